@@ -1,0 +1,35 @@
+// @ts-check
+import { defineConfig } from "@playwright/test";
+
+// `cargo xtask test browser` serves the built page and says where, and which Chromium to use.
+// Run by itself, Playwright starts the same server.
+const ownAddress = "http://localhost:8123/";
+const address = process.env.FASTERBY_ADDRESS;
+
+export default defineConfig({
+  testDir: ".",
+  testMatch: "*.spec.js",
+  outputDir: "../../target/browser-tests",
+  fullyParallel: true,
+  forbidOnly: Boolean(process.env.CI),
+  workers: 2,
+  reporter: "list",
+  use: {
+    baseURL: address ?? ownAddress,
+    locale: "en-GB",
+    trace: "off",
+    launchOptions: {
+      executablePath: process.env.CHROME ?? "/usr/bin/chromium",
+      args: [
+        "--no-sandbox",
+        "--disable-background-networking",
+        "--disable-component-update",
+        "--disable-sync",
+        "--no-first-run",
+      ],
+    },
+  },
+  webServer: address
+    ? undefined
+    : { command: "cargo xtask serve --port 8123", url: ownAddress, reuseExistingServer: true, timeout: 300_000 },
+});

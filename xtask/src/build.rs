@@ -1,0 +1,208 @@
+//! The page, built into `dist/`: the core as WebAssembly, the scripts and styles as bundles, the rest as it stands.
+
+use crate::command::{Outcome, cargo, command, output_of, run, say};
+use crate::content::{files_under, fingerprint, read, read_text, write};
+use crate::{paths, setup};
+use std::collections::BTreeMap;
+use std::fs::{self, File};
+use std::path::{Path, PathBuf};
+use wasm_bindgen_cli_support::Bindgen;
+
+/// What esbuild makes: entry in `www`, and the file in `dist` without its extension.
+const BUNDLES: [(&str, &str); 3] = [("app.js", "app"), ("worker.js", "worker"), ("style/index.css", "style")];
+/// Extensions that are copied as they are.
+const COPIED: [&str; 8] = ["html", "svg", "png", "ico", "webp", "webmanifest", "json", "txt"];
+/// Files of `www` that belong to its tools, not to the page.
+const OF_THE_TOOLS: [&str; 2] = ["package", "tsconfig"];
+
+const OFFLINE: &str = "offline.js";
+const WASM: &str = "wasm/fasterby_bg.wasm";
+
+/// Builds everything that changed.
+pub fn build() -> Outcome {
+    let _turn = take_turn()?;
+    setup::wasm_target()?;
+    setup::node_packages()?;
+    write_types()?;
+    bind(&compile()?)?;
+    bundle()?;
+    copy()?;
+    write_offline()?;
+    remove_leftovers()
+}
+
+/// The files of the built page that a visitor's browser fetches, by path: the glue and its types are only for building.
+pub fn shipped() -> Outcome<BTreeMap<String, Vec<u8>>> {
+    let mut files = files_under(&paths::dist())?;
+    files.retain(|path, _| !path.starts_with("wasm/") || path == WASM);
+    Ok(files)
+}
+
+/// The TypeScript of the core's structs, as generated now.
+pub fn generated_types() -> Outcome<String> {
+    output_of(
+        cargo().args(["run", "--quiet", "--package", "fasterby-tests", "--features", "types", "--bin", "types"]),
+        "The types for the page could not be generated from the core: see the compiler's message above.",
+    )
+}
+
+/// Where the generated types are committed.
+pub fn types_file() -> PathBuf {
+    paths::www().join("types/core.d.ts")
+}
+
+/// Two builds at once would write over each other.
+fn take_turn() -> Outcome<File> {
+    let path = paths::kept("build.lock");
+    write(&path, b"")?;
+    File::open(&path)
+        .and_then(|file| file.lock().map(|()| file))
+        .map_err(|error| format!("The build could not be locked against a second one: {error}."))
+}
+
+fn write_types() -> Outcome {
+    say("types of the core for the page");
+    write(&types_file(), generated_types()?.as_bytes())
+}
+
+fn compile() -> Outcome<PathBuf> {
+    say("core as WebAssembly");
+    // The module is published: it should not tell where it was built.
+    let home = std::env::var("CARGO_HOME").or_else(|_| std::env::var("HOME").map(|home| format!("{home}/.cargo")));
+    let remap = |from: &str, to: &str| format!("--remap-path-prefix={from}={to}");
+    let flags = [remap(&home.unwrap_or_default(), "cargo"), remap(&paths::root().display().to_string(), "fasterby")];
+    run(
+        cargo()
+            .args(["build", "--release", "--package", "fasterby-web", "--target", "wasm32-unknown-unknown"])
+            .env("CARGO_ENCODED_RUSTFLAGS", flags.join("\u{1f}")),
+        "The core does not compile for the browser: see the compiler's message above.",
+    )?;
+    Ok(paths::target().join("wasm32-unknown-unknown/release/fasterby_web.wasm"))
+}
+
+/// Makes the module and its glue, then optimises; skipped while the compiled core and the tools are the same.
+fn bind(compiled: &Path) -> Outcome {
+    let package = paths::dist().join("wasm");
+    let stamp = paths::kept("wasm-stamp");
+    let tools = read(&paths::www().join("package-lock.json"))?;
+    let bound = |wasm: &[u8], glue: &[u8]| fingerprint([wasm, glue]);
+    let outputs =
+        || Ok::<_, String>(bound(&read(&package.join("fasterby_bg.wasm"))?, &read(&package.join("fasterby.js"))?));
+    let inputs = fingerprint([read(compiled)?.as_slice(), tools.as_slice()]);
+    if outputs().is_ok_and(|present| read_text(&stamp).is_ok_and(|kept| kept == format!("{inputs} {present}"))) {
+        return Ok(());
+    }
+    say("binding and optimising");
+    Bindgen::new()
+        .input_path(compiled)
+        .out_name("fasterby")
+        .typescript(true)
+        .remove_name_section(true)
+        .remove_producers_section(true)
+        // Lets `init()` find the module by itself, as the command-line tool's output does.
+        .omit_default_module_path(false)
+        .web(true)
+        .and_then(|bindgen| bindgen.generate(&package))
+        .map_err(|error| format!("wasm-bindgen could not bind the core: {error:#}."))?;
+    let module = package.join("fasterby_bg.wasm");
+    run(
+        command("node").arg(paths::node_program("wasm-opt")).arg("-Os").arg(&module).arg("-o").arg(&module),
+        "wasm-opt could not optimise the core: remove www/node_modules and run this again.",
+    )?;
+    write(&stamp, format!("{inputs} {}", outputs()?).as_bytes())
+}
+
+fn bundle() -> Outcome {
+    say("scripts and styles");
+    let entries = BUNDLES.iter().filter(|(entry, _)| paths::www().join(entry).is_file());
+    run(
+        command("node")
+            .current_dir(paths::www())
+            .arg(paths::node_program("esbuild"))
+            .args(entries.map(|(entry, name)| format!("{name}={entry}")))
+            .args(["--bundle", "--minify", "--format=esm", "--target=es2022", "--charset=utf8", "--log-level=warning"])
+            .args(["--alias:fasterby-wasm=../dist/wasm/fasterby.js", "--outdir=../dist"]),
+        "esbuild could not bundle the page: see its message above.",
+    )
+}
+
+fn is_copied(path: &str) -> bool {
+    let has_extension = |extensions: &[&str]| path.rsplit_once('.').is_some_and(|(_, last)| extensions.contains(&last));
+    has_extension(&COPIED) && !OF_THE_TOOLS.iter().any(|start| path.starts_with(start))
+}
+
+/// What is copied from `www` as it stands.
+fn copies() -> Outcome<BTreeMap<String, Vec<u8>>> {
+    let mut files = files_under(&paths::www())?;
+    files.retain(|path, _| is_copied(path));
+    Ok(files)
+}
+
+fn copy() -> Outcome {
+    copies()?.iter().try_for_each(|(path, content)| write(&paths::dist().join(path), content))
+}
+
+/// Gives the service worker the list of files to keep and a version that changes with any of them.
+fn write_offline() -> Outcome {
+    let source_path = paths::www().join(OFFLINE);
+    if !source_path.is_file() {
+        return Ok(());
+    }
+    let source = read_text(&source_path)?;
+    let mut files = shipped()?;
+    files.retain(|path, _| path != OFFLINE);
+    let named = files.iter().flat_map(|(path, content)| [path.as_bytes(), content.as_slice()]);
+    let version = fingerprint(named.chain([source.as_bytes()]));
+    let paths: Vec<&String> = files.keys().collect();
+    write(&paths::dist().join(OFFLINE), with_version_and_files(&source, &version, &paths).as_bytes())
+}
+
+/// The placeholders stand in the source as names or as strings of the same.
+fn with_version_and_files(source: &str, version: &str, files: &[&String]) -> String {
+    let version = serde_json::json!(version).to_string();
+    let files = serde_json::json!(files).to_string();
+    source
+        .replace("\"__VERSION__\"", &version)
+        .replace("\"__FILES__\"", &files)
+        .replace("__VERSION__", &version)
+        .replace("__FILES__", &files)
+}
+
+/// Removes what an earlier build left in `dist/`, so that only what is built is published.
+fn remove_leftovers() -> Outcome {
+    let mut kept: Vec<String> = copies()?.into_keys().collect();
+    kept.push(OFFLINE.into());
+    kept.extend(BUNDLES.iter().flat_map(|(_, name)| [format!("{name}.js"), format!("{name}.css")]));
+    for path in files_under(&paths::dist())?.into_keys() {
+        if !path.starts_with("wasm/") && !kept.contains(&path) {
+            fs::remove_file(paths::dist().join(&path))
+                .map_err(|error| format!("`dist/{path}` cannot be removed: {error}."))?;
+        }
+    }
+    Ok(())
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn the_page_is_copied_and_its_tools_are_not() {
+        assert!(is_copied("index.html"));
+        assert!(is_copied("icons/mark.svg"));
+        assert!(is_copied("manifest.webmanifest"));
+        assert!(!is_copied("package.json"));
+        assert!(!is_copied("package-lock.json"));
+        assert!(!is_copied("tsconfig.json"));
+        assert!(!is_copied("app.js"));
+        assert!(!is_copied("types/core.d.ts"));
+    }
+
+    #[test]
+    fn placeholders_are_filled_whether_names_or_strings() {
+        let file = String::from("app.js");
+        let filled = |source| with_version_and_files(source, "1f", &[&file]);
+        assert_eq!(filled("const a = __VERSION__, b = __FILES__;"), r#"const a = "1f", b = ["app.js"];"#);
+        assert_eq!(filled(r#"const a = "__VERSION__";"#), r#"const a = "1f";"#);
+    }
+}

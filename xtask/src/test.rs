@@ -1,0 +1,152 @@
+//! Every check of the project, step by step, and a closing line that counts them.
+
+use crate::command::{Outcome, cargo, command, on_path, run, say};
+use crate::content::{read_text, write};
+use crate::{build, paths, serve, setup};
+use std::process::ExitCode;
+use std::time::Instant;
+
+struct Step {
+    name: &'static str,
+    what: &'static str,
+    check: fn() -> Outcome,
+}
+
+const STEPS: [Step; 9] = [
+    Step { name: "format", what: "Rust is formatted", check: format },
+    Step { name: "lint", what: "Rust has no warnings", check: lint },
+    Step { name: "rust", what: "Rust tests, natively", check: rust },
+    Step { name: "doc", what: "examples in the documentation", check: doc },
+    Step { name: "oracle", what: "independent answers are as committed", check: oracle },
+    Step { name: "wasm", what: "Rust tests inside Chromium", check: wasm },
+    Step { name: "types", what: "the page's types are those of the core", check: types },
+    Step { name: "page", what: "the page's scripts pass the type checker", check: page },
+    Step { name: "browser", what: "the built page in Chromium", check: browser },
+];
+
+/// Runs all steps, or the named one, and prints `N passed, N failed` last.
+pub fn test(only: Option<&str>) -> Outcome<ExitCode> {
+    let chosen: Vec<&Step> = STEPS.iter().filter(|step| only.is_none_or(|name| name == step.name)).collect();
+    if chosen.is_empty() {
+        let names: Vec<&str> = STEPS.iter().map(|step| step.name).collect();
+        return Err(format!("`{}` is not a step; these are: {}.", only.unwrap_or_default(), names.join(", ")));
+    }
+    let outcomes: Vec<(&Step, Outcome)> = chosen.into_iter().map(|step| (step, perform(step))).collect();
+    let failures = outcomes.iter().filter_map(|(step, outcome)| Some((step.name, outcome.as_ref().err()?)));
+    println!();
+    failures.clone().for_each(|(name, sentence)| println!("{name}: {sentence}"));
+    let failed = failures.count();
+    println!("{} passed, {failed} failed", outcomes.len() - failed);
+    Ok(if failed == 0 { ExitCode::SUCCESS } else { ExitCode::FAILURE })
+}
+
+/// Prints the steps by name.
+pub fn list() {
+    STEPS.iter().for_each(|step| println!("{:<9}{}", step.name, step.what));
+}
+
+fn perform(step: &Step) -> Outcome {
+    println!("\n{}: {}", step.name, step.what);
+    let begun = Instant::now();
+    let outcome = (step.check)();
+    let verdict = if outcome.is_ok() { "passed" } else { "FAILED" };
+    println!("{}: {verdict} in {:.0} s", step.name, begun.elapsed().as_secs_f64());
+    outcome
+}
+
+fn format() -> Outcome {
+    run(cargo().args(["fmt", "--all", "--check"]), "Some Rust is not formatted: run `cargo fmt --all`.")
+}
+
+fn lint() -> Outcome {
+    const SENTENCE: &str = "clippy has something to say: see its message above.";
+    setup::wasm_target()?;
+    run(
+        cargo().args(["clippy", "--quiet", "--workspace", "--all-targets", "--all-features", "--", "-D", "warnings"]),
+        SENTENCE,
+    )?;
+    run(
+        cargo()
+            .args(["clippy", "--quiet", "--package", "fasterby-web", "--target", "wasm32-unknown-unknown"])
+            .args(["--", "-D", "warnings"]),
+        SENTENCE,
+    )
+}
+
+fn rust() -> Outcome {
+    const SENTENCE: &str = "A Rust test failed: see its message above.";
+    if on_path(&["cargo-nextest"]).is_some() {
+        run(cargo().args(["nextest", "run", "--workspace", "--no-fail-fast"]), SENTENCE)
+    } else {
+        run(cargo().args(["test", "--quiet", "--workspace", "--no-fail-fast", "--lib", "--bins", "--tests"]), SENTENCE)
+    }
+}
+
+fn doc() -> Outcome {
+    run(
+        cargo().args(["test", "--quiet", "--workspace", "--doc"]),
+        "An example in the documentation failed: see its message above.",
+    )
+}
+
+fn oracle() -> Outcome {
+    let python = setup::oracle_python()?;
+    run(
+        command(python).arg("tests/oracle/check.py"),
+        "The independent answers differ from the committed ones: see the message above.",
+    )
+}
+
+fn wasm() -> Outcome {
+    setup::wasm_target()?;
+    let runner = setup::wasm_test_runner()?;
+    let (chromium, driver) = (setup::chromium()?, setup::chromedriver()?);
+    let options = paths::kept("webdriver.json");
+    let arguments = ["--headless=new", "--no-sandbox", "--disable-dev-shm-usage", "--no-first-run"];
+    let capabilities = serde_json::json!({ "goog:chromeOptions": { "binary": chromium, "args": arguments } });
+    write(&options, capabilities.to_string().as_bytes())?;
+    run(
+        cargo()
+            .args(["test", "--package", "fasterby-tests", "--test", "wasm", "--target", "wasm32-unknown-unknown"])
+            .env("CARGO_TARGET_WASM32_UNKNOWN_UNKNOWN_RUNNER", runner)
+            .env("CHROMEDRIVER", driver)
+            .env("WASM_BINDGEN_TEST_WEBDRIVER_JSON", options),
+        "A Rust test failed inside Chromium: see its message above.",
+    )
+}
+
+fn types() -> Outcome {
+    let committed = read_text(&build::types_file()).unwrap_or_default();
+    if committed == build::generated_types()? {
+        Ok(())
+    } else {
+        Err("`www/types/core.d.ts` is not what the core's structs give: run `cargo xtask build` and commit the file."
+            .into())
+    }
+}
+
+fn page() -> Outcome {
+    build::build()?;
+    run(
+        command("node").arg(paths::node_program("tsc")).arg("--project").arg(paths::www()),
+        "The type checker found a fault in the page's scripts: see its message above.",
+    )
+}
+
+fn browser() -> Outcome {
+    build::build()?;
+    setup::browser_test_packages()?;
+    let chromium = setup::chromium()?;
+    let server = serve::Server::bind(paths::dist(), 0)?;
+    let address = server.address();
+    server.run_aside();
+    say(&format!("the page is at {address}"));
+    run(
+        command("node")
+            .arg(paths::node_program("playwright"))
+            .args(["test", "--config", "tests/browser/playwright.config.js"])
+            .env("FASTERBY_ADDRESS", address)
+            .env("CHROME", chromium),
+        "A test of the page failed in Chromium: see its message above.",
+    )
+}

@@ -1,0 +1,40 @@
+"""data/rides.json: finishing times of `finish-time` requests."""
+
+from multiprocessing import Pool
+
+from effort import ridden
+from asked import named_rides, position_pairs, random_rides
+from tables import write_json
+
+TIME_TOLERANCE = 1e-5
+ABOUT = {
+    "what": "finish-time requests and their answers by SciPy's DOP853 (rtol 1e-12), integrated in time with events",
+    "tolerance_reason": "absolute, beside each value: 1e-5 of the value, the accuracy asked of a ride; the figures here are good to about 1e-9",
+}
+
+
+def finish_time_cases():
+    for name, (scenario, effort) in {**named_rides(), **dict(random_rides())}.items():
+        yield name, scenario, effort
+    for name, (scenario, asked) in position_pairs().items():
+        for index, position in enumerate(scenario["positions"]):
+            yield f"{name}: {position['name']}", scenario | {"riding_position": index}, asked["effort"]
+
+
+def answered(case):
+    name, scenario, effort = case
+    power_w, time_s = ridden(scenario, effort)
+    expected = {"time_s": time_s, "power_w": power_w}
+    return {
+        "name": name,
+        "question": "finish-time",
+        "request": {"scenario": scenario, "with": {"effort": effort}},
+        "expected": expected,
+        "tolerance": {key: TIME_TOLERANCE * value for key, value in expected.items()},
+    }
+
+
+def write(folder, workers=2):
+    with Pool(workers) as pool:
+        cases = pool.map(answered, list(finish_time_cases()), chunksize=1)
+    write_json(folder / "rides.json", {**ABOUT, "cases": cases})

@@ -1,8 +1,8 @@
 // @ts-check
 import { defineConfig } from "@playwright/test";
 
-// `cargo xtask test browser` serves the built page and says where, and which Chromium to use.
-// Run by itself, Playwright starts the same server.
+// `cargo xtask test browser` serves the built page and says where, and which Chromium to use. It also gives XTASK, the program
+// that serves (`XTASK serve --no-build --port 0`), to tests that must stop their server. Run by itself, Playwright starts one.
 const ownAddress = "http://localhost:8123/";
 const address = process.env.FASTERBY_ADDRESS;
 
@@ -19,7 +19,7 @@ export default defineConfig({
     locale: "en-GB",
     trace: "off",
     launchOptions: {
-      executablePath: process.env.CHROME ?? "/usr/bin/chromium",
+      executablePath: process.env.CHROME,
       args: [
         "--no-sandbox",
         "--disable-background-networking",

@@ -146,6 +146,7 @@ fn browser() -> Outcome {
             .arg(paths::node_program("playwright"))
             .args(["test", "--config", "tests/browser/playwright.config.js"])
             .env("FASTERBY_ADDRESS", address)
+            .env("XTASK", std::env::current_exe().unwrap_or_default())
             .env("CHROME", chromium),
         "A test of the page failed in Chromium: see its message above.",
     )

@@ -1,0 +1,194 @@
+// @ts-check
+/**
+ * Measures the built page in Chromium, beside the bounds that it must reach: what the core takes to answer, and what an edit
+ * takes until its answer is painted. Needs FASTERBY_ADDRESS (where the page is served) and CHROME; `cargo xtask bench` gives both.
+ */
+
+import { chromium } from "@playwright/test";
+
+const address = process.env.FASTERBY_ADDRESS ?? "http://localhost:8000/";
+const EDITS = 200;
+/** Edits before the measured ones, while the browser still compiles. */
+const WARM_UP = 20;
+/** So many steps up, then as many down: every edit is a new number, and none leaves its range. */
+const STEPS_ONE_WAY = 20;
+const SLOWDOWN = 4;
+const FRAME_MS = 1000 / 60;
+
+/** The bounds of the design, in milliseconds. */
+const BOUND = { edit_p95: 16, slow_edit_p95: 50, even_effort: 2 };
+
+const positions = [
+  { name: "low", cda_m2: 0.235 },
+  { name: "steady", cda_m2: 0.255 },
+];
+const even = { kind: "even" };
+/** @type {Record<string, { scenario: object, with: object }>} */
+const requests = {
+  "speed-for-watts": { scenario: {}, with: { power_w: 250 } },
+  "finish-time": { scenario: {}, with: { effort: even } },
+  "power-or-drag": { scenario: {}, with: { power_change: 0.1, cda_change: -0.1, effort: even } },
+  "hold-or-fade": { scenario: { positions }, with: { low: 0, steady: 1, effort: even } },
+};
+
+/** @param {string[]} extra arguments of Chromium */
+function launch(extra) {
+  return chromium.launch({
+    executablePath: process.env.CHROME,
+    args: [
+      "--no-sandbox",
+      "--disable-background-networking",
+      "--disable-component-update",
+      "--disable-sync",
+      "--no-first-run",
+      ...extra,
+    ],
+  });
+}
+
+/** @param {number[]} sorted ascending @param {number} share */
+const quantile = (sorted, share) => sorted[Math.min(sorted.length - 1, Math.floor(sorted.length * share))];
+
+/** @param {number} ms */
+const shown = (ms) => (ms < 0.1 ? `${(ms * 1000).toFixed(1)} µs` : `${ms.toFixed(2)} ms`);
+
+/** @param {number} ms @param {number} bound */
+const beside = (ms, bound) => `${(ms / bound).toFixed(2)} of ${bound} ms${ms <= bound ? "" : ", OVER"}`;
+
+/** @param {string[][]} rows the first one is the heading */
+function print(rows) {
+  const widths = rows[0].map((_, column) => Math.max(...rows.map((row) => row[column].length)));
+  for (const row of rows) console.log(row.map((cell, column) => cell.padEnd(widths[column])).join("  ").trimEnd());
+  console.log();
+}
+
+/**
+ * Runs in the page: median milliseconds of one call, and of a fixed loop of plain JavaScript as the measure of the machine.
+ * @param {{ glue: string, requests: Record<string, object> }} given
+ */
+async function timeCore({ glue, requests }) {
+  const core = await import(glue);
+  await core.default();
+  const BATCHES = 21;
+  const BATCH_MS = 20;
+
+  /** @param {() => unknown} call */
+  function medianOf(call) {
+    const begun = performance.now();
+    let calls = 0;
+    while (performance.now() - begun < BATCH_MS) {
+      call();
+      calls += 1;
+    }
+    const times = Array.from({ length: BATCHES }, () => {
+      const start = performance.now();
+      for (let i = 0; i < calls; i += 1) call();
+      return (performance.now() - start) / calls;
+    });
+    return times.sort((a, b) => a - b)[Math.floor(BATCHES / 2)];
+  }
+
+  let kept = 0;
+  const reference = medianOf(() => {
+    let sum = 0;
+    for (let i = 1; i <= 10_000; i += 1) sum += Math.sqrt(i) / (1 + sum);
+    kept += sum;
+  });
+  /** @type {Record<string, number | string>} */
+  const medians = {};
+  for (const [question, request] of Object.entries(requests)) {
+    try {
+      medians[question] = medianOf(() => core.ask(question, request));
+    } catch (error) {
+      medians[question] = String(/** @type {any} */ (error).message ?? error);
+    }
+  }
+  return { reference, medians, kept };
+}
+
+async function measureCore() {
+  const browser = await launch([]);
+  const page = await browser.newPage();
+  await page.goto(address);
+  const { reference, medians } = await page.evaluate(timeCore, { glue: `${address}wasm/fasterby.js`, requests });
+  await browser.close();
+  const rows = Object.entries(medians).map(([question, median]) => {
+    if (typeof median === "string") return [question, median, "", ""];
+    const bound = JSON.stringify(requests[question]).includes("even") ? beside(median, BOUND.even_effort) : "";
+    return [question, shown(median), (median / reference).toFixed(2), bound];
+  });
+  print([["core, one answer", "median", "× reference", "share of bound"], ...rows]);
+  console.log(`The reference is a loop of 10,000 square roots and divisions in JavaScript: ${shown(reference)}.\n`);
+}
+
+/** Runs in the page: milliseconds from the next key to just after the frame in which the page has answered it. */
+function timeNextKey() {
+  return new Promise((resolve) => {
+    const pressed = () => {
+      const begun = performance.now();
+      requestAnimationFrame(() => {
+        const { port1, port2 } = new MessageChannel();
+        port1.onmessage = () => resolve(performance.now() - begun);
+        port2.postMessage(null);
+      });
+    };
+    addEventListener("keydown", pressed, { capture: true, once: true });
+  });
+}
+
+/**
+ * Steps the first number of a question's sentence up and down.
+ * @param {import("@playwright/test").Browser} browser @param {string} question @param {number} slowdown
+ * @returns {Promise<{ median: number, p95: number }>} milliseconds
+ */
+async function timeEdits(browser, question, slowdown) {
+  const page = await browser.newPage();
+  await page.goto(`${address}#${question}`);
+  const number = page.getByRole("main").getByRole("spinbutton").first();
+  await number.focus();
+  const session = await page.context().newCDPSession(page);
+  await session.send("Emulation.setCPUThrottlingRate", { rate: slowdown });
+  const times = [];
+  for (let edit = 0; edit < WARM_UP + EDITS; edit += 1) {
+    const painted = page.evaluate(timeNextKey);
+    const before = await number.inputValue();
+    await page.keyboard.press(Math.floor(edit / STEPS_ONE_WAY) % 2 === 0 ? "ArrowUp" : "ArrowDown");
+    const time = await painted;
+    if ((await number.inputValue()) === before) throw new Error(`A step of ${question}'s first number changed nothing.`);
+    if (edit >= WARM_UP) times.push(Number(time));
+  }
+  await page.close();
+  times.sort((a, b) => a - b);
+  return { median: quantile(times, 0.5), p95: quantile(times, 0.95) };
+}
+
+async function measureEdits() {
+  // Without the display's beat, what is left is the page's own work.
+  const freely = await launch(["--disable-frame-rate-limit", "--disable-gpu-vsync"]);
+  const atSixtyHertz = await launch([]);
+  const rows = [];
+  for (const question of Object.keys(requests)) {
+    const plain = await timeEdits(freely, question, 1);
+    const slow = await timeEdits(freely, question, SLOWDOWN);
+    const seen = await timeEdits(atSixtyHertz, question, 1);
+    rows.push([
+      question,
+      shown(plain.median),
+      shown(plain.p95),
+      beside(plain.p95, BOUND.edit_p95),
+      shown(slow.median),
+      shown(slow.p95),
+      beside(slow.p95, BOUND.slow_edit_p95),
+      `${(seen.p95 / FRAME_MS).toFixed(2)} frames`,
+    ]);
+  }
+  await Promise.all([freely.close(), atSixtyHertz.close()]);
+  const slowly = `${SLOWDOWN}× slower`;
+  print([
+    ["edit to painted", "median", "p95", "share of bound", `${slowly}: median`, "p95", "share of bound", "at 60 Hz, p95"],
+    ...rows,
+  ]);
+}
+
+await measureCore();
+await measureEdits();

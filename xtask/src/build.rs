@@ -68,13 +68,14 @@ fn write_types() -> Outcome {
 fn compile() -> Outcome<PathBuf> {
     say("core as WebAssembly");
     // The module is published: it should not tell where it was built.
-    let home = std::env::var("CARGO_HOME").or_else(|_| std::env::var("HOME").map(|home| format!("{home}/.cargo")));
-    let remap = |from: &str, to: &str| format!("--remap-path-prefix={from}={to}");
-    let flags = [remap(&home.unwrap_or_default(), "cargo"), remap(&paths::root().display().to_string(), "fasterby")];
+    let cargo_home =
+        std::env::var("CARGO_HOME").or_else(|_| std::env::var("HOME").map(|home| format!("{home}/.cargo")));
+    let renamed = [(cargo_home.ok(), "cargo"), (Some(paths::root().display().to_string()), "fasterby")];
+    let flags = renamed.into_iter().filter_map(|(from, to)| Some(format!("--remap-path-prefix={}={to}", from?)));
     run(
         cargo()
-            .args(["build", "--release", "--package", "fasterby-web", "--target", "wasm32-unknown-unknown"])
-            .env("CARGO_ENCODED_RUSTFLAGS", flags.join("\u{1f}")),
+            .args(["build", "--quiet", "--release", "--package", "fasterby-web", "--target", "wasm32-unknown-unknown"])
+            .env("CARGO_ENCODED_RUSTFLAGS", flags.collect::<Vec<_>>().join("\u{1f}")),
         "The core does not compile for the browser: see the compiler's message above.",
     )?;
     Ok(paths::target().join("wasm32-unknown-unknown/release/fasterby_web.wasm"))
@@ -85,11 +86,9 @@ fn bind(compiled: &Path) -> Outcome {
     let package = paths::dist().join("wasm");
     let stamp = paths::kept("wasm-stamp");
     let tools = read(&paths::www().join("package-lock.json"))?;
-    let bound = |wasm: &[u8], glue: &[u8]| fingerprint([wasm, glue]);
-    let outputs =
-        || Ok::<_, String>(bound(&read(&package.join("fasterby_bg.wasm"))?, &read(&package.join("fasterby.js"))?));
     let inputs = fingerprint([read(compiled)?.as_slice(), tools.as_slice()]);
-    if outputs().is_ok_and(|present| read_text(&stamp).is_ok_and(|kept| kept == format!("{inputs} {present}"))) {
+    let made = |outputs: String| format!("{inputs} {outputs}");
+    if read_text(&stamp).is_ok_and(|kept| fingerprint_of_package().is_ok_and(|outputs| kept == made(outputs))) {
         return Ok(());
     }
     say("binding and optimising");
@@ -109,7 +108,15 @@ fn bind(compiled: &Path) -> Outcome {
         command("node").arg(paths::node_program("wasm-opt")).arg("-Os").arg(&module).arg("-o").arg(&module),
         "wasm-opt could not optimise the core: remove www/node_modules and run this again.",
     )?;
-    write(&stamp, format!("{inputs} {}", outputs()?).as_bytes())
+    write(&stamp, made(fingerprint_of_package()?).as_bytes())
+}
+
+fn fingerprint_of_package() -> Outcome<String> {
+    let package = paths::dist().join("wasm");
+    Ok(fingerprint([
+        read(&package.join("fasterby_bg.wasm"))?.as_slice(),
+        read(&package.join("fasterby.js"))?.as_slice(),
+    ]))
 }
 
 fn bundle() -> Outcome {

@@ -167,3 +167,15 @@ pub fn oracle_python() -> Outcome<PathBuf> {
     write(&installed, wanted.as_bytes())?;
     Ok(python)
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::content::read_text;
+
+    #[test]
+    fn the_test_runner_is_of_the_version_that_is_locked() {
+        let lock = read_text(&paths::root().join("Cargo.lock")).unwrap();
+        assert!(lock.contains(&format!("name = \"wasm-bindgen\"\nversion = \"{WASM_BINDGEN}\"")));
+    }
+}

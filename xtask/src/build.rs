@@ -27,8 +27,8 @@ pub fn build() -> Outcome {
     bind(&compile()?)?;
     bundle()?;
     copy()?;
-    write_offline()?;
-    remove_leftovers()
+    remove_leftovers()?;
+    write_offline()
 }
 
 /// The files of the built page that a visitor's browser fetches, by path: the glue and its types are only for building.

@@ -9,7 +9,8 @@ from tables import write_csv
 
 SEED = 101325
 COUNT = 500
-COLUMNS = ["temperature_c", "pressure_pa", "relative_humidity", "density_kg_m3", "coolprop_density_kg_m3"]
+INPUTS = ["temperature_c", "pressure_pa", "relative_humidity"]
+OUTPUTS = ["density_kg_m3", "coolprop_density_kg_m3"]
 
 
 def coolprop_density_kg_m3(temperature_c, pressure_pa, relative_humidity):
@@ -20,14 +21,15 @@ def coolprop_density_kg_m3(temperature_c, pressure_pa, relative_humidity):
 
 def rows():
     random = Random(SEED)
-    for _ in range(COUNT):
+    for number in range(1, COUNT + 1):
         state = (
             round(random.uniform(0.5, 40), 2),
             round(random.uniform(60000, 107000), 0),
             round(random.uniform(0, 1), 3),
         )
-        yield dict(zip(COLUMNS, (*state, moist_air_density_kg_m3(*state), coolprop_density_kg_m3(*state))))
+        densities = moist_air_density_kg_m3(*state), coolprop_density_kg_m3(*state)
+        yield {"case": f"air-{number}", **dict(zip(INPUTS + OUTPUTS, state + densities))}
 
 
 def write(folder):
-    write_csv(folder / "density.csv", COLUMNS, rows())
+    write_csv(folder / "density.csv", ["case", *INPUTS, *OUTPUTS], rows())

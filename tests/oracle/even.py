@@ -12,7 +12,7 @@ from scipy.optimize import brentq
 from asked import change_pairs, position_pairs
 from effort import even_effort, ridden, sustainable_power_w
 from ride import DragArea, Ride, drag_area_of, ridden_position
-from tables import write_json
+from tables import rounded, write_json
 
 TIME_TOLERANCE = 1e-5
 LOWEST_CDA_M2, HIGHEST_CDA_M2 = 0.1, 0.8
@@ -65,8 +65,9 @@ def break_evens(scenario, low, effort, tie_s):
 def tolerated(expected, found, time_s):
     """Times to 1e-5; a break-even to what that moves it by."""
     allowed = TIME_TOLERANCE * time_s
-    tolerance = {key: (TIME_TOLERANCE * value if key.endswith("power_w") else allowed) for key, value in expected.items()}
-    return tolerance, {key: value and value[0] for key, value in found.items()}, {key: value and allowed / abs(value[1]) for key, value in found.items()}
+    times = dict.fromkeys(expected, rounded(allowed))
+    roots = {key: value and value[0] for key, value in found.items()}
+    return times, roots, {key: value and rounded(allowed / abs(value[1])) for key, value in found.items()}
 
 
 def hold_or_fade(name, scenario, asked):

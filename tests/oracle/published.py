@@ -38,7 +38,8 @@ CIPM_SOURCE = f"{PYTHON}: formula of Picard et al. 2008 (CIPM-2007); 400 ppm CO2
 
 
 def moist_air_density():
-    columns = ["case", "temperature_c", "pressure_pa", "relative_humidity", "density_kg_m3"]
+    inputs = ["case", "temperature_c", "pressure_pa", "relative_humidity"]
+    outputs = ["density_kg_m3"]
     rows = []
     for t, p, h in AIR_STATES:
         row = {"case": f"CIPM-2007 {t} C {p} Pa {h}", "temperature_c": t, "pressure_pa": p, "relative_humidity": h}
@@ -52,30 +53,31 @@ def moist_air_density():
     rows.append(checked({"case": "acoustics reference state", "temperature_c": 23, "pressure_pa": 101325,
                          "relative_humidity": 0.5, "density_kg_m3": 1.18608},
                         "from memory (IEC 61094-2 prints about 1.18608)", 1e-5, "the last printed digit"))
-    return columns, rows
+    return inputs, outputs, rows
 
 
 def moist_air_terms():
-    columns = ["case", "temperature_c", "pressure_pa", "relative_humidity", "saturation_pressure_pa",
-               "enhancement_factor", "vapour_mole_fraction", "compressibility"]
+    inputs = ["case", "temperature_c", "pressure_pa", "relative_humidity"]
+    outputs = ["saturation_pressure_pa", "enhancement_factor", "vapour_mole_fraction", "compressibility"]
     rows = []
     for t, p, h in AIR_STATES:
         xv = air.vapour_mole_fraction(t, p, h)
-        row = dict(zip(columns, (f"{t} C {p} Pa {h}", t, p, h, air.saturation_pressure_pa(t),
+        row = dict(zip(inputs + outputs, (f"{t} C {p} Pa {h}", t, p, h, air.saturation_pressure_pa(t),
                                  air.enhancement_factor(p, t), xv, air.compressibility(t, p, xv))))
         rows.append(checked(row, CIPM_SOURCE, 1e-12, FLOAT_REASON))
-    return columns, rows
+    return inputs, outputs, rows
 
 
 def dew_point_density():
-    columns = ["case", "temperature_c", "pressure_pa", "dew_point_c", "density_kg_m3"]
+    inputs = ["case", "temperature_c", "pressure_pa", "dew_point_c"]
+    outputs = ["density_kg_m3"]
     rows = []
     for t, p, td in [(20, 101325, 9.27), (25, 101325, 16.7), (15, 99000, 13.4), (30, 101325, 10.5), (10, 90000, 4.8), (35, 100500, 20), (18, 101500, 18)]:
         xv = air.vapour_mole_fraction_from_dew_point(td, p)
-        row = dict(zip(columns, (f"{t} C dew point {td} C", t, p, td, air.density_of_mixture_kg_m3(t, p, xv))))
+        row = dict(zip(inputs + outputs, (f"{t} C dew point {td} C", t, p, td, air.density_of_mixture_kg_m3(t, p, xv))))
         rows.append(checked(row, f"{CIPM_SOURCE}; enhancement factor at the dew point", 5e-6,
                             "taking the enhancement factor at the air temperature instead moves density by up to 4e-6"))
-    return columns, rows
+    return inputs, outputs, rows
 
 
 MAGNUS_FORMS = {
@@ -89,7 +91,8 @@ MAGNUS_FORMS = {
 
 
 def saturation_pressure():
-    columns = ["case", "temperature_c", "saturation_pressure_pa"]
+    inputs = ["case", "temperature_c"]
+    outputs = ["saturation_pressure_pa"]
     temperatures = (-10, 0, 0.01, 5, 10, 15, 20, 25, 30, 35, 40)
     rows = []
     for t in temperatures:
@@ -103,15 +106,16 @@ def saturation_pressure():
         for t in temperatures[1:]:
             row = {"case": f"{name} {t} C", "temperature_c": t, "saturation_pressure_pa": formula(t)}
             rows.append(checked(row, f"computed from {source}", 4e-3, "a rougher formula: at most 0.31 % from IAPWS over 5 to 35 C"))
-    return columns, rows
+    return inputs, outputs, rows
 
 
 def standard_atmosphere():
-    columns = ["case", "altitude_m", "temperature_k", "pressure_pa", "density_kg_m3"]
+    inputs = ["case", "altitude_m"]
+    outputs = ["temperature_k", "pressure_pa", "density_kg_m3"]
     rows = []
     for z in (0, 250, 500, 750, 1000, 1500, 2000, 2300, 2500, 3000):
         t, p, rho = air.standard_atmosphere(z)
-        row = dict(zip(columns, (f"closed form {z} m", z, t, p, rho)))
+        row = dict(zip(inputs + outputs, (f"closed form {z} m", z, t, p, rho)))
         rows.append(checked(row, f"{PYTHON}: closed form of ISO 2533:1975", 1e-6,
                             "the gas constant is 287.053 or 287.05307 J/(kg K) by author: 1e-6 at most"))
     handbook = [(0, 1.0133, 1.2250), (1000, 0.8988, 1.1117), (2000, 0.7950, 1.0066), (3000, 0.7012, 0.9093)]
@@ -119,36 +123,38 @@ def standard_atmosphere():
         row = {"case": f"handbook {z} m", "altitude_m": z, "pressure_pa": round(bar * 1e5, 6), "density_kg_m3": rho}
         rows.append(checked(row, "Mechanical Engineers' Handbook vol. 4 Table 6 (US Standard Atmosphere 1976; printed row)",
                             7.2e-5, "half a unit of the last printed digit of the smallest value"))
-    return columns, rows
+    return inputs, outputs, rows
 
 
 def course_pressure():
-    columns = ["case", "sea_level_pressure_pa", "altitude_m", "temperature_c", "pressure_pa"]
+    inputs = ["case", "sea_level_pressure_pa", "altitude_m", "temperature_c"]
+    outputs = ["pressure_pa"]
     states = [(101325, 100, 15), (101325, 500, 15), (101325, 500, 30), (102500, 500, 5), (101325, 1000, 20),
               (100500, 1000, 0), (101325, 1500, 20), (101325, 2000, 10), (101325, 2000, 30), (101325, 2300, 25)]
     rows = []
     for p0, h, t in states:
-        row = dict(zip(columns, (f"temperature at the course {h} m {t} C", p0, h, t, air.course_pressure_pa(p0, h, t))))
+        row = dict(zip(inputs + outputs, (f"temperature at the course {h} m {t} C", p0, h, t, air.course_pressure_pa(p0, h, t))))
         rows.append(checked(row, f"{PYTHON}: hydrostatic column of constant lapse rate from the temperature at the course", 1e-9, FLOAT_REASON))
     for p0, h, t in states:
         mean_k = t + air.ZERO_CELSIUS_K + air.LAPSE_RATE_K_M * h / 2
         p = p0 * exp(-air.STANDARD_GRAVITY_M_S2 * h / (air.DRY_AIR_GAS_CONSTANT_J_KG_K * mean_k))
-        row = dict(zip(columns, (f"mean column {h} m {t} C", p0, h, t, p)))
+        row = dict(zip(inputs + outputs, (f"mean column {h} m {t} C", p0, h, t, p)))
         rows.append(checked(row, "computed from the mean-column form quoted by general meteorological sources (second-hand)", 6e-5,
                             "a column of one mean temperature: 51 ppm apart at 2300 m"))
-    return columns, rows
+    return inputs, outputs, rows
 
 
 def gravity():
-    columns = ["case", "latitude_deg", "altitude_m", "gravity_m_s2"]
+    inputs = ["case", "latitude_deg", "altitude_m"]
+    outputs = ["gravity_m_s2"]
     rows = []
     for altitude in (0, 1000):
         for latitude in (0, 19.4, 30, 40, 45, 50, 55, 60, 90):
-            row = dict(zip(columns, (f"{latitude} deg {altitude} m", latitude, altitude, air.gravity_m_s2(latitude, altitude))))
+            row = dict(zip(inputs + outputs, (f"{latitude} deg {altitude} m", latitude, altitude, air.gravity_m_s2(latitude, altitude))))
             rows.append(checked(row, f"{PYTHON}: Somigliana formula with WGS 84 constants quoted second-hand and the customary free-air gradient -3.086e-6 per s2", 1e-12, FLOAT_REASON))
     rows.append(checked({"case": "pole", "latitude_deg": 90, "altitude_m": 0, "gravity_m_s2": 9.8321849378},
                         "NIMA TR8350.2 (WGS 84) polar gravity; quoted second-hand", 1e-10, "the constants are rounded in the tenth decimal"))
-    return columns, rows
+    return inputs, outputs, rows
 
 
 # Wind
@@ -158,32 +164,33 @@ ROUGHNESS_CLASSES = [("sea", 0.0002), ("smooth", 0.005), ("open", 0.03), ("rough
 
 
 def wind_profile():
-    columns = ["case", "roughness_length_m", "height_m", "wind_height_m", "wind_ratio"]
+    inputs = ["case", "roughness_length_m", "height_m", "wind_height_m"]
+    outputs = ["wind_ratio"]
     rows = []
     for name, z0 in ROUGHNESS_CLASSES:
         for z in (1.0, 1.1, 1.2, 1.5):
             if z <= z0:
                 continue  # the log law has no value at or below the roughness length
-            row = dict(zip(columns, (f"{name} at {z} m", z0, z, 10.0, air.log_law_ratio(z, 10.0, z0))))
+            row = dict(zip(inputs + outputs, (f"{name} at {z} m", z0, z, 10.0, air.log_law_ratio(z, 10.0, z0))))
             rows.append(checked(row, f"{PYTHON}: neutral log law; roughness classes of Wieringa 1992 as tabulated in a university table citing Stull",
                                 1e-12, FLOAT_REASON))
-    return columns, rows
+    return inputs, outputs, rows
 
 
 def wind_geometry():
-    columns = ["case", "speed_m_s", "wind_speed_m_s", "wind_from_deg", "bearing_deg", "headwind_m_s", "crosswind_m_s",
-               "along_road_air_speed_m_s", "apparent_wind_m_s", "yaw_deg", "drag_speed_squared_m2_s2"]
+    inputs = ["case", "speed_m_s", "wind_speed_m_s", "wind_from_deg", "bearing_deg"]
+    outputs = ["headwind_m_s", "crosswind_m_s", "along_road_air_speed_m_s", "apparent_wind_m_s", "yaw_deg", "drag_speed_squared_m2_s2"]
     rows = []
     for v, w, angle, bearing in [(12, 4, 0, 0), (12, 4, 30, 0), (12, 4, 45, 90), (12, 4, 90, 0), (12, 4, 135, 200),
                                  (12, 4, 180, 0), (8, 5, 60, 350), (12, 6, 120, 0)]:
         h, c = w * cos(radians(angle)), w * sin(radians(angle))
         along = v + h
         apparent = hypot(along, c)
-        row = dict(zip(columns, (f"{v} m/s in {w} m/s from {angle} deg off the nose", v, w, (bearing + angle) % 360, bearing,
+        row = dict(zip(inputs + outputs, (f"{v} m/s in {w} m/s from {angle} deg off the nose", v, w, (bearing + angle) % 360, bearing,
                                  h, c, along, apparent, degrees(atan2(c, along)), apparent * along)))
         rows.append(checked(row, f"{PYTHON}: plane geometry; last column is what multiplies half density times CdA with drag along the apparent wind",
                             1e-12, "rounding of an angle reduced by whole turns", "mixed"))
-    return columns, rows
+    return inputs, outputs, rows
 
 
 # Steady speed
@@ -207,52 +214,54 @@ BRENTQ = f"{SCIPY} (optimize.brentq; xtol 1e-15; rtol 1e-14)"
 SPEED_REASON = "root of one equation to rounding; the core is asked for 1e-9"
 
 
-def solved(inputs, yaw_table=()):
-    power, mass, rolling, cda, density, grade, head, cross, efficiency = inputs
+def solved(given, yaw_table=()):
+    power, mass, rolling, cda, density, grade, head, cross, efficiency = given
     road = Road(mass, rolling, density, grade, head, cross, yaw_table=yaw_table)
     return road, cda, power, efficiency
 
 
-def speed_of(inputs, yaw_table=()):
-    return steady_speed_m_s(*solved(inputs, yaw_table))
+def speed_of(given, yaw_table=()):
+    return steady_speed_m_s(*solved(given, yaw_table))
 
 
 def steady_speed():
-    columns = ["case", *CASE_COLUMNS, "yaw_table", "speed_m_s", "power_at_12_w"]
+    inputs = ["case", *CASE_COLUMNS, "yaw_table"]
+    outputs = ["speed_m_s", "power_at_12_w"]
     rows = []
 
-    def add(name, inputs, speed, source, yaw_table=()):
-        road, cda, _, efficiency = solved(inputs, yaw_table)
-        row = {"case": name, **dict(zip(CASE_COLUMNS, inputs)), "speed_m_s": speed,
+    def add(name, given, speed, source, yaw_table=()):
+        road, cda, _, efficiency = solved(given, yaw_table)
+        row = {"case": name, **dict(zip(CASE_COLUMNS, given)), "speed_m_s": speed,
                "yaw_table": ";".join(f"{yaw}:{ratio}" for yaw, ratio in yaw_table),
                "power_at_12_w": pedal_power_w(road, cda, 12.0, efficiency)}
         rows.append(checked(row, source, 1e-9, SPEED_REASON))
 
-    for name, inputs in GOLDEN.items():
-        add(name, inputs, speed_of(inputs), BRENTQ)
+    for name, given in GOLDEN.items():
+        add(name, given, speed_of(given), BRENTQ)
     body_axis = ((0, 1), (45, 1))
     for name in ("G8 crosswind 4 m/s", "G10 wind at 45 degrees"):
         add(f"{name} with axial drag area the same at every yaw", GOLDEN[name], speed_of(GOLDEN[name], body_axis), BRENTQ, body_axis)
     pushed = (200, 85, 0.004, 0.25, 1.2, 0.04, -6, 0, 0.975)
     add("climb with the wind pushing", pushed, speed_of(pushed), BRENTQ)
     for grade in (-0.04, -0.08):
-        inputs = (0, 85, 0.004, 0.25, 1.2, grade, 0, 0, 0.975)
-        road, cda, _, _ = solved(inputs)
+        given = (0, 85, 0.004, 0.25, 1.2, grade, 0, 0, 0.975)
+        road, cda, _, _ = solved(given)
         terminal = sqrt(-2 * road.ground_force_n / (1.2 * cda))
-        add(f"coasting at {grade}", inputs, terminal, "closed form: square root of -2 m g (sin + Crr cos)/(density CdA)")
-    return columns, rows
+        add(f"coasting at {grade}", given, terminal, "closed form: square root of -2 m g (sin + Crr cos)/(density CdA)")
+    return inputs, outputs, rows
 
 
 def sensitivity():
     """Closed forms at the golden scenarios: shares of force, elasticities, and what a 10 % change does."""
-    columns = ["case", *CASE_COLUMNS, "aero_share", "power_elasticity", "cda_elasticity", "rolling_elasticity", "mass_elasticity",
-               "speed_more_power_m_s", "speed_less_cda_m_s", "time_change_more_power_s", "time_change_less_cda_s",
-               "time_change_less_mass_s", "time_change_less_rolling_s", "equal_cda_change", "equal_power_change"]
+    inputs = ["case", *CASE_COLUMNS]
+    outputs = ["aero_share", "power_elasticity", "cda_elasticity", "rolling_elasticity", "mass_elasticity", "speed_more_power_m_s",
+               "speed_less_cda_m_s", "time_change_more_power_s", "time_change_less_cda_s", "time_change_less_mass_s",
+               "time_change_less_rolling_s", "equal_cda_change", "equal_power_change"]
     rows = []
-    for name, inputs in GOLDEN.items():
-        power, mass, rolling, cda, density, grade, head, cross, efficiency = inputs
+    for name, given in GOLDEN.items():
+        power, mass, rolling, cda, density, grade, head, cross, efficiency = given
         road = Road(mass, rolling, density, grade, head, cross)
-        v = speed_of(inputs)
+        v = speed_of(given)
         total = resistance_n(road, cda, v)
         weight_n = mass * road.gravity_m_s2
         slope = 1 / sqrt(1 + grade * grade)
@@ -269,7 +278,7 @@ def sensitivity():
         def cda_giving(speed):
             return (efficiency * power / speed - road.ground_force_n) / air_force_n(road, 1.0, speed)
 
-        row = {"case": name, **dict(zip(CASE_COLUMNS, inputs)), "aero_share": air_share, "power_elasticity": 1 / damping,
+        row = {"case": name, **dict(zip(CASE_COLUMNS, given)), "aero_share": air_share, "power_elasticity": 1 / damping,
                "cda_elasticity": -air_share / damping, "rolling_elasticity": -rolling_share / damping,
                "mass_elasticity": -(rolling_share + climbing_share) / damping,
                "speed_more_power_m_s": more, "speed_less_cda_m_s": less,
@@ -279,13 +288,14 @@ def sensitivity():
                "equal_power_change": pedal_power_w(road, cda, less, efficiency) / power - 1}
         rows.append(checked(row, f"{BRENTQ}; shares and elasticities in closed form; times over 40 km; changes of +10 % power -10 % CdA -1 kg -10 % Crr",
                             1e-8, "a difference of two solved speeds over 40 km keeps eight digits", "mixed"))
-    return columns, rows
+    return inputs, outputs, rows
 
 
 def ten_per_cent():
     """A flat calm road on which the air takes a given share of the resistance."""
-    columns = ["case", *CASE_COLUMNS, "aero_share", "speed_ratio_more_power", "speed_ratio_less_cda", "saving_more_power",
-               "saving_less_cda", "power_elasticity", "cda_elasticity", "mass_elasticity"]
+    inputs = ["case", *CASE_COLUMNS]
+    outputs = ["aero_share", "speed_ratio_more_power", "speed_ratio_less_cda", "saving_more_power", "saving_less_cda", "power_elasticity",
+               "cda_elasticity", "mass_elasticity"]
     power, mass, density, cda, efficiency = 300.0, 80.0, 1.2, 0.25, 0.975
 
     def ratio(share, power_factor, cda_factor):
@@ -295,16 +305,16 @@ def ten_per_cent():
     rows = []
     for share in (1.0, 0.98, 0.95, 0.9, 0.85, 0.8, 0.7, 0.5, tie):
         speed = (2 * share * efficiency * power / (density * cda)) ** (1 / 3)
-        rolling = (1 - share) * efficiency * power / speed / (mass * air.STANDARD_GRAVITY_M_S2)
+        rolling = round((1 - share) * efficiency * power / speed / (mass * air.STANDARD_GRAVITY_M_S2), 14)
         more, less = ratio(share, 1.1, 1), ratio(share, 1, 0.9)
-        inputs = (power, mass, rolling, cda, density, 0, 0, 0, efficiency)
+        given = (power, mass, rolling, cda, density, 0, 0, 0, efficiency)
         damping = 1 + 2 * share
-        row = {"case": "tie" if share == tie else f"aero share {share}", **dict(zip(CASE_COLUMNS, inputs)), "aero_share": share,
+        row = {"case": "tie" if share == tie else f"aero share {share}", **dict(zip(CASE_COLUMNS, given)), "aero_share": share,
                "speed_ratio_more_power": more, "speed_ratio_less_cda": less, "saving_more_power": 1 - 1 / more,
                "saving_less_cda": 1 - 1 / less, "power_elasticity": 1 / damping, "cda_elasticity": -share / damping,
                "mass_elasticity": (share - 1) / damping}
         rows.append(checked(row, f"{BRENTQ}; +10 % power and -10 % CdA; elasticities in closed form", 1e-9, SPEED_REASON, "mixed"))
-    return columns, rows
+    return inputs, outputs, rows
 
 
 TRAP = dict(zip(CASE_COLUMNS, (300, 85, 0.004, 0.25, 1.2, 0, 0, 0, 0.975)))
@@ -316,9 +326,9 @@ def trap_speed(**changes):
 
 def averaging_traps():
     """Two halves of 20 km each way: a mean wind or a mean grade always flatters."""
-    columns = ["case", "power_w", "total_mass_kg", "rolling_coefficient", "cda_m2", "density_kg_m3", "drivetrain_efficiency", "distance_m",
-               "out_grade", "back_grade", "out_headwind_m_s", "back_headwind_m_s", "crosswind_m_s",
-               "out_speed_m_s", "back_speed_m_s", "time_s", "lost_s"]
+    inputs = ["case", "power_w", "total_mass_kg", "rolling_coefficient", "cda_m2", "density_kg_m3", "drivetrain_efficiency", "distance_m",
+              "out_grade", "back_grade", "out_headwind_m_s", "back_headwind_m_s", "crosswind_m_s"]
+    outputs = ["out_speed_m_s", "back_speed_m_s", "time_s", "lost_s"]
     calm_s = 40000 / trap_speed()
     halves = [("calm and flat", 0, 0, 0, 0, 0)]
     halves += [(f"out and back in {w} m/s", 0, 0, w, -w, 0) for w in (1, 2, 3, 4, 5)]
@@ -329,15 +339,16 @@ def averaging_traps():
         out = trap_speed(grade=up, headwind_m_s=into, crosswind_m_s=across)
         back = trap_speed(grade=down, headwind_m_s=along, crosswind_m_s=across)
         time_s = 20000 / out + 20000 / back
-        row = {"case": name, **{c: TRAP[c] for c in columns if c in TRAP and c != "crosswind_m_s"}, "distance_m": 40000,
+        row = {"case": name, **{c: TRAP[c] for c in inputs if c in TRAP and c != "crosswind_m_s"}, "distance_m": 40000,
                "out_grade": up, "back_grade": down, "out_headwind_m_s": into, "back_headwind_m_s": along, "crosswind_m_s": across,
                "out_speed_m_s": out, "back_speed_m_s": back, "time_s": time_s, "lost_s": time_s - calm_s}
         rows.append(checked(row, f"{BRENTQ}; steady speeds only", 1e-8, "sum and difference of solved times", "mixed"))
-    return columns, rows
+    return inputs, outputs, rows
 
 
 def altitude_times():
-    columns = ["case", *[c for c in CASE_COLUMNS if c != "density_kg_m3"], "altitude_m", "distance_m", "speed_m_s", "time_s"]
+    inputs = ["case", *[c for c in CASE_COLUMNS if c != "density_kg_m3"], "altitude_m", "distance_m"]
+    outputs = ["speed_m_s", "time_s"]
     rows = []
     for z in (0, 500, 1000, 2000, 3000):
         v = trap_speed(density_kg_m3=air.standard_atmosphere(z)[2])
@@ -345,7 +356,7 @@ def altitude_times():
         del row["density_kg_m3"]
         rows.append(checked(row, f"{BRENTQ}; density of the standard atmosphere (ISO 2533:1975); power kept", 1e-6,
                             "the gas constant is 287.053 or 287.05307 J/(kg K) by author"))
-    return columns, rows
+    return inputs, outputs, rows
 
 
 # Power and duration
@@ -373,14 +384,15 @@ def w_prime_left_j(cp, w_prime, segments, until_s):
 
 
 def w_prime_balance():
-    columns = ["case", "cp_w", "w_prime_j", "segments_s_w", "time_s", "w_prime_left_j"]
+    inputs = ["case", "cp_w", "w_prime_j", "segments_s_w", "time_s"]
+    outputs = ["w_prime_left_j"]
     rows = []
     for name, (cp, w_prime, segments, times) in TRACES.items():
         written = ";".join(f"{s}:{p}" for s, p in segments)
         for t in times:
-            row = dict(zip(columns, (f"{name} at {t} s", cp, w_prime, written, t, w_prime_left_j(cp, w_prime, segments, t))))
+            row = dict(zip(inputs + outputs, (f"{name} at {t} s", cp, w_prime, written, t, w_prime_left_j(cp, w_prime, segments, t))))
             rows.append(checked(row, f"{PYTHON}: exact solution of the differential form (Skiba et al. 2015; equation from memory)", 1e-9, FLOAT_REASON))
-    return columns, rows
+    return inputs, outputs, rows
 
 
 def sustainable_power_w(cp, w_prime, time_s, peak=None, loss=None, loss_from_s=1800):
@@ -390,7 +402,8 @@ def sustainable_power_w(cp, w_prime, time_s, peak=None, loss=None, loss_from_s=1
 
 
 def power_duration():
-    columns = ["case", "cp_w", "w_prime_j", "peak_w", "long_ride_loss_w", "long_ride_from_s", "time_s", "power_w"]
+    inputs = ["case", "cp_w", "w_prime_j", "peak_w", "long_ride_loss_w", "long_ride_from_s", "time_s"]
+    outputs = ["power_w"]
     rows = []
     for time_s, power_w in ((240, 417), (1200, 342)):
         row = {"case": f"two-point line at {time_s} s", "cp_w": 323.25, "w_prime_j": 22500, "time_s": time_s, "power_w": power_w}
@@ -407,14 +420,15 @@ def power_duration():
                    "long_ride_from_s": start, "time_s": t, "power_w": sustainable_power_w(cp, w_prime, t, peak, loss, start)}
             rows.append(checked(row, f"{PYTHON}: exponential approach to the peak and logarithmic loss (omni-domain form of Puchowicz et al. 2020; equation from memory)",
                                 1e-10, "the exponential near zero time loses a few digits"))
-    return columns, rows
+    return inputs, outputs, rows
 
 
 def critical_power():
-    columns = ["case", "first_time_s", "first_power_w", "second_time_s", "second_power_w", "cp_w", "w_prime_j"]
+    inputs = ["case", "first_time_s", "first_power_w", "second_time_s", "second_power_w"]
+    outputs = ["cp_w", "w_prime_j"]
     row = {"case": "trained men", "first_time_s": 240, "first_power_w": 417, "second_time_s": 1200, "second_power_w": 342}
     study = "reliability study of 4- and 20-min trials (8 trained men; abstract)"
-    return columns, [
+    return inputs, outputs, [
         checked(row | {"cp_w": 323.25, "w_prime_j": 22500}, f"solved exactly from the printed means of the {study}", 1e-12, "two equations in two unknowns"),
         checked(row | {"case": "trained men as printed", "cp_w": 323}, f"printed mean CP of the {study}", 0.003, "mean of fits against fit of means; printed to 1 W"),
     ]
@@ -423,14 +437,15 @@ def critical_power():
 # Figures printed by others
 
 def printed_figures():
-    columns = ["case", "quantity", "expected", "power_w", "speed_m_s", "total_mass_kg", "rolling_coefficient", "cda_m2", "density_kg_m3",
-               "drivetrain_efficiency", "distance_m", "cda_change", "altitude_m"]
+    inputs = ["case", "quantity", "power_w", "speed_m_s", "total_mass_kg", "rolling_coefficient", "cda_m2", "density_kg_m3",
+              "drivetrain_efficiency", "distance_m", "cda_change", "altitude_m"]
+    outputs = ["expected"]
     v53 = 53 / 3.6
     tunnel_density = 1.2
     drag_n = 3.2 * air.STANDARD_GRAVITY_M_S2
     suit = {"speed_m_s": v53, "total_mass_kg": 79, "rolling_coefficient": 0.0035, "cda_m2": drag_n / (0.5 * tunnel_density * v53**2),
             "density_kg_m3": tunnel_density, "drivetrain_efficiency": 0.975, "distance_m": 55000, "cda_change": -125 / 3200}
-    return columns, [
+    return inputs, outputs, [
         checked({"case": "1 h record of 53.040 km", "quantity": "power_w", "expected": 509.5, "speed_m_s": 53040 / 3600, "total_mass_kg": 89,
                  "rolling_coefficient": 0.00275, "cda_m2": 0.244, "density_kg_m3": 1.185, "drivetrain_efficiency": 0.975},
                 "Padilla et al. 2000 p. 1522 (tunnel CdA 0.244 m2 and estimated mean power 509.5 W); bicycle mass Crr density and drivetrain assumed", 0.03,
@@ -454,5 +469,5 @@ TOPICS = [moist_air_density, moist_air_terms, dew_point_density, saturation_pres
 
 def write(folder):
     for topic in TOPICS:
-        columns, rows = topic()
-        write_csv(folder / f"{topic.__name__}.csv", columns + CHECKED, rows)
+        inputs, outputs, rows = topic()
+        write_csv(folder / f"{topic.__name__}.csv", inputs + outputs + CHECKED, rows)

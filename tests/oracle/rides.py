@@ -3,8 +3,8 @@
 from multiprocessing import Pool
 
 from effort import ridden
-from asked import named_rides, position_pairs, random_rides
-from tables import write_json
+from asked import change_pairs, named_rides, position_pairs, random_rides
+from tables import rounded, write_json
 
 TIME_TOLERANCE = 1e-5
 ABOUT = {
@@ -19,6 +19,8 @@ def finish_time_cases():
     for name, (scenario, asked) in position_pairs().items():
         for index, position in enumerate(scenario["positions"]):
             yield f"{name}: {position['name']}", scenario | {"riding_position": index}, asked["effort"]
+    for name, (scenario, asked) in change_pairs().items():
+        yield f"{name}: unchanged", scenario, asked["effort"]
 
 
 def answered(case):
@@ -30,7 +32,7 @@ def answered(case):
         "question": "finish-time",
         "request": {"scenario": scenario, "with": {"effort": effort}},
         "expected": expected,
-        "tolerance": {key: TIME_TOLERANCE * value for key, value in expected.items()},
+        "tolerance": {key: rounded(TIME_TOLERANCE * value) for key, value in expected.items()},
     }
 
 

@@ -12,7 +12,7 @@ INPUTS = [
     "headwind_m_s", "crosswind_m_s", "drivetrain_efficiency", "bearing_drag_n",
     "bearing_drag_n_s_per_m", "yaw_table", "speed_exponent", "reference_airspeed_m_s",
 ]
-COLUMNS = ["case", *INPUTS, "speed_m_s", "power_at_12_w"]
+OUTPUTS = ["speed_m_s", "power_at_12_w"]
 
 # A case whose speed moves by more than this many per cent for one per cent of power sits on a fold of
 # the power curve: rounding, not physics, would decide it.
@@ -78,4 +78,4 @@ def rows():
 
 
 def write(folder):
-    write_csv(folder / "steady.csv", COLUMNS, rows())
+    write_csv(folder / "steady.csv", ["case", *INPUTS, *OUTPUTS], rows())

@@ -25,3 +25,8 @@ def write_json(path, value):
 
 def read_json(path):
     return json.loads(Path(path).read_text())
+
+
+def rounded(tolerance):
+    """Three digits say all that a tolerance has to say."""
+    return float(f"{tolerance:.3g}")

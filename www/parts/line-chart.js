@@ -1,0 +1,316 @@
+// @ts-check
+/** One or several curves over the same x, with bands of uncertainty, shaded differences, levels, marked points and handles. */
+
+import { area, line } from "d3-shape";
+import { set, html } from "./html.js";
+import { svg, pool, px } from "./svg.js";
+import { textWidth } from "./text-size.js";
+import { textBox } from "./labels.js";
+import { plot, writeAround } from "./plot.js";
+/** @import { Meaning } from "./html.js" */
+/** @import { PlotOptions, PlotData, Canvas } from "./plot.js" */
+/** @import { Reading } from "./reading-cursor.js" */
+
+/**
+ * @typedef {object} Series
+ * @property {string} name For the reading line: "the low position".
+ * @property {ArrayLike<number>} xs
+ * @property {ArrayLike<number>} ys
+ * @property {ArrayLike<number>} [low] Lower edge of its band.
+ * @property {ArrayLike<number>} [high]
+ * @property {Meaning | null} [meaning] Ink when there is none.
+ * @property {"solid" | "dashed" | "dotted"} [stroke]
+ * @property {string} [label] On the line; left out where there is no room.
+ * @property {string} [shortLabel] Used on a narrow chart.
+ * @property {"start" | "middle" | "end" | number} [labelAt] Where along the line it would like to be; a number is an x.
+ * @property {boolean} [unread] Left out of the reading line.
+ */
+
+/**
+ * @typedef {object} Level A horizontal line across the chart.
+ * @property {number} y
+ * @property {string} [above] Words just above it, at the left.
+ * @property {string} [below]
+ * @property {boolean} [quiet] A thin grey line instead of an ink one.
+ */
+
+/**
+ * @typedef {object} Shade The area between two curves.
+ * @property {ArrayLike<number>} xs
+ * @property {ArrayLike<number>} low
+ * @property {ArrayLike<number>} high
+ * @property {Meaning | null} meaning
+ * @property {string} [label]
+ * @property {string} [shortLabel]
+ */
+
+/**
+ * @typedef {object} MarkedPoint
+ * @property {number} x
+ * @property {number} y
+ * @property {string} [label]
+ * @property {boolean} [drop] Whether a dashed line falls from it to the x axis; its label then stands at the foot.
+ * @property {number} [sdX] A capped whisker, one standard deviation either way.
+ * @property {number} [sdY]
+ * @property {Meaning | null} [meaning]
+ * @property {"dot" | "ring" | "none"} [shape]
+ */
+
+/**
+ * @typedef {object} Lines
+ * @property {readonly Series[]} series
+ * @property {readonly Level[]} [levels]
+ * @property {readonly Shade[]} [shades]
+ * @property {readonly MarkedPoint[]} [points]
+ */
+/** @typedef {PlotData & Lines} LineData */
+
+/**
+ * Keep the order of the series from one update to the next: a curve is then moved, not replaced.
+ * @param {Omit<PlotOptions, "height"> & { height?: (width_px: number) => number }} options
+ */
+export function lineChart(options) {
+  const chart = plot(/** @type {PlotOptions} */ ({ height: usualHeight, ...options }), prepare);
+  return {
+    ...chart,
+    /** @param {LineData} data */
+    update(data) {
+      const x = { ...options.x, ...data.x };
+      const y = { ...options.y, ...data.y };
+      chart.update({ read: (at) => readSeries(at, data.series, x.format, y.format), ...data });
+    },
+  };
+}
+
+/** @param {number} width_px */
+function usualHeight(width_px) {
+  return Math.round(Math.min(400, Math.max(260, width_px * 0.58)));
+}
+
+/**
+ * @param {{ under: SVGGElement, over: SVGGElement }} layers
+ * @returns {(canvas: Canvas, data: LineData) => void}
+ */
+function prepare({ under, over }) {
+  const groups = Array.from({ length: 7 }, () => svg("g"));
+  under.append(groups[0], groups[1]);
+  over.append(...groups.slice(2));
+  const shades = pool(groups[0], "path");
+  const bands = pool(groups[1], "path");
+  const levels = pool(groups[2], "path");
+  const curves = pool(groups[3], "path");
+  const drops = pool(groups[4], "path");
+  const whiskers = pool(groups[5], "path");
+  const dots = pool(groups[6], "circle");
+
+  return function draw(canvas, data) {
+    const { frame, xScale, yScale } = canvas;
+    const points = data.points ?? [];
+    shades(data.shades ?? [], (element, shade) => set(element, { class: `tint ${shade.meaning ?? ""}`, d: bandPath(canvas, shade.xs, shade.low, shade.high) }));
+    bands(data.series.filter((one) => one.low && one.high), (element, one) =>
+      set(element, { class: `tint ${one.meaning ?? ""}`, d: bandPath(canvas, one.xs, one.low ?? [], one.high ?? []) }));
+    levels(data.levels ?? [], (element, level) =>
+      set(element, { class: level.quiet ? "level-line quiet" : "level-line", d: `M${frame.left} ${px(yScale(level.y))}H${frame.right}` }));
+    curves(data.series, (element, one) => set(element, { class: `curve ${one.meaning ?? ""} ${one.stroke ?? "solid"}`, d: linePath(canvas, one.xs, one.ys) }));
+    drops(points.filter((point) => point.drop), (element, point) =>
+      set(element, { class: "drop", d: `M${px(xScale(point.x))} ${px(yScale(point.y))}V${frame.bottom}` }));
+    whiskers(points.filter((point) => point.sdX || point.sdY), (element, point) => set(element, { class: `whisker ${point.meaning ?? ""}`, d: whiskerPath(canvas, point) }));
+    dots(points.filter((point) => (point.shape ?? "dot") !== "none"), (element, point) =>
+      set(element, { class: `point ${point.shape ?? "dot"} ${point.meaning ?? ""}`, r: point.shape === "ring" ? 5.5 : 4, cx: px(xScale(point.x)), cy: px(yScale(point.y)) }));
+
+    label(canvas, data);
+  };
+}
+
+/**
+ * @param {Canvas} canvas
+ * @param {LineData} data
+ */
+function label(canvas, data) {
+  const { frame, xScale, yScale, room, size, lineSize } = canvas;
+  const points = data.points ?? [];
+  const paths = data.series.map((one) => pixels(canvas, one));
+  for (const path of paths) room.keepClearOfLine(path);
+  for (const level of data.levels ?? []) room.keepClearOfLine([[frame.left, yScale(level.y)], [frame.right, yScale(level.y)]]);
+  for (const point of points) {
+    room.keepClear({ x: xScale(point.x) - 6, y: yScale(point.y) - 6, width: 12, height: 12 });
+    if (point.drop) room.keepClearOfLine([[xScale(point.x), yScale(point.y)], [xScale(point.x), frame.bottom]]);
+  }
+
+  for (const at of Object.values(data.handles ?? {})) {
+    writeAround(canvas, { x: xScale(at.x), y: yScale(at.y), label: at.label, strong: at.strong, kind: "you-label", labelWeight: 600 });
+  }
+  for (const point of points) {
+    if (!point.label) continue;
+    const kind = `point-label ${point.meaning ?? ""}`;
+    if (!point.drop) {
+      writeAround(canvas, { x: xScale(point.x), y: yScale(point.y), label: point.label, kind, gap: 10, labelWeight: 400 });
+      continue;
+    }
+    const width = textWidth(point.label, size);
+    const foot = [frame.bottom - 10, frame.bottom - 34, (frame.bottom + yScale(point.y)) / 2];
+    const places = foot.flatMap((y) => [{ x: xScale(point.x) + 8, y, anchor: /** @type {const} */ ("start") }, { x: xScale(point.x) - 8, y, anchor: /** @type {const} */ ("end") }]);
+    const best = room.take(places.map((place) => ({ boxes: [textBox(place.x, place.y, width, place.anchor, size)] })));
+    canvas.write({ text: point.label, kind, ...places[best] });
+  }
+  for (const level of data.levels ?? []) {
+    for (const [text, dy] of /** @type {const} */ ([[level.above, -7], [level.below, lineSize + 5]])) {
+      if (!text) continue;
+      const width = textWidth(text, lineSize);
+      const y = yScale(level.y) + dy;
+      const places = [frame.left + 8, frame.left + (frame.right - frame.left) * 0.3, frame.right - width - 4].map((x) => ({ x, y, anchor: /** @type {const} */ ("start") }));
+      const best = room.take(places.map((place) => ({ boxes: [textBox(place.x, place.y, width, "start", lineSize)] })), 250);
+      if (best >= 0) canvas.write({ text, kind: "side-label", size: lineSize, ...places[best] });
+    }
+  }
+  for (const shade of data.shades ?? []) labelShade(canvas, shade);
+  data.series.forEach((one, index) => labelCurve(canvas, one, paths[index]));
+}
+
+/**
+ * A curve's label goes just above or below it, where it lies most clear of everything else.
+ * @param {Canvas} canvas
+ * @param {Series} one
+ * @param {readonly (readonly [number, number])[]} path
+ */
+function labelCurve(canvas, one, path) {
+  const { frame, xScale, room, size } = canvas;
+  const text = (frame.small ? one.shortLabel : undefined) ?? one.label;
+  if (!text || path.length < 2) return;
+  const width = textWidth(text, size);
+  const from = Math.max(frame.left, Math.min(path[0][0], path[path.length - 1][0])) + 8 + width / 2;
+  const to = Math.min(frame.right, Math.max(path[0][0], path[path.length - 1][0])) - 2 - width / 2;
+  if (to < from) return;
+  const wish = one.labelAt ?? "end";
+  const liked = typeof wish === "number" ? xScale(wish) : wish === "start" ? from : wish === "end" ? to : (from + to) / 2;
+  const centres = Array.from({ length: 13 }, (_, n) => from + ((to - from) * n) / 12).concat(Math.max(from, Math.min(to, liked)));
+  const places = centres.flatMap((x) => {
+    const ys = path.filter(([at]) => at >= x - width / 2 - 1 && at <= x + width / 2 + 1).map(([, y]) => y)
+      .concat(heightAt(path, x - width / 2), heightAt(path, x), heightAt(path, x + width / 2)).filter(Number.isFinite);
+    const dislike = Math.abs(x - liked) / 6;
+    return [
+      { x, y: Math.min(...ys) - 8, dislike },
+      { x, y: Math.max(...ys) + size + 5, dislike: dislike + 6 },
+    ];
+  });
+  const best = room.take(places.map((place) => ({ dislike: place.dislike, boxes: [textBox(place.x, place.y, width, "middle", size)] })), 700);
+  if (best >= 0) canvas.write({ text, kind: `line-label ${one.meaning ?? ""}`, x: places[best].x, y: places[best].y, anchor: "middle" });
+}
+
+/**
+ * @param {Canvas} canvas
+ * @param {Shade} shade
+ */
+function labelShade(canvas, shade) {
+  const { frame, xScale, yScale, room, size } = canvas;
+  const text = (frame.small ? shade.shortLabel : undefined) ?? shade.label;
+  if (!text) return;
+  const width = textWidth(text, size, 600);
+  let best = { x: 0, y: 0, thick: 0 };
+  for (let i = 0; i < shade.xs.length; i += 1) {
+    const thick = Math.abs(yScale(shade.low[i]) - yScale(shade.high[i]));
+    const x = Math.max(frame.left + width / 2 + 6, Math.min(frame.right - width / 2 - 6, xScale(shade.xs[i])));
+    const y = (yScale(shade.low[i]) + yScale(shade.high[i])) / 2;
+    // Far from the ends, where the shade is thick under the whole of the words.
+    const spare = Math.min(thick, 40) + Math.min(Math.abs(xScale(shade.xs[i]) - xScale(shade.xs[0])), Math.abs(xScale(shade.xs[shade.xs.length - 1]) - xScale(shade.xs[i])), width / 2) / 4;
+    if (spare > best.thick) best = { x, y, thick: spare };
+  }
+  if (best.thick < size) return;
+  const place = { x: best.x, y: best.y + size * 0.35 };
+  if (room.take([{ boxes: [textBox(place.x, place.y, width, "middle", size)] }], 600) >= 0) {
+    canvas.write({ text, kind: "area-label", weight: 600, anchor: "middle", ...place });
+  }
+}
+
+/**
+ * @param {Canvas} canvas
+ * @param {Series} one
+ */
+function pixels({ xScale, yScale }, one) {
+  /** @type {[number, number][]} */
+  const path = [];
+  for (let i = 0; i < one.xs.length; i += 1) {
+    if (Number.isFinite(one.ys[i])) path.push([xScale(one.xs[i]), yScale(one.ys[i])]);
+  }
+  return path;
+}
+
+/**
+ * @param {readonly (readonly [number, number])[]} path
+ * @param {number} x
+ */
+function heightAt(path, x) {
+  for (let i = 1; i < path.length; i += 1) {
+    const [x0, y0] = path[i - 1];
+    const [x1, y1] = path[i];
+    if (x >= x0 && x <= x1) return x1 === x0 ? y0 : y0 + ((y1 - y0) * (x - x0)) / (x1 - x0);
+  }
+  return NaN;
+}
+
+/**
+ * @param {Canvas} canvas
+ * @param {ArrayLike<number>} xs
+ * @param {ArrayLike<number>} ys
+ */
+function linePath({ xScale, yScale }, xs, ys) {
+  return line().defined((_, i) => Number.isFinite(ys[i])).x((_, i) => xScale(xs[i])).y((_, i) => yScale(ys[i])).digits(1)(indices(xs));
+}
+
+/**
+ * @param {Canvas} canvas
+ * @param {ArrayLike<number>} xs
+ * @param {ArrayLike<number>} low
+ * @param {ArrayLike<number>} high
+ */
+function bandPath({ xScale, yScale }, xs, low, high) {
+  return area().defined((_, i) => Number.isFinite(low[i]) && Number.isFinite(high[i]))
+    .x((_, i) => xScale(xs[i])).y0((_, i) => yScale(low[i])).y1((_, i) => yScale(high[i])).digits(1)(indices(xs));
+}
+
+/**
+ * d3 wants one datum a point; ours are in columns and looked up by index.
+ * @param {ArrayLike<number>} xs
+ * @returns {[number, number][]}
+ */
+function indices(xs) {
+  return Array.from(xs, (x, i) => [x, i]);
+}
+
+/**
+ * @param {Canvas} canvas
+ * @param {MarkedPoint} point
+ */
+function whiskerPath({ xScale, yScale }, { x, y, sdX, sdY }) {
+  const across = sdX ? `M${px(xScale(x - sdX))} ${px(yScale(y) - 5)}v10m0 -5H${px(xScale(x + sdX))}m0 -5v10` : "";
+  const up = sdY ? `M${px(xScale(x) - 5)} ${px(yScale(y - sdY))}h10m-5 0V${px(yScale(y + sdY))}m-5 0h10` : "";
+  return across + up;
+}
+
+/**
+ * @param {number} at
+ * @param {readonly Series[]} series
+ * @param {(x: number) => string} formatX
+ * @param {(y: number) => string} formatY
+ * @returns {Reading}
+ */
+function readSeries(at, series, formatX, formatY) {
+  const values = series.filter((one) => !one.unread).map((one) => ({ one, y: valueAt(one, at) })).filter(({ y }) => Number.isFinite(y));
+  const spoken = `At ${formatX(at)}: ${values.map(({ one, y }) => `${one.name} ${formatY(y)}`).join(", ")}`;
+  return {
+    spoken,
+    words: ["At ", html("b", {}, formatX(at)), ": ", ...values.flatMap(({ one, y }, index) => [index ? `, ${one.name} ` : `${one.name} `, html("b", { class: one.meaning }, formatY(y))])],
+    points: values.map(({ one, y }) => ({ y, meaning: one.meaning })),
+  };
+}
+
+/**
+ * @param {Series} one
+ * @param {number} x
+ */
+export function valueAt({ xs, ys }, x) {
+  for (let i = 1; i < xs.length; i += 1) {
+    if (x >= xs[i - 1] && x <= xs[i]) return xs[i] === xs[i - 1] ? ys[i] : ys[i - 1] + ((ys[i] - ys[i - 1]) * (x - xs[i - 1])) / (xs[i] - xs[i - 1]);
+  }
+  return NaN;
+}

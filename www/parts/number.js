@@ -1,0 +1,350 @@
+// @ts-check
+/** A number that stands in a sentence and can be typed, stepped with the arrow keys or dragged sideways. */
+
+import { html, set, say, uniqueId } from "./html.js";
+import { readNumber, readTime, numberText, timeText, sdText, plusOrMinus } from "./number-text.js";
+/** @import { Meaning } from "./html.js" */
+/** @import { Reading } from "./number-text.js" */
+
+/** @typedef {"typing" | "step" | "drag" | "commit"} Phase */
+/** @typedef {"measured" | "estimated" | "typical" | null} Known */
+
+/**
+ * @typedef {object} Shown What the field shows, in display units.
+ * @property {number} value
+ * @property {number | null} [sd]
+ * @property {Known} [known] `null` for an exact number.
+ * @property {number} [min]
+ * @property {number} [max]
+ * @property {string} [unit]
+ * @property {number} [digits]
+ * @property {number} [step]
+ */
+
+/**
+ * @typedef {object} NumberOptions
+ * @property {string} label What the number is, as its accessible name: "Drag area CdA".
+ * @property {string} [path] Where it lives in the scenario; becomes `data-path`, so that an error can find its field.
+ * @property {string} unit As shown after the digits; "" for none.
+ * @property {string} [unitWords] The unit as it is spoken: "watts".
+ * @property {Record<string, (value: number) => number>} [otherUnits] Other units that may be typed, each turned into this field's.
+ * @property {number} digits Decimals shown.
+ * @property {number} step One press of an arrow key.
+ * @property {number} [min]
+ * @property {number} [max]
+ * @property {Meaning | null} [meaning]
+ * @property {boolean} [signed] Whether a positive value wears its plus sign.
+ * @property {"number" | "time"} [kind] A time is held in seconds and typed as 59:04 or 1:02:03.
+ * @property {(value: number, phase: Phase) => void} onInput Called with values in range only.
+ */
+
+const DRAG_THRESHOLD_PX = 4;
+const PX_PER_STEP = 6;
+const MANY_STEPS = 10;
+/** Decimals beyond the field's own that are kept when they were typed. */
+const EXTRA_DECIMALS = 2;
+
+/**
+ * `note` is the line that says what is wrong; it is empty until something is, and the caller puts it under the sentence.
+ * @param {NumberOptions} options
+ */
+export function numberField(options) {
+  const { label, path, meaning = null, signed = false, kind = "number", onInput } = options;
+  const noteId = uniqueId("wrong");
+  const input = html("input", {
+    inputmode: kind === "time" || signed ? "text" : "decimal",
+    autocomplete: "off", spellcheck: "false", enterkeyhint: "done", role: "spinbutton", "aria-label": label, "data-path": path,
+  });
+  const unit = html("span", { class: "unit", "aria-hidden": "true" });
+  const spread = html("span", { class: "pm", "aria-hidden": "true" });
+  const element = html("span", { class: meaning ? `num ${meaning}` : "num" }, input, unit, spread);
+  const note = html("p", { class: "wrong", id: noteId, hidden: true });
+
+  /** @type {Shown} */
+  let shown = { value: NaN, sd: null, known: null, min: options.min, max: options.max, unit: options.unit, digits: options.digits, step: options.step };
+  let extraDecimals = 0;
+  let restoreTo = NaN;
+  /** @type {string | null} */
+  let ownComplaint = null;
+  /** @type {string | null} */
+  let outsideComplaint = null;
+  let typing = false;
+
+  const digits = () => shown.digits ?? options.digits;
+  const valueText = (/** @type {number} */ value, extra = 0) =>
+    Number.isFinite(value) ? (kind === "time" ? timeText(value) : numberText(value, digits() + extra, signed)) : "";
+  const withUnit = (/** @type {number} */ value) => `${valueText(value)}${shown.unit ? `\u00a0${shown.unit}` : ""}`;
+
+  function writeText() {
+    input.value = valueText(shown.value, extraDecimals);
+    sizeToText();
+  }
+
+  function sizeToText() {
+    element.style.setProperty("--ch", String(Math.max(1, input.value.length)));
+  }
+
+  function writeAround() {
+    const sd = shown.sd && shown.sd > 0 ? (kind === "time" ? timeText(shown.sd) : sdText(shown.sd)) : null;
+    say(unit, shown.unit ?? "");
+    unit.hidden = !shown.unit;
+    say(spread, sd === null ? "" : plusOrMinus(sd));
+    spread.hidden = sd === null;
+    set(element, { "data-known": shown.known ?? null });
+    const spoken = [
+      `${valueText(shown.value, extraDecimals)} ${options.unitWords ?? shown.unit ?? ""}`.trim(),
+      sd === null ? "" : `plus or minus ${sd}`,
+      shown.known ?? "",
+    ].filter(Boolean).join(", ");
+    set(input, {
+      "aria-valuenow": Number.isFinite(shown.value) ? shown.value : null,
+      "aria-valuemin": shown.min, "aria-valuemax": shown.max, "aria-valuetext": spoken,
+    });
+  }
+
+  function writeComplaint() {
+    const complaint = ownComplaint ?? outsideComplaint;
+    set(element, { "data-wrong": complaint !== null });
+    set(input, { "aria-invalid": complaint === null ? null : "true", "aria-describedby": complaint === null ? null : noteId });
+    note.hidden = complaint === null;
+    if (complaint === null) note.replaceChildren();
+    else note.replaceChildren(html("b", { "aria-hidden": "true" }, "!"), html("span", {}, complaint));
+  }
+
+  /** @param {string | null} complaint */
+  function complain(complaint) {
+    ownComplaint = complaint;
+    writeComplaint();
+  }
+
+  /** @param {number} value */
+  function outOfRange(value) {
+    const { min, max } = shown;
+    if ((min === undefined || value >= min) && (max === undefined || value <= max)) return null;
+    const still = Number.isFinite(shown.value) ? ` The answer is still for ${valueText(shown.value)}.` : "";
+    if (min === undefined) return `${label} is at most ${withUnit(/** @type {number} */ (max))}.${still}`;
+    if (max === undefined) return `${label} is at least ${withUnit(min)}.${still}`;
+    return `${label} runs from ${valueText(min)} to ${withUnit(max)}.${still}`;
+  }
+
+  /** @returns {Reading} */
+  function read() {
+    return kind === "time" ? readTime(input.value)
+      : readNumber(input.value, { unit: shown.unit ?? "", digits: digits(), otherUnits: options.otherUnits });
+  }
+
+  /** @param {Reading} reading */
+  function complaintAbout(reading) {
+    if (reading.wrong === "other-unit") return `${label} is in ${options.unitWords ?? shown.unit} here.`;
+    if (reading.value === undefined) return kind === "time" ? `${label} needs a time, like 59:04.` : `${label} needs a number.`;
+    return outOfRange(reading.value);
+  }
+
+  /**
+   * @param {number} value
+   * @param {Phase} phase
+   */
+  function emit(value, phase) {
+    shown.value = value;
+    outsideComplaint = null;
+    complain(null);
+    writeAround();
+    onInput(value, phase);
+  }
+
+  /** @param {number} value */
+  function clamp(value) {
+    return Math.min(shown.max ?? Infinity, Math.max(shown.min ?? -Infinity, value));
+  }
+
+  /**
+   * @param {number} from
+   * @param {number} steps
+   */
+  function stepped(from, steps) {
+    const step = shown.step ?? options.step;
+    const snapped = Math.round((from + steps * step) / step) * step;
+    return clamp(Number(snapped.toFixed(digits() + EXTRA_DECIMALS)));
+  }
+
+  /**
+   * @param {number} value
+   * @param {Phase} phase
+   */
+  function moveTo(value, phase) {
+    if (!Number.isFinite(value)) return;
+    typing = false;
+    extraDecimals = 0;
+    emit(value, phase);
+    writeText();
+  }
+
+  function settleTyping() {
+    if (!typing) return;
+    const reading = read();
+    if (complaintAbout(reading) !== null) return;
+    typing = false;
+    extraDecimals = Math.min(EXTRA_DECIMALS, Math.max(0, (reading.decimals ?? 0) - digits()));
+    emit(/** @type {number} */ (reading.value), "commit");
+    writeText();
+  }
+
+  function restore() {
+    if (!Number.isFinite(restoreTo)) return;
+    const changed = restoreTo !== shown.value;
+    typing = false;
+    extraDecimals = 0;
+    if (changed) emit(restoreTo, "commit");
+    else complain(null);
+    writeText();
+  }
+
+  input.addEventListener("focus", () => {
+    restoreTo = shown.value;
+    input.select();
+  });
+  input.addEventListener("input", () => {
+    typing = true;
+    sizeToText();
+    const reading = read();
+    const complaint = complaintAbout(reading);
+    if (complaint === null) emit(/** @type {number} */ (reading.value), "typing");
+    else complain(complaint);
+  });
+  input.addEventListener("blur", settleTyping);
+  input.addEventListener("keydown", (event) => {
+    const many = event.shiftKey ? MANY_STEPS : 1;
+    /** @type {Record<string, number>} */
+    const steps = { ArrowUp: many, ArrowDown: -many, PageUp: MANY_STEPS, PageDown: -MANY_STEPS };
+    if (event.key in steps) {
+      event.preventDefault();
+      moveTo(stepped(shown.value, steps[event.key]), "step");
+    } else if (event.key === "Enter") {
+      settleTyping();
+      input.select();
+    } else if (event.key === "Escape") {
+      restore();
+      input.select();
+    }
+  });
+  input.addEventListener("keyup", (event) => {
+    if (/^(Arrow(Up|Down)|Page(Up|Down))$/.test(event.key) && Number.isFinite(shown.value)) onInput(shown.value, "commit");
+  });
+
+  makeDraggable({
+    element, input,
+    begin: () => {
+      restoreTo = shown.value;
+      return shown.value;
+    },
+    move: (start, steps) => {
+      const value = stepped(start, steps);
+      if (value !== shown.value) moveTo(value, "drag");
+    },
+    end: () => onInput(shown.value, "commit"),
+    cancel: restore,
+  });
+
+  writeAround();
+
+  return {
+    element,
+    input,
+    note,
+    /**
+     * Shows the store's value. Text that is being typed is left alone unless the value was changed from elsewhere.
+     * @param {Partial<Shown>} next
+     */
+    update(next) {
+      const changed = next.value !== undefined && !isSame(next.value, shown.value);
+      const dressed = (next.unit !== undefined && next.unit !== shown.unit) || (next.digits !== undefined && next.digits !== shown.digits);
+      shown = { ...shown, ...next };
+      if (changed || dressed) {
+        typing = false;
+        extraDecimals = 0;
+        complain(null);
+      }
+      if (!typing) writeText();
+      writeAround();
+    },
+    /**
+     * Says what is wrong with the value, or that nothing is.
+     * @param {string | null} message
+     */
+    wrong(message) {
+      if (message === outsideComplaint) return;
+      outsideComplaint = message;
+      writeComplaint();
+    },
+    focus() {
+      input.focus();
+    },
+  };
+}
+
+/**
+ * Whether two values are one but for the rounding of a conversion there and back.
+ * @param {number} a
+ * @param {number} b
+ */
+function isSame(a, b) {
+  return Object.is(a, b) || Math.abs(a - b) <= 1e-9 * Math.max(Math.abs(a), Math.abs(b));
+}
+
+/**
+ * Sideways dragging that leaves taps, text selection and vertical scrolling alone.
+ * @param {object} drag
+ * @param {HTMLElement} drag.element
+ * @param {HTMLInputElement} drag.input
+ * @param {() => number} drag.begin
+ * @param {(start: number, steps: number) => void} drag.move
+ * @param {() => void} drag.end
+ * @param {() => void} drag.cancel
+ */
+function makeDraggable({ element, input, begin, move, end, cancel }) {
+  /** @type {{ pointer: number, x_px: number, value: number, moving: boolean } | null} */
+  let held = null;
+
+  function release() {
+    const wasMoving = held?.moving ?? false;
+    held = null;
+    element.removeAttribute("data-dragging");
+    document.removeEventListener("keydown", onEscape);
+    return wasMoving;
+  }
+
+  /** @param {KeyboardEvent} event */
+  function onEscape(event) {
+    if (event.key !== "Escape" || !held) return;
+    release();
+    cancel();
+  }
+
+  element.addEventListener("pointerdown", (event) => {
+    const editing = document.activeElement === input && event.target === input;
+    if (event.button !== 0 || !event.isPrimary || editing) return;
+    // A mouse would begin to select text; focus is given on release instead, when it turns out not to be a drag.
+    if (event.pointerType !== "touch") event.preventDefault();
+    held = { pointer: event.pointerId, x_px: event.clientX, value: begin(), moving: false };
+  });
+  element.addEventListener("pointermove", (event) => {
+    if (!held || event.pointerId !== held.pointer) return;
+    const moved_px = event.clientX - held.x_px;
+    if (!held.moving) {
+      if (Math.abs(moved_px) < DRAG_THRESHOLD_PX) return;
+      held.moving = true;
+      element.setPointerCapture(event.pointerId);
+      element.setAttribute("data-dragging", "");
+      document.addEventListener("keydown", onEscape);
+    }
+    move(held.value, Math.round(moved_px / PX_PER_STEP) * (event.shiftKey ? MANY_STEPS : 1));
+  });
+  element.addEventListener("pointerup", (event) => {
+    if (!held || event.pointerId !== held.pointer) return;
+    if (release()) end();
+    else if (document.activeElement !== input) input.focus();
+  });
+  element.addEventListener("pointercancel", () => {
+    if (release()) end();
+  });
+}

@@ -1,0 +1,224 @@
+// @ts-check
+/** What every chart shares: a figure drawn for its real width, two axes, labels that find room, handles and a reading line. */
+
+import { html, set, say, uniqueId } from "./html.js";
+import { svg, pool, px } from "./svg.js";
+import { drawAxes } from "./axes.js";
+import { labelRoom, textBox } from "./labels.js";
+import { textWidth } from "./text-size.js";
+import { onWidth } from "./resize.js";
+import { handle, RING_PX } from "./handle.js";
+import { readingCursor } from "./reading-cursor.js";
+/** @import { Words } from "./html.js" */
+/** @import { Axis, Frame, Scale } from "./axes.js" */
+/** @import { HandleOptions, HandleData } from "./handle.js" */
+/** @import { Reading } from "./reading-cursor.js" */
+/** @import { Place } from "./labels.js" */
+
+/**
+ * @typedef {object} PlotOptions
+ * @property {string} title The chart's accessible name.
+ * @property {Axis} x
+ * @property {Axis} y
+ * @property {(width_px: number) => number} height
+ * @property {Record<string, HandleOptions>} [handles] By a name of the caller's.
+ * @property {string} [reader] The accessible name of the reading cursor; without it the chart is not read point by point.
+ */
+
+/**
+ * @typedef {object} HandleWords
+ * @property {string} [label] "you", or "you hold 63 %".
+ * @property {string} [strong] A second, heavier line: "slower by 0:06".
+ */
+
+/**
+ * @typedef {object} PlotData
+ * @property {string} desc One sentence that says what the chart shows.
+ * @property {Partial<Axis>} [x] Changes to the axis: usually its domain.
+ * @property {Partial<Axis>} [y]
+ * @property {Record<string, HandleData & HandleWords>} [handles] A handle without data is hidden.
+ * @property {Words} [reading] The line below, while nothing is being read off.
+ * @property {(x: number) => Reading} [read] What the chart says at x.
+ * @property {string} [note] A few words at the top right.
+ * @property {number} [leftMargin] The least left margin, to line up one chart under another.
+ * @property {boolean} [ease] Whether lines glide to their place, after typing; never while dragging.
+ */
+
+/**
+ * @typedef {object} Label
+ * @property {string} text
+ * @property {string} kind A class: "line-label drag".
+ * @property {number} [size]
+ * @property {number} [weight]
+ * @property {"start" | "middle" | "end"} anchor
+ * @property {number} x
+ * @property {number} y
+ * @property {number} [turn] Degrees about (x, y).
+ */
+
+/**
+ * @typedef {object} Canvas What a chart draws with.
+ * @property {Frame} frame
+ * @property {Scale} xScale
+ * @property {Scale} yScale
+ * @property {Axis} x
+ * @property {Axis} y
+ * @property {number} size Text size in pixels.
+ * @property {number} lineSize Size of labels on lines.
+ * @property {ReturnType<typeof labelRoom>} room
+ * @property {(label: Label) => void} write
+ */
+
+/** Space between a handle's ring and its words. */
+const GAP_PX = 6;
+
+/**
+ * @template {PlotData} Data
+ * @param {PlotOptions} options
+ * @param {(layers: { under: SVGGElement, over: SVGGElement }) => (canvas: Canvas, data: Data) => void} prepare
+ *   Makes the chart's own elements once; what it returns draws them.
+ */
+export function plot(options, prepare) {
+  const descId = uniqueId("desc");
+  const clipId = uniqueId("clip");
+  const desc = svg("desc", { id: descId });
+  const clip = svg("rect");
+  const under = svg("g", { "clip-path": `url(#${clipId})` });
+  const axisLayer = svg("g");
+  const over = svg("g", { "clip-path": `url(#${clipId})` });
+  const words = svg("g", { class: "words" });
+  const handleLayer = svg("g");
+  const picture = svg("svg", { class: "chart", role: "group", "aria-label": options.title, "aria-describedby": descId },
+    desc, svg("defs", {}, svg("clipPath", { id: clipId }, clip)), under, axisLayer, over, words);
+  const reading = html("figcaption", { class: "reading" });
+  const element = html("figure", { class: "chart-figure" }, picture, reading);
+
+  const axes = drawAxes(axisLayer);
+  const drawContents = prepare({ under, over });
+  const drawWords = pool(words, "text");
+  const handles = Object.entries(options.handles ?? {}).map(([id, one]) => ({ id, part: handle(one) }));
+  const dragging = () => handles.some(({ part }) => part.held());
+  const cursor = options.reader === undefined ? null : readingCursor({
+    picture, label: options.reader, busy: dragging,
+    read: (x) => data?.read?.(x) ?? { words: "", spoken: "" },
+    say: (content) => say(reading, content ?? data?.reading ?? ""),
+  });
+  if (cursor) picture.append(cursor.element);
+  handleLayer.append(...handles.map(({ part }) => part.element));
+  picture.append(handleLayer);
+
+  /** @type {Data | null} */
+  let data = null;
+  /** @type {{ x: readonly [number, number], y: readonly [number, number] } | null} */
+  let domains = null;
+  const size = onWidth(element, draw);
+
+  /** @param {number} width */
+  function draw(width) {
+    if (!data || width <= 0) return;
+    const x = { ...options.x, ...data.x };
+    const y = { ...options.y, ...data.y };
+    // While a handle is held the axes stand still, or the chart would slide from under the hand.
+    if (!domains || !dragging()) domains = { x: x.domain ?? [0, 1], y: y.domain ?? [0, 1] };
+    const height = options.height(width);
+    set(picture, { width, height, viewBox: `0 0 ${width} ${height}`, "data-ease": data.ease === true && !dragging() });
+    const drawn = axes({ width, height, x, y, xDomain: domains.x, yDomain: domains.y, note: data.note, least: data.leftMargin });
+    const { frame, xScale, yScale } = drawn;
+    set(clip, { x: frame.left, y: frame.top - 4, width: Math.max(0, frame.right - frame.left), height: Math.max(0, frame.bottom - frame.top + 4) });
+    set(picture, { "data-small": frame.small });
+    reading.style.setProperty("--plot-left", `${frame.left}px`);
+
+    /** @type {Label[]} */
+    const labels = [];
+    const room = labelRoom({ x: frame.left + 4, y: frame.top - 4, width: width - frame.left - 4, height: frame.bottom - frame.top + 1 });
+    /** @type {Canvas} */
+    const canvas = {
+      frame, xScale, yScale, x, y, room, size: frame.small ? 13 : 14, lineSize: frame.small ? 12 : 13,
+      write: (label) => labels.push(label),
+    };
+    for (const { id, part } of handles) {
+      const at = data.handles?.[id];
+      set(part.element, { display: at ? null : "none" });
+      if (!at) continue;
+      part.update(at, xScale, yScale);
+      const reach = RING_PX + 3;
+      room.keepClear({ x: xScale(at.x) - reach, y: yScale(at.y) - reach, width: reach * 2, height: reach * 2 }, 2);
+    }
+    drawContents(canvas, data);
+    drawWords(labels, (text, label) => {
+      set(text, {
+        class: `${label.kind} halo`, x: px(label.x), y: px(label.y), "text-anchor": label.anchor,
+        "font-size": label.size ?? canvas.size, "font-weight": label.weight ?? null,
+        transform: label.turn ? `rotate(${px(label.turn)} ${px(label.x)} ${px(label.y)})` : null,
+      });
+      if (text.textContent !== label.text) text.textContent = label.text;
+    });
+    cursor?.update(frame, xScale, yScale);
+  }
+
+  return {
+    element,
+    /** @param {Data} next */
+    update(next) {
+      data = next;
+      if (desc.textContent !== next.desc) desc.textContent = next.desc;
+      draw(size.width());
+      if (!cursor || cursor.element.getAttribute("data-on") === null) say(reading, next.reading ?? "");
+      reading.hidden = !next.reading && !cursor;
+    },
+    destroy: size.destroy,
+  };
+}
+
+/**
+ * Writes one or two lines of words at the best place around a point.
+ * @param {Canvas} canvas
+ * @param {object} words
+ * @param {number} words.x In pixels.
+ * @param {number} words.y
+ * @param {string} [words.label]
+ * @param {string} [words.strong]
+ * @param {string} words.kind Class of the words; the strong line gets " strong" added.
+ * @param {number} [words.gap]
+ * @param {readonly Side[]} [words.sides] In order of liking.
+ * @param {number} [words.labelWeight]
+ * @param {number} [words.limit]
+ * @returns {boolean} Whether there was room.
+ */
+export function writeAround(canvas, { x, y, label, strong, kind, gap = RING_PX + GAP_PX, sides = AROUND, labelWeight, limit }) {
+  const strongSize = canvas.size + 2;
+  const lines = [
+    ...(label ? [{ text: label, size: canvas.size, weight: labelWeight ?? (strong ? 400 : 600), kind }] : []),
+    ...(strong ? [{ text: strong, size: strongSize, weight: 600, kind: `${kind} strong` }] : []),
+  ];
+  if (lines.length === 0) return true;
+  const widths = lines.map((line) => textWidth(line.text, line.size, line.weight));
+  const height = lines.length * strongSize * 1.15;
+  const places = sides.map((side, index) => {
+    const anchor = side.across < 0 ? /** @type {const} */ ("end") : side.across > 0 ? /** @type {const} */ ("start") : /** @type {const} */ ("middle");
+    const left = x + side.across * gap;
+    const topEdge = side.up > 0 ? y - gap * side.up - height : side.up < 0 ? y - gap * side.up : y - height / 2;
+    return { anchor, left, topEdge, dislike: index * 4 };
+  });
+  const shifts = [0, -24, 24, -56, 56];
+  const tried = places.flatMap((place) => (place.anchor === "middle" ? shifts : [0]).map((shift) => ({ ...place, left: place.left + shift, dislike: place.dislike + Math.abs(shift) / 8 })));
+  const best = canvas.room.take(tried.map((place) => ({
+    dislike: place.dislike,
+    boxes: lines.map((line, index) => textBox(place.left, place.topEdge + (index + 0.82) * strongSize * 1.15, widths[index], place.anchor, line.size)),
+  })), limit);
+  if (best < 0) return false;
+  const place = tried[best];
+  lines.forEach((line, index) => canvas.write({
+    text: line.text, kind: line.kind, size: line.size, weight: line.weight, anchor: place.anchor,
+    x: place.left, y: place.topEdge + (index + 0.82) * strongSize * 1.15,
+  }));
+  return true;
+}
+
+/** @typedef {{ across: number, up: number }} Side */
+/** @type {readonly Side[]} */
+export const AROUND = [
+  { across: -0.8, up: 0.8 }, { across: 0.8, up: 0.8 }, { across: -0.8, up: -0.8 }, { across: 0.8, up: -0.8 },
+  { across: 0, up: 1.2 }, { across: 0, up: -1.2 }, { across: 1.2, up: 0 }, { across: -1.2, up: 0 },
+  { across: -0.8, up: 2.2 }, { across: 0.8, up: 2.2 }, { across: -0.8, up: -2.2 }, { across: 0.8, up: -2.2 },
+];

@@ -1,0 +1,74 @@
+// @ts-check
+/** The question: its title, the sentence with its numbers, what is wrong with them, and how well they are known. */
+
+import { html, say } from "./html.js";
+
+/** @typedef {{ element: HTMLElement, note: HTMLElement }} Field A number or a choice. */
+/** @typedef {{ measured: number, estimated: number, typical: number }} KnownCounts */
+
+const KINDS = /** @type {const} */ (["measured", "estimated", "typical"]);
+
+/**
+ * @param {object} options
+ * @param {string} options.title
+ * @param {readonly (string | Field)[]} options.words Text and fields in order. Punctuation after a field stays on its line.
+ * @param {() => void} [options.onOpen] Opens "Your numbers".
+ */
+export function sentence({ title, words, onOpen }) {
+  const heading = html("h1", {}, title);
+  const line = html("p", { class: "sentence" });
+  const notes = html("div", { class: "wrongs" });
+  const trouble = html("p", { class: "wrong", role: "alert", hidden: true });
+  const button = html("button", { type: "button" }, "Your numbers");
+  const counts = KINDS.map((kind) => ({ kind, element: html("span", { hidden: true }) }));
+  const known = html("p", { class: "known" }, button, ...counts.map((count) => count.element));
+  const element = html("div", { class: "ask" }, heading, line, notes, known);
+  if (onOpen) button.addEventListener("click", onOpen);
+  else known.hidden = true;
+
+  /** @param {readonly (string | Field)[]} parts */
+  function compose(parts) {
+    line.replaceChildren();
+    parts.forEach((part, index) => {
+      const next = parts[index + 1];
+      const punctuation = typeof next === "string" ? leadingPunctuation(next) : "";
+      if (typeof part === "string") line.append(afterPunctuation(part, parts[index - 1]));
+      else line.append(punctuation === "" ? part.element : html("span", { class: "together" }, part.element, punctuation));
+    });
+    notes.replaceChildren(...parts.flatMap((part) => (typeof part === "string" ? [] : [part.note])), trouble);
+  }
+  compose(words);
+
+  return {
+    element,
+    heading,
+    /** @param {{ words?: readonly (string | Field)[], known?: KnownCounts, wrong?: string | null }} next
+     *  `wrong` is an error that belongs to no field of the sentence. */
+    update(next) {
+      if (next.words) compose(next.words);
+      if (next.known) {
+        for (const { kind, element: count } of counts) {
+          count.hidden = next.known[kind] === 0;
+          say(count, [html("i", { class: `k ${kind}` }), `${next.known[kind]} ${kind}`]);
+        }
+      }
+      if (next.wrong !== undefined) {
+        trouble.hidden = next.wrong === null;
+        say(trouble, next.wrong === null ? "" : [html("b", { "aria-hidden": "true" }, "!"), html("span", {}, next.wrong)]);
+      }
+    },
+  };
+}
+
+/** @param {string} text */
+function leadingPunctuation(text) {
+  return /^[,.;:?!)]+/.exec(text)?.[0] ?? "";
+}
+
+/**
+ * @param {string} text
+ * @param {string | Field | undefined} before
+ */
+function afterPunctuation(text, before) {
+  return before !== undefined && typeof before !== "string" ? text.slice(leadingPunctuation(text).length) : text;
+}

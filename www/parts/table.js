@@ -1,0 +1,46 @@
+// @ts-check
+/** A table of numbers. A wide one shows every other column on a phone; one that is wider still scrolls inside itself. */
+
+import { html, set, say } from "./html.js";
+/** @import { Words } from "./html.js" */
+
+/**
+ * @param {object} options
+ * @param {string} options.caption
+ * @param {boolean} [options.thin] Whether a narrow page may leave out every other column of figures.
+ */
+export function table({ caption, thin = false }) {
+  const words = html("caption", {}, caption);
+  const head = html("thead");
+  const body = html("tbody");
+  const grid = html("table", { class: thin ? "grid thin" : "grid" }, words, head, body);
+  const element = html("div", { class: "table-region" }, grid);
+  // Only a table that scrolls needs to be reached by the keyboard.
+  const observer = new ResizeObserver(() => {
+    const scrolls = element.scrollWidth > element.clientWidth + 1;
+    set(element, { tabindex: scrolls ? 0 : null, role: scrolls ? "region" : null, "aria-label": scrolls ? words.textContent : null });
+  });
+  observer.observe(element);
+  let shape = "";
+
+  return {
+    element,
+    /** @param {{ caption?: string, columns: readonly string[], rows: readonly (readonly Words[])[] }} next
+     *  The first column names the rows. */
+    update(next) {
+      if (next.caption !== undefined) say(words, next.caption);
+      const nextShape = `${next.columns.length} ${next.rows.length}`;
+      if (shape !== nextShape) {
+        shape = nextShape;
+        head.replaceChildren(html("tr", {}, ...next.columns.map(() => html("th", { scope: "col" }))));
+        body.replaceChildren(...next.rows.map(() =>
+          html("tr", {}, ...next.columns.map((_, column) => (column === 0 ? html("th", { scope: "row" }) : html("td"))))));
+      }
+      next.columns.forEach((name, column) => say(head.rows[0].cells[column], name));
+      next.rows.forEach((row, index) => row.forEach((cell, column) => say(body.rows[index].cells[column], cell)));
+    },
+    destroy() {
+      observer.disconnect();
+    },
+  };
+}

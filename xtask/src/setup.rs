@@ -10,7 +10,7 @@ const WASM_BINDGEN: &str = "0.2.130";
 const WASM_TARGET: &str = "wasm32-unknown-unknown";
 
 const NO_NODE: &str = "The page's tools need Node.js 20 or later with npm: install both, then run this again.";
-const NO_PYTHON: &str = "The independent answers need Python 3.10 or later with its venv module: install both \
+const NO_PYTHON: &str = "The independent answers need Python 3.11 or later with its venv module: install both \
     (Debian: python3-venv), then run this again.";
 
 /// Rust's library for the browser's target.

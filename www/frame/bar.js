@@ -1,0 +1,56 @@
+// @ts-check
+/** The tools of the page: top bar, the phone's bar and menu, and their keys. The buttons stand in the HTML; `data-tool` says what each does. */
+
+import { openDialog } from "../sheet/dialog.js";
+import { unitsInBrief } from "../units.js";
+import { h } from "./dom.js";
+import { questionList } from "./rail.js";
+
+/** @import { Page } from "./page.js" */
+/** @import { State } from "../state/history.js" */
+
+/** @typedef {"undo"|"redo"|"units"|"saved"|"share"|"print"|"help"|"sheet"|"menu"} Tool */
+
+/** Tools that a narrow screen finds in its menu. @type {[Tool, string][]} */
+const IN_MENU = [["units", "Units"], ["saved", "Save and open"], ["redo", "Redo"], ["print", "Print"], ["help", "Help"]];
+
+/** @param {Page} page @param {Omit<Record<Tool, () => void>, "menu">} tools @param {(question: string) => void} go */
+export function createBar({ store, questions }, tools, go) {
+  const run = { ...tools, menu: openMenu };
+  const buttons = /** @type {HTMLButtonElement[]} */ ([...document.querySelectorAll("button[data-tool]")]);
+  for (const button of buttons) button.addEventListener("click", () => run[/** @type {Tool} */ (button.dataset.tool)]());
+
+  function openMenu() {
+    const list = questionList(questions, (id) => { dialog.close(); go(id); });
+    list.update(store.get().question);
+    const dialog = openDialog("Questions", h("nav", { class: "questions in-menu", "aria-label": "Questions" }, ...list.elements),
+      h("div", { class: "menu-tools" }, ...IN_MENU.map(([tool, name]) =>
+        h("button", { type: "button", onclick: () => { dialog.close(); run[tool](); } }, name))));
+  }
+
+  // In a text field the browser's own undo is what is meant, unless the field has settled; then ours is.
+  addEventListener("keydown", (event) => {
+    if (!(event.ctrlKey || event.metaKey) || event.altKey || document.querySelector("dialog[open]")) return;
+    const { target } = event;
+    if (target instanceof HTMLTextAreaElement || (target instanceof HTMLInputElement && target.type === "text" && target.role !== "spinbutton")) return;
+    const key = event.key.toLowerCase();
+    const wanted = key === "z" ? (event.shiftKey ? "redo" : "undo") : key === "y" ? "redo" : null;
+    if (!wanted) return;
+    event.preventDefault();
+    run[wanted]();
+  });
+
+  return {
+    /** @param {State} state */
+    update({ units }) {
+      for (const button of buttons) {
+        if (button.dataset.tool === "undo") button.disabled = !store.canUndo();
+        if (button.dataset.tool === "redo") button.disabled = !store.canRedo();
+        if (button.dataset.tool === "units" && button.textContent !== unitsInBrief(units)) {
+          button.textContent = unitsInBrief(units);
+          button.setAttribute("aria-label", `Units: ${unitsInBrief(units)}`);
+        }
+      }
+    },
+  };
+}

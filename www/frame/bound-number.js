@@ -1,0 +1,112 @@
+// @ts-check
+/** A number field tied to a path of the store: converts units, takes its range from the core, makes undo steps, shows the core's error about it. */
+
+import { numberField } from "../parts/number.js";
+import { digitsFor, fromDisplay, kindOf, otherUnits, spreadToDisplay, stepOf, toDisplay, unitOf } from "../units.js";
+import { errorWords, isAbout, labelOf } from "./words.js";
+
+/** @import { Kind } from "../units.js" */
+/** @import { State, Store } from "../state/history.js" */
+/** @import { Field } from "../state/scenario.js" */
+/** @import { CoreError } from "../core.js" */
+
+/**
+ * @typedef {object} BoundNumberOptions
+ * @property {string | ((state: State) => string)} path where the number stands in the store, such as `scenario.rider.total_mass_kg`
+ * @property {string} [label] for screen readers; the field's own name if left out
+ * @property {Kind} [kind] what it measures, where the field's name does not tell
+ * @property {"power"|"drag"|"hold"|"ground"|null} [meaning] its colour
+ * @property {number} [min] in SI; the field's own range if left out
+ * @property {number} [max]
+ * @property {number} [step] in display units; the field's own step if left out
+ * @property {number} [digits] decimals shown, always
+ * @property {boolean} [signed] shows a plus
+ * @property {boolean} [negative] shows the opposite: −0.1 reads "10 % less"
+ * @property {boolean} [spread] false leaves the ± to a control of its own
+ * @property {(si: number, state: State) => [path: string, value: unknown][]} [changes] what a new value changes, where it is more than the number itself
+ * @property {(state: State) => number | null} [value] what it shows (SI), where it is not what stands at the path
+ */
+/** @typedef {ReturnType<typeof boundNumber>} BoundNumber */
+
+/**
+ * @param {{ store: Store, field: (path: string) => Field | undefined }} page
+ * @param {BoundNumberOptions} options
+ */
+export function boundNumber({ store, field: fieldAt }, options) {
+  const { meaning = null, signed = false, negative = false, spread = true } = options;
+  const sign = negative ? -1 : 1;
+  const pathIn = (/** @type {State} */ state) => (typeof options.path === "string" ? options.path : options.path(state));
+  const kindAt = (/** @type {State} */ state) => options.kind ?? kindOf(pathIn(state));
+  /** While somebody types, the decimals stay as they are; else the text would change under their hand. @type {number | null} */
+  let typedDigits = null;
+
+  const first = store.get();
+  const kind = kindAt(first);
+  const control = numberField({
+    ...look(first),
+    label: options.label ?? labelOf(pathIn(first)),
+    path: pathIn(first),
+    unitWords: unitOf(kind, first.units).name || undefined,
+    otherUnits: otherUnits(kind, first.units),
+    meaning,
+    signed,
+    kind: kind === "clock" ? "time" : "number",
+    onInput,
+  });
+
+  /** Everything about the field that depends on the state. @param {State} state */
+  function look(state) {
+    const kind = kindAt(state);
+    const unit = unitOf(kind, state.units);
+    const field = fieldAt(pathIn(state));
+    const held = store.at(pathIn(state));
+    const si = options.value ? options.value(state) : (held?.value ?? held);
+    const shown = typeof si === "number" ? toDisplay(kind, sign * si, state.units) : NaN;
+    const ends = [options.min ?? field?.min, options.max ?? field?.max].map((end) => (end === undefined ? undefined : toDisplay(kind, sign * end, state.units)));
+    const [min, max] = negative ? ends.reverse() : ends;
+    return {
+      value: shown,
+      sd: spread && held?.sd ? spreadToDisplay(kind, held.sd, state.units) : null,
+      known: held?.sd ? held.source : null,
+      unit: unit.symbol,
+      digits: options.digits ?? typedDigits ?? (typeof si === "number" ? digitsFor(kind, si, state.units) : unit.digits),
+      step: options.step ?? stepOf(kind, field?.step, state.units),
+      ...(min !== undefined && { min }),
+      ...(max !== undefined && { max }),
+    };
+  }
+
+  /** @param {number} shown @param {"typing"|"step"|"drag"|"commit"} phase */
+  function onInput(shown, phase) {
+    const state = store.get();
+    const path = pathIn(state);
+    typedDigits = phase === "typing" ? (typedDigits ?? look(state).digits) : null;
+    const si = sign * fromDisplay(kindAt(state), shown, state.units);
+    store.setAll(options.changes?.(si, state) ?? valueChanges(store.at(path), path, si), { merge: path });
+    if (phase === "commit") store.settle();
+  }
+
+  return {
+    element: control.element,
+    input: control.input,
+    note: control.note,
+    focus: control.focus,
+    /** @param {State} state @param {CoreError | null} [error] @returns {boolean} whether the error is about this number, and so shown here */
+    update(state, error = null) {
+      control.update(look(state));
+      const about = isAbout(error, pathIn(state));
+      control.wrong(error && about ? errorWords(error, state.units) : null);
+      return about;
+    },
+  };
+}
+
+/**
+ * A new value for a number. A typical value that somebody changes is from then on their estimate.
+ * @param {any} held @param {string} path @param {number} si @returns {[path: string, value: unknown][]}
+ */
+export function valueChanges(held, path, si) {
+  if (typeof held?.value !== "number") return [[path, si]];
+  if (held.value === si) return [];
+  return [[path, { ...held, value: si, source: held.source === "typical" ? "estimated" : held.source }]];
+}

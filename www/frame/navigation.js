@@ -1,0 +1,77 @@
+// @ts-check
+/** The address bar and the browser's Back and Forward. Typing replaces the address; only going to another question adds to the history. */
+
+import { decode, encode, LinkError, questionOf } from "../state/address.js";
+
+/** @import { State, Store } from "../state/history.js" */
+
+/** The address follows once the hands rest: browsers refuse many changes in a row. */
+const REST_MS = 400;
+
+/**
+ * @param {object} page
+ * @param {Store} page.store
+ * @param {{ scenario: any, with: (question: string) => any }} page.defaults
+ * @param {(question: string) => boolean} page.exists
+ * @param {(linked: { question: string, scenario: any, with: any, otherDefaults: boolean }) => void} page.onLink a link with numbers was opened
+ * @param {(message: string) => void} page.onTrouble
+ */
+export function createNavigation({ store, defaults, exists, onLink, onTrouble }) {
+  /** @type {ReturnType<typeof setTimeout> | undefined} */
+  let timer;
+  let latest = 0;
+
+  /** The hash for what is on the page now. @param {State} [state] */
+  function currentHash({ question, scenario, with: details } = store.get()) {
+    return encode({ question, scenario, with: details[question] }, { scenario: defaults.scenario, with: defaults.with(question) });
+  }
+
+  async function write() {
+    const turn = ++latest;
+    const hash = await currentHash();
+    if (turn === latest && hash !== location.hash) history.replaceState({ ours: true }, "", hash);
+  }
+
+  /** Opens what an address says. @param {string} hash */
+  async function open(hash) {
+    const question = questionOf(hash);
+    if (!question) return;
+    if (!exists(question)) return onTrouble(`There is no question called “${question.slice(0, 40)}” here. Your numbers are as they were.`);
+    try {
+      const linked = await decode(hash, defaults);
+      if (linked) onLink(linked);
+      else store.go(question);
+    } catch (error) {
+      onTrouble(`${error instanceof LinkError ? error.message : "This link cannot be read."} Your own numbers are as they were.`);
+      store.go(question);
+    }
+  }
+
+  addEventListener("popstate", async ({ state }) => {
+    // Our own entries only say which question; the numbers stay what they are now.
+    if (state?.ours) store.go(questionOf(location.hash));
+    else await open(location.hash);
+    write();
+  });
+
+  store.subscribe(() => {
+    clearTimeout(timer);
+    timer = setTimeout(write, REST_MS);
+  });
+
+  return {
+    /** Reads the address with which the page was opened. */
+    start: async () => {
+      await open(location.hash);
+      await write();
+    },
+    /** @param {string} question */
+    go(question) {
+      if (question === store.get().question) return;
+      history.pushState({ ours: true }, "", `#${question}`);
+      store.go(question);
+    },
+    /** The whole link to what is on the page now. */
+    link: async () => new URL(await currentHash(), location.href).href,
+  };
+}

@@ -1,0 +1,20 @@
+// @ts-check
+/** What every piece of the frame and the sheet is given: the store, the table of fields, the core, and how to speak to the reader. */
+
+/** @import { Store } from "../state/history.js" */
+/** @import { Field, scenarioFiller } from "../state/scenario.js" */
+/** @import { Notify } from "./notice.js" */
+/** @import { QuestionEntry } from "../questions/index.js" */
+
+/**
+ * @typedef {object} Page
+ * @property {Store} store
+ * @property {(path: string) => Field | undefined} field the row of `fields()` for a path
+ * @property {(key: string) => string} citation the citation for a key, or an empty text
+ * @property {ReturnType<typeof scenarioFiller>} filler fills scenarios in from the defaults
+ * @property {(scenario: any) => string | null} check the core's sentence about what is wrong with a scenario, or null
+ * @property {Notify} notify
+ * @property {QuestionEntry[]} questions
+ */
+
+export {};

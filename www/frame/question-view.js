@@ -1,0 +1,59 @@
+// @ts-check
+/** Shows the open question: one question to the core and one redraw for each frame in which something changed. */
+
+import { ask, asCoreError } from "../core.js";
+
+/** @import { CoreError } from "../core.js" */
+/** @import { State, Store } from "../state/history.js" */
+/** @import { Question, Tools, View } from "../questions/index.js" */
+
+/**
+ * @param {HTMLElement} host
+ * @param {{ store: Store, find: (id: string) => Question, tools: Tools, onDrawn: (state: State, error: CoreError | null) => void }} page
+ */
+export function createQuestionView(host, { store, find, tools, onDrawn }) {
+  /** @type {{ question: Question, view: View, answer: any } | null} */
+  let shown = null;
+  let scheduled = false;
+
+  /** @param {State} state */
+  function showing(state) {
+    if (shown?.question.id === state.question) return shown;
+    shown?.view.destroy();
+    host.replaceChildren();
+    const question = find(state.question);
+    shown = { question, view: question.create(host, tools), answer: null };
+    document.title = `${question.title} · Fasterby`;
+    return shown;
+  }
+
+  function draw() {
+    scheduled = false;
+    const state = store.get();
+    const now = showing(state);
+    /** @type {CoreError | null} */
+    let error = null;
+    try {
+      now.answer = ask(now.question.id, requestOf(now.question, state));
+    } catch (thrown) {
+      error = asCoreError(thrown);
+    }
+    now.view.update(state, now.answer, error);
+    onDrawn(state, error);
+  }
+
+  return {
+    /** Draws in the next frame, however often it is called before. */
+    schedule() {
+      if (scheduled) return;
+      scheduled = true;
+      requestAnimationFrame(draw);
+    },
+    draw,
+  };
+}
+
+/** What goes to the core for a question. @param {Question} question @param {State} state */
+export function requestOf(question, state) {
+  return question.request ? question.request(state) : { scenario: state.scenario, with: state.with[question.id] };
+}

@@ -1,0 +1,44 @@
+// @ts-check
+/** The list of questions: a rail on a wide screen, a menu elsewhere. */
+
+import { GROUPS } from "../questions/index.js";
+import { uniqueId } from "../parts/html.js";
+import { h } from "./dom.js";
+
+/** @import { QuestionEntry } from "../questions/index.js" */
+
+/**
+ * @param {QuestionEntry[]} questions @param {(id: string) => void} go
+ * @returns {{ elements: HTMLElement[], update: (current: string) => void }}
+ */
+export function questionList(questions, go) {
+  /** @type {Map<string, HTMLAnchorElement>} */
+  const links = new Map();
+  const elements = GROUPS.flatMap(([group, name]) => {
+    const inGroup = questions.filter((question) => question.group === group);
+    if (!inGroup.length) return [];
+    const id = uniqueId("group");
+    return [h("p", { class: "group", id }, name), h("ul", { "aria-labelledby": id }, ...inGroup.map(item))];
+  });
+
+  /** @param {QuestionEntry} question */
+  function item({ id, name, title }) {
+    const link = h("a", { href: `#${id}`, title, onclick: (/** @type {MouseEvent} */ event) => {
+      if (event.metaKey || event.ctrlKey || event.shiftKey) return;
+      event.preventDefault();
+      go(id);
+    } }, name);
+    links.set(id, link);
+    return h("li", {}, link);
+  }
+
+  return {
+    elements,
+    update(current) {
+      for (const [id, link] of links) {
+        if (id === current) link.setAttribute("aria-current", "page");
+        else link.removeAttribute("aria-current");
+      }
+    },
+  };
+}

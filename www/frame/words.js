@@ -1,0 +1,112 @@
+// @ts-check
+/** What the fields of a scenario are called on the page, and what the page says when one of them is refused. */
+
+import { digitsFor, kindOf, number, quantity, toDisplay } from "../units.js";
+import { fieldKey } from "../state/scenario.js";
+
+/** @import { Units } from "../units.js" */
+/** @import { CoreError } from "../core.js" */
+
+/** @type {Record<string, string>} */
+const LABELS = {
+  title: "Title",
+  "rider.total_mass_kg": "Rider, bicycle and kit together",
+  "bike.rolling_coefficient": "Rolling resistance, Crr",
+  "bike.drivetrain_efficiency": "Drivetrain efficiency",
+  "bike.rotating_mass_kg": "Extra mass for turning wheels",
+  "bike.bearing_drag_n": "Bearing drag, constant part",
+  "bike.bearing_drag_n_s_per_m": "Bearing drag, part that grows with speed",
+  "bike.launch_force_n": "Most push from standstill",
+  "bike.lateral_m_s2": "Sideways acceleration in bends",
+  "bike.braking_m_s2": "Braking for bends",
+  "positions.name": "Name of the position",
+  "positions.cda_m2": "Drag area, CdA",
+  "positions.cp_factor": "Critical power in this position",
+  "positions.w_prime_factor": "W′ in this position",
+  "positions.speed_exponent": "How CdA changes with air speed",
+  "positions.reference_airspeed_m_s": "Air speed CdA was measured at",
+  "positions.fade.tired_cda_m2": "Drag area once it is lost",
+  "positions.fade.begins_s": "Starts to go at",
+  "positions.fade.complete_s": "Wholly lost by",
+  "positions.lapses.share": "Share of the ride out of position",
+  "positions.lapses.cda_m2": "Drag area while out of it",
+  "positions.yaw_table": "Drag at each yaw",
+  "positions.yaw_table.yaw_deg": "Yaw",
+  "positions.yaw_table.ratio": "Ratio to zero yaw",
+  "power.cp_w": "Critical power, CP",
+  "power.w_prime_j": "Work above it, W′",
+  "power.peak_w": "Peak power",
+  "power.long_ride_loss_w": "Long-ride loss",
+  "power.long_ride_from_s": "Loss counts from",
+  "course.distance_m": "Distance",
+  "course.grade": "Slope",
+  "course.bearing_deg": "Direction at the start",
+  "course.points": "Points of the course",
+  "course.points.distance_m": "Distance of the point",
+  "course.points.elevation_m": "Elevation of the point",
+  "course.points.bearing_deg": "Direction from the point",
+  "course.points.radius_m": "Radius of the bend",
+  "conditions.temperature_c": "Air temperature",
+  "conditions.pressure_hpa": "Air pressure",
+  "conditions.altitude_m": "Altitude of the course",
+  "conditions.relative_humidity": "Relative humidity",
+  "conditions.dew_point_c": "Dew point",
+  "conditions.wind_speed_m_s": "Wind speed, as forecast",
+  "conditions.wind_from_deg": "Wind from",
+  "conditions.wind_height_m": "Height of the forecast wind",
+  "conditions.rider_height_m": "Height of the rider in the wind",
+  "conditions.roughness_length_m": "Roughness length of the land",
+  "conditions.shelter_factor": "Share of the wind that reaches you",
+  "conditions.latitude_deg": "Latitude",
+  "start.speed_m_s": "Speed at the line",
+  model_error_share: "The model’s own error",
+  "with.power_w": "Power",
+  "with.effort.power_w": "Power",
+  "with.speed_m_s": "Speed",
+  "with.time_s": "Finish time",
+  "with.effort.time_s": "Finish time",
+  "with.power_change": "Change of power",
+  "with.cda_change": "Change of drag area",
+};
+
+/** What the field at a path is called, or an empty text. @param {string} path */
+export function labelOf(path) {
+  return LABELS[fieldKey(path)] ?? "";
+}
+
+/** A path as the core names it: `with.power-or-drag.power_change` in the store is `with.power_change` in the request. @param {string} path */
+export function requestPath(path) {
+  return path.replace(/^with\.[a-z-]+\.(.+)$/, "with.$1").replace(/\.(value|sd|source)$/, "");
+}
+
+/** Whether an error or a warning is about the field at a path of the store. @param {{ field: string } | null} about @param {string} path */
+export function isAbout(about, path) {
+  if (!about) return false;
+  const wanted = requestPath(path);
+  return about.field === wanted || about.field.startsWith(`${wanted}.`);
+}
+
+/** A range in words: "0.1 to 0.8 m²". @param {string} path @param {number} min @param {number} max @param {Units} units */
+export function rangeWords(path, min, max, units) {
+  const kind = kindOf(path);
+  const digits = Math.max(digitsFor(kind, min, units), digitsFor(kind, max, units));
+  const low = kind === "clock" ? quantity(kind, min, units) : number(toDisplay(kind, min, units), { digits });
+  return `${low} to ${quantity(kind, max, units, { digits })}`;
+}
+
+/** The sentence for a value outside its range. @param {string} path @param {number} min @param {number} max @param {Units} units */
+export function outsideWords(path, min, max, units) {
+  return `${labelOf(path) || "This number"} runs from ${rangeWords(path, min, max, units)}.`;
+}
+
+/** An error or a warning as the reader's sentence: ranges in their own units, fields by their name. @param {CoreError} error @param {Units} units */
+export function errorWords({ kind, field, message, min, max }, units) {
+  if (kind === "out_of_range" && min !== undefined && max !== undefined && labelOf(field)) return outsideWords(field, min, max, units);
+  const label = labelOf(field);
+  return label && field ? capital(message.replaceAll(field, label)) : message;
+}
+
+/** @param {string} text */
+function capital(text) {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}

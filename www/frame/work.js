@@ -1,0 +1,111 @@
+// @ts-check
+/** The rider's work between visits: restored, saved as it changes, never lost to a link, never mixed up between tabs. */
+
+import { patched } from "../state/address.js";
+import { same } from "../state/scenario.js";
+
+/** @import { Page } from "./page.js" */
+/** @import { deviceStorage } from "../state/storage.js" */
+/** @import { State } from "../state/history.js" */
+
+const REST_MS = 500;
+
+/**
+ * @param {Page} page
+ * @param {ReturnType<typeof deviceStorage>} storage
+ * @param {(question: string) => any} defaultsOf a question's own defaults
+ */
+export function createWork({ store, filler, check, notify }, storage, defaultsOf) {
+  /** @type {ReturnType<typeof setTimeout> | undefined} */
+  let timer;
+  let kept = store.get();
+  const said = new Set();
+
+  /** Says something once a visit. @param {string} message */
+  function sayOnce(message) {
+    if (said.has(message)) return;
+    said.add(message);
+    notify(message);
+  }
+
+  function keep() {
+    clearTimeout(timer);
+    const state = store.get();
+    if (state.units !== kept.units) storage.keepUnits(state.units);
+    const changed = state.scenario !== kept.scenario || state.with !== kept.with || state.question !== kept.question;
+    kept = state;
+    if (!changed) return;
+    const outcome = storage.keepLast(state);
+    if (outcome.done) return;
+    sayOnce(outcome.because === "newer-layout"
+      ? "A newer version of this page has kept work on this device. It is left as it is, so this visit is not kept; export a file or copy a link."
+      : "This browser keeps nothing for this page: a private window, or the device is full. Your numbers are in the address; copy the link or export a file to keep them.");
+  }
+
+  /**
+   * Puts work from a file, a link or the device in place, as one step of undo.
+   * @param {{ question?: string, scenario: any, with?: Record<string, any> }} work
+   * @returns {string | null} the sentence about what is wrong with it; then nothing was changed
+   */
+  function adopt({ question, scenario, with: details }) {
+    const refused = check(scenario);
+    if (refused) return refused;
+    const state = store.get();
+    const next = { ...state.with };
+    for (const [id, given] of Object.entries(details ?? {})) if (id in next) next[id] = patched(defaultsOf(id), given);
+    store.replace({ ...state, question: question !== undefined && question in next ? question : state.question, scenario: filler.fill(scenario), with: next });
+    return null;
+  }
+
+  store.subscribe(() => {
+    clearTimeout(timer);
+    timer = setTimeout(keep, REST_MS);
+  });
+  addEventListener("pagehide", keep);
+  storage.onOtherTab(({ what, name }) => {
+    if (what === "last") sayOnce("This page is open in another tab too. Each tab has its own numbers; those changed last are the ones you will find next time.");
+    else notify(`“${name}” was changed in another tab.`);
+  });
+
+  return {
+    adopt,
+    /** Brings back what was on the page at the last visit. */
+    restore() {
+      const last = storage.last();
+      if (!last) return;
+      const refused = adopt(last);
+      if (refused) {
+        storage.keepBeforeLink(last);
+        notify(`What you had here last time cannot be used: ${refused} It is kept under Save.`);
+      }
+      kept = store.get();
+    },
+    /**
+     * Opens a link: the rider's own numbers are kept aside, and Undo brings them back.
+     * @param {{ question: string, scenario: any, with: any, otherDefaults: boolean }} linked
+     */
+    openLink({ question, scenario, with: details, otherDefaults }) {
+      const own = store.get();
+      const refused = adopt({ question, scenario, with: { [question]: details } });
+      if (refused) {
+        store.go(question);
+        return notify(`This link cannot be used: ${refused} Your own numbers are as they were.`);
+      }
+      const opened = store.get();
+      if (same(opened.scenario, own.scenario) && same(opened.with, own.with)) return;
+      clearTimeout(timer);
+      kept = opened;
+      const hadOwn = !same(own.scenario, filler.defaults());
+      if (hadOwn) storage.keepBeforeLink(own);
+      const changed = otherDefaults ? " Some typical values have changed since it was made." : "";
+      if (hadOwn) notify(`These are the numbers of the link.${changed} Your own are kept under Save.`, { label: "Back to mine", run: store.undo });
+      else if (changed) notify(`These are the numbers of the link.${changed}`);
+    },
+    startAfresh() {
+      const state = store.get();
+      /** @type {State["with"]} */
+      const fresh = Object.fromEntries(Object.keys(state.with).map((id) => [id, defaultsOf(id)]));
+      store.replace({ ...state, scenario: filler.defaults(), with: fresh });
+    },
+  };
+}

@@ -1,0 +1,101 @@
+// @ts-check
+/** The page's side of the worker: ask for something long, and only the newest request of a slot is answered. */
+
+import { ask, ready } from "./core.js";
+
+/** @typedef {ReturnType<typeof createJobs>} Jobs */
+
+/** A running job cannot be interrupted; one that a newer request has overtaken for this long is ended with its worker. */
+const PATIENCE_MS = 400;
+
+/** @param {() => Worker} [open] */
+export function createJobs(open = () => new Worker(new URL("worker.js", import.meta.url), { type: "module" })) {
+  /** @type {Map<number, { slot: string, question: string, request: unknown, resolve: (answer: any) => void, reject: (error: any) => void }>} */
+  const pending = new Map();
+  /** @type {Worker | null | undefined} undefined before the first job, null where workers are refused */
+  let worker;
+  let lastId = 0;
+
+  function start() {
+    try {
+      const started = open();
+      started.onmessage = ({ data }) => (data.broken ? onMainThread() : settle(data));
+      started.onerror = onMainThread;
+      return started;
+    } catch {
+      return null;
+    }
+  }
+
+  /** @param {{ id?: number, answer?: any, error?: any, stale?: boolean }} message */
+  function settle({ id, answer, error, stale }) {
+    const job = id === undefined ? undefined : pending.get(id);
+    if (!job || id === undefined) return;
+    pending.delete(id);
+    if (error) job.reject(error);
+    else job.resolve(stale ? null : answer);
+  }
+
+  /** Workers are refused here, so whatever waits is worked out in the page. */
+  function onMainThread() {
+    worker?.terminate();
+    worker = null;
+    for (const id of pending.keys()) inPage(id);
+  }
+
+  /** @param {number} id */
+  async function inPage(id) {
+    await ready();
+    await new Promise((resolve) => setTimeout(resolve));
+    const job = pending.get(id);
+    if (!job) return;
+    try {
+      settle({ id, answer: ask(job.question, job.request) });
+    } catch (error) {
+      settle({ id, error });
+    }
+  }
+
+  /** @param {number} id */
+  function send(id) {
+    const job = pending.get(id);
+    if (!job) return;
+    if (worker) worker.postMessage({ id, slot: job.slot, question: job.question, request: job.request });
+    else inPage(id);
+  }
+
+  /** Ends the worker if it is still busy with something nobody waits for. */
+  function restartIfBusy() {
+    if (!worker || !pending.size) return;
+    worker.terminate();
+    worker = start();
+    for (const id of pending.keys()) send(id);
+  }
+
+  /** @param {string} slot */
+  function cancel(slot) {
+    for (const [id, job] of pending) if (job.slot === slot) settle({ id, stale: true });
+    worker?.postMessage({ cancel: slot });
+  }
+
+  return {
+    /**
+     * Resolves to the answer, or to null once a newer request of the same slot, or `cancel`, has overtaken it.
+     * @param {string} question @param {unknown} request @param {{ slot?: string }} [options] @returns {Promise<any>}
+     */
+    ask(question, request, { slot = question } = {}) {
+      if (worker === undefined) worker = start();
+      const overtakes = [...pending.values()].some((job) => job.slot === slot);
+      cancel(slot);
+      const id = ++lastId;
+      return new Promise((resolve, reject) => {
+        pending.set(id, { slot, question, request, resolve, reject });
+        send(id);
+        if (overtakes) setTimeout(() => pending.has(id) && restartIfBusy(), PATIENCE_MS);
+      });
+    },
+    cancel,
+    /** Whether jobs run off the main thread. */
+    inWorker: () => Boolean(worker),
+  };
+}

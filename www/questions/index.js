@@ -1,0 +1,54 @@
+// @ts-check
+/** The questions of the page, in the order of the rail. A new one is one file beside this and one line in the list. */
+
+/** @import { State, Store } from "../state/history.js" */
+/** @import { Field } from "../state/scenario.js" */
+/** @import { CoreError } from "../core.js" */
+/** @import { Jobs } from "../jobs.js" */
+/** @import { BoundNumber, BoundNumberOptions } from "../frame/bound-number.js" */
+/** @import { Notify } from "../frame/notice.js" */
+
+/** @typedef {"understand" | "measure" | "decide" | "ride"} Group */
+
+/**
+ * What a question may use of the page.
+ * @typedef {object} Tools
+ * @property {Store} store
+ * @property {typeof import("../units.js")} units
+ * @property {(question: string) => void} go opens another question
+ * @property {(path?: string) => void} openSheet opens "Your numbers", at a field such as `scenario.bike.rolling_coefficient`
+ * @property {Jobs} worker long jobs off the main thread
+ * @property {(options: BoundNumberOptions) => BoundNumber} number a number of the sentence, tied to the store
+ * @property {(state: State) => { measured: number, estimated: number, typical: number }} known for the line under the sentence
+ * @property {(error: CoreError | null, shown: boolean) => string | null} trouble the sentence for an error that no number of the question shows
+ * @property {(path: string) => Field | undefined} field range, default and evidence of an input
+ * @property {(path: string) => string} label what an input is called
+ * @property {(key: string) => string} citation
+ * @property {(position?: object) => object} newPosition a position filled in from the defaults
+ * @property {Notify} notify
+ */
+
+/**
+ * @typedef {object} View
+ * @property {(state: State, answer: any, error: CoreError | null) => void} update with the last good answer (null before the first), and the error if there is one
+ * @property {() => void} destroy
+ */
+
+/**
+ * @typedef {object} Question
+ * @property {string} id the core's name for it
+ * @property {string} name in the rail
+ * @property {string} title the question itself
+ * @property {Group} group
+ * @property {Record<string, any>} defaults its own part of the state, at `with.<id>`
+ * @property {string[]} [positionFields] which of those are indices of positions, so that they follow when one is removed
+ * @property {(state: State) => { scenario: any, with: any }} [request] the scenario and its own part of the state if left out
+ * @property {(host: HTMLElement, tools: Tools) => View} create
+ */
+/** @typedef {Pick<Question, "id" | "name" | "title" | "group" | "positionFields">} QuestionEntry */
+
+/** @type {[Group, string][]} */
+export const GROUPS = [["understand", "Understand"], ["measure", "Measure"], ["decide", "Decide"], ["ride", "Ride"]];
+
+/** @type {Question[]} */
+export const questions = [];

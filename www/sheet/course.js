@@ -1,0 +1,121 @@
+// @ts-check
+/** Group of the sheet: where the ride goes, in one line or as surveyed points. */
+
+import { uniqueId } from "../parts/html.js";
+import { h } from "../frame/dom.js";
+import { errorWords } from "../frame/words.js";
+import { findRow, updateRows } from "./groups.js";
+import { numberRow } from "./number-row.js";
+import { columnWords, pointsText, readPoints } from "./points-text.js";
+
+/** @import { Page } from "../frame/page.js" */
+/** @import { Group } from "./groups.js" */
+/** @import { State } from "../state/history.js" */
+
+const GIVEN = "given";
+
+/** @param {Page} page @returns {Group} */
+export function course(page) {
+  const { store, filler, check } = page;
+  const kind = h("select", { onchange: () => changeKind(kind.value) },
+    h("option", { value: "simple" }, "one slope and direction"), h("option", { value: "profile" }, "points along the road"));
+
+  const rows = ["distance_m", "grade", "bearing_deg"].map((key) => numberRow(page, `scenario.course.${key}`, { meaning: key === "grade" ? "ground" : null }));
+  const outAndBack = h("input", { type: "checkbox", onchange: () => store.set("scenario.course.out_and_back", outAndBack.checked) });
+  const simple = h("div", {}, ...rows.map((row) => row.element), h("label", { class: "check" }, outAndBack, "out and back: the second half returns on the same road"));
+
+  const ids = { hint: uniqueId("hint"), wrong: uniqueId("wrong") };
+  const hint = h("p", { class: "row-hint", id: ids.hint });
+  const wrong = h("p", { class: "wrong", id: ids.wrong, role: "alert", hidden: true });
+  const text = h("textarea", { rows: 10, spellcheck: "false", "aria-label": "Points of the course", "aria-describedby": `${ids.hint} ${ids.wrong}` });
+  const profile = h("div", {}, hint, text, wrong, h("button", { type: "button", onclick: usePoints }, "Use these points"));
+  /** @type {unknown} */
+  let written;
+
+  const start = h("select", { onchange: () => store.set("scenario.start", start.value === GIVEN ? { speed_m_s: filler.fresh("start.speed_m_s") } : start.value) },
+    h("option", { value: "standing" }, "standing, from rest"),
+    h("option", { value: "rolling" }, "rolling, at the speed of the first metres"),
+    h("option", { value: GIVEN }, "rolling, at a given speed"));
+  const startSpeed = numberRow(page, "scenario.start.speed_m_s");
+
+  /** @param {string} wanted */
+  function changeKind(wanted) {
+    const { course } = store.get().scenario;
+    if (wanted === "simple") {
+      const distance_m = course.points.at(-1).distance_m - course.points[0].distance_m;
+      store.set("scenario.course", filler.course({ distance_m }));
+    } else {
+      const half = course.out_and_back ? course.distance_m / 2 : course.distance_m;
+      const turned = { distance_m: half, elevation_m: half * course.grade, bearing_deg: course.bearing_deg + 180 };
+      const end = { distance_m: course.distance_m, elevation_m: course.out_and_back ? 0 : course.distance_m * course.grade, bearing_deg: course.bearing_deg };
+      const points = [{ distance_m: 0, elevation_m: 0, bearing_deg: course.bearing_deg }, ...(course.out_and_back ? [turned] : []), end];
+      store.set("scenario.course", { kind: "profile", points });
+    }
+  }
+
+  function usePoints() {
+    const read = readPoints(text.value, store.get().units);
+    if ("message" in read) return complain(`${read.message} The course is as it was.`);
+    const course = { kind: "profile", points: read.points };
+    const refused = check({ ...store.get().scenario, course });
+    if (refused) return complain(`${refused} The course is as it was.`);
+    complain("");
+    store.set("scenario.course", course);
+    page.notify(`The course now has ${read.points.length} points.`);
+  }
+
+  /** @param {string} message */
+  function complain(message) {
+    wrong.hidden = !message;
+    wrong.textContent = message;
+    text.setAttribute("aria-invalid", String(Boolean(message)));
+  }
+
+  /** @param {State} state */
+  function showPoints({ scenario, units }) {
+    hint.textContent = `One point a line: ${columnWords(units)}. Bearing and radius may be left out. A point’s bearing and radius hold until the next. Elevation from a phone is rough: smooth it first.`;
+    if (written === scenario.course && document.activeElement === text) return;
+    const shown = pointsText(scenario.course.points, units);
+    if (written !== scenario.course || text.dataset.units !== units.distance + units.height) {
+      text.value = shown;
+      text.dataset.units = units.distance + units.height;
+      written = scenario.course;
+      complain("");
+    }
+  }
+
+  return {
+    title: "Course",
+    covers: "course start",
+    element: h("div", {},
+      h("label", { class: "row" }, h("span", { class: "row-label" }, "The course is given as"), kind),
+      simple, profile,
+      h("label", { class: "row" }, h("span", { class: "row-label" }, "Start"), start), startSpeed.element,
+      h("p", { class: "caution" }, "The fastest line on paper gives way to traffic, marshals and the rules of the road."),
+    ),
+    update(state, error) {
+      const { course, start: starts } = state.scenario;
+      const isProfile = course.kind === "profile";
+      kind.value = course.kind;
+      simple.hidden = isProfile;
+      profile.hidden = !isProfile;
+      const atSpeed = typeof starts === "object";
+      start.value = atSpeed ? GIVEN : starts;
+      startSpeed.element.hidden = !atSpeed;
+      const aboutStart = atSpeed && startSpeed.update(state, error);
+      if (!isProfile) {
+        outAndBack.checked = course.out_and_back === true;
+        return updateRows(rows, state, error) || aboutStart;
+      }
+      showPoints(state);
+      const about = error?.field.startsWith("scenario.course") ?? false;
+      if (error && about) complain(errorWords(error, state.units));
+      return about || aboutStart;
+    },
+    row(path) {
+      if (path.startsWith("scenario.start")) return startSpeed.element.hidden ? null : startSpeed;
+      if (store.get().scenario.course.kind === "profile") return { path, element: text, update: () => false, focus: () => text.focus() };
+      return findRow(rows, path);
+    },
+  };
+}

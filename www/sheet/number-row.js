@@ -1,0 +1,126 @@
+// @ts-check
+/** One input of the sheet: its value, its ±, how it is known, and what it rests on. */
+
+import { readNumber } from "../parts/number-text.js";
+import { uniqueId } from "../parts/html.js";
+import { boundNumber } from "../frame/bound-number.js";
+import { h } from "../frame/dom.js";
+import { labelOf, rangeWords } from "../frame/words.js";
+import { kindOf, plusMinus, quantity, spreadFromDisplay, spreadText, unitOf } from "../units.js";
+
+/** @import { Page } from "../frame/page.js" */
+/** @import { BoundNumberOptions } from "../frame/bound-number.js" */
+/** @import { Field } from "../state/scenario.js" */
+/** @import { State } from "../state/history.js" */
+/** @import { Units } from "../units.js" */
+/** @import { CoreError } from "../core.js" */
+
+/** @typedef {{ path: string, element: HTMLElement, update(state: State, error: CoreError | null): boolean, focus(): void }} Row */
+
+const KNOWN = /** @type {const} */ ([["typical", "typical"], ["estimated", "estimated"], ["measured", "measured"]]);
+const EVIDENCE = /** @type {Record<string, string>} */ ({
+  published: "Published", "common-practice": "Common practice, no source", "from-memory": "From memory, not looked up again", assumed: "Assumed",
+});
+
+/**
+ * Numbers that are chosen or read off a map: nobody's ± on them would be worth asking for.
+ */
+const CHOSEN = /(^|\.)(distance_m|grade|bearing_deg|altitude_m|wind_height_m|long_ride_from_s|reference_airspeed_m_s|launch_force_n|lateral_m_s2|braking_m_s2|bearing_drag_n|bearing_drag_n_s_per_m|latitude_deg)$/;
+
+/**
+ * @param {Page} page @param {string} path
+ * @param {Partial<BoundNumberOptions> & { hint?: string }} [options]
+ * @returns {Row}
+ */
+export function numberRow(page, path, { hint, ...options } = {}) {
+  const label = options.label ?? labelOf(path);
+  const number = boundNumber(page, { ...options, label, path, spread: false });
+  const spread = CHOSEN.test(path) ? null : spreadControls(page, path, label);
+  const about = evidence(page, path);
+  const name = h("span", { class: "row-label", onclick: () => number.focus() }, label);
+  const element = h("div", { class: "row" },
+    name,
+    h("span", { class: "row-controls" }, number.element, ...(spread?.elements ?? [])),
+    number.note, spread?.note, hint && h("p", { class: "row-hint" }, hint), about?.element,
+  );
+  return {
+    path,
+    element,
+    focus: number.focus,
+    update(state, error) {
+      spread?.update(state);
+      about?.update(state);
+      return number.update(state, error);
+    },
+  };
+}
+
+/** @param {Page} page @param {string} path @param {string} label */
+function spreadControls({ store }, path, label) {
+  const noteId = uniqueId("wrong");
+  const note = h("p", { class: "wrong", id: noteId, hidden: true });
+  const input = h("input", {
+    inputmode: "decimal", autocomplete: "off", placeholder: "exact", "aria-label": `${label}: plus or minus, one standard deviation`,
+    "aria-describedby": noteId, oninput: () => take(), onchange: () => { store.settle(); show(store.get()); },
+  });
+  const unit = h("span", { class: "unit", "aria-hidden": "true" });
+  const known = h("select", { "aria-label": `${label}: how it is known`, onchange: () => store.set(`${path}.source`, known.value) },
+    ...KNOWN.map(([value, name]) => h("option", { value }, name)));
+
+  function take() {
+    const state = store.get();
+    const held = store.at(path);
+    const empty = input.value.trim() === "";
+    const { value } = readNumber(input.value, { unit: unitOf(kindOf(path), state.units).symbol, digits: 6 });
+    const wrong = !empty && !(value !== undefined && value >= 0);
+    note.hidden = !wrong;
+    note.textContent = wrong ? "± needs a number of zero or more." : "";
+    input.setAttribute("aria-invalid", String(wrong));
+    if (wrong) return;
+    const sd = empty ? 0 : spreadFromDisplay(kindOf(path), value ?? 0, state.units);
+    const next = typeof held === "number" ? { value: held, sd, source: "estimated" } : { ...held, sd, ...(held.source === "typical" && { source: "estimated" }) };
+    store.set(path, next, { merge: `${path}.sd` });
+  }
+
+  /** @param {State} state */
+  function show(state) {
+    const held = store.at(path);
+    const kind = kindOf(path);
+    const sd = held?.sd ?? 0;
+    if (document.activeElement !== input) input.value = sd ? spreadText(kind, sd, state.units) : "";
+    unit.textContent = unitOf(kind, state.units).symbol;
+    known.hidden = typeof held !== "object";
+    if (typeof held === "object" && known.value !== held.source) known.value = held.source;
+  }
+
+  return { elements: [h("span", { class: "row-spread" }, "±", input, unit), known], note, update: show };
+}
+
+/** What the input may be and what its default rests on, folded behind its usual range. @param {Page} page @param {string} path */
+function evidence(page, path) {
+  const field = page.field(path);
+  if (!field) return null;
+  const summary = h("summary", {});
+  const words = h("p", {});
+  const element = h("details", { class: "row-about" }, summary, words);
+  /** @type {Units | undefined} */
+  let shown;
+
+  /** @param {State} state */
+  function update({ units }) {
+    if (!field || units === shown) return;
+    shown = units;
+    summary.textContent = `usually ${rangeWords(path, field.usual_min, field.usual_max, units)}`;
+    words.textContent = `Accepted from ${rangeWords(path, field.min, field.max, units)}. ${defaultWords(page, path, field, units)} ${field.note}`;
+  }
+
+  return { element, update };
+}
+
+/** @param {Page} page @param {string} path @param {Field} field @param {Units} units */
+function defaultWords({ citation }, path, field, units) {
+  const kind = kindOf(path);
+  const spread = field.default_sd ? ` ${plusMinus(kind, field.default_sd, units)}` : "";
+  const basis = [EVIDENCE[field.evidence], citation(field.source)].filter(Boolean).join(": ").replace(/\.$/, "");
+  return `Unless you say otherwise: ${quantity(kind, field.default, units)}${spread}. ${basis}.`;
+}

@@ -1,0 +1,182 @@
+// @ts-check
+/** The scenario as the page holds it: its defaults, its paths, and what fills it in. */
+
+/** @typedef {"typical"|"estimated"|"measured"} Known */
+/** @typedef {{ value: number, sd: number, source: Known }} Uncertain */
+/**
+ * One row of `fields()`: the range, the default and the evidence of an input.
+ * @typedef {{ key: string, unit: string, min: number, max: number, usual_min: number, usual_max: number, default: number,
+ *   default_sd: number, step: number, evidence: string, source: string, note: string }} Field
+ */
+
+const FORBIDDEN = new Set(["__proto__", "constructor", "prototype"]);
+
+/**
+ * The parts of a path: `"scenario.positions[0].cda_m2"` is `["scenario", "positions", 0, "cda_m2"]`.
+ * @param {string} path @returns {(string | number)[]}
+ */
+export function pathParts(path) {
+  return path.split(/[.[\]]+/).filter(Boolean).map((part) => (/^\d+$/.test(part) ? Number(part) : part));
+}
+
+/** What stands at a path, or undefined. @param {any} root @param {string} path */
+export function getAt(root, path) {
+  return pathParts(path).reduce((at, part) => (at !== null && typeof at === "object" && Object.hasOwn(at, part) ? at[part] : undefined), root);
+}
+
+/**
+ * A copy of `root` with `value` at `path`; what is not on the path is shared with the original. `undefined` removes the key.
+ * @template T @param {T} root @param {string} path @param {unknown} value @returns {T}
+ */
+export function setAt(root, path, value) {
+  return setParts(root, pathParts(path), value);
+}
+
+/** @param {any} at @param {(string|number)[]} parts @param {unknown} value @returns {any} */
+function setParts(at, [part, ...rest], value) {
+  if (part === undefined) return value;
+  if (FORBIDDEN.has(String(part))) throw new Error(`"${part}" cannot be a field.`);
+  const copy = Array.isArray(at) ? [...at] : at && typeof at === "object" ? { ...at } : typeof part === "number" ? [] : {};
+  const inner = setParts(copy[part], rest, value);
+  if (inner === undefined && !Array.isArray(copy)) delete copy[part];
+  else copy[part] = inner;
+  return copy;
+}
+
+/** Whether two pieces of plain data are the same. @param {any} a @param {any} b @returns {boolean} */
+export function same(a, b) {
+  if (a === b) return true;
+  if (!a || !b || typeof a !== "object" || typeof b !== "object" || Array.isArray(a) !== Array.isArray(b)) return false;
+  const keys = Object.keys(a);
+  return keys.length === Object.keys(b).length && keys.every((key) => Object.hasOwn(b, key) && same(a[key], b[key]));
+}
+
+/** The key in `fields()` of a path: `"scenario.positions[1].fade.begins_s.value"` is `"positions.fade.begins_s"`. @param {string} path */
+export function fieldKey(path) {
+  return path.replace(/^scenario\./, "").replace(/\[\d+\]/g, "").replace(/\.(value|sd|source)$/, "");
+}
+
+/**
+ * Numbers that the core takes at their typical value where a scenario leaves them out: filling them in changes no answer. What the core
+ * treats as absent (a peak power, a long-ride loss, a pressure) stays absent.
+ */
+const RIDER = ["total_mass_kg"];
+const BIKE = ["rolling_coefficient", "drivetrain_efficiency", "rotating_mass_kg", "bearing_drag_n", "bearing_drag_n_s_per_m", "launch_force_n", "lateral_m_s2", "braking_m_s2"];
+const POSITION = ["cda_m2", "cp_factor", "w_prime_factor"];
+const POWER = ["cp_w", "w_prime_j", "long_ride_from_s"];
+const CONDITIONS = ["temperature_c", "altitude_m", "relative_humidity", "wind_speed_m_s", "wind_from_deg", "wind_height_m", "rider_height_m", "roughness_length_m"];
+const SIMPLE_COURSE = ["distance_m", "grade", "bearing_deg"];
+const FADE = ["tired_cda_m2", "begins_s", "complete_s"];
+const LAPSES = ["share", "cda_m2"];
+
+/** One stands in for the other, so filling in both would contradict. */
+const INSTEAD = { roughness_length_m: "shelter_factor", relative_humidity: "dew_point_c" };
+
+/**
+ * Fills scenarios in from the table of `fields()`.
+ * @param {Field[]} table
+ */
+export function scenarioFiller(table) {
+  const byKey = new Map(table.map((field) => [field.key, field]));
+
+  /** @param {string} key @returns {number | Uncertain | undefined} */
+  function fresh(key) {
+    const field = byKey.get(key);
+    if (!field) return undefined;
+    return field.default_sd ? { value: field.default, sd: field.default_sd, source: "typical" } : field.default;
+  }
+
+  /** A plain number is exact; the page shows it beside the others as one with no spread. @param {string} key @param {any} given */
+  function held(key, given) {
+    if (typeof given !== "number") return given?.value === undefined ? given : { sd: 0, source: "estimated", ...given };
+    return byKey.get(key)?.default_sd ? { value: given, sd: 0, source: "measured" } : given;
+  }
+
+  /** @param {string} group @param {string[]} names @param {any} [given] @param {boolean} [fill] */
+  function part(group, names, given = {}, fill = true) {
+    if (given === null || typeof given !== "object") return given;
+    const filled = { ...given };
+    for (const [name, value] of Object.entries(given)) filled[name] = held(`${group}.${name}`, value);
+    for (const name of fill ? names : []) {
+      const instead = /** @type {Record<string, string>} */ (INSTEAD)[name];
+      if (filled[name] === undefined && !(instead && filled[instead] !== undefined)) filled[name] = fresh(`${group}.${name}`);
+      if (filled[name] === undefined) delete filled[name];
+    }
+    return filled;
+  }
+
+  /** @param {any} [given] */
+  function position(given = {}) {
+    const filled = part("positions", POSITION, { name: "my position", ...given });
+    if (filled.fade) filled.fade = part("positions.fade", FADE, filled.fade);
+    if (filled.lapses) filled.lapses = part("positions.lapses", LAPSES, filled.lapses);
+    return filled;
+  }
+
+  /** @param {any} [given] */
+  function course(given = {}) {
+    if (given.kind === "profile") return given;
+    return part("course", SIMPLE_COURSE, { kind: "simple", out_and_back: false, ...given });
+  }
+
+  return {
+    field: (/** @type {string} */ path) => byKey.get(fieldKey(path)),
+    fade: (/** @type {number} */ cda_m2) => ({ ...part("positions.fade", FADE), tired_cda_m2: near("positions.cda_m2", cda_m2 * 1.1) }),
+    lapses: (/** @type {number} */ cda_m2) => ({ ...part("positions.lapses", LAPSES), cda_m2: near("positions.cda_m2", cda_m2 * 1.15) }),
+    position,
+    course,
+    fresh,
+    fill,
+    defaults,
+  };
+
+  /** A guess beside a number the rider has given: as unsure as a typical one. @param {string} key @param {number} value @returns {Uncertain} */
+  function near(key, value) {
+    return { value: Number(value.toFixed(3)), sd: byKey.get(key)?.default_sd ?? 0, source: "typical" };
+  }
+
+  /** What a new rider finds: beyond what the core needs, a road that comes back, the loss in long rides and a forecast's pressure. */
+  function defaults() {
+    return fill({
+      course: { out_and_back: true },
+      power: { long_ride_loss_w: fresh("power.long_ride_loss_w") },
+      conditions: { pressure_hpa: fresh("conditions.pressure_hpa"), pressure_is: "sea_level" },
+    });
+  }
+
+  /**
+   * A scenario with every part that the page shows, each uncertain number as `{ value, sd, source }`.
+   * @param {any} given
+   */
+  function fill(given) {
+    return {
+      fasterby: 1,
+      title: "",
+      ...given,
+      rider: part("rider", RIDER, given.rider),
+      bike: part("bike", BIKE, given.bike),
+      positions: (given.positions?.length ? given.positions : [{}]).map((/** @type {any} */ one) => position(one)),
+      riding_position: given.riding_position ?? 0,
+      power: part("power", POWER, given.power),
+      course: course(given.course),
+      conditions: { pressure_is: "sea_level", ...part("conditions", CONDITIONS, given.conditions) },
+      start: given.start ?? "standing",
+      model_error_share: held("model_error_share", given.model_error_share ?? fresh("model_error_share")),
+    };
+  }
+}
+
+/**
+ * How many of the scenario's uncertain numbers are measured, estimated and typical.
+ * @param {any} scenario @returns {Record<Known, number>}
+ */
+export function countKnown(scenario) {
+  const count = { measured: 0, estimated: 0, typical: 0 };
+  const look = (/** @type {any} */ at) => {
+    if (!at || typeof at !== "object") return;
+    if (typeof at.value === "number" && at.source in count) count[/** @type {Known} */ (at.source)] += 1;
+    else Object.values(at).forEach(look);
+  };
+  look(scenario);
+  return count;
+}

@@ -1,0 +1,307 @@
+// @ts-check
+/**
+ * Everything that turns an SI number into what a rider reads, and back: units, times, differences, percentages.
+ * No other file converts. Stored values stay SI whatever the rider chooses to read.
+ */
+
+import { plusOrMinus, readNumber, readTime, sdText, timeText } from "./parts/number-text.js";
+
+/** @typedef {{ distance: "mi"|"km", wind: "mph"|"km/h"|"m/s", temperature: "C"|"F", pressure: "hPa"|"inHg", mass: "kg"|"lb", height: "m"|"ft" }} Units */
+/**
+ * What a number measures, which decides the units it can be read in.
+ * @typedef {"distance"|"speed"|"wind"|"temperature"|"pressure"|"mass"|"height"|"length"|"area"|"power"|"work"|"force"|
+ *   "force_per_speed"|"acceleration"|"density"|"duration"|"clock"|"angle"|"share"|"ratio"|"coefficient"|"grade"} Kind
+ */
+/**
+ * A unit: `shown = si * per_si + offset`.
+ * @typedef {{ symbol: string, name: string, per_si: number, offset?: number, digits: number, step: number, tight?: boolean, also?: string[] }} Unit
+ */
+
+/** International mile: 1760 yards of exactly 0.9144 m (international yard and pound agreement, 1959). */
+const METRES_PER_MILE = 1609.344;
+/** International foot: a third of that yard. */
+const METRES_PER_FOOT = 0.3048;
+/** International avoirdupois pound (same agreement). */
+const KILOGRAMS_PER_POUND = 0.45359237;
+/** Seconds in an hour. */
+const SECONDS_PER_HOUR = 3600;
+/**
+ * Conventional inch of mercury at 0 °C: 13595.1 kg/m³ × 9.80665 m/s² × 0.0254 m, in hectopascals (ISO 31-3:1992).
+ */
+const HECTOPASCALS_PER_INCH_OF_MERCURY = (13595.1 * 9.80665 * 0.0254) / 100;
+/** Fahrenheit: exactly 9/5 of a Celsius degree, with water freezing at 32. */
+const FAHRENHEIT_PER_CELSIUS = 9 / 5;
+const FAHRENHEIT_AT_0_C = 32;
+
+/** @type {Record<string, Unit>} */
+const UNITS = {
+  mi: { symbol: "miles", name: "miles", per_si: 1 / METRES_PER_MILE, digits: 2, step: 1, also: ["mi", "mile"] },
+  km: { symbol: "km", name: "kilometres", per_si: 1 / 1000, digits: 2, step: 1 },
+  mph: { symbol: "mph", name: "miles an hour", per_si: SECONDS_PER_HOUR / METRES_PER_MILE, digits: 1, step: 0.1 },
+  "km/h": { symbol: "km/h", name: "kilometres an hour", per_si: SECONDS_PER_HOUR / 1000, digits: 1, step: 0.1, also: ["kph", "kmh"] },
+  "m/s": { symbol: "m/s", name: "metres a second", per_si: 1, digits: 1, step: 0.1 },
+  C: { symbol: "°C", name: "degrees Celsius", per_si: 1, digits: 1, step: 1, also: ["c"] },
+  F: { symbol: "°F", name: "degrees Fahrenheit", per_si: FAHRENHEIT_PER_CELSIUS, offset: FAHRENHEIT_AT_0_C, digits: 1, step: 1, also: ["f"] },
+  hPa: { symbol: "hPa", name: "hectopascals", per_si: 1, digits: 1, step: 1, also: ["mbar", "mb"] },
+  inHg: { symbol: "inHg", name: "inches of mercury", per_si: 1 / HECTOPASCALS_PER_INCH_OF_MERCURY, digits: 2, step: 0.01 },
+  kg: { symbol: "kg", name: "kilograms", per_si: 1, digits: 1, step: 0.5 },
+  lb: { symbol: "lb", name: "pounds", per_si: 1 / KILOGRAMS_PER_POUND, digits: 1, step: 1, also: ["lbs"] },
+  m: { symbol: "m", name: "metres", per_si: 1, digits: 0, step: 5 },
+  ft: { symbol: "ft", name: "feet", per_si: 1 / METRES_PER_FOOT, digits: 0, step: 10 },
+};
+
+/** @type {Record<string, Unit>} */
+const FIXED = {
+  length: { symbol: "m", name: "metres", per_si: 1, digits: 4, step: 0.05 },
+  area: { symbol: "m²", name: "square metres", per_si: 1, digits: 3, step: 0.001, also: ["m2"] },
+  power: { symbol: "W", name: "watts", per_si: 1, digits: 0, step: 1 },
+  work: { symbol: "kJ", name: "kilojoules", per_si: 1 / 1000, digits: 1, step: 0.5 },
+  force: { symbol: "N", name: "newtons", per_si: 1, digits: 3, step: 0.01 },
+  force_per_speed: { symbol: "N per m/s", name: "newtons per metre a second", per_si: 1, digits: 4, step: 0.001 },
+  acceleration: { symbol: "m/s²", name: "metres a second squared", per_si: 1, digits: 1, step: 0.1, also: ["m/s2"] },
+  density: { symbol: "kg/m³", name: "kilograms a cubic metre", per_si: 1, digits: 3, step: 0.001, also: ["kg/m3"] },
+  duration: { symbol: "min", name: "minutes", per_si: 1 / 60, digits: 1, step: 1 },
+  clock: { symbol: "", name: "", per_si: 1, digits: 0, step: 10 },
+  angle: { symbol: "°", name: "degrees", per_si: 1, digits: 0, step: 5, tight: true, also: ["deg"] },
+  share: { symbol: "%", name: "percent", per_si: 100, digits: 1, step: 1 },
+  grade: { symbol: "%", name: "percent", per_si: 100, digits: 2, step: 0.1 },
+  ratio: { symbol: "", name: "", per_si: 1, digits: 3, step: 0.01 },
+  coefficient: { symbol: "", name: "", per_si: 1, digits: 4, step: 0.0001 },
+};
+
+/** Field names whose ending does not tell what they measure. @type {Record<string, Kind>} */
+const KIND_BY_NAME = {
+  distance_m: "distance", elevation_m: "height", altitude_m: "height", speed_m_s: "speed", wind_speed_m_s: "wind", rider_wind_m_s: "wind",
+  reference_airspeed_m_s: "speed", time_s: "clock", grade: "grade", rolling_coefficient: "coefficient", drivetrain_efficiency: "share",
+  relative_humidity: "share", share: "share", held_share: "share", power_change: "share", cda_change: "share", model_error_share: "share",
+  w_prime_factor: "ratio", cp_factor: "ratio", ratio: "ratio", shelter_factor: "ratio", bearing_drag_n_s_per_m: "force_per_speed",
+};
+/** Otherwise the SI unit at the end of the name tells. Longest endings first. @type {[string, Kind][]} */
+const KIND_BY_ENDING = [
+  ["_kg_m3", "density"], ["_m_s2", "acceleration"], ["_m_s", "speed"], ["_m2", "area"], ["_hpa", "pressure"], ["_kg", "mass"],
+  ["_deg", "angle"], ["_share", "share"], ["_w", "power"], ["_j", "work"], ["_n", "force"], ["_c", "temperature"], ["_s", "duration"], ["_m", "length"],
+];
+
+/**
+ * What the field at a path measures: `"scenario.positions[0].cda_m2"` is an area.
+ * @param {string} path @returns {Kind}
+ */
+export function kindOf(path) {
+  const name = path.replace(/\.(value|sd)$/, "").split(".").at(-1) ?? "";
+  return KIND_BY_NAME[name] ?? KIND_BY_ENDING.find(([ending]) => name.endsWith(ending))?.[1] ?? "ratio";
+}
+
+/**
+ * The unit a kind is read in.
+ * @param {Kind} kind @param {Units} units @returns {Unit}
+ */
+export function unitOf(kind, units) {
+  switch (kind) {
+    case "distance": return UNITS[units.distance];
+    case "speed": return UNITS[units.distance === "mi" ? "mph" : "km/h"];
+    case "wind": return UNITS[units.wind];
+    case "temperature": return UNITS[units.temperature];
+    case "pressure": return UNITS[units.pressure];
+    case "mass": return UNITS[units.mass];
+    case "height": return UNITS[units.height];
+    default: return FIXED[kind];
+  }
+}
+
+/** A stored value as the rider reads it. @param {Kind} kind @param {number} si @param {Units} units */
+export function toDisplay(kind, si, units) {
+  const { per_si, offset = 0 } = unitOf(kind, units);
+  return tidy(si * per_si + offset);
+}
+
+/** What the rider typed as it is stored. @param {Kind} kind @param {number} shown @param {Units} units */
+export function fromDisplay(kind, shown, units) {
+  const { per_si, offset = 0 } = unitOf(kind, units);
+  return tidy((shown - offset) / per_si);
+}
+
+/** A standard deviation or any other difference: the scale without the zero point. @param {Kind} kind @param {number} si @param {Units} units */
+export function spreadToDisplay(kind, si, units) {
+  return si * unitOf(kind, units).per_si;
+}
+
+/** @param {Kind} kind @param {number} shown @param {Units} units */
+export function spreadFromDisplay(kind, shown, units) {
+  return tidy(shown / unitOf(kind, units).per_si);
+}
+
+/** Twelve significant digits: more than anyone measures, and 25 miles stays 40233.6. @param {number} value */
+function tidy(value) {
+  return Number(value.toPrecision(12));
+}
+
+/** One press of an arrow key, in display units: the core's step, unless the unit has a rounder one of its own. @param {Kind} kind @param {number | undefined} step_si @param {Units} units */
+export function stepOf(kind, step_si, units) {
+  const { per_si, step } = unitOf(kind, units);
+  return step_si === undefined || (KIND_UNITS[kind] && per_si !== 1) ? step : tidy(step_si * per_si);
+}
+
+/** What a reader is used to, from the language of the browser. @param {string} language @returns {Units} */
+export function usualUnits(language) {
+  if (/^en-US|-US$/.test(language)) return { distance: "mi", wind: "mph", temperature: "F", pressure: "inHg", mass: "lb", height: "ft" };
+  if (/^en-GB|^en$|^cy|^gd/.test(language)) return { distance: "mi", wind: "mph", temperature: "C", pressure: "hPa", mass: "kg", height: "m" };
+  return { distance: "km", wind: "km/h", temperature: "C", pressure: "hPa", mass: "kg", height: "m" };
+}
+
+/** The choices of the units menu. @type {{ key: keyof Units, label: string, options: [string, string][] }[]} */
+export const UNIT_CHOICES = [
+  { key: "distance", label: "Distance and speed", options: [["mi", "miles, mph"], ["km", "kilometres, km/h"]] },
+  { key: "wind", label: "Wind", options: [["mph", "mph"], ["km/h", "km/h"], ["m/s", "m/s"]] },
+  { key: "temperature", label: "Temperature", options: [["C", "°C"], ["F", "°F"]] },
+  { key: "pressure", label: "Air pressure", options: [["hPa", "hPa"], ["inHg", "inHg"]] },
+  { key: "mass", label: "Mass", options: [["kg", "kg"], ["lb", "lb"]] },
+  { key: "height", label: "Height and altitude", options: [["m", "m"], ["ft", "ft"]] },
+];
+
+/** Units from anywhere, such as a saved choice: anything unknown becomes the usual. @param {any} saved @param {Units} usual @returns {Units} */
+export function knownUnits(saved, usual) {
+  const known = /** @type {any} */ ({ ...usual });
+  for (const { key, options } of UNIT_CHOICES) if (options.some(([value]) => value === saved?.[key])) known[key] = saved[key];
+  return known;
+}
+
+/** The units in two words for the top bar: "Miles, °C". @param {Units} units */
+export function unitsInBrief(units) {
+  return `${units.distance === "mi" ? "Miles" : "Kilometres"}, ${UNITS[units.temperature].symbol}`;
+}
+
+const NARROW = "\u202f";
+const NO_BREAK = "\u00a0";
+const MINUS = "\u2212";
+
+/** Half goes away from zero, for gains and losses alike. @param {number} value @param {number} [digits] */
+export function round(value, digits = 0) {
+  const scale = 10 ** digits;
+  const size = Math.abs(value) * scale;
+  return (Math.sign(value) * Math.round(size + size * Number.EPSILON)) / scale || 0;
+}
+
+/** @type {Map<string, Intl.NumberFormat>} */
+const formats = new Map();
+
+/**
+ * The page is in British English, so its numbers are too, whatever the browser speaks; both decimal marks can be typed.
+ * @param {number} value @param {{ digits?: number, atLeast?: number, group?: boolean, signed?: boolean }} [options]
+ */
+export function number(value, { digits = 0, atLeast = digits, group = false, signed = false } = {}) {
+  const key = `${digits} ${atLeast} ${group}`;
+  let format = formats.get(key);
+  if (!format) {
+    format = new Intl.NumberFormat("en-GB", { minimumFractionDigits: atLeast, maximumFractionDigits: digits, useGrouping: group });
+    formats.set(key, format);
+  }
+  const rounded = round(value, digits);
+  const sign = rounded < 0 ? MINUS : signed && rounded > 0 ? "+" : "";
+  return sign + format.format(Math.abs(rounded));
+}
+
+/** As few digits as show the value, at most the unit's own. @param {Kind} kind @param {number} si @param {Units} units */
+export function digitsFor(kind, si, units) {
+  const { digits } = unitOf(kind, units);
+  return kind === "coefficient" ? digits : kind === "area" ? Math.max(2, fewestDigits(toDisplay(kind, si, units), digits)) : fewestDigits(toDisplay(kind, si, units), digits);
+}
+
+/** @param {number} value @param {number} most */
+function fewestDigits(value, most) {
+  let digits = 0;
+  while (digits < most && round(value, digits) !== round(value, most)) digits += 1;
+  return digits;
+}
+
+/**
+ * A quantity with its unit: "25 miles", "0.242 m²", "18 °C".
+ * @param {Kind} kind @param {number} si @param {Units} units @param {{ digits?: number, signed?: boolean }} [options]
+ */
+export function quantity(kind, si, units, { digits = digitsFor(kind, si, units), signed } = {}) {
+  if (kind === "clock") return time(si);
+  const unit = unitOf(kind, units);
+  return withUnit(number(toDisplay(kind, si, units), { digits, signed }), unit);
+}
+
+/** @param {string} text @param {Unit} unit */
+function withUnit(text, unit) {
+  if (!unit.symbol || unit.tight) return text + unit.symbol;
+  return text + (unit.symbol === "%" ? NARROW : NO_BREAK) + unit.symbol;
+}
+
+/** A standard deviation: "± 0.008 m²". @param {Kind} kind @param {number} sd @param {Units} units */
+export function plusMinus(kind, sd, units) {
+  if (kind === "clock") return plusMinusTime(sd);
+  return plusOrMinus(withUnit(spreadText(kind, sd, units), unitOf(kind, units)));
+}
+
+/** A standard deviation as it stands in a field: "0.008". @param {Kind} kind @param {number} sd @param {Units} units */
+export function spreadText(kind, sd, units) {
+  return sdText(Math.abs(spreadToDisplay(kind, sd, units)));
+}
+
+/** A share as a percentage: 0.853 is "85 %". @param {number} share @param {number} [digits] */
+export function percent(share, digits = 0) {
+  return `${number(share * 100, { digits })}${NARROW}%`;
+}
+
+/** Seconds as 59:04 or 1:02:03. @param {number} seconds */
+export function time(seconds) {
+  return timeText(round(seconds));
+}
+
+/** The ± of a time: "± 1:28", and in tenths where whole seconds would hide it. @param {number} sd_s */
+export function plusMinusTime(sd_s) {
+  return plusOrMinus(sd_s < 0.95 ? `${number(sd_s, { digits: 1 })}${NO_BREAK}s` : time(sd_s));
+}
+
+/**
+ * A difference in time in the parts that a sentence needs. Positive is faster.
+ * @param {number} seconds
+ * @returns {{ way: "faster"|"slower"|"level", figure: string, words: string }}
+ */
+export function difference(seconds) {
+  if (seconds === 0) return { way: "level", figure: "0:00", words: "level" };
+  const way = seconds > 0 ? "faster" : "slower";
+  const size = Math.abs(seconds);
+  const figure = size < 1 ? "less than a second" : time(size);
+  return { way, figure, words: `${way} by ${figure}` };
+}
+
+/** "faster by 0:42". @param {number} seconds */
+export function differenceWords(seconds) {
+  return difference(seconds).words;
+}
+
+/**
+ * What someone typed, as a stored value, or null where it cannot be read. Takes both decimal marks, spaces, the unit in use or another
+ * unit of the same kind ("40 km" while reading miles), and for times 59:04 or 1:02:03.
+ * @param {Kind} kind @param {string} text @param {Units} units @returns {number | null}
+ */
+export function parse(kind, text, units) {
+  if (kind === "clock") return readTime(text).value ?? null;
+  const { symbol, digits } = unitOf(kind, units);
+  const { value } = readNumber(text, { unit: symbol, digits, otherUnits: otherUnits(kind, units) });
+  return value === undefined ? null : fromDisplay(kind, value, units);
+}
+
+/**
+ * The other units that may be typed after a number, each as a function into the unit in use.
+ * @param {Kind} kind @param {Units} units @returns {Record<string, (value: number) => number>}
+ */
+export function otherUnits(kind, units) {
+  const used = unitOf(kind, units);
+  /** @type {Record<string, (value: number) => number>} */
+  const others = {};
+  for (const unit of KIND_UNITS[kind]?.map((key) => UNITS[key]) ?? [used]) {
+    const into = (/** @type {number} */ value) => toDisplay(kind, (value - (unit.offset ?? 0)) / unit.per_si, units);
+    for (const name of [unit.symbol, ...(unit.also ?? [])]) if (name && name !== used.symbol) others[name] = into;
+  }
+  return others;
+}
+
+/** @type {Partial<Record<Kind, string[]>>} */
+const KIND_UNITS = {
+  distance: ["mi", "km", "m"], speed: ["mph", "km/h", "m/s"], wind: ["mph", "km/h", "m/s"], temperature: ["C", "F"],
+  pressure: ["hPa", "inHg"], mass: ["kg", "lb"], height: ["m", "ft"],
+};

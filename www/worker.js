@@ -1,0 +1,46 @@
+// @ts-check
+/**
+ * Long jobs off the main thread. Jobs that share a `slot` replace each other: only the newest that has arrived is worked on.
+ * In: `{ id, slot, question, request }` or `{ cancel: slot }`. Out: `{ id, answer }`, `{ id, error }`, `{ id, stale: true }` or `{ ready: true }`.
+ */
+
+import { ask, asCoreError, ready } from "./core.js";
+
+/** @typedef {{ id: number, slot: string, question: string, request: unknown }} Job */
+
+/** @type {Map<string, Job>} */
+const waiting = new Map();
+const turn = new MessageChannel();
+let turning = false;
+
+/** Lets messages that have arrived be read before the next job begins. */
+function nextTurn() {
+  if (turning) return;
+  turning = true;
+  turn.port2.postMessage(null);
+}
+
+turn.port1.onmessage = async () => {
+  turning = false;
+  const job = waiting.values().next().value;
+  if (!job) return;
+  waiting.delete(job.slot);
+  try {
+    await ready();
+    postMessage({ id: job.id, answer: ask(job.question, job.request) });
+  } catch (error) {
+    postMessage({ id: job.id, error: asCoreError(error) });
+  }
+  nextTurn();
+};
+
+addEventListener("message", ({ data }) => {
+  const slot = data.cancel ?? data.slot;
+  const stale = waiting.get(slot);
+  if (stale) postMessage({ id: stale.id, stale: true });
+  waiting.delete(slot);
+  if (data.cancel === undefined) waiting.set(slot, data);
+  nextTurn();
+});
+
+ready().then(() => postMessage({ ready: true }), (error) => postMessage({ broken: String(error) }));

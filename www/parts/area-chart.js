@@ -6,7 +6,7 @@ import { set, html } from "./html.js";
 import { svg, pool, px } from "./svg.js";
 import { textWidth } from "./text-size.js";
 import { textBox } from "./labels.js";
-import { plot, writeAround } from "./plot.js";
+import { plot } from "./plot.js";
 /** @import { Meaning } from "./html.js" */
 /** @import { PlotOptions, PlotData, Canvas } from "./plot.js" */
 
@@ -85,12 +85,24 @@ function prepare({ under, over }) {
     edges(outline.length ? [outline] : [], (element, points) => set(element, { class: "curve", d: points.map(([x, y], i) => `${i ? "L" : "M"}${px(x)} ${px(y)}`).join("") }));
 
     room.keepClearOfLine(outline);
-    for (const at of Object.values(data.handles ?? {})) {
-      writeAround(canvas, { x: xScale(at.x), y: yScale(at.y), label: at.label, strong: at.strong, kind: "you-label", labelWeight: 600 });
-    }
+    keepClearBelow(canvas, outline);
+    canvas.writeHandles();
     const thin = shapes.filter((shape) => !labelInside(canvas, data.xs, shape));
     leaders(labelOutside(canvas, data.xs, thin, outline), (element, d) => set(element, { class: "leader", d }));
   };
+}
+
+/**
+ * The words of a handle would rather not lie on the stack: their halo shows there.
+ * @param {Canvas} canvas
+ * @param {readonly (readonly [number, number])[]} outline
+ */
+function keepClearBelow({ frame, room }, outline) {
+  for (let i = 1; i < outline.length; i += 1) {
+    const [[x0, y0], [x1, y1]] = [outline[i - 1], outline[i]];
+    const top = Math.max(y0, y1);
+    room.keepClear({ x: x0, y: top, width: x1 - x0, height: Math.max(0, frame.bottom - top) }, 0.1);
+  }
 }
 
 /** @typedef {{ part: Part, low: Float64Array, high: Float64Array }} Shape */
@@ -118,7 +130,7 @@ function labelInside(canvas, xs, { part, low, high }) {
     const thick = floor - ceiling;
     if (thick >= ROOM_INSIDE_PX) places.push({ x, y: (ceiling + floor) / 2 + size * 0.35, dislike: 60 - Math.min(60, thick) + Math.abs(x - (frame.left * 0.3 + frame.right * 0.7)) / 20 });
   }
-  const best = room.take(places.map((place) => ({ dislike: place.dislike, boxes: [textBox(place.x, place.y, width, "middle", size)] })), 400);
+  const best = room.take(places.map((place) => ({ dislike: place.dislike, boxes: [textBox(place.x, place.y, width, "middle", size)] })), 700);
   if (best < 0) return false;
   canvas.write({ text: part.name, kind: "area-label inside", weight: 600, anchor: "middle", x: places[best].x, y: places[best].y });
   return true;
@@ -147,19 +159,30 @@ function labelOutside(canvas, xs, shapes, outline) {
         let roof = Infinity;
         for (let k = from; k <= to; k += 1) roof = Math.min(roof, outline[k][1]);
         if (y > frame.top + size && y < roof - 4) {
-          places.push({ x, y, i, dislike: rise / 3 + Math.abs(x - (frame.left + (frame.right - frame.left) * 0.45)) / 10 });
+          const foot = (yScale(low[i]) + yScale(high[i])) / 2;
+          places.push({ x, y, foot, dislike: rise / 3 + Math.abs(x - (frame.left + (frame.right - frame.left) * 0.45)) / 10 });
         }
       }
     }
-    const best = room.take(places.map((place) => ({ dislike: place.dislike, boxes: [textBox(place.x + 4, place.y, width + 8, "start", size)] })), 300);
+    const best = room.take(places.map((place) => ({
+      dislike: place.dislike,
+      boxes: [textBox(place.x + 4, place.y, width + 8, "start", size), { x: place.x - 8, y: place.y - size * 0.7, width: 16, height: outlineGap(place, size) }],
+    })), 120);
     if (best < 0) continue;
     const place = places[best];
     canvas.write({ text: part.name, kind: "area-label outside", anchor: "start", x: place.x + 6, y: place.y });
-    const foot = (yScale(low[place.i]) + yScale(high[place.i])) / 2;
-    room.keepClear({ x: place.x - 2, y: place.y, width: 4, height: foot - place.y });
-    leaders.push(`M${px(place.x)} ${px(place.y - size * 0.7)}V${px(foot)}`);
+    leaders.push(`M${px(place.x)} ${px(place.y - size * 0.7)}V${px(place.foot)}m-2.5 0h5`);
   }
   return leaders;
+}
+
+/**
+ * How much of a leader stands in the clear; its foot may cross the outline.
+ * @param {{ y: number, foot: number }} place
+ * @param {number} size
+ */
+function outlineGap({ y, foot }, size) {
+  return Math.max(1, foot - y + size * 0.7 - 8);
 }
 
 /**

@@ -41,8 +41,10 @@ const CLOCK_STEPS = [1, 2, 5, 10, 15, 30, 60, 120, 300, 600, 900, 1800, 3600, 72
 const TOO_NEAR_OWN = 0.25;
 /** Shorter lines carry no label. */
 const LEAST_LABELLED_PX = 110;
-/** Labels stand at least this far apart, measured across the lines. */
-const LABEL_EVERY_PX = 26;
+/** Labels stand about this far apart, measured across the lines. */
+const LABEL_EVERY_PX = { wide: 26, small: 40 };
+/** Labels of lines leave the ring this much air. */
+const CLEAR_OF_YOU_PX = 52;
 const ARROW_HEAD_PX = 10;
 
 /**
@@ -203,7 +205,7 @@ function label(canvas, data, isos, owns, step) {
   if (data.unsure) {
     const rx = Math.abs(xScale(data.you.x + data.unsure.sdX) - xScale(data.you.x));
     const ry = Math.abs(yScale(data.you.y + data.unsure.sdY) - yScale(data.you.y));
-    room.keepClear({ x: xScale(data.you.x) - rx, y: yScale(data.you.y) - ry, width: 2 * rx, height: 2 * ry }, 0.15);
+    room.keepClear({ x: xScale(data.you.x) - rx, y: yScale(data.you.y) - ry, width: 2 * rx, height: 2 * ry }, 0.6);
   }
   for (const { change, ends } of changes) {
     writeAround(canvas, {
@@ -224,7 +226,8 @@ function label(canvas, data, isos, owns, step) {
   }
 
   const reach = Math.hypot(frame.right - frame.left, frame.bottom - frame.top);
-  const every = Math.max(1, Math.ceil((isos.length * LABEL_EVERY_PX) / reach)) * (frame.small && isos.length > 6 ? 2 : 1);
+  const every = Math.max(1, Math.ceil((isos.length * LABEL_EVERY_PX[frame.small ? "small" : "wide"]) / reach));
+  room.keepClear({ x: xScale(data.you.x) - CLEAR_OF_YOU_PX, y: yScale(data.you.y) - CLEAR_OF_YOU_PX, width: 2 * CLEAR_OF_YOU_PX, height: 2 * CLEAR_OF_YOU_PX });
   for (const { level, path } of isos) {
     const ordinal = Math.round(level / step);
     if (ordinal % every !== 0 || pathLength(path) < LEAST_LABELLED_PX) continue;

@@ -31,6 +31,8 @@ import { plot, writeAround } from "./plot.js";
  * @property {number} y
  * @property {string} [above] Words just above it, at the left.
  * @property {string} [below]
+ * @property {string} [shortAbove] Used on a narrow chart.
+ * @property {string} [shortBelow]
  * @property {boolean} [quiet] A thin grey line instead of an ink one.
  */
 
@@ -130,16 +132,14 @@ function label(canvas, data) {
   const { frame, xScale, yScale, room, size, lineSize } = canvas;
   const points = data.points ?? [];
   const paths = data.series.map((one) => pixels(canvas, one));
-  for (const path of paths) room.keepClearOfLine(path);
+  for (const path of paths) room.keepClearOfLine(path, 1);
   for (const level of data.levels ?? []) room.keepClearOfLine([[frame.left, yScale(level.y)], [frame.right, yScale(level.y)]]);
   for (const point of points) {
     room.keepClear({ x: xScale(point.x) - 6, y: yScale(point.y) - 6, width: 12, height: 12 });
     if (point.drop) room.keepClearOfLine([[xScale(point.x), yScale(point.y)], [xScale(point.x), frame.bottom]]);
   }
 
-  for (const at of Object.values(data.handles ?? {})) {
-    writeAround(canvas, { x: xScale(at.x), y: yScale(at.y), label: at.label, strong: at.strong, kind: "you-label", labelWeight: 600 });
-  }
+  canvas.writeHandles();
   for (const point of points) {
     if (!point.label) continue;
     const kind = `point-label ${point.meaning ?? ""}`;
@@ -153,18 +153,29 @@ function label(canvas, data) {
     const best = room.take(places.map((place) => ({ boxes: [textBox(place.x, place.y, width, place.anchor, size)] })));
     canvas.write({ text: point.label, kind, ...places[best] });
   }
-  for (const level of data.levels ?? []) {
-    for (const [text, dy] of /** @type {const} */ ([[level.above, -7], [level.below, lineSize + 5]])) {
-      if (!text) continue;
-      const width = textWidth(text, lineSize);
-      const y = yScale(level.y) + dy;
-      const places = [frame.left + 8, frame.left + (frame.right - frame.left) * 0.3, frame.right - width - 4].map((x) => ({ x, y, anchor: /** @type {const} */ ("start") }));
-      const best = room.take(places.map((place) => ({ boxes: [textBox(place.x, place.y, width, "start", lineSize)] })), 250);
-      if (best >= 0) canvas.write({ text, kind: "side-label", size: lineSize, ...places[best] });
-    }
-  }
-  for (const shade of data.shades ?? []) labelShade(canvas, shade);
+  for (const level of data.levels ?? []) labelLevel(canvas, level);
+  const shades = (data.shades ?? []).map((shade) => ({ shade, path: shadePixels(canvas, shade) }));
+  for (const { shade, path } of shades) labelShade(canvas, shade, path);
+  for (const { path } of shades) keepClearOfShade(canvas, path);
   data.series.forEach((one, index) => labelCurve(canvas, one, paths[index]));
+}
+
+/**
+ * @param {Canvas} canvas
+ * @param {Level} level
+ */
+function labelLevel({ frame, yScale, room, lineSize, write }, level) {
+  const above = (frame.small ? level.shortAbove : undefined) ?? level.above;
+  const below = (frame.small ? level.shortBelow : undefined) ?? level.below;
+  for (const [text, dy] of /** @type {const} */ ([[above, -7], [below, lineSize + 5]])) {
+    if (!text) continue;
+    const width = textWidth(text, lineSize);
+    const y = yScale(level.y) + dy;
+    const last = frame.right - width - 4;
+    const xs = Array.from({ length: 9 }, (_, n) => frame.left + 8 + ((last - frame.left - 8) * n) / 8);
+    const best = room.take(xs.map((x, n) => ({ dislike: n * 3, boxes: [textBox(x, y, width, "start", lineSize)] })), 60);
+    if (best >= 0) write({ text, kind: "side-label", size: lineSize, anchor: "start", x: xs[best], y });
+  }
 }
 
 /**
@@ -193,32 +204,62 @@ function labelCurve(canvas, one, path) {
       { x, y: Math.max(...ys) + size + 5, dislike: dislike + 6 },
     ];
   });
-  const best = room.take(places.map((place) => ({ dislike: place.dislike, boxes: [textBox(place.x, place.y, width, "middle", size)] })), 700);
+  const best = room.take(places.map((place) => ({ dislike: place.dislike, boxes: [textBox(place.x, place.y, width, "middle", size)] })), 300);
   if (best >= 0) canvas.write({ text, kind: `line-label ${one.meaning ?? ""}`, x: places[best].x, y: places[best].y, anchor: "middle" });
 }
 
 /**
+ * A shade's label goes inside it, where the shade is thick under the whole of the words.
  * @param {Canvas} canvas
  * @param {Shade} shade
+ * @param {ShadePath} path
  */
-function labelShade(canvas, shade) {
-  const { frame, xScale, yScale, room, size } = canvas;
+function labelShade(canvas, shade, path) {
+  const { frame, room, size } = canvas;
   const text = (frame.small ? shade.shortLabel : undefined) ?? shade.label;
-  if (!text) return;
+  if (!text || path.upper.length < 2) return;
   const width = textWidth(text, size, 600);
-  let best = { x: 0, y: 0, thick: 0 };
-  for (let i = 0; i < shade.xs.length; i += 1) {
-    const thick = Math.abs(yScale(shade.low[i]) - yScale(shade.high[i]));
-    const x = Math.max(frame.left + width / 2 + 6, Math.min(frame.right - width / 2 - 6, xScale(shade.xs[i])));
-    const y = (yScale(shade.low[i]) + yScale(shade.high[i])) / 2;
-    // Far from the ends, where the shade is thick under the whole of the words.
-    const spare = Math.min(thick, 40) + Math.min(Math.abs(xScale(shade.xs[i]) - xScale(shade.xs[0])), Math.abs(xScale(shade.xs[shade.xs.length - 1]) - xScale(shade.xs[i])), width / 2) / 4;
-    if (spare > best.thick) best = { x, y, thick: spare };
+  const from = path.upper[0][0] + width / 2 + 4;
+  const to = path.upper[path.upper.length - 1][0] - width / 2 - 4;
+  const places = [];
+  for (let n = 0; n <= 20 && to >= from; n += 1) {
+    const x = from + ((to - from) * n) / 20;
+    const under = [-0.5, 0, 0.5].map((share) => x + share * width);
+    const ceiling = Math.max(...under.map((at) => heightAt(path.upper, at)));
+    const floor = Math.min(...under.map((at) => heightAt(path.lower, at)));
+    if (floor - ceiling < size + 4) continue;
+    places.push({ x, y: (ceiling + floor) / 2 + size * 0.35, dislike: Math.abs(n - 10) * 3 - Math.min(60, floor - ceiling) });
   }
-  if (best.thick < size) return;
-  const place = { x: best.x, y: best.y + size * 0.35 };
-  if (room.take([{ boxes: [textBox(place.x, place.y, width, "middle", size)] }], 600) >= 0) {
-    canvas.write({ text, kind: "area-label", weight: 600, anchor: "middle", ...place });
+  const best = room.take(places.map((place) => ({ dislike: place.dislike + 60, boxes: [textBox(place.x, place.y, width, "middle", size)] })), 600);
+  if (best >= 0) canvas.write({ text, kind: "area-label", weight: 600, anchor: "middle", x: places[best].x, y: places[best].y });
+}
+
+/** @typedef {{ upper: [number, number][], lower: [number, number][] }} ShadePath */
+
+/**
+ * @param {Canvas} canvas
+ * @param {Shade} shade
+ * @returns {ShadePath}
+ */
+function shadePixels({ xScale, yScale }, { xs, low, high }) {
+  const sides = [low, high].map((ys) => Array.from(xs, (x, i) => /** @type {[number, number]} */ ([xScale(x), yScale(ys[i])])));
+  const [lower, upper] = yScale(low[0]) + yScale(low[xs.length - 1]) >= yScale(high[0]) + yScale(high[xs.length - 1]) ? sides : [sides[1], sides[0]];
+  return { upper, lower };
+}
+
+/**
+ * Labels of lines would rather not lie on a tint: their halo shows there.
+ * @param {Canvas} canvas
+ * @param {ShadePath} path
+ */
+function keepClearOfShade({ room }, { upper, lower }) {
+  if (upper.length < 2) return;
+  const left = upper[0][0];
+  const step = (upper[upper.length - 1][0] - left) / 16;
+  for (let n = 0; n < 16; n += 1) {
+    const x = left + n * step;
+    const y = heightAt(upper, x + step / 2);
+    room.keepClear({ x, y, width: step, height: Math.max(0, heightAt(lower, x + step / 2) - y) }, 0.15);
   }
 }
 

@@ -67,6 +67,7 @@ import { readingCursor } from "./reading-cursor.js";
  * @property {number} lineSize Size of labels on lines.
  * @property {ReturnType<typeof labelRoom>} room
  * @property {(label: Label) => void} write
+ * @property {() => void} writeHandles Writes the words of every handle; call it when what they must avoid is known.
  */
 
 /** Space between a handle's ring and its words. */
@@ -96,7 +97,7 @@ export function plot(options, prepare) {
   const axes = drawAxes(axisLayer);
   const drawContents = prepare({ under, over });
   const drawWords = pool(words, "text");
-  const handles = Object.entries(options.handles ?? {}).map(([id, one]) => ({ id, part: handle(one) }));
+  const handles = Object.entries(options.handles ?? {}).map(([id, one]) => ({ id, options: one, part: handle(one) }));
   const dragging = () => handles.some(({ part }) => part.held());
   const cursor = options.reader === undefined ? null : readingCursor({
     picture, label: options.reader, busy: dragging,
@@ -135,6 +136,13 @@ export function plot(options, prepare) {
     const canvas = {
       frame, xScale, yScale, x, y, room, size: frame.small ? 13 : 14, lineSize: frame.small ? 12 : 13,
       write: (label) => labels.push(label),
+      writeHandles() {
+        for (const { id, options: { ring = "you", meaning = null } } of handles) {
+          const at = data?.handles?.[id];
+          const own = ring === "you";
+          if (at) writeAround(canvas, { x: xScale(at.x), y: yScale(at.y), label: at.label, strong: at.strong, kind: own ? "you-label" : `line-label ${meaning ?? ""}`, labelWeight: own ? 600 : 400 });
+        }
+      },
     };
     for (const { id, part } of handles) {
       const at = data.handles?.[id];
@@ -221,4 +229,5 @@ export const AROUND = [
   { across: -0.8, up: 0.8 }, { across: 0.8, up: 0.8 }, { across: -0.8, up: -0.8 }, { across: 0.8, up: -0.8 },
   { across: 0, up: 1.2 }, { across: 0, up: -1.2 }, { across: 1.2, up: 0 }, { across: -1.2, up: 0 },
   { across: -0.8, up: 2.2 }, { across: 0.8, up: 2.2 }, { across: -0.8, up: -2.2 }, { across: 0.8, up: -2.2 },
+  { across: 0, up: 3 }, { across: 0, up: 5 },
 ];

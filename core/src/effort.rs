@@ -1,0 +1,159 @@
+//! How hard to ride: the best even effort, the power a target time needs, how far in a fixed time.
+
+use std::rc::Rc;
+
+use crate::ride::{Setup, Stall, time_s};
+use crate::solve::{NoRoot, root, root_bracketed};
+
+/// What the rider sets out to do.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum Effort {
+    /// The hardest even effort that lasts to the line.
+    Even,
+    /// A given power, W.
+    Power(f64),
+    /// A given finish time, s.
+    Time(f64),
+}
+
+/// A power and the finish time it gives.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Paced {
+    /// Power at the pedals, W.
+    pub power_w: f64,
+    /// Finish time, s.
+    pub time_s: f64,
+}
+
+/// Why an effort has no answer.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum NoEffort {
+    /// The rider comes to a stop.
+    Stalls(Stall),
+    /// No power from 1 to 2,500 W gives the time asked for.
+    OutOfReach,
+    /// The power–duration relation holds no power long enough.
+    NothingSustainable,
+}
+
+impl From<Stall> for NoEffort {
+    fn from(stall: Stall) -> Self {
+        Self::Stalls(stall)
+    }
+}
+
+/// The least and the greatest power that a target time is looked for in, W.
+const POWERS_W: (f64, f64) = (1.0, 2500.0);
+/// Relative accuracy of a power that is solved for.
+const POWER_ACCURACY: f64 = 1e-11;
+/// The cap on secant steps of the fixed point; three or four are usual.
+const SECANT_STEPS: usize = 30;
+
+/// The power of an effort and the time it gives.
+///
+/// # Errors
+/// [`NoEffort`].
+pub fn paced(setup: &Setup, effort: Effort) -> Result<Paced, NoEffort> {
+    match effort {
+        Effort::Even => even(setup),
+        Effort::Power(power_w) => Ok(Paced { power_w, time_s: time_s(setup, power_w)? }),
+        Effort::Time(time_s) => Ok(Paced { power_w: power_for_time_w(setup, time_s)?, time_s }),
+    }
+}
+
+/// The best even effort: the constant power `P = S(T(P))` that the power–duration relation `S` allows for exactly the time
+/// `T` that it takes.
+///
+/// Secant steps on `S(T(P)) − P` to 1e-11 of the power. The map is a strong contraction (a percent of power moves the
+/// time by a third of a percent, and that the sustainable power by a few hundredths), so they converge in three or four;
+/// after 30 the bracket between the slowest and the fastest is searched.
+///
+/// # Errors
+/// [`NoEffort::Stalls`] where the effort does not carry the rider over the course; [`NoEffort::NothingSustainable`] where
+/// the relation falls to nothing before the finish.
+fn even(setup: &Setup) -> Result<Paced, NoEffort> {
+    let guess_s = setup.course.distance_m() / 11.0;
+    even_from(setup, setup.power.sustainable_w(guess_s.max(1.0)))
+}
+
+/// The best even effort, from a guess at its power.
+///
+/// # Errors
+/// [`NoEffort::Stalls`], [`NoEffort::NothingSustainable`].
+pub fn even_from(setup: &Setup, guess_w: f64) -> Result<Paced, NoEffort> {
+    if guess_w <= 0.0 {
+        return Err(NoEffort::NothingSustainable);
+    }
+    let allowed = |power_w: f64| -> Result<(f64, f64), NoEffort> {
+        let time_s = time_s(setup, power_w)?;
+        Ok((setup.power.sustainable_w(time_s), time_s))
+    };
+    let mut before_w = guess_w;
+    let (mut power_w, mut time) = allowed(before_w)?;
+    let mut gap_before = power_w - before_w;
+    for _ in 0..SECANT_STEPS {
+        if gap_before.abs() <= POWER_ACCURACY * power_w {
+            return Ok(Paced { power_w: before_w, time_s: time });
+        }
+        if power_w <= 0.0 {
+            return Err(NoEffort::NothingSustainable);
+        }
+        let (allowed_w, time_now) = allowed(power_w)?;
+        let gap = allowed_w - power_w;
+        let slope = (gap - gap_before) / (power_w - before_w);
+        // The gap falls by about one watt a watt; anything else is noise or a course at its limits.
+        let step = if (-2.0..-0.2).contains(&slope) { -gap / slope } else { gap };
+        (before_w, gap_before, time) = (power_w, gap, time_now);
+        power_w += step;
+    }
+    let gap = |p: f64| allowed(p).map_or(1.0, |(s, _)| s - p);
+    let power_w = root(gap, POWERS_W.0, POWERS_W.1, 1e-12).map_err(|_| NoEffort::NothingSustainable)?;
+    Ok(Paced { power_w, time_s: time_s(setup, power_w)? })
+}
+
+/// The constant power, W, that gives a finish time.
+///
+/// Root of `ln T(P) − ln t` between 1 and 2,500 W, in which time falls with power, to 1e-11.
+///
+/// # Errors
+/// [`NoEffort::OutOfReach`] where no power in that range gives the time.
+pub fn power_for_time_w(setup: &Setup, target_s: f64) -> Result<f64, NoEffort> {
+    // A rider who stalls takes for ever; any large number keeps the bracket.
+    let excess = |ln_p: f64| time_s(setup, ln_p.exp()).map_or(1e3, |t| (t / target_s).ln());
+    let found = bracketed_from(excess, 250f64.ln(), POWERS_W.0.ln(), POWERS_W.1.ln());
+    Ok(found.map_err(|_| NoEffort::OutOfReach)?.exp())
+}
+
+/// How far, m, a power goes in a fixed time on a course of this kind, every stretch made longer or shorter alike.
+///
+/// Root of `ln T(distance) − ln t` between 10 m and 5,000 km, to 1e-11.
+///
+/// # Errors
+/// [`NoEffort::OutOfReach`] where the rider does not get ten metres.
+pub fn distance_in_time_m(setup: &Setup, power_w: f64, fixed_s: f64) -> Result<f64, NoEffort> {
+    let mut scaled = setup.clone();
+    let excess = |ln_d: f64| {
+        scaled.course = Rc::new(setup.course.scaled_to(ln_d.exp()));
+        time_s(&scaled, power_w).map_or(1e3, |t| (t / fixed_s).ln())
+    };
+    let found = bracketed_from(excess, (fixed_s * 11.0).ln(), 10f64.ln(), 5e6f64.ln());
+    Ok(found.map_err(|_| NoEffort::OutOfReach)?.exp())
+}
+
+/// A root of a monotone function: a bracket is grown from a guess, then [`root_bracketed`] to [`POWER_ACCURACY`].
+fn bracketed_from(mut f: impl FnMut(f64) -> f64, guess: f64, least: f64, most: f64) -> Result<f64, NoRoot> {
+    let mut step = 0.1;
+    let (mut a, mut b) = (guess.clamp(least, most), (guess + step).clamp(least, most));
+    let (mut fa, mut fb) = (f(a), f(b));
+    while fa.signum() == fb.signum() && (a > least || b < most) {
+        step *= 2.0;
+        if fa.abs() < fb.abs() && a > least || b >= most {
+            a = (a - step).max(least);
+            fa = f(a);
+        } else {
+            b = (b + step).min(most);
+            fb = f(b);
+        }
+    }
+    root_bracketed(f, (a, fa), (b, fb), POWER_ACCURACY)
+}

@@ -1,0 +1,25 @@
+//! Road physics, power–duration and the questions of Fasterby.
+//!
+//! Lower rooms know nothing of the upper ones: `quantity bounds error sources solve`, then `air resistance`, then
+//! `power_duration position course`, then `ride effort`, then `draws`, then `scenario`, then `questions`. There is no
+//! input or output here, no clock, no randomness without a seed, and no panic that an input can reach.
+
+#![forbid(unsafe_code)]
+
+pub mod air;
+pub mod bounds;
+pub mod course;
+pub mod draws;
+pub mod effort;
+pub mod error;
+pub mod position;
+pub mod power_duration;
+pub mod quantity;
+pub mod questions;
+pub mod resistance;
+pub mod ride;
+pub mod scenario;
+pub mod solve;
+pub mod sources;
+
+pub use questions::{Receive, ask, ask_json};

@@ -1,0 +1,391 @@
+//! How long will it take, or how far in a fixed time?
+
+use std::rc::Rc;
+
+use serde::{Deserialize, Serialize};
+
+use super::request::{EffortForm, Request, check_number, no_effort};
+use super::sureness::{Case, Contribution, Inquiry, figure, with_model_error};
+use crate::bounds;
+use crate::course::Course;
+use crate::effort::{Effort, Paced, distance_in_time_m, even_from, paced};
+use crate::error::{Error, Kind, Warning};
+use crate::power_duration::Recovery;
+use crate::quantity::Figure;
+use crate::ride::{self, Ride, Setup, ride, time_s};
+use crate::solve::{spaced, spaced_log};
+
+/// What the question takes.
+#[derive(Clone, Copy, Debug, Default, Deserialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(default, deny_unknown_fields)]
+pub struct With {
+    /// How hard; the best even effort if left out.
+    pub effort: EffortForm,
+    /// Instead of the course's length: how far in this time, s, on a course of this kind?
+    #[cfg_attr(feature = "types", ts(optional))]
+    pub for_time_s: Option<f64>,
+    /// Distance between splits, m.
+    #[cfg_attr(feature = "types", ts(optional))]
+    pub split_every_m: Option<f64>,
+}
+
+/// The ride at one distance.
+#[derive(Clone, Copy, Debug, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+pub struct Split {
+    /// From the start, m.
+    pub distance_m: f64,
+    /// Since the start, s.
+    pub time_s: f64,
+    /// Mean speed since the split before, m/s.
+    pub speed_m_s: f64,
+    /// W′ balance, J.
+    pub w_prime_balance_j: f64,
+}
+
+/// W′ left at the finish by each form of recovery, J.
+#[derive(Clone, Copy, Debug, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+pub struct WPrimeForms {
+    /// The form used: recovery slows as W′ fills.
+    pub differential_j: f64,
+    /// Nothing comes back.
+    pub no_recovery_j: f64,
+    /// All comes back, watt for watt.
+    pub linear_j: f64,
+}
+
+/// Energy of the ride by where it went, J.
+#[derive(Clone, Copy, Debug, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+pub struct EnergyByCause {
+    /// Work at the pedals: the sum of all others.
+    pub pedal: f64,
+    /// Lost in the drivetrain.
+    pub drivetrain: f64,
+    /// Into the air.
+    pub air: f64,
+    /// Into the tyres.
+    pub rolling: f64,
+    /// Into height.
+    pub climbing: f64,
+    /// Into the wheel bearings.
+    pub bearings: f64,
+    /// Into the brakes.
+    pub braking: f64,
+    /// Into speed.
+    pub kinetic: f64,
+}
+
+/// The answer.
+#[derive(Clone, Debug, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+pub struct Answer {
+    /// Finish time with all its doubt: the inputs' and the model's own.
+    pub time_s: Figure,
+    /// The inputs' share of that doubt, one standard deviation, s.
+    pub input_sd_s: f64,
+    /// The model's own share, one standard deviation, s.
+    pub model_sd_s: f64,
+    /// How far.
+    pub distance_m: Figure,
+    /// The power ridden at.
+    pub power_w: Figure,
+    /// The power that this rider's curve allows for this time.
+    pub sustainable_w: f64,
+    /// Distance over time.
+    pub average_speed_m_s: Figure,
+    /// W′ balance at the finish; below 0 if the ride asks for more than the rider has.
+    pub w_prime_left_j: f64,
+    /// The least W′ balance on the way.
+    pub w_prime_least_j: f64,
+    /// W′ balance at the finish by each form of recovery.
+    pub w_prime_forms: WPrimeForms,
+    /// The ride at even distances and at the finish.
+    pub splits: Vec<Split>,
+    /// Where the work went.
+    pub energy_j: EnergyByCause,
+    /// Share of the work on the road that went into the air.
+    pub aero_share: f64,
+    /// Drag area averaged over the ride.
+    pub mean_cda_m2: f64,
+    /// Density of the air.
+    pub density_kg_m3: f64,
+    /// Wind at rider height.
+    pub rider_wind_m_s: f64,
+    /// Finish time in still air of the same density, if there is wind.
+    pub still_time_s: Option<f64>,
+    /// Which inputs carry the doubt of the time (or of the distance).
+    pub surer: Vec<Contribution>,
+    /// What is doubtful.
+    pub warnings: Vec<Warning>,
+    /// Curves.
+    pub columns: Columns,
+}
+
+/// Curves over distance: of the ride, and of other distances on a course of this kind.
+#[derive(Clone, Debug, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+pub struct Columns {
+    /// Distances along the ride, m.
+    #[cfg_attr(feature = "types", ts(type = "Float64Array"))]
+    pub along_m: Vec<f64>,
+    /// Speed there, m/s.
+    #[cfg_attr(feature = "types", ts(type = "Float64Array"))]
+    pub along_speed_m_s: Vec<f64>,
+    /// W′ balance there, J.
+    #[cfg_attr(feature = "types", ts(type = "Float64Array"))]
+    pub along_w_prime_j: Vec<f64>,
+    /// Lengths of course, evenly spaced in their logarithm, m.
+    #[cfg_attr(feature = "types", ts(type = "Float64Array"))]
+    pub distance_m: Vec<f64>,
+    /// Time of the best even effort over each, s.
+    #[cfg_attr(feature = "types", ts(type = "Float64Array"))]
+    pub time_s: Vec<f64>,
+    /// Its power, W.
+    #[cfg_attr(feature = "types", ts(type = "Float64Array"))]
+    pub power_w: Vec<f64>,
+}
+
+const ALONG_POINTS: usize = 121;
+/// Points of the curve over distance: fewer where each costs a ride over many stretches.
+const DISTANCE_POINTS: (usize, usize) = (41, 13);
+const MANY_SEGMENTS: usize = 60;
+const MOST_SPLITS: f64 = 200.0;
+/// The distances of the curve, m: from a short hill climb to a day's ride.
+const CURVE_M: (f64, f64) = (2_000.0, 400_000.0);
+
+/// Answers the question.
+///
+/// # Errors
+/// Names the field that is wrong, or says why the ride cannot be ridden.
+pub fn answer(request: Request<With>) -> Result<Answer, Error> {
+    let Request { scenario, with, mut warnings } = request;
+    let effort = with.effort.check()?;
+    let fixed_s = fixed_time(&with)?;
+    let riding = scenario.riding_position;
+    let own: Vec<_> = with.effort.power_w.iter().map(|&q| ("with.effort.power_w", q, &bounds::POWER_W)).collect();
+    let inquiry = Inquiry::new(&scenario, &[riding], &own);
+
+    let outputs = |case: &Case<'_>| -> Result<[f64; 3], Error> {
+        let effort = own_effort(case, effort);
+        let setup = case.setup(riding)?;
+        let (paced, distance_m) = solve(&setup, effort, fixed_s)?;
+        Ok([paced.time_s, paced.power_w, distance_m])
+    };
+    let spread = inquiry.spread(outputs)?;
+    let [finish_s, power_w, distance_m] = spread.base;
+
+    let mut setup = inquiry.base(|case| case.setup(riding))?;
+    if fixed_s.is_some() {
+        setup.course = Rc::new(setup.course.scaled_to(distance_m));
+    }
+    let along_m = spaced(0.0, distance_m, ALONG_POINTS);
+    let split_m = split_distances(&with, distance_m)?;
+    let full = |form, at: &[f64]| ride(&setup, power_w, form, at).map_err(|stall| no_effort(stall.into()));
+    let along = full(Recovery::Differential, &along_m)?;
+    let at_splits = full(Recovery::Differential, &split_m)?;
+    let w_prime_forms = WPrimeForms {
+        differential_j: along.w_prime_left_j,
+        no_recovery_j: full(Recovery::None, &[])?.w_prime_left_j,
+        linear_j: full(Recovery::Linear, &[])?.w_prime_left_j,
+    };
+    let sustainable_w = setup.power.sustainable_w(finish_s);
+    doubts(&setup, effort, &along, power_w, sustainable_w, &mut warnings);
+
+    let model_error_share = scenario.model_error_share.value;
+    let by_inputs = figure(&spread, |o| o[0]);
+    let far = figure(&spread, |o| o[2]);
+    let (time_figure, distance_figure) = match fixed_s {
+        Some(fixed_s) => (Figure { value: fixed_s, sd: 0.0 }, with_model_error(far, model_error_share)),
+        None => (with_model_error(by_inputs, model_error_share), far),
+    };
+    let model_sd_s = if fixed_s.is_some() { 0.0 } else { model_error_share * finish_s };
+    let (curve_m, curve_s, curve_w) = curve(&setup)?;
+    Ok(Answer {
+        time_s: time_figure,
+        input_sd_s: by_inputs.sd,
+        model_sd_s,
+        distance_m: distance_figure,
+        power_w: figure(&spread, |o| o[1]),
+        sustainable_w,
+        average_speed_m_s: average_speed(distance_figure, time_figure),
+        w_prime_left_j: along.w_prime_left_j,
+        w_prime_least_j: along.w_prime_least_j,
+        w_prime_forms,
+        splits: splits(&at_splits),
+        energy_j: by_cause(&along.energy),
+        aero_share: aero_share(&along.energy),
+        mean_cda_m2: setup.position.mean_cda_m2(finish_s),
+        density_kg_m3: setup.density_kg_m3,
+        rider_wind_m_s: scenario.rider_wind_m_s(),
+        still_time_s: still_time(&setup, power_w),
+        surer: inquiry.contributions(&spread, |o| if fixed_s.is_some() { o[2] } else { o[0] }),
+        warnings,
+        columns: Columns {
+            along_speed_m_s: along.samples.iter().map(|s| s.speed_m_s).collect(),
+            along_w_prime_j: along.samples.iter().map(|s| s.w_prime_balance_j).collect(),
+            along_m,
+            distance_m: curve_m,
+            time_s: curve_s,
+            power_w: curve_w,
+        },
+    })
+}
+
+/// The effort with a given power moved as the case says.
+pub(super) fn own_effort(case: &Case<'_>, effort: Effort) -> Effort {
+    match (effort, case.own.first()) {
+        (Effort::Power(_), Some(&power_w)) => Effort::Power(power_w),
+        _ => effort,
+    }
+}
+
+fn fixed_time(with: &With) -> Result<Option<f64>, Error> {
+    let Some(fixed_s) = with.for_time_s else { return Ok(None) };
+    check_number(&bounds::FOR_TIME_S, "with.for_time_s", fixed_s)?;
+    if with.effort.time_s.is_some() {
+        let message = "with.for_time_s fixes the time already; a target time says it twice.";
+        return Err(Error::new(Kind::Conflict, "with.for_time_s", message));
+    }
+    Ok(Some(fixed_s))
+}
+
+/// The power, time and distance of an effort: over the course, or in a fixed time.
+fn solve(setup: &Setup, effort: Effort, fixed_s: Option<f64>) -> Result<(Paced, f64), Error> {
+    let Some(time_s) = fixed_s else {
+        return Ok((paced(setup, effort).map_err(no_effort)?, setup.course.distance_m()));
+    };
+    let power_w = match effort {
+        Effort::Power(power_w) => power_w,
+        _ => setup.power.sustainable_w(time_s),
+    };
+    let distance_m = distance_in_time_m(setup, power_w, time_s).map_err(no_effort)?;
+    Ok((Paced { power_w, time_s }, distance_m))
+}
+
+fn average_speed(distance: Figure, time: Figure) -> Figure {
+    let value = distance.value / time.value;
+    Figure { value, sd: value * (distance.sd / distance.value).hypot(time.sd / time.value) }
+}
+
+fn split_distances(with: &With, distance_m: f64) -> Result<Vec<f64>, Error> {
+    let every_m = with.split_every_m.unwrap_or(bounds::SPLIT_EVERY_M.default);
+    check_number(&bounds::SPLIT_EVERY_M, "with.split_every_m", every_m)?;
+    let every_m = every_m.max(distance_m / MOST_SPLITS);
+    // A last split a stride before the line would only repeat the finish.
+    let count = ((distance_m - 1.0) / every_m).floor().max(0.0) as usize;
+    let mut at_m: Vec<f64> = (1..=count).map(|i| i as f64 * every_m).collect();
+    at_m.push(distance_m);
+    Ok(at_m)
+}
+
+fn splits(ride: &Ride) -> Vec<Split> {
+    let finish = ride::Sample {
+        distance_m: ride.distance_m,
+        time_s: ride.time_s,
+        speed_m_s: 0.0,
+        w_prime_balance_j: ride.w_prime_left_j,
+    };
+    let (mut before_m, mut before_s) = (0.0, 0.0);
+    let passed = ride.samples.iter().filter(|sample| sample.distance_m < ride.distance_m - 0.5);
+    passed
+        .copied()
+        .chain([finish])
+        .map(|sample| {
+            let speed_m_s = (sample.distance_m - before_m) / (sample.time_s - before_s);
+            (before_m, before_s) = (sample.distance_m, sample.time_s);
+            let ride::Sample { distance_m, time_s, w_prime_balance_j, .. } = sample;
+            Split { distance_m, time_s, speed_m_s, w_prime_balance_j }
+        })
+        .collect()
+}
+
+fn by_cause(energy: &ride::Energy) -> EnergyByCause {
+    EnergyByCause {
+        pedal: energy.pedal_j,
+        drivetrain: energy.drivetrain_j,
+        air: energy.air_j,
+        rolling: energy.rolling_j,
+        climbing: energy.climbing_j,
+        bearings: energy.bearings_j,
+        braking: energy.braking_j,
+        kinetic: energy.kinetic_j,
+    }
+}
+
+/// Share of the work against road load that went into the air.
+pub(super) fn aero_share(energy: &ride::Energy) -> f64 {
+    let load_j = energy.air_j + energy.rolling_j + energy.climbing_j + energy.bearings_j;
+    if load_j == 0.0 { 0.0 } else { energy.air_j / load_j }
+}
+
+fn still_time(setup: &Setup, power_w: f64) -> Option<f64> {
+    let calm = crate::air::Wind::default();
+    if setup.wind == calm {
+        return None;
+    }
+    time_s(&Setup { wind: calm, ..setup.clone() }, power_w).ok()
+}
+
+fn doubts(setup: &Setup, effort: Effort, ride: &Ride, power_w: f64, sustainable_w: f64, warnings: &mut Vec<Warning>) {
+    let mut warn = |field: &str, kind, message: String| warnings.push(Warning::new(field, kind, message));
+    // A watt is below what any meter tells.
+    if !matches!(effort, Effort::Even) && power_w > sustainable_w + 1.0 {
+        let message = format!("This asks {power_w:.0} W; your power curve allows {sustainable_w:.0} W for that long.");
+        warn("with.effort", "beyond_curve", message);
+    }
+    if matches!(effort, Effort::Even) && ride.time_s > 3000.0 && setup.power.long_ride.is_none() {
+        let message =
+            "Without a long-ride loss the power curve overstates what can be held for an hour, by 5 % or more.";
+        warn("scenario.power.long_ride_loss_w", "hour_overstated", message.into());
+    }
+    if matches!(effort, Effort::Even) && ride.time_s < 120.0 && setup.power.peak_w.is_none() {
+        let message = "Below two minutes the power curve needs a peak power.";
+        warn("scenario.power.peak_w", "short_overstated", message.into());
+    }
+    if let Some(last_deg) = setup.position.shape.last_yaw_deg()
+        && ride.largest_yaw.to_degrees() > last_deg
+    {
+        let message = format!("The apparent wind comes from beyond {last_deg}°, the last row of your yaw table.");
+        warn("scenario.positions", "beyond_table", message);
+    }
+    climb_doubt(&setup.course, warnings);
+}
+
+/// Air thins with height, which one density for the whole course leaves out.
+fn climb_doubt(course: &Course, warnings: &mut Vec<Warning>) {
+    const MUCH_M: f64 = 200.0;
+    let (mut height, mut low, mut high) = (0.0f64, 0.0f64, 0.0f64);
+    for segment in &course.segments {
+        height += segment.length_m * segment.slope.0;
+        (low, high) = (low.min(height), high.max(height));
+    }
+    if high - low > MUCH_M {
+        let message = format!(
+            "The course spans {:.0} m of height; the air is taken as one density, and thins by about 1 % in 90 m.",
+            high - low
+        );
+        warnings.push(Warning::new("scenario.course", "one_density", message));
+    }
+}
+
+/// Time and power of the best even effort against distance.
+fn curve(setup: &Setup) -> Result<(Vec<f64>, Vec<f64>, Vec<f64>), Error> {
+    let points = if setup.course.segments.len() > MANY_SEGMENTS { DISTANCE_POINTS.1 } else { DISTANCE_POINTS.0 };
+    let own_m = setup.course.distance_m();
+    let distances = spaced_log(CURVE_M.0.min(0.5 * own_m), CURVE_M.1.max(1.5 * own_m), points);
+    let mut scaled = setup.clone();
+    let mut guess_w = setup.power.sustainable_w(distances.first().copied().unwrap_or(own_m) / 11.0);
+    let (mut kept_m, mut times, mut powers) = (Vec::new(), Vec::new(), Vec::new());
+    for distance_m in distances {
+        scaled.course = Rc::new(setup.course.scaled_to(distance_m));
+        let Ok(paced) = even_from(&scaled, guess_w) else { break };
+        guess_w = paced.power_w;
+        kept_m.push(distance_m);
+        times.push(paced.time_s);
+        powers.push(paced.power_w);
+    }
+    Ok((kept_m, times, powers))
+}

@@ -1,0 +1,145 @@
+//! How sure an answer is, and which input would make it surer.
+
+use std::rc::Rc;
+
+use serde::Serialize;
+
+use crate::bounds;
+use crate::course::Course;
+use crate::draws::{Drawn, Spread, Unsure, first_order, monte_carlo};
+use crate::error::Error;
+use crate::quantity::{Figure, Known, Quantity};
+use crate::ride::Setup;
+use crate::scenario::{Input, Scenario};
+
+/// What one input's doubt does to the answer.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+pub struct Contribution {
+    /// The input's path in the request.
+    pub field: String,
+    /// How it is known.
+    pub source: Known,
+    /// By how much one standard deviation of it moves the answer, in the answer's unit; positive if more of it raises the answer.
+    pub moves: f64,
+    /// Its share of the answer's variance.
+    pub share: f64,
+}
+
+/// The ride of a scenario in its positions, with every unsure input free to move.
+pub struct Inquiry<'a> {
+    scenario: &'a Scenario,
+    positions: Vec<usize>,
+    inputs: Vec<Input>,
+    own: usize,
+    course: Rc<Course>,
+    course_moves: bool,
+}
+
+/// One set of values of the unsure inputs: the scenario with them, and the question's own.
+pub struct Case<'a> {
+    scenario: &'a Scenario,
+    course: Rc<Course>,
+    /// The question's own inputs, in the order given to [`Inquiry::new`].
+    pub own: &'a [f64],
+}
+
+impl Case<'_> {
+    /// The ride in a position.
+    ///
+    /// # Errors
+    /// Names `scenario.positions` where there is no such position.
+    pub fn setup(&self, position: usize) -> Result<Setup, Error> {
+        self.scenario
+            .setup_on(position, Rc::clone(&self.course))
+            .ok_or_else(|| Error::impossible("scenario.positions", "There is no such position."))
+    }
+}
+
+impl<'a> Inquiry<'a> {
+    /// Rides in some of the scenario's positions, with inputs of the question's own: a path, a value and its hard range.
+    pub fn new(scenario: &'a Scenario, positions: &[usize], own: &[(&str, Quantity, &bounds::Field)]) -> Self {
+        let own_inputs = own.iter().map(|(path, quantity, field)| Input {
+            path: (*path).to_owned(),
+            known: quantity.source,
+            unsure: Unsure { value: quantity.value, sd: quantity.sd, min: field.min, max: field.max },
+        });
+        let inputs: Vec<Input> = own_inputs.chain(scenario.unsure(positions)).collect();
+        let course_moves = inputs.iter().any(|input| input.path.starts_with("scenario.course."));
+        let course = Rc::new(scenario.course());
+        Self { scenario, positions: positions.to_vec(), inputs, own: own.len(), course, course_moves }
+    }
+
+    /// The case at the values themselves.
+    pub fn base<T>(&self, f: impl FnOnce(&Case<'_>) -> T) -> T {
+        let own: Vec<f64> = self.inputs[..self.own].iter().map(|input| input.unsure.value).collect();
+        f(&Case { scenario: self.scenario, course: Rc::clone(&self.course), own: &own })
+    }
+
+    /// First-order spread of some outputs.
+    ///
+    /// # Errors
+    /// What `f` says of the values themselves.
+    pub fn spread<const N: usize>(
+        &self,
+        mut f: impl FnMut(&Case<'_>) -> Result<[f64; N], Error>,
+    ) -> Result<Spread<N>, Error> {
+        let mut moved = self.scenario.clone();
+        first_order(&self.unsure(), |values| self.at(&mut moved, values, &mut f))
+    }
+
+    /// Seeded draws of one output.
+    pub fn drawn(&self, draws: u32, seed: u64, mut f: impl FnMut(&Case<'_>) -> Result<f64, Error>) -> Drawn {
+        let mut moved = self.scenario.clone();
+        monte_carlo(&self.unsure(), draws, seed, |values| self.at(&mut moved, values, &mut f))
+    }
+
+    fn unsure(&self) -> Vec<Unsure> {
+        self.inputs.iter().map(|input| input.unsure).collect()
+    }
+
+    fn at<T>(
+        &self,
+        moved: &mut Scenario,
+        values: &[f64],
+        f: &mut impl FnMut(&Case<'_>) -> Result<T, Error>,
+    ) -> Result<T, Error> {
+        let (own, rest) = values.split_at(self.own);
+        moved.set_unsure(&self.positions, rest);
+        let course = if self.course_moves { Rc::new(moved.course()) } else { Rc::clone(&self.course) };
+        f(&Case { scenario: moved, course, own })
+    }
+
+    /// Which inputs carry the doubt of one output, or of a difference of two (`first − second`), the largest first.
+    pub fn contributions<const N: usize>(
+        &self,
+        spread: &Spread<N>,
+        output: impl Fn(&[f64; N]) -> f64,
+    ) -> Vec<Contribution> {
+        let variance: f64 = spread.by_input.iter().map(|moved| output(moved).powi(2)).sum();
+        let mut all: Vec<Contribution> = self
+            .inputs
+            .iter()
+            .zip(&spread.by_input)
+            .map(|(input, moved)| {
+                let moves = output(moved);
+                let share = if variance > 0.0 { moves * moves / variance } else { 0.0 };
+                Contribution { field: input.path.clone(), source: input.known, moves, share }
+            })
+            .filter(|contribution| contribution.share > 0.0)
+            .collect();
+        all.sort_by(|a, b| b.share.total_cmp(&a.share));
+        all
+    }
+}
+
+/// A figure that is a linear combination of outputs.
+pub fn figure<const N: usize>(spread: &Spread<N>, output: impl Fn(&[f64; N]) -> f64) -> Figure {
+    let variance: f64 = spread.by_input.iter().map(|moved| output(moved).powi(2)).sum();
+    Figure { value: output(&spread.base), sd: variance.sqrt() }
+}
+
+/// An absolute finish time: the inputs' share with the model's own error beside it.
+pub fn with_model_error(time: Figure, model_error_share: f64) -> Figure {
+    Figure { value: time.value, sd: time.sd.hypot(model_error_share * time.value) }
+}

@@ -1,0 +1,640 @@
+//! A ride at constant power, followed metre by metre to the line.
+//!
+//! The state is kinetic energy per effective mass, `u = v²/2`, with distance along the road as the independent variable:
+//! `du/dx = (min(η P / v, launch force) − F(v)) / m`, `dt/dx = 1/v`. Energy by cause is summed with the same weights as
+//! the state, so that it closes to rounding.
+
+use std::rc::Rc;
+
+use crate::air::Wind;
+use crate::course::{Course, Segment};
+use crate::position::Position;
+use crate::power_duration::{PowerDuration, Recovery, w_prime_balance_j};
+use crate::resistance::{Machine, Stretch};
+use crate::solve::{gauss_points, root};
+
+/// How the ride begins.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum Start {
+    /// From rest.
+    Standing,
+    /// At the steady speed of the first metres.
+    Rolling,
+    /// At this speed, m/s.
+    Speed(f64),
+}
+
+/// Everything a ride depends on but the power.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Setup {
+    /// Rider and bicycle.
+    pub machine: Machine,
+    /// The position ridden.
+    pub position: Position,
+    /// The road.
+    pub course: Rc<Course>,
+    /// Air density, kg/m³.
+    pub density_kg_m3: f64,
+    /// Wind at rider height.
+    pub wind: Wind,
+    /// The start.
+    pub start: Start,
+    /// The rider's power–duration relation in this position.
+    pub power: PowerDuration,
+}
+
+impl Setup {
+    fn stretch(&self, segment: &Segment) -> Stretch<'_> {
+        let wind = self.wind.along(segment.heading);
+        Stretch::new(&self.machine, &self.position.shape, self.density_kg_m3, wind, segment.slope)
+    }
+
+    /// The first stretch of the course, if there is one.
+    pub fn first_stretch(&self) -> Option<Stretch<'_>> {
+        self.course.segments.first().map(|segment| self.stretch(segment))
+    }
+
+    /// The same setup in another position.
+    pub fn in_position(&self, position: Position) -> Self {
+        Self { position, ..self.clone() }
+    }
+}
+
+/// The rider comes to a stop: this power does not carry them over the course.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Stall {
+    /// How far the rider got, m.
+    pub distance_m: f64,
+}
+
+/// Energy of a ride by where it went, J. Pedal work equals the sum of all others.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+pub struct Energy {
+    /// Work at the pedals.
+    pub pedal_j: f64,
+    /// Lost in the drivetrain.
+    pub drivetrain_j: f64,
+    /// Into the air.
+    pub air_j: f64,
+    /// Into the tyres.
+    pub rolling_j: f64,
+    /// Into height; negative where the course falls.
+    pub climbing_j: f64,
+    /// Into the wheel bearings.
+    pub bearings_j: f64,
+    /// Into the brakes.
+    pub braking_j: f64,
+    /// Into speed: at the finish less at the start.
+    pub kinetic_j: f64,
+}
+
+/// The ride as it stood at one distance.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+pub struct Sample {
+    /// Along the road from the start, m.
+    pub distance_m: f64,
+    /// Since the start, s.
+    pub time_s: f64,
+    /// Over the ground, m/s.
+    pub speed_m_s: f64,
+    /// W′ balance, J.
+    pub w_prime_balance_j: f64,
+}
+
+/// A ride in full.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Ride {
+    /// Finish time, s.
+    pub time_s: f64,
+    /// The course's length, m.
+    pub distance_m: f64,
+    /// Energy by cause.
+    pub energy: Energy,
+    /// The ride at the distances asked for.
+    pub samples: Vec<Sample>,
+    /// W′ balance at the finish, J; below 0 if the ride asks more than the rider has.
+    pub w_prime_left_j: f64,
+    /// The least W′ balance on the way, J.
+    pub w_prime_least_j: f64,
+    /// The largest yaw met at riding speed, radians.
+    pub largest_yaw: f64,
+}
+
+/// Steps a relaxation length is cut into: with it a ride agrees with an eighth-order reference within 1e-6.
+const STEPS_PER_RELAXATION: f64 = 2.5;
+/// Speed counts as settled when what is left of the transient is this share of it.
+const SETTLED: f64 = 1e-11;
+/// A stretch is cut into at most about this many steps once the rider follows the steady speed of a changing position;
+/// a shorter relaxation than that is followed as steady.
+const MOST_STEPS_A_STRETCH: f64 = 4000.0;
+/// Below this speed and still slowing, the rider has stalled, m/s.
+const STALL_M_S: f64 = 0.05;
+/// Share by which speed may pass a bend's limit before it counts.
+const CAP_SLACK: f64 = 1e-12;
+
+/// Finish time, s, at a constant power.
+///
+/// # Errors
+/// [`Stall`] where the rider comes to a stop.
+pub fn time_s(setup: &Setup, power_w: f64) -> Result<f64, Stall> {
+    Ok(follow(setup, power_w, &mut Untracked)?.time_s)
+}
+
+/// A ride in full, with samples at ascending distances.
+///
+/// # Errors
+/// [`Stall`] where the rider comes to a stop.
+pub fn ride(setup: &Setup, power_w: f64, recovery: Recovery, sample_at_m: &[f64]) -> Result<Ride, Stall> {
+    let finish_s = time_s(setup, power_w)?;
+    let mut log = Log::new(setup, recovery, finish_s, sample_at_m);
+    let end = follow(setup, power_w, &mut log)?;
+    Ok(log.finish(end))
+}
+
+/// Where the rider is, and how fast.
+#[derive(Clone, Copy, Debug)]
+struct State {
+    /// Along the road, m.
+    distance_m: f64,
+    /// Kinetic energy per effective mass, m²/s².
+    u: f64,
+    /// Since the start, s.
+    time_s: f64,
+}
+
+impl State {
+    fn speed_m_s(&self) -> f64 {
+        (2.0 * self.u).sqrt()
+    }
+}
+
+/// One point inside a step: how much of the step's distance it stands for, and what was pushed there.
+#[derive(Clone, Copy, Debug, Default)]
+struct Node {
+    length_m: f64,
+    speed_m_s: f64,
+    propulsion_n: f64,
+    air_n: f64,
+}
+
+/// What the ride tells as it goes.
+trait Track {
+    /// A step from one state to the next on a stretch; `nodes` add up to its length.
+    fn step(&mut self, stretch: &Stretch<'_>, from: State, to: State, nodes: &[Node]);
+}
+
+/// Nobody listens: the finish time alone is wanted.
+struct Untracked;
+
+impl Track for Untracked {
+    #[inline]
+    fn step(&mut self, _: &Stretch<'_>, _: State, _: State, _: &[Node]) {}
+}
+
+/// The rider on one stretch of road.
+struct Rider<'a> {
+    position: &'a Position,
+    stretch: Stretch<'a>,
+    mass_kg: f64,
+    road_power_w: f64,
+    launch_n: f64,
+}
+
+/// The slope of the state by distance at one point, with the forces behind it.
+#[derive(Clone, Copy, Default)]
+struct Slope {
+    du: f64,
+    dt: f64,
+    node: Node,
+}
+
+impl Rider<'_> {
+    #[inline]
+    fn propulsion_n(&self, speed_m_s: f64) -> f64 {
+        (self.road_power_w / speed_m_s).min(self.launch_n)
+    }
+
+    #[inline]
+    fn slope(&self, u: f64, time_s: f64) -> Slope {
+        let speed_m_s = (2.0 * u).sqrt();
+        let cda_m2 = self.position.cda_at_m2(time_s);
+        let air_n = self.stretch.air_n(speed_m_s, cda_m2);
+        let propulsion_n = self.propulsion_n(speed_m_s);
+        let other_n = self.stretch.total_without_air_n(speed_m_s);
+        let du = (propulsion_n - air_n - other_n) / self.mass_kg;
+        Slope { du, dt: 1.0 / speed_m_s, node: Node { length_m: 0.0, speed_m_s, propulsion_n, air_n } }
+    }
+
+    /// `−d(du/dx)/du` at a state, 1/m: the inverse of the length in which a difference in speed dies away.
+    #[inline]
+    fn relaxation_per_m(&self, speed_m_s: f64, cda_m2: f64) -> f64 {
+        let (_, slope) = self.stretch.total_and_slope(speed_m_s, cda_m2);
+        (self.road_power_w / (speed_m_s * speed_m_s) + slope) / (self.mass_kg * speed_m_s)
+    }
+
+    /// A step of the classical fourth-order Runge–Kutta method. `None` if a stage leaves the positive speeds.
+    #[inline]
+    fn runge_kutta(&self, from: State, first: &Slope, h: f64) -> Option<(State, [Node; 4])> {
+        let half = 0.5 * h;
+        let stage = |slope: &Slope, length: f64| {
+            let u = from.u + length * slope.du;
+            (u > 0.0).then(|| self.slope(u, from.time_s + length * slope.dt))
+        };
+        let second = stage(first, half)?;
+        let third = stage(&second, half)?;
+        let fourth = stage(&third, h)?;
+        let sixth = h / 6.0;
+        let u = from.u + sixth * (first.du + 2.0 * (second.du + third.du) + fourth.du);
+        let time_s = from.time_s + sixth * (first.dt + 2.0 * (second.dt + third.dt) + fourth.dt);
+        let weighed = |slope: &Slope, length_m: f64| Node { length_m, ..slope.node };
+        let nodes = [
+            weighed(first, sixth),
+            weighed(&second, 2.0 * sixth),
+            weighed(&third, 2.0 * sixth),
+            weighed(&fourth, sixth),
+        ];
+        (u > 0.0).then_some((State { distance_m: from.distance_m + h, u, time_s }, nodes))
+    }
+
+    /// From one speed to a higher one at the launch force, with speed as the independent variable: there is no
+    /// singularity at rest. Five-point Gauss quadrature, exact to rounding over the short launch.
+    fn launched(&self, from: State, to_m_s: f64) -> Option<(State, [Node; 5])> {
+        let cda_m2 = self.position.cda_at_m2(from.time_s);
+        let mut nodes = [Node::default(); 5];
+        let (mut length_m, mut time_s) = (0.0, 0.0);
+        for (node, (speed_m_s, weight)) in nodes.iter_mut().zip(gauss_points(from.speed_m_s(), to_m_s)) {
+            let air_n = self.stretch.air_n(speed_m_s, cda_m2);
+            let net_n = self.launch_n - air_n - self.stretch.total_without_air_n(speed_m_s);
+            if net_n <= 0.0 {
+                return None;
+            }
+            let dt = weight * self.mass_kg / net_n;
+            *node = Node { length_m: dt * speed_m_s, speed_m_s, propulsion_n: self.launch_n, air_n };
+            length_m += dt * speed_m_s;
+            time_s += dt;
+        }
+        let distance_m = from.distance_m + length_m;
+        Some((State { distance_m, u: 0.5 * to_m_s * to_m_s, time_s: from.time_s + time_s }, nodes))
+    }
+}
+
+/// The most kinetic energy that the bends allow on one stretch: `cap` all along, `exit` at its end, and no more before
+/// the end than braking can shed.
+#[derive(Clone, Copy, Debug)]
+struct Limit {
+    cap: f64,
+    exit: f64,
+    end_m: f64,
+    braking_m_s2: f64,
+}
+
+impl Limit {
+    fn braking_line(&self, distance_m: f64) -> f64 {
+        self.exit + self.braking_m_s2 * (self.end_m - distance_m).max(0.0)
+    }
+
+    fn at(&self, distance_m: f64) -> f64 {
+        self.cap.min(self.braking_line(distance_m))
+    }
+
+    fn brakes(&self, distance_m: f64) -> bool {
+        self.braking_line(distance_m) <= self.cap
+    }
+}
+
+/// The limits of every stretch, from the finish backwards.
+fn limits(setup: &Setup) -> Vec<Limit> {
+    let machine = &setup.machine;
+    let mut end_m = setup.course.distance_m();
+    let mut entry = f64::INFINITY;
+    let mut limits: Vec<Limit> = setup
+        .course
+        .segments
+        .iter()
+        .rev()
+        .map(|segment| {
+            let cap = segment.radius_m.map_or(f64::INFINITY, |radius_m| 0.5 * machine.lateral_m_s2 * radius_m);
+            let limit = Limit { cap, exit: entry.min(cap), end_m, braking_m_s2: machine.braking_m_s2 };
+            end_m -= segment.length_m;
+            entry = limit.at(end_m);
+            limit
+        })
+        .collect();
+    limits.reverse();
+    limits
+}
+
+/// Follows a ride at constant power to the line.
+fn follow(setup: &Setup, power_w: f64, track: &mut impl Track) -> Result<State, Stall> {
+    let machine = &setup.machine;
+    let road_power_w = power_w * machine.drivetrain_efficiency;
+    let bends = setup.course.segments.iter().any(|segment| segment.radius_m.is_some());
+    let limits = if bends { limits(setup) } else { Vec::new() };
+    let mut state = State { distance_m: 0.0, u: start_u(setup, road_power_w), time_s: 0.0 };
+    let mut end_m = 0.0;
+    for (i, segment) in setup.course.segments.iter().enumerate() {
+        end_m += segment.length_m;
+        let rider = Rider {
+            position: &setup.position,
+            stretch: setup.stretch(segment),
+            mass_kg: machine.effective_mass_kg(),
+            road_power_w,
+            launch_n: machine.launch_force_n,
+        };
+        match limits.get(i) {
+            Some(limit) => {
+                state.u = state.u.min(limit.at(state.distance_m));
+                ride_stretch(&rider, &mut state, end_m, Some(limit), track)?;
+            }
+            None => ride_stretch(&rider, &mut state, end_m, None, track)?,
+        }
+        state.distance_m = end_m;
+    }
+    Ok(state)
+}
+
+fn start_u(setup: &Setup, road_power_w: f64) -> f64 {
+    let speed_m_s = match setup.start {
+        Start::Standing => 0.0,
+        Start::Speed(speed_m_s) => speed_m_s,
+        Start::Rolling => {
+            setup.first_stretch().map_or(0.0, |stretch| stretch.speed_m_s(road_power_w, setup.position.cda_at_m2(0.0)))
+        }
+    };
+    0.5 * speed_m_s * speed_m_s
+}
+
+fn ride_stretch(
+    rider: &Rider<'_>,
+    state: &mut State,
+    end_m: f64,
+    limit: Option<&Limit>,
+    track: &mut impl Track,
+) -> Result<(), Stall> {
+    launch(rider, state, end_m, track)?;
+    let stall = |state: &State| Stall { distance_m: state.distance_m };
+    let longest_m = (end_m - state.distance_m) / MOST_STEPS_A_STRETCH;
+    while state.distance_m < end_m {
+        let left_m = end_m - state.distance_m;
+        let first = rider.slope(state.u, state.time_s);
+        let speed_m_s = first.node.speed_m_s;
+        if let Some(limit) = limit
+            && state.u >= limit.at(state.distance_m) * (1.0 - CAP_SLACK)
+            && follow_limit(rider, state, &first, limit, end_m, track)
+        {
+            continue;
+        }
+        if speed_m_s < STALL_M_S && first.du <= 0.0 {
+            return Err(stall(state));
+        }
+        let cda_m2 = rider.position.cda_at_m2(state.time_s);
+        let relaxation = rider.relaxation_per_m(speed_m_s, cda_m2);
+        let transient = (first.du / relaxation).abs() / state.u;
+        let unchanged_until_s = rider.position.unchanged_until_s(state.time_s);
+        if transient < SETTLED
+            && let Some(until_s) = unchanged_until_s
+        {
+            let h = left_m.min((until_s - state.time_s) * speed_m_s);
+            let h = limit.map_or(h, |limit| h.min(settled_until_m(state, limit)));
+            if h > 0.0 {
+                settle(rider, state, state.u + first.du / relaxation, h, left_m, track);
+                continue;
+            }
+        }
+        let mut h = 1.0 / (STEPS_PER_RELAXATION * (relaxation + first.du.abs() / state.u));
+        if h < longest_m && transient < 1e-3 && unchanged_until_s.is_none() {
+            let steady = rider.stretch.speed_m_s(rider.road_power_w, cda_m2);
+            if steady < STALL_M_S {
+                return Err(stall(state));
+            }
+            settle(rider, state, 0.5 * steady * steady, longest_m.min(left_m), left_m, track);
+            continue;
+        }
+        // A sliver left over would cost a whole step.
+        h = if left_m < h * 1.1 { left_m } else { h };
+        let (next, nodes) = loop {
+            match rider.runge_kutta(*state, &first, h) {
+                Some(step) => break step,
+                None if h < 1e-9 => return Err(stall(state)),
+                None => h *= 0.5,
+            }
+        };
+        let (next, nodes) = match limit {
+            Some(limit) if next.u > limit.at(next.distance_m) => up_to_limit(rider, *state, &first, h, limit),
+            _ => (next, nodes),
+        };
+        track.step(&rider.stretch, *state, next, &nodes);
+        *state = if h == left_m && next.distance_m > end_m - 1e-6 { State { distance_m: end_m, ..next } } else { next };
+        if !state.u.is_finite() {
+            return Err(stall(state));
+        }
+    }
+    Ok(())
+}
+
+/// From a standstill, or from slower than the launch force is the limit, up to where power is.
+fn launch(rider: &Rider<'_>, state: &mut State, end_m: f64, track: &mut impl Track) -> Result<(), Stall> {
+    let power_limited_m_s = rider.road_power_w / rider.launch_n;
+    let speed_m_s = state.speed_m_s();
+    if speed_m_s >= power_limited_m_s {
+        return if state.u > 0.0 { Ok(()) } else { Err(Stall { distance_m: state.distance_m }) };
+    }
+    let stall = Stall { distance_m: state.distance_m };
+    let (mut next, mut nodes) = rider.launched(*state, power_limited_m_s).ok_or(stall)?;
+    if next.distance_m > end_m {
+        let overshoot_m = |to_m_s: f64| rider.launched(*state, to_m_s).map_or(f64::NAN, |(s, _)| s.distance_m - end_m);
+        let to_m_s = root(overshoot_m, speed_m_s, power_limited_m_s, 1e-14).map_err(|_| stall)?;
+        (next, nodes) = rider.launched(*state, to_m_s).ok_or(stall)?;
+        next.distance_m = end_m;
+    }
+    track.step(&rider.stretch, *state, next, &nodes);
+    *state = next;
+    Ok(())
+}
+
+/// One step at a steady speed.
+fn settle(rider: &Rider<'_>, state: &mut State, u: f64, h: f64, left_m: f64, track: &mut impl Track) {
+    let slope = rider.slope(u, state.time_s);
+    let time_s = state.time_s + h * slope.dt;
+    let distance_m = if h == left_m { state.distance_m + left_m } else { state.distance_m + h };
+    let next = State { distance_m, u, time_s };
+    track.step(&rider.stretch, *state, next, &[Node { length_m: h, ..slope.node }]);
+    *state = next;
+}
+
+/// How far a steady speed may be kept before the braking line, m.
+fn settled_until_m(state: &State, limit: &Limit) -> f64 {
+    let meets_at_m = limit.end_m - (state.u - limit.exit).max(0.0) / limit.braking_m_s2;
+    if state.u > limit.cap { 0.0 } else { meets_at_m - state.distance_m }
+}
+
+/// The part of a step before the rider meets a limit, by bisection to a tenth of a millimetre.
+fn up_to_limit(rider: &Rider<'_>, from: State, first: &Slope, h: f64, limit: &Limit) -> (State, [Node; 4]) {
+    let (mut low, mut high) = (0.0, h);
+    let mut best = (from, [Node::default(); 4]);
+    while high - low > 1e-4 {
+        let middle = 0.5 * (low + high);
+        match rider.runge_kutta(from, first, middle) {
+            Some((next, nodes)) if next.u <= limit.at(next.distance_m) => {
+                best = (next, nodes);
+                low = middle;
+            }
+            _ => high = middle,
+        }
+    }
+    let (mut state, nodes) = best;
+    state.u = limit.at(state.distance_m);
+    (state, nodes)
+}
+
+/// Along a bend's limit: holds the bend's speed with as little power as that takes, or brakes for the next. False where
+/// the rider would be slower than the limit anyway.
+fn follow_limit(
+    rider: &Rider<'_>,
+    state: &mut State,
+    first: &Slope,
+    limit: &Limit,
+    end_m: f64,
+    track: &mut impl Track,
+) -> bool {
+    const SHORT_M: f64 = 20.0;
+    let left_m = end_m - state.distance_m;
+    let mass_kg = rider.mass_kg;
+    let u = limit.at(state.distance_m);
+    let braking = limit.brakes(state.distance_m);
+    let slope = if braking { -limit.braking_m_s2 } else { 0.0 };
+    if first.du < slope {
+        return false;
+    }
+    let until_braking_m = left_m - (limit.cap - limit.exit).max(0.0) / limit.braking_m_s2;
+    let h = if braking { left_m } else { until_braking_m.min(left_m) };
+    let h = if rider.position.fade.is_some() { h.min(SHORT_M) } else { h };
+    let h = if h > 1e-6 { h } else { left_m.min(1e-6) };
+    let after = u + slope * h;
+    let (v0, v1) = ((2.0 * u).sqrt(), (2.0 * after).sqrt());
+    let time_s = state.time_s + 2.0 * h / (v0 + v1);
+    let cda_m2 = rider.position.cda_at_m2(state.time_s);
+    let nodes = gauss_points(0.0, h).map(|(x, length_m)| {
+        let speed_m_s = (2.0 * (u + slope * x)).sqrt();
+        let air_n = rider.stretch.air_n(speed_m_s, cda_m2);
+        let needed_n = air_n + rider.stretch.total_without_air_n(speed_m_s) + slope * mass_kg;
+        Node { length_m, speed_m_s, propulsion_n: needed_n.clamp(0.0, rider.propulsion_n(speed_m_s)), air_n }
+    });
+    let next = State { distance_m: if h == left_m { end_m } else { state.distance_m + h }, u: after, time_s };
+    track.step(&rider.stretch, *state, next, &nodes);
+    *state = next;
+    true
+}
+
+/// Keeps samples, energy and W′ balance.
+struct Log<'a> {
+    setup: &'a Setup,
+    recovery: Recovery,
+    threshold_w: f64,
+    sample_at_m: &'a [f64],
+    samples: Vec<Sample>,
+    energy: Energy,
+    balance_j: f64,
+    least_j: f64,
+    largest_yaw: f64,
+    start_u: Option<f64>,
+}
+
+impl<'a> Log<'a> {
+    fn new(setup: &'a Setup, recovery: Recovery, finish_s: f64, sample_at_m: &'a [f64]) -> Self {
+        let w_prime_j = setup.power.w_prime_j;
+        Self {
+            setup,
+            recovery,
+            threshold_w: setup.power.threshold_w(finish_s),
+            sample_at_m,
+            samples: Vec::with_capacity(sample_at_m.len()),
+            energy: Energy::default(),
+            balance_j: w_prime_j,
+            least_j: w_prime_j,
+            largest_yaw: 0.0,
+            start_u: None,
+        }
+    }
+
+    fn balance_after(&self, power_w: f64, dt_s: f64) -> f64 {
+        let above_w = power_w - self.threshold_w;
+        w_prime_balance_j(self.recovery, self.balance_j, self.setup.power.w_prime_j, above_w, dt_s)
+    }
+
+    fn finish(mut self, end: State) -> Ride {
+        let mass_kg = self.setup.machine.effective_mass_kg();
+        self.energy.kinetic_j = mass_kg * (end.u - self.start_u.unwrap_or(end.u));
+        Ride {
+            time_s: end.time_s,
+            distance_m: end.distance_m,
+            energy: self.energy,
+            samples: self.samples,
+            w_prime_left_j: self.balance_j,
+            w_prime_least_j: self.least_j,
+            largest_yaw: self.largest_yaw,
+        }
+    }
+}
+
+impl Track for Log<'_> {
+    fn step(&mut self, stretch: &Stretch<'_>, from: State, to: State, nodes: &[Node]) {
+        self.start_u.get_or_insert(from.u);
+        let efficiency = self.setup.machine.drivetrain_efficiency;
+        let mut road_j = 0.0;
+        let mut resisted_j = 0.0;
+        for node in nodes {
+            let forces = stretch.forces_with_air(node.speed_m_s, node.air_n);
+            let length_m = node.length_m;
+            self.energy.air_j += length_m * forces.air_n;
+            self.energy.rolling_j += length_m * forces.rolling_n;
+            self.energy.climbing_j += length_m * forces.climbing_n;
+            self.energy.bearings_j += length_m * forces.bearings_n;
+            road_j += length_m * node.propulsion_n;
+            resisted_j += length_m * forces.total_n();
+            if node.speed_m_s > 3.0 {
+                self.largest_yaw = self.largest_yaw.max(stretch.yaw(node.speed_m_s));
+            }
+        }
+        let kinetic_j = self.setup.machine.effective_mass_kg() * (to.u - from.u);
+        let braked_j = road_j - resisted_j - kinetic_j;
+        // Free motion closes to rounding; what a limit takes beyond that went into the brakes.
+        if braked_j.abs() > 1e-9 * (road_j.abs() + kinetic_j.abs() + resisted_j.abs()) {
+            self.energy.braking_j += braked_j;
+        }
+        let pedal_j = road_j / efficiency;
+        self.energy.pedal_j += pedal_j;
+        self.energy.drivetrain_j += pedal_j - road_j;
+
+        let dt_s = to.time_s - from.time_s;
+        let power_w = if dt_s > 0.0 { pedal_j / dt_s } else { 0.0 };
+        while let Some(&distance_m) = self.sample_at_m.get(self.samples.len()) {
+            if distance_m > to.distance_m {
+                break;
+            }
+            let (time_s, speed_m_s) = between(from, to, distance_m);
+            let w_prime_balance_j = self.balance_after(power_w, time_s - from.time_s);
+            self.samples.push(Sample { distance_m, time_s, speed_m_s, w_prime_balance_j });
+        }
+        self.balance_j = self.balance_after(power_w, dt_s);
+        self.least_j = self.least_j.min(self.balance_j);
+    }
+}
+
+/// Time and speed between two states: time by cubic Hermite interpolation, kinetic energy linearly.
+fn between(from: State, to: State, distance_m: f64) -> (f64, f64) {
+    let length_m = to.distance_m - from.distance_m;
+    let s = if length_m > 0.0 { ((distance_m - from.distance_m) / length_m).clamp(0.0, 1.0) } else { 1.0 };
+    let speed_m_s = (2.0 * (from.u + s * (to.u - from.u))).sqrt();
+    if from.u <= 0.0 {
+        let share = if to.u > 0.0 { speed_m_s / to.speed_m_s() } else { s };
+        return (from.time_s + share * (to.time_s - from.time_s), speed_m_s);
+    }
+    let (m0, m1) = (length_m / from.speed_m_s(), length_m / to.speed_m_s());
+    let (s2, s3) = (s * s, s * s * s);
+    let time_s = (2.0 * s3 - 3.0 * s2 + 1.0) * from.time_s
+        + (s3 - 2.0 * s2 + s) * m0
+        + (3.0 * s2 - 2.0 * s3) * to.time_s
+        + (s3 - s2) * m1;
+    (time_s, speed_m_s)
+}

@@ -1,0 +1,68 @@
+//! The thin door between the page and the core: nothing is computed here.
+//!
+//! A request crosses as text, so that every mistake in it is found by the one reader; an answer crosses as values of
+//! JavaScript, its columns as `Float64Array`.
+
+use fasterby_core::error::{Error, Kind};
+use fasterby_core::{Receive, questions};
+use js_sys::{Array, Float64Array, JSON, Object, Reflect};
+use serde::Serialize;
+use serde_wasm_bindgen::Serializer;
+use wasm_bindgen::prelude::*;
+
+/// Answers a question: `ask("power-or-drag", { scenario, with })`.
+///
+/// # Errors
+/// Throws `{ kind, field, message, min?, max? }`.
+#[wasm_bindgen(unchecked_return_type = "any")]
+pub fn ask(question: &str, request: &JsValue) -> Result<JsValue, JsValue> {
+    let text = JSON::stringify(request).ok().and_then(|text| text.as_string()).ok_or_else(|| {
+        thrown(&Error::new(Kind::WrongType, "", "The request is not data that can be written as JSON."))
+    })?;
+    questions::ask(question, &text, Values).map_err(|error| thrown(&error))?
+}
+
+/// Every bound, default and its evidence.
+#[wasm_bindgen(unchecked_return_type = "any")]
+pub fn fields() -> Result<JsValue, JsValue> {
+    values(&questions::fields())
+}
+
+/// Every citation.
+#[wasm_bindgen(unchecked_return_type = "any")]
+pub fn sources() -> Result<JsValue, JsValue> {
+    values(&questions::sources())
+}
+
+struct Values;
+
+impl Receive for Values {
+    type Out = Result<JsValue, JsValue>;
+    fn receive<A: Serialize>(self, answer: &A) -> Self::Out {
+        let answer = values(answer)?;
+        if let Ok(columns) = Reflect::get(&answer, &"columns".into()) {
+            for name in Object::keys(columns.unchecked_ref()) {
+                let column = Reflect::get(&columns, &name)?;
+                if Array::is_array(&column) {
+                    Reflect::set(&columns, &name, &Float64Array::new(&column))?;
+                }
+            }
+        }
+        Ok(answer)
+    }
+}
+
+fn values<A: Serialize + ?Sized>(value: &A) -> Result<JsValue, JsValue> {
+    value.serialize(&Serializer::json_compatible()).map_err(JsValue::from)
+}
+
+fn thrown(error: &Error) -> JsValue {
+    values(error).unwrap_or_else(|_| JsValue::from_str(&error.message))
+}
+
+/// With the feature `console`, panics print their place in the browser's console.
+#[cfg(feature = "console")]
+#[wasm_bindgen(start)]
+pub fn start() {
+    console_error_panic_hook::set_once();
+}

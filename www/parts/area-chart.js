@@ -40,7 +40,7 @@ export function areaChart(options) {
     update(data) {
       const x = { ...options.x, ...data.x };
       const y = { ...options.y, ...data.y };
-      chart.update({ read: (at) => readStack(at, data, x.format, y.format), ...data });
+      chart.update({ read: (at) => readStack(at, data, x.read ?? x.format, y.read ?? y.format), ...data });
     },
   };
 }

@@ -12,7 +12,8 @@ import { textWidth } from "./text-size.js";
  * @property {string} name With its unit: "drag area CdA, m²".
  * @property {Meaning | null} [meaning]
  * @property {"linear" | "log" | "clock"} [kind] A clock axis is linear, in seconds, with ticks at whole minutes and the like.
- * @property {(value: number) => string} format
+ * @property {(value: number) => string} format Of a tick.
+ * @property {(value: number) => string} [read] Of any value, with its unit, in the reading line; `format` when left out.
  * @property {readonly [number, number]} [domain] May be given later, with the data. Largest first turns the axis round.
  * @property {readonly number[]} [ticks] Fixed ticks; those outside the domain or without room are left out.
  */

@@ -153,12 +153,13 @@ function levelsOf({ grid, lineStep, own }) {
 function arrowEnds({ xScale, yScale, frame }, from, to) {
   const x0 = xScale(from.x);
   const y0 = yScale(from.y);
-  const x1 = Math.max(frame.left + 4, Math.min(frame.right - 2, xScale(to.x)));
-  const y1 = Math.max(frame.top + 2, Math.min(frame.bottom - 4, yScale(to.y)));
+  const x1 = Math.max(frame.left, Math.min(frame.right, xScale(to.x)));
+  const y1 = Math.max(frame.top, Math.min(frame.bottom, yScale(to.y)));
+  const beyond = Math.abs(x1 - xScale(to.x)) > 1 || Math.abs(y1 - yScale(to.y)) > 1;
   const length = Math.hypot(x1 - x0, y1 - y0);
   const [dx, dy] = length > 0 ? [(x1 - x0) / length, (y1 - y0) / length] : [1, 0];
   const start = RING_PX + 3;
-  return { x0: x0 + dx * start, y0: y0 + dy * start, x1, y1, dx, dy, drawn: length - start };
+  return { x0: x0 + dx * start, y0: y0 + dy * start, x1, y1, dx, dy, beyond, drawn: length - start };
 }
 
 /**
@@ -167,8 +168,10 @@ function arrowEnds({ xScale, yScale, frame }, from, to) {
  * @param {{ x: number, y: number }} to
  */
 function arrowPath(canvas, from, to) {
-  const { x0, y0, x1, y1, dx, dy, drawn } = arrowEnds(canvas, from, to);
+  const { x0, y0, x1, y1, dx, dy, beyond, drawn } = arrowEnds(canvas, from, to);
   if (drawn < 2) return null;
+  // What ends off the map has no head on it: the line only runs to the edge.
+  if (beyond) return `M${px(x0)} ${px(y0)}L${px(x1)} ${px(y1)}`;
   const head = Math.min(ARROW_HEAD_PX, drawn);
   const [wx, wy] = [-dy * head * 0.65, dx * head * 0.65];
   const [bx, by] = [x1 - dx * head, y1 - dy * head];
@@ -205,7 +208,7 @@ function label(canvas, data, isos, owns, step) {
   if (data.unsure) {
     const rx = Math.abs(xScale(data.you.x + data.unsure.sdX) - xScale(data.you.x));
     const ry = Math.abs(yScale(data.you.y + data.unsure.sdY) - yScale(data.you.y));
-    room.keepClear({ x: xScale(data.you.x) - rx, y: yScale(data.you.y) - ry, width: 2 * rx, height: 2 * ry }, 0.6);
+    room.keepClear({ x: xScale(data.you.x) - rx, y: yScale(data.you.y) - ry, width: 2 * rx, height: 2 * ry }, 0.25);
   }
   for (const { change, ends } of changes) {
     writeAround(canvas, {
@@ -258,14 +261,14 @@ function writeAlong(canvas, path, text, kind, { centred, aside, limit, size = ca
   const length = pathLength(path);
   const width = textWidth(text, size);
   if (length < width + 24) return false;
-  const fromTop = path[0][1] <= path[path.length - 1][1] ? path : [...path].reverse();
+  const pointAlong = walk(path[0][1] <= path[path.length - 1][1] ? path : [...path].reverse());
   const [first, last] = [width / 2 + 14, length - width / 2 - 10];
   const wanted = centred ? length / 2 : Math.min(width / 2 + 26, last);
   const spots = [];
-  for (let at = first; at <= last; at += 14) {
-    const [x0, y0] = pointAlong(fromTop, at - width / 2);
-    const [x1, y1] = pointAlong(fromTop, at + width / 2);
-    const [mx, my] = pointAlong(fromTop, at);
+  for (let at = first; at <= last; at += 18) {
+    const [x0, y0] = pointAlong(at - width / 2);
+    const [x1, y1] = pointAlong(at + width / 2);
+    const [mx, my] = pointAlong(at);
     const bulge = Math.hypot(mx - (x0 + x1) / 2, my - (y0 + y1) / 2);
     if (bulge > 4) continue;
     const angle = Math.atan2(y1 - y0, x1 - x0);
@@ -311,20 +314,22 @@ function pathLength(path) {
 }
 
 /**
+ * Points by their distance from the start, quickest when asked for in about the order of the line.
  * @param {Path} path
- * @param {number} distance
- * @returns {readonly [number, number]}
+ * @returns {(distance: number) => readonly [number, number]}
  */
-function pointAlong(path, distance) {
-  let left = distance;
-  for (let i = 1; i < path.length; i += 1) {
-    const [x0, y0] = path[i - 1];
-    const [x1, y1] = path[i];
-    const length = Math.hypot(x1 - x0, y1 - y0);
-    if (left <= length && length > 0) return [x0 + ((x1 - x0) * left) / length, y0 + ((y1 - y0) * left) / length];
-    left -= length;
-  }
-  return path[path.length - 1];
+function walk(path) {
+  const travelled = [0];
+  for (let i = 1; i < path.length; i += 1) travelled.push(travelled[i - 1] + Math.hypot(path[i][0] - path[i - 1][0], path[i][1] - path[i - 1][1]));
+  let at = 1;
+  return (distance) => {
+    while (at > 1 && travelled[at - 1] > distance) at -= 1;
+    while (at < path.length - 1 && travelled[at] < distance) at += 1;
+    const [x0, y0] = path[at - 1];
+    const [x1, y1] = path[at];
+    const share = (distance - travelled[at - 1]) / (travelled[at] - travelled[at - 1] || 1);
+    return [x0 + (x1 - x0) * share, y0 + (y1 - y0) * share];
+  };
 }
 
 /** @param {readonly Path[]} paths */

@@ -56,6 +56,7 @@ export function labelRoom(bounds) {
       let least = limit;
       places.forEach((place, index) => {
         let sum = place.dislike ?? index * 2;
+        if (sum >= least) return;
         for (const box of place.boxes) {
           sum += cost(box);
           if (sum >= least) return;

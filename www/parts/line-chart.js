@@ -79,7 +79,7 @@ export function lineChart(options) {
     update(data) {
       const x = { ...options.x, ...data.x };
       const y = { ...options.y, ...data.y };
-      chart.update({ read: (at) => readSeries(at, data.series, x.format, y.format), ...data });
+      chart.update({ read: (at) => readSeries(at, data.series, x.read ?? x.format, y.read ?? y.format), ...data });
     },
   };
 }

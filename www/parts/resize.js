@@ -2,15 +2,16 @@
 /** Drawing for the real width, on screen and on paper. */
 
 /** The width of a chart on a printed page, set out in print.css. */
-const PRINT_WIDTH_PX = 400;
+const PRINTED_CHART_PX = 400;
 
 /**
  * Calls `draw` with the element's width in pixels when it changes, and once more for paper, where no resize is reported.
  * @param {HTMLElement} element
  * @param {(width_px: number) => void} draw
+ * @param {number} [printed_px] The width to draw for on paper.
  * @returns {{ width(): number, destroy(): void }}
  */
-export function onWidth(element, draw) {
+export function onWidth(element, draw, printed_px = PRINTED_CHART_PX) {
   let width_px = 0;
   let printing = false;
   /** @param {number} next_px */
@@ -24,7 +25,7 @@ export function onWidth(element, draw) {
   });
   const before = () => {
     printing = true;
-    use(Math.min(width_px, PRINT_WIDTH_PX));
+    use(Math.min(width_px, printed_px));
   };
   const after = () => {
     printing = false;

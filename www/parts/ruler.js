@@ -23,6 +23,8 @@ import { onWidth } from "./resize.js";
 
 const HEIGHT_PX = 76;
 const LINE_Y_PX = 44;
+/** The answer's column on a printed page is a little wider than this. */
+const PRINTED_PX = 250;
 /** Half-lengths of the ruler, so that its scale stays put while the difference wanders. */
 const SPANS = [2, 4, 10, 20, 40, 60, 120, 240, 600, 1200, 1800, 3600, 7200, 14400, 43200];
 /** Standard deviations either side that hold 19 in 20. */
@@ -44,15 +46,15 @@ export function ruler({ left, right }) {
     icon: svg("g", { class: "mark-in" }),
     text: svg("text", { y: 14, "text-anchor": side === "left" ? "start" : "end" }),
   }));
-  const thin = svg("rect", { class: "bar", height: 2, y: LINE_Y_PX - 1 });
-  const thick = svg("rect", { class: "bar", height: 8, y: LINE_Y_PX - 4 });
+  const thin = svg("rect", { class: "spread-bar", height: 2, y: LINE_Y_PX - 1 });
+  const thick = svg("rect", { class: "spread-bar", height: 8, y: LINE_Y_PX - 4 });
   const ring = svg("circle", { class: "ring", r: 7, cy: LINE_Y_PX, cx: 0 });
   const picture = svg("svg", { class: "ruler", role: "img", height: HEIGHT_PX },
     ...names.flatMap((name) => [name.icon, name.text]), line, ...ticks.flatMap((tick) => [tick.stroke, tick.text]), zero, level, thin, thick, ring);
   const element = html("div", { class: "ruler-box" }, picture);
   /** @type {RulerData | null} */
   let data = null;
-  const size = onWidth(element, draw);
+  const size = onWidth(element, draw, PRINTED_PX);
 
   /** @param {number} width_px */
   function draw(width_px) {
@@ -83,7 +85,7 @@ export function ruler({ left, right }) {
     }
     for (const [bar, deviations] of /** @type {const} */ ([[thin, NINETEEN_IN_TWENTY], [thick, 1]])) {
       const from = at(value - deviations * (sd ?? 0));
-      set(bar, { class: `bar ${ahead.meaning}`, x: px(from), width: px(at(value + deviations * (sd ?? 0)) - from) });
+      set(bar, { class: `spread-bar ${ahead.meaning}`, x: px(from), width: px(at(value + deviations * (sd ?? 0)) - from) });
     }
     set(ring, { transform: `translate(${px(at(value))} 0)` });
   }

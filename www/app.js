@@ -20,7 +20,7 @@ import { share } from "./sheet/share.js";
 import { createSheet } from "./sheet/sheet.js";
 import { openUnits } from "./sheet/units-menu.js";
 import { createStore } from "./state/history.js";
-import { countKnown, scenarioFiller } from "./state/scenario.js";
+import { countKnown, courseLengthM, scenarioFiller } from "./state/scenario.js";
 import { deviceStorage } from "./state/storage.js";
 import * as units from "./units.js";
 
@@ -77,6 +77,7 @@ function start() {
     label: labelOf,
     citation: page.citation,
     newPosition: filler.position,
+    courseLengthM,
   };
   const view = createQuestionView(byId("host"), {
     store, find, tools,

@@ -88,7 +88,7 @@ const KIND_BY_ENDING = [
  */
 export function kindOf(path) {
   const name = path.replace(/\.(value|sd)$/, "").split(".").at(-1) ?? "";
-  return KIND_BY_NAME[name] ?? KIND_BY_ENDING.find(([ending]) => name.endsWith(ending))?.[1] ?? "ratio";
+  return (Object.hasOwn(KIND_BY_NAME, name) ? KIND_BY_NAME[name] : null) ?? KIND_BY_ENDING.find(([ending]) => name.endsWith(ending))?.[1] ?? "ratio";
 }
 
 /**
@@ -200,10 +200,14 @@ export function number(value, { digits = 0, atLeast = digits, group = false, sig
   return sign + format.format(Math.abs(rounded));
 }
 
-/** As few digits as show the value, at most the unit's own. @param {Kind} kind @param {number} si @param {Units} units */
+/** As few decimals as show the value, at most the unit's own. @param {Kind} kind @param {number} si @param {Units} units */
+export function fewestDigitsFor(kind, si, units) {
+  return fewestDigits(toDisplay(kind, si, units), unitOf(kind, units).digits);
+}
+
+/** The decimals of a value: always the same for drag area and coefficients, which are read by their last one. @param {Kind} kind @param {number} si @param {Units} units */
 export function digitsFor(kind, si, units) {
-  const { digits } = unitOf(kind, units);
-  return kind === "coefficient" ? digits : kind === "area" ? Math.max(2, fewestDigits(toDisplay(kind, si, units), digits)) : fewestDigits(toDisplay(kind, si, units), digits);
+  return kind === "area" || kind === "coefficient" ? unitOf(kind, units).digits : fewestDigitsFor(kind, si, units);
 }
 
 /** @param {number} value @param {number} most */

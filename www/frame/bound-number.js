@@ -83,7 +83,9 @@ export function boundNumber({ store, field: fieldAt }, options) {
     typedDigits = phase === "typing" ? (typedDigits ?? look(state).digits) : null;
     const si = sign * fromDisplay(kindAt(state), shown, state.units);
     store.setAll(options.changes?.(si, state) ?? valueChanges(store.at(path), path, si), { merge: path });
-    if (phase === "commit") store.settle();
+    if (phase !== "commit") return;
+    store.settle();
+    control.update(look(store.get()));
   }
 
   return {

@@ -1,7 +1,7 @@
 // @ts-check
 /** What the fields of a scenario are called on the page, and what the page says when one of them is refused. */
 
-import { digitsFor, kindOf, number, quantity, toDisplay } from "../units.js";
+import { fewestDigitsFor, kindOf, number, quantity, toDisplay } from "../units.js";
 import { fieldKey } from "../state/scenario.js";
 
 /** @import { Units } from "../units.js" */
@@ -61,17 +61,19 @@ const LABELS = {
   "start.speed_m_s": "Speed at the line",
   model_error_share: "The model’s own error",
   "with.power_w": "Power",
-  "with.effort.power_w": "Power",
   "with.speed_m_s": "Speed",
   "with.time_s": "Finish time",
-  "with.effort.time_s": "Finish time",
   "with.power_change": "Change of power",
   "with.cda_change": "Change of drag area",
+  "with.for_time_s": "Time to ride for",
+  "with.split_every_m": "Distance between splits",
+  "with.draws": "Number of draws",
 };
 
 /** What the field at a path is called, or an empty text. @param {string} path */
 export function labelOf(path) {
-  return LABELS[fieldKey(path)] ?? "";
+  const key = fieldKey(path);
+  return Object.hasOwn(LABELS, key) ? LABELS[key] : "";
 }
 
 /** A path as the core names it: `with.power-or-drag.power_change` in the store is `with.power_change` in the request. @param {string} path */
@@ -89,7 +91,7 @@ export function isAbout(about, path) {
 /** A range in words: "0.1 to 0.8 m²". @param {string} path @param {number} min @param {number} max @param {Units} units */
 export function rangeWords(path, min, max, units) {
   const kind = kindOf(path);
-  const digits = Math.max(digitsFor(kind, min, units), digitsFor(kind, max, units));
+  const digits = Math.max(fewestDigitsFor(kind, min, units), fewestDigitsFor(kind, max, units));
   const low = kind === "clock" ? quantity(kind, min, units) : number(toDisplay(kind, min, units), { digits });
   return `${low} to ${quantity(kind, max, units, { digits })}`;
 }

@@ -52,8 +52,8 @@ export function createWork({ store, filler, check, notify }, storage, defaultsOf
     if (refused) return refused;
     const state = store.get();
     const next = { ...state.with };
-    for (const [id, given] of Object.entries(details ?? {})) if (id in next) next[id] = patched(defaultsOf(id), given);
-    store.replace({ ...state, question: question !== undefined && question in next ? question : state.question, scenario: filler.fill(scenario), with: next });
+    for (const [id, given] of Object.entries(details ?? {})) if (Object.hasOwn(next, id)) next[id] = patched(defaultsOf(id), given);
+    store.replace({ ...state, question: question !== undefined && Object.hasOwn(next, question) ? question : state.question, scenario: filler.fill(scenario), with: next });
     return null;
   }
 

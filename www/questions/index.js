@@ -25,6 +25,7 @@
  * @property {(path: string) => string} label what an input is called
  * @property {(key: string) => string} citation
  * @property {(position?: object) => object} newPosition a position filled in from the defaults
+ * @property {(course: any) => number} courseLengthM the length of a course, whichever way it is given
  * @property {Notify} notify
  */
 

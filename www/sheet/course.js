@@ -4,6 +4,7 @@
 import { uniqueId } from "../parts/html.js";
 import { h } from "../frame/dom.js";
 import { errorWords } from "../frame/words.js";
+import { courseLengthM } from "../state/scenario.js";
 import { findRow, updateRows } from "./groups.js";
 import { numberRow } from "./number-row.js";
 import { columnWords, pointsText, readPoints } from "./points-text.js";
@@ -42,13 +43,13 @@ export function course(page) {
   function changeKind(wanted) {
     const { course } = store.get().scenario;
     if (wanted === "simple") {
-      const distance_m = course.points.at(-1).distance_m - course.points[0].distance_m;
-      store.set("scenario.course", filler.course({ distance_m }));
+      store.set("scenario.course", filler.course({ distance_m: courseLengthM(course) }));
     } else {
-      const half = course.out_and_back ? course.distance_m / 2 : course.distance_m;
-      const turned = { distance_m: half, elevation_m: half * course.grade, bearing_deg: course.bearing_deg + 180 };
-      const end = { distance_m: course.distance_m, elevation_m: course.out_and_back ? 0 : course.distance_m * course.grade, bearing_deg: course.bearing_deg };
-      const points = [{ distance_m: 0, elevation_m: 0, bearing_deg: course.bearing_deg }, ...(course.out_and_back ? [turned] : []), end];
+      const [distance_m, grade, bearing_deg] = ["distance_m", "grade", "bearing_deg"].map((key) => course[key]?.value ?? course[key]);
+      const turn_m = course.out_and_back ? distance_m / 2 : distance_m;
+      const start = { distance_m: 0, elevation_m: 0, bearing_deg };
+      const turn = { distance_m: turn_m, elevation_m: turn_m * grade, bearing_deg: (bearing_deg + 180) % 360 };
+      const points = course.out_and_back ? [start, turn, { ...turn, distance_m, elevation_m: 0 }] : [start, { ...turn, bearing_deg }];
       store.set("scenario.course", { kind: "profile", points });
     }
   }

@@ -6,7 +6,7 @@ import { uniqueId } from "../parts/html.js";
 import { boundNumber } from "../frame/bound-number.js";
 import { h } from "../frame/dom.js";
 import { labelOf, rangeWords } from "../frame/words.js";
-import { kindOf, plusMinus, quantity, spreadFromDisplay, spreadText, unitOf } from "../units.js";
+import { kindOf, plusMinus, quantity, spreadFromDisplay, spreadToDisplay, unitOf } from "../units.js";
 
 /** @import { Page } from "../frame/page.js" */
 /** @import { BoundNumberOptions } from "../frame/bound-number.js" */
@@ -55,6 +55,9 @@ export function numberRow(page, path, { hint, ...options } = {}) {
   };
 }
 
+/** Nobody knows a standard deviation better than to three figures. */
+const SPREAD_FIGURES = 3;
+
 /** @param {Page} page @param {string} path @param {string} label */
 function spreadControls({ store }, path, label) {
   const noteId = uniqueId("wrong");
@@ -87,7 +90,7 @@ function spreadControls({ store }, path, label) {
     const held = store.at(path);
     const kind = kindOf(path);
     const sd = held?.sd ?? 0;
-    if (document.activeElement !== input) input.value = sd ? spreadText(kind, sd, state.units) : "";
+    if (document.activeElement !== input) input.value = sd ? String(Number(spreadToDisplay(kind, sd, state.units).toPrecision(SPREAD_FIGURES))) : "";
     unit.textContent = unitOf(kind, state.units).symbol;
     known.hidden = typeof held !== "object";
     if (typeof held === "object" && known.value !== held.source) known.value = held.source;

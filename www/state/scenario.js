@@ -51,9 +51,14 @@ export function same(a, b) {
   return keys.length === Object.keys(b).length && keys.every((key) => Object.hasOwn(b, key) && same(a[key], b[key]));
 }
 
-/** The key in `fields()` of a path: `"scenario.positions[1].fade.begins_s.value"` is `"positions.fade.begins_s"`. @param {string} path */
+/**
+ * The key in `fields()` of a path: `"scenario.positions[1].fade.begins_s.value"` is `"positions.fade.begins_s"`, and a question's own
+ * `"with.finish-time.effort.power_w"` is `"with.power_w"`.
+ * @param {string} path
+ */
 export function fieldKey(path) {
-  return path.replace(/^scenario\./, "").replace(/\[\d+\]/g, "").replace(/\.(value|sd|source)$/, "");
+  const plain = path.replace(/^scenario\./, "").replace(/\[\d+\]/g, "").replace(/\.(value|sd|source)$/, "");
+  return plain.startsWith("with.") ? `with.${plain.split(".").at(-1)}` : plain;
 }
 
 /**
@@ -164,6 +169,12 @@ export function scenarioFiller(table) {
       model_error_share: held("model_error_share", given.model_error_share ?? fresh("model_error_share")),
     };
   }
+}
+
+/** The length of a course, whichever way it is given. @param {any} course @returns {number} metres */
+export function courseLengthM(course) {
+  if (course.kind === "profile") return course.points.at(-1).distance_m - course.points[0].distance_m;
+  return course.distance_m?.value ?? course.distance_m;
 }
 
 /**

@@ -28,7 +28,7 @@ import * as units from "./units.js";
 /** @import { Tools } from "./questions/index.js" */
 
 function start() {
-  const filler = scenarioFiller(fields());
+  const filler = scenarioFiller(fields(), questions.flatMap(({ positions = [] }) => positions));
   const citations = new Map(sources().map(({ key, citation }) => [key, citation]));
   const storage = deviceStorage();
   const defaultsOf = (/** @type {string} */ id) => find(id).defaults;
@@ -71,7 +71,8 @@ function start() {
     openSheet: sheet.open,
     worker: createJobs(),
     number: (options) => boundNumber(page, options),
-    known: ({ scenario }) => countKnown(scenario),
+    known: ({ scenario }, positions) => countKnown(scenario, positions),
+    words: (about) => errorWords(about, store.get().units),
     trouble: (error, shown) => (error && !shown ? errorWords(error, store.get().units) : null),
     field: filler.field,
     label: labelOf,
@@ -92,7 +93,10 @@ function start() {
     event.preventDefault();
     byId("main").focus();
   });
-  navigation.start().then(view.draw);
+  navigation.start().then(() => {
+    view.draw();
+    document.documentElement.dataset.started = "";
+  });
 
   /** @param {string} id */
   function find(id) {
@@ -102,7 +106,10 @@ function start() {
   /** @param {string} id */
   function go(id) {
     navigation.go(id);
-    byId("main").focus({ preventScroll: true });
+    view.draw();
+    const heading = byId("host").querySelector("h1");
+    heading?.setAttribute("tabindex", "-1");
+    heading?.focus({ preventScroll: true });
     scrollTo(0, 0);
   }
 

@@ -262,14 +262,14 @@ export function plusMinusTime(sd_s) {
 /**
  * A difference in time in the parts that a sentence needs. Positive is faster.
  * @param {number} seconds
- * @returns {{ way: "faster"|"slower"|"level", figure: string, words: string }}
+ * @returns {{ way: "faster"|"slower"|"level", figure: string, short: string, words: string }} `short` fits where a figure stands alone
  */
 export function difference(seconds) {
-  if (seconds === 0) return { way: "level", figure: "0:00", words: "level" };
+  if (seconds === 0) return { way: "level", figure: "0:00", short: "0:00", words: "level" };
   const way = seconds > 0 ? "faster" : "slower";
   const size = Math.abs(seconds);
   const figure = size < 1 ? "less than a second" : time(size);
-  return { way, figure, words: `${way} by ${figure}` };
+  return { way, figure, short: size < 1 ? `<${NARROW}0:01` : figure, words: `${way} by ${figure}` };
 }
 
 /** "faster by 0:42". @param {number} seconds */

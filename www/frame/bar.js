@@ -32,7 +32,7 @@ export function createBar({ store, questions }, tools, go) {
   addEventListener("keydown", (event) => {
     if (!(event.ctrlKey || event.metaKey) || event.altKey || document.querySelector("dialog[open]")) return;
     const { target } = event;
-    if (target instanceof HTMLTextAreaElement || (target instanceof HTMLInputElement && target.type === "text" && target.role !== "spinbutton")) return;
+    if (target instanceof HTMLTextAreaElement || (target instanceof HTMLInputElement && target.type === "text" && target.getAttribute("role") !== "spinbutton")) return;
     const key = event.key.toLowerCase();
     const wanted = key === "z" ? (event.shiftKey ? "redo" : "undo") : key === "y" ? "redo" : null;
     if (!wanted) return;

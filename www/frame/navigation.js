@@ -29,7 +29,7 @@ export function createNavigation({ store, defaults, exists, onLink, onTrouble })
   async function write() {
     const turn = ++latest;
     const hash = await currentHash();
-    if (turn === latest && hash !== location.hash) history.replaceState({ ours: true }, "", hash);
+    if (turn === latest && (hash !== location.hash || !history.state?.ours)) history.replaceState({ ours: true }, "", hash);
   }
 
   /** Opens what an address says. @param {string} hash */

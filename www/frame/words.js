@@ -104,8 +104,14 @@ export function outsideWords(path, min, max, units) {
 /** An error or a warning as the reader's sentence: ranges in their own units, fields by their name. @param {CoreError} error @param {Units} units */
 export function errorWords({ kind, field, message, min, max }, units) {
   if (kind === "out_of_range" && min !== undefined && max !== undefined && labelOf(field)) return outsideWords(field, min, max, units);
-  const label = labelOf(field);
-  return label && field ? capital(message.replaceAll(field, label)) : message;
+  return capital(named(message, field));
+}
+
+/** A message with the fields in it called by their names: the one it is about by its path, its neighbours by their last part. @param {string} message @param {string} field */
+function named(message, field) {
+  const parent = field.slice(0, field.lastIndexOf(".") + 1);
+  const called = (/** @type {string} */ path, /** @type {string} */ otherwise) => (labelOf(path) ? `“${labelOf(path)}”` : otherwise);
+  return (field ? message.replaceAll(field, called(field, field)) : message).replace(/\b[a-z]+(?:_[a-z0-9]+)+\b/g, (word) => called(parent + word, word));
 }
 
 /** @param {string} text */

@@ -19,8 +19,9 @@
  * @property {(path?: string) => void} openSheet opens "Your numbers", at a field such as `scenario.bike.rolling_coefficient`
  * @property {Jobs} worker long jobs off the main thread
  * @property {(options: BoundNumberOptions) => BoundNumber} number a number of the sentence, tied to the store
- * @property {(state: State) => { measured: number, estimated: number, typical: number }} known for the line under the sentence
+ * @property {(state: State, positions?: number[]) => { measured: number, estimated: number, typical: number }} known for the line under the sentence; counts the ridden position unless others are named
  * @property {(error: CoreError | null, shown: boolean) => string | null} trouble the sentence for an error that no number of the question shows
+ * @property {(about: { kind: string, field: string, message: string, min?: number, max?: number }) => string} words an error or a warning as the reader's sentence
  * @property {(path: string) => Field | undefined} field range, default and evidence of an input
  * @property {(path: string) => string} label what an input is called
  * @property {(key: string) => string} citation
@@ -43,6 +44,7 @@
  * @property {Group} group
  * @property {Record<string, any>} defaults its own part of the state, at `with.<id>`
  * @property {string[]} [positionFields] which of those are indices of positions, so that they follow when one is removed
+ * @property {object[]} [positions] positions that a new rider finds beside their own, because the question compares them
  * @property {(state: State) => { scenario: any, with: any }} [request] the scenario and its own part of the state if left out
  * @property {(host: HTMLElement, tools: Tools) => View} create
  */

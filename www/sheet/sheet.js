@@ -39,7 +39,8 @@ export function createSheet(page, host) {
   host.addEventListener("keydown", (event) => {
     if (event.key !== "Escape") return;
     const { target } = event;
-    if (!(target instanceof HTMLInputElement) || target.value === valueAtFocus) close();
+    const typed = target instanceof HTMLInputElement && target.getAttribute("role") === "spinbutton" && target.value !== valueAtFocus;
+    if (!typed) close();
   }, { capture: true });
 
   function close() {

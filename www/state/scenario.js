@@ -80,8 +80,9 @@ const INSTEAD = { roughness_length_m: "shelter_factor", relative_humidity: "dew_
 /**
  * Fills scenarios in from the table of `fields()`.
  * @param {Field[]} table
+ * @param {object[]} [compared] positions that a new rider finds beside their own, because a question compares them
  */
-export function scenarioFiller(table) {
+export function scenarioFiller(table, compared = []) {
   const byKey = new Map(table.map((field) => [field.key, field]));
 
   /** @param {string} key @returns {number | Uncertain | undefined} */
@@ -143,6 +144,7 @@ export function scenarioFiller(table) {
   /** What a new rider finds: beyond what the core needs, a road that comes back, the loss in long rides and a forecast's pressure. */
   function defaults() {
     return fill({
+      positions: [{}, ...compared],
       course: { out_and_back: true },
       power: { long_ride_loss_w: fresh("power.long_ride_loss_w") },
       conditions: { pressure_hpa: fresh("conditions.pressure_hpa"), pressure_is: "sea_level" },
@@ -179,15 +181,16 @@ export function courseLengthM(course) {
 
 /**
  * How many of the scenario's uncertain numbers are measured, estimated and typical.
- * @param {any} scenario @returns {Record<Known, number>}
+ * @param {any} scenario @param {number[]} [positions] those that count; the ridden one if left out
+ * @returns {Record<Known, number>}
  */
-export function countKnown(scenario) {
+export function countKnown(scenario, positions = [scenario.riding_position]) {
   const count = { measured: 0, estimated: 0, typical: 0 };
   const look = (/** @type {any} */ at) => {
     if (!at || typeof at !== "object") return;
     if (typeof at.value === "number" && at.source in count) count[/** @type {Known} */ (at.source)] += 1;
     else Object.values(at).forEach(look);
   };
-  look(scenario);
+  look({ ...scenario, positions: positions.map((index) => scenario.positions[index]) });
   return count;
 }

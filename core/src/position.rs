@@ -14,9 +14,13 @@ pub struct Fade {
 }
 
 impl Fade {
-    /// How long it takes to go, s; a position that goes at once takes a nanosecond.
-    fn ramp_s(&self) -> f64 {
-        (self.complete_s - self.begins_s).max(1e-9)
+    /// The share of it that is gone at a time.
+    #[inline]
+    fn gone(&self, time_s: f64) -> f64 {
+        if time_s >= self.complete_s {
+            return 1.0;
+        }
+        ((time_s - self.begins_s) / (self.complete_s - self.begins_s)).max(0.0)
     }
 }
 
@@ -52,8 +56,7 @@ impl Position {
     pub fn cda_at_m2(&self, time_s: f64) -> f64 {
         let held = match self.fade {
             Some(fade) => {
-                let gone = ((time_s - fade.begins_s) / fade.ramp_s()).clamp(0.0, 1.0);
-                self.cda_m2 + gone * (fade.tired_cda_m2 - self.cda_m2)
+                self.cda_m2 + fade.gone(time_s) * (fade.tired_cda_m2 - self.cda_m2)
             }
             None => self.cda_m2,
         };
@@ -75,10 +78,9 @@ impl Position {
     /// Drag area averaged over the first `time_s` of a ride, m².
     pub fn mean_cda_m2(&self, time_s: f64) -> f64 {
         let Some(fade) = self.fade else { return self.cda_at_m2(0.0) };
-        let ramp_s = fade.ramp_s();
-        let in_ramp_s = (time_s - fade.begins_s).clamp(0.0, ramp_s);
+        let in_ramp_s = (time_s.min(fade.complete_s) - fade.begins_s).max(0.0);
         let after_s = (time_s - fade.complete_s).max(0.0);
-        let gone = (0.5 * in_ramp_s * in_ramp_s / ramp_s + after_s) / time_s;
+        let gone = (0.5 * in_ramp_s * fade.gone(time_s) + after_s) / time_s;
         let fresh = self.cda_at_m2(f64::NEG_INFINITY);
         let tired = self.cda_at_m2(f64::INFINITY);
         fresh + gone * (tired - fresh)

@@ -1,0 +1,119 @@
+//! Native timings beside the bounds they are held to: medians over many batches, for `cargo xtask bench`.
+
+use std::hint::black_box;
+use std::time::Instant;
+
+use fasterby_core::air::RoadWind;
+use fasterby_core::effort::{Effort, paced};
+use fasterby_core::resistance::{DragShape, Stretch, slope};
+use fasterby_core::ride::{Setup, time_s};
+use fasterby_core::scenario::Scenario;
+use serde_json::{Value, json};
+use std::rc::Rc;
+
+fn main() {
+    println!("{:<52}{:>12}{:>12}{:>9}", "native, median of 31 batches", "measured", "bound", "ratio");
+    let flat = setup(&json!({}));
+    let hilly = setup(&profile(1000, 40_000.0));
+    let windy = setup(&json!({"course": {"out_and_back": true, "bearing_deg": 40.0}, "conditions": {"wind_speed_m_s": 4.0}}));
+    let shape = DragShape::default();
+    let calm = Stretch::new(&flat.machine, &shape, 1.2, RoadWind::default(), slope(0.0));
+    let crosswind = RoadWind { head_m_s: 2.0, cross_m_s: 1.5 };
+    let crossed = Stretch::new(&flat.machine, &shape, 1.2, crosswind, slope(0.01));
+    let mut watts = 100.0;
+    let mut next_w = move || {
+        watts = if watts > 400.0 { 100.0 } else { watts + 1.0 };
+        watts
+    };
+    row("steady speed, calm", 150e-9, 1000, || calm.speed_m_s(next_w(), 0.25));
+    row("steady speed, crosswind and hill", 150e-9, 1000, || crossed.speed_m_s(next_w(), 0.25));
+    row("finish time, flat, standing start", 100e-6, 20, || ride_s(&flat, next_w()));
+    row("finish time, windy out and back", 100e-6, 20, || ride_s(&windy, next_w()));
+    row("finish time, 1,000 points", 100e-6, 5, || ride_s(&hilly, next_w()));
+    row("best even effort, flat", 2e-3, 5, || even_s(&flat));
+    row("best even effort, 1,000 points", 2e-3, 5, || even_s(&hilly));
+    for (question, with) in questions() {
+        let request = json!({ "scenario": demo(), "with": with }).to_string();
+        row(&format!("ask {question}"), 16e-3, 3, || answered(question, &request));
+    }
+    let drawn = json!({ "draws": 10_000, "effort": { "kind": "power", "power_w": 250.0 } });
+    let hundred = json!({ "scenario": profile(100, 40_000.0), "with": drawn }).to_string();
+    row("10,000 draws, power or drag, 100 segments", 150e-3, 1, || answered("power-or-drag", &hundred));
+    let simple = json!({ "scenario": demo(), "with": drawn }).to_string();
+    row("10,000 draws, power or drag, out and back", 150e-3, 1, || answered("power-or-drag", &simple));
+}
+
+fn row<T>(name: &str, bound_s: f64, batch: u32, mut f: impl FnMut() -> T) {
+    const BATCHES: usize = 31;
+    let mut times: Vec<f64> = (0..BATCHES)
+        .map(|_| {
+            let start = Instant::now();
+            for _ in 0..batch {
+                black_box(f());
+            }
+            start.elapsed().as_secs_f64() / f64::from(batch)
+        })
+        .collect();
+    times.sort_unstable_by(f64::total_cmp);
+    let median = times[BATCHES / 2];
+    println!("{name:<52}{:>12}{:>12}{:>9.2}", engineering(median), engineering(bound_s), median / bound_s);
+}
+
+fn engineering(seconds: f64) -> String {
+    match seconds {
+        s if s < 1e-6 => format!("{:.1} ns", s * 1e9),
+        s if s < 1e-3 => format!("{:.1} µs", s * 1e6),
+        s => format!("{:.2} ms", s * 1e3),
+    }
+}
+
+fn ride_s(setup: &Setup, power_w: f64) -> f64 {
+    time_s(setup, power_w).unwrap_or(f64::NAN)
+}
+
+fn even_s(setup: &Setup) -> f64 {
+    paced(setup, Effort::Even).map_or(f64::NAN, |paced| paced.time_s)
+}
+
+fn answered(question: &str, request: &str) -> usize {
+    fasterby_core::ask_json(question, request).map_or(0, |answer| answer.len())
+}
+
+fn setup(scenario: &Value) -> Setup {
+    let scenario: Scenario = serde_json::from_value(scenario.clone()).expect("a scenario");
+    let course = Rc::new(scenario.course());
+    scenario.setup_on(0, course).expect("a position")
+}
+
+/// Rolling hills of a few percent with a bearing that turns, in wind: invented.
+fn profile(points: usize, distance_m: f64) -> Value {
+    let point = |i: usize| {
+        let share = i as f64 / points as f64;
+        json!({ "distance_m": share * distance_m, "elevation_m": 100.0 + 40.0 * (share * 60.0).sin(), "bearing_deg": 360.0 * share - 180.0 })
+    };
+    let points: Vec<Value> = (0..=points).map(point).collect();
+    json!({ "course": { "kind": "profile", "points": points }, "conditions": { "wind_speed_m_s": 4.0, "wind_from_deg": 250.0 } })
+}
+
+fn demo() -> Value {
+    json!({
+        "positions": [
+            { "cda_m2": { "value": 0.228, "sd": 0.008 }, "fade": {}, "cp_factor": { "value": 0.98, "sd": 0.01 } },
+            { "cda_m2": { "value": 0.242, "sd": 0.008 } }
+        ],
+        "riding_position": 1,
+        "power": { "long_ride_loss_w": { "value": 22.0, "sd": 10.0, "source": "typical" } },
+        "course": { "out_and_back": true, "bearing_deg": 90.0 },
+        "conditions": { "wind_speed_m_s": { "value": 3.0, "sd": 1.0 }, "wind_from_deg": 250.0 }
+    })
+}
+
+fn questions() -> [(&'static str, Value); 5] {
+    [
+        ("speed-for-watts", json!({ "power_w": 250.0 })),
+        ("power-or-drag", json!({ "effort": { "kind": "power", "power_w": 250.0 } })),
+        ("power-or-drag", json!({ "effort": { "kind": "even" } })),
+        ("finish-time", json!({ "effort": { "kind": "even" } })),
+        ("hold-or-fade", json!({ "low": 0, "steady": 1, "effort": { "kind": "even" } })),
+    ]
+}

@@ -1,0 +1,54 @@
+//! Prints the structs of the boundary as TypeScript, for the page's type checker.
+
+use fasterby_core::{bounds, draws, error, quantity, questions, scenario, sources};
+use ts_rs::{Config, TS};
+
+macro_rules! print_types {
+    ($config:ident: $($type:ty),* $(,)?) => {
+        $(println!("export {}\n", <$type>::decl(&$config));)*
+    };
+}
+
+fn main() {
+    let config = Config::new();
+    println!("// Written by `cargo xtask build` from the structs of the core; edits here are overwritten.\n");
+    print_types!(config:
+        quantity::Known, quantity::Quantity, quantity::Figure,
+        error::Kind, error::Error, error::Warning,
+        bounds::Evidence, bounds::Field,
+        sources::Read, sources::Source,
+        draws::Drawn,
+        scenario::Scenario, scenario::Rider, scenario::Bike, scenario::Position, scenario::YawRow, scenario::Fade,
+        scenario::Lapses, scenario::Power, scenario::CourseKind, scenario::Course, scenario::Point,
+        scenario::PressureIs, scenario::Conditions, scenario::StartForm,
+        questions::request::EffortKind, questions::request::EffortForm,
+        questions::sureness::Contribution,
+    );
+    macro_rules! print_question {
+        ($name:literal, $module:ident: $($type:ident),*) => {
+            println!("// {}", $name);
+            $(println!("export {}\n", renamed::<questions::$module::$type>(&config, stringify!($module)));)*
+        };
+    }
+    print_question!("speed-for-watts", speed_for_watts: With, Answer, Columns, Breakdown, Elasticities, OtherAir);
+    print_question!("power-or-drag", power_or_drag: With, Answer, Columns, Exchange, Takes);
+    print_question!("finish-time", finish_time: With, Answer, Columns, Split, WPrimeForms, EnergyByCause);
+    print_question!("hold-or-fade", hold_or_fade: With, Answer, Columns, BreakEven);
+}
+
+/// A declaration whose `With`, `Answer` and `Columns` carry the question's name, which the modules give them in Rust.
+fn renamed<T: TS>(config: &Config, module: &str) -> String {
+    let question: String = module.split('_').map(capitalised).collect();
+    let mut declaration = T::decl(config);
+    for name in ["With", "Answer", "Columns"] {
+        declaration = declaration
+            .replace(&format!("type {name} "), &format!("type {question}{name} "))
+            .replace(&format!(": {name}"), &format!(": {question}{name}"));
+    }
+    declaration
+}
+
+fn capitalised(word: &str) -> String {
+    let mut letters = word.chars();
+    letters.next().map(|first| first.to_uppercase().chain(letters).collect()).unwrap_or_default()
+}

@@ -1,0 +1,120 @@
+//! The core against SciPy and CoolProp: the rows that `tests/oracle` computed independently of this code.
+
+use fasterby_core::air::{Moisture, RoadWind, density_kg_m3};
+use fasterby_core::resistance::{DragShape, Machine, Stretch, slope};
+use fasterby_tests::{Row, Table, answer, value};
+use serde_json::Value;
+use wasm_bindgen_test::wasm_bindgen_test;
+
+#[cfg(target_arch = "wasm32")]
+wasm_bindgen_test::wasm_bindgen_test_configure!(run_in_browser);
+
+/// Steady speeds agree with SciPy's root to this share: both end at rounding, on a curve of conditioning below a hundred.
+const STEADY_SPEED: f64 = 1e-9;
+/// The accuracy promised for density against the formula's own digits.
+const DENSITY: f64 = 1e-9;
+/// CIPM-2007 and the real-gas mixture of CoolProp differ by no more than this from 0 to 40 °C; below 0 °C CoolProp's
+/// humidity is over ice.
+const DENSITY_OF_REAL_GAS: f64 = 1e-4;
+
+fn yaw_table(text: &str) -> Vec<(f64, f64)> {
+    text.split(';')
+        .filter(|row| !row.is_empty())
+        .map(|row| row.split_once(':').expect("yaw:ratio"))
+        .map(|(yaw, ratio)| (yaw.parse().expect("a yaw"), ratio.parse().expect("a ratio")))
+        .collect()
+}
+
+fn machine(row: &Row<'_>) -> Machine {
+    Machine {
+        total_mass_kg: row.number("total_mass_kg"),
+        rotating_mass_kg: 0.0,
+        rolling_coefficient: row.number("rolling_coefficient"),
+        drivetrain_efficiency: row.number("drivetrain_efficiency"),
+        bearing_drag_n: row.number("bearing_drag_n"),
+        bearing_drag_n_s_per_m: row.number("bearing_drag_n_s_per_m"),
+        launch_force_n: 250.0,
+        lateral_m_s2: 4.0,
+        braking_m_s2: 3.0,
+        gravity_m_s2: 9.80665,
+    }
+}
+
+#[wasm_bindgen_test(unsupported = test)]
+fn a_thousand_steady_speeds_agree_with_scipy() {
+    for row in Table::new(include_str!("../oracle/data/steady.csv")).rows() {
+        let machine = machine(&row);
+        let shape = DragShape {
+            yaw_table: yaw_table(row.text("yaw_table")),
+            speed_exponent: row.number("speed_exponent"),
+            reference_airspeed_m_s: row.number("reference_airspeed_m_s"),
+        };
+        let wind = RoadWind { head_m_s: row.number("headwind_m_s"), cross_m_s: row.number("crosswind_m_s") };
+        let stretch = Stretch::new(&machine, &shape, row.number("density_kg_m3"), wind, slope(row.number("grade")));
+        let cda_m2 = row.number("cda_m2");
+        let speed = stretch.speed_m_s(row.number("power_w") * machine.drivetrain_efficiency, cda_m2);
+        let want = row.number("speed_m_s");
+        assert!((speed / want - 1.0).abs() <= STEADY_SPEED, "{}: {speed} for {want}", row.text("case"));
+        let power = 12.0 * stretch.total_n(12.0, cda_m2) / machine.drivetrain_efficiency;
+        let want = row.number("power_at_12_w");
+        assert!((power - want).abs() <= STEADY_SPEED * want.abs().max(1.0), "{}: {power} for {want}", row.text("case"));
+    }
+}
+
+#[wasm_bindgen_test(unsupported = test)]
+fn densities_agree_with_the_formula_and_with_coolprop() {
+    for row in Table::new(include_str!("../oracle/data/density.csv")).rows() {
+        let temperature_c = row.number("temperature_c");
+        let humidity = Moisture::RelativeHumidity(row.number("relative_humidity"));
+        let density = density_kg_m3(temperature_c, row.number("pressure_pa"), humidity);
+        let own = density / row.number("density_kg_m3") - 1.0;
+        assert!(own.abs() <= DENSITY, "{}: {own:e}", row.text("case"));
+        if temperature_c >= 0.0 {
+            let real = density / row.number("coolprop_density_kg_m3") - 1.0;
+            assert!(real.abs() <= DENSITY_OF_REAL_GAS, "{}: {real:e}", row.text("case"));
+        }
+    }
+}
+
+/// Compares what a case expects with the answer, number by number, each by the case's own absolute tolerance.
+fn compare(case: &str, path: &str, expected: &Value, tolerance: &Value, got: &Value, wrong: &mut Vec<String>) {
+    if let Value::Object(fields) = expected {
+        for (name, inner) in fields {
+            compare(case, &format!("{path}.{name}"), inner, &tolerance[name], &got[name], wrong);
+        }
+        return;
+    }
+    match (value(expected), value(got)) {
+        (None, None) => {}
+        (Some(want), Some(got)) => {
+            let allowed = tolerance.as_f64().expect("a tolerance beside every number");
+            if (got - want).abs() > allowed {
+                wrong.push(format!("{case}: {path} is {got}, expected {want} ± {allowed}"));
+            }
+        }
+        _ => wrong.push(format!("{case}: {path} is {got}, expected {expected}")),
+    }
+}
+
+fn agree(data: &str) {
+    let data: Value = serde_json::from_str(data).expect("the oracle writes JSON");
+    let cases = data["cases"].as_array().expect("a list of cases");
+    assert!(!cases.is_empty());
+    let mut wrong = Vec::new();
+    for case in cases {
+        let name = case["name"].as_str().expect("a name");
+        let got = answer(case["question"].as_str().expect("a question"), &case["request"]);
+        compare(name, "", &case["expected"], &case["tolerance"], &got, &mut wrong);
+    }
+    assert!(wrong.is_empty(), "{} of {} cases:\n{}", wrong.len(), cases.len(), wrong.join("\n"));
+}
+
+#[wasm_bindgen_test(unsupported = test)]
+fn rides_agree_with_an_eighth_order_integration() {
+    agree(include_str!("../oracle/data/rides.json"));
+}
+
+#[wasm_bindgen_test(unsupported = test)]
+fn even_efforts_and_break_evens_agree_with_a_brute_force_search() {
+    agree(include_str!("../oracle/data/even.json"));
+}

@@ -1,0 +1,1209 @@
+// Written by `cargo xtask build` from the structs of the core; edits here are overwritten.
+
+export type Known = "typical" | "estimated" | "measured";
+
+export type Quantity = { 
+/**
+ * The value, in the SI unit of the field's name.
+ */
+value: number, 
+/**
+ * One standard deviation, in the same unit; 0 for a number that was chosen.
+ */
+sd: number, 
+/**
+ * How it is known.
+ */
+source: Known, };
+
+export type Figure = { 
+/**
+ * The value, in the SI unit of the field's name.
+ */
+value: number, 
+/**
+ * One standard deviation, in the same unit.
+ */
+sd: number, };
+
+export type Kind = "out_of_range" | "not_finite" | "wrong_type" | "unknown_field" | "missing" | "conflict" | "unknown_question" | "newer_version" | "too_large" | "impossible";
+
+export type Error = { 
+/**
+ * What kind of thing is wrong.
+ */
+kind: Kind, 
+/**
+ * The path in the request, such as `scenario.positions[0].cda_m2`; empty if it is the whole request.
+ */
+field: string, 
+/**
+ * One sentence for people.
+ */
+message: string, 
+/**
+ * The least value allowed, where there is a range.
+ */
+min?: number, 
+/**
+ * The greatest value allowed, where there is a range.
+ */
+max?: number, };
+
+export type Warning = { 
+/**
+ * The path in the request that the doubt is about; empty if it is the whole answer.
+ */
+field: string, 
+/**
+ * A word the page can look up, such as `extrapolated`.
+ */
+kind: string, 
+/**
+ * One sentence for people.
+ */
+message: string, };
+
+export type Evidence = "published" | "common-practice" | "from-memory" | "assumed";
+
+export type Field = { 
+/**
+ * The path without indices, such as `positions.cda_m2`.
+ */
+key: string, 
+/**
+ * The SI unit, or an empty text for a pure number.
+ */
+unit: string, 
+/**
+ * The least value accepted.
+ */
+min: number, 
+/**
+ * The greatest value accepted.
+ */
+max: number, 
+/**
+ * Below this the answer carries a warning.
+ */
+usual_min: number, 
+/**
+ * Above this the answer carries a warning.
+ */
+usual_max: number, 
+/**
+ * The typical value.
+ */
+default: number, 
+/**
+ * One standard deviation of the typical value.
+ */
+default_sd: number, 
+/**
+ * The step of one press of an arrow key.
+ */
+step: number, 
+/**
+ * What the default rests on.
+ */
+evidence: Evidence, 
+/**
+ * The key of the citation, or an empty text.
+ */
+source: string, 
+/**
+ * One sentence on where the default and the ranges come from.
+ */
+note: string, };
+
+export type Read = "abstract" | "second-hand" | "from-memory";
+
+export type Source = { 
+/**
+ * The key used in code, tables and on the page.
+ */
+key: string, 
+/**
+ * The full reference.
+ */
+citation: string, 
+/**
+ * How much of it was read.
+ */
+read: Read, 
+/**
+ * What was taken from it.
+ */
+figure: string, };
+
+export type Drawn = { 
+/**
+ * How many draws there were.
+ */
+draws: number, 
+/**
+ * How many could not be ridden, and are left out of the rest.
+ */
+failed: number, 
+/**
+ * Share of draws in which the difference is positive.
+ */
+share_positive: number, 
+/**
+ * Mean of the difference.
+ */
+mean: number, 
+/**
+ * Standard deviation of the difference.
+ */
+sd: number, 
+/**
+ * The value that 2.5 % of draws lie below.
+ */
+low_95: number, 
+/**
+ * The middle draw.
+ */
+median: number, 
+/**
+ * The value that 97.5 % of draws lie below.
+ */
+high_95: number, };
+
+export type Scenario = { 
+/**
+ * The version of this form.
+ */
+fasterby: number, 
+/**
+ * What the rider calls it.
+ */
+title: string, 
+/**
+ * The rider.
+ */
+rider: Rider, 
+/**
+ * The bicycle.
+ */
+bike: Bike, 
+/**
+ * The positions the rider has.
+ */
+positions: Array<Position>, 
+/**
+ * The one ridden, by its place in `positions`.
+ */
+riding_position: number, 
+/**
+ * What the rider can push.
+ */
+power: Power, 
+/**
+ * The road.
+ */
+course: Course, 
+/**
+ * The day.
+ */
+conditions: Conditions, 
+/**
+ * The start.
+ */
+start: StartForm, 
+/**
+ * The model's own error as a share of a finish time.
+ */
+model_error_share: Quantity, };
+
+export type Rider = { 
+/**
+ * Rider, bicycle and all they carry, kg.
+ */
+total_mass_kg: Quantity, };
+
+export type Bike = { 
+/**
+ * Crr.
+ */
+rolling_coefficient: Quantity, 
+/**
+ * Share of pedal power that reaches the road.
+ */
+drivetrain_efficiency: Quantity, 
+/**
+ * What the turning wheels add to the mass when speed changes, kg.
+ */
+rotating_mass_kg: Quantity, 
+/**
+ * Constant part of bearing drag, N.
+ */
+bearing_drag_n: Quantity, 
+/**
+ * Part of bearing drag that grows with speed, N s/m.
+ */
+bearing_drag_n_s_per_m: Quantity, 
+/**
+ * The most propulsive force, N.
+ */
+launch_force_n: Quantity, 
+/**
+ * The most sideways acceleration in a bend, m/s².
+ */
+lateral_m_s2: Quantity, 
+/**
+ * Deceleration before a bend, m/s².
+ */
+braking_m_s2: Quantity, };
+
+export type Position = { 
+/**
+ * What the rider calls it.
+ */
+name: string, 
+/**
+ * Drag area when fresh, m².
+ */
+cda_m2: Quantity, 
+/**
+ * Critical power in it over that of the power tests.
+ */
+cp_factor: Quantity, 
+/**
+ * W′ in it over that of the power tests.
+ */
+w_prime_factor: Quantity, 
+/**
+ * Axial drag area by yaw, over that at zero yaw.
+ */
+yaw_table: Array<YawRow>, 
+/**
+ * How drag area changes with air speed.
+ */
+speed_exponent: Quantity, 
+/**
+ * The air speed at which drag area was measured, m/s.
+ */
+reference_airspeed_m_s: Quantity, 
+/**
+ * How it is lost.
+ */
+fade?: Fade, 
+/**
+ * How often it is left.
+ */
+lapses?: Lapses, };
+
+export type YawRow = { 
+/**
+ * Angle between the bicycle and the apparent wind, degrees.
+ */
+yaw_deg: number, 
+/**
+ * Axial drag area over that at zero yaw.
+ */
+ratio: number, };
+
+export type Fade = { 
+/**
+ * Drag area once it is lost, m².
+ */
+tired_cda_m2: Quantity, 
+/**
+ * When it begins to go, s.
+ */
+begins_s: Quantity, 
+/**
+ * When it has gone, s.
+ */
+complete_s: Quantity, };
+
+export type Lapses = { 
+/**
+ * Share of the time, 0 to 1.
+ */
+share: Quantity, 
+/**
+ * Drag area in a lapse, m².
+ */
+cda_m2: Quantity, };
+
+export type Power = { 
+/**
+ * Critical power, W.
+ */
+cp_w: Quantity, 
+/**
+ * W′, J.
+ */
+w_prime_j: Quantity, 
+/**
+ * Power at the first instant, W.
+ */
+peak_w?: Quantity, 
+/**
+ * Watts lost for each e-fold of time in long rides.
+ */
+long_ride_loss_w?: Quantity, 
+/**
+ * From when that counts, s.
+ */
+long_ride_from_s: Quantity, };
+
+export type CourseKind = "simple" | "profile";
+
+export type Course = { 
+/**
+ * Which kind.
+ */
+kind: CourseKind, 
+/**
+ * Its length, m; of a simple course.
+ */
+distance_m?: Quantity, 
+/**
+ * Rise over run; of a simple course.
+ */
+grade?: Quantity, 
+/**
+ * The way it leads at the start, degrees; of a simple course.
+ */
+bearing_deg?: Quantity, 
+/**
+ * Whether it comes back the way it went; of a simple course.
+ */
+out_and_back?: boolean, 
+/**
+ * Points of a profile, by ascending distance.
+ */
+points: Array<Point>, };
+
+export type Point = { 
+/**
+ * Along the road from the start, m.
+ */
+distance_m: number, 
+/**
+ * Above sea level, m.
+ */
+elevation_m: number, 
+/**
+ * The way the road leads from here on, degrees.
+ */
+bearing_deg: number, 
+/**
+ * Radius of the bend from here to the next point, m.
+ */
+radius_m?: number, };
+
+export type PressureIs = "sea_level" | "course";
+
+export type Conditions = { 
+/**
+ * At the course, °C.
+ */
+temperature_c: Quantity, 
+/**
+ * hPa; left out, the standard atmosphere's at this altitude.
+ */
+pressure_hpa?: Quantity, 
+/**
+ * Where that pressure holds.
+ */
+pressure_is: PressureIs, 
+/**
+ * Of the course, m.
+ */
+altitude_m: Quantity, 
+/**
+ * 0 to 1.
+ */
+relative_humidity?: Quantity, 
+/**
+ * In place of the humidity, °C.
+ */
+dew_point_c?: Quantity, 
+/**
+ * As forecast, m/s.
+ */
+wind_speed_m_s: Quantity, 
+/**
+ * Where it comes from, degrees.
+ */
+wind_from_deg: Quantity, 
+/**
+ * Height of the forecast wind, m.
+ */
+wind_height_m: Quantity, 
+/**
+ * Height at which the rider meets it, m.
+ */
+rider_height_m: Quantity, 
+/**
+ * Of the land around, m.
+ */
+roughness_length_m?: Quantity, 
+/**
+ * In place of the roughness: the share of the wind that reaches the rider.
+ */
+shelter_factor?: Quantity, 
+/**
+ * For gravity, degrees.
+ */
+latitude_deg?: Quantity, };
+
+export type StartForm = "standing" | "rolling" | { speed_m_s: Quantity };
+
+export type EffortKind = "even" | "power" | "time";
+
+export type EffortForm = { 
+/**
+ * Which kind.
+ */
+kind: EffortKind, 
+/**
+ * W, for a given power.
+ */
+power_w?: Quantity, 
+/**
+ * s, for a given finish time.
+ */
+time_s?: number, };
+
+export type Contribution = { 
+/**
+ * The input's path in the request.
+ */
+field: string, 
+/**
+ * How it is known.
+ */
+source: Known, 
+/**
+ * By how much one standard deviation of it moves the answer, in the answer's unit; positive if more of it raises the answer.
+ */
+moves: number, 
+/**
+ * Its share of the answer's variance.
+ */
+share: number, };
+
+// speed-for-watts
+export type SpeedForWattsWith = { 
+/**
+ * Power at the pedals, W; the default is 250.
+ */
+power_w?: Quantity, 
+/**
+ * Or a speed over the ground, m/s.
+ */
+speed_m_s?: Quantity, 
+/**
+ * Rise over run here; the course's if left out.
+ */
+grade?: number, 
+/**
+ * The way the road leads here, degrees; the course's if left out.
+ */
+bearing_deg?: number, };
+
+export type SpeedForWattsAnswer = { 
+/**
+ * Speed over the ground.
+ */
+speed_m_s: Figure, 
+/**
+ * Power at the pedals.
+ */
+power_w: Figure, 
+/**
+ * Where it goes.
+ */
+breakdown_w: Breakdown, 
+/**
+ * Share of the road load that is air.
+ */
+aero_share: number, 
+/**
+ * What a percent of each input does to speed.
+ */
+elasticity: Elasticities, 
+/**
+ * Density of the air.
+ */
+density_kg_m3: number, 
+/**
+ * Wind at rider height.
+ */
+rider_wind_m_s: number, 
+/**
+ * Its component against the rider.
+ */
+headwind_m_s: number, 
+/**
+ * Its component from the rider's right.
+ */
+crosswind_m_s: number, 
+/**
+ * Air speed the rider feels.
+ */
+apparent_wind_m_s: number, 
+/**
+ * Angle it comes at, degrees.
+ */
+yaw_deg: number, 
+/**
+ * Drag area ridden with, lapses counted.
+ */
+cda_m2: number, 
+/**
+ * What ten more watts would add to speed.
+ */
+next_10_w_m_s: Figure, 
+/**
+ * The same watts in other air.
+ */
+other_air: OtherAir, 
+/**
+ * Which inputs carry the doubt of the speed (or of the power, if a speed was asked for).
+ */
+surer: Array<Contribution>, 
+/**
+ * What is doubtful.
+ */
+warnings: Array<Warning>, 
+/**
+ * Curves.
+ */
+columns: SpeedForWattsColumns, };
+
+export type SpeedForWattsColumns = { 
+/**
+ * Speeds, m/s.
+ */
+speed_m_s: Float64Array, 
+/**
+ * Power into the air at each speed, W.
+ */
+air_w: Float64Array, 
+/**
+ * Power into the tyres, W.
+ */
+rolling_w: Float64Array, 
+/**
+ * Power into the hill, W.
+ */
+climbing_w: Float64Array, 
+/**
+ * Power into the bearings, W.
+ */
+bearings_w: Float64Array, 
+/**
+ * Power lost in the drivetrain, W.
+ */
+drivetrain_w: Float64Array, 
+/**
+ * Powers, W.
+ */
+power_w: Float64Array, 
+/**
+ * Speed at each power, m/s.
+ */
+speed_at_power_m_s: Float64Array, 
+/**
+ * What ten more watts add to speed at each power, m/s.
+ */
+next_10_w_m_s: Float64Array, };
+
+export type Breakdown = { 
+/**
+ * Into the air; negative where the wind pushes.
+ */
+air: number, 
+/**
+ * Into the tyres.
+ */
+rolling: number, 
+/**
+ * Into the hill; negative downhill.
+ */
+climbing: number, 
+/**
+ * Into the wheel bearings.
+ */
+bearings: number, 
+/**
+ * Lost in the drivetrain.
+ */
+drivetrain: number, };
+
+export type Elasticities = { 
+/**
+ * Of power.
+ */
+power: number, 
+/**
+ * Of drag area.
+ */
+cda: number, 
+/**
+ * Of mass.
+ */
+mass: number, 
+/**
+ * Of the rolling-resistance coefficient.
+ */
+rolling: number, 
+/**
+ * Of air density.
+ */
+density: number, };
+
+export type OtherAir = { 
+/**
+ * Density of the standard atmosphere at sea level, kg/m³.
+ */
+standard_density_kg_m3: number, 
+/**
+ * Speed in that, the wind as it is, m/s.
+ */
+standard_speed_m_s: number, 
+/**
+ * Speed in today's air without wind, m/s.
+ */
+still_speed_m_s: number, };
+
+// power-or-drag
+export type PowerOrDragWith = { 
+/**
+ * More power, as a share: 0.1 is ten percent more.
+ */
+power_change: number, 
+/**
+ * Change of drag area, as a share: −0.1 is ten percent less.
+ */
+cda_change: number, 
+/**
+ * How hard; the best even effort if left out.
+ */
+effort: EffortForm, 
+/**
+ * The powers that the map spans, W.
+ */
+map_power_w?: [number, number], 
+/**
+ * The drag areas that the map spans, m².
+ */
+map_cda_m2?: [number, number], 
+/**
+ * How many draws of the comparison to take; none if left out.
+ */
+draws: number, 
+/**
+ * The seed of the draws.
+ */
+seed: number, };
+
+export type PowerOrDragAnswer = { 
+/**
+ * Finish time as the rider is, the model's own error counted.
+ */
+base_time_s: Figure, 
+/**
+ * With more power.
+ */
+more_power_time_s: Figure, 
+/**
+ * With less drag.
+ */
+less_drag_time_s: Figure, 
+/**
+ * How much faster more power is than less drag; negative if slower. The model's own error cancels.
+ */
+difference_s: Figure, 
+/**
+ * What more power saves.
+ */
+more_power_saves_s: Figure, 
+/**
+ * What less drag saves.
+ */
+less_drag_saves_s: Figure, 
+/**
+ * The draws, if any were asked for.
+ */
+drawn: Drawn | null, 
+/**
+ * The change of drag area worth the change of power; `null` if none within the bounds is.
+ */
+equal_cda_change: Figure | null, 
+/**
+ * The change of power worth the change of drag area.
+ */
+equal_power_change: Figure | null, 
+/**
+ * Share of the work on the road that goes into the air.
+ */
+aero_share: number, 
+/**
+ * The share at which the two changes tie on a flat calm road; `null` if one always wins.
+ */
+tie_aero_share: number | null, 
+/**
+ * Power as the rider is, with more power, and with less drag.
+ */
+base_power_w: number, 
+/**
+ * Power of the ride with more.
+ */
+more_power_w: number, 
+/**
+ * Power of the ride with less drag; more than the base at even effort, the ride being shorter.
+ */
+less_drag_power_w: number, 
+/**
+ * Drag area as the rider is, when fresh.
+ */
+base_cda_m2: number, 
+/**
+ * Drag area of the ride with less.
+ */
+less_drag_cda_m2: number, 
+/**
+ * What one thing is worth in another.
+ */
+exchange: Exchange, 
+/**
+ * What the changes take.
+ */
+takes: Takes, 
+/**
+ * How far.
+ */
+distance_m: number, 
+/**
+ * Which inputs carry the doubt of the difference.
+ */
+surer: Array<Contribution>, 
+/**
+ * What is doubtful.
+ */
+warnings: Array<Warning>, 
+/**
+ * The map of finish times.
+ */
+columns: PowerOrDragColumns, };
+
+export type PowerOrDragColumns = { 
+/**
+ * Powers, W.
+ */
+power_w: Float64Array, 
+/**
+ * Drag areas, m².
+ */
+cda_m2: Float64Array, 
+/**
+ * Finish times, s.
+ */
+time_s: Float64Array, };
+
+export type Exchange = { 
+/**
+ * Watts worth 0.001 m² of drag area.
+ */
+w_per_0_001_m2: number, 
+/**
+ * Square metres worth one watt.
+ */
+m2_per_w: number, 
+/**
+ * Watts worth one percent of drag area.
+ */
+w_per_cda_percent: number, 
+/**
+ * Watts worth a kilogram.
+ */
+w_per_kg: number, 
+/**
+ * Square metres worth a kilogram.
+ */
+m2_per_kg: number, 
+/**
+ * Watts worth 0.0001 of the rolling-resistance coefficient.
+ */
+w_per_0_0001_crr: number, 
+/**
+ * Square metres worth 0.0001 of the rolling-resistance coefficient.
+ */
+m2_per_0_0001_crr: number, 
+/**
+ * Seconds that one watt saves.
+ */
+s_per_w: number, 
+/**
+ * Seconds that 0.001 m² saves.
+ */
+s_per_0_001_m2: number, 
+/**
+ * Seconds that a kilogram saves.
+ */
+s_per_kg: number, 
+/**
+ * Seconds that 0.0001 of the rolling-resistance coefficient saves.
+ */
+s_per_0_0001_crr: number, };
+
+export type Takes = { 
+/**
+ * How long the changed power could be held today, s; `null` if for ever, or not at all.
+ */
+more_power_held_s: number | null, 
+/**
+ * How long the power ridden at now could be held, s.
+ */
+power_held_s: number | null, 
+/**
+ * Power that the curve allows for this finish time, W.
+ */
+sustainable_w: number, };
+
+// finish-time
+export type FinishTimeWith = { 
+/**
+ * How hard; the best even effort if left out.
+ */
+effort: EffortForm, 
+/**
+ * Instead of the course's length: how far in this time, s, on a course of this kind?
+ */
+for_time_s?: number, 
+/**
+ * Distance between splits, m.
+ */
+split_every_m?: number, };
+
+export type FinishTimeAnswer = { 
+/**
+ * Finish time with all its doubt: the inputs' and the model's own.
+ */
+time_s: Figure, 
+/**
+ * The inputs' share of that doubt, one standard deviation, s.
+ */
+input_sd_s: number, 
+/**
+ * The model's own share, one standard deviation, s.
+ */
+model_sd_s: number, 
+/**
+ * How far.
+ */
+distance_m: Figure, 
+/**
+ * The power ridden at.
+ */
+power_w: Figure, 
+/**
+ * The power that this rider's curve allows for this time.
+ */
+sustainable_w: number, 
+/**
+ * Distance over time.
+ */
+average_speed_m_s: Figure, 
+/**
+ * W′ balance at the finish; below 0 if the ride asks for more than the rider has.
+ */
+w_prime_left_j: number, 
+/**
+ * The least W′ balance on the way.
+ */
+w_prime_least_j: number, 
+/**
+ * W′ balance at the finish by each form of recovery.
+ */
+w_prime_forms: WPrimeForms, 
+/**
+ * The ride at even distances and at the finish.
+ */
+splits: Array<Split>, 
+/**
+ * Where the work went.
+ */
+energy_j: EnergyByCause, 
+/**
+ * Share of the work on the road that went into the air.
+ */
+aero_share: number, 
+/**
+ * Drag area averaged over the ride.
+ */
+mean_cda_m2: number, 
+/**
+ * Density of the air.
+ */
+density_kg_m3: number, 
+/**
+ * Wind at rider height.
+ */
+rider_wind_m_s: number, 
+/**
+ * Finish time in still air of the same density, if there is wind.
+ */
+still_time_s: number | null, 
+/**
+ * Which inputs carry the doubt of the time (or of the distance).
+ */
+surer: Array<Contribution>, 
+/**
+ * What is doubtful.
+ */
+warnings: Array<Warning>, 
+/**
+ * Curves.
+ */
+columns: FinishTimeColumns, };
+
+export type FinishTimeColumns = { 
+/**
+ * Distances along the ride, m.
+ */
+along_m: Float64Array, 
+/**
+ * Speed there, m/s.
+ */
+along_speed_m_s: Float64Array, 
+/**
+ * W′ balance there, J.
+ */
+along_w_prime_j: Float64Array, 
+/**
+ * Lengths of course, evenly spaced in their logarithm, m.
+ */
+distance_m: Float64Array, 
+/**
+ * Time of the best even effort over each, s.
+ */
+time_s: Float64Array, 
+/**
+ * Its power, W.
+ */
+power_w: Float64Array, };
+
+export type Split = { 
+/**
+ * From the start, m.
+ */
+distance_m: number, 
+/**
+ * Since the start, s.
+ */
+time_s: number, 
+/**
+ * Mean speed since the split before, m/s.
+ */
+speed_m_s: number, 
+/**
+ * W′ balance, J.
+ */
+w_prime_balance_j: number, };
+
+export type WPrimeForms = { 
+/**
+ * The form used: recovery slows as W′ fills.
+ */
+differential_j: number, 
+/**
+ * Nothing comes back.
+ */
+no_recovery_j: number, 
+/**
+ * All comes back, watt for watt.
+ */
+linear_j: number, };
+
+export type EnergyByCause = { 
+/**
+ * Work at the pedals: the sum of all others.
+ */
+pedal: number, 
+/**
+ * Lost in the drivetrain.
+ */
+drivetrain: number, 
+/**
+ * Into the air.
+ */
+air: number, 
+/**
+ * Into the tyres.
+ */
+rolling: number, 
+/**
+ * Into height.
+ */
+climbing: number, 
+/**
+ * Into the wheel bearings.
+ */
+bearings: number, 
+/**
+ * Into the brakes.
+ */
+braking: number, 
+/**
+ * Into speed.
+ */
+kinetic: number, };
+
+// hold-or-fade
+export type HoldOrFadeWith = { 
+/**
+ * The low position, by its place in the scenario.
+ */
+low: number, 
+/**
+ * The one that is held.
+ */
+steady: number, 
+/**
+ * By how much the low position's fresh drag area is below the steady one's, m², if that is what was measured: a
+ * difference from one test is surer than the difference of two drag areas.
+ */
+lower_by_m2?: Quantity, 
+/**
+ * How hard; the best even effort if left out.
+ */
+effort: EffortForm, 
+/**
+ * How many draws of the comparison to take; none if left out.
+ */
+draws: number, 
+/**
+ * The seed of the draws.
+ */
+seed: number, };
+
+export type HoldOrFadeAnswer = { 
+/**
+ * Finish time in the low position as it is held.
+ */
+low_time_s: Figure, 
+/**
+ * Finish time in the steady one.
+ */
+steady_time_s: Figure, 
+/**
+ * How much faster the low position is; negative if slower. The model's own error cancels.
+ */
+difference_s: Figure, 
+/**
+ * Finish time in the low position if it were held to the end.
+ */
+low_held_time_s: Figure, 
+/**
+ * How much faster it would then be.
+ */
+held_difference_s: Figure, 
+/**
+ * The draws, if any were asked for.
+ */
+drawn: Drawn | null, 
+/**
+ * Where they tie.
+ */
+break_even: BreakEven, 
+/**
+ * The share of the ride that the low position is held for now, in equal effect on the mean drag area.
+ */
+held_share: number | null, 
+/**
+ * When the low position's drag area passes the steady one's, s.
+ */
+passes_s: number | null, 
+/**
+ * Seconds gained while it is the lower, to first order.
+ */
+gained_s: number | null, 
+/**
+ * Seconds given back after that, to first order.
+ */
+given_back_s: number | null, 
+/**
+ * Power in the low position.
+ */
+low_power_w: number, 
+/**
+ * Power in the steady one.
+ */
+steady_power_w: number, 
+/**
+ * Fresh drag area of the low position.
+ */
+low_cda_m2: number, 
+/**
+ * Mean drag area of the low position over its ride.
+ */
+low_mean_cda_m2: number, 
+/**
+ * Mean drag area of the steady one.
+ */
+steady_mean_cda_m2: number, 
+/**
+ * How far.
+ */
+distance_m: number, 
+/**
+ * Which inputs carry the doubt of the difference.
+ */
+surer: Array<Contribution>, 
+/**
+ * What is doubtful.
+ */
+warnings: Array<Warning>, 
+/**
+ * Curves.
+ */
+columns: HoldOrFadeColumns, };
+
+export type HoldOrFadeColumns = { 
+/**
+ * Times of the ride, s.
+ */
+time_s: Float64Array, 
+/**
+ * Drag area of the low position then, m².
+ */
+low_cda_m2: Float64Array, 
+/**
+ * Drag area of the steady one then, m².
+ */
+steady_cda_m2: Float64Array, 
+/**
+ * Shares of the ride held, from 0 to 1; none if the position is never lost.
+ */
+share: Float64Array, 
+/**
+ * How much faster the low position is then, s.
+ */
+difference_s: Float64Array, 
+/**
+ * One standard deviation of that, s.
+ */
+difference_sd_s: Float64Array, };
+
+export type BreakEven = { 
+/**
+ * Share of the ride that the low position must be held, the rest being ridden at its lost drag area.
+ */
+held_share: number | null, 
+/**
+ * The earliest that it may begin to go, going as slowly as it does, s.
+ */
+begins_s: number | null, 
+/**
+ * The highest drag area that it may end at, m².
+ */
+tired_cda_m2: number | null, };
+

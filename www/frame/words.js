@@ -1,7 +1,7 @@
 // @ts-check
 /** What the fields of a scenario are called on the page, and what the page says when one of them is refused. */
 
-import { fewestDigitsFor, kindOf, number, quantity, toDisplay } from "../units.js";
+import { fewestDigitsFor, kindOf, number, plusMinus, quantity, toDisplay } from "../units.js";
 import { fieldKey } from "../state/scenario.js";
 
 /** @import { Units } from "../units.js" */
@@ -101,10 +101,27 @@ export function outsideWords(path, min, max, units) {
   return `${labelOf(path) || "This number"} runs from ${rangeWords(path, min, max, units)}.`;
 }
 
-/** An error or a warning as the reader's sentence: ranges in their own units, fields by their name. @param {CoreError} error @param {Units} units */
+/**
+ * An error or a warning as the reader's sentence: ranges in their own units, fields by their name.
+ * @param {CoreError} error @param {Units} units
+ */
 export function errorWords({ kind, field, message, min, max }, units) {
-  if (kind === "out_of_range" && min !== undefined && max !== undefined && labelOf(field)) return outsideWords(field, min, max, units);
+  const label = labelOf(field);
+  const lastPart = field.split(".").at(-1) ?? "";
+  switch (kind) {
+    case "unknown_field": return `There is no field “${lastPart}” there; it may be a typing slip.`;
+    case "wrong_type": return `“${label || lastPart}” holds something other than it should.`;
+    case "missing": return label ? `“${label}” is missing.` : capital(message);
+    case "out_of_range":
+      if (!label || min === undefined || max === undefined) break;
+      return lastPart === "sd" ? `The ± of “${label}” is at most ${spreadWords(field, max, units)}.` : outsideWords(field, min, max, units);
+  }
   return capital(named(message, field));
+}
+
+/** @param {string} path @param {number} sd @param {Units} units */
+function spreadWords(path, sd, units) {
+  return plusMinus(kindOf(path), sd, units).replace(/^±\s*/, "");
 }
 
 /** A message with the fields in it called by their names: the one it is about by its path, its neighbours by their last part. @param {string} message @param {string} field */

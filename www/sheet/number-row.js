@@ -113,7 +113,8 @@ function evidence(page, path) {
   function update({ units }) {
     if (!field || units === shown) return;
     shown = units;
-    summary.textContent = `usually ${rangeWords(path, field.usual_min, field.usual_max, units)}`;
+    const anyIsUsual = field.usual_min === field.min && field.usual_max === field.max;
+    summary.textContent = anyIsUsual ? "about this number" : `usually ${rangeWords(path, field.usual_min, field.usual_max, units)}`;
     words.textContent = `Accepted from ${rangeWords(path, field.min, field.max, units)}. ${defaultWords(page, path, field, units)} ${field.note}`;
   }
 

@@ -41,7 +41,7 @@ impl Receive for Values {
     fn receive<A: Serialize>(self, answer: &A) -> Self::Out {
         let answer = values(answer)?;
         if let Ok(columns) = Reflect::get(&answer, &"columns".into()) {
-            for name in Object::keys(columns.unchecked_ref()) {
+            for name in Object::keys(columns.unchecked_ref::<Object>()) {
                 let column = Reflect::get(&columns, &name)?;
                 if Array::is_array(&column) {
                     Reflect::set(&columns, &name, &Float64Array::new(&column))?;

@@ -1,0 +1,22 @@
+// @ts-check
+/** A run of words and numbers in a sentence that comes and goes as a whole, so that no field loses its focus when another part changes. */
+
+import { html } from "../../parts/html.js";
+
+/** @typedef {{ element: HTMLElement, note: HTMLElement }} Field A number, a choice or another clause. */
+
+/** @param {...(string | Field)} words */
+export function clause(...words) {
+  const fields = words.filter((word) => typeof word !== "string");
+  const element = html("span", {}, ...words.map((word) => (typeof word === "string" ? word : word.element)));
+  const note = html("div", {}, ...fields.map((field) => field.note));
+  return {
+    element,
+    note,
+    /** @param {boolean} wanted */
+    show(wanted) {
+      element.hidden = !wanted;
+      note.hidden = !wanted;
+    },
+  };
+}

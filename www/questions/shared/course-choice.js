@@ -1,0 +1,60 @@
+// @ts-check
+/** The course in a sentence: what kind of road, and its slope where it has one. */
+
+import { choice } from "../../parts/choice.js";
+import { clause } from "./clause.js";
+
+/** @import { Tools } from "../index.js" */
+/** @import { State } from "../../state/history.js" */
+
+const AT = "scenario.course";
+/** A hill for a start, which the sentence then lets the rider change. */
+const A_HILL = 0.04;
+
+const KINDS = [
+  { value: "out-and-back", name: "flat out-and-back road" },
+  { value: "one-way", name: "flat one-way road" },
+  { value: "hill", name: "steady hill" },
+  { value: "surveyed", name: "your surveyed course" },
+];
+
+/** @param {any} course */
+export function courseKind(course) {
+  if (course.kind === "profile") return "surveyed";
+  if (Number(course.grade?.value ?? course.grade) !== 0) return "hill";
+  return course.out_and_back ? "out-and-back" : "one-way";
+}
+
+/** A field of the sentence: "a flat out-and-back road", "a steady hill of 4 %". @param {Tools} tools */
+export function courseChoice(tools) {
+  const { store } = tools;
+  const kind = choice({ label: "Kind of course", path: AT, options: KINDS, onChange: change });
+  const grade = tools.number({ path: `${AT}.grade`, meaning: "ground", signed: true });
+  const hill = clause(" of ", grade);
+  const field = clause(kind, hill);
+
+  /** @param {string} wanted */
+  function change(wanted) {
+    const { course } = store.get().scenario;
+    if (wanted === "surveyed") {
+      tools.openSheet(AT);
+      kind.update({ value: courseKind(course) });
+      return;
+    }
+    const { grade: _slope, out_and_back: _back, ...rest } = course.kind === "profile" ? { kind: "simple", distance_m: tools.courseLengthM(course), bearing_deg: 0 } : course;
+    store.set(AT, { ...rest, grade: wanted === "hill" ? A_HILL : 0, out_and_back: wanted === "out-and-back" });
+  }
+
+  return {
+    ...field,
+    /** @param {State} state @param {import("../../core.js").CoreError | null} error @returns {boolean} */
+    update(state, error) {
+      const now = courseKind(state.scenario.course);
+      // A slope of 0 that is being typed is not yet a flat road.
+      const typing = document.activeElement === grade.input;
+      kind.update({ value: typing ? "hill" : now });
+      hill.show(now === "hill" || typing);
+      return now !== "surveyed" && grade.update(state, error);
+    },
+  };
+}

@@ -1,0 +1,36 @@
+// @ts-check
+/** The day in a sentence: temperature and wind, and where the wind and the road lead once there is any. */
+
+import { clause } from "./clause.js";
+
+/** @import { Tools } from "../index.js" */
+/** @import { State } from "../../state/history.js" */
+/** @import { BoundNumber } from "../../frame/bound-number.js" */
+
+const AT = "scenario.conditions";
+
+/**
+ * "in 15 °C with 7 mph of wind from 250°, the road leading towards 90°"
+ * @param {Tools} tools @param {{ bearing?: BoundNumber | null }} [options] `bearing` is the question's own; the course's if left out, none if null
+ */
+export function weather(tools, { bearing } = {}) {
+  const temperature = tools.number({ path: `${AT}.temperature_c` });
+  const wind = tools.number({ path: `${AT}.wind_speed_m_s` });
+  const from = tools.number({ path: `${AT}.wind_from_deg` });
+  const heading = bearing === undefined ? tools.number({ path: "scenario.course.bearing_deg" }) : bearing;
+  const way = heading ? [clause(" on a road that leads towards ", heading)] : [];
+  const blowing = clause(" from ", from, ...way);
+  const field = clause("in ", temperature, " with ", wind, " of wind", blowing);
+  const fields = [temperature, wind, from, ...(heading ? [heading] : [])];
+  return {
+    ...field,
+    /** @param {State} state @param {import("../../core.js").CoreError | null} error @returns {boolean} whether the error is shown here */
+    update(state, error) {
+      const { conditions, course } = state.scenario;
+      blowing.show((conditions.wind_speed_m_s?.value ?? conditions.wind_speed_m_s) !== 0 || blowing.element.contains(document.activeElement));
+      const ownWay = bearing !== undefined || course.kind !== "profile";
+      way.forEach((one) => one.show(ownWay));
+      return fields.filter((one) => one !== heading || ownWay).map((one) => one.update(state, error)).includes(true);
+    },
+  };
+}

@@ -2,7 +2,7 @@
 
 use std::rc::Rc;
 
-use crate::ride::{Setup, Stall, time_s};
+use crate::ride::{Clock, Setup, Stall};
 use crate::solve::{NoRoot, root, root_bracketed};
 
 /// What the rider sets out to do.
@@ -53,11 +53,11 @@ const SECANT_STEPS: usize = 30;
 ///
 /// # Errors
 /// [`NoEffort`].
-pub fn paced(setup: &Setup, effort: Effort) -> Result<Paced, NoEffort> {
+pub fn paced(clock: &dyn Clock, setup: &Setup, effort: Effort) -> Result<Paced, NoEffort> {
     match effort {
-        Effort::Even => even(setup),
-        Effort::Power(power_w) => Ok(Paced { power_w, time_s: time_s(setup, power_w)? }),
-        Effort::Time(time_s) => Ok(Paced { power_w: power_for_time_w(setup, time_s)?, time_s }),
+        Effort::Even => even(clock, setup),
+        Effort::Power(power_w) => Ok(Paced { power_w, time_s: clock.time_s(setup, power_w)? }),
+        Effort::Time(time_s) => Ok(Paced { power_w: power_for_time_w(clock, setup, time_s)?, time_s }),
     }
 }
 
@@ -71,21 +71,21 @@ pub fn paced(setup: &Setup, effort: Effort) -> Result<Paced, NoEffort> {
 /// # Errors
 /// [`NoEffort::Stalls`] where the effort does not carry the rider over the course; [`NoEffort::NothingSustainable`] where
 /// the relation falls to nothing before the finish.
-fn even(setup: &Setup) -> Result<Paced, NoEffort> {
+fn even(clock: &dyn Clock, setup: &Setup) -> Result<Paced, NoEffort> {
     let guess_s = setup.course.distance_m() / 11.0;
-    even_from(setup, setup.power.sustainable_w(guess_s.max(1.0)))
+    even_from(clock, setup, setup.power.sustainable_w(guess_s.max(1.0)))
 }
 
 /// The best even effort, from a guess at its power.
 ///
 /// # Errors
 /// [`NoEffort::Stalls`], [`NoEffort::NothingSustainable`].
-pub fn even_from(setup: &Setup, guess_w: f64) -> Result<Paced, NoEffort> {
+pub fn even_from(clock: &dyn Clock, setup: &Setup, guess_w: f64) -> Result<Paced, NoEffort> {
     if guess_w <= 0.0 {
         return Err(NoEffort::NothingSustainable);
     }
     let allowed = |power_w: f64| -> Result<(f64, f64), NoEffort> {
-        let time_s = time_s(setup, power_w)?;
+        let time_s = clock.time_s(setup, power_w)?;
         Ok((setup.power.sustainable_w(time_s), time_s))
     };
     let mut before_w = guess_w;
@@ -108,7 +108,7 @@ pub fn even_from(setup: &Setup, guess_w: f64) -> Result<Paced, NoEffort> {
     }
     let gap = |p: f64| allowed(p).map_or(1.0, |(s, _)| s - p);
     let power_w = root(gap, POWERS_W.0, POWERS_W.1, 1e-12).map_err(|_| NoEffort::NothingSustainable)?;
-    Ok(Paced { power_w, time_s: time_s(setup, power_w)? })
+    Ok(Paced { power_w, time_s: clock.time_s(setup, power_w)? })
 }
 
 /// The constant power, W, that gives a finish time.
@@ -117,9 +117,9 @@ pub fn even_from(setup: &Setup, guess_w: f64) -> Result<Paced, NoEffort> {
 ///
 /// # Errors
 /// [`NoEffort::OutOfReach`] where no power in that range gives the time.
-pub fn power_for_time_w(setup: &Setup, target_s: f64) -> Result<f64, NoEffort> {
+pub fn power_for_time_w(clock: &dyn Clock, setup: &Setup, target_s: f64) -> Result<f64, NoEffort> {
     // A rider who stalls takes for ever; any large number keeps the bracket.
-    let excess = |ln_p: f64| time_s(setup, ln_p.exp()).map_or(1e3, |t| (t / target_s).ln());
+    let excess = |ln_p: f64| clock.time_s(setup, ln_p.exp()).map_or(1e3, |t| (t / target_s).ln());
     let found = bracketed_from(excess, 250f64.ln(), POWERS_W.0.ln(), POWERS_W.1.ln());
     Ok(found.map_err(|_| NoEffort::OutOfReach)?.exp())
 }
@@ -130,11 +130,11 @@ pub fn power_for_time_w(setup: &Setup, target_s: f64) -> Result<f64, NoEffort> {
 ///
 /// # Errors
 /// [`NoEffort::OutOfReach`] where the rider does not get ten metres.
-pub fn distance_in_time_m(setup: &Setup, power_w: f64, fixed_s: f64) -> Result<f64, NoEffort> {
+pub fn distance_in_time_m(clock: &dyn Clock, setup: &Setup, power_w: f64, fixed_s: f64) -> Result<f64, NoEffort> {
     let mut scaled = setup.clone();
     let excess = |ln_d: f64| {
         scaled.course = Rc::new(setup.course.scaled_to(ln_d.exp()));
-        time_s(&scaled, power_w).map_or(1e3, |t| (t / fixed_s).ln())
+        clock.time_s(&scaled, power_w).map_or(1e3, |t| (t / fixed_s).ln())
     };
     let found = bracketed_from(excess, (fixed_s * 11.0).ln(), 10f64.ln(), 5e6f64.ln());
     Ok(found.map_err(|_| NoEffort::OutOfReach)?.exp())

@@ -1,7 +1,7 @@
 //! Road physics, power–duration and the questions of Fasterby.
 //!
 //! Lower rooms know nothing of the upper ones: `quantity bounds error sources solve`, then `air resistance`, then
-//! `power_duration position course`, then `ride effort`, then `draws`, then `scenario`, then `questions`. There is no
+//! `power_duration position course`, then `ride steady_ride effort`, then `draws`, then `scenario`, then `questions`. There is no
 //! input or output here, no clock, no randomness without a seed, and no panic that an input can reach.
 
 #![forbid(unsafe_code)]
@@ -21,5 +21,6 @@ pub mod ride;
 pub mod scenario;
 pub mod solve;
 pub mod sources;
+pub mod steady_ride;
 
 pub use questions::{Receive, ask, ask_json};

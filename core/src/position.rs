@@ -55,9 +55,7 @@ impl Position {
     #[inline]
     pub fn cda_at_m2(&self, time_s: f64) -> f64 {
         let held = match self.fade {
-            Some(fade) => {
-                self.cda_m2 + fade.gone(time_s) * (fade.tired_cda_m2 - self.cda_m2)
-            }
+            Some(fade) => self.cda_m2 + fade.gone(time_s) * (fade.tired_cda_m2 - self.cda_m2),
             None => self.cda_m2,
         };
         match self.lapses {

@@ -217,6 +217,12 @@ impl<'a> Stretch<'a> {
         (air + self.total_without_air_n(speed_m_s), slope + self.bearing_n_s_per_m)
     }
 
+    /// Air speed along the road, m/s; negative where the wind overtakes the rider.
+    #[inline]
+    pub fn air_along_m_s(&self, speed_m_s: f64) -> f64 {
+        speed_m_s + self.wind.head_m_s
+    }
+
     /// Yaw at this speed, radians, 0 to π.
     pub fn yaw(&self, speed_m_s: f64) -> f64 {
         apparent_wind(speed_m_s, self.wind).1.abs()

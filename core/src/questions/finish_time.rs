@@ -12,7 +12,7 @@ use crate::effort::{Effort, Paced, distance_in_time_m, even_from, paced};
 use crate::error::{Error, Kind, Warning};
 use crate::power_duration::Recovery;
 use crate::quantity::Figure;
-use crate::ride::{self, Ride, Setup, ride, time_s};
+use crate::ride::{self, Clock, Followed, Ride, Setup, ride, time_s};
 use crate::solve::{spaced, spaced_log};
 
 /// What the question takes.
@@ -168,10 +168,10 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
     let own: Vec<_> = with.effort.power_w.iter().map(|&q| ("with.effort.power_w", q, &bounds::POWER_W)).collect();
     let inquiry = Inquiry::new(&scenario, &[riding], &own);
 
-    let outputs = |case: &Case<'_>| -> Result<[f64; 3], Error> {
+    let outputs = |case: &Case<'_>, clock: &dyn Clock| -> Result<[f64; 3], Error> {
         let effort = own_effort(case, effort);
         let setup = case.setup(riding)?;
-        let (paced, distance_m) = solve(&setup, effort, fixed_s)?;
+        let (paced, distance_m) = solve(clock, &setup, effort, fixed_s)?;
         Ok([paced.time_s, paced.power_w, distance_m])
     };
     let spread = inquiry.spread(outputs)?;
@@ -253,15 +253,15 @@ fn fixed_time(with: &With) -> Result<Option<f64>, Error> {
 }
 
 /// The power, time and distance of an effort: over the course, or in a fixed time.
-fn solve(setup: &Setup, effort: Effort, fixed_s: Option<f64>) -> Result<(Paced, f64), Error> {
+fn solve(clock: &dyn Clock, setup: &Setup, effort: Effort, fixed_s: Option<f64>) -> Result<(Paced, f64), Error> {
     let Some(time_s) = fixed_s else {
-        return Ok((paced(setup, effort).map_err(no_effort)?, setup.course.distance_m()));
+        return Ok((paced(clock, setup, effort).map_err(no_effort)?, setup.course.distance_m()));
     };
     let power_w = match effort {
         Effort::Power(power_w) => power_w,
         _ => setup.power.sustainable_w(time_s),
     };
-    let distance_m = distance_in_time_m(setup, power_w, time_s).map_err(no_effort)?;
+    let distance_m = distance_in_time_m(clock, setup, power_w, time_s).map_err(no_effort)?;
     Ok((Paced { power_w, time_s }, distance_m))
 }
 
@@ -381,7 +381,7 @@ fn curve(setup: &Setup) -> Result<(Vec<f64>, Vec<f64>, Vec<f64>), Error> {
     let (mut kept_m, mut times, mut powers) = (Vec::new(), Vec::new(), Vec::new());
     for distance_m in distances {
         scaled.course = Rc::new(setup.course.scaled_to(distance_m));
-        let Ok(paced) = even_from(&scaled, guess_w) else { break };
+        let Ok(paced) = even_from(&Followed, &scaled, guess_w) else { break };
         guess_w = paced.power_w;
         kept_m.push(distance_m);
         times.push(paced.time_s);

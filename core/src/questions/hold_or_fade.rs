@@ -11,7 +11,7 @@ use crate::effort::{Effort, Paced, even_from, paced};
 use crate::error::{Error, Kind, Warning};
 use crate::position::{Fade, Position};
 use crate::quantity::{Figure, Quantity};
-use crate::ride::Setup;
+use crate::ride::{Clock, Followed, Setup};
 use crate::scenario::{check_quantity, position_index};
 use crate::solve::{root, spaced};
 
@@ -161,33 +161,35 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
         Ok((low, steady))
     };
     let (low_setup, steady_setup) = inquiry.base(pair)?;
-    let low_ride = paced(&low_setup, effort).map_err(no_effort)?;
-    let steady_ride = paced(&steady_setup, effort).map_err(no_effort)?;
+    let low_ride = paced(&Followed, &low_setup, effort).map_err(no_effort)?;
+    let steady_ride = paced(&Followed, &steady_setup, effort).map_err(no_effort)?;
     let held = Position { fade: None, lapses: None, ..low_setup.position.clone() };
-    let held_ride = paced(&low_setup.in_position(held.clone()), effort).map_err(no_effort)?;
+    let held_ride = paced(&Followed, &low_setup.in_position(held), effort).map_err(no_effort)?;
 
-    let low_again = |setup: &Setup, effort| near(setup, effort, low_ride.power_w);
-    let steady_again = |setup: &Setup, effort| near(setup, effort, steady_ride.power_w);
-    let outputs = |case: &Case<'_>| -> Result<[f64; 4], Error> {
+    let outputs = |case: &Case<'_>, clock: &dyn Clock| -> Result<[f64; 4], Error> {
         let effort = own_effort(case, effort);
         let (low, steady) = pair(case)?;
         let held = Position { fade: None, lapses: None, ..low.position.clone() };
         let lost = low.in_position(lost(&low.position).unwrap_or_else(|| held.clone()));
+        let time_s = |setup: &Setup, guess_w| near(clock, setup, effort, guess_w).map(|ride| ride.time_s);
         Ok([
-            low_again(&low, effort)?.time_s,
-            steady_again(&steady, effort)?.time_s,
-            low_again(&low.in_position(held), effort)?.time_s,
-            low_again(&lost, effort)?.time_s,
+            time_s(&low, low_ride.power_w)?,
+            time_s(&steady, steady_ride.power_w)?,
+            time_s(&low.in_position(held), low_ride.power_w)?,
+            time_s(&lost, low_ride.power_w)?,
         ])
     };
     let spread = inquiry.spread(outputs)?;
-    let drawn = (with.draws > 0).then(|| {
-        inquiry.drawn(with.draws, u64::from(with.seed), |case| {
-            let effort = own_effort(case, effort);
-            let (low, steady) = pair(case)?;
-            Ok(steady_again(&steady, effort)?.time_s - low_again(&low, effort)?.time_s)
-        })
-    });
+    let apart = |case: &Case<'_>, clock: &dyn Clock| -> Result<f64, Error> {
+        let effort = own_effort(case, effort);
+        let (low, steady) = pair(case)?;
+        let low_s = near(clock, &low, effort, low_ride.power_w)?.time_s;
+        Ok(near(clock, &steady, effort, steady_ride.power_w)?.time_s - low_s)
+    };
+    let drawn = match with.draws {
+        0 => None,
+        draws => Some(inquiry.drawn(draws, u64::from(with.seed), apart)?),
+    };
 
     let tie = Tie { low: &low_setup, effort, guess_w: low_ride.power_w, steady_s: steady_ride.time_s };
     let area = Area::between(&low_setup.position, &steady_setup.position, low_ride.time_s);
@@ -240,10 +242,10 @@ fn check(with: &With) -> Result<Effort, Error> {
 }
 
 /// The effort, an even one from a guess at its power.
-fn near(setup: &Setup, effort: Effort, guess_w: f64) -> Result<Paced, Error> {
+fn near(clock: &dyn Clock, setup: &Setup, effort: Effort, guess_w: f64) -> Result<Paced, Error> {
     match effort {
-        Effort::Even => even_from(setup, guess_w),
-        _ => paced(setup, effort),
+        Effort::Even => even_from(clock, setup, guess_w),
+        _ => paced(clock, setup, effort),
     }
     .map_err(no_effort)
 }
@@ -264,7 +266,7 @@ struct Tie<'a> {
 impl Tie<'_> {
     /// How much slower a changed low position is than the steady one, s.
     fn behind_s(&self, position: Position) -> f64 {
-        near(&self.low.in_position(position), self.effort, self.guess_w)
+        near(&Followed, &self.low.in_position(position), self.effort, self.guess_w)
             .map_or(f64::NAN, |ride| ride.time_s - self.steady_s)
     }
 

@@ -13,7 +13,7 @@ use crate::position::Position;
 use crate::power_duration::Recovery;
 use crate::quantity::Figure;
 use crate::resistance::tie_aero_share;
-use crate::ride::{Setup, ride, time_s};
+use crate::ride::{Clock, Followed, Setup, ride, time_s};
 use crate::solve::{chebyshev_points, lagrange_weights, root, spaced};
 
 /// What the question takes.
@@ -180,28 +180,29 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
     let own: Vec<_> = with.effort.power_w.iter().map(|&q| ("with.effort.power_w", q, &bounds::POWER_W)).collect();
     let inquiry = Inquiry::new(&scenario, &[riding], &own);
     let setup = inquiry.base(|case| case.setup(riding))?;
-    let base = changed(&setup, effort, 0.0, 0.0)?;
+    let base = paced(&Followed, &setup, effort).map_err(no_effort)?;
 
-    let outputs = |case: &Case<'_>| -> Result<[f64; 3], Error> {
+    let outputs = |case: &Case<'_>, clock: &dyn Clock| -> Result<[f64; 3], Error> {
         let setup = case.setup(riding)?;
         let effort = own_effort(case, effort);
-        let near = |power_change, cda_change| changed_from(&setup, effort, power_change, cda_change, base.power_w);
+        let near = |power_change, cda_change| changed(clock, &setup, effort, power_change, cda_change, base.power_w);
         let (as_is, more, less) = (near(0.0, 0.0)?, near(with.power_change, 0.0)?, near(0.0, with.cda_change)?);
         Ok([as_is.time_s, more.time_s, less.time_s])
     };
     let spread = inquiry.spread(outputs)?;
-    let drawn = (with.draws > 0).then(|| {
-        inquiry.drawn(with.draws, u64::from(with.seed), |case| {
-            let setup = case.setup(riding)?;
-            let effort = own_effort(case, effort);
-            let more = changed_from(&setup, effort, with.power_change, 0.0, base.power_w)?;
-            let less = changed_from(&setup, effort, 0.0, with.cda_change, base.power_w)?;
-            Ok(less.time_s - more.time_s)
-        })
-    });
+    let apart = |case: &Case<'_>, clock: &dyn Clock| -> Result<f64, Error> {
+        let setup = case.setup(riding)?;
+        let effort = own_effort(case, effort);
+        let more = changed(clock, &setup, effort, with.power_change, 0.0, base.power_w)?;
+        Ok(changed(clock, &setup, effort, 0.0, with.cda_change, base.power_w)?.time_s - more.time_s)
+    };
+    let drawn = match with.draws {
+        0 => None,
+        draws => Some(inquiry.drawn(draws, u64::from(with.seed), apart)?),
+    };
 
-    let more = changed(&setup, effort, with.power_change, 0.0)?;
-    let less = changed(&setup, effort, 0.0, with.cda_change)?;
+    let more = changed(&Followed, &setup, effort, with.power_change, 0.0, base.power_w)?;
+    let less = changed(&Followed, &setup, effort, 0.0, with.cda_change, base.power_w)?;
     let log = ride(&setup, base.power_w, Recovery::Differential, &[]).map_err(|stall| no_effort(stall.into()))?;
     let model = scenario.model_error_share.value;
     let cda_m2 = setup.position.cda_m2;
@@ -277,15 +278,10 @@ fn with_cda(position: &Position, factor: f64) -> Position {
     changed
 }
 
-/// The ride with shares more power and drag area: at even effort the whole power curve is raised and the even effort
-/// solved anew.
-fn changed(setup: &Setup, effort: Effort, power_change: f64, cda_change: f64) -> Result<Paced, Error> {
-    let changed = changed_setup(setup, power_change, cda_change);
-    paced(&changed, raised(effort, power_change)).map_err(no_effort)
-}
-
-/// [`changed`] from a guess at the unchanged power.
-fn changed_from(
+/// The ride with shares more power and drag area, from a guess at the unchanged power: at even effort the whole power
+/// curve is raised and the even effort solved anew.
+fn changed(
+    clock: &dyn Clock,
     setup: &Setup,
     effort: Effort,
     power_change: f64,
@@ -294,9 +290,10 @@ fn changed_from(
 ) -> Result<Paced, Error> {
     let changed = changed_setup(setup, power_change, cda_change);
     match effort {
-        Effort::Even => even_from(&changed, guess_w * (1.0 + power_change)).map_err(no_effort),
-        _ => paced(&changed, raised(effort, power_change)).map_err(no_effort),
+        Effort::Power(power_w) => paced(clock, &changed, Effort::Power(power_w * (1.0 + power_change))),
+        _ => even_from(clock, &changed, guess_w * (1.0 + power_change)),
     }
+    .map_err(no_effort)
 }
 
 fn changed_setup(setup: &Setup, power_change: f64, cda_change: f64) -> Setup {
@@ -308,23 +305,17 @@ fn changed_setup(setup: &Setup, power_change: f64, cda_change: f64) -> Setup {
     changed
 }
 
-fn raised(effort: Effort, power_change: f64) -> Effort {
-    match effort {
-        Effort::Power(power_w) => Effort::Power(power_w * (1.0 + power_change)),
-        other => other,
-    }
-}
-
 fn equal_cda(setup: &Setup, effort: Effort, base: Paced, target_s: f64) -> Option<f64> {
     let excess = |cda_change: f64| {
-        changed_from(setup, effort, 0.0, cda_change, base.power_w).map_or(f64::NAN, |ride| ride.time_s - target_s)
+        changed(&Followed, setup, effort, 0.0, cda_change, base.power_w).map_or(f64::NAN, |ride| ride.time_s - target_s)
     };
     root(excess, EQUAL_CDA.0, EQUAL_CDA.1, 1e-10).ok()
 }
 
 fn equal_power(setup: &Setup, effort: Effort, base: Paced, target_s: f64) -> Option<f64> {
     let excess = |power_change: f64| {
-        changed_from(setup, effort, power_change, 0.0, base.power_w).map_or(f64::NAN, |ride| ride.time_s - target_s)
+        changed(&Followed, setup, effort, power_change, 0.0, base.power_w)
+            .map_or(f64::NAN, |ride| ride.time_s - target_s)
     };
     root(excess, EQUAL_POWER.0, EQUAL_POWER.1, 1e-10).ok()
 }

@@ -9,7 +9,7 @@ use crate::bounds;
 use crate::error::{Error, Kind, Warning};
 use crate::quantity::{Figure, Quantity};
 use crate::resistance::{Stretch, elasticity, slope};
-use crate::ride::Setup;
+use crate::ride::{Clock, Setup};
 use crate::solve::spaced;
 
 /// What the question takes: a power or a speed, and the road at this spot.
@@ -185,7 +185,7 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
     let spot = spot(&with, &scenario.course())?;
     let inquiry = Inquiry::new(&scenario, &[riding], &[(path, quantity, field)]);
 
-    let outputs = |case: &Case<'_>| -> Result<[f64; 3], Error> {
+    let outputs = |case: &Case<'_>, _: &dyn Clock| -> Result<[f64; 3], Error> {
         let setup = case.setup(riding)?;
         let stretch = spot.today(&setup);
         let cda_m2 = setup.position.cda_at_m2(0.0);

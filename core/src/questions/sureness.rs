@@ -9,8 +9,9 @@ use crate::course::Course;
 use crate::draws::{Drawn, Spread, Unsure, first_order, monte_carlo};
 use crate::error::Error;
 use crate::quantity::{Figure, Known, Quantity};
-use crate::ride::Setup;
+use crate::ride::{Clock, Followed, Setup};
 use crate::scenario::{Input, Scenario};
+use crate::steady_ride::SteadyClock;
 
 /// What one input's doubt does to the answer.
 #[derive(Clone, Debug, PartialEq, Serialize)]
@@ -76,22 +77,36 @@ impl<'a> Inquiry<'a> {
         f(&Case { scenario: self.scenario, course: Rc::clone(&self.course), own: &own })
     }
 
-    /// First-order spread of some outputs.
+    /// First-order spread of some outputs: the values themselves by rides that are followed, their moves by steady speeds.
     ///
     /// # Errors
     /// What `f` says of the values themselves.
     pub fn spread<const N: usize>(
         &self,
-        mut f: impl FnMut(&Case<'_>) -> Result<[f64; N], Error>,
+        f: impl Fn(&Case<'_>, &dyn Clock) -> Result<[f64; N], Error>,
     ) -> Result<Spread<N>, Error> {
+        let base = self.base(|case| f(case, &Followed))?;
+        let clock = SteadyClock::default();
         let mut moved = self.scenario.clone();
-        first_order(&self.unsure(), |values| self.at(&mut moved, values, &mut f))
+        let spread = first_order(&self.unsure(), |values| self.at(&mut moved, values, |case| f(case, &clock)))?;
+        Ok(Spread { base, ..spread })
     }
 
-    /// Seeded draws of one output.
-    pub fn drawn(&self, draws: u32, seed: u64, mut f: impl FnMut(&Case<'_>) -> Result<f64, Error>) -> Drawn {
+    /// Seeded draws of one output, by steady speeds; what these leave out of the value itself is added to every draw.
+    ///
+    /// # Errors
+    /// What `f` says of the values themselves.
+    pub fn drawn(
+        &self,
+        draws: u32,
+        seed: u64,
+        f: impl Fn(&Case<'_>, &dyn Clock) -> Result<f64, Error>,
+    ) -> Result<Drawn, Error> {
+        let clock = SteadyClock::default();
+        let left_out = self.base(|case| f(case, &Followed))? - self.base(|case| f(case, &clock))?;
         let mut moved = self.scenario.clone();
-        monte_carlo(&self.unsure(), draws, seed, |values| self.at(&mut moved, values, &mut f))
+        let draw = |values: &[f64]| self.at(&mut moved, values, |case| f(case, &clock)).map(|value| value + left_out);
+        Ok(monte_carlo(&self.unsure(), draws, seed, draw))
     }
 
     fn unsure(&self) -> Vec<Unsure> {
@@ -102,7 +117,7 @@ impl<'a> Inquiry<'a> {
         &self,
         moved: &mut Scenario,
         values: &[f64],
-        f: &mut impl FnMut(&Case<'_>) -> Result<T, Error>,
+        f: impl FnOnce(&Case<'_>) -> Result<T, Error>,
     ) -> Result<T, Error> {
         let (own, rest) = values.split_at(self.own);
         moved.set_unsure(&self.positions, rest);

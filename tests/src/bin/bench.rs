@@ -6,7 +6,7 @@ use std::time::Instant;
 use fasterby_core::air::RoadWind;
 use fasterby_core::effort::{Effort, paced};
 use fasterby_core::resistance::{DragShape, Stretch, slope};
-use fasterby_core::ride::{Setup, time_s};
+use fasterby_core::ride::{Followed, Setup, time_s};
 use fasterby_core::scenario::Scenario;
 use serde_json::{Value, json};
 use std::rc::Rc;
@@ -15,7 +15,8 @@ fn main() {
     println!("{:<52}{:>12}{:>12}{:>9}", "native, median of 31 batches", "measured", "bound", "ratio");
     let flat = setup(&json!({}));
     let hilly = setup(&profile(1000, 40_000.0));
-    let windy = setup(&json!({"course": {"out_and_back": true, "bearing_deg": 40.0}, "conditions": {"wind_speed_m_s": 4.0}}));
+    let windy =
+        setup(&json!({"course": {"out_and_back": true, "bearing_deg": 40.0}, "conditions": {"wind_speed_m_s": 4.0}}));
     let shape = DragShape::default();
     let calm = Stretch::new(&flat.machine, &shape, 1.2, RoadWind::default(), slope(0.0));
     let crosswind = RoadWind { head_m_s: 2.0, cross_m_s: 1.5 };
@@ -72,7 +73,7 @@ fn ride_s(setup: &Setup, power_w: f64) -> f64 {
 }
 
 fn even_s(setup: &Setup) -> f64 {
-    paced(setup, Effort::Even).map_or(f64::NAN, |paced| paced.time_s)
+    paced(&Followed, setup, Effort::Even).map_or(f64::NAN, |paced| paced.time_s)
 }
 
 fn answered(question: &str, request: &str) -> usize {
@@ -85,11 +86,11 @@ fn setup(scenario: &Value) -> Setup {
     scenario.setup_on(0, course).expect("a position")
 }
 
-/// Rolling hills of a few percent with a bearing that turns, in wind: invented.
+/// Rolling hills of up to two percent with a bearing that turns, in wind: invented.
 fn profile(points: usize, distance_m: f64) -> Value {
     let point = |i: usize| {
         let share = i as f64 / points as f64;
-        json!({ "distance_m": share * distance_m, "elevation_m": 100.0 + 40.0 * (share * 60.0).sin(), "bearing_deg": 360.0 * share - 180.0 })
+        json!({ "distance_m": share * distance_m, "elevation_m": 100.0 + 15.0 * (share * 60.0).sin(), "bearing_deg": 360.0 * share - 180.0 })
     };
     let points: Vec<Value> = (0..=points).map(point).collect();
     json!({ "course": { "kind": "profile", "points": points }, "conditions": { "wind_speed_m_s": 4.0, "wind_from_deg": 250.0 } })

@@ -1,0 +1,77 @@
+//! Draws are read off steady speeds; here they are held against rides that are followed to the line.
+
+use std::rc::Rc;
+
+use fasterby_core::draws::{Drawn, monte_carlo};
+use fasterby_core::effort::{Effort, paced};
+use fasterby_core::ride::{Clock, Followed, Stall};
+use fasterby_core::scenario::Scenario;
+use fasterby_core::steady_ride::SteadyClock;
+use serde_json::{Value, json};
+
+const DRAWS: u32 = 600;
+/// The two clocks see the same draws, so nothing but the transients differs between them: a percent or two of the spread.
+const SPREAD: f64 = 0.03;
+/// A share of draws moves only by the draws that lie within the clocks' difference of a tie.
+const SHARE: f64 = 0.01;
+
+/// How much faster ten percent more power is than ten percent less drag, in draws of one scenario by one clock.
+fn drawn(scenario: &Scenario, effort: Effort, clock: &dyn Clock, left_out: f64) -> Drawn {
+    let inputs: Vec<_> = scenario.unsure(&[0]).iter().map(|input| input.unsure).collect();
+    let mut moved = scenario.clone();
+    monte_carlo(&inputs, DRAWS, 11, |values| {
+        moved.set_unsure(&[0], values);
+        Ok::<_, ()>(apart(&moved, effort, clock) + left_out)
+    })
+}
+
+fn apart(scenario: &Scenario, effort: Effort, clock: &dyn Clock) -> f64 {
+    let course = Rc::new(scenario.course());
+    let mut more = scenario.setup_on(0, Rc::clone(&course)).expect("a position");
+    let mut less = scenario.setup_on(0, course).expect("a position");
+    more.power = more.power.scaled(1.1, 1.1);
+    less.position.cda_m2 *= 0.9;
+    let raised = match effort {
+        Effort::Power(power_w) => Effort::Power(1.1 * power_w),
+        other => other,
+    };
+    let time_s = |setup, effort| paced(clock, setup, effort).map_or(f64::NAN, |paced| paced.time_s);
+    time_s(&less, effort) - time_s(&more, raised)
+}
+
+fn agree(scenario: &Value, effort: Effort) {
+    let scenario: Scenario = serde_json::from_value(scenario.clone()).expect("a scenario");
+    let quick = SteadyClock::default();
+    let left_out = apart(&scenario, effort, &Followed) - apart(&scenario, effort, &quick);
+    let full = drawn(&scenario, effort, &Followed, 0.0);
+    let quick = drawn(&scenario, effort, &quick, left_out);
+    assert!((quick.sd / full.sd - 1.0).abs() < SPREAD, "{quick:?} {full:?}");
+    assert!((quick.mean - full.mean).abs() < SPREAD * full.sd, "{quick:?} {full:?}");
+    assert!((quick.share_positive - full.share_positive).abs() <= SHARE, "{quick:?} {full:?}");
+}
+
+fn hills() -> Value {
+    let point = |i: u32| {
+        let share = f64::from(i) / 80.0;
+        json!({ "distance_m": 32_000.0 * share, "elevation_m": 100.0 + 60.0 * (20.0 * share).sin(), "bearing_deg": 300.0 * share - 150.0 })
+    };
+    json!({ "kind": "profile", "points": (0..=80).map(point).collect::<Vec<_>>() })
+}
+
+#[test]
+fn steady_draws_spread_as_followed_ones_do() {
+    let wind = json!({ "wind_speed_m_s": { "value": 4.0, "sd": 1.5 }, "wind_from_deg": 250.0 });
+    let fade = json!([{ "fade": {}, "lapses": {} }]);
+    agree(&json!({}), Effort::Power(250.0));
+    agree(&json!({ "course": { "out_and_back": true, "bearing_deg": 70.0 }, "conditions": wind }), Effort::Even);
+    agree(&json!({ "course": hills(), "conditions": wind }), Effort::Power(250.0));
+    agree(&json!({ "course": hills(), "conditions": wind, "positions": fade }), Effort::Even);
+}
+
+#[test]
+fn a_clock_that_stalls_says_where() {
+    let wall = json!({ "course": { "grade": 0.4, "distance_m": 1000.0 }, "bike": { "launch_force_n": 100.0 } });
+    let scenario: Scenario = serde_json::from_value(wall).expect("a scenario");
+    let setup = scenario.setup_on(0, Rc::new(scenario.course())).expect("a position");
+    assert_eq!(Followed.time_s(&setup, 200.0), Err(Stall { distance_m: 0.0 }));
+}

@@ -1,0 +1,136 @@
+// @ts-check
+/** The pictures of a finish time: time and power against distance, and speed and W′ along the ride. */
+
+import { strong } from "../../parts/html.js";
+import { lineChart, valueAt } from "../../parts/line-chart.js";
+
+/** @import { Tools } from "../index.js" */
+/** @import { State } from "../../state/history.js" */
+/** @import { FinishTimeAnswer } from "../../types/core.d.ts" */
+/** @import { MovePhase } from "../../parts/handle.js" */
+
+const ID = "finish-time";
+const TIME_TICKS_S = [60, 120, 300, 600, 1200, 1800, 3600, 7200, 14400, 28800, 57600, 86400];
+/** How far the curve is drawn either side of the rider's own distance. */
+const NEAR = 8;
+const FULL = 0;
+
+/**
+ * @param {Tools} tools
+ * @param {{ rideOver: (distance_m: number) => void, rideFor: (time_s: number) => void, settle: () => void }} change
+ */
+export function finishTimeCharts({ store, units: show }, { rideOver, rideFor, settle }) {
+  const watts = (/** @type {number} */ w) => show.quantity("power", w, store.get().units, { digits: 0 });
+  const number = (/** @type {number} */ value) => show.number(value);
+  /** @type {FinishTimeAnswer | null} */
+  let latest = null;
+
+  /** @param {number} shown @param {MovePhase} phase */
+  function move(shown, phase) {
+    const state = store.get();
+    if (phase === "commit") return settle();
+    const distance_m = show.fromDisplay("distance", shown, state.units);
+    if (state.with[ID].for_time_s === undefined) return rideOver(distance_m);
+    const time_s = latest ? valueAt({ name: "", xs: latest.columns.distance_m, ys: latest.columns.time_s }, distance_m) : NaN;
+    if (Number.isFinite(time_s)) rideFor(Math.max(60, Math.round(time_s / 60) * 60));
+  }
+
+  const handles = (/** @type {string} */ label) => ({ you: { label, directions: /** @type {const} */ ("x"), onMove: (/** @type {{ x: number }} */ { x }, /** @type {MovePhase} */ phase) => move(x, phase) } });
+  const low = (/** @type {number} */ width) => Math.round(Math.min(240, Math.max(200, width * 0.36)));
+  const time = lineChart({
+    title: "Time of the best even effort at every distance", height: (width) => Math.round(Math.min(320, Math.max(240, width * 0.48))),
+    x: { name: "distance", kind: "log", format: number }, y: { name: "finish time", kind: "log", format: clock, read: show.time, ticks: TIME_TICKS_S },
+    handles: handles("Your event: left and right change how far"), reader: "Read the time at a distance",
+  });
+  const power = lineChart({
+    title: "Power you can sustain over every distance", height: low,
+    x: { name: "distance", kind: "log", format: number }, y: { name: "power you can sustain, W", meaning: "power", format: number, read: watts },
+    handles: handles("Your event: left and right change how far"), reader: "Read the power at a distance",
+  });
+  const speed = lineChart({ title: "Speed along the ride", height: low, x: { name: "along the ride", format: number }, y: { name: "speed", format: number }, reader: "Read the speed along the ride" });
+  const reserve = lineChart({ title: "W′ balance along the ride", height: low, x: { name: "along the ride", format: number }, y: { name: "W′ balance, kJ", meaning: "power", format: (v) => show.number(v), read: (v) => `${show.number(v, { digits: 1 })}\u00a0kJ` }, reader: "Read the W′ balance along the ride" });
+  const charts = [time, power, speed, reserve];
+
+  return {
+    elements: charts.map(({ element }) => element),
+    destroy: () => charts.forEach((chart) => chart.destroy()),
+    /** @param {State} state @param {FinishTimeAnswer} answer */
+    update(state, answer) {
+      latest = answer;
+      const { units } = state;
+      const far = (/** @type {number} */ m) => show.toDisplay("distance", m, units);
+      const farText = (/** @type {number} */ shown) => `${show.number(shown, { digits: 1, atLeast: 0 })}\u00a0${show.unitOf("distance", units).symbol}`;
+      const name = `distance, ${show.unitOf("distance", units).symbol}`;
+      const { columns } = answer;
+      const own_m = answer.distance_m.value;
+      const ends = [Math.max(columns.distance_m[0], 2000), columns.distance_m[columns.distance_m.length - 1]];
+      const xs = Float64Array.from(columns.distance_m, far);
+      const domain = /** @type {const} */ ([far(Math.min(ends[0], own_m / 1.5)), far(Math.max(ends[1], own_m * 1.2))]);
+      const x = { name, domain, read: farText };
+      const surveyed = state.scenario.course.kind === "profile";
+      const off = state.with[ID].effort.kind !== "even";
+      const timeText = show.time(answer.time_s.value);
+      const powerText = watts(answer.power_w.value);
+      const here = { x: far(own_m), label: off ? "you, at these watts" : "you", step: { x: far(own_m) < 20 ? 0.5 : 1 }, rangeX: domain };
+      const spoken = `${farText(far(own_m))}, ${timeText}, ${powerText}`;
+      const fixed = surveyed && state.with[ID].for_time_s === undefined;
+      const point = (/** @type {number} */ y, /** @type {string} */ label) => (fixed ? [{ x: far(own_m), y, label, shape: /** @type {const} */ ("ring") }] : []);
+
+      time.update({
+        desc: `Finish time grows with distance, a little faster than in proportion. Your event is ${farText(far(own_m))}, ${timeText}.`,
+        x, y: { domain: around(columns.time_s, answer.time_s.value) },
+        series: [{ name: "best even effort", xs, ys: columns.time_s, label: off ? "best even effort" : undefined, labelAt: "start" }],
+        points: point(answer.time_s.value, `you, ${timeText}`),
+        handles: fixed ? {} : { you: { ...here, y: answer.time_s.value, strong: timeText, spoken } },
+        reading: [strong(farText(far(own_m))), " in ", strong(timeText), fixed ? "." : ". Drag the ring, or use the arrow keys."],
+      });
+      power.update({
+        desc: `The power that can be sustained falls as the distance grows. Over ${farText(far(own_m))} you ride at ${powerText}.`,
+        x, y: { domain: padded([...columns.power_w, answer.power_w.value]) },
+        series: [{ name: "you can sustain", xs, ys: columns.power_w, meaning: "power" }],
+        points: point(answer.power_w.value, `you, ${powerText}`),
+        handles: fixed ? {} : { you: { ...here, y: answer.power_w.value, strong: powerText, spoken } },
+        reading: ["Your curve allows ", strong(watts(answer.sustainable_w), "power"), ` for ${timeText}.`],
+      });
+
+      const along = Float64Array.from(columns.along_m, far);
+      const alongX = { name: `along the ride, ${show.unitOf("distance", units).symbol}`, domain: /** @type {const} */ ([0, far(own_m)]), read: farText };
+      const speeds = Float64Array.from(columns.along_speed_m_s, (v) => show.toDisplay("speed", v, units));
+      const speedUnit = show.unitOf("speed", units).symbol;
+      const mean = show.toDisplay("speed", answer.average_speed_m_s.value, units);
+      speed.update({
+        desc: `Speed along the ride, ${show.number(mean, { digits: 1 })} ${speedUnit} on average.`,
+        x: alongX, y: { name: `speed, ${speedUnit}`, domain: [0, Math.max(...speeds) * 1.15], read: (v) => `${show.number(v, { digits: 1 })}\u00a0${speedUnit}` },
+        series: [{ name: "speed", xs: along, ys: speeds }],
+        levels: [{ y: mean, quiet: true, below: `on average ${show.number(mean, { digits: 1 })}` }],
+        reading: ["On average ", strong(`${show.number(mean, { digits: 1 })}\u00a0${speedUnit}`), "."],
+      });
+      const balance = Float64Array.from(columns.along_w_prime_j, (j) => show.toDisplay("work", j, units));
+      const all = balance[0] ?? FULL;
+      reserve.update({
+        desc: `W′ balance along the ride, from ${show.number(all, { digits: 1 })} kilojoules to ${show.number(balance[balance.length - 1] ?? 0, { digits: 1 })} at the line.`,
+        x: alongX, y: { domain: [Math.min(0, ...balance), Math.max(all, 1) * 1.1] },
+        series: [{ name: "W′ left", xs: along, ys: balance, meaning: "power" }],
+        levels: Math.min(...balance) < -0.05 ? [{ y: 0, below: "more than you have" }] : [],
+        reading: ["At the line ", strong(`${show.number(balance[balance.length - 1] ?? 0, { digits: 1 })}\u00a0kJ`, "power"), " are left."],
+      });
+    },
+  };
+
+  /** "20 min", "1 h", "2 h" along the axis. @param {number} seconds */
+  function clock(seconds) {
+    return seconds < 3600 ? `${number(seconds / 60)} min` : `${show.number(seconds / 3600, { digits: 1, atLeast: 0 })} h`;
+  }
+}
+
+/** A log axis holds everything drawn, with a little room. @param {ArrayLike<number>} ys @param {number} own @returns {readonly [number, number]} */
+function around(ys, own) {
+  return [Math.min(ys[0], own) / 1.2, Math.max(ys[ys.length - 1], own) * 1.3];
+}
+
+/** @param {readonly number[]} ys @returns {readonly [number, number]} */
+function padded(ys) {
+  const [low, high] = [Math.min(...ys), Math.max(...ys)];
+  const room = Math.max(5, (high - low) * 0.15);
+  return [Math.max(0, low - room), high + room];
+}

@@ -32,7 +32,7 @@ export function fields() {
   return coreFields();
 }
 
-/** @returns {{ key: string, citation: string, read: string }[]} */
+/** @returns {{ key: string, citation: string, read: string, figure: string }[]} */
 export function sources() {
   return coreSources();
 }

@@ -14,6 +14,7 @@ import { onWidth } from "./resize.js";
  * @typedef {object} RulerData
  * @property {number} value Positive: the right-hand choice is ahead.
  * @property {number | null} sd
+ * @property {readonly [number, number]} [range] What holds 19 in 20, where it was counted; otherwise a normal one is taken.
  * @property {(amount: number) => string} format An amount without its sign.
  * @property {string} spoken What the ruler shows, in a sentence.
  * @property {Side} [left]
@@ -60,8 +61,10 @@ export function ruler({ left, right }) {
   function draw(width_px) {
     if (!data || width_px <= 0) return;
     const { value, sd, format } = data;
-    const reach = Math.max(Math.abs(value) + NINETEEN_IN_TWENTY * (sd ?? 0), 1e-9);
-    const span = SPANS.find((one) => one >= reach) ?? reach;
+    const one = sd ?? 0;
+    const range = data.range ?? [value - NINETEEN_IN_TWENTY * one, value + NINETEEN_IN_TWENTY * one];
+    const reach = Math.max(Math.abs(range[0]), Math.abs(range[1]), Math.abs(value) + one, 1e-9);
+    const span = SPANS.find((half) => half >= reach) ?? reach;
     const middle = width_px / 2;
     const at = (/** @type {number} */ amount) => middle + Math.max(-1, Math.min(1, amount / span)) * (middle - 8);
     const ahead = value < 0 ? sides.left : sides.right;
@@ -83,9 +86,8 @@ export function ruler({ left, right }) {
       set(text, { class: `end ${meaning}`, x: side === "left" ? 21 : px(width_px - 21) });
       if (text.textContent !== words) text.textContent = words;
     }
-    for (const [bar, deviations] of /** @type {const} */ ([[thin, NINETEEN_IN_TWENTY], [thick, 1]])) {
-      const from = at(value - deviations * (sd ?? 0));
-      set(bar, { class: `spread-bar ${ahead.meaning}`, x: px(from), width: px(at(value + deviations * (sd ?? 0)) - from) });
+    for (const [bar, [low, high]] of /** @type {const} */ ([[thin, range], [thick, [value - one, value + one]]])) {
+      set(bar, { class: `spread-bar ${ahead.meaning}`, x: px(at(low)), width: px(at(high) - at(low)) });
     }
     set(ring, { transform: `translate(${px(at(value))} 0)` });
   }

@@ -1,6 +1,10 @@
 // @ts-check
 /** The questions of the page, in the order of the rail. A new one is one file beside this and one line in the list. */
 
+import { question as powerOrDrag } from "./power-or-drag.js";
+import { question as finishTime } from "./finish-time.js";
+import { question as speedForWatts } from "./speed-for-watts.js";
+
 /** @import { State, Store } from "../state/history.js" */
 /** @import { Field } from "../state/scenario.js" */
 /** @import { CoreError } from "../core.js" */
@@ -54,4 +58,4 @@
 export const GROUPS = [["understand", "Understand"], ["measure", "Measure"], ["decide", "Decide"], ["ride", "Ride"]];
 
 /** @type {Question[]} */
-export const questions = [];
+export const questions = [speedForWatts, powerOrDrag, finishTime];

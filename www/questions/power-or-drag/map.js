@@ -1,0 +1,90 @@
+// @ts-check
+/** The map of finish times over power and drag area, with the rider as a ring to move and both changes as arrows. */
+
+import { contourMap } from "../../parts/contour-map.js";
+import { html } from "../../parts/html.js";
+import { valueChanges } from "../../frame/bound-number.js";
+
+/** @import { Tools } from "../index.js" */
+/** @import { State } from "../../state/history.js" */
+/** @import { PowerOrDragAnswer as Answer } from "../../types/core.d.ts" */
+
+/** Watts and square metres of one press of an arrow key. */
+const STEP = { x: 1, y: 0.001 };
+/** The even trade is told for this many watts. */
+const TRADE_W = 10;
+
+/**
+ * @param {Tools} tools @param {string} at where the question keeps its own part
+ * @param {() => { state: State, answer: Answer } | null} shown
+ */
+export function tradeMap(tools, at, shown) {
+  const { store, units } = tools;
+  const watts = (/** @type {number} */ power_w, digits = 0) => units.quantity("power", power_w, store.get().units, { digits });
+  const area = (/** @type {number} */ cda_m2) => units.quantity("area", cda_m2, store.get().units);
+  const map = contourMap({
+    title: "Finish time for every power and drag area",
+    x: { name: "power, W", meaning: "power", format: (power_w) => units.number(power_w), read: watts },
+    y: { name: "drag area CdA, m²", meaning: "drag", format: (cda_m2) => units.number(cda_m2, { digits: 2 }), read: area },
+    you: { label: "You on the map: left and right change power, up and down change drag area", onMove: move },
+  });
+
+  /** @param {{ x: number, y: number }} point @param {"step" | "drag" | "commit"} phase */
+  function move({ x, y }, phase) {
+    const now = shown();
+    if (!now) return;
+    const { answer: { columns, base_power_w, base_cda_m2 } } = now;
+    const { scenario } = store.get();
+    const effort = store.at(`${at}.effort`);
+    const cda = `scenario.positions[${scenario.riding_position}].cda_m2`;
+    /** @type {[string, unknown][]} */
+    const changes = [];
+    if (Math.abs(y - base_cda_m2) > 1e-9) changes.push(...valueChanges(store.at(cda), cda, y));
+    if (effort.kind === "power") changes.push(...valueChanges(effort.power_w, `${at}.effort.power_w`, x));
+    else if (phase !== "commit") changes.push(...valueChanges(scenario.power.cp_w, "scenario.power.cp_w", Math.max(30, Math.round(scenario.power.cp_w.value + x - base_power_w))));
+    // The map stands still under the hand, and settles round the rider on release.
+    const still = phase !== "commit";
+    changes.push([`${at}.map_power_w`, still ? ends(columns.power_w) : undefined], [`${at}.map_cda_m2`, still ? ends(columns.cda_m2) : undefined]);
+    store.setAll(changes, { merge: `${at}.map` });
+    if (!still) store.settle();
+  }
+
+  /**
+   * @param {State} state @param {Answer} answer
+   * @param {{ saved: { first_s: number, second_s: number }, settled: boolean, morePower: string, lessDrag: string }} words
+   */
+  function update(state, answer, { saved, settled, morePower, lessDrag }) {
+    const { columns, exchange, base_power_w: x, base_cda_m2: y, base_time_s } = answer;
+    const time = units.time(base_time_s.value);
+    const [power, drag] = [watts(x), area(y)];
+    const even = state.with["power-or-drag"].effort.kind === "even";
+    const power_sd = state.with["power-or-drag"].effort.power_w?.sd ?? 0;
+    const cda_sd = state.scenario.positions[state.scenario.riding_position].cda_m2?.sd ?? 0;
+    map.update({
+      grid: { xs: columns.power_w, ys: columns.cda_m2, values: columns.time_s },
+      format: units.time,
+      own: { value: base_time_s.value, label: `${time}, an even trade`, shortLabel: time, rate: `${watts(TRADE_W)} for ${area(TRADE_W * exchange.m2_per_w)}` },
+      you: { x, y, label: "you", spoken: `${power} at ${drag}: ${time}`, step: STEP },
+      changes: [
+        { to: { x: answer.more_power_w, y }, words: morePower, amount: units.difference(saved.first_s).words, meaning: "power" },
+        { to: { x: answer.less_drag_power_w, y: answer.less_drag_cda_m2 }, words: lessDrag, amount: units.difference(saved.second_s).words, meaning: "drag" },
+      ],
+      unsure: power_sd > 0 || cda_sd > 0 ? { sdX: power_sd, sdY: cda_sd } : null,
+      note: "each line is one finish time",
+      desc: `Finish time falls to the right, with more power, and downwards, with less drag area. You stand at ${power} and ${drag}, ${time}. `
+        + `${morePower} is ${units.difference(saved.first_s).words}; ${lessDrag} is ${units.difference(saved.second_s).words}.`,
+      reading: [html("b", {}, power), " and ", html("b", {}, drag), ": ", html("b", {}, time), ", ",
+        units.quantity("speed", answer.distance_m / base_time_s.value, state.units, { digits: 1 }),
+        even ? ". Drag the ring, or use the arrow keys: sideways moves your critical power." : ". Drag the ring, or use the arrow keys.",
+        ...(cda_sd > 0 ? [" The dashed ring is how well your numbers are known."] : [])],
+      ease: settled,
+    });
+  }
+
+  return { element: map.element, update, destroy: map.destroy };
+}
+
+/** @param {Float64Array} column @returns {[number, number]} */
+function ends(column) {
+  return [column[0], column[column.length - 1]];
+}

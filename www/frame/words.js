@@ -65,6 +65,7 @@ const LABELS = {
   "with.time_s": "Finish time",
   "with.power_change": "Change of power",
   "with.cda_change": "Change of drag area",
+  "with.lower_by_m2": "How much lower the low position is",
   "with.for_time_s": "Time to ride for",
   "with.split_every_m": "Distance between splits",
   "with.draws": "Number of draws",

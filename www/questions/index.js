@@ -2,6 +2,7 @@
 /** The questions of the page, in the order of the rail. A new one is one file beside this and one line in the list. */
 
 import { question as powerOrDrag } from "./power-or-drag.js";
+import { question as holdOrFade } from "./hold-or-fade.js";
 import { question as finishTime } from "./finish-time.js";
 import { question as speedForWatts } from "./speed-for-watts.js";
 
@@ -58,4 +59,4 @@ import { question as speedForWatts } from "./speed-for-watts.js";
 export const GROUPS = [["understand", "Understand"], ["measure", "Measure"], ["decide", "Decide"], ["ride", "Ride"]];
 
 /** @type {Question[]} */
-export const questions = [speedForWatts, powerOrDrag, finishTime];
+export const questions = [speedForWatts, powerOrDrag, holdOrFade, finishTime];

@@ -86,7 +86,7 @@ function create(host, tools) {
     { id: "table", name: "As a table", gist: "Finish times for round powers and drag areas around yours.", body: times.element, onToggle: () => redraw() },
   ]);
   const drawn = draws(tools, ID, redraw);
-  layOut(host, { ask: ask.element, answer: [verdict.element, balance.element, results.element, doubts.element], picture: [map.element], notes: [worth, takes.element, surer.element, caution], folds: foldList.element });
+  layOut(host, { ask: ask.element, answer: [verdict.element, balance.element, results.element, doubts.element], picture: [map.element, takes.element], notes: [worth, surer.element, caution], folds: foldList.element });
 
   /** @type {{ state: State, answer: Answer } | null} */
   let shown = null;

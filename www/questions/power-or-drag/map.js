@@ -69,14 +69,14 @@ export function tradeMap(tools, at, shown) {
         { to: { x: answer.more_power_w, y }, words: morePower, amount: units.difference(saved.first_s).words, meaning: "power" },
         { to: { x: answer.less_drag_power_w, y: answer.less_drag_cda_m2 }, words: lessDrag, amount: units.difference(saved.second_s).words, meaning: "drag" },
       ],
-      unsure: power_sd > 0 || cda_sd > 0 ? { sdX: power_sd, sdY: cda_sd } : null,
+      unsure: power_sd > 0 && cda_sd > 0 ? { sdX: power_sd, sdY: cda_sd } : null,
       note: "each line is one finish time",
       desc: `Finish time falls to the right, with more power, and downwards, with less drag area. You stand at ${power} and ${drag}, ${time}. `
         + `${morePower} is ${units.difference(saved.first_s).words}; ${lessDrag} is ${units.difference(saved.second_s).words}.`,
       reading: [html("b", {}, power), " and ", html("b", {}, drag), ": ", html("b", {}, time), ", ",
         units.quantity("speed", answer.distance_m / base_time_s.value, state.units, { digits: 1 }),
         even ? ". Drag the ring, or use the arrow keys: sideways moves your critical power." : ". Drag the ring, or use the arrow keys.",
-        ...(cda_sd > 0 ? [" The dashed ring is how well your numbers are known."] : [])],
+        ...(power_sd > 0 && cda_sd > 0 ? [" The dashed ring is how well your numbers are known."] : [])],
       ease: settled,
     });
   }

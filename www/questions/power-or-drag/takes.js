@@ -13,6 +13,9 @@ const TRAINED = "laursen-2002";
 const LOWER_BARS = "polanco-2020";
 const TORSO_ANGLE = "faulkner-2021";
 
+/** Savings that differ by less than this share of the larger are close. */
+const CLOSE = 0.2;
+
 /** What was read in a source, in its own words here. @param {string} key */
 const figure = (key) => sources().find((source) => source.key === key)?.figure ?? "";
 
@@ -31,13 +34,16 @@ function priceOfDrag({ units }, state, { exchange }) {
 /** Two sentences beside the answer. @param {Tools} tools */
 export function takesInBrief(tools) {
   const { units } = tools;
+  const lead = html("p", { class: "also" });
   const power = html("p", { class: "takes" });
   const drag = html("p", { class: "takes" });
   return {
-    element: html("div", {}, power, drag),
+    element: html("div", {}, lead, html("div", { class: "side-by-side" }, power, drag)),
     /** @param {State} state @param {Answer} answer */
     update(state, answer) {
       const { power_change, cda_change } = state.with["power-or-drag"];
+      const saved_s = Math.max(Math.abs(answer.more_power_saves_s.value), Math.abs(answer.less_drag_saves_s.value));
+      say(lead, Math.abs(answer.difference_s.value) < saved_s * CLOSE ? "The seconds are close. What they take is not:" : "What each takes:");
       say(power, [strong("More power takes training. ", "power"),
         `${units.percent(power_change)} more is ${units.quantity("power", answer.more_power_w, state.units, { digits: 0 })}; `, ...held(tools, answer),
         `, and this ride would last ${units.time(answer.more_power_time_s.value)}. Published: four weeks of intervals made highly trained riders’ 40-km trials 4.4 to 5.8 % better.`]);

@@ -10,7 +10,7 @@ import { howSure } from "../../parts/sureness.js";
 const NEARLY_ALL = 0.995;
 
 /**
- * "likely: faster in 83 of 100 draws"
+ * "likely: 83 of 100 draws", "too close to call: slower in 56 of 100 draws"
  * @param {Figure} difference positive is faster
  * @param {Drawn | null} drawn
  * @returns {{ weight: Weight, words: string }}
@@ -20,6 +20,7 @@ export function odds({ value, sd }, drawn) {
   const chance = drawn ? (faster ? drawn.share_positive : 1 - drawn.share_positive) : undefined;
   const { weight, words } = howSure({ value, sd, chance, otherwise: faster ? "it is slower" : "it is faster" });
   if (chance === undefined || !words) return { weight, words };
-  const count = chance >= NEARLY_ALL ? "more than 99" : String(Math.round(chance * 100));
-  return { weight, words: `${words.split(":")[0]}: ${faster ? "faster" : "slower"} in ${count} of\u00a0100 draws` };
+  const count = chance >= NEARLY_ALL ? "over 99" : String(Math.round(chance * 100));
+  const way = weight === "open" ? `${faster ? "faster" : "slower"} in ` : "";
+  return { weight, words: `${words.split(":")[0]}: ${way}${count} of\u00a0100\u00a0draws` };
 }

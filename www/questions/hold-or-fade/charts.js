@@ -1,0 +1,176 @@
+// @ts-check
+/** The two charts of "hold or fade": drag area over the ride, and the difference against the share of the ride that is held. */
+
+import { valueChanges } from "../../frame/bound-number.js";
+import { strong } from "../../parts/html.js";
+import { lineChart, valueAt } from "../../parts/line-chart.js";
+
+/** @import { Tools } from "../index.js" */
+/** @import { State } from "../../state/history.js" */
+/** @import { Shade } from "../../parts/line-chart.js" */
+/** @import { MovePhase, Point } from "../../parts/handle.js" */
+/** @import { HoldOrFadeAnswer as Answer } from "../../types/core.d.ts" */
+
+/** One press of an arrow key. */
+const STEP = { time_s: 60, cda_m2: 0.001, share: 0.01 };
+/** A loss that is complete within this share of the ride's time is still on the chart. */
+const BEYOND_FINISH = 1.15;
+/** Room above and below the curves, as a share of their height. */
+const AIR = 0.22;
+/** Drag areas closer than this would fill the chart with nothing. */
+const LEAST_HEIGHT_M2 = 0.02;
+/** Less than this was neither gained nor given back, s. */
+const LEAST_LABELLED_S = 1;
+
+/** @param {Tools} tools @param {string} at where the question keeps its own part */
+export function dragOverRide(tools, at) {
+  const { store, units } = tools;
+  const area = (/** @type {number} */ cda_m2) => units.quantity("area", cda_m2, store.get().units);
+  const bare = (/** @type {number} */ cda_m2) => units.number(cda_m2, { digits: 3 });
+  const chart = lineChart({
+    title: "Drag area over the ride",
+    x: { name: "time ridden, min", kind: "clock", format: (time_s) => units.number(units.toDisplay("duration", time_s, store.get().units)), read: units.time },
+    y: { name: "drag area CdA, m²", meaning: "drag", format: (cda_m2) => units.number(cda_m2, { digits: 2 }), read: area },
+    height: (width_px) => Math.round(Math.min(270, Math.max(230, width_px * 0.42))),
+    handles: {
+      begins: { label: "When the low position starts to go", directions: "x", meaning: "hold", ring: "open", onMove: (point, phase) => move(phase, point, ["begins_s"]) },
+      lost: { label: "When it is wholly lost, and its drag area then", directions: "xy", meaning: "hold", ring: "open", onMove: (point, phase) => move(phase, point, ["complete_s", "tired_cda_m2"]) },
+    },
+    reader: "Read the drag areas over the ride",
+  });
+
+  /** @param {MovePhase} phase @param {Point} point @param {string[]} names */
+  function move(phase, { x, y }, names) {
+    const fade = `scenario.positions[${store.at(`${at}.low`)}].fade`;
+    const given = /** @type {Record<string, number>} */ ({ begins_s: x, complete_s: x, tired_cda_m2: y });
+    store.setAll(names.flatMap((name) => valueChanges(store.at(`${fade}.${name}`), `${fade}.${name}`, given[name])), { merge: `${fade} ${names[0]}` });
+    if (phase === "commit") store.settle();
+  }
+
+  /** @param {State} state @param {Answer} answer @param {{ gained_s: number, given_back_s: number, settled: boolean }} told */
+  function update(state, { columns, low_cda_m2, steady_mean_cda_m2, low_held_time_s, passes_s }, { gained_s, given_back_s, settled }) {
+    const { time_s: xs, low_cda_m2: low, steady_cda_m2: kept } = columns;
+    const finish_s = xs[xs.length - 1];
+    const fade = state.scenario.positions[state.with["hold-or-fade"].low].fade;
+    const [begins_s, complete_s, tired_m2] = [fade?.begins_s.value, fade?.complete_s.value, fade?.tired_cda_m2.value];
+    const onChart = fade && complete_s <= finish_s * BEYOND_FINISH;
+    const last_s = onChart ? Math.max(finish_s, complete_s) : finish_s;
+    const tired = area(tired_m2 ?? low[low.length - 1]);
+    chart.update({
+      desc: `The position you keep stays at ${area(steady_mean_cda_m2)} on average. The low one starts at ${area(low_cda_m2)}`
+        + (fade ? `, starts to go at ${units.time(begins_s)} and is ${tired} by ${units.time(complete_s)}.` : "."),
+      x: { domain: [0, last_s] },
+      y: { domain: around([...low, ...kept, low_cda_m2, ...(onChart ? [tired_m2] : [])]) },
+      series: [
+        { name: "the position you keep", xs, ys: kept, meaning: "drag", label: `the position you keep, ${bare(kept[0])}`, shortLabel: `you keep ${bare(kept[0])}`, labelAt: "start" },
+        { name: "the low position", xs, ys: low, meaning: "hold", label: `the low position, ${bare(low_cda_m2)}`, shortLabel: `low ${bare(low_cda_m2)}`, labelAt: "start" },
+        ...(fade && begins_s < finish_s ? [{
+          name: "if you held it", xs: [begins_s, finish_s], ys: [low_cda_m2, low_cda_m2], meaning: /** @type {const} */ ("hold"), stroke: /** @type {const} */ ("dotted"),
+          label: `if you held it, ${units.time(low_held_time_s.value)}`, shortLabel: "if held", unread: true,
+        }] : []),
+      ],
+      shades: shades(columns, passes_s, gained_s, given_back_s),
+      points: fade && begins_s < finish_s && fade.begins_s.sd > 0 ? [{ x: begins_s, y: low_cda_m2, sdX: fade.begins_s.sd, meaning: "hold", shape: "none" }] : [],
+      handles: fade ? {
+        ...(begins_s <= last_s && { begins: { x: begins_s, y: low_cda_m2, spoken: `starts to go at ${units.time(begins_s)}`, step: { x: STEP.time_s }, rangeX: [0, Math.min(complete_s, last_s)] } }),
+        ...(onChart && { lost: { x: complete_s, y: tired_m2, label: `${bare(tired_m2)}, lost`, spoken: `${tired} by ${units.time(complete_s)}`, step: { x: STEP.time_s, y: STEP.cda_m2 }, rangeX: [begins_s, last_s] } }),
+      } : {},
+      reading: fade ? "Drag the rings, or use the arrow keys, to say when it starts to go and how far." : "This is the mean over the ride, lapses counted.",
+      ease: settled,
+    });
+  }
+
+  /**
+   * The area between the two while the low one is the lower, and after.
+   * @param {Answer["columns"]} columns @param {number | null} passes_s @param {number} gained_s @param {number} given_back_s @returns {Shade[]}
+   */
+  function shades({ time_s, low_cda_m2: low, steady_cda_m2: kept }, passes_s, gained_s, given_back_s) {
+    const tie_s = passes_s ?? (low[low.length - 1] <= kept[kept.length - 1] ? Infinity : -Infinity);
+    const meeting = passes_s === null ? [] : [{ x: passes_s, low: valueAt({ name: "", xs: time_s, ys: kept }, passes_s), kept: valueAt({ name: "", xs: time_s, ys: kept }, passes_s) }];
+    const all = Array.from(time_s, (x, i) => ({ x, low: low[i], kept: kept[i] }));
+    const before = [...all.filter(({ x }) => x < tie_s), ...meeting];
+    const after = [...meeting, ...all.filter(({ x }) => x > tie_s)];
+    return [
+      shade(before, "drag", gained_s >= LEAST_LABELLED_S ? `${units.time(gained_s)} gained` : undefined),
+      shade(after, "hold", given_back_s >= LEAST_LABELLED_S ? `${units.time(given_back_s)} given back` : undefined),
+    ].filter(({ xs }) => xs.length > 1);
+  }
+
+  return { element: chart.element, update, destroy: chart.destroy };
+}
+
+/** @param {{ x: number, low: number, kept: number }[]} points @param {"drag" | "hold"} meaning @param {string} [label] @returns {Shade} */
+function shade(points, meaning, label) {
+  return {
+    xs: points.map(({ x }) => x), low: points.map(({ low, kept }) => Math.min(low, kept)), high: points.map(({ low, kept }) => Math.max(low, kept)),
+    meaning, ...(label && { label }),
+  };
+}
+
+/** A range that leaves some air about the values. @param {number[]} values @returns {[number, number]} */
+function around(values) {
+  const [low, high] = [Math.min(...values), Math.max(...values)];
+  const air = Math.max((high - low) * AIR, LEAST_HEIGHT_M2 / 4);
+  return [low - air, high + air];
+}
+
+/** @param {Tools} tools @param {string} at @param {() => { state: State, answer: Answer } | null} shown */
+export function differenceByShare(tools, at, shown) {
+  const { store, units } = tools;
+  const words = (/** @type {number} */ seconds) => (Math.round(seconds) === 0 ? "level" : units.time(Math.abs(seconds)));
+  const chart = lineChart({
+    title: "Finish-time difference against the share of the ride held",
+    x: { name: "share of the ride held, %", meaning: "hold", format: (share) => units.number(share * 100), read: (share) => units.percent(share) },
+    y: { name: "finish-time difference, min:s", kind: "clock", format: words, read: (seconds) => units.difference(seconds).words },
+    height: (width_px) => Math.round(Math.min(300, Math.max(250, width_px * 0.46))),
+    handles: { you: { label: "Share of the ride held", directions: "x", meaning: "hold", onMove: move } },
+    reader: "Read the difference for any share held",
+  });
+
+  /** Holding it for longer moves the whole loss later; with lapses alone it makes them rarer. @param {Point} point @param {MovePhase} phase */
+  function move({ x }, phase) {
+    const now = shown();
+    const low = `scenario.positions[${store.at(`${at}.low`)}]`;
+    const { fade, lapses } = store.at(low);
+    if (phase === "commit") store.settle();
+    if (!now || phase === "commit" || now.answer.held_share === null) return;
+    const { held_share, columns: { time_s } } = now.answer;
+    /** @type {[string, unknown][]} */
+    let changes = [];
+    if (fade) {
+      const later_s = Math.round(((x - held_share) * time_s[time_s.length - 1]) / STEP.time_s) * STEP.time_s;
+      const begins_s = Math.max(0, fade.begins_s.value + later_s);
+      changes = [["begins_s", begins_s], ["complete_s", begins_s + fade.complete_s.value - fade.begins_s.value]]
+        .flatMap(([name, value]) => valueChanges(fade[name], `${low}.fade.${name}`, Number(value)));
+    } else if (lapses) changes = valueChanges(lapses.share, `${low}.lapses.share`, Number((1 - x).toFixed(4)));
+    store.setAll(changes, { merge: `${low} share` });
+  }
+
+  /** @param {Answer} answer @param {{ whole_s: number, settled: boolean }} told */
+  function update({ columns, held_share, held_difference_s, break_even, difference_s }, { whole_s, settled }) {
+    const { share: xs, difference_s: ys, difference_sd_s: sds } = columns;
+    chart.element.hidden = xs.length === 0;
+    if (xs.length === 0) return;
+    const low = Array.from(ys, (y, i) => y - sds[i]);
+    const high = Array.from(ys, (y, i) => y + sds[i]);
+    const [least, most] = [Math.min(0, ...low), Math.max(0, ...high)];
+    const air = (most - least) * 0.08;
+    const tie = break_even.held_share;
+    const you = held_share === null ? null : { share: units.percent(held_share), difference: units.difference(whole_s || difference_s.value).words };
+    chart.update({
+      desc: tie === null ? "The two positions do not tie at any share." : `The two positions tie when the low one is held for ${units.percent(tie)} of the ride.`,
+      x: { domain: [0, 1] },
+      y: { domain: [least - air, most + air] },
+      series: [{ name: "the low position is", xs, ys, low, high, meaning: "hold", label: `held to the end, ${units.difference(Math.round(held_difference_s.value)).words}`, shortLabel: `to the end, ${units.difference(Math.round(held_difference_s.value)).short}` }],
+      levels: [{ y: 0, above: "low position faster", below: "low position slower", shortAbove: "faster", shortBelow: "slower" }],
+      points: tie === null ? [] : [{ x: tie, y: 0, drop: true, label: `level at ${units.percent(tie)}` }],
+      handles: you === null || held_share === null ? {} : {
+        you: { x: held_share, y: difference_s.value, label: `you hold ${you.share}`, strong: you.difference, spoken: `${you.share}, ${you.difference}`, step: { x: STEP.share }, rangeX: [0, 1] },
+      },
+      reading: you === null ? "" : ["You hold it for the equal of ", strong(you.share), " of the ride. ", ...(tie === null ? ["At no share are they level."] : ["Level is ", strong(units.percent(tie)), "."])],
+      ease: settled,
+    });
+  }
+
+  return { element: chart.element, update, destroy: chart.destroy };
+}

@@ -1,0 +1,94 @@
+// @ts-check
+/** The two positions in the sentence: the one that is kept, how much lower the other is, and how that one is lost. */
+
+import { choice } from "../../parts/choice.js";
+import { valueChanges } from "../../frame/bound-number.js";
+import { clause } from "../shared/clause.js";
+
+/** @import { Tools } from "../index.js" */
+/** @import { State } from "../../state/history.js" */
+/** @import { CoreError } from "../../core.js" */
+
+/** The core's own bounds on a difference of drag area. */
+const LOWER_BY_M2 = { min: -0.2, max: 0.2, step: 0.001 };
+const LOST = [
+  { value: "fade", name: "starts to go" },
+  { value: "lapses", name: "is lost now and then" },
+  { value: "held", name: "can be held to the end" },
+];
+
+/** How much lower the low position is, as the sentence says it. @param {any} kept @param {any} low */
+export function lowerByOf(kept, low) {
+  return Number((kept.cda_m2.value - low.cda_m2.value).toFixed(6));
+}
+
+/** @param {any} position */
+const lostBy = (position) => (position.fade ? "fade" : position.lapses ? "lapses" : "held");
+
+/** @param {Tools} tools @param {string} at where the question keeps its own part */
+export function positionsSentence(tools, at) {
+  const { store } = tools;
+  const place = (/** @type {"low" | "steady"} */ which) => (/** @type {State} */ state) => `scenario.positions[${state.with["hold-or-fade"][which]}]`;
+  const [lowAt, keptAt] = [place("low"), place("steady")];
+  const lowOf = (/** @type {State} */ state) => state.scenario.positions[state.with["hold-or-fade"].low];
+  const keptOf = (/** @type {State} */ state) => state.scenario.positions[state.with["hold-or-fade"].steady];
+
+  const kept = tools.number({
+    path: (state) => `${keptAt(state)}.cda_m2`, meaning: "drag", label: "Drag area of the position you keep",
+    changes: (si, state) => [...valueChanges(keptOf(state).cda_m2, `${keptAt(state)}.cda_m2`, si), ...lowTo(state, si - lowerByOf(keptOf(state), lowOf(state)))],
+  });
+  const lowerBy = tools.number({
+    path: `${at}.lower_by_m2`, meaning: "drag", label: "How much lower the low position is", ...LOWER_BY_M2,
+    value: (state) => (lowOf(state) && keptOf(state) ? lowerByOf(keptOf(state), lowOf(state)) : null),
+    changes: (si, state) => [...valueChanges(store.at(`${at}.lower_by_m2`), `${at}.lower_by_m2`, si), ...lowTo(state, keptOf(state).cda_m2.value - si)],
+  });
+  const part = (/** @type {string} */ name, /** @type {"hold" | null} */ meaning = "hold") => tools.number({ path: (state) => `${lowAt(state)}.${name}`, meaning });
+  const [begins, tired, complete, share, lapsed] = ["fade.begins_s", "fade.tired_cda_m2", "fade.complete_s", "lapses.share", "lapses.cda_m2"].map((name) => part(name));
+  const how = choice({ label: "How the low position is lost", options: LOST, meaning: "hold", onChange: changeHow });
+  const [keptPick, lowPick] = /** @type {const} */ (["steady", "low"]).map((which) => choice({
+    label: which === "low" ? "The low position" : "The position you keep", options: [], onChange: (value) => store.set(`${at}.${which}`, Number(value)),
+  }));
+  const keptName = clause(keptPick, " at ");
+  const lowName = clause(" in ", lowPick);
+  const fading = clause(" at ", begins, " and is ", tired, " by ", complete);
+  const lapsing = clause(" for ", share, " of the ride, at ", lapsed);
+
+  /** @param {State} state @param {number} cda_m2 @returns {[string, unknown][]} */
+  function lowTo(state, cda_m2) {
+    const field = tools.field("scenario.positions[0].cda_m2");
+    const within = Math.min(field?.max ?? cda_m2, Math.max(field?.min ?? cda_m2, Number(cda_m2.toFixed(6))));
+    return valueChanges(lowOf(state).cda_m2, `${lowAt(state)}.cda_m2`, within);
+  }
+
+  /** @param {string} wanted */
+  function changeHow(wanted) {
+    const state = store.get();
+    const { fade: _fade, lapses: _lapses, ...rest } = lowOf(state);
+    store.set(lowAt(state), wanted === "held" ? rest : tools.newPosition({ ...rest, [wanted]: {} }));
+  }
+
+  return {
+    words: ["there is a position you can keep, ", keptName, kept, ", and one that is lower by ", lowerBy, lowName, ". If it ", how, fading, lapsing, ", is it worth it?"],
+    focusLowerBy() {
+      lowerBy.focus();
+      return true;
+    },
+    /** @param {State} state @param {CoreError | null} error @returns {boolean} */
+    update(state, error) {
+      const { positions } = state.scenario;
+      const { low, steady } = state.with["hold-or-fade"];
+      const options = positions.map((/** @type {any} */ one, /** @type {number} */ index) => ({ value: String(index), name: one.name || `position ${index + 1}` }));
+      keptPick.update({ options, value: String(steady) });
+      lowPick.update({ options, value: String(low) });
+      const choose = positions.length > 2 || (positions.length > 1 && (low === steady || !positions[low] || !positions[steady]));
+      keptName.show(choose);
+      lowName.show(choose);
+      const lost = positions[low] ? lostBy(positions[low]) : "held";
+      how.update({ value: lost });
+      fading.show(lost === "fade");
+      lapsing.show(Boolean(positions[low]?.lapses));
+      const fields = [kept, lowerBy, ...(lost === "fade" ? [begins, tired, complete] : []), ...(positions[low]?.lapses ? [share, lapsed] : [])];
+      return fields.map((field) => field.update(state, error)).includes(true);
+    },
+  };
+}

@@ -9,6 +9,11 @@ import { html, say, strong } from "../../parts/html.js";
 /** How an input is measured, in a few words, by its path without the index. @type {Record<string, string>} */
 const HOW = {
   "scenario.positions.cda_m2": "ride test laps in the position on a calm day, or have it measured",
+  "scenario.positions.fade.tired_cda_m2": "film the last miles of a hard ride, then ride test laps in that shape",
+  "scenario.positions.fade.begins_s": "film a hard ride of this length from the side of the road",
+  "scenario.positions.fade.complete_s": "film a hard ride of this length from the side of the road",
+  "scenario.positions.lapses.share": "count the seconds out of position on a film of a hard ride",
+  "with.lower_by_m2": "ride laps in both positions by turns, in one test on one calm day",
   "scenario.power.cp_w": "three hard efforts of different length, each well rested",
   "scenario.power.w_prime_j": "three hard efforts of different length, each well rested",
   "scenario.power.long_ride_loss_w": "your best power over an hour or more",
@@ -25,8 +30,8 @@ const HOW = {
 /** Below this share an input is not worth a sentence. */
 const LEAST_SHARE = 0.1;
 
-/** @param {Tools} tools */
-export function surerNote(tools) {
+/** @param {Tools} tools @param {{ open?: (field: string) => boolean }} [options] `open` goes to a number that stands in the sentence alone, and says whether it did */
+export function surerNote(tools, { open = () => false } = {}) {
   const element = html("p", { class: "surer" });
   return {
     element,
@@ -42,8 +47,8 @@ export function surerNote(tools) {
       const left = plusMinus(sd * Math.sqrt(Math.max(0, 1 - first.share)));
       const also = second && second.share >= LEAST_SHARE ? [` Next is ${nameOf(second.field)}.`] : [];
       const link = html("button", { type: "button" }, first.source === "measured" ? "Look at it" : "Give your own");
-      link.addEventListener("click", () => tools.openSheet(first.field));
-      say(element, [strong("To be surer. "), `Of the ${plusMinus(sd)} that your numbers bring to ${of}, ${portion(first.share)} is ${nameOf(first.field)}, ${known(first.source)}. `,
+      link.addEventListener("click", () => { if (!open(first.field)) tools.openSheet(first.field); });
+      say(element, [strong("To be surer. "), `Of the ${plusMinus(sd)} that your numbers bring to ${of}, ${portion(first.share)} is ${nameOf(first.field)} (${known(first.source)}). `,
         link, how ? `: ${how}; without that doubt ${plusMinus(sd)} would be ${left}.` : `; without that doubt ${plusMinus(sd)} would be ${left}.`, ...also]);
     },
   };

@@ -3,9 +3,11 @@
 
 import { html, say } from "./html.js";
 
-/** @typedef {{ element: HTMLElement, note: HTMLElement }} Field A number or a choice. */
+/** @typedef {{ element: HTMLElement, note: HTMLElement, wraps?: boolean }} Field A number or a choice; one that `wraps` is longer and may be broken over lines. */
 /** @typedef {{ measured: number, estimated: number, typical: number }} KnownCounts */
 
+/** Keeps what follows on the same line (U+2060). */
+const WORD_JOINER = "\u2060";
 const KINDS = /** @type {const} */ (["measured", "estimated", "typical"]);
 
 /**
@@ -33,6 +35,7 @@ export function sentence({ title, words, onOpen }) {
       const next = parts[index + 1];
       const punctuation = typeof next === "string" ? leadingPunctuation(next) : "";
       if (typeof part === "string") line.append(afterPunctuation(part, parts[index - 1]));
+      else if (part.wraps) line.append(part.element, punctuation && WORD_JOINER + punctuation);
       else line.append(punctuation === "" ? part.element : html("span", { class: "together" }, part.element, punctuation));
     });
     notes.replaceChildren(...parts.flatMap((part) => (typeof part === "string" ? [] : [part.note])), trouble);

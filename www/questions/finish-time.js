@@ -10,7 +10,7 @@ import { table } from "../parts/table.js";
 import { finishTimeCharts } from "./finish-time/charts.js";
 import { workedOut } from "./finish-time/worked-out.js";
 import { courseChoice } from "./shared/course-choice.js";
-import { distanceChoice } from "./shared/distance-choice.js";
+import { distanceChoice, USUAL_DISTANCES, USUAL_TIMES, usualName } from "./shared/distance-choice.js";
 import { effortChoice } from "./shared/effort-choice.js";
 import { layOut } from "./shared/layout.js";
 import { surerNote } from "./shared/surer.js";
@@ -31,7 +31,9 @@ const SPLIT_STEPS = [0.1, 0.25, 0.5, 1, 2, 5, 10, 20, 25, 50, 100];
 const MOST_SPLITS = 10;
 /** Only to choose how far apart the splits of a fixed time are: 10 m/s. */
 const ABOUT_M_S = 10;
-/** The answer's own warnings that say that the watts are beyond the curve are told beside the figure. */
+/** Less W′ than this is not worth a word. */
+const MUCH_J = 50;
+/** The warning that the watts are beyond the curve, which is told beside the figure. */
 const ASKED_TOO_MUCH = "beyond_curve";
 
 /** @type {Question} */
@@ -56,7 +58,10 @@ function create(host, tools) {
   let latest = null;
   const timed = (/** @type {State} */ state) => state.with[ID].for_time_s !== undefined;
 
-  const far = distanceChoice(tools, { timePath: `${AT}.for_time_s` });
+  const far = distanceChoice(tools, {
+    timePath: `${AT}.for_time_s`,
+    withTime: ({ with: { [ID]: own } }) => (own.effort.kind === "time" ? [[`${AT}.effort`, { kind: "even" }]] : []),
+  });
   const course = courseChoice(tools);
   const effort = effortChoice(tools, {
     at: `${AT}.effort`,
@@ -65,7 +70,7 @@ function create(host, tools) {
   });
   const cda = tools.number({ path: ({ scenario }) => `scenario.positions[${scenario.riding_position}].cda_m2`, meaning: "drag" });
   const day = weather(tools);
-  const words = [far, " of ", course, ", ", effort, ", at a drag area of ", cda, ", ", day];
+  const words = [far, " of ", course, " ", effort, " with a drag area of ", cda, ", ", day];
   const endings = { time: ": how long will it take?", far: ": how far will I get?", power: ": what power does it take?" };
   let ending = "time";
   const ask = sentence({ title: question.title, words: [...words, endings.time], onOpen: () => tools.openSheet() });
@@ -133,19 +138,19 @@ function create(host, tools) {
   /** @param {State} state @param {FinishTimeAnswer} answer */
   function showAnswer({ units, with: { [ID]: own } }, answer) {
     const { kind } = own.effort;
-    const distanceText = show.quantity("distance", answer.distance_m.value, units, { digits: ending === "far" ? 2 : undefined });
+    const distanceText = usualName(USUAL_DISTANCES, answer.distance_m.value) ?? show.quantity("distance", answer.distance_m.value, units);
     const timeText = show.time(answer.time_s.value);
     const powerText = show.quantity("power", answer.power_w.value, units, { digits: 0 });
     const how = kind === "even" ? "at your best even effort" : `at ${powerText}`;
     const hold = kind === "even" ? ["at your ", strong("best even effort", "power")] : ["at ", strong(powerText, "power")];
-    const nineteen = (/** @type {import("../types/core.d.ts").Figure} */ { value, sd }, /** @type {(v: number) => string} */ write) => (sd > 0 ? `19 in 20: ${write(Math.max(0, value - 1.96 * sd))} to ${write(value + 1.96 * sd)}` : "");
+    const nineteen = (/** @type {import("../types/core.d.ts").Figure} */ { value, sd }, /** @type {(v: number) => string} */ write) => (sd > 0 ? `19\u00a0in\u00a020: ${write(Math.max(0, value - 1.96 * sd))}\u00a0to\u00a0${write(value + 1.96 * sd)}` : "");
 
     if (ending === "far") {
       const unit = show.unitOf("distance", units);
       const write = (/** @type {number} */ m) => show.number(show.toDisplay("distance", m, units), { digits: 1 });
       const spread = show.spreadText("distance", answer.distance_m.sd, units);
-      verdict.update({ claim: [`In ${show.time(answer.time_s.value)} `, ...hold], figure: write(answer.distance_m.value), unit: unit.symbol, spread, odds: nineteen(answer.distance_m, write), weight: "sure",
-        spoken: `In ${timeText} ${how} you get ${write(answer.distance_m.value)} ${unit.name}, plus or minus ${spread}.` });
+      verdict.update({ claim: [`In ${usualName(USUAL_TIMES, answer.time_s.value) ?? timeText} `, ...hold, " you cover"], figure: write(answer.distance_m.value), unit: unit.symbol, spread, odds: nineteen(answer.distance_m, write), weight: "sure",
+        spoken: `In ${timeText} ${how} you cover ${write(answer.distance_m.value)} ${unit.name}, plus or minus ${spread}.` });
     } else if (ending === "power") {
       const write = (/** @type {number} */ w) => show.number(w);
       verdict.update({ claim: [`${distanceText} in `, strong(timeText), " takes"], figure: write(answer.power_w.value), unit: "W", spread: show.spreadText("power", answer.power_w.sd, units), odds: nineteen(answer.power_w, write), weight: "sure",
@@ -160,7 +165,9 @@ function create(host, tools) {
       { mark: "power", name: "Power", value: powerText, difference: show.plusMinus("power", answer.power_w.sd, units), soft: true },
       { name: "Average speed", value: show.quantity("speed", answer.average_speed_m_s.value, units, { digits: 1 }), difference: show.plusMinus("speed", answer.average_speed_m_s.sd, units), soft: true },
       { name: "Work at the pedals", value: show.quantity("work", answer.energy_j.pedal, units, { digits: 0 }) },
-      { name: "W′ left at the line", value: show.quantity("work", answer.w_prime_left_j, units, { digits: 1 }) },
+      answer.w_prime_left_j < -MUCH_J
+        ? { name: "W′ at the line", value: show.quantity("work", -answer.w_prime_left_j, units, { digits: 1 }), difference: "short", soft: true }
+        : { name: "W′ left at the line", value: show.quantity("work", answer.w_prime_left_j, units, { digits: 1 }) },
     ]);
     const gap = Math.round(answer.power_w.value) - Math.round(answer.sustainable_w);
     asked.hidden = kind === "even";
@@ -175,9 +182,9 @@ function create(host, tools) {
     const isPower = ending === "power";
     doubt.element.hidden = isFar || isPower;
     doubt.update([
-      { name: "What your numbers leave open", value: show.plusMinusTime(answer.input_sd_s) },
-      { name: "The model’s own error", value: show.plusMinusTime(answer.model_sd_s) },
-      { name: "Together", value: show.plusMinusTime(answer.time_s.sd) },
+      { name: "What your numbers leave open", value: "", difference: show.plusMinusTime(answer.input_sd_s) },
+      { name: "The model’s own error", value: "", difference: show.plusMinusTime(answer.model_sd_s) },
+      { name: "Together", value: "", difference: show.plusMinusTime(answer.time_s.sd) },
     ]);
     say(why_difference, isFar || isPower
       ? [strong("An absolute figure"), ` carries the model’s own error, ${show.percent(scenario.model_error_share.value ?? scenario.model_error_share, 1)} of a time; a difference between two rides hardly does, for most of it is in both.`]
@@ -186,15 +193,16 @@ function create(host, tools) {
     const still = answer.still_time_s;
     const gone = answer.mean_cda_m2 - scenario.positions[scenario.riding_position].cda_m2.value;
     say(air, [strong("The day. "), `The air weighs ${show.quantity("density", answer.density_kg_m3, units)}. `,
-      still === null ? "There is no wind. " : [`Of the forecast wind ${show.quantity("wind", answer.rider_wind_m_s, units, { digits: 1 })} reach you. At these watts still air would be `, show.differenceWords(answer.time_s.value - still), "."].join(""),
+      still === null ? "There is no wind. " : [`Of the forecast wind ${show.quantity("wind", answer.rider_wind_m_s, units, { digits: 1 })} reach you. The same ride in still air, at these watts, would be `, show.differenceWords(answer.time_s.value - still), "."].join(""),
       Math.abs(gone) >= 0.0005 ? ` Your drag area averages ${show.quantity("area", answer.mean_cda_m2, units)} over the ride.` : ""]);
 
     const { differential_j: usual, no_recovery_j: none, linear_j: linear } = answer.w_prime_forms;
     const j = (/** @type {number} */ joules) => show.quantity("work", joules, units, { digits: 1 });
-    say(reserve, [strong("What is left of W′. "), Math.max(usual, none, linear) - Math.min(usual, none, linear) < 50
+    const spread_j = Math.max(usual, none, linear) - Math.min(usual, none, linear);
+    say(reserve, usual < -MUCH_J && spread_j < MUCH_J ? [strong("W′ runs out. "), `The ride asks ${j(-usual)} more than you have, whichever way W′ comes back.`] : [strong("What is left of W′. "), spread_j < MUCH_J
       ? `${j(usual)} at the line, whichever way W′ comes back: on this ride you hardly go below the power that drains it.`
       : `${j(usual)} at the line if W′ comes back ever more slowly as it fills, the form used here; ${j(none)} if nothing comes back; ${j(linear)} if all does, watt for watt. Nobody knows which you are: the spread is doubt too.`,
-    answer.w_prime_least_j < -50 ? ` On the way it falls to ${j(answer.w_prime_least_j)}: more than you have.` : ""]);
+    answer.w_prime_least_j < -MUCH_J ? ` On the way it falls to ${j(answer.w_prime_least_j)}: more than you have.` : ""]);
 
     surer.update(answer.surer, isFar
       ? { sd: answer.distance_m.sd, of: "the distance", plusMinus: (sd) => show.plusMinus("distance", sd, units) }

@@ -198,7 +198,7 @@ function create(host, tools) {
     const spread = show.spreadText(kind, figure.sd, units);
     verdict.update({
       claim, figure: show.number(show.toDisplay(kind, figure.value, units), { digits }), unit: unit.symbol, spread: figure.sd > 0 ? spread : null,
-      odds: figure.sd > 0 ? `19 in 20: ${at(-1.96)} to ${at(1.96)}` : "", weight: "sure",
+      odds: figure.sd > 0 ? `19\u00a0in\u00a020: ${at(-1.96)}\u00a0to\u00a0${at(1.96)}` : "", weight: "sure",
       spoken: by === "power" ? `${powerText} buys ${text}, plus or minus ${spread}.` : `${speedText} takes ${text}, plus or minus ${spread}.`,
     });
 
@@ -217,7 +217,7 @@ function create(host, tools) {
     };
     const row = (/** @type {string} */ name, /** @type {number} */ speed_m_s) => ({ name, value: show.quantity("speed", speed_m_s, units, { digits: 1 }), difference: difference(speed_m_s) });
     others.update([
-      { mark: "you", name: "Today", value: speedText, difference: show.plusMinus("speed", answer.speed_m_s.sd, units), soft: true },
+      { mark: "you", name: by === "power" ? "Today" : "At this speed", value: speedText, difference: by === "power" ? show.plusMinus("speed", answer.speed_m_s.sd, units) : "", soft: true },
       { ...row("With 10\u00a0W more", answer.speed_m_s.value + answer.next_10_w_m_s.value), mark: "power" },
       ...(answer.rider_wind_m_s > 0 ? [row("In still air", other.still_speed_m_s)] : []),
       row("In standard air", other.standard_speed_m_s),
@@ -244,7 +244,7 @@ function create(host, tools) {
       desc: `Watts at every speed up to ${show.quantity("speed", topSpeed, units, { digits: 0 })}, stacked by where they go. At ${speedText} they are ${powerText}, ${show.percent(answer.aero_share)} of the load on the road being air.`,
       xs: cut(xs), parts, whole: "in all",
       x: { name: `speed, ${unit}`, domain: [0, shown(topSpeed)], read: (v) => `${show.number(v, { digits: 1 })}\u00a0${unit}` },
-      y: { domain: [0, 1.06 * Math.max(you, ...heights, 20)] },
+      y: { name: given > 0 ? "power, W" : "power at the pedals, W", meaning: given > 0 ? null : "power", domain: [0, 1.06 * Math.max(you, ...heights, 20)] },
       handles: { you: { x: shown(answer.speed_m_s.value), y: you, label: "you", strong: by === "power" ? speedText : powerText, spoken: `${speedText}, ${powerText}`, step: { x: 0.1 }, rangeX: [shown(0.1), xs[upTo - 1]] } },
       reading: [strong(powerText), " at ", strong(speedText), given > 0 ? `: the road and the wind give ${given}\u00a0W besides. ` : `: ${show.percent(answer.aero_share)} of the load on the road is air. `, "Drag the ring, or use the arrow keys."],
     });
@@ -262,6 +262,7 @@ function create(host, tools) {
       x: { domain: [0, topPower] },
       y: { name: `what 10 W more buy, ${unit}`, domain: [0, Math.max(ten, ceiling) * 1.15 || 1], read: (v) => `${show.number(v, { digits: 2 })}\u00a0${unit}` },
       series: [{ name: "ten watts more buy", xs: columns.power_w.slice(0, most), ys: gains.slice(0, most), meaning: "power" }],
+      points: answer.power_w.value <= topPower ? [{ x: answer.power_w.value, y: ten, sdY: show.spreadToDisplay("speed", answer.next_10_w_m_s.sd, units), meaning: "power", shape: "none" }] : [],
       handles: answer.power_w.value >= columns.power_w[0]
         ? { you: { x: answer.power_w.value, y: ten, label: "you", strong: tenText, spoken: `${powerText}: ten more buy ${tenText}`, step: { x: 1 }, rangeX: [10, Math.min(topPower, columns.power_w[most - 1])] } } : {},
       reading: ["At ", strong(powerText, "power"), " ten watts more buy ", strong(tenText), "."],
@@ -290,8 +291,11 @@ function create(host, tools) {
     const asked = by === "power" ? { kind: /** @type {const} */ ("speed"), sd: answer.speed_m_s.sd, of: "the speed" } : { kind: /** @type {const} */ ("power"), sd: answer.power_w.sd, of: "the power" };
     surer.update(answer.surer, { sd: asked.sd, of: asked.of, plusMinus: (sd) => show.plusMinus(asked.kind, sd, units) });
     doubts.update(answer.warnings);
-    more.update({ why: { gist: `Air takes ${show.percent(answer.aero_share)} of the load on the road, and grows with the cube of speed.` } });
-    say(why, [html("p", {}, `The power that goes into the air grows with the cube of the speed through it; tyres and hill grow with speed alone. At ${show.quantity("speed", answer.speed_m_s.value, units, { digits: 1 })} air takes ${show.percent(answer.aero_share)} of the load on the road, so each further watt buys less speed than the one before: that is the falling curve.`),
+    const airWatts = show.quantity("power", answer.breakdown_w.air, units, { digits: 0 });
+    // Where the hill or the wind pushes, a share of the load means little.
+    const takes = PARTS.every(({ key }) => answer.breakdown_w[key] > -0.5) ? `Air takes ${show.percent(answer.aero_share)} of the load on the road` : `Air takes ${airWatts}, and the hill or the wind gives some of it back`;
+    more.update({ why: { gist: `${takes}; what goes into air grows with the cube of speed.` } });
+    say(why, [html("p", {}, `The power that goes into the air grows with the cube of the speed through it; tyres and hill grow with speed alone. ${takes} at ${show.quantity("speed", answer.speed_m_s.value, units, { digits: 1 })}, so each further watt buys less speed than the one before: that is the falling curve.`),
       html("p", {}, "Were there nothing but air, one percent more power would buy a third of a percent of speed; on a steep climb, nearly a whole percent. Your own figure lies between.")]);
   }
 

@@ -11,9 +11,6 @@ import { lineChart, valueAt } from "../../parts/line-chart.js";
 
 const ID = "finish-time";
 const TIME_TICKS_S = [60, 120, 300, 600, 1200, 1800, 3600, 7200, 14400, 28800, 57600, 86400];
-/** How far the curve is drawn either side of the rider's own distance. */
-const NEAR = 8;
-const FULL = 0;
 
 /**
  * @param {Tools} tools
@@ -21,6 +18,7 @@ const FULL = 0;
  */
 export function finishTimeCharts({ store, units: show }, { rideOver, rideFor, settle }) {
   const watts = (/** @type {number} */ w) => show.quantity("power", w, store.get().units, { digits: 0 });
+  const kilojoules = (/** @type {number} */ shown) => `${show.number(shown, { digits: 1 })}\u00a0kJ`;
   const number = (/** @type {number} */ value) => show.number(value);
   /** @type {FinishTimeAnswer | null} */
   let latest = null;
@@ -48,7 +46,7 @@ export function finishTimeCharts({ store, units: show }, { rideOver, rideFor, se
     handles: handles("Your event: left and right change how far"), reader: "Read the power at a distance",
   });
   const speed = lineChart({ title: "Speed along the ride", height: low, x: { name: "along the ride", format: number }, y: { name: "speed", format: number }, reader: "Read the speed along the ride" });
-  const reserve = lineChart({ title: "W′ balance along the ride", height: low, x: { name: "along the ride", format: number }, y: { name: "W′ balance, kJ", meaning: "power", format: (v) => show.number(v), read: (v) => `${show.number(v, { digits: 1 })}\u00a0kJ` }, reader: "Read the W′ balance along the ride" });
+  const reserve = lineChart({ title: "W′ balance along the ride", height: low, x: { name: "along the ride", format: number }, y: { name: "W′ balance, kJ", meaning: "power", format: (v) => show.number(v), read: kilojoules }, reader: "Read the W′ balance along the ride" });
   const charts = [time, power, speed, reserve];
 
   return {
@@ -86,9 +84,9 @@ export function finishTimeCharts({ store, units: show }, { rideOver, rideFor, se
       });
       power.update({
         desc: `The power that can be sustained falls as the distance grows. Over ${farText(far(own_m))} you ride at ${powerText}.`,
-        x, y: { domain: padded([...columns.power_w, answer.power_w.value]) },
+        x, y: { domain: padded([...columns.power_w, answer.power_w.value + answer.power_w.sd, answer.power_w.value - answer.power_w.sd]) },
         series: [{ name: "you can sustain", xs, ys: columns.power_w, meaning: "power" }],
-        points: point(answer.power_w.value, `you, ${powerText}`),
+        points: [...point(answer.power_w.value, `you, ${powerText}`), { x: far(own_m), y: answer.power_w.value, sdY: answer.power_w.sd, meaning: "power", shape: "none" }],
         handles: fixed ? {} : { you: { ...here, y: answer.power_w.value, strong: powerText, spoken } },
         reading: ["Your curve allows ", strong(watts(answer.sustainable_w), "power"), ` for ${timeText}.`],
       });
@@ -106,13 +104,13 @@ export function finishTimeCharts({ store, units: show }, { rideOver, rideFor, se
         reading: ["On average ", strong(`${show.number(mean, { digits: 1 })}\u00a0${speedUnit}`), "."],
       });
       const balance = Float64Array.from(columns.along_w_prime_j, (j) => show.toDisplay("work", j, units));
-      const all = balance[0] ?? FULL;
+      const [all, last] = [balance[0] ?? 0, balance[balance.length - 1] ?? 0];
       reserve.update({
-        desc: `W′ balance along the ride, from ${show.number(all, { digits: 1 })} kilojoules to ${show.number(balance[balance.length - 1] ?? 0, { digits: 1 })} at the line.`,
+        desc: `W′ balance along the ride, from ${show.number(all, { digits: 1 })} kilojoules to ${show.number(last, { digits: 1 })} at the line.`,
         x: alongX, y: { domain: [Math.min(0, ...balance), Math.max(all, 1) * 1.1] },
         series: [{ name: "W′ left", xs: along, ys: balance, meaning: "power" }],
         levels: Math.min(...balance) < -0.05 ? [{ y: 0, below: "more than you have" }] : [],
-        reading: ["At the line ", strong(`${show.number(balance[balance.length - 1] ?? 0, { digits: 1 })}\u00a0kJ`, "power"), " are left."],
+        reading: ["At the line ", ...(last < -0.05 ? ["you are ", strong(kilojoules(-last), "power"), " short."] : [strong(kilojoules(Math.max(0, last)), "power"), " are left."])],
       });
     },
   };

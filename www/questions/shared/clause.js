@@ -13,6 +13,7 @@ export function clause(...words) {
   return {
     element,
     note,
+    wraps: true,
     /** @param {boolean} wanted */
     show(wanted) {
       element.hidden = !wanted;

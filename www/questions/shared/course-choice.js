@@ -25,12 +25,12 @@ export function courseKind(course) {
   return course.out_and_back ? "out-and-back" : "one-way";
 }
 
-/** A field of the sentence: "a flat out-and-back road", "a steady hill of 4 %". @param {Tools} tools */
+/** A field of the sentence: "a flat out-and-back road", "steady hill rising 4 %". @param {Tools} tools */
 export function courseChoice(tools) {
   const { store } = tools;
   const kind = choice({ label: "Kind of course", path: AT, options: KINDS, onChange: change });
-  const grade = tools.number({ path: `${AT}.grade`, meaning: "ground", signed: true });
-  const hill = clause(" of ", grade);
+  const grade = tools.number({ path: `${AT}.grade`, meaning: "ground" });
+  const hill = clause(" rising ", grade);
   const field = clause(kind, hill);
 
   /** @param {string} wanted */

@@ -16,6 +16,9 @@ export const USUAL_DISTANCES = [
 /** Fixed times, in seconds. @type {readonly [seconds: number, name: string][]} */
 export const USUAL_TIMES = [[3600, "one hour"], [43200, "12 hours"], [86400, "24 hours"]];
 
+/** What a distance or a fixed time is called where it is a usual one. @param {readonly (readonly [si: number, name: string])[]} usual @param {number} si */
+export const usualName = (usual, si) => usual.find(([one]) => Math.abs(one - si) < 0.5)?.[1];
+
 const DISTANCE = "scenario.course.distance_m";
 const OWN_DISTANCE = "distance";
 const OWN_TIME = "time";
@@ -24,15 +27,16 @@ const SURVEYED = "surveyed";
 /**
  * "Over 25 miles", "Over a distance of [32 miles]", "In one hour"
  * @param {Tools} tools
- * @param {{ timePath?: string, words?: { over: string, within: string } }} [options] `timePath` is where the question keeps a fixed time; without it only distances are offered
+ * @param {{ timePath?: string, withTime?: (state: State) => [path: string, value: unknown][], words?: { over: string, within: string } }} [options]
+ *   `timePath` is where the question keeps a fixed time; without it only distances are offered. `withTime` is what else must change when a time is fixed
  */
-export function distanceChoice(tools, { timePath, words = { over: "Over", within: "In" } } = {}) {
+export function distanceChoice(tools, { timePath, withTime = () => [], words = { over: "Over", within: "In" } } = {}) {
   const { store } = tools;
   const distance = tools.number({ path: DISTANCE });
-  const time = timePath === undefined ? null : tools.number({ path: timePath });
+  const time = timePath === undefined ? null : tools.number({ path: timePath, kind: "clock", step: 60 });
   const ownDistance = clause(" ", distance);
   const ownTime = time && clause(" ", time);
-  const pick = choice({ label: "How far", path: timePath ?? DISTANCE, options: [], onChange: change });
+  const pick = choice({ label: "How far", options: [], onChange: change });
   /** Whether the rider asked to type their own, even while it is a usual one. */
   let own = false;
 
@@ -44,7 +48,7 @@ export function distanceChoice(tools, { timePath, words = { over: "Over", within
     const given = Number(amount);
     /** @type {[string, unknown][]} */
     const changes = kind === OWN_TIME
-      ? [[timePath ?? "", own ? (fixedTime() ?? USUAL_TIMES[0][0]) : given]]
+      ? [[timePath ?? "", own ? (fixedTime() ?? USUAL_TIMES[0][0]) : given], ...withTime(now)]
       : [...(timePath ? [/** @type {[string, unknown]} */ ([timePath, undefined])] : []), ...(own ? [] : [/** @type {[string, unknown]} */ ([DISTANCE, given])])];
     store.setAll(changes);
     update(store.get());

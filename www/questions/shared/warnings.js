@@ -1,14 +1,14 @@
 // @ts-check
 /** What is doubtful about an answer, in plain words. */
 
-import { html } from "../../parts/html.js";
+import { html, strong } from "../../parts/html.js";
 
 /** @import { Tools } from "../index.js" */
 /** @import { Warning } from "../../types/core.d.ts" */
 
 /** @param {Tools} tools */
 export function warningList(tools) {
-  const element = html("ul", { class: "doubts" });
+  const element = html("ul", { class: "takes" });
   let shown = "";
   return {
     element,
@@ -18,7 +18,7 @@ export function warningList(tools) {
       element.hidden = words.length === 0;
       if (words.join("\n") === shown) return;
       shown = words.join("\n");
-      element.replaceChildren(...words.map((sentence) => html("li", {}, sentence)));
+      element.replaceChildren(...words.map((sentence) => html("li", {}, strong("Mind. "), sentence)));
     },
   };
 }

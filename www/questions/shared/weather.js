@@ -10,7 +10,7 @@ import { clause } from "./clause.js";
 const AT = "scenario.conditions";
 
 /**
- * "in 15 °C with 7 mph of wind from 250°, the road leading towards 90°"
+ * "in 15 °C with 7 mph of wind from 250° on a road leading 90° by compass"
  * @param {Tools} tools @param {{ bearing?: BoundNumber | null }} [options] `bearing` is the question's own; the course's if left out, none if null
  */
 export function weather(tools, { bearing } = {}) {
@@ -18,8 +18,8 @@ export function weather(tools, { bearing } = {}) {
   const wind = tools.number({ path: `${AT}.wind_speed_m_s` });
   const from = tools.number({ path: `${AT}.wind_from_deg` });
   const heading = bearing === undefined ? tools.number({ path: "scenario.course.bearing_deg" }) : bearing;
-  const way = heading ? [clause(" on a road that leads towards ", heading)] : [];
-  const blowing = clause(" from ", from, ...way);
+  const way = heading ? [clause(" on a road leading ", heading)] : [];
+  const blowing = clause(" from ", from, ...way, " by compass");
   const field = clause("in ", temperature, " with ", wind, " of wind", blowing);
   const fields = [temperature, wind, from, ...(heading ? [heading] : [])];
   return {

@@ -3,7 +3,7 @@
 
 use serde::Serialize;
 
-use crate::error::{Error, Kind, Warning};
+use crate::error::{Error, Kind, Warning, decimal};
 use crate::quantity::Quantity;
 
 /// What a default or a range rests on.
@@ -81,9 +81,9 @@ impl Field {
     /// A warning where the number is legal but unusual.
     pub fn doubt(&self, path: &str, value: f64) -> Option<Warning> {
         (!(self.usual_min..=self.usual_max).contains(&value)).then(|| {
-            let (low, high) = (self.usual_min, self.usual_max);
+            let (is, low, high) = (decimal(value), decimal(self.usual_min), decimal(self.usual_max));
             let space = if self.unit.is_empty() { "" } else { " " };
-            let message = format!("{path} is {value}; it is usually from {low} to {high}{space}{}.", self.unit);
+            let message = format!("{path} is {is}; it is usually from {low} to {high}{space}{}.", self.unit);
             Warning::new(path, "unusual", message)
         })
     }

@@ -59,9 +59,10 @@ impl Error {
     pub fn out_of_range(field: impl Into<String>, value: f64, min: f64, max: f64, unit: &str) -> Self {
         let field = field.into();
         let space = if unit.is_empty() { "" } else { " " };
+        let (is, low, high) = (decimal(value), decimal(min), decimal(max));
         Self {
             kind: Kind::OutOfRange,
-            message: format!("{field} is {value}; it runs from {min} to {max}{space}{unit}."),
+            message: format!("{field} is {is}; it runs from {low} to {high}{space}{unit}."),
             field,
             min: Some(min),
             max: Some(max),
@@ -72,6 +73,13 @@ impl Error {
     pub fn impossible(field: impl Into<String>, message: impl Into<String>) -> Self {
         Self::new(Kind::Impossible, field, message)
     }
+}
+
+/// A number in words' company: the shortest text that reads back as it. The writer of JSON is linked already, and the
+/// standard library's costs the module sixteen kilobytes.
+pub fn decimal(number: f64) -> String {
+    let text = serde_json::Number::from_f64(number).map_or("not a number".to_owned(), |number| number.to_string());
+    text.strip_suffix(".0").map(str::to_owned).unwrap_or(text)
 }
 
 /// Something legal but doubtful, said beside the answer.

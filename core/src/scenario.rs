@@ -10,7 +10,7 @@ use crate::air::{self, Ground, Moisture, Wind};
 use crate::bounds::{self, Field};
 use crate::course;
 use crate::draws::Unsure;
-use crate::error::{Error, Kind, Warning};
+use crate::error::{Error, Kind, Warning, decimal};
 use crate::position;
 use crate::power_duration::{LongRide, PowerDuration};
 use crate::quantity::{Known, Quantity};
@@ -939,12 +939,13 @@ fn check_points(points: &[Point]) -> Result<(), Error> {
         const CLOSEST_M: f64 = 0.1;
         if point.distance_m < before.distance_m + CLOSEST_M {
             let field = format!("{path}[{i}].distance_m");
-            let message = format!("{field} must be at least {CLOSEST_M} m beyond the point before.");
+            let message = format!("{field} must be at least 0.1 m beyond the point before.");
             return Err(Error::new(Kind::Conflict, field, message));
         }
         let grade = (point.elevation_m - before.elevation_m) / (point.distance_m - before.distance_m);
         if !(bounds::GRADE.min..=bounds::GRADE.max).contains(&grade) {
-            let message = format!("The road to point {i} rises by {:.0} %, more than is ridden.", 100.0 * grade);
+            let message =
+                format!("The road to point {i} rises by {} %, more than is ridden.", decimal((100.0 * grade).round()));
             return Err(Error {
                 min: Some(bounds::GRADE.min),
                 max: Some(bounds::GRADE.max),

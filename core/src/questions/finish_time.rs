@@ -9,7 +9,7 @@ use super::sureness::{Case, Contribution, Inquiry, figure, with_model_error};
 use crate::bounds;
 use crate::course::Course;
 use crate::effort::{Effort, Paced, distance_in_time_m, even_from, paced};
-use crate::error::{Error, Kind, Warning};
+use crate::error::{Error, Kind, Warning, decimal};
 use crate::power_duration::Recovery;
 use crate::quantity::Figure;
 use crate::ride::{self, Clock, Followed, Ride, Setup, ride, time_s};
@@ -333,7 +333,7 @@ fn doubts(setup: &Setup, effort: Effort, ride: &Ride, power_w: f64, sustainable_
     let mut warn = |field: &str, kind, message: String| warnings.push(Warning::new(field, kind, message));
     // A watt is below what any meter tells.
     if !matches!(effort, Effort::Even) && power_w > sustainable_w + 1.0 {
-        let message = format!("This asks {power_w:.0} W; your power curve allows {sustainable_w:.0} W for that long.");
+        let message = beyond_curve(power_w, sustainable_w);
         warn("with.effort", "beyond_curve", message);
     }
     if matches!(effort, Effort::Even) && ride.time_s > 3000.0 && setup.power.long_ride.is_none() {
@@ -348,10 +348,17 @@ fn doubts(setup: &Setup, effort: Effort, ride: &Ride, power_w: f64, sustainable_
     if let Some(last_deg) = setup.position.shape.last_yaw_deg()
         && ride.largest_yaw.to_degrees() > last_deg
     {
-        let message = format!("The apparent wind comes from beyond {last_deg}°, the last row of your yaw table.");
+        let message =
+            format!("The apparent wind comes from beyond {}°, the last row of your yaw table.", decimal(last_deg));
         warn("scenario.positions", "beyond_table", message);
     }
     climb_doubt(&setup.course, warnings);
+}
+
+/// What is said of a power above the curve's.
+pub(super) fn beyond_curve(power_w: f64, sustainable_w: f64) -> String {
+    let (asked_w, allowed_w) = (decimal(power_w.round()), decimal(sustainable_w.round()));
+    format!("This asks {asked_w} W; your power curve allows {allowed_w} W for that long.")
 }
 
 /// Air thins with height, which one density for the whole course leaves out.
@@ -364,8 +371,8 @@ fn climb_doubt(course: &Course, warnings: &mut Vec<Warning>) {
     }
     if high - low > MUCH_M {
         let message = format!(
-            "The course spans {:.0} m of height; the air is taken as one density, and thins by about 1 % in 90 m.",
-            high - low
+            "The course spans {} m of height; the air is taken as one density, and thins by about 1 % in 90 m.",
+            decimal((high - low).round())
         );
         warnings.push(Warning::new("scenario.course", "one_density", message));
     }

@@ -2,7 +2,7 @@
 
 use serde::{Deserialize, Serialize};
 
-use super::finish_time::own_effort;
+use super::finish_time::{beyond_curve, own_effort};
 use super::request::{EffortForm, Request, check_number, no_effort};
 use super::sureness::{Case, Contribution, Inquiry, figure, with_model_error};
 use crate::bounds;
@@ -363,8 +363,7 @@ fn with_doubts(mut warnings: Vec<Warning>, low: &Setup, effort: Effort, ride: Pa
     let sustainable_w = low.power.sustainable_w(ride.time_s);
     // A watt is below what any meter tells.
     if matches!(effort, Effort::Power(_)) && ride.power_w > sustainable_w + 1.0 {
-        let message =
-            format!("This asks {:.0} W; your power curve allows {sustainable_w:.0} W for that long.", ride.power_w);
+        let message = beyond_curve(ride.power_w, sustainable_w);
         warn("with.effort.power_w", "beyond_curve", message);
     }
     warnings

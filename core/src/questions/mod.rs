@@ -6,6 +6,7 @@ pub mod power_or_drag;
 pub mod request;
 pub mod speed_for_watts;
 pub mod sureness;
+mod tree;
 
 use serde::Serialize;
 

@@ -2,7 +2,7 @@
 
 use serde::{Deserialize, Serialize};
 
-use super::finish_time::{aero_share, own_effort};
+use super::finish_time::{aero_share, beyond_curve, own_effort};
 use super::request::{EffortForm, Request, check_number, no_effort};
 use super::sureness::{Case, Contribution, Inquiry, figure, with_model_error};
 use crate::bounds;
@@ -393,8 +393,7 @@ fn with_doubts(mut warnings: Vec<Warning>, setup: &Setup, effort: Effort, base: 
     let sustainable_w = setup.power.sustainable_w(base.time_s);
     // A watt is below what any meter tells.
     if matches!(effort, Effort::Power(_)) && base.power_w > sustainable_w + 1.0 {
-        let message =
-            format!("This asks {:.0} W; your power curve allows {sustainable_w:.0} W for that long.", base.power_w);
+        let message = beyond_curve(base.power_w, sustainable_w);
         warnings.push(Warning::new("with.effort.power_w", "beyond_curve", message));
     }
     warnings

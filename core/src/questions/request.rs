@@ -1,8 +1,10 @@
 //! Reading a request: JSON to checked structs, every mistake named by its path.
 
-use serde::de::{DeserializeOwned, IgnoredAny};
+use serde::de::DeserializeOwned;
 use serde::{Deserialize, Serialize};
+use serde_json::Value;
 
+use super::tree::{Mistake, Node};
 use crate::bounds::{self, Field};
 use crate::effort::{Effort, NoEffort};
 use crate::error::{Error, Kind, Warning};
@@ -29,19 +31,6 @@ struct Form<W: Default> {
     with: W,
 }
 
-/// The version alone, so that a newer scenario is refused for being newer and not for a field it has.
-#[derive(Deserialize)]
-struct VersionForm {
-    scenario: Option<VersionedForm>,
-}
-
-#[derive(Deserialize)]
-struct VersionedForm {
-    fasterby: Option<u64>,
-    #[serde(flatten)]
-    _rest: std::collections::BTreeMap<String, IgnoredAny>,
-}
-
 /// Reads and checks a request.
 ///
 /// # Errors
@@ -52,49 +41,52 @@ pub fn read<W: DeserializeOwned + Default>(text: &str) -> Result<Request<W>, Err
             format!("The request is larger than {} bytes, the most that is read.", bounds::MOST_REQUEST_BYTES);
         return Err(Error::new(Kind::TooLarge, "", message));
     }
-    if let Some(version) = version_of(text)
+    let tree: Value = serde_json::from_str(text).map_err(|error| unreadable(&error.to_string()))?;
+    // A newer scenario is refused for being newer, not for a field that it has.
+    if let Some(version) = tree["scenario"]["fasterby"].as_u64()
         && version != VERSION
     {
         return Err(version_error(version));
     }
-    let mut deserializer = serde_json::Deserializer::from_str(text);
-    let form: Form<W> = serde_path_to_error::deserialize(&mut deserializer).map_err(named)?;
-    deserializer.end().map_err(|error| Error::new(Kind::WrongType, "", plain(&error.to_string())))?;
+    let form = Form::<W>::deserialize(Node(&tree)).map_err(named)?;
     let warnings = form.scenario.check()?;
     Ok(Request { scenario: form.scenario, with: form.with, warnings })
 }
 
-fn version_of(text: &str) -> Option<u64> {
-    serde_json::from_str::<VersionForm>(text).ok()?.scenario?.fasterby
+fn unreadable(message: &str) -> Error {
+    let end = message.find(" at line ").unwrap_or(message.len());
+    Error::new(Kind::WrongType, "", format!("The request is not JSON: {}.", &message[..end]))
 }
 
-/// A reader's error with its path, its kind read off its words.
-fn named(error: serde_path_to_error::Error<serde_json::Error>) -> Error {
-    let message = plain(&error.inner().to_string());
+/// A long name or value is the caller's own and need not be sent back whole.
+const LONGEST_ECHO: usize = 300;
+
+/// A reader's mistake with its path, its kind read off its words.
+fn named(mistake: Mistake) -> Error {
+    let message = plain(&mistake.message);
     let kind = match message.split(' ').next() {
         Some("unknown") if message.starts_with("unknown field") => Kind::UnknownField,
         Some("missing") => Kind::Missing,
         Some("too") => Kind::TooLarge,
         _ => Kind::WrongType,
     };
-    let path = error.path().to_string();
-    let field =
-        match quoted(&message) {
-            Some(name) if kind == Kind::Missing || (kind == Kind::UnknownField && !path.ends_with(name)) => {
-                if path == "." { name.to_owned() } else { format!("{path}.{name}") }
-            }
-            _ if path == "." => String::new(),
-            _ => path,
-        };
+    let path = mistake.path();
+    let nameless = kind == Kind::Missing || kind == Kind::UnknownField;
+    let field = match quoted(&mistake.message) {
+        Some(name) if nameless && path.is_empty() => name.to_owned(),
+        Some(name) if nameless && path != name && !path.ends_with(&format!(".{name}")) => format!("{path}.{name}"),
+        _ => path,
+    };
+    let field: String = field.chars().take(LONGEST_ECHO).collect();
     Error::new(kind, field, message)
 }
 
-/// A reader's message without its place in the text, as a sentence.
+/// A reader's message as a sentence, in words rather than types.
 fn plain(message: &str) -> String {
-    let end = message.find(" at line ").unwrap_or(message.len());
-    // A long value is the caller's own and need not be sent back whole.
-    let short: String = message[..end].chars().take(300).collect();
-    format!("{short}.")
+    let short: String = message.chars().take(LONGEST_ECHO).collect();
+    let worded =
+        short.replace("expected f64", "expected a number").replace("expected usize", "expected a whole number");
+    format!("{worded}.")
 }
 
 fn quoted(message: &str) -> Option<&str> {

@@ -6,7 +6,7 @@ use super::request::{Request, check_number};
 use super::sureness::{Case, Contribution, Inquiry, figure};
 use crate::air::{Heading, RoadWind, STANDARD_DENSITY_KG_M3, apparent_wind};
 use crate::bounds;
-use crate::error::{Error, Kind, Warning};
+use crate::error::{Error, Kind, Warning, decimal};
 use crate::quantity::{Figure, Quantity};
 use crate::resistance::{Stretch, elasticity, slope};
 use crate::ride::{Clock, Setup};
@@ -310,7 +310,8 @@ fn doubts(
     if let Some(last_deg) = setup.position.shape.last_yaw_deg()
         && stretch.yaw(speed_m_s).to_degrees() > last_deg
     {
-        let message = format!("The apparent wind comes from beyond {last_deg}°, the last row of your yaw table.");
+        let message =
+            format!("The apparent wind comes from beyond {}°, the last row of your yaw table.", decimal(last_deg));
         warn("scenario.positions", "beyond_table", message);
     }
     if !setup.position.shape.yaw_table.is_empty() && stretch.steady_speeds(road_power_w, cda_m2) > 1 {

@@ -132,19 +132,16 @@ impl<'a> Inquiry<'a> {
         output: impl Fn(&[f64; N]) -> f64,
     ) -> Vec<Contribution> {
         let variance: f64 = spread.by_input.iter().map(|moved| output(moved).powi(2)).sum();
-        let mut all: Vec<Contribution> = self
-            .inputs
-            .iter()
-            .zip(&spread.by_input)
-            .map(|(input, moved)| {
-                let moves = output(moved);
-                let share = if variance > 0.0 { moves * moves / variance } else { 0.0 };
-                Contribution { field: input.path.clone(), source: input.known, moves, share }
-            })
-            .filter(|contribution| contribution.share > 0.0)
-            .collect();
-        all.sort_by(|a, b| b.share.total_cmp(&a.share));
-        all
+        let mut largest_first: Vec<Contribution> = Vec::new();
+        for (input, moved) in self.inputs.iter().zip(&spread.by_input) {
+            let moves = output(moved);
+            if moves != 0.0 {
+                let share = moves * moves / variance;
+                let at = largest_first.partition_point(|larger| larger.share >= share);
+                largest_first.insert(at, Contribution { field: input.path.clone(), source: input.known, moves, share });
+            }
+        }
+        largest_first
     }
 }
 

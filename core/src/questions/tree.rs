@@ -1,0 +1,230 @@
+//! From a tree of JSON to structs, every mistake with its path.
+//!
+//! This reader stands here in place of a general path-tracking wrapper around the JSON parser because that one is
+//! instantiated again for every struct and every way to reach it: a quarter of the whole wasm module.
+
+use std::fmt::{self, Display, Write as _};
+
+use serde::de::value::StrDeserializer;
+use serde::de::{self, DeserializeSeed, Deserializer, IntoDeserializer, MapAccess, SeqAccess, Unexpected, Visitor};
+use serde::forward_to_deserialize_any;
+use serde_json::Value;
+
+/// What is wrong, and where: steps from the innermost out.
+#[derive(Debug)]
+pub struct Mistake {
+    steps: Vec<Step>,
+    /// The reader's words.
+    pub message: String,
+}
+
+#[derive(Debug)]
+enum Step {
+    Field(String),
+    Item(usize),
+}
+
+impl Mistake {
+    fn under(mut self, step: Step) -> Self {
+        self.steps.push(step);
+        self
+    }
+
+    /// The path, such as `scenario.positions[0].cda_m2`.
+    pub fn path(&self) -> String {
+        let mut path = String::new();
+        for step in self.steps.iter().rev() {
+            match step {
+                Step::Field(name) if path.is_empty() => path.push_str(name),
+                Step::Field(name) => {
+                    path.push('.');
+                    path.push_str(name);
+                }
+                // Writing to a text does not fail.
+                Step::Item(i) => drop(write!(path, "[{i}]")),
+            }
+        }
+        path
+    }
+}
+
+impl Display for Mistake {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str(&self.message)
+    }
+}
+
+impl std::error::Error for Mistake {}
+
+impl de::Error for Mistake {
+    fn custom<T: Display>(message: T) -> Self {
+        Self { steps: Vec::new(), message: message.to_string() }
+    }
+
+    fn invalid_type(found: Unexpected<'_>, wanted: &dyn de::Expected) -> Self {
+        let found = match found {
+            Unexpected::Unit => "nothing",
+            Unexpected::Bool(_) => "true or false",
+            Unexpected::Unsigned(_) | Unexpected::Signed(_) | Unexpected::Float(_) => "a number",
+            Unexpected::Str(_) => "text",
+            Unexpected::Seq => "a list",
+            Unexpected::Map => "an object",
+            _ => "something else",
+        };
+        Self::custom(format_args!("found {found}, expected {wanted}"))
+    }
+
+    fn invalid_value(found: Unexpected<'_>, wanted: &dyn de::Expected) -> Self {
+        Self::invalid_type(found, wanted)
+    }
+}
+
+/// One node of the tree.
+#[derive(Clone, Copy)]
+pub struct Node<'a>(pub &'a Value);
+
+impl<'de> Deserializer<'de> for Node<'de> {
+    type Error = Mistake;
+
+    fn deserialize_any<V: Visitor<'de>>(self, visitor: V) -> Result<V::Value, Mistake> {
+        match self.0 {
+            Value::Null => visitor.visit_unit(),
+            Value::Bool(yes) => visitor.visit_bool(*yes),
+            Value::Number(number) => match (number.as_u64(), number.as_i64()) {
+                (Some(whole), _) => visitor.visit_u64(whole),
+                (None, Some(whole)) => visitor.visit_i64(whole),
+                (None, None) => visitor.visit_f64(number.as_f64().unwrap_or(f64::NAN)),
+            },
+            Value::String(text) => visitor.visit_borrowed_str(text),
+            Value::Array(items) => visitor.visit_seq(Items { items: items.iter(), next: 0 }),
+            Value::Object(fields) => visitor.visit_map(Fields { fields: fields.iter(), now: None }),
+        }
+    }
+
+    fn deserialize_option<V: Visitor<'de>>(self, visitor: V) -> Result<V::Value, Mistake> {
+        if self.0.is_null() { visitor.visit_none() } else { visitor.visit_some(self) }
+    }
+
+    fn deserialize_enum<V: Visitor<'de>>(
+        self,
+        _: &'static str,
+        _: &'static [&'static str],
+        visitor: V,
+    ) -> Result<V::Value, Mistake> {
+        match self.0 {
+            Value::String(text) => {
+                visitor.visit_enum::<StrDeserializer<'_, Mistake>>(text.as_str().into_deserializer())
+            }
+            _ => Err(self.unexpected(&visitor)),
+        }
+    }
+
+    // The types that requests are made of ask for one kind of value each, so that no code is made for the others.
+
+    fn deserialize_struct<V: Visitor<'de>>(
+        self,
+        _: &'static str,
+        _: &'static [&'static str],
+        visitor: V,
+    ) -> Result<V::Value, Mistake> {
+        match self.0 {
+            Value::Object(fields) => visitor.visit_map(Fields { fields: fields.iter(), now: None }),
+            _ => Err(self.unexpected(&visitor)),
+        }
+    }
+
+    fn deserialize_seq<V: Visitor<'de>>(self, visitor: V) -> Result<V::Value, Mistake> {
+        match self.0 {
+            Value::Array(items) => visitor.visit_seq(Items { items: items.iter(), next: 0 }),
+            _ => Err(self.unexpected(&visitor)),
+        }
+    }
+
+    fn deserialize_tuple<V: Visitor<'de>>(self, length: usize, visitor: V) -> Result<V::Value, Mistake> {
+        match self.0 {
+            Value::Array(items) if items.len() != length => Err(de::Error::invalid_length(items.len(), &visitor)),
+            _ => self.deserialize_seq(visitor),
+        }
+    }
+
+    fn deserialize_f64<V: Visitor<'de>>(self, visitor: V) -> Result<V::Value, Mistake> {
+        match self.0.as_f64() {
+            Some(number) => visitor.visit_f64(number),
+            None => Err(self.unexpected(&visitor)),
+        }
+    }
+
+    fn deserialize_u64<V: Visitor<'de>>(self, visitor: V) -> Result<V::Value, Mistake> {
+        match self.0.as_u64() {
+            Some(number) => visitor.visit_u64(number),
+            None => Err(self.unexpected(&visitor)),
+        }
+    }
+
+    fn deserialize_u32<V: Visitor<'de>>(self, visitor: V) -> Result<V::Value, Mistake> {
+        self.deserialize_u64(visitor)
+    }
+
+    fn deserialize_string<V: Visitor<'de>>(self, visitor: V) -> Result<V::Value, Mistake> {
+        match self.0 {
+            Value::String(text) => visitor.visit_borrowed_str(text),
+            _ => Err(self.unexpected(&visitor)),
+        }
+    }
+
+    forward_to_deserialize_any! {
+        bool i8 i16 i32 i64 i128 u8 u16 u128 f32 char str bytes byte_buf unit unit_struct
+        newtype_struct tuple_struct map identifier ignored_any
+    }
+}
+
+impl Node<'_> {
+    fn unexpected(&self, wanted: &dyn de::Expected) -> Mistake {
+        let found = match self.0 {
+            Value::Null => Unexpected::Unit,
+            Value::Bool(yes) => Unexpected::Bool(*yes),
+            Value::Number(number) => Unexpected::Float(number.as_f64().unwrap_or(f64::NAN)),
+            Value::String(text) => Unexpected::Str(text),
+            Value::Array(_) => Unexpected::Seq,
+            Value::Object(_) => Unexpected::Map,
+        };
+        de::Error::invalid_type(found, wanted)
+    }
+}
+
+struct Items<'a> {
+    items: std::slice::Iter<'a, Value>,
+    next: usize,
+}
+
+impl<'de> SeqAccess<'de> for Items<'de> {
+    type Error = Mistake;
+
+    fn next_element_seed<T: DeserializeSeed<'de>>(&mut self, seed: T) -> Result<Option<T::Value>, Mistake> {
+        let Some(item) = self.items.next() else { return Ok(None) };
+        let at = self.next;
+        self.next += 1;
+        seed.deserialize(Node(item)).map(Some).map_err(|mistake| mistake.under(Step::Item(at)))
+    }
+}
+
+struct Fields<'a> {
+    fields: serde_json::map::Iter<'a>,
+    now: Option<(&'a String, &'a Value)>,
+}
+
+impl<'de> MapAccess<'de> for Fields<'de> {
+    type Error = Mistake;
+
+    fn next_key_seed<K: DeserializeSeed<'de>>(&mut self, seed: K) -> Result<Option<K::Value>, Mistake> {
+        self.now = self.fields.next();
+        let Some((name, _)) = self.now else { return Ok(None) };
+        let key: StrDeserializer<'_, Mistake> = name.as_str().into_deserializer();
+        seed.deserialize(key).map(Some).map_err(|mistake| mistake.under(Step::Field(name.clone())))
+    }
+
+    fn next_value_seed<V: DeserializeSeed<'de>>(&mut self, seed: V) -> Result<V::Value, Mistake> {
+        let (name, value) = self.now.ok_or_else(|| de::Error::custom("a field without a name"))?;
+        seed.deserialize(Node(value)).map_err(|mistake| mistake.under(Step::Field(name.clone())))
+    }
+}

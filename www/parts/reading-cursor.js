@@ -56,7 +56,11 @@ export function readingCursor({ picture, label, busy, read, say }) {
 
   /** @param {PointerEvent} event */
   function follow(event) {
-    if (!at || busy()) return;
+    if (!at) return;
+    if (busy()) {
+      if (x !== null) moveTo(null);
+      return;
+    }
     const { frame, xScale } = at;
     const point = pointerOn(picture, event);
     const inside = point.x >= frame.left && point.x <= frame.right && point.y >= frame.top && point.y <= frame.bottom;

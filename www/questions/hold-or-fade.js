@@ -15,7 +15,7 @@ import { savingsThatAddUp } from "./shared/adding-up.js";
 import { courseChoice } from "./shared/course-choice.js";
 import { distanceChoice } from "./shared/distance-choice.js";
 import { draws } from "./shared/draws.js";
-import { effortChoice } from "./shared/effort-choice.js";
+import { effortChoice, effortOf } from "./shared/effort-choice.js";
 import { layOut } from "./shared/layout.js";
 import { odds } from "./shared/odds.js";
 import { surerNote } from "./shared/surer.js";
@@ -37,7 +37,7 @@ export const question = {
   name: "Hold or fade",
   title: "Is a faster position worth it if I can’t hold it?",
   group: "understand",
-  defaults: { low: 1, steady: 0, lower_by_m2: { value: 0.014, sd: 0.003, source: "typical" }, effort: { kind: "power", power_w: 240 } },
+  defaults: { low: 1, steady: 0, lower_by_m2: { value: 0.014, sd: 0.003, source: "typical" }, effort: { kind: "power", power_w: 235 } },
   positionFields: ["low", "steady"],
   positions: [LOW],
   request,
@@ -50,7 +50,7 @@ export const question = {
  * @param {State} state
  */
 function request({ scenario, with: details }) {
-  const asked = details[ID];
+  const asked = { ...details[ID], effort: effortOf(details[ID].effort) };
   const kept = scenario.positions[asked.steady];
   const low = scenario.positions[asked.low];
   if (!kept || !low) return { scenario, with: asked };
@@ -63,7 +63,7 @@ function create(host, tools) {
   const { store, units } = tools;
   const distance = distanceChoice(tools);
   const course = courseChoice(tools);
-  const effort = effortChoice(tools, { at: `${AT}.effort`, suggest: () => ({ power_w: shown ? Math.round(shown.answer.low_power_w) : 240 }) });
+  const effort = effortChoice(tools, { at: `${AT}.effort`, suggest: () => ({ power_w: shown ? Math.round(shown.answer.low_power_w) : 235 }) });
   const positions = positionsSentence(tools, AT);
   const ask = sentence({ title: question.title, words: [distance, " of ", course, ", ", effort, ", ", ...positions.words], onOpen: tools.openSheet });
 
@@ -92,8 +92,8 @@ function create(host, tools) {
   ]);
   const drawn = draws(tools, ID, redraw);
   layOut(host, {
-    ask: ask.element, answer: [single, verdict.element, balance.element, results.element, doubts.element], picture: [overRide.element, byShare.element],
-    notes: [level, takes, surer.element, caution], folds: foldList.element,
+    ask: ask.element, answer: [single, verdict.element, balance.element, results.element, doubts.element], picture: [overRide.element, byShare.element, takes],
+    notes: [level, surer.element, caution], folds: foldList.element,
   });
 
   /** @type {{ state: State, answer: Answer } | null} */
@@ -170,7 +170,7 @@ function create(host, tools) {
     set.addEventListener("click", () => (same ? store.set(`${AT}.effort`, { kind: "even" }) : tools.openSheet(`scenario.positions[${state.with[ID].low}].cp_factor`)));
     say(takes, [strong("What it takes. ", "hold"), "Staying low is practised, mile by mile. No published figure for how a position fades was found, so film yourself late in a hard ride. ",
       same ? "Here both are ridden at the same watts; " : "Here each is ridden at the best even effort your power curve allows in it; ",
-      "published, lower bars also cost five riders 9.5 ± 5.4 % of their power. ", set, "."]);
+      "published, lower bars also cost five riders 9.5\u00a0±\u00a05.4\u202f% of their power. ", set, "."]);
   }
 
   /** @param {number} seconds */

@@ -10,13 +10,13 @@ import { sentence } from "../parts/sentence.js";
 import { exchangeTable } from "./power-or-drag/exchange.js";
 import { tradeMap } from "./power-or-drag/map.js";
 import { timesTable } from "./power-or-drag/times.js";
-import { takesInBrief, takesInFull } from "./power-or-drag/takes.js";
+import { takesGist, takesInBrief, takesInFull } from "./power-or-drag/takes.js";
 import { whyGist, why, workedOut } from "./power-or-drag/worked-out.js";
 import { savingsThatAddUp } from "./shared/adding-up.js";
 import { courseChoice } from "./shared/course-choice.js";
 import { distanceChoice } from "./shared/distance-choice.js";
 import { draws } from "./shared/draws.js";
-import { effortChoice } from "./shared/effort-choice.js";
+import { effortChoice, effortOf } from "./shared/effort-choice.js";
 import { layOut } from "./shared/layout.js";
 import { odds } from "./shared/odds.js";
 import { surerNote } from "./shared/surer.js";
@@ -37,14 +37,14 @@ export const question = {
   name: "Power or drag",
   title: "More power, or less drag?",
   group: "understand",
-  defaults: { power_change: 0.1, cda_change: -0.1, effort: { kind: "power", power_w: 240 } },
+  defaults: { power_change: 0.1, cda_change: -0.1, effort: { kind: "power", power_w: 235 } },
   request,
   create,
 };
 
 /** @param {State} state */
 function request({ scenario, with: details }) {
-  return { scenario, with: details[ID] };
+  return { scenario, with: { ...details[ID], effort: effortOf(details[ID].effort) } };
 }
 
 /** @param {HTMLElement} host @param {Tools} tools @returns {View} */
@@ -52,7 +52,7 @@ function create(host, tools) {
   const { units } = tools;
   const distance = distanceChoice(tools);
   const course = courseChoice(tools);
-  const effort = effortChoice(tools, { at: `${AT}.effort`, suggest: () => ({ power_w: shown ? Math.round(shown.answer.base_power_w) : 240 }) });
+  const effort = effortChoice(tools, { at: `${AT}.effort`, suggest: () => ({ power_w: shown ? Math.round(shown.answer.base_power_w) : 235 }) });
   const cda = tools.number({ path: ({ scenario }) => `scenario.positions[${scenario.riding_position}].cda_m2`, meaning: "drag" });
   const day = weather(tools);
   const power = tools.number({ path: `${AT}.power_change`, meaning: "power", label: "More power by", min: 0 });
@@ -80,7 +80,7 @@ function create(host, tools) {
   const times = timesTable(tools, ID);
   const foldList = folds([
     { id: "why", name: "Why?", body: reasons },
-    { id: "takes", name: "What each takes", gist: "The seconds are close. The price seldom is.", body: price.element },
+    { id: "takes", name: "What each takes", body: price.element },
     { id: "exchange", name: "What one is worth in the other", body: exchange.element },
     { id: "how", name: "How it is worked out", gist: "The same ride twice, one number changed, so what is common to both cancels.", body: workedOut },
     { id: "table", name: "As a table", gist: "Finish times for round powers and drag areas around yours.", body: times.element, onToggle: () => redraw() },
@@ -125,7 +125,7 @@ function create(host, tools) {
     surer.update(answer.surer, { sd: answer.difference_s.sd, plusMinus: units.plusMinusTime, of: "the difference" });
     say(reasons, why(tools, answer, power_change, cda_change));
     times.update(foldList.isOpen("table") ? state : null, answer);
-    foldList.update({ why: { gist: whyGist(tools, answer) }, exchange: { gist: exchange.gist(state, answer) } });
+    foldList.update({ why: { gist: whyGist(tools, answer) }, takes: { gist: takesGist(answer) }, exchange: { gist: exchange.gist(state, answer) } });
   }
 
   /** @param {Answer} answer @param {number} whole_s @param {boolean} settled */
@@ -135,10 +135,11 @@ function create(host, tools) {
     const [winner, loser] = powerAhead ? ["More power", "less drag"] : ["Less drag", "more power"];
     const meaning = powerAhead ? "power" : "drag";
     const { weight, words } = odds({ value: Math.abs(difference_s.value), sd: difference_s.sd }, taken && !powerAhead ? { ...taken, share_positive: 1 - taken.share_positive } : taken);
-    const { short, figure } = units.difference(whole_s || difference_s.value);
+    const { way, short, figure } = units.difference(whole_s || difference_s.value);
     const spread = units.plusMinusTime(difference_s.sd).replace(/^±\s*/, "");
-    const spoken = `${winner} is faster than ${loser} by ${figure}, plus or minus ${spread}${words ? `: ${words}` : ""}.`;
-    verdict.update({ mark: meaning, claim: [strong(winner, meaning), " is faster by"], figure: short, spread: difference_s.sd > 0 ? spread : null, odds: words, weight, settled, spoken });
+    const level = way === "level";
+    const spoken = level ? "More power and less drag are level." : `${winner} is faster than ${loser} by ${figure}, plus or minus ${spread}${words ? `: ${words}` : ""}.`;
+    verdict.update({ mark: level ? null : meaning, claim: level ? "The two are level" : [strong(winner, meaning), " is faster by"], figure: short, spread: difference_s.sd > 0 ? spread : null, odds: words, weight, settled, spoken });
     balance.update({
       value: difference_s.value, sd: difference_s.sd, range: taken ? [taken.low_95, taken.high_95] : undefined, format: units.time, ease: settled,
       spoken: `From less drag on the left to more power on the right: ${winner.toLowerCase()} is ahead by ${figure}, two times in three within ${spread} of that.`,
@@ -153,7 +154,7 @@ function create(host, tools) {
       "One percent of CdA is worth ", watts(rates.w_per_cda_percent), " to you",
       ...(equal_power_change && cda_change < 0 ? [`; ${units.percent(-cda_change)} is worth `, watts(equal_power_change.value * base_power_w)] : []),
       ". Air takes ", strong(units.percent(aero_share)), " of your work; ",
-      ...(tie_aero_share ? ["the two changes tie when it takes ", strong(units.percent(tie_aero_share)), "."] : ["at no share do these two changes tie."]),
+      ...(tie_aero_share ? ["on a flat road the two changes tie when it takes ", strong(units.percent(tie_aero_share)), "."] : ["no share would make these two changes tie."]),
     ]);
   }
 

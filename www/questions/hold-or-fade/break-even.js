@@ -13,6 +13,9 @@ export function breakEven({ units }, state, answer) {
   const low = state.scenario.positions[state.with["hold-or-fade"].low];
   const slower = difference_s.value < 0;
   if (columns.share.length === 0) return ["As it is held to the end here, there is nothing to break even: say how it is lost, in the sentence above."];
+  if (low.fade && low.fade.tired_cda_m2.value < answer.low_cda_m2) {
+    return ["Once lost it would be lower than when it is fresh, so holding it costs time: look at those two drag areas again."];
+  }
   if (tie.held_share === null) {
     return [held_difference_s.value > 0
       ? "It is faster however little of the ride you hold it."

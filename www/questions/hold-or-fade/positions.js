@@ -9,8 +9,8 @@ import { clause } from "../shared/clause.js";
 /** @import { State } from "../../state/history.js" */
 /** @import { CoreError } from "../../core.js" */
 
-/** The core's own bounds on a difference of drag area. */
-const LOWER_BY_M2 = { min: -0.2, max: 0.2, step: 0.001 };
+/** How far below the other a low position may lie; the core's own bound. */
+const LOWER_BY_M2 = { min: 0, max: 0.2, step: 0.001 };
 const LOST = [
   { value: "fade", name: "starts to go" },
   { value: "lapses", name: "is lost now and then" },
@@ -35,7 +35,10 @@ export function positionsSentence(tools, at) {
 
   const kept = tools.number({
     path: (state) => `${keptAt(state)}.cda_m2`, meaning: "drag", label: "Drag area of the position you keep",
-    changes: (si, state) => [...valueChanges(keptOf(state).cda_m2, `${keptAt(state)}.cda_m2`, si), ...lowTo(state, si - lowerByOf(keptOf(state), lowOf(state)))],
+    changes: (si, state) => [
+      ...valueChanges(keptOf(state).cda_m2, `${keptAt(state)}.cda_m2`, si), ...lowTo(state, si - lowerByOf(keptOf(state), lowOf(state))),
+      ...lostAlong(state, si - keptOf(state).cda_m2.value),
+    ],
   });
   const lowerBy = tools.number({
     path: `${at}.lower_by_m2`, meaning: "drag", label: "How much lower the low position is", ...LOWER_BY_M2,
@@ -55,9 +58,21 @@ export function positionsSentence(tools, at) {
 
   /** @param {State} state @param {number} cda_m2 @returns {[string, unknown][]} */
   function lowTo(state, cda_m2) {
+    return valueChanges(lowOf(state).cda_m2, `${lowAt(state)}.cda_m2`, within(cda_m2));
+  }
+
+  /** A lost drag area that nobody has given yet is a guess beside the other two, and moves along. @param {State} state @param {number} by_m2 @returns {[string, unknown][]} */
+  function lostAlong(state, by_m2) {
+    return ["fade.tired_cda_m2", "lapses.cda_m2"].flatMap((name) => {
+      const held = store.at(`${lowAt(state)}.${name}`);
+      return held?.source === "typical" ? [/** @type {[string, unknown]} */ ([`${lowAt(state)}.${name}`, { ...held, value: within(held.value + by_m2) }])] : [];
+    });
+  }
+
+  /** @param {number} cda_m2 */
+  function within(cda_m2) {
     const field = tools.field("scenario.positions[0].cda_m2");
-    const within = Math.min(field?.max ?? cda_m2, Math.max(field?.min ?? cda_m2, Number(cda_m2.toFixed(6))));
-    return valueChanges(lowOf(state).cda_m2, `${lowAt(state)}.cda_m2`, within);
+    return Math.min(field?.max ?? cda_m2, Math.max(field?.min ?? cda_m2, Number(cda_m2.toFixed(6))));
   }
 
   /** @param {string} wanted */

@@ -15,9 +15,21 @@ const TORSO_ANGLE = "faulkner-2021";
 
 /** Savings that differ by less than this share of the larger are close. */
 const CLOSE = 0.2;
+const CLOSE_CALL = "The seconds are close, so the choice is mostly one of price. That is why position so often wins although the clock calls it nearly level.";
+const PRICE = "If you already train, a tenth more power is a lot to ask; lower bars can be tried in an afternoon. But a shape that takes as much power as it is worth, or that is lost in the last miles, is not fast: measure your power in it before you decide.";
 
 /** What was read in a source, in its own words here. @param {string} key */
 const figure = (key) => sources().find((source) => source.key === key)?.figure ?? "";
+
+/** @param {Answer} answer */
+function close({ difference_s, more_power_saves_s, less_drag_saves_s }) {
+  return Math.abs(difference_s.value) < CLOSE * Math.max(Math.abs(more_power_saves_s.value), Math.abs(less_drag_saves_s.value));
+}
+
+/** @param {Answer} answer */
+export function takesGist(answer) {
+  return close(answer) ? "The seconds are close. The price seldom is." : "Training on the one side, a lower shape on the other, and what is published about both.";
+}
 
 /** How long the changed power could be held, as the middle of a sentence. @param {Tools} tools @param {Answer} answer */
 function held({ units }, { takes, more_power_w }) {
@@ -42,13 +54,12 @@ export function takesInBrief(tools) {
     /** @param {State} state @param {Answer} answer */
     update(state, answer) {
       const { power_change, cda_change } = state.with["power-or-drag"];
-      const saved_s = Math.max(Math.abs(answer.more_power_saves_s.value), Math.abs(answer.less_drag_saves_s.value));
-      say(lead, Math.abs(answer.difference_s.value) < saved_s * CLOSE ? "The seconds are close. What they take is not:" : "What each takes:");
+      say(lead, close(answer) ? "The seconds are close. What they take is not:" : "What each takes:");
       say(power, [strong("More power takes training. ", "power"),
         `${units.percent(power_change)} more is ${units.quantity("power", answer.more_power_w, state.units, { digits: 0 })}; `, ...held(tools, answer),
-        `, and this ride would last ${units.time(answer.more_power_time_s.value)}. Published: four weeks of intervals made highly trained riders’ 40-km trials 4.4 to 5.8 % better.`]);
+        `, and this ride would last ${units.time(answer.more_power_time_s.value)}. Published: four weeks of intervals made highly trained riders’ 40-km trials 4.4 to 5.8\u202f% better.`]);
       say(drag, [strong("Less drag takes a lower shape. ", "drag"),
-        `Published: lower bars cut CdA by 10.7 ± 3.1 % in five riders, and their power by 9.5 ± 5.4 %. Your ${units.percent(-cda_change)} stops paying once it costs you about `,
+        `Published: lower bars cut CdA by 10.7\u00a0±\u00a03.1\u202f% in five riders, and their power by 9.5\u00a0±\u00a05.4\u202f%. Your ${units.percent(-cda_change)} stops paying once it costs you about `,
         priceOfDrag(tools, state, answer), "."]);
     },
   };
@@ -58,10 +69,10 @@ export function takesInBrief(tools) {
 export function takesInFull(tools) {
   const { units } = tools;
   const own = html("p");
+  const choosing = html("p");
   const element = html("div", {},
     own,
-    html("p", {}, "The seconds are close, so the choice is mostly one of price. If you already train, a tenth more power is a lot to ask; lower bars can be tried in an afternoon. ",
-      "That is why position so often wins although the seconds say nearly level. It does not win by itself: a shape that takes as much power as it is worth, or that is lost in the last miles, is not fast. Measure your power in it before you decide."),
+    choosing,
     html("ul", {},
       html("li", {}, strong("Trained riders: "), figure(TRAINED)),
       html("li", {}, strong("New riders: "), "no figure checked against a paper; from memory, 10 to 15 % in two months. If you are new, more power is the cheaper of the two for a while."),
@@ -74,6 +85,7 @@ export function takesInFull(tools) {
     /** @param {State} state @param {Answer} answer */
     update(state, answer) {
       const { cda_change } = state.with["power-or-drag"];
+      say(choosing, `${close(answer) ? CLOSE_CALL : "The seconds favour one of the two here, but they are not the price."} ${PRICE}`);
       const now = answer.takes.power_held_s;
       say(own, [`At ${units.quantity("power", answer.base_power_w, state.units, { digits: 0 })} your power curve lasts ${now === null ? "as long as this ride needs" : units.time(now)}; at ${units.quantity("power", answer.more_power_w, state.units, { digits: 0 })}, `,
         ...held(tools, answer), `. For a finish time like yours it allows ${units.quantity("power", answer.takes.sustainable_w, state.units, { digits: 0 })}. `,

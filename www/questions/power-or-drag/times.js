@@ -3,6 +3,7 @@
 
 import { html } from "../../parts/html.js";
 import { table } from "../../parts/table.js";
+import { effortOf } from "../shared/effort-choice.js";
 import { same } from "../../state/scenario.js";
 
 /** @import { Tools } from "../index.js" */
@@ -32,7 +33,7 @@ export function timesTable(tools, question) {
     const { map_power_w: _power, map_cda_m2: _cda, ...details } = state.with[question];
     const request = {
       scenario: state.scenario,
-      with: { ...details, map_power_w: [low_w, low_w + (COLUMNS - 1) * STEP.power_w], map_cda_m2: [low_m2, low_m2 + (ROWS - 1) * STEP.cda_m2] },
+      with: { ...details, effort: effortOf(details.effort), map_power_w: [low_w, low_w + (COLUMNS - 1) * STEP.power_w], map_cda_m2: [low_m2, low_m2 + (ROWS - 1) * STEP.cda_m2] },
     };
     if (same(request, asked)) return;
     asked = request;

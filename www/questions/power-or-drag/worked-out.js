@@ -10,7 +10,7 @@ import { citations, paragraph, symbols } from "../shared/worked-out.js";
 
 /** @param {Tools} tools @param {Answer} answer */
 export function whyGist({ units }, { aero_share, tie_aero_share }) {
-  const tie = tie_aero_share ? `The two changes tie when it takes ${units.percent(tie_aero_share)}.` : "At no share would these two changes tie.";
+  const tie = tie_aero_share ? `On a flat one the two changes tie when it takes ${units.percent(tie_aero_share)}.` : "No share would make these two changes tie.";
   return `Air takes ${units.percent(aero_share)} of the work on this road. ${tie}`;
 }
 

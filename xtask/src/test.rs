@@ -107,7 +107,16 @@ fn wasm() -> Outcome {
     write(&options, capabilities.to_string().as_bytes())?;
     run(
         cargo()
-            .args(["test", "--package", "fasterby-tests", "--test", "wasm", "--target", "wasm32-unknown-unknown"])
+            .args([
+                "test",
+                "--package",
+                "fasterby-tests",
+                "--test",
+                "*",
+                "--no-fail-fast",
+                "--target",
+                "wasm32-unknown-unknown",
+            ])
             .env("CARGO_TARGET_WASM32_UNKNOWN_UNKNOWN_RUNNER", runner)
             .env("CHROMEDRIVER", driver)
             .env("WASM_BINDGEN_TEST_WEBDRIVER_JSON", options),

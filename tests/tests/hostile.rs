@@ -1,0 +1,723 @@
+//! Requests that are wrong, huge, or legal at the very edge: every question answers or names the field, and never panics.
+
+#![cfg(not(target_arch = "wasm32"))]
+
+use fasterby_core::ask_json;
+use fasterby_core::bounds::{self, FIELDS, Field};
+use fasterby_core::questions::QUESTIONS;
+use fasterby_tests::{answer, refused};
+use proptest::prelude::*;
+use proptest::test_runner::{RngSeed, TestRunner};
+use serde_json::{Map, Value, json};
+
+/// An error is for people and for one control of the page, whatever was sent.
+const LONGEST_ERROR: usize = 2_000;
+/// Stands where a raw token is written into a request.
+const HOLE: &str = "\"@hole@\"";
+/// What is put in the place of each value: JSON tokens, right and wrong ones.
+const TOKENS: &[&str] = &[
+    "null",
+    "\"x\"",
+    "\"\"",
+    "-1",
+    "0",
+    "1e308",
+    "-1e308",
+    "1e-320",
+    "1e999",
+    "-1e999",
+    "NaN",
+    "Infinity",
+    "\"NaN\"",
+    "[]",
+    "{}",
+    "true",
+    "[1,2]",
+    "{\"value\":1e308}",
+    "{\"value\":1,\"sd\":-1}",
+    "{\"value\":1,\"sd\":1e308}",
+    "{\"sd\":1}",
+];
+/// Results that may be missing, and say so in the answer's type.
+const MAY_BE_NULL: &[&str] = &[
+    "still_time_s",
+    "drawn",
+    "equal_cda_change",
+    "equal_power_change",
+    "tie_aero_share",
+    "more_power_held_s",
+    "power_held_s",
+    "held_share",
+    "begins_s",
+    "tired_cda_m2",
+    "passes_s",
+    "gained_s",
+    "given_back_s",
+];
+
+/// The requests that the random ones start from: right, and between them holding every field.
+fn seeds() -> Vec<(&'static str, Value)> {
+    let folder = std::path::Path::new(env!("CARGO_MANIFEST_DIR")).join("fuzz/seeds/ask");
+    let mut files: Vec<_> =
+        std::fs::read_dir(folder).expect("the seeds").map(|file| file.expect("a seed").path()).collect();
+    files.sort();
+    let read = |path: std::path::PathBuf| {
+        let text = std::fs::read_to_string(path).expect("a seed is text");
+        let place = usize::from(text.as_bytes()[0] - b'0');
+        (QUESTIONS[place], serde_json::from_str(&text[1..]).expect("a seed is JSON"))
+    };
+    files.into_iter().map(read).collect()
+}
+
+/// A map of finish times has holes where a power does not carry the rider over the course.
+const MAP: &str = "columns.time_s";
+
+#[derive(Clone, Debug)]
+enum Step {
+    Name(String),
+    Place(usize),
+}
+
+/// Every value of a request by the steps that lead to it, inner ones included, the whole excepted.
+fn paths(value: &Value, here: &mut Vec<Step>, all: &mut Vec<Vec<Step>>) {
+    let mut visit = |step: Step, inner: &Value| {
+        here.push(step);
+        all.push(here.clone());
+        paths(inner, here, all);
+        here.pop();
+    };
+    match value {
+        Value::Object(fields) => fields.iter().for_each(|(name, inner)| visit(Step::Name(name.clone()), inner)),
+        Value::Array(items) => items.iter().enumerate().for_each(|(i, inner)| visit(Step::Place(i), inner)),
+        _ => {}
+    }
+}
+
+fn all_paths(value: &Value) -> Vec<Vec<Step>> {
+    let mut all = Vec::new();
+    paths(value, &mut Vec::new(), &mut all);
+    all
+}
+
+fn at<'a>(value: &'a mut Value, path: &[Step]) -> &'a mut Value {
+    path.iter().fold(value, |value, step| match step {
+        Step::Name(name) => &mut value[name.as_str()],
+        Step::Place(i) => &mut value[*i],
+    })
+}
+
+/// A path as errors write it.
+fn written(path: &[Step]) -> String {
+    path.iter().fold(String::new(), |text, step| match step {
+        Step::Name(name) if text.is_empty() => name.clone(),
+        Step::Name(name) => format!("{text}.{name}"),
+        Step::Place(i) => format!("{text}[{i}]"),
+    })
+}
+
+/// The object or list that a path lies in.
+fn holder(path: &str) -> &str {
+    path.rfind(['.', '[']).map_or("", |end| &path[..end])
+}
+
+/// Whether an error at `field` can come of a change at `path`.
+fn related(field: &str, path: &str, kind: &Value) -> bool {
+    let same = field.is_empty() || field.starts_with(path) || path.starts_with(field);
+    // Values that contradict each other are told apart at either of them, points of a profile at the next one.
+    let beside = kind == "conflict" && path.starts_with(holder(field))
+        || field.starts_with("scenario.course.points[") && path.starts_with("scenario.course.points[");
+    // Without its positions a scenario leaves an index of the question's own hanging.
+    let hanging = path == "scenario" && field.starts_with("with.");
+    same || beside || hanging || kind == "impossible"
+}
+
+/// Numbers that should be there and are not: JSON has no other way to write NaN and infinities.
+fn missing_numbers(path: &str, value: &Value, found: &mut Vec<String>) {
+    match value {
+        Value::Null => {
+            let name = path.rsplit('.').next().unwrap_or(path);
+            if !MAY_BE_NULL.contains(&name) && path != MAP {
+                found.push(path.to_owned());
+            }
+        }
+        Value::Object(fields) => {
+            let inside = |name: &str| if path.is_empty() { name.to_owned() } else { format!("{path}.{name}") };
+            fields.iter().for_each(|(name, inner)| missing_numbers(&inside(name), inner, found));
+        }
+        Value::Array(items) => items.iter().for_each(|inner| missing_numbers(path, inner, found)),
+        _ => {}
+    }
+}
+
+/// Asks; an answer holds numbers only, an error is well formed. Gives the error.
+fn asked(question: &str, request: &str) -> Result<(), Value> {
+    match ask_json(question, request) {
+        Ok(text) => {
+            let answer: Value = serde_json::from_str(&text).expect("answers are JSON");
+            let mut missing = Vec::new();
+            missing_numbers("", &answer, &mut missing);
+            missing.dedup();
+            assert!(missing.is_empty(), "{question} {request}\nhas no number at {missing:?}");
+            Ok(())
+        }
+        Err(text) => {
+            assert!(text.len() <= LONGEST_ERROR, "an error of {} bytes", text.len());
+            let error: Value = serde_json::from_str(&text).expect("errors are JSON");
+            assert!(error["kind"].is_string() && error["field"].is_string(), "{error}");
+            assert!(error["message"].as_str().is_some_and(|words| words.ends_with('.')), "{error}");
+            Err(error)
+        }
+    }
+}
+
+#[test]
+fn every_question_has_seeds_that_it_answers() {
+    let seeds = seeds();
+    for question in QUESTIONS {
+        assert!(seeds.iter().filter(|(asks, _)| asks == question).count() >= 2, "{question}");
+    }
+    for (question, request) in seeds {
+        answer(question, &request);
+    }
+}
+
+#[test]
+fn the_seeds_hold_every_number_of_a_scenario() {
+    let seeds = seeds();
+    for field in FIELDS.iter().filter(|field| !field.key.starts_with("with.")) {
+        let ends = |request: &Value| {
+            let without_places = |path: &[Step]| {
+                let names = path.iter().filter_map(|step| match step {
+                    Step::Name(name) => Some(name.as_str()),
+                    Step::Place(_) => None,
+                });
+                names.collect::<Vec<_>>().join(".")
+            };
+            all_paths(request).iter().any(|steps| without_places(steps) == format!("scenario.{}", field.key))
+        };
+        assert!(seeds.iter().any(|(_, request)| ends(request)), "no seed has {}", field.key);
+    }
+}
+
+#[test]
+fn any_value_replaced_by_any_other_is_answered_or_refused_at_its_field() {
+    let mut wrong = Vec::new();
+    for (question, request) in seeds() {
+        for path in all_paths(&request) {
+            let mut holed = request.clone();
+            *at(&mut holed, &path) = json!("@hole@");
+            let (text, path) = (holed.to_string(), written(&path));
+            for token in TOKENS {
+                let Err(error) = asked(question, &text.replace(HOLE, token)) else { continue };
+                let field = error["field"].as_str().unwrap_or_default();
+                if !related(field, &path, &error["kind"]) {
+                    wrong.push(format!("{question}: {path} = {token}: {error}"));
+                }
+            }
+        }
+    }
+    assert!(wrong.is_empty(), "{} misnamed:\n{}", wrong.len(), wrong.join("\n"));
+}
+
+#[test]
+fn an_unknown_field_is_named_at_every_level() {
+    for (question, request) in seeds() {
+        let mut objects = all_paths(&request);
+        objects.push(Vec::new());
+        for path in objects {
+            let mut slipped = request.clone();
+            let Some(fields) = at(&mut slipped, &path).as_object_mut() else { continue };
+            fields.insert("slip".into(), json!(1));
+            let error = refused(question, &slipped.to_string());
+            let mut expected = written(&path);
+            expected.push_str(if expected.is_empty() { "slip" } else { ".slip" });
+            assert_eq!((&error["kind"], &error["field"]), (&json!("unknown_field"), &json!(expected)), "{error}");
+        }
+    }
+}
+
+#[test]
+fn numbers_that_are_none_are_refused_by_name_or_as_no_json() {
+    for question in QUESTIONS {
+        let field = "scenario.rider.total_mass_kg";
+        let with_mass = |token: &str| format!("{{\"scenario\":{{\"rider\":{{\"total_mass_kg\":{token}}}}}}}");
+        for token in ["null", "\"NaN\"", "\"82\"", "[82]", "true", "{}"] {
+            let error = refused(question, &with_mass(token));
+            assert!(error["field"].as_str().is_some_and(|named| named.starts_with(field)), "{token}: {error}");
+        }
+        for token in ["-82", "0", "1e308", "-1e308", "29.999", "250.001"] {
+            let error = refused(question, &with_mass(token));
+            assert_eq!((&error["kind"], &error["field"]), (&json!("out_of_range"), &json!(field)), "{token}: {error}");
+            assert_eq!((&error["min"], &error["max"]), (&json!(30.0), &json!(250.0)), "{token}: {error}");
+        }
+        for token in ["NaN", "Infinity", "-Infinity", "1e999", "0x52", "82,", "82kg", ""] {
+            refused(question, &with_mass(token));
+        }
+    }
+}
+
+#[test]
+fn no_road_a_road_backwards_and_a_road_round_the_sun_are_out_of_range() {
+    for question in QUESTIONS {
+        for distance_m in [0.0, -40_000.0, 99.9, 2_000_001.0, 1e12] {
+            let request = json!({ "scenario": { "course": { "distance_m": distance_m } } });
+            let error = refused(question, &request.to_string());
+            assert_eq!(error["field"], "scenario.course.distance_m", "{error}");
+            assert_eq!(error["kind"], "out_of_range", "{error}");
+        }
+    }
+}
+
+#[test]
+fn positions_must_be_there_and_not_too_many_and_the_ridden_one_among_them() {
+    for question in QUESTIONS {
+        let error = refused(question, &json!({ "scenario": { "positions": [] } }).to_string());
+        assert_eq!(error["field"], "scenario.positions");
+        let crowd = vec![json!({}); bounds::MOST_POSITIONS + 1];
+        let error = refused(question, &json!({ "scenario": { "positions": crowd } }).to_string());
+        assert_eq!((&error["kind"], &error["field"]), (&json!("too_large"), &json!("scenario.positions")));
+        for place in ["1", "-1", "1.5", "1e30", "18446744073709551615", "18446744073709551616", "\"0\""] {
+            let error = refused(question, &format!("{{\"scenario\":{{\"riding_position\":{place}}}}}"));
+            assert_eq!(error["field"], "scenario.riding_position", "{error}");
+        }
+    }
+}
+
+#[test]
+fn text_that_is_not_a_request_is_refused() {
+    let not_requests = [
+        "",
+        " ",
+        "null",
+        "0",
+        "\"\"",
+        "true",
+        "{",
+        "}",
+        "{}{}",
+        "{} x",
+        "\u{feff}{}",
+        "{\"scenario\":null}",
+        "{\"with\":1}",
+    ];
+    for question in QUESTIONS {
+        for text in not_requests {
+            refused(question, text);
+        }
+    }
+    for question in ["", "speed", "SPEED-FOR-WATTS", "speed-for-watts ", "../finish-time", "__proto__"] {
+        assert_eq!(refused(question, "{}")["kind"], "unknown_question");
+    }
+}
+
+#[test]
+fn a_list_does_not_stand_for_an_object() {
+    for question in QUESTIONS {
+        for request in [
+            "[]",
+            "[{},{}]",
+            "{\"scenario\":[]}",
+            "{\"with\":[]}",
+            "{\"scenario\":{\"rider\":[80]}}",
+            "{\"scenario\":{\"positions\":[[\"low\",0.23]]}}",
+            "{\"scenario\":{\"course\":{\"kind\":\"profile\",\"points\":[[0,0],[500,0]]}}}",
+        ] {
+            assert_eq!(refused(question, request)["kind"], "wrong_type", "{request}");
+        }
+    }
+}
+
+#[test]
+fn a_request_of_fifty_megabytes_is_refused_unread() {
+    let spaces = format!("{}{{}}", " ".repeat(50_000_000));
+    let title = format!("{{\"scenario\":{{\"title\":\"{}\"}}}}", "x".repeat(50_000_000));
+    for question in QUESTIONS {
+        for request in [&spaces, &title] {
+            let error = refused(question, request);
+            assert_eq!((&error["kind"], &error["field"]), (&json!("too_large"), &json!("")));
+        }
+    }
+}
+
+#[test]
+fn deep_nesting_is_refused() {
+    const DEEP: usize = 100_000;
+    for question in QUESTIONS {
+        for (open, close) in [("[", "]"), ("{\"scenario\":", "}"), ("{\"a\":", "}"), ("{\"with\":{\"effort\":", "}}")] {
+            refused(question, &open.repeat(DEEP));
+            refused(question, &format!("{}1{}", open.repeat(DEEP), close.repeat(DEEP)));
+        }
+        let deep = format!("{}1{}", "[".repeat(DEEP), "]".repeat(DEEP));
+        for holder in
+            ["{\"scenario\":{\"title\":@}}", "{\"with\":{\"effort\":@}}", "{\"scenario\":{\"fasterby\":2,\"new\":@}}"]
+        {
+            refused(question, &holder.replace('@', &deep));
+        }
+    }
+}
+
+/// A course of points ten metres apart.
+fn long_course(points: usize) -> Value {
+    let point = |i: usize| json!({ "distance_m": 10 * i, "elevation_m": i % 3 });
+    json!({ "kind": "profile", "points": (0..points).map(point).collect::<Vec<_>>() })
+}
+
+#[test]
+fn as_many_points_as_are_read_are_ridden_and_one_more_is_refused() {
+    let effort = json!({ "kind": "power", "power_w": 250 });
+    let exact = json!({ "total_mass_kg": 82 });
+    let request =
+        |points| json!({ "scenario": { "rider": exact, "course": long_course(points) }, "with": { "effort": effort } });
+    answer("finish-time", &request(bounds::MOST_POINTS));
+    for question in QUESTIONS {
+        let error =
+            refused(question, &json!({ "scenario": { "course": long_course(bounds::MOST_POINTS + 1) } }).to_string());
+        assert_eq!(
+            (&error["kind"], &error["field"]),
+            (&json!("too_large"), &json!("scenario.course.points")),
+            "{error}"
+        );
+    }
+}
+
+#[test]
+fn a_profile_that_goes_back_stands_or_leaps_is_refused_at_its_point() {
+    let course = |points: &[(f64, f64)]| {
+        let points: Vec<Value> = points.iter().map(|(d, z)| json!({ "distance_m": d, "elevation_m": z })).collect();
+        json!({ "scenario": { "course": { "kind": "profile", "points": points } } }).to_string()
+    };
+    let cases: [(&[(f64, f64)], &str); 7] = [
+        (&[], "scenario.course.points"),
+        (&[(0.0, 0.0)], "scenario.course.points"),
+        (&[(0.0, 0.0), (50.0, 0.0)], "scenario.course.points"),
+        (&[(0.0, 0.0), (500.0, 0.0), (400.0, 0.0)], "scenario.course.points[2].distance_m"),
+        (&[(0.0, 0.0), (500.0, 0.0), (500.0, 0.0)], "scenario.course.points[2].distance_m"),
+        (&[(0.0, 0.0), (500.0, 0.0), (600.0, 90.0)], "scenario.course.points[2].elevation_m"),
+        (&[(0.0, 0.0), (500.0, 0.0), (1e9, 0.0)], "scenario.course.points[2].distance_m"),
+    ];
+    for question in QUESTIONS {
+        for (points, field) in cases {
+            assert_eq!(refused(question, &course(points))["field"], field);
+        }
+    }
+}
+
+/// JSON leaves open what a key given twice means: the last one counts, or it is refused.
+#[test]
+fn of_a_key_given_twice_the_last_counts_or_it_is_refused() {
+    let cases = [
+        ("{\"scenario\":{\"title\":5},\"scenario\":{}}", "{\"scenario\":{}}"),
+        (
+            "{\"scenario\":{\"rider\":{},\"rider\":{\"total_mass_kg\":70}}}",
+            "{\"scenario\":{\"rider\":{\"total_mass_kg\":70}}}",
+        ),
+        (
+            "{\"scenario\":{\"rider\":{\"total_mass_kg\":{\"value\":70,\"value\":80}}}}",
+            "{\"scenario\":{\"rider\":{\"total_mass_kg\":80}}}",
+        ),
+        (
+            "{\"scenario\":{\"start\":{\"speed_m_s\":7,\"speed_m_s\":8}}}",
+            "{\"scenario\":{\"start\":{\"speed_m_s\":8}}}",
+        ),
+    ];
+    for question in QUESTIONS {
+        for (twice, last) in cases {
+            if ask_json(question, twice).is_ok() {
+                assert_eq!(ask_json(question, twice), ask_json(question, last), "{twice}");
+            }
+        }
+    }
+}
+
+#[test]
+fn a_span_is_two_numbers() {
+    for span in ["[]", "[200]", "[200,300,400]", "[300,200]", "[200,200]", "[200,\"300\"]", "{}", "200"] {
+        let error = refused("power-or-drag", &format!("{{\"with\":{{\"map_power_w\":{span}}}}}"));
+        assert!(error["field"].as_str().is_some_and(|field| field.starts_with("with.map_power_w")), "{span}: {error}");
+    }
+}
+
+#[test]
+fn a_newer_scenario_is_refused_for_being_newer() {
+    for question in QUESTIONS {
+        for scenario in [
+            "{\"fasterby\":2}",
+            "{\"fasterby\":99,\"novelty\":{\"deep\":[1]}}",
+            "{\"rider\":\"of another form\",\"fasterby\":2}",
+            "{\"fasterby\":18446744073709551615}",
+        ] {
+            let error = refused(question, &format!("{{\"scenario\":{scenario}}}"));
+            assert_eq!(
+                (&error["kind"], &error["field"]),
+                (&json!("newer_version"), &json!("scenario.fasterby")),
+                "{error}"
+            );
+        }
+        for version in ["0", "-1", "1.5", "\"1\"", "null", "1e30", "18446744073709551616"] {
+            let error = refused(question, &format!("{{\"scenario\":{{\"fasterby\":{version}}}}}"));
+            assert_eq!(error["field"], "scenario.fasterby", "{error}");
+        }
+    }
+}
+
+#[test]
+fn long_texts_are_refused_and_never_sent_back_whole() {
+    let long = "ä".repeat(500_000);
+    let longest = "x".repeat(bounds::MOST_TEXT_BYTES);
+    for question in QUESTIONS {
+        let error = asked(question, &json!({ "scenario": { "title": long } }).to_string()).expect_err("too long");
+        assert_eq!((&error["kind"], &error["field"]), (&json!("too_large"), &json!("scenario.title")));
+        let error = asked(question, &json!({ "scenario": { "positions": [{ "name": long }] } }).to_string())
+            .expect_err("too long");
+        assert_eq!(error["field"], "scenario.positions[0].name");
+        for request in [
+            json!({ "scenario": { "start": long } }),
+            json!({ "scenario": { "course": { "kind": long } } }),
+            json!({ "scenario": { "rider": { "total_mass_kg": long } } }),
+            json!({ "scenario": { "rider": { "total_mass_kg": { "value": 82, "source": long } } } }),
+        ] {
+            asked(question, &request.to_string()).expect_err("a long text where none belongs");
+        }
+        asked(&long, "{}").expect_err("a long question");
+        let mut request = seeds().into_iter().find(|(asks, _)| asks == question).expect("a seed").1;
+        request["scenario"]["title"] = json!(longest);
+        answer(question, &request);
+    }
+}
+
+#[test]
+fn the_long_name_of_an_unknown_field_is_not_sent_back_whole() {
+    let long = "ä".repeat(500_000);
+    for question in QUESTIONS {
+        for request in [
+            json!({ (long.as_str()): 1 }),
+            json!({ "with": { (long.as_str()): 1 } }),
+            json!({ "scenario": { (long.as_str()): 1 } }),
+            json!({ "scenario": { "start": { (long.as_str()): 1 } } }),
+            json!({ "scenario": { "rider": { "total_mass_kg": { (long.as_str()): 1 } } } }),
+        ] {
+            let error = asked(question, &request.to_string()).expect_err("an unknown field");
+            assert_eq!(error["kind"], "unknown_field");
+        }
+    }
+}
+
+/// A number at the ends or the middle of its range, now and then with its doubt.
+fn extreme(field: &'static Field) -> impl Strategy<Value = Value> {
+    let value = prop_oneof![
+        3 => Just(field.default),
+        1 => Just(field.min),
+        1 => Just(field.max),
+        1 => Just(field.usual_min),
+        1 => Just(field.usual_max),
+    ];
+    let sd = prop_oneof![4 => Just(0.0), 1 => Just(field.default_sd), 1 => Just(field.max - field.min)];
+    (value, sd).prop_map(|(value, sd)| if sd == 0.0 { json!(value) } else { json!({ "value": value, "sd": sd }) })
+}
+
+/// A value that is there or not.
+fn perhaps(strategy: impl Strategy<Value = Value>) -> impl Strategy<Value = Option<Value>> {
+    proptest::option::weighted(0.4, strategy)
+}
+
+fn object(fields: Vec<(&'static str, Option<Value>)>) -> Value {
+    Value::Object(fields.into_iter().filter_map(|(name, value)| Some((name.to_owned(), value?))).collect::<Map<_, _>>())
+}
+
+/// An object of the fields below `prefix`, each at an extreme, or left out.
+fn extremes(prefix: &'static str) -> BoxedStrategy<Value> {
+    let below = FIELDS.iter().filter_map(move |&field| {
+        let name = field.key.strip_prefix(prefix)?.strip_prefix('.')?;
+        (!name.contains('.')).then(|| perhaps(extreme(field)).prop_map(move |value| (name, value)).boxed())
+    });
+    below.collect::<Vec<_>>().prop_map(object).boxed()
+}
+
+fn extreme_position() -> impl Strategy<Value = Value> {
+    let yaw_table = proptest::collection::vec(prop_oneof![Just(0.1), Just(1.0), Just(3.0)], 0..4).prop_map(|ratios| {
+        let row = |(i, ratio): (usize, f64)| json!({ "yaw_deg": 30 * i, "ratio": ratio });
+        ratios.into_iter().enumerate().map(row).collect::<Value>()
+    });
+    (
+        extremes("positions"),
+        perhaps(extremes("positions.fade")),
+        perhaps(extremes("positions.lapses")),
+        perhaps(yaw_table),
+    )
+        .prop_map(|(mut position, fade, lapses, yaw_table)| {
+            for (name, part) in [("fade", fade), ("lapses", lapses), ("yaw_table", yaw_table)] {
+                if let Some(part) = part {
+                    position[name] = part;
+                }
+            }
+            position
+        })
+}
+
+fn extreme_course() -> impl Strategy<Value = Value> {
+    let simple = (extremes("course"), any::<bool>()).prop_map(|(mut course, out_and_back)| {
+        course["out_and_back"] = json!(out_and_back);
+        course
+    });
+    let stretch = (
+        prop_oneof![Just(0.1), Just(5.0), Just(400.0), Just(30_000.0)],
+        prop_oneof![Just(-0.39), Just(0.0), Just(0.01), Just(0.39)],
+        proptest::option::of(prop_oneof![Just(2.0), Just(60.0), Just(100_000.0)]),
+        prop_oneof![Just(-360.0), Just(0.0), Just(90.0)],
+    );
+    let profile = proptest::collection::vec(stretch, 1..30).prop_map(|stretches| {
+        let (mut distance_m, mut elevation_m) = (0.0f64, 500.0f64);
+        let mut points = Vec::new();
+        for (length_m, grade, radius_m, bearing_deg) in stretches {
+            points.push(json!({ "distance_m": distance_m, "elevation_m": elevation_m, "bearing_deg": bearing_deg, "radius_m": radius_m }));
+            distance_m += length_m;
+            elevation_m = (elevation_m + grade * length_m).clamp(-500.0, 6000.0);
+        }
+        points.push(json!({ "distance_m": distance_m + 120.0, "elevation_m": elevation_m }));
+        json!({ "kind": "profile", "points": points })
+    });
+    prop_oneof![2 => simple, 1 => profile]
+}
+
+/// Conditions in which humidity or dew point, and roughness or shelter, are given, not both.
+fn extreme_conditions() -> impl Strategy<Value = Value> {
+    (extremes("conditions"), any::<bool>(), any::<bool>(), any::<bool>()).prop_map(
+        |(mut day, humid, open, sea_level)| {
+            if let Some(day) = day.as_object_mut() {
+                day.remove(if humid { "dew_point_c" } else { "relative_humidity" });
+                day.remove(if open { "shelter_factor" } else { "roughness_length_m" });
+                day.insert("pressure_is".into(), json!(if sea_level { "sea_level" } else { "course" }));
+            }
+            day
+        },
+    )
+}
+
+fn extreme_scenario() -> impl Strategy<Value = Value> {
+    let start = prop_oneof![Just(json!("standing")), Just(json!("rolling")), extremes("start")];
+    let parts = (
+        extremes("rider"),
+        extremes("bike"),
+        proptest::collection::vec(extreme_position(), 2),
+        extremes("power"),
+        extreme_course(),
+        extreme_conditions(),
+        start,
+        perhaps(extreme(&bounds::MODEL_ERROR_SHARE)),
+    );
+    parts.prop_map(|(rider, bike, positions, power, course, conditions, start, model_error_share)| {
+        let start = if start == json!({}) { json!("rolling") } else { start };
+        object(vec![
+            ("rider", Some(rider)),
+            ("bike", Some(bike)),
+            ("positions", Some(json!(positions))),
+            ("power", Some(power)),
+            ("course", Some(course)),
+            ("conditions", Some(conditions)),
+            ("start", Some(start)),
+            ("model_error_share", model_error_share),
+        ])
+    })
+}
+
+fn plain(field: &'static Field) -> impl Strategy<Value = Value> {
+    prop_oneof![Just(field.min), Just(field.default), Just(field.max)].prop_map(|value| json!(value))
+}
+
+fn extreme_effort() -> impl Strategy<Value = Value> {
+    prop_oneof![
+        2 => Just(json!({ "kind": "even" })),
+        2 => extreme(&bounds::POWER_W).prop_map(|power_w| json!({ "kind": "power", "power_w": power_w })),
+        1 => plain(&bounds::TIME_S).prop_map(|time_s| json!({ "kind": "time", "time_s": time_s })),
+    ]
+}
+
+/// What a question takes, at its extremes; few draws, since many reach nothing new.
+fn extreme_with(question: &str) -> BoxedStrategy<Value> {
+    let draws = || prop_oneof![3 => Just(json!(0)), 1 => Just(json!(5))];
+    match question {
+        "speed-for-watts" => (
+            prop_oneof![
+                extreme(&bounds::POWER_W).prop_map(|value| ("power_w", value)),
+                extreme(&bounds::SPEED_M_S).prop_map(|value| ("speed_m_s", value)),
+            ],
+            perhaps(plain(&bounds::GRADE)),
+            perhaps(plain(&bounds::BEARING_DEG)),
+        )
+            .prop_map(|((name, value), grade, bearing)| {
+                object(vec![(name, Some(value)), ("grade", grade), ("bearing_deg", bearing)])
+            })
+            .boxed(),
+        "power-or-drag" => (plain(&bounds::POWER_CHANGE), plain(&bounds::CDA_CHANGE), extreme_effort(), draws())
+            .prop_map(|(power, cda, effort, draws)| {
+                json!({ "power_change": power, "cda_change": cda, "effort": effort, "draws": draws })
+            })
+            .boxed(),
+        "finish-time" => {
+            (extreme_effort(), perhaps(plain(&bounds::FOR_TIME_S)), perhaps(plain(&bounds::SPLIT_EVERY_M)))
+                .prop_map(|(effort, for_time, every)| {
+                    object(vec![("effort", Some(effort)), ("for_time_s", for_time), ("split_every_m", every)])
+                })
+                .boxed()
+        }
+        "hold-or-fade" => (extreme_effort(), perhaps(prop_oneof![Just(json!(-0.2)), Just(json!(0.2))]), draws())
+            .prop_map(|(effort, lower_by, draws)| {
+                object(vec![("effort", Some(effort)), ("lower_by_m2", lower_by), ("draws", Some(draws))])
+            })
+            .boxed(),
+        _ => Just(json!({})).boxed(),
+    }
+}
+
+/// Extreme requests tried of each question.
+const EXTREMES: u32 = 500;
+
+fn extremes_of(question: &'static str) {
+    let config = ProptestConfig {
+        cases: EXTREMES,
+        max_shrink_iters: 400,
+        failure_persistence: None,
+        rng_seed: RngSeed::Fixed(0x000F_A57E),
+        ..ProptestConfig::default()
+    };
+    let answered = std::cell::Cell::new(0);
+    let result = TestRunner::new(config).run(&(extreme_scenario(), extreme_with(question)), |(scenario, with)| {
+        let request = json!({ "scenario": scenario, "with": with }).to_string();
+        let checked = std::panic::catch_unwind(|| asked(question, &request));
+        match checked {
+            Ok(Ok(())) => answered.set(answered.get() + 1),
+            Ok(Err(error)) => {
+                let kind = error["kind"].as_str().unwrap_or_default();
+                prop_assert!(["conflict", "impossible", "out_of_range"].contains(&kind), "{request}\n{error}");
+                prop_assert!(error["field"] != "", "{request}\n{error}");
+            }
+            Err(_) => return Err(TestCaseError::fail(request)),
+        }
+        Ok(())
+    });
+    if let Err(failure) = result {
+        panic!("{question}: {failure}");
+    }
+    // Enough of them must get past the checks for the physics to have been tried.
+    assert!(answered.get() >= EXTREMES / 10, "only {} answered", answered.get());
+}
+
+#[test]
+fn speeds_at_the_ends_of_every_range_are_answered_or_refused_by_name() {
+    extremes_of("speed-for-watts");
+}
+
+#[test]
+fn comparisons_at_the_ends_of_every_range_are_answered_or_refused_by_name() {
+    extremes_of("power-or-drag");
+}
+
+#[test]
+fn finish_times_at_the_ends_of_every_range_are_answered_or_refused_by_name() {
+    extremes_of("finish-time");
+}
+
+#[test]
+fn positions_at_the_ends_of_every_range_are_answered_or_refused_by_name() {
+    extremes_of("hold-or-fade");
+}

@@ -7,7 +7,7 @@ import { html, say, strong } from "../parts/html.js";
 import { lines } from "../parts/lines.js";
 import { ruler } from "../parts/ruler.js";
 import { sentence } from "../parts/sentence.js";
-import { positionsSentence, lowerByOf } from "./hold-or-fade/positions.js";
+import { lostNear, lowerByOf, positionsSentence } from "./hold-or-fade/positions.js";
 import { dragOverRide, differenceByShare } from "./hold-or-fade/charts.js";
 import { shareTable, why, whyGist, workedOut } from "./hold-or-fade/worked-out.js";
 import { breakEven } from "./hold-or-fade/break-even.js";
@@ -65,7 +65,7 @@ function create(host, tools) {
   const course = courseChoice(tools);
   const effort = effortChoice(tools, { at: `${AT}.effort`, suggest: () => ({ power_w: shown ? Math.round(shown.answer.low_power_w) : 235 }) });
   const positions = positionsSentence(tools, AT);
-  const ask = sentence({ title: question.title, words: [distance, " of ", course, ", ", effort, ", ", ...positions.words], onOpen: tools.openSheet });
+  const ask = sentence({ title: question.title, words: [distance, " of ", course, ", ", effort, ", ", ...positions.words], onOpen: () => tools.openSheet() });
 
   const verdict = answerPart();
   const balance = ruler({ left: { words: "the one you keep", mark: "drag", meaning: "drag" }, right: { words: "the low one", mark: "hold", meaning: "hold" } });
@@ -73,7 +73,7 @@ function create(host, tools) {
   const doubts = warningList(tools);
   const add = html("button", { type: "button" }, "Add a lower position");
   add.addEventListener("click", addLow);
-  const single = html("p", { class: "also", hidden: true }, "Two positions are needed for this: one that you can keep, and a lower one. ", add);
+  const single = html("p", { class: "also", hidden: true }, "Two different positions are needed for this: one that you can keep, and a lower one. ", add);
 
   const overRide = dragOverRide(tools, AT);
   const byShare = differenceByShare(tools, AT, () => shown);
@@ -90,6 +90,7 @@ function create(host, tools) {
     { id: "how", name: "How it is worked out", gist: "The same ride in both positions, so what is common to both cancels.", body: workedOut },
     { id: "table", name: "As a table", gist: "The difference at every share of the ride held, from none to all.", body: grid.element },
   ]);
+  const compared = [verdict, balance, results, doubts, overRide, byShare, surer, foldList].map(({ element }) => element).concat(level, takes);
   const drawn = draws(tools, ID, redraw);
   layOut(host, {
     ask: ask.element, answer: [single, verdict.element, balance.element, results.element, doubts.element], picture: [overRide.element, byShare.element, takes],
@@ -104,10 +105,12 @@ function create(host, tools) {
     const { low, steady } = state.with[ID];
     const pair = low !== steady && state.scenario.positions[low] && state.scenario.positions[steady];
     single.hidden = Boolean(pair);
+    for (const element of compared) element.hidden = !pair;
     const told = [distance, course, effort, positions].map((part) => part.update(state, error)).includes(true) || !pair;
     ask.update({ known: tools.known(state, pair ? [steady, low] : [steady]), wrong: tools.trouble(error, told) });
     if (!answer || !pair) return;
-    shown = { state, answer };
+    // What the core refuses is not what the answer is about.
+    shown = error && shown ? { state: { ...shown.state, units: state.units }, answer } : { state, answer };
     if (!error) drawn.update(request(state));
     redraw();
   }
@@ -117,7 +120,7 @@ function create(host, tools) {
     const { steady } = store.at(AT);
     const at = scenario.positions[steady] ? steady : 0;
     const kept = scenario.positions[at];
-    const low = tools.newPosition({ ...LOW, cda_m2: { ...kept.cda_m2, value: kept.cda_m2.value - question.defaults.lower_by_m2.value } });
+    const low = tools.newPosition({ ...LOW, cda_m2: { ...kept.cda_m2, value: kept.cda_m2.value - question.defaults.lower_by_m2.value }, fade: lostNear(tools, "fade", kept) });
     store.setAll([["scenario.positions", [...scenario.positions, low]], [`${AT}.steady`, at], [`${AT}.low`, scenario.positions.length]]);
   }
 

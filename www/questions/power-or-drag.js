@@ -11,7 +11,7 @@ import { exchangeTable } from "./power-or-drag/exchange.js";
 import { tradeMap } from "./power-or-drag/map.js";
 import { timesTable } from "./power-or-drag/times.js";
 import { takesGist, takesInBrief, takesInFull } from "./power-or-drag/takes.js";
-import { whyGist, why, workedOut } from "./power-or-drag/worked-out.js";
+import { airShare, whyGist, why, workedOut } from "./power-or-drag/worked-out.js";
 import { savingsThatAddUp } from "./shared/adding-up.js";
 import { courseChoice } from "./shared/course-choice.js";
 import { distanceChoice } from "./shared/distance-choice.js";
@@ -60,7 +60,7 @@ function create(host, tools) {
   const ask = sentence({
     title: question.title,
     words: [distance, " of ", course, ", ", effort, " at a CdA of ", cda, " ", day, ", which is worth more: ", power, " more power or ", drag, " less drag?"],
-    onOpen: tools.openSheet,
+    onOpen: () => tools.openSheet(),
   });
 
   const verdict = answerPart();
@@ -96,7 +96,8 @@ function create(host, tools) {
     const told = [distance, course, effort, cda, day, power, drag].map((field) => field.update(state, error)).includes(true);
     ask.update({ known: tools.known(state), wrong: tools.trouble(error, told) });
     if (!answer) return;
-    shown = { state, answer };
+    // What the core refuses is not what the answer is about.
+    shown = error && shown ? { state: { ...shown.state, units: state.units }, answer } : { state, answer };
     if (!error) drawn.update(request(state));
     redraw();
   }
@@ -119,7 +120,7 @@ function create(host, tools) {
     doubts.update(answer.warnings);
     map.update(state, answer, { saved, settled, morePower, lessDrag });
     drawWorth(state, answer);
-    takes.update(state, answer);
+    takes.update(state, answer, base_s - saved.first_s);
     price.update(state, answer);
     exchange.update(state, answer);
     surer.update(answer.surer, { sd: answer.difference_s.sd, plusMinus: units.plusMinusTime, of: "the difference" });
@@ -153,7 +154,7 @@ function create(host, tools) {
     say(worth, [
       "One percent of CdA is worth ", watts(rates.w_per_cda_percent), " to you",
       ...(equal_power_change && cda_change < 0 ? [`; ${units.percent(-cda_change)} is worth `, watts(equal_power_change.value * base_power_w)] : []),
-      ". Air takes ", strong(units.percent(aero_share)), " of your work; ",
+      ". Air takes ", strong(airShare(tools, aero_share)), "; ",
       ...(tie_aero_share ? ["on a flat road the two changes tie when it takes ", strong(units.percent(tie_aero_share)), "."] : ["no share would make these two changes tie."]),
     ]);
   }

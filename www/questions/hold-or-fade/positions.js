@@ -22,6 +22,18 @@ export function lowerByOf(kept, low) {
   return Number((kept.cda_m2.value - low.cda_m2.value).toFixed(6));
 }
 
+/**
+ * How a position may be lost beside one that is kept: as far above it as the fields' own defaults are.
+ * @param {Tools} tools @param {"fade" | "lapses"} how @param {any} kept
+ */
+export function lostNear({ field }, how, kept) {
+  const at = how === "fade" ? "positions.fade.tired_cda_m2" : "positions.lapses.cda_m2";
+  const [lost, fresh] = [field(`scenario.${at}`), field("scenario.positions.cda_m2")];
+  if (!lost || !fresh) return {};
+  const value = Math.min(lost.max, Number((kept.cda_m2.value + lost.default - fresh.default).toFixed(6)));
+  return { [how === "fade" ? "tired_cda_m2" : "cda_m2"]: { value, sd: lost.default_sd, source: "typical" } };
+}
+
 /** @param {any} position */
 const lostBy = (position) => (position.fade ? "fade" : position.lapses ? "lapses" : "held");
 
@@ -79,7 +91,7 @@ export function positionsSentence(tools, at) {
   function changeHow(wanted) {
     const state = store.get();
     const { fade: _fade, lapses: _lapses, ...rest } = lowOf(state);
-    store.set(lowAt(state), wanted === "held" ? rest : tools.newPosition({ ...rest, [wanted]: {} }));
+    store.set(lowAt(state), wanted === "fade" || wanted === "lapses" ? tools.newPosition({ ...rest, [wanted]: lostNear(tools, wanted, keptOf(state)) }) : rest);
   }
 
   return {

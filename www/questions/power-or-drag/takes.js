@@ -51,13 +51,13 @@ export function takesInBrief(tools) {
   const drag = html("p", { class: "takes" });
   return {
     element: html("div", {}, lead, html("div", { class: "side-by-side" }, power, drag)),
-    /** @param {State} state @param {Answer} answer */
-    update(state, answer) {
+    /** @param {State} state @param {Answer} answer @param {number} more_power_time_s as the page rounds it */
+    update(state, answer, more_power_time_s) {
       const { power_change, cda_change } = state.with["power-or-drag"];
       say(lead, close(answer) ? "The seconds are close. What they take is not:" : "What each takes:");
       say(power, [strong("More power takes training. ", "power"),
         `${units.percent(power_change)} more is ${units.quantity("power", answer.more_power_w, state.units, { digits: 0 })}; `, ...held(tools, answer),
-        `, and this ride would last ${units.time(answer.more_power_time_s.value)}. Published: four weeks of intervals made highly trained riders’ 40-km trials 4.4 to 5.8\u202f% better.`]);
+        `, and this ride would last ${units.time(more_power_time_s)}. Published: four weeks of intervals made highly trained riders’ 40-km trials 4.4 to 5.8\u202f% better.`]);
       say(drag, [strong("Less drag takes a lower shape. ", "drag"),
         `Published: lower bars cut CdA by 10.7\u00a0±\u00a03.1\u202f% in five riders, and their power by 9.5\u00a0±\u00a05.4\u202f%. Your ${units.percent(-cda_change)} stops paying once it costs you about `,
         priceOfDrag(tools, state, answer), "."]);

@@ -8,17 +8,23 @@ import { citations, paragraph, symbols } from "../shared/worked-out.js";
 /** @import { Tools } from "../index.js" */
 /** @import { PowerOrDragAnswer as Answer } from "../../types/core.d.ts" */
 
+/** How much of the work goes into the air; down a hill that is more than the rider does. @param {Tools} tools @param {number} aero_share */
+export function airShare({ units }, aero_share) {
+  return aero_share <= 1 ? `${units.percent(aero_share)} of your work` : "more than your own work, the hill paying the rest";
+}
+
 /** @param {Tools} tools @param {Answer} answer */
-export function whyGist({ units }, { aero_share, tie_aero_share }) {
-  const tie = tie_aero_share ? `On a flat one the two changes tie when it takes ${units.percent(tie_aero_share)}.` : "No share would make these two changes tie.";
-  return `Air takes ${units.percent(aero_share)} of the work on this road. ${tie}`;
+export function whyGist(tools, { aero_share, tie_aero_share }) {
+  const tie = tie_aero_share ? `On a flat one the two changes tie when it takes ${tools.units.percent(tie_aero_share)}.` : "No share would make these two changes tie.";
+  return `Air takes ${airShare(tools, aero_share)} on this road. ${tie}`;
 }
 
 /** @param {Tools} tools @param {Answer} answer @param {number} power_change @param {number} cda_change */
-export function why({ units }, { aero_share, tie_aero_share }, power_change, cda_change) {
+export function why(tools, { aero_share, tie_aero_share }, power_change, cda_change) {
+  const { units } = tools;
   const cheaper = 1 / (1 + cda_change) - 1;
   return [
-    paragraph(`More power pays for everything that holds you back: ${units.percent(power_change)} more for the air, the tyres, the bearings and the hill alike. Less drag cheapens the air only, here ${units.percent(aero_share)} of your work. But where it helps it helps by more than it seems: ${units.percent(-cda_change)} less drag lets the same watts push ${units.percent(cheaper)} more air aside, because dividing by ${units.number(1 + cda_change, { digits: 2 })} is what counts.`),
+    paragraph(`More power pays for everything that holds you back: ${units.percent(power_change)} more for the air, the tyres, the bearings and the hill alike. Less drag cheapens the air only, here ${airShare(tools, aero_share)}. But where it helps it helps by more than it seems: ${units.percent(-cda_change)} less drag lets the same watts push ${units.percent(cheaper)} more air aside, because dividing by ${units.number(1 + cda_change, { digits: 2 })} is what counts.`),
     paragraph(tie_aero_share
       ? `On a flat road in still air those two facts balance when air takes ${units.percent(tie_aero_share, 1)} of the work. Where it takes less, more power is ahead; where it takes more, less drag is. ${aero_share < tie_aero_share ? "You are below it." : "You are above it."}`
       : "With changes as unequal as these, the same one wins on every flat road."),

@@ -8,7 +8,7 @@ import { byId, h } from "./frame/dom.js";
 import { createNavigation } from "./frame/navigation.js";
 import { createNotice } from "./frame/notice.js";
 import { keepOffline } from "./frame/offline-copy.js";
-import { createQuestionView } from "./frame/question-view.js";
+import { createQuestionView, requestOf } from "./frame/question-view.js";
 import { questionList } from "./frame/rail.js";
 import { errorWords, labelOf } from "./frame/words.js";
 import { createWork } from "./frame/work.js";
@@ -26,6 +26,7 @@ import * as units from "./units.js";
 
 /** @import { Page } from "./frame/page.js" */
 /** @import { Tools } from "./questions/index.js" */
+/** @import { State } from "./state/history.js" */
 
 function start() {
   const filler = scenarioFiller(fields(), questions.flatMap(({ positions = [] }) => positions));
@@ -42,7 +43,7 @@ function start() {
   const notify = createNotice(byId("notice"));
 
   /** @type {Page} */
-  const page = { store, filler, field: filler.field, citation: (key) => citations.get(key) ?? "", check, notify, questions };
+  const page = { store, filler, field: filler.field, citation: (key) => citations.get(key) ?? "", check, checkQuestion, notify, questions };
   const work = createWork(page, storage, defaultsOf);
   work.restore();
   store.forgetSteps();
@@ -113,10 +114,21 @@ function start() {
     scrollTo(0, 0);
   }
 
-  /** The core's sentence about what is wrong with a scenario; one that cannot be ridden is still a scenario. @param {any} scenario */
+  /** @param {any} scenario */
   function check(scenario) {
+    return refusal(() => ask("finish-time", { scenario, with: { effort: { kind: "even" } } }));
+  }
+
+  /** @param {State} state */
+  function checkQuestion(state) {
+    const open = find(state.question);
+    return refusal(() => ask(open.id, requestOf(open, state)));
+  }
+
+  /** The core's sentence about what is wrong with a request; one that cannot be ridden is still a request. @param {() => unknown} asking */
+  function refusal(asking) {
     try {
-      ask("finish-time", { scenario, with: { effort: { kind: "even" } } });
+      asking();
       return null;
     } catch (thrown) {
       const error = asCoreError(thrown);

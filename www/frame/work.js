@@ -15,7 +15,7 @@ const REST_MS = 500;
  * @param {ReturnType<typeof deviceStorage>} storage
  * @param {(question: string) => any} defaultsOf a question's own defaults
  */
-export function createWork({ store, filler, check, notify }, storage, defaultsOf) {
+export function createWork({ store, filler, check, checkQuestion, notify }, storage, defaultsOf) {
   /** @type {ReturnType<typeof setTimeout> | undefined} */
   let timer;
   let kept = store.get();
@@ -50,11 +50,16 @@ export function createWork({ store, filler, check, notify }, storage, defaultsOf
   function adopt({ question, scenario, with: details }) {
     const refused = check(scenario);
     if (refused) return refused;
+    store.replace(stateWith({ question, scenario, with: details }));
+    return null;
+  }
+
+  /** The state with work in it whose scenario has been checked. @param {{ question?: string, scenario: any, with?: Record<string, any> }} work @returns {State} */
+  function stateWith({ question, scenario, with: details }) {
     const state = store.get();
     const next = { ...state.with };
-    for (const [id, given] of Object.entries(details ?? {})) if (Object.hasOwn(next, id)) next[id] = patched(defaultsOf(id), given);
-    store.replace({ ...state, question: question !== undefined && Object.hasOwn(next, question) ? question : state.question, scenario: filler.fill(scenario), with: next });
-    return null;
+    for (const [id, given] of Object.entries(details ?? {})) if (Object.hasOwn(next, id)) next[id] = { ...defaultsOf(id), ...patched(defaultsOf(id), given) };
+    return { ...state, question: question !== undefined && Object.hasOwn(next, question) ? question : state.question, scenario: filler.fill(scenario), with: next };
   }
 
   store.subscribe(() => {
@@ -86,7 +91,8 @@ export function createWork({ store, filler, check, notify }, storage, defaultsOf
      */
     openLink({ question, scenario, with: details, otherDefaults }) {
       const own = store.get();
-      const refused = adopt({ question, scenario, with: { [question]: details } });
+      const linked = { question, scenario, with: { [question]: details } };
+      const refused = check(scenario) ?? checkQuestion(stateWith(linked)) ?? adopt(linked);
       if (refused) {
         store.go(question);
         return notify(`This link cannot be used: ${refused} Your own numbers are as they were.`);

@@ -92,6 +92,7 @@ export async function decode(hash, defaults) {
     const bytes = fromBase64url(found[3]);
     const text = new TextDecoder("utf-8", { fatal: true }).decode(found[2] === "z" ? await inflate(bytes) : bytes);
     const { s = {}, w = {}, d } = JSON.parse(text);
+    if (!plain(s) || !plain(w)) throw new Error("The parts of a link are objects.");
     return {
       question,
       scenario: patched(defaults.scenario, s),

@@ -25,7 +25,7 @@ export function sentence({ title, words, onOpen }) {
   const counts = KINDS.map((kind) => ({ kind, element: html("span", { hidden: true }) }));
   const known = html("p", { class: "known" }, button, ...counts.map((count) => count.element));
   const element = html("div", { class: "ask" }, heading, line, notes, known);
-  if (onOpen) button.addEventListener("click", onOpen);
+  if (onOpen) button.addEventListener("click", () => onOpen());
   else known.hidden = true;
 
   /** @param {readonly (string | Field)[]} parts */

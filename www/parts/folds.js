@@ -21,7 +21,7 @@ export function folds(list) {
   const made = new Map(list.map((fold) => {
     const gist = html("span", { class: "gist" });
     const body = html("div", { class: "fold-body" });
-    const details = html("details", { "data-fold": fold.id }, html("summary", {}, html("span", { class: "fold-name" }, fold.name), gist), body);
+    const details = html("details", { "data-fold": fold.id }, html("summary", {}, html("h2", { class: "fold-name" }, fold.name), gist), body);
     say(gist, fold.gist ?? "");
     if (typeof fold.body !== "function") body.append(fold.body);
     details.addEventListener("toggle", () => {

@@ -1,6 +1,8 @@
 // @ts-check
 /** Formulas as MathML, which browsers set and screen readers read without help. */
 
+import { set } from "./html.js";
+
 /** @typedef {string | MathMLElement | readonly FormulaPart[]} FormulaPart A symbol, a number, an operator, or a run of them. */
 
 const OPERATOR = /^[=+\-−×·÷±<>≤≥≈,;|()[\]∫∑→]$/;
@@ -16,7 +18,10 @@ export function formula(words, parts, { block = false } = {}) {
   const element = math("math", row(parts));
   element.setAttribute("alttext", words);
   element.setAttribute("class", block ? "formula block" : "formula");
-  if (block) element.setAttribute("display", "block");
+  if (!block) return element;
+  element.setAttribute("display", "block");
+  // Only a formula that scrolls needs to be reached by the keyboard.
+  new ResizeObserver(() => set(element, { tabindex: element.scrollWidth > element.clientWidth + 1 ? 0 : null })).observe(element);
   return element;
 }
 

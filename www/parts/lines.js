@@ -17,7 +17,7 @@ export function lines({ caption, headings = ["Ride", "Finish", "Difference"] }) 
   const body = html("tbody");
   const element = html("table", { class: "lines" },
     html("caption", { class: "say" }, caption),
-    html("thead", { class: "say" }, html("tr", {}, ...headings.map((heading) => html("th", { scope: "col" }, heading)))),
+    html("thead", { class: "say" }, html("tr", {}, ...headings.map((heading) => (heading ? html("th", { scope: "col" }, heading) : html("td"))))),
     body);
 
   /** @type {{ row: HTMLTableRowElement, name: HTMLElement, icon: HTMLElement, value: HTMLElement, difference: HTMLElement, mark: string }[]} */

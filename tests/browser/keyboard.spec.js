@@ -1,0 +1,102 @@
+// @ts-check
+/** Everything can be done without a mouse, and one always sees where one is. */
+
+import { answerText, expect, openQuestion, test } from "./support/page.js";
+import { questions } from "./support/questions.js";
+
+/** @import { Page } from "@playwright/test" */
+
+const MOST_STOPS = 80;
+
+/** Where the focus is: which part of the page, and whether anything shows it. @param {Page} page */
+function here(page) {
+  return page.evaluate(() => {
+    const at = document.activeElement;
+    if (!at || at === document.body) return null;
+    /** @type {[selector: string, part: string][]} */
+    const parts = [[".sentence", "number"], [".known", "known"], [".handle", "handle"], [".reader", "reader"], [".folds summary", "fold"], [".skip", "skip"], [".tools", "tool"], [".questions", "question"]];
+    const part = parts.find(([selector]) => at.closest(selector))?.[1] ?? "other";
+    const seen = [at, at.closest(".num"), at.querySelector(".reach")].filter((element) => element !== null).some((element) => {
+      const { outlineStyle, outlineWidth, stroke, strokeWidth } = getComputedStyle(element);
+      const outlined = outlineStyle !== "none" && parseFloat(outlineWidth) >= 2;
+      const ringed = element instanceof SVGElement && stroke !== "none" && parseFloat(strokeWidth) >= 2;
+      return outlined || ringed;
+    });
+    return { part, seen, name: at.getAttribute("aria-label") ?? at.textContent?.slice(0, 40) ?? "" };
+  });
+}
+
+for (const { id, handles } of questions) {
+  test(`${id}: Tab goes through the numbers, the charts and the folds in their order, and the focus shows`, async ({ page }) => {
+    await openQuestion(page, id);
+    /** @type {{ part: string, seen: boolean, name: string }[]} */
+    const stops = [];
+    for (let stop = 0; stop < MOST_STOPS; stop += 1) {
+      await page.keyboard.press("Tab");
+      const at = await here(page);
+      if (!at) break;
+      stops.push(at);
+    }
+
+    expect(stops.filter(({ seen, part }) => !seen && part !== "skip").map(({ name }) => name)).toEqual([]);
+    expect(stops[0].part).toBe("skip");
+    const named = (/** @type {string} */ part) => stops.filter((stop) => stop.part === part).map(({ name }) => name);
+    const fields = await page.locator(".sentence").evaluate((line) => [...line.querySelectorAll("input, select")].filter((field) => field.checkVisibility()).map((field) => field.getAttribute("aria-label")));
+    expect(named("number")).toEqual(fields);
+    for (const name of handles) expect(named("handle").some((label) => label.startsWith(name))).toBe(true);
+    expect(named("fold").length).toBe(await page.locator(".folds summary").count());
+    const first = (/** @type {string} */ part) => stops.findIndex((stop) => stop.part === part);
+    const last = (/** @type {string} */ part) => stops.findLastIndex((stop) => stop.part === part);
+    expect(last("number")).toBeLessThan(first("handle"));
+    expect(last("handle")).toBeLessThan(first("fold"));
+  });
+
+  test(`${id}: a fold opens and closes by Enter`, async ({ page }) => {
+    await openQuestion(page, id);
+    const fold = page.locator(".folds details").first();
+    await fold.locator("summary").focus();
+    await page.keyboard.press("Enter");
+    await expect(fold).toHaveJSProperty("open", true);
+    await page.keyboard.press("Enter");
+    await expect(fold).toHaveJSProperty("open", false);
+  });
+
+  test(`${id}: the table says in figures what the chart shows`, async ({ page }) => {
+    await openQuestion(page, id);
+    await page.locator(".folds summary", { hasText: "As a table" }).press("Enter");
+    const table = page.locator(".folds details", { hasText: "As a table" }).getByRole("table");
+    await expect(table.first()).toBeVisible();
+    expect(await table.first().getByRole("row").count()).toBeGreaterThan(3);
+    await expect(table.first().locator("caption")).not.toBeEmpty();
+  });
+}
+
+test("the skip link leads past the tools to the question", async ({ page }) => {
+  await openQuestion(page, questions[0].id);
+  await page.keyboard.press("Tab");
+  await page.keyboard.press("Enter");
+  await expect(page.getByRole("main")).toBeFocused();
+});
+
+test("Control Z and Control Shift Z undo and redo a number that has the focus", async ({ page }) => {
+  await openQuestion(page, questions[0].id);
+  const before = await answerText(page);
+  const field = page.getByRole("main").getByRole("spinbutton").first();
+  await field.press("Shift+ArrowUp");
+  await expect.poll(() => answerText(page)).not.toBe(before);
+  const after = await answerText(page);
+  await page.keyboard.press("Control+z");
+  await expect.poll(() => answerText(page)).toBe(before);
+  await page.keyboard.press("Control+Shift+z");
+  await expect.poll(() => answerText(page)).toBe(after);
+});
+
+test("what changes is spoken once, in a whole sentence", async ({ page }) => {
+  await openQuestion(page, questions[0].id);
+  const spoken = page.getByRole("region", { name: "Answer" }).getByRole("status");
+  await expect(spoken).toHaveText(/\w.*\.$/);
+  const before = await spoken.textContent();
+  await page.getByRole("main").getByRole("spinbutton").first().press("Shift+ArrowUp");
+  await expect(spoken).not.toHaveText(String(before));
+  await expect(spoken).toHaveText(/plus or minus.*\.$/);
+});

@@ -1,0 +1,48 @@
+// @ts-check
+/** Nothing leaves the device: whatever is done, every request goes to the page's own origin, and none carries a number. */
+
+import { expect, handle, notice, openQuestion, test, tool, type } from "./support/page.js";
+import { questions } from "./support/questions.js";
+
+const NUMBER = "0.2468";
+
+test("using every part of the page asks nothing of another origin and sends nothing", async ({ page, context, baseURL }) => {
+  await context.grantPermissions(["clipboard-read", "clipboard-write"]);
+  const origin = new URL(String(baseURL)).origin;
+  /** @type {string[]} */
+  const improper = [];
+  context.on("request", (request) => {
+    const address = new URL(request.url());
+    if (address.protocol === "blob:" || address.protocol === "data:") return;
+    const fetches = address.origin === origin && request.method() === "GET" && address.search === "" && !request.url().includes(NUMBER);
+    if (!fetches) improper.push(`${request.method()} ${request.url()}`);
+  });
+  context.on("page", (other) => other.on("websocket", (socket) => improper.push(socket.url())));
+
+  for (const { id, number, handles } of questions) {
+    await openQuestion(page, id);
+    await type(page, number.name, NUMBER);
+    await handle(page, handles[0]).press("ArrowRight");
+    for (const fold of await page.locator(".folds summary").all()) await fold.click();
+  }
+  await tool(page, "Share").click();
+  await expect(notice(page)).toContainText("Link copied");
+  await tool(page, "Save").click();
+  await page.getByRole("dialog").getByLabel("Name").fill("Thursday");
+  await page.getByRole("dialog").getByRole("button", { name: "Save", exact: true }).click();
+  await page.keyboard.press("Escape");
+  await tool(page, "Help").click();
+  await page.getByRole("dialog").getByRole("button", { name: "Your numbers" }).click();
+  await page.goto("about:blank");
+
+  expect(improper).toEqual([]);
+});
+
+test("the page's own policy refuses scripts, styles, forms and connections from elsewhere", async ({ page, baseURL }) => {
+  await openQuestion(page, questions[0].id);
+  const policy = (await page.locator("meta[http-equiv=Content-Security-Policy]").getAttribute("content")) ?? "";
+  for (const rule of ["default-src 'none'", "connect-src 'self'", "form-action 'none'"]) expect(policy).toContain(rule);
+  expect(policy).not.toMatch(/https?:|\*/);
+  expect(policy).not.toContain("'unsafe-inline'");
+  expect(await (await fetch(String(baseURL))).text()).not.toMatch(/(src|href)="https?:/);
+});

@@ -1,0 +1,95 @@
+// @ts-check
+/** The page as its readers see it: its sentence, its answer, its charts, and what it says. */
+
+import { test as base, expect } from "@playwright/test";
+
+export { expect };
+
+/** @import { Page } from "@playwright/test" */
+
+/** A test fails when the page throws or the browser complains, unless it breaks something on purpose: `test.use({ troubled: true })`. */
+export const test = base.extend(/** @type {any} */ ({
+  troubled: [false, { option: true }],
+  complaints: [async (/** @type {any} */ { context, troubled }, /** @type {any} */ use) => {
+    /** @type {string[]} */
+    const complaints = [];
+    context.on("weberror", (/** @type {any} */ thrown) => complaints.push(thrown.error().stack ?? thrown.error().message));
+    context.on("console", (/** @type {any} */ message) => {
+      if (!troubled && ["error", "warning"].includes(message.type())) complaints.push(message.text());
+    });
+    await use(complaints);
+    expect(complaints).toEqual([]);
+  }, { auto: true }],
+}));
+
+/** Opens an address of the page and waits until it has answered. @param {Page} page @param {string} [hash] */
+export async function open(page, hash = "") {
+  await page.goto(`./${hash}`);
+  await started(page);
+}
+
+/** @param {Page} page @param {string} id */
+export async function openQuestion(page, id) {
+  await open(page, `#${id}`);
+}
+
+/** @param {Page} page */
+export async function started(page) {
+  await expect(page.locator("html")).toHaveAttribute("data-started", "");
+}
+
+/** A number of the sentence, by its name. @param {Page} page @param {string} name */
+export function number(page, name) {
+  return page.getByRole("main").getByRole("spinbutton", { name, exact: true });
+}
+
+/** Types over a number and leaves the field. @param {Page} page @param {string} name @param {string} text */
+export async function type(page, name, text) {
+  await number(page, name).fill(text);
+  await number(page, name).press("Tab");
+}
+
+/** A point of a chart that can be moved. @param {Page} page @param {string} name as its name begins */
+export function handle(page, name) {
+  return page.getByRole("main").getByRole("slider", { name }).first();
+}
+
+/** A button of the top bar. @param {Page} page @param {string} name */
+export function tool(page, name) {
+  return page.getByRole("group", { name: "Page" }).getByRole("button", { name });
+}
+
+/** What the page says at its foot. @param {Page} page */
+export function notice(page) {
+  return page.getByRole("status").filter({ has: page.getByRole("button", { name: "Close this message" }) });
+}
+
+/** The line under the sentence that says what is wrong. @param {Page} page */
+export function complaint(page) {
+  return page.locator(".wrongs .wrong:visible");
+}
+
+/** The answer as it is read: the claim, its figure, and the figures below. The odds follow later, from the worker. @param {Page} page */
+export async function answerText(page) {
+  return (await page.getByRole("region", { name: "Answer" }).locator(".claim, .figure .amount, table").allInnerTexts()).join(" ");
+}
+
+/** The claim and its figure alone. @param {Page} page */
+export function figure(page) {
+  return page.getByRole("region", { name: "Answer" }).locator(".figure .amount b");
+}
+
+/** The lines and areas of the charts. @param {Page} page */
+export async function drawing(page) {
+  return page.getByRole("region", { name: "Charts" }).locator("svg path").evaluateAll((paths) => paths.map((path) => path.getAttribute("d")).join(" "));
+}
+
+/** Everything that a change of a number must change. @param {Page} page */
+export async function look(page) {
+  return { answer: await answerText(page), drawing: await drawing(page) };
+}
+
+/** What the page holds, once it has kept it on the device. @param {Page} page */
+export async function kept(page) {
+  return page.evaluate(() => JSON.parse(localStorage.getItem("fasterby:last") ?? "null"));
+}

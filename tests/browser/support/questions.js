@@ -1,0 +1,49 @@
+// @ts-check
+/** The questions of the page, and where the tests take hold of each. */
+
+/** How a drag area is written in a sentence, in square metres. */
+const DRAG_AREA = { name: "Drag area, CdA", typed: "0.25", outside: "9", range: "0.100 to 0.800 m²" };
+
+/** @type {[name: string, typed: string][]} */
+const DAY = [["Air temperature", "7.5"], ["Wind speed, as forecast", "12"]];
+
+/**
+ * @typedef {object} Asked
+ * @property {string} id
+ * @property {string} title
+ * @property {typeof DRAG_AREA} number one number of the sentence, something else to type, and something outside its range
+ * @property {[name: string, typed: string][]} also two more of its numbers
+ * @property {string[]} handles the points of its charts that can be moved
+ */
+
+/** In the order of the page. @type {Asked[]} */
+export const questions = [
+  {
+    id: "speed-for-watts",
+    title: "What speed do my watts buy?",
+    number: DRAG_AREA,
+    also: DAY,
+    handles: ["You: left and right change your speed, and the watts with it", "You: left and right change your power"],
+  },
+  {
+    id: "power-or-drag",
+    title: "More power, or less drag?",
+    number: DRAG_AREA,
+    also: DAY,
+    handles: ["You on the map"],
+  },
+  {
+    id: "hold-or-fade",
+    title: "Is a faster position worth it if I can’t hold it?",
+    number: { ...DRAG_AREA, name: "Drag area of the position you keep" },
+    also: [["How much lower the low position is", "0.021"]],
+    handles: ["When the low position starts to go", "When it is wholly lost", "Share of the ride held"],
+  },
+  {
+    id: "finish-time",
+    title: "How long will it take?",
+    number: DRAG_AREA,
+    also: DAY,
+    handles: ["Your event: left and right change how far"],
+  },
+];

@@ -63,7 +63,7 @@ export function dragOverRide(tools, at) {
       y: { domain: around([...low, ...kept, low_cda_m2, ...(onChart ? [tired_m2] : [])]) },
       series: [
         { name: "the position you keep", xs, ys: kept, meaning: "drag", label: `the position you keep, ${bare(kept[0])}`, shortLabel: `you keep ${bare(kept[0])}`, labelAt: "start" },
-        { name: "the low position", xs, ys: low, meaning: "hold", label: `the low position, ${bare(low_cda_m2)}`, shortLabel: `low ${bare(low_cda_m2)}`, labelAt: "start" },
+        { name: "the low position", xs, ys: low, meaning: "hold", label: "the low position", shortLabel: "the low one", labelAt: "start" },
         ...(fade && begins_s < finish_s ? [{
           name: "if you held it", xs: [begins_s, finish_s], ys: [low_cda_m2, low_cda_m2], meaning: /** @type {const} */ ("hold"), stroke: /** @type {const} */ ("dotted"),
           label: `if you held it, ${units.time(low_held_time_s.value)}`, shortLabel: "if held", unread: true,

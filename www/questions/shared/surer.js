@@ -49,7 +49,7 @@ export function surerNote(tools, { open = () => false } = {}) {
       const link = html("button", { type: "button" }, first.source === "measured" ? "Look at it" : "Give your own");
       link.addEventListener("click", () => { if (!open(first.field)) tools.openSheet(first.field); });
       say(element, [strong("To be surer. "), `Of the ${plusMinus(sd)} that your numbers bring to ${of}, ${portion(first.share)} is ${nameOf(first.field)} (${known(first.source)}). `,
-        link, how ? `\u2060: ${how}; without that doubt ${plusMinus(sd)} would be ${left}.` : `; without that doubt ${plusMinus(sd)} would be ${left}.`, ...also]);
+        html("span", { class: "together" }, link, how ? ":" : ";"), `${how ? ` ${how};` : ""} without that doubt ${plusMinus(sd)} would be ${left}.`, ...also]);
     },
   };
 

@@ -13,6 +13,7 @@ import { courseChoice } from "./shared/course-choice.js";
 import { distanceChoice, USUAL_DISTANCES, USUAL_TIMES, usualName } from "./shared/distance-choice.js";
 import { effortChoice } from "./shared/effort-choice.js";
 import { layOut } from "./shared/layout.js";
+import { partsThatAddUp } from "./shared/rounding.js";
 import { surerNote } from "./shared/surer.js";
 import { warningList } from "./shared/warnings.js";
 import { weather } from "./shared/weather.js";
@@ -31,6 +32,11 @@ const SPLIT_STEPS = [0.1, 0.25, 0.5, 1, 2, 5, 10, 20, 25, 50, 100];
 const MOST_SPLITS = 10;
 /** Only to choose how far apart the splits of a fixed time are: 10 m/s. */
 const ABOUT_M_S = 10;
+/** Where the work goes, in the order it is told. @type {readonly { key: "air"|"rolling"|"climbing"|"drivetrain"|"bearings"|"braking"|"kinetic", name: string }[]} */
+const WORK = [
+  { key: "air", name: "the air" }, { key: "rolling", name: "the tyres" }, { key: "climbing", name: "height" }, { key: "drivetrain", name: "the drivetrain" },
+  { key: "bearings", name: "the bearings" }, { key: "braking", name: "the brakes" }, { key: "kinetic", name: "the speed you cross the line with" },
+];
 /** Less W′ than this is not worth a word. */
 const MUCH_J = 50;
 /** The warning that the watts are beyond the curve, which is told beside the figure. */
@@ -86,7 +92,7 @@ function create(host, tools) {
   const doubts = warningList(tools);
   const caution = html("p", { class: "caution" }, "A best effort to the line is a maximal effort: if you are unwell or unused to it, ask a doctor first. Traffic, other riders, event rules and the law of the road come before any time on this page.");
   const charts = finishTimeCharts(tools, { rideFor, rideOver, settle: store.settle });
-  const why = html("div");
+  const why = html("div", { class: "passage" });
   const splits = table({ caption: "" });
   const curve = table({ caption: "Your best even effort over other distances, on a course of this kind in this air." });
   const more = folds([
@@ -210,9 +216,11 @@ function create(host, tools) {
     doubts.update(answer.warnings.filter(({ kind }) => kind !== ASKED_TOO_MUCH));
 
     const { energy_j: energy } = answer;
-    const share = (/** @type {number} */ joules) => show.percent(joules / Math.max(1e-9, energy.pedal));
+    const into = WORK.filter(({ key }) => Math.abs(energy[key]) > 0.0005 * energy.pedal);
+    const shares = partsThatAddUp(into.map(({ key }) => (100 * energy[key]) / Math.max(1e-9, energy.pedal)));
+    const told = into.map(({ name }, index) => `${shares[index]}\u202f% into ${name}`);
     more.update({ why: { gist: `Air takes ${show.percent(answer.aero_share)} of the work on the road.` } });
-    say(why, [html("p", {}, `Of ${show.quantity("work", energy.pedal, units, { digits: 0 })} at the pedals, ${share(energy.air)} goes into the air, ${share(energy.rolling)} into the tyres, ${share(energy.drivetrain)} into the drivetrain, ${share(energy.bearings)} into the bearings${Math.abs(energy.climbing) > 500 ? `, ${share(energy.climbing)} into height` : ""}${energy.braking > 500 ? `, ${share(energy.braking)} into the brakes` : ""}, and ${share(energy.kinetic)} into the speed you cross the line with.`),
+    say(why, [html("p", {}, `Where the ${show.quantity("work", energy.pedal, units, { digits: 0 })} at the pedals go: ${told.slice(0, -1).join(", ")} and ${told.at(-1)}.`),
       html("p", {}, "The longer the ride, the less power can be held, so time grows a little faster than distance. At the best even effort the two agree: it is the one power that your curve allows for exactly as long as it takes.")]);
   }
 

@@ -29,6 +29,8 @@ const STANDARD_SLOPE = 0;
 /** Axis ends, close enough together that the rider's own point stays well inside the core's curve. */
 const TOP_SPEEDS_M_S = [4.9, 6, 7.2, 8.6, 10.2, 12.2, 14.6, 17.5, 21, 25, 30, 36, 43, 54];
 const TOP_POWERS_W = [100, 140, 200, 280, 400, 560, 800, 1100, 1500, 2500];
+/** Both charts begin at the same edge. */
+const LEFT_PX = 48;
 /** How far an axis reaches beyond the rider's own point, so that the ring has room. */
 const BEYOND_SPEED = 1.1;
 const BEYOND_POWER = 1.35;
@@ -126,8 +128,8 @@ function create(host, tools) {
     handles: { you: { label: "You: left and right change your power", directions: "x", onMove: ({ x }, phase) => movePower(x, phase) } },
     reader: "Read what ten watts more buy at a power",
   });
-  const figures = table({ caption: "" });
-  const why = html("div");
+  const figures = table({ caption: "", thin: true });
+  const why = html("div", { class: "passage" });
   const more = folds([
     { id: "why", name: "Why?", body: why },
     { id: "how", name: "How it is worked out", gist: "The forces on the road, added up, times the speed.", body: workedOut },
@@ -218,7 +220,7 @@ function create(host, tools) {
     const row = (/** @type {string} */ name, /** @type {number} */ speed_m_s) => ({ name, value: show.quantity("speed", speed_m_s, units, { digits: 1 }), difference: difference(speed_m_s) });
     others.update([
       { mark: "you", name: by === "power" ? "Today" : "At this speed", value: speedText, difference: by === "power" ? show.plusMinus("speed", answer.speed_m_s.sd, units) : "", soft: true },
-      { ...row("With 10\u00a0W more", answer.speed_m_s.value + answer.next_10_w_m_s.value), mark: "power" },
+      { ...row("10\u00a0W more", answer.speed_m_s.value + answer.next_10_w_m_s.value), mark: "power" },
       ...(answer.rider_wind_m_s > 0 ? [row("In still air", other.still_speed_m_s)] : []),
       row("In standard air", other.standard_speed_m_s),
     ]);
@@ -241,6 +243,7 @@ function create(host, tools) {
     const powerText = show.quantity("power", answer.power_w.value, units, { digits: 0 });
     const given = Math.round(you - answer.power_w.value);
     stack.update({
+      leftMargin: LEFT_PX,
       desc: `Watts at every speed up to ${show.quantity("speed", topSpeed, units, { digits: 0 })}, stacked by where they go. At ${speedText} they are ${powerText}, ${show.percent(answer.aero_share)} of the load on the road being air.`,
       xs: cut(xs), parts, whole: "in all",
       x: { name: `speed, ${unit}`, domain: [0, shown(topSpeed)], read: (v) => `${show.number(v, { digits: 1 })}\u00a0${unit}` },
@@ -258,6 +261,7 @@ function create(host, tools) {
     const ten = show.spreadToDisplay("speed", answer.next_10_w_m_s.value, units);
     const tenText = `+${show.number(ten, { digits: 2 })}\u00a0${unit}`;
     gain.update({
+      leftMargin: LEFT_PX,
       desc: `What ten more watts add to speed at every power up to ${topPower} watts: it falls as power grows. At ${powerText} it is ${tenText}.`,
       x: { domain: [0, topPower] },
       y: { name: `what 10 W more buy, ${unit}`, domain: [0, Math.max(ten, ceiling) * 1.15 || 1], read: (v) => `${show.number(v, { digits: 2 })}\u00a0${unit}` },
@@ -303,12 +307,13 @@ function create(host, tools) {
   function showTable({ units }, { columns }) {
     const unit = show.unitOf("speed", units).symbol;
     const pick = Array.from(columns.speed_m_s.keys()).filter((i) => i % 5 === 0 && i > 0);
+    const parts = PARTS.filter(({ key }) => columns[`${key}_w`].some((w) => Math.abs(w) >= 0.5));
     const gainAt = (/** @type {number} */ w) => valueAt({ name: "", xs: columns.power_w, ys: columns.next_10_w_m_s }, w);
     figures.update({
-      caption: "Watts at the pedals by speed, where they go, and what ten more would add.",
-      columns: [`Speed, ${unit}`, "Power, W", ...PARTS.map(({ name }) => `${name.charAt(0).toUpperCase()}${name.slice(1)}, W`), `10 W more, ${unit}`],
+      caption: `Power at the pedals by speed and where it goes, in watts; and what ten more would add, in ${unit}.`,
+      columns: [`Speed, ${unit}`, "Power", ...parts.map(({ name }) => `${name.charAt(0).toUpperCase()}${name.slice(1)}`), "10\u00a0W more"],
       rows: pick.map((i) => {
-        const all = PARTS.map(({ key }) => columns[`${key}_w`][i]);
+        const all = parts.map(({ key }) => columns[`${key}_w`][i]);
         const watts = partsThatAddUp(all);
         const sum = watts.reduce((a, b) => a + b, 0);
         const more = gainAt(all.reduce((a, b) => a + b, 0));

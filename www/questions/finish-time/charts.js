@@ -11,6 +11,8 @@ import { lineChart, valueAt } from "../../parts/line-chart.js";
 
 const ID = "finish-time";
 const TIME_TICKS_S = [60, 120, 300, 600, 1200, 1800, 3600, 7200, 14400, 28800, 57600, 86400];
+/** All charts begin at the same edge. */
+const LEFT_PX = 60;
 
 /**
  * @param {Tools} tools
@@ -75,6 +77,7 @@ export function finishTimeCharts({ store, units: show }, { rideOver, rideFor, se
       const point = (/** @type {number} */ y, /** @type {string} */ label) => (fixed ? [{ x: far(own_m), y, label, shape: /** @type {const} */ ("ring") }] : []);
 
       time.update({
+        leftMargin: LEFT_PX,
         desc: `Finish time grows with distance, a little faster than in proportion. Your event is ${farText(far(own_m))}, ${timeText}.`,
         x, y: { domain: around(columns.time_s, answer.time_s.value) },
         series: [{ name: "best even effort", xs, ys: columns.time_s, label: off ? "best even effort" : undefined, labelAt: "start" }],
@@ -83,6 +86,7 @@ export function finishTimeCharts({ store, units: show }, { rideOver, rideFor, se
         reading: [strong(farText(far(own_m))), " in ", strong(timeText), fixed ? "." : ". Drag the ring, or use the arrow keys."],
       });
       power.update({
+        leftMargin: LEFT_PX,
         desc: `The power that can be sustained falls as the distance grows. Over ${farText(far(own_m))} you ride at ${powerText}.`,
         x, y: { domain: padded([...columns.power_w, answer.power_w.value + answer.power_w.sd, answer.power_w.value - answer.power_w.sd]) },
         series: [{ name: "you can sustain", xs, ys: columns.power_w, meaning: "power" }],
@@ -97,6 +101,7 @@ export function finishTimeCharts({ store, units: show }, { rideOver, rideFor, se
       const speedUnit = show.unitOf("speed", units).symbol;
       const mean = show.toDisplay("speed", answer.average_speed_m_s.value, units);
       speed.update({
+        leftMargin: LEFT_PX,
         desc: `Speed along the ride, ${show.number(mean, { digits: 1 })} ${speedUnit} on average.`,
         x: alongX, y: { name: `speed, ${speedUnit}`, domain: [0, Math.max(...speeds) * 1.15], read: (v) => `${show.number(v, { digits: 1 })}\u00a0${speedUnit}` },
         series: [{ name: "speed", xs: along, ys: speeds }],
@@ -106,6 +111,7 @@ export function finishTimeCharts({ store, units: show }, { rideOver, rideFor, se
       const balance = Float64Array.from(columns.along_w_prime_j, (j) => show.toDisplay("work", j, units));
       const [all, last] = [balance[0] ?? 0, balance[balance.length - 1] ?? 0];
       reserve.update({
+        leftMargin: LEFT_PX,
         desc: `W′ balance along the ride, from ${show.number(all, { digits: 1 })} kilojoules to ${show.number(last, { digits: 1 })} at the line.`,
         x: alongX, y: { domain: [Math.min(0, ...balance), Math.max(all, 1) * 1.1] },
         series: [{ name: "W′ left", xs: along, ys: balance, meaning: "power" }],

@@ -6,16 +6,16 @@ import { formula, fraction, power, subscript } from "../../parts/formula.js";
 import { citations, paragraph, symbols } from "../shared/worked-out.js";
 
 export function workedOut() {
-  return html("div", {},
+  return html("div", { class: "passage" },
     paragraph("The ride is stepped along the road: at each step what the pedals give, less air, tyres, hill and bearings, changes the speed."),
     formula("m v times the rate of v equals eta P minus F v",
       ["m", "v", fraction(["d", "v"], ["d", "t"]), "=", "η", "P", "−", "F", "v"], { block: true }),
     paragraph("The best even effort is the constant power that your curve allows for exactly as long as the ride then takes. Power and time fix each other; the pair is solved for."),
     formula("P of t equals CP plus W prime over t, less A times the natural logarithm of t over T beyond T",
-      ["P", "(", "t", ")", "=", "CP", "+", fraction("W′", "t"), "−", "A", "ln", fraction("t", "T")], { block: true }),
+      ["P", ["(", "t", ")"], "=", "CP", "+", fraction("W′", "t"), "−", "A", "·", "ln", fraction("t", "T")], { block: true }),
     paragraph("Above the threshold W′ is spent, joule for joule. Below it W′ comes back, more slowly the fuller it is:"),
     formula("the rate of W prime balance equals the threshold minus P, times one minus W prime balance over W prime",
-      [fraction(["d", subscript("W′", "bal")], ["d", "t"]), "=", "(", "CP", "−", "P", ")", "(", "1", "−", fraction(subscript("W′", "bal"), "W′"), ")"], { block: true }),
+      [fraction(["d", subscript("W′", "bal")], ["d", "t"]), "=", ["(", "CP", "−", "P", ")"], "·", ["(", "1", "−", fraction(subscript("W′", "bal"), "W′"), ")"]], { block: true }),
     formula("the variance of the time is the sum over inputs of the square of what each moves it, plus the square of the model's own error",
       [power(["sd"], "2"), "=", "∑", power(subscript("sd", "input"), "2"), "+", power(subscript("sd", "model"), "2")], { block: true }),
     symbols([

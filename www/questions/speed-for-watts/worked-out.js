@@ -6,16 +6,16 @@ import { formula, fraction, power, subscript } from "../../parts/formula.js";
 import { citations, paragraph, symbols } from "../shared/worked-out.js";
 
 export function workedOut() {
-  return html("div", {},
+  return html("div", { class: "passage" },
     paragraph("At a steady speed the power that reaches the road equals the forces on it times the speed:"),
     formula("eta times P equals v times the sum of air, rolling, hill and bearing forces",
-      ["η", "P", "=", "v", "(", subscript("F", "air"), "+", subscript("F", "tyres"), "+", subscript("F", "hill"), "+", subscript("F", "bearings"), ")"], { block: true }),
+      ["η", "P", "=", "v", "·", ["(", subscript("F", "air"), "+", subscript("F", "tyres"), "+", subscript("F", "hill"), "+", subscript("F", "bearings"), ")"]], { block: true }),
     formula("the air force is one half rho times drag area times apparent wind times the sum of v and head wind",
-      [subscript("F", "air"), "=", fraction("1", "2"), "ρ", "CdA", subscript("V", "a"), "(", "v", "+", "h", ")"], { block: true }),
+      [subscript("F", "air"), "=", fraction("1", "2"), "ρ", "·", "CdA", "·", subscript("V", "a"), "·", ["(", "v", "+", "h", ")"]], { block: true }),
     formula("the apparent wind is the root of the square of v plus h, plus the square of c",
       [power(subscript("V", "a"), "2"), "=", power(["(", "v", "+", "h", ")"], "2"), "+", power("c", "2")], { block: true }),
     formula("the tyre force is Crr m g cos theta, and the hill force m g sin theta",
-      [subscript("F", "tyres"), "=", "Crr", "m", "g", "cos θ", ",", subscript("F", "hill"), "=", "m", "g", "sin θ"], { block: true }),
+      [subscript("F", "tyres"), "=", "Crr", "·", "m", "g", "·", "cos θ", ",", subscript("F", "hill"), "=", "m", "g", "·", "sin θ"], { block: true }),
     symbols([
       ["P, η", "power at the pedals, and the share of it that reaches the road"],
       ["v, h, c", "speed over the ground; head and cross wind at rider height"],

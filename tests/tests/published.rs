@@ -362,6 +362,7 @@ fn two_trials_fix_critical_power_and_w_prime() {
     }
 }
 
+/// The sources by their keys: padilla-2000, brownlie-2009, debraux-2011, bassett-1999, iso-2533.
 #[wasm_bindgen_test(unsupported = test)]
 fn figures_printed_by_others_are_met_with_what_they_leave_open() {
     for row in Table::new(include_str!("../published/printed_figures.csv")).rows() {

@@ -145,8 +145,9 @@ export function numberField(options) {
    * @param {Phase} phase
    */
   function emit(value, phase) {
+    // The same value again brings no new answer, so what is wrong with it stands.
+    if (!isSame(value, shown.value)) outsideComplaint = null;
     shown.value = value;
-    outsideComplaint = null;
     complain(null);
     writeAround();
     onInput(value, phase);

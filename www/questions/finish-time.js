@@ -219,7 +219,9 @@ function create(host, tools) {
     const into = WORK.filter(({ key }) => Math.abs(energy[key]) > 0.0005 * energy.pedal);
     const shares = partsThatAddUp(into.map(({ key }) => (100 * energy[key]) / Math.max(1e-9, energy.pedal)));
     const told = into.map(({ name }, index) => `${shares[index]}\u202f% into ${name}`);
-    more.update({ why: { gist: `Air takes ${show.percent(answer.aero_share)} of the work on the road.` } });
+    // Where the hill or the wind gives work, a share of the sum means little.
+    const share = answer.aero_share >= 0 && answer.aero_share <= 1;
+    more.update({ why: { gist: share ? `Air takes ${show.percent(answer.aero_share)} of the work on the road.` : "The hill or the wind gives some of the work." } });
     say(why, [html("p", {}, `Where the ${show.quantity("work", energy.pedal, units, { digits: 0 })} at the pedals go: ${told.slice(0, -1).join(", ")} and ${told.at(-1)}.`),
       html("p", {}, "The longer the ride, the less power can be held, so time grows a little faster than distance. At the best even effort the two agree: it is the one power that your curve allows for exactly as long as it takes.")]);
   }

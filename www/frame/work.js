@@ -15,7 +15,7 @@ const REST_MS = 500;
  * @param {ReturnType<typeof deviceStorage>} storage
  * @param {(question: string) => any} defaultsOf a question's own defaults
  */
-export function createWork({ store, filler, check, checkQuestion, notify }, storage, defaultsOf) {
+export function createWork({ store, filler, check, checkQuestion, notify, questions }, storage, defaultsOf) {
   /** @type {ReturnType<typeof setTimeout> | undefined} */
   let timer;
   let kept = store.get();
@@ -59,7 +59,11 @@ export function createWork({ store, filler, check, checkQuestion, notify }, stor
     const state = store.get();
     const next = { ...state.with };
     for (const [id, given] of Object.entries(details ?? {})) if (Object.hasOwn(next, id)) next[id] = { ...defaultsOf(id), ...patched(defaultsOf(id), given) };
-    return { ...state, question: question !== undefined && Object.hasOwn(next, question) ? question : state.question, scenario: filler.fill(scenario), with: next };
+    const filled = filler.fill(scenario);
+    for (const { id, positionFields = [] } of questions) {
+      for (const name of positionFields) if (next[id][name] >= filled.positions.length) next[id] = { ...next[id], [name]: 0 };
+    }
+    return { ...state, question: question !== undefined && Object.hasOwn(next, question) ? question : state.question, scenario: filled, with: next };
   }
 
   store.subscribe(() => {

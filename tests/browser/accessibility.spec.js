@@ -14,8 +14,14 @@ const PHONE = { width: 390, height: 844 };
 async function expectNoFaultWideOrNarrow(page) {
   for (const size of [PHONE, WIDE]) {
     await page.setViewportSize(size);
+    await drawn(page);
     expect(await faults(page)).toEqual([]);
   }
+}
+
+/** Two frames: in the first the page learns its new width, in the second it has followed. @param {Page} page */
+function drawn(page) {
+  return page.evaluate(() => new Promise((resolve) => requestAnimationFrame(() => requestAnimationFrame(() => resolve(undefined)))));
 }
 
 /** @param {Page} page */
@@ -62,6 +68,7 @@ for (const colorScheme of /** @type {const} */ (["light", "dark"])) {
         await page.keyboard.press("Escape");
       }
       await page.setViewportSize(PHONE);
+      await drawn(page);
       await page.getByRole("button", { name: "Questions" }).click();
       expect(await faults(page)).toEqual([]);
     });

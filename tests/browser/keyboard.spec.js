@@ -61,12 +61,25 @@ for (const { id, handles } of questions) {
     await expect(fold).toHaveJSProperty("open", false);
   });
 
+  test(`${id}: every curve can be read point by point with the arrow keys`, async ({ page }) => {
+    await openQuestion(page, id);
+    for (const figure of await page.getByRole("main").locator("figure", { has: page.locator(".reader") }).all()) {
+      const reader = figure.locator(".reader");
+      await reader.focus();
+      await page.keyboard.press("ArrowRight");
+      const first = await figure.locator("figcaption").innerText();
+      await expect(reader).toHaveAttribute("aria-valuetext", /\d/);
+      await page.keyboard.press("ArrowRight");
+      await expect(figure.locator("figcaption")).not.toHaveText(first);
+    }
+  });
+
   test(`${id}: the table says in figures what the chart shows`, async ({ page }) => {
     await openQuestion(page, id);
     await page.locator(".folds summary", { hasText: "As a table" }).press("Enter");
     const table = page.locator(".folds details", { hasText: "As a table" }).getByRole("table");
     await expect(table.first()).toBeVisible();
-    expect(await table.first().getByRole("row").count()).toBeGreaterThan(3);
+    await expect.poll(() => table.first().getByRole("row").count()).toBeGreaterThan(3);
     await expect(table.first().locator("caption")).not.toBeEmpty();
   });
 }

@@ -7,7 +7,13 @@ export { expect };
 
 /** @import { Page } from "@playwright/test" */
 
-/** A test fails when the page throws or the browser complains, unless it breaks something on purpose: `test.use({ troubled: true })`. */
+/** @import { PlaywrightTestArgs, PlaywrightTestOptions, PlaywrightWorkerArgs, PlaywrightWorkerOptions, TestType } from "@playwright/test" */
+/** @typedef {TestType<PlaywrightTestArgs & PlaywrightTestOptions & { troubled: boolean }, PlaywrightWorkerArgs & PlaywrightWorkerOptions>} Test */
+
+/**
+ * A test fails when the page throws or the browser complains, unless it breaks something on purpose: `test.use({ troubled: true })`.
+ * @type {Test}
+ */
 export const test = base.extend(/** @type {any} */ ({
   troubled: [false, { option: true }],
   complaints: [async (/** @type {any} */ { context, troubled }, /** @type {any} */ use) => {

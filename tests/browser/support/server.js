@@ -48,7 +48,7 @@ function changed(files, path, content) {
 /** @param {Files} first */
 export async function serve(first) {
   let files = first;
-  const server = createServer((request, response) => {
+  const server = createServer((/** @type {import("node:http").IncomingMessage} */ request, /** @type {import("node:http").ServerResponse} */ response) => {
     const path = new URL(request.url ?? "/", "http://localhost").pathname.slice(1) || "index.html";
     const file = files.get(path);
     response.writeHead(file ? 200 : 404, { "content-type": file?.type ?? "text/plain", "cache-control": "no-cache" });

@@ -1,0 +1,66 @@
+// @ts-check
+/** The page starts without a complaint, or says why it cannot. */
+
+import { answerText, expect, open, openQuestion, started, test } from "./support/page.js";
+
+test("it opens, answers, and fetches nothing that is not there", async ({ page }) => {
+  /** @type {string[]} */
+  const missing = [];
+  page.on("requestfailed", (request) => missing.push(request.url()));
+  page.on("response", (response) => {
+    if (response.status() >= 400) missing.push(`${response.url()} ${response.status()}`);
+  });
+  await open(page);
+  await expect(page).toHaveTitle(/Fasterby/);
+  expect(await answerText(page)).toMatch(/\d/);
+  expect(missing).toEqual([]);
+});
+
+test("where a worker is refused, the odds are worked out in the page", async ({ page }) => {
+  await page.addInitScript(() => { globalThis.Worker = /** @type {any} */ (function refused() { throw new Error("refused"); }); });
+  await openQuestion(page, "power-or-drag");
+  await expect(page.locator(".odds")).toContainText("of 100 draws");
+});
+
+test("a browser that cannot pack links makes longer ones, which open", async ({ page }) => {
+  await page.addInitScript(() => { delete (/** @type {any} */ (globalThis)).CompressionStream; });
+  await openQuestion(page, "finish-time");
+  await page.getByRole("main").getByRole("spinbutton").first().press("Shift+ArrowUp");
+  await expect(page).toHaveURL(/#finish-time\/1j\./);
+  const before = await answerText(page);
+  await page.evaluate(() => localStorage.clear());
+  await page.reload();
+  await started(page);
+  await expect.poll(() => answerText(page)).toBe(before);
+});
+
+test.describe("without what it needs", () => {
+  test.use({ troubled: true });
+
+  test("it says that WebAssembly is missing", async ({ page }) => {
+    await page.addInitScript(() => { delete (/** @type {any} */ (globalThis)).WebAssembly; });
+    await page.goto("./");
+    await expect(page.getByRole("alert")).toContainText("no WebAssembly");
+  });
+
+  test("it says that the calculation could not be loaded, and offers to try again", async ({ page }) => {
+    await page.route("**/*.wasm", (route) => route.abort());
+    await page.goto("./");
+    await expect(page.getByRole("alert")).toContainText("could not be loaded");
+    await page.unroute("**/*.wasm");
+    await page.getByRole("button", { name: "Reload" }).click();
+    await started(page);
+  });
+});
+
+test.describe("without JavaScript", () => {
+  test.use({ javaScriptEnabled: false });
+
+  test("it says what it is, and answers the commonest question in words", async ({ page }) => {
+    await page.goto("./");
+    const plain = page.locator("noscript .plain");
+    await expect(plain).toBeVisible();
+    await expect(plain).toContainText("It needs JavaScript for that");
+    await expect(plain).toContainText("For most riders on a flat road in still air, ten percent more power is faster");
+  });
+});

@@ -91,19 +91,19 @@ export function dragOverRide(tools, at) {
     const before = [...all.filter(({ x }) => x < tie_s), ...meeting];
     const after = [...meeting, ...all.filter(({ x }) => x > tie_s)];
     return [
-      shade(before, "drag", gained_s >= LEAST_LABELLED_S ? `${units.time(gained_s)} gained` : undefined),
-      shade(after, "hold", given_back_s >= LEAST_LABELLED_S ? `${units.time(given_back_s)} given back` : undefined),
+      shade(before, "drag", gained_s >= LEAST_LABELLED_S ? [`${units.time(gained_s)} gained`, `${units.time(gained_s)} gained`] : undefined),
+      shade(after, "hold", given_back_s >= LEAST_LABELLED_S ? [`${units.time(given_back_s)} given back`, `${units.time(given_back_s)} back`] : undefined),
     ].filter(({ xs }) => xs.length > 1);
   }
 
   return { element: chart.element, update, destroy: chart.destroy };
 }
 
-/** @param {{ x: number, low: number, kept: number }[]} points @param {"drag" | "hold"} meaning @param {string} [label] @returns {Shade} */
-function shade(points, meaning, label) {
+/** @param {{ x: number, low: number, kept: number }[]} points @param {"drag" | "hold"} meaning @param {[label: string, shortLabel: string]} [labels] @returns {Shade} */
+function shade(points, meaning, labels) {
   return {
     xs: points.map(({ x }) => x), low: points.map(({ low, kept }) => Math.min(low, kept)), high: points.map(({ low, kept }) => Math.max(low, kept)),
-    meaning, ...(label && { label }),
+    meaning, ...(labels && { label: labels[0], shortLabel: labels[1] }),
   };
 }
 
@@ -162,7 +162,7 @@ export function differenceByShare(tools, at, shown) {
       x: { domain: [0, 1] },
       y: { domain: [least - air, most + air] },
       series: [{ name: "the low position is", xs, ys, low, high, meaning: "hold", label: `held to the end, ${units.difference(Math.round(held_difference_s.value)).words}`, shortLabel: `to the end, ${units.difference(Math.round(held_difference_s.value)).short}` }],
-      levels: [{ y: 0, above: "low position faster", below: "low position slower", shortAbove: "faster", shortBelow: "slower" }],
+      levels: [{ y: 0, above: "low position faster", below: "low position slower", shortAbove: "", shortBelow: "slower below" }],
       points: tie === null ? [] : [{ x: tie, y: 0, drop: true, label: `level at ${units.percent(tie)}` }],
       handles: you === null || held_share === null ? {} : {
         you: { x: held_share, y: difference_s.value, label: `you hold ${you.share}`, strong: you.difference, spoken: `${you.share}, ${you.difference}`, step: { x: STEP.share }, rangeX: [0, 1] },

@@ -26,6 +26,8 @@ value: number,
  */
 sd: number, };
 
+export type Column = Float64Array;
+
 export type Kind = "out_of_range" | "not_finite" | "wrong_type" | "unknown_field" | "missing" | "conflict" | "unknown_question" | "newer_version" | "too_large" | "impossible";
 
 export type Error = { 
@@ -581,39 +583,39 @@ export type SpeedForWattsColumns = {
 /**
  * Speeds, m/s.
  */
-speed_m_s: Float64Array, 
+speed_m_s: Column, 
 /**
  * Power into the air at each speed, W.
  */
-air_w: Float64Array, 
+air_w: Column, 
 /**
  * Power into the tyres, W.
  */
-rolling_w: Float64Array, 
+rolling_w: Column, 
 /**
  * Power into the hill, W.
  */
-climbing_w: Float64Array, 
+climbing_w: Column, 
 /**
  * Power into the bearings, W.
  */
-bearings_w: Float64Array, 
+bearings_w: Column, 
 /**
  * Power lost in the drivetrain, W.
  */
-drivetrain_w: Float64Array, 
+drivetrain_w: Column, 
 /**
  * Powers, W.
  */
-power_w: Float64Array, 
+power_w: Column, 
 /**
  * Speed at each power, m/s.
  */
-speed_at_power_m_s: Float64Array, 
+speed_at_power_m_s: Column, 
 /**
  * What ten more watts add to speed at each power, m/s.
  */
-next_10_w_m_s: Float64Array, };
+next_10_w_m_s: Column, };
 
 export type Breakdown = { 
 /**
@@ -798,15 +800,15 @@ export type PowerOrDragColumns = {
 /**
  * Powers, W.
  */
-power_w: Float64Array, 
+power_w: Column, 
 /**
  * Drag areas, m².
  */
-cda_m2: Float64Array, 
+cda_m2: Column, 
 /**
  * Finish times, s.
  */
-time_s: Float64Array, };
+time_s: Column, };
 
 export type Exchange = { 
 /**
@@ -969,27 +971,27 @@ export type FinishTimeColumns = {
 /**
  * Distances along the ride, m.
  */
-along_m: Float64Array, 
+along_m: Column, 
 /**
  * Speed there, m/s.
  */
-along_speed_m_s: Float64Array, 
+along_speed_m_s: Column, 
 /**
  * W′ balance there, J.
  */
-along_w_prime_j: Float64Array, 
+along_w_prime_j: Column, 
 /**
  * Lengths of course, evenly spaced in their logarithm, m.
  */
-distance_m: Float64Array, 
+distance_m: Column, 
 /**
  * Time of the best even effort over each, s.
  */
-time_s: Float64Array, 
+time_s: Column, 
 /**
  * Its power, W.
  */
-power_w: Float64Array, };
+power_w: Column, };
 
 export type Split = { 
 /**
@@ -1171,27 +1173,27 @@ export type HoldOrFadeColumns = {
 /**
  * Times of the ride, s.
  */
-time_s: Float64Array, 
+time_s: Column, 
 /**
  * Drag area of the low position then, m².
  */
-low_cda_m2: Float64Array, 
+low_cda_m2: Column, 
 /**
  * Drag area of the steady one then, m².
  */
-steady_cda_m2: Float64Array, 
+steady_cda_m2: Column, 
 /**
  * Shares of the ride held, from 0 to 1; none if the position is never lost.
  */
-share: Float64Array, 
+share: Column, 
 /**
  * How much faster the low position is then, s.
  */
-difference_s: Float64Array, 
+difference_s: Column, 
 /**
  * One standard deviation of that, s.
  */
-difference_sd_s: Float64Array, };
+difference_sd_s: Column, };
 
 export type BreakEven = { 
 /**

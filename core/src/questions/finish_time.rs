@@ -11,7 +11,7 @@ use crate::course::Course;
 use crate::effort::{Effort, Paced, distance_in_time_m, even_from, paced};
 use crate::error::{Error, Kind, Warning, decimal};
 use crate::power_duration::Recovery;
-use crate::quantity::Figure;
+use crate::quantity::{Column, Figure};
 use crate::ride::{self, Clock, Followed, Ride, Setup, ride, time_s};
 use crate::solve::{spaced, spaced_log};
 
@@ -129,23 +129,17 @@ pub struct Answer {
 #[cfg_attr(feature = "types", derive(ts_rs::TS))]
 pub struct Columns {
     /// Distances along the ride, m.
-    #[cfg_attr(feature = "types", ts(type = "Float64Array"))]
-    pub along_m: Vec<f64>,
+    pub along_m: Column,
     /// Speed there, m/s.
-    #[cfg_attr(feature = "types", ts(type = "Float64Array"))]
-    pub along_speed_m_s: Vec<f64>,
+    pub along_speed_m_s: Column,
     /// W′ balance there, J.
-    #[cfg_attr(feature = "types", ts(type = "Float64Array"))]
-    pub along_w_prime_j: Vec<f64>,
+    pub along_w_prime_j: Column,
     /// Lengths of course, evenly spaced in their logarithm, m.
-    #[cfg_attr(feature = "types", ts(type = "Float64Array"))]
-    pub distance_m: Vec<f64>,
+    pub distance_m: Column,
     /// Time of the best even effort over each, s.
-    #[cfg_attr(feature = "types", ts(type = "Float64Array"))]
-    pub time_s: Vec<f64>,
+    pub time_s: Column,
     /// Its power, W.
-    #[cfg_attr(feature = "types", ts(type = "Float64Array"))]
-    pub power_w: Vec<f64>,
+    pub power_w: Column,
 }
 
 const ALONG_POINTS: usize = 121;
@@ -226,10 +220,10 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
         columns: Columns {
             along_speed_m_s: along.samples.iter().map(|s| s.speed_m_s).collect(),
             along_w_prime_j: along.samples.iter().map(|s| s.w_prime_balance_j).collect(),
-            along_m,
-            distance_m: curve_m,
-            time_s: curve_s,
-            power_w: curve_w,
+            along_m: along_m.into(),
+            distance_m: curve_m.into(),
+            time_s: curve_s.into(),
+            power_w: curve_w.into(),
         },
     })
 }

@@ -10,7 +10,7 @@ use crate::draws::Drawn;
 use crate::effort::{Effort, Paced, even_from, paced};
 use crate::error::{Error, Kind, Warning};
 use crate::position::{Fade, Position};
-use crate::quantity::{Figure, Quantity};
+use crate::quantity::{Column, Figure, Quantity};
 use crate::ride::{Clock, Followed, Setup};
 use crate::scenario::{check_quantity, position_index};
 use crate::solve::{root, spaced};
@@ -105,23 +105,17 @@ pub struct Answer {
 #[cfg_attr(feature = "types", derive(ts_rs::TS))]
 pub struct Columns {
     /// Times of the ride, s.
-    #[cfg_attr(feature = "types", ts(type = "Float64Array"))]
-    pub time_s: Vec<f64>,
+    pub time_s: Column,
     /// Drag area of the low position then, m².
-    #[cfg_attr(feature = "types", ts(type = "Float64Array"))]
-    pub low_cda_m2: Vec<f64>,
+    pub low_cda_m2: Column,
     /// Drag area of the steady one then, m².
-    #[cfg_attr(feature = "types", ts(type = "Float64Array"))]
-    pub steady_cda_m2: Vec<f64>,
+    pub steady_cda_m2: Column,
     /// Shares of the ride held, from 0 to 1; none if the position is never lost.
-    #[cfg_attr(feature = "types", ts(type = "Float64Array"))]
-    pub share: Vec<f64>,
+    pub share: Column,
     /// How much faster the low position is then, s.
-    #[cfg_attr(feature = "types", ts(type = "Float64Array"))]
-    pub difference_s: Vec<f64>,
+    pub difference_s: Column,
     /// One standard deviation of that, s.
-    #[cfg_attr(feature = "types", ts(type = "Float64Array"))]
-    pub difference_sd_s: Vec<f64>,
+    pub difference_sd_s: Column,
 }
 
 const TIME_POINTS: usize = 121;
@@ -342,10 +336,10 @@ fn columns(low: &Position, steady: &Position, ride: Paced, held: (Vec<f64>, Vec<
     Columns {
         low_cda_m2: times.iter().map(|&t| low.cda_at_m2(t)).collect(),
         steady_cda_m2: times.iter().map(|&t| steady.cda_at_m2(t)).collect(),
-        time_s: times,
-        share: held.0,
-        difference_s: held.1,
-        difference_sd_s: held.2,
+        time_s: times.into(),
+        share: held.0.into(),
+        difference_s: held.1.into(),
+        difference_sd_s: held.2.into(),
     }
 }
 

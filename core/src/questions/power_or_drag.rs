@@ -11,7 +11,7 @@ use crate::effort::{Effort, Paced, even_from, paced};
 use crate::error::{Error, Kind, Warning};
 use crate::position::Position;
 use crate::power_duration::Recovery;
-use crate::quantity::Figure;
+use crate::quantity::{Column, Figure};
 use crate::resistance::tie_aero_share;
 use crate::ride::{Clock, Followed, Setup, ride, time_s};
 use crate::solve::{chebyshev_points, lagrange_weights, root, spaced};
@@ -148,14 +148,11 @@ pub struct Answer {
 #[cfg_attr(feature = "types", derive(ts_rs::TS))]
 pub struct Columns {
     /// Powers, W.
-    #[cfg_attr(feature = "types", ts(type = "Float64Array"))]
-    pub power_w: Vec<f64>,
+    pub power_w: Column,
     /// Drag areas, m².
-    #[cfg_attr(feature = "types", ts(type = "Float64Array"))]
-    pub cda_m2: Vec<f64>,
+    pub cda_m2: Column,
     /// Finish times, s.
-    #[cfg_attr(feature = "types", ts(type = "Float64Array"))]
-    pub time_s: Vec<f64>,
+    pub time_s: Column,
 }
 
 /// The map is ridden at this many Chebyshev points each way and read off the polynomial through them, which follows
@@ -386,7 +383,7 @@ fn map(setup: &Setup, with: &With, power_w: f64) -> Columns {
             std::array::from_fn(|p| ridden.iter().zip(cda_weights).map(|(times, weight)| weight * times[p]).sum());
         times.extend(power_weights.iter().map(|weights| weights.iter().zip(row).map(|(w, t)| w * t).sum::<f64>()));
     }
-    Columns { power_w: powers, cda_m2: areas, time_s: times }
+    Columns { power_w: powers.into(), cda_m2: areas.into(), time_s: times.into() }
 }
 
 fn with_doubts(mut warnings: Vec<Warning>, setup: &Setup, effort: Effort, base: Paced) -> Vec<Warning> {

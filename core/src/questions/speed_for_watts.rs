@@ -7,7 +7,7 @@ use super::sureness::{Case, Contribution, Inquiry, figure};
 use crate::air::{Heading, RoadWind, STANDARD_DENSITY_KG_M3, apparent_wind};
 use crate::bounds;
 use crate::error::{Error, Kind, Warning, decimal};
-use crate::quantity::{Figure, Quantity};
+use crate::quantity::{Column, Figure, Quantity};
 use crate::resistance::{Stretch, elasticity, slope};
 use crate::ride::{Clock, Setup};
 use crate::solve::spaced;
@@ -120,32 +120,23 @@ pub struct Answer {
 #[cfg_attr(feature = "types", derive(ts_rs::TS))]
 pub struct Columns {
     /// Speeds, m/s.
-    #[cfg_attr(feature = "types", ts(type = "Float64Array"))]
-    pub speed_m_s: Vec<f64>,
+    pub speed_m_s: Column,
     /// Power into the air at each speed, W.
-    #[cfg_attr(feature = "types", ts(type = "Float64Array"))]
-    pub air_w: Vec<f64>,
+    pub air_w: Column,
     /// Power into the tyres, W.
-    #[cfg_attr(feature = "types", ts(type = "Float64Array"))]
-    pub rolling_w: Vec<f64>,
+    pub rolling_w: Column,
     /// Power into the hill, W.
-    #[cfg_attr(feature = "types", ts(type = "Float64Array"))]
-    pub climbing_w: Vec<f64>,
+    pub climbing_w: Column,
     /// Power into the bearings, W.
-    #[cfg_attr(feature = "types", ts(type = "Float64Array"))]
-    pub bearings_w: Vec<f64>,
+    pub bearings_w: Column,
     /// Power lost in the drivetrain, W.
-    #[cfg_attr(feature = "types", ts(type = "Float64Array"))]
-    pub drivetrain_w: Vec<f64>,
+    pub drivetrain_w: Column,
     /// Powers, W.
-    #[cfg_attr(feature = "types", ts(type = "Float64Array"))]
-    pub power_w: Vec<f64>,
+    pub power_w: Column,
     /// Speed at each power, m/s.
-    #[cfg_attr(feature = "types", ts(type = "Float64Array"))]
-    pub speed_at_power_m_s: Vec<f64>,
+    pub speed_at_power_m_s: Column,
     /// What ten more watts add to speed at each power, m/s.
-    #[cfg_attr(feature = "types", ts(type = "Float64Array"))]
-    pub next_10_w_m_s: Vec<f64>,
+    pub next_10_w_m_s: Column,
 }
 
 /// Ten watts, the step in which riders think of the next gain.
@@ -323,7 +314,7 @@ fn doubts(
 fn columns(stretch: &Stretch<'_>, cda_m2: f64, efficiency: f64, speed_m_s: f64, power_w: f64) -> Columns {
     let top_m_s = (1.35 * speed_m_s).max(5.0);
     let speeds = spaced(0.0, top_m_s, CURVE_POINTS);
-    let by = |part: &dyn Fn(f64) -> f64| speeds.iter().map(|&v| part(v)).collect::<Vec<f64>>();
+    let by = |part: &dyn Fn(f64) -> f64| speeds.iter().map(|&v| part(v)).collect::<Column>();
     let top_w = (2.0 * power_w).clamp(100.0, 2500.0);
     let powers = spaced(STEP_W, top_w, CURVE_POINTS);
     let at = |watts: f64| stretch.speed_m_s(watts * efficiency, cda_m2);
@@ -335,7 +326,7 @@ fn columns(stretch: &Stretch<'_>, cda_m2: f64, efficiency: f64, speed_m_s: f64, 
         drivetrain_w: by(&|v| (v * stretch.total_n(v, cda_m2)).max(0.0) * (1.0 / efficiency - 1.0)),
         speed_at_power_m_s: powers.iter().map(|&watts| at(watts)).collect(),
         next_10_w_m_s: powers.iter().map(|&watts| at(watts + STEP_W) - at(watts)).collect(),
-        speed_m_s: speeds,
-        power_w: powers,
+        speed_m_s: speeds.into(),
+        power_w: powers.into(),
     }
 }

@@ -13,7 +13,7 @@ fn main() {
     let config = Config::new();
     println!("// Written by `cargo xtask build` from the structs of the core; edits here are overwritten.\n");
     print_types!(config:
-        quantity::Known, quantity::Quantity, quantity::Figure,
+        quantity::Known, quantity::Quantity, quantity::Figure, quantity::Column,
         error::Kind, error::Error, error::Warning,
         bounds::Evidence, bounds::Field,
         sources::Read, sources::Source,

@@ -4,14 +4,19 @@
 //! `du/dx = (min(η P / v, launch force) − F(v)) / m`, `dt/dx = 1/v`. Energy by cause is summed with the same weights as
 //! the state, so that it closes to rounding.
 
+mod bends;
+mod log;
+
 use std::rc::Rc;
 
 use crate::air::Wind;
 use crate::course::{Course, Segment};
 use crate::position::Position;
-use crate::power_duration::{PowerDuration, Recovery, w_prime_balance_j};
+use crate::power_duration::{PowerDuration, Recovery};
 use crate::resistance::{Machine, Stretch};
 use crate::solve::{gauss_points, root};
+use bends::{Limit, follow_limit, limits, settled_until_m, up_to_limit};
+use log::Log;
 
 /// How the ride begins.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -306,52 +311,6 @@ impl Rider<'_> {
     }
 }
 
-/// The most kinetic energy that the bends allow on one stretch: `cap` all along, `exit` at its end, and no more before
-/// the end than braking can shed.
-#[derive(Clone, Copy, Debug)]
-struct Limit {
-    cap: f64,
-    exit: f64,
-    end_m: f64,
-    braking_m_s2: f64,
-}
-
-impl Limit {
-    fn braking_line(&self, distance_m: f64) -> f64 {
-        self.exit + self.braking_m_s2 * (self.end_m - distance_m).max(0.0)
-    }
-
-    fn at(&self, distance_m: f64) -> f64 {
-        self.cap.min(self.braking_line(distance_m))
-    }
-
-    fn brakes(&self, distance_m: f64) -> bool {
-        self.braking_line(distance_m) <= self.cap
-    }
-}
-
-/// The limits of every stretch, from the finish backwards.
-fn limits(setup: &Setup) -> Vec<Limit> {
-    let machine = &setup.machine;
-    let mut end_m = setup.course.distance_m();
-    let mut entry = f64::INFINITY;
-    let mut limits: Vec<Limit> = setup
-        .course
-        .segments
-        .iter()
-        .rev()
-        .map(|segment| {
-            let cap = segment.radius_m.map_or(f64::INFINITY, |radius_m| 0.5 * machine.lateral_m_s2 * radius_m);
-            let limit = Limit { cap, exit: entry.min(cap), end_m, braking_m_s2: machine.braking_m_s2 };
-            end_m -= segment.length_m;
-            entry = limit.at(end_m);
-            limit
-        })
-        .collect();
-    limits.reverse();
-    limits
-}
-
 /// Follows a ride at constant power to the line.
 fn follow(setup: &Setup, power_w: f64, track: &mut impl Track) -> Result<State, Stall> {
     let machine = &setup.machine;
@@ -490,181 +449,4 @@ fn settle(rider: &Rider<'_>, state: &mut State, u: f64, h: f64, left_m: f64, tra
     let next = State { distance_m, u, time_s };
     track.step(&rider.stretch, *state, next, &[Node { length_m: h, ..slope.node }]);
     *state = next;
-}
-
-/// How far a steady speed may be kept before the braking line, m.
-fn settled_until_m(state: &State, limit: &Limit) -> f64 {
-    let meets_at_m = limit.end_m - (state.u - limit.exit).max(0.0) / limit.braking_m_s2;
-    if state.u > limit.cap { 0.0 } else { meets_at_m - state.distance_m }
-}
-
-/// The part of a step before the rider meets a limit, by bisection to a tenth of a millimetre.
-fn up_to_limit(rider: &Rider<'_>, from: State, first: &Slope, h: f64, limit: &Limit) -> (State, [Node; 4]) {
-    let (mut low, mut high) = (0.0, h);
-    let mut best = (from, [Node::default(); 4]);
-    while high - low > 1e-4 {
-        let middle = 0.5 * (low + high);
-        match rider.runge_kutta(from, first, middle) {
-            Some((next, nodes)) if next.u <= limit.at(next.distance_m) => {
-                best = (next, nodes);
-                low = middle;
-            }
-            _ => high = middle,
-        }
-    }
-    let (mut state, nodes) = best;
-    state.u = limit.at(state.distance_m);
-    (state, nodes)
-}
-
-/// Along a bend's limit: holds the bend's speed with as little power as that takes, or brakes for the next. False where
-/// the rider would be slower than the limit anyway.
-fn follow_limit(
-    rider: &Rider<'_>,
-    state: &mut State,
-    first: &Slope,
-    limit: &Limit,
-    end_m: f64,
-    track: &mut impl Track,
-) -> bool {
-    const SHORT_M: f64 = 20.0;
-    let left_m = end_m - state.distance_m;
-    let mass_kg = rider.mass_kg;
-    let u = limit.at(state.distance_m);
-    let braking = limit.brakes(state.distance_m);
-    let slope = if braking { -limit.braking_m_s2 } else { 0.0 };
-    if first.du < slope {
-        return false;
-    }
-    let until_braking_m = left_m - (limit.cap - limit.exit).max(0.0) / limit.braking_m_s2;
-    let h = if braking { left_m } else { until_braking_m.min(left_m) };
-    let h = if rider.position.fade.is_some() { h.min(SHORT_M) } else { h };
-    let h = if h > 1e-6 { h } else { left_m.min(1e-6) };
-    let after = u + slope * h;
-    let (v0, v1) = ((2.0 * u).sqrt(), (2.0 * after).sqrt());
-    let time_s = state.time_s + 2.0 * h / (v0 + v1);
-    let cda_m2 = rider.position.cda_at_m2(state.time_s);
-    let nodes = gauss_points(0.0, h).map(|(x, length_m)| {
-        let speed_m_s = (2.0 * (u + slope * x)).sqrt();
-        let air_n = rider.stretch.air_n(speed_m_s, cda_m2);
-        let needed_n = air_n + rider.stretch.total_without_air_n(speed_m_s) + slope * mass_kg;
-        Node { length_m, speed_m_s, propulsion_n: needed_n.clamp(0.0, rider.propulsion_n(speed_m_s)), air_n }
-    });
-    let next = State { distance_m: if h == left_m { end_m } else { state.distance_m + h }, u: after, time_s };
-    track.step(&rider.stretch, *state, next, &nodes);
-    *state = next;
-    true
-}
-
-/// Keeps samples, energy and W′ balance.
-struct Log<'a> {
-    setup: &'a Setup,
-    recovery: Recovery,
-    threshold_w: f64,
-    sample_at_m: &'a [f64],
-    samples: Vec<Sample>,
-    energy: Energy,
-    balance_j: f64,
-    least_j: f64,
-    largest_yaw: f64,
-    start_u: Option<f64>,
-}
-
-impl<'a> Log<'a> {
-    fn new(setup: &'a Setup, recovery: Recovery, finish_s: f64, sample_at_m: &'a [f64]) -> Self {
-        let w_prime_j = setup.power.w_prime_j;
-        Self {
-            setup,
-            recovery,
-            threshold_w: setup.power.threshold_w(finish_s),
-            sample_at_m,
-            samples: Vec::with_capacity(sample_at_m.len()),
-            energy: Energy::default(),
-            balance_j: w_prime_j,
-            least_j: w_prime_j,
-            largest_yaw: 0.0,
-            start_u: None,
-        }
-    }
-
-    fn balance_after(&self, power_w: f64, dt_s: f64) -> f64 {
-        let above_w = power_w - self.threshold_w;
-        w_prime_balance_j(self.recovery, self.balance_j, self.setup.power.w_prime_j, above_w, dt_s)
-    }
-
-    fn finish(mut self, end: State) -> Ride {
-        let mass_kg = self.setup.machine.effective_mass_kg();
-        self.energy.kinetic_j = mass_kg * (end.u - self.start_u.unwrap_or(end.u));
-        Ride {
-            time_s: end.time_s,
-            distance_m: end.distance_m,
-            energy: self.energy,
-            samples: self.samples,
-            w_prime_left_j: self.balance_j,
-            w_prime_least_j: self.least_j,
-            largest_yaw: self.largest_yaw,
-        }
-    }
-}
-
-impl Track for Log<'_> {
-    fn step(&mut self, stretch: &Stretch<'_>, from: State, to: State, nodes: &[Node]) {
-        self.start_u.get_or_insert(from.u);
-        let efficiency = self.setup.machine.drivetrain_efficiency;
-        let mut road_j = 0.0;
-        let mut resisted_j = 0.0;
-        for node in nodes {
-            let forces = stretch.forces_with_air(node.speed_m_s, node.air_n);
-            let length_m = node.length_m;
-            self.energy.air_j += length_m * forces.air_n;
-            self.energy.rolling_j += length_m * forces.rolling_n;
-            self.energy.climbing_j += length_m * forces.climbing_n;
-            self.energy.bearings_j += length_m * forces.bearings_n;
-            road_j += length_m * node.propulsion_n;
-            resisted_j += length_m * forces.total_n();
-            if node.speed_m_s > 3.0 {
-                self.largest_yaw = self.largest_yaw.max(stretch.yaw(node.speed_m_s));
-            }
-        }
-        let kinetic_j = self.setup.machine.effective_mass_kg() * (to.u - from.u);
-        let braked_j = road_j - resisted_j - kinetic_j;
-        // Free motion closes to rounding; what a limit takes beyond that went into the brakes.
-        if braked_j.abs() > 1e-9 * (road_j.abs() + kinetic_j.abs() + resisted_j.abs()) {
-            self.energy.braking_j += braked_j;
-        }
-        let pedal_j = road_j / efficiency;
-        self.energy.pedal_j += pedal_j;
-        self.energy.drivetrain_j += pedal_j - road_j;
-
-        let dt_s = to.time_s - from.time_s;
-        let power_w = if dt_s > 0.0 { pedal_j / dt_s } else { 0.0 };
-        while let Some(&distance_m) = self.sample_at_m.get(self.samples.len()) {
-            if distance_m > to.distance_m {
-                break;
-            }
-            let (time_s, speed_m_s) = between(from, to, distance_m);
-            let w_prime_balance_j = self.balance_after(power_w, time_s - from.time_s);
-            self.samples.push(Sample { distance_m, time_s, speed_m_s, w_prime_balance_j });
-        }
-        self.balance_j = self.balance_after(power_w, dt_s);
-        self.least_j = self.least_j.min(self.balance_j);
-    }
-}
-
-/// Time and speed between two states: time by cubic Hermite interpolation, kinetic energy linearly.
-fn between(from: State, to: State, distance_m: f64) -> (f64, f64) {
-    let length_m = to.distance_m - from.distance_m;
-    let s = if length_m > 0.0 { ((distance_m - from.distance_m) / length_m).clamp(0.0, 1.0) } else { 1.0 };
-    let speed_m_s = (2.0 * (from.u + s * (to.u - from.u))).sqrt();
-    if from.u <= 0.0 {
-        let share = if to.u > 0.0 { speed_m_s / to.speed_m_s() } else { s };
-        return (from.time_s + share * (to.time_s - from.time_s), speed_m_s);
-    }
-    let (m0, m1) = (length_m / from.speed_m_s(), length_m / to.speed_m_s());
-    let (s2, s3) = (s * s, s * s * s);
-    let time_s = (2.0 * s3 - 3.0 * s2 + 1.0) * from.time_s
-        + (s3 - 2.0 * s2 + s) * m0
-        + (3.0 * s2 - 2.0 * s3) * to.time_s
-        + (s3 - s2) * m1;
-    (time_s, speed_m_s)
 }

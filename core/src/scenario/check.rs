@@ -1,0 +1,230 @@
+//! What is wrong with a scenario, and what is only doubtful.
+
+use super::inspect::{Inspect, path};
+use super::{CourseKind, Point, Scenario, VERSION, YawRow};
+use crate::bounds::{self, Field};
+use crate::error::{Error, Kind, Warning, decimal};
+use crate::quantity::Quantity;
+
+impl Scenario {
+    /// Checks every number and everything that numbers say together; what is legal but doubtful comes back as warnings.
+    ///
+    /// # Errors
+    /// The first thing wrong, by its path from `scenario`.
+    pub fn check(&self) -> Result<Vec<Warning>, Error> {
+        struct Check {
+            first: Option<Error>,
+            warnings: Vec<Warning>,
+        }
+        impl Inspect for Check {
+            fn number(&mut self, field: &'static Field, position: Option<usize>, quantity: &mut Quantity) {
+                let path = path(field, position);
+                if let Err(error) = check_quantity(field, &path, quantity) {
+                    self.first.get_or_insert(error);
+                } else {
+                    self.warnings.extend(field.doubt(&path, quantity.value));
+                }
+            }
+        }
+        if self.fasterby != VERSION {
+            return Err(version_error(self.fasterby));
+        }
+        let mut check = Check { first: None, warnings: Vec::new() };
+        self.clone().inspect(&mut check);
+        if let Some(error) = check.first {
+            return Err(error);
+        }
+        self.check_positions()?;
+        self.check_power()?;
+        self.check_course()?;
+        self.check_conditions(&mut check.warnings)?;
+        Ok(check.warnings)
+    }
+
+    fn check_positions(&self) -> Result<(), Error> {
+        let conflict = |field: &str, message: String| Err(Error::new(Kind::Conflict, field, message));
+        if self.positions.is_empty() {
+            return conflict("scenario.positions", "There is no position: give at least one.".into());
+        }
+        if self.positions.len() > bounds::MOST_POSITIONS {
+            let message = format!("There are more than {} positions.", bounds::MOST_POSITIONS);
+            return Err(Error::new(Kind::TooLarge, "scenario.positions", message));
+        }
+        position_index(self, self.riding_position, "scenario.riding_position")?;
+        let texts = self.positions.iter().enumerate().map(|(i, p)| (format!("scenario.positions[{i}].name"), &p.name));
+        for (field, text) in texts.chain([("scenario.title".to_owned(), &self.title)]) {
+            if text.len() > bounds::MOST_TEXT_BYTES {
+                let message = format!("{field} is longer than {} bytes.", bounds::MOST_TEXT_BYTES);
+                return Err(Error::new(Kind::TooLarge, field, message));
+            }
+        }
+        for (i, position) in self.positions.iter().enumerate() {
+            if let Some(fade) = &position.fade
+                && fade.complete_s.value < fade.begins_s.value
+            {
+                let field = format!("scenario.positions[{i}].fade.complete_s");
+                return conflict(&field, format!("{field} must not be before begins_s."));
+            }
+            check_yaw_table(&position.yaw_table, &format!("scenario.positions[{i}].yaw_table"))?;
+        }
+        Ok(())
+    }
+
+    fn check_power(&self) -> Result<(), Error> {
+        match self.power.peak_w {
+            Some(peak_w) if peak_w.value <= self.power.cp_w.value => {
+                let message = "scenario.power.peak_w must be above cp_w.";
+                Err(Error::new(Kind::Conflict, "scenario.power.peak_w", message))
+            }
+            _ => Ok(()),
+        }
+    }
+
+    fn check_course(&self) -> Result<(), Error> {
+        let course = &self.course;
+        let misplaced = |field: &str, kind: &str| {
+            let message = format!("scenario.course.{field} does not belong to a {kind} course.");
+            Err(Error::new(Kind::Conflict, format!("scenario.course.{field}"), message))
+        };
+        match course.kind {
+            CourseKind::Simple if !course.points.is_empty() => misplaced("points", "simple"),
+            CourseKind::Simple => Ok(()),
+            CourseKind::Profile if course.distance_m.is_some() => misplaced("distance_m", "profile"),
+            CourseKind::Profile if course.grade.is_some() => misplaced("grade", "profile"),
+            CourseKind::Profile if course.bearing_deg.is_some() => misplaced("bearing_deg", "profile"),
+            CourseKind::Profile if course.out_and_back.is_some() => misplaced("out_and_back", "profile"),
+            CourseKind::Profile => check_points(&course.points),
+        }
+    }
+
+    fn check_conditions(&self, warnings: &mut Vec<Warning>) -> Result<(), Error> {
+        let day = &self.conditions;
+        let conflict = |field: &str, message: &str| Err(Error::new(Kind::Conflict, field, message));
+        if day.relative_humidity.is_some() && day.dew_point_c.is_some() {
+            let message = "Give scenario.conditions.dew_point_c or relative_humidity, not both.";
+            return conflict("scenario.conditions.dew_point_c", message);
+        }
+        if day.roughness_length_m.is_some() && day.shelter_factor.is_some() {
+            let message = "Give scenario.conditions.shelter_factor or roughness_length_m, not both.";
+            return conflict("scenario.conditions.shelter_factor", message);
+        }
+        // Forecasts round both to whole degrees or tenths.
+        const ROUNDING_C: f64 = 0.2;
+        if let Some(dew) = day.dew_point_c
+            && dew.value > day.temperature_c.value + ROUNDING_C
+        {
+            let message = "scenario.conditions.dew_point_c is above the temperature, which cannot be.";
+            return conflict("scenario.conditions.dew_point_c", message);
+        }
+        let roughness_m = day.roughness_length_m.map_or(bounds::ROUGHNESS_LENGTH_M.default, |q| q.value);
+        if day.shelter_factor.is_none()
+            && day.wind_speed_m_s.value > 0.0
+            && day.rider_height_m.value < 20.0 * roughness_m
+        {
+            let message =
+                "The wind law is only indicative so close to rough ground; a stated shelter may serve better.";
+            warnings.push(Warning::new("scenario.conditions.roughness_length_m", "wind_law", message));
+        }
+        let pressure = self.course_pressure_pa();
+        if !(50_000.0..=110_000.0).contains(&pressure) {
+            let message = "The pressure at the course comes out beyond 500 to 1100 hPa.";
+            return conflict("scenario.conditions.pressure_hpa", message);
+        }
+        Ok(())
+    }
+}
+
+/// Checks a value and its standard deviation.
+///
+/// # Errors
+/// Names `path` or its `sd`.
+pub fn check_quantity(field: &Field, path: &str, quantity: &Quantity) -> Result<(), Error> {
+    field.check(|| path.to_owned(), quantity.value)?;
+    let widest = field.max - field.min;
+    let sd_path = format!("{path}.sd");
+    if !quantity.sd.is_finite() {
+        return Err(Error::new(Kind::NotFinite, &sd_path, format!("{sd_path} is not a number that can be used.")));
+    }
+    if !(0.0..=widest).contains(&quantity.sd) {
+        return Err(Error::out_of_range(sd_path, quantity.sd, 0.0, widest, field.unit));
+    }
+    Ok(())
+}
+
+/// Checks that an index names a position.
+///
+/// # Errors
+/// Names `field`.
+pub fn position_index(scenario: &Scenario, index: usize, field: &str) -> Result<usize, Error> {
+    let count = scenario.positions.len();
+    if index < count {
+        return Ok(index);
+    }
+    Err(Error::out_of_range(field, index as f64, 0.0, count.saturating_sub(1) as f64, ""))
+}
+
+fn check_yaw_table(rows: &[YawRow], path: &str) -> Result<(), Error> {
+    if rows.len() > bounds::MOST_YAW_ROWS {
+        let message = format!("{path} has more than {} rows.", bounds::MOST_YAW_ROWS);
+        return Err(Error::new(Kind::TooLarge, path, message));
+    }
+    for (i, row) in rows.iter().enumerate() {
+        bounds::YAW_DEG.check(|| format!("{path}[{i}].yaw_deg"), row.yaw_deg)?;
+        bounds::YAW_RATIO.check(|| format!("{path}[{i}].ratio"), row.ratio)?;
+        if i > 0 && row.yaw_deg <= rows[i - 1].yaw_deg {
+            let field = format!("{path}[{i}].yaw_deg");
+            return Err(Error::new(Kind::Conflict, &field, format!("{field} must be larger than the row before.")));
+        }
+    }
+    Ok(())
+}
+
+fn check_points(points: &[Point]) -> Result<(), Error> {
+    let path = "scenario.course.points";
+    if points.len() < 2 {
+        return Err(Error::new(Kind::Missing, path, "A profile needs at least two points."));
+    }
+    for (i, point) in points.iter().enumerate() {
+        bounds::POINT_DISTANCE_M.check(|| format!("{path}[{i}].distance_m"), point.distance_m)?;
+        bounds::POINT_ELEVATION_M.check(|| format!("{path}[{i}].elevation_m"), point.elevation_m)?;
+        bounds::POINT_BEARING_DEG.check(|| format!("{path}[{i}].bearing_deg"), point.bearing_deg)?;
+        if let Some(radius_m) = point.radius_m {
+            bounds::POINT_RADIUS_M.check(|| format!("{path}[{i}].radius_m"), radius_m)?;
+        }
+        let Some(before) = i.checked_sub(1).and_then(|before| points.get(before)) else { continue };
+        // Closer points than survey accuracy give grades that are noise.
+        const CLOSEST_M: f64 = 0.1;
+        if point.distance_m < before.distance_m + CLOSEST_M {
+            let field = format!("{path}[{i}].distance_m");
+            let message = format!("{field} must be at least 0.1 m beyond the point before.");
+            return Err(Error::new(Kind::Conflict, field, message));
+        }
+        let grade = (point.elevation_m - before.elevation_m) / (point.distance_m - before.distance_m);
+        if !(bounds::GRADE.min..=bounds::GRADE.max).contains(&grade) {
+            let message =
+                format!("The road to point {i} rises by {} %, more than is ridden.", decimal((100.0 * grade).round()));
+            return Err(Error {
+                min: Some(bounds::GRADE.min),
+                max: Some(bounds::GRADE.max),
+                ..Error::new(Kind::OutOfRange, format!("{path}[{i}].elevation_m"), message)
+            });
+        }
+    }
+    let length_m = points[points.len() - 1].distance_m - points[0].distance_m;
+    bounds::DISTANCE_M.check(|| path.to_owned(), length_m)
+}
+
+/// What is said of a scenario of another version.
+pub fn version_error(version: u64) -> Error {
+    let (kind, message) = if version > VERSION {
+        (
+            Kind::NewerVersion,
+            format!(
+                "This was saved by a newer version ({version}); this one reads version {VERSION}. It is left as it is."
+            ),
+        )
+    } else {
+        (Kind::OutOfRange, format!("scenario.fasterby is {version}; the oldest version is {VERSION}."))
+    };
+    Error::new(kind, "scenario.fasterby", message)
+}

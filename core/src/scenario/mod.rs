@@ -1,0 +1,481 @@
+//! The saved file: what riders write down.
+
+mod check;
+mod inspect;
+mod physical;
+
+use std::fmt;
+
+use serde::de::{self, IgnoredAny, MapAccess, Visitor};
+use serde::{Deserialize, Deserializer, Serialize, Serializer};
+
+use crate::bounds;
+use crate::quantity::Quantity;
+pub use check::{check_quantity, position_index, version_error};
+pub use inspect::{Input, Inspect};
+
+/// The version of the scenario that this code writes.
+pub const VERSION: u64 = 1;
+
+/// A rider, their positions, power, course and day. Every part may be left out; typical values fill in.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(default, deny_unknown_fields)]
+pub struct Scenario {
+    /// The version of this form.
+    #[cfg_attr(feature = "types", ts(type = "number"))]
+    pub fasterby: u64,
+    /// What the rider calls it.
+    pub title: String,
+    /// The rider.
+    pub rider: Rider,
+    /// The bicycle.
+    pub bike: Bike,
+    /// The positions the rider has.
+    pub positions: Vec<Position>,
+    /// The one ridden, by its place in `positions`.
+    pub riding_position: usize,
+    /// What the rider can push.
+    pub power: Power,
+    /// The road.
+    pub course: Course,
+    /// The day.
+    pub conditions: Conditions,
+    /// The start.
+    pub start: StartForm,
+    /// The model's own error as a share of a finish time.
+    pub model_error_share: Quantity,
+}
+
+impl Default for Scenario {
+    fn default() -> Self {
+        Self {
+            fasterby: VERSION,
+            title: String::new(),
+            rider: Rider::default(),
+            bike: Bike::default(),
+            positions: vec![Position::default()],
+            riding_position: 0,
+            power: Power::default(),
+            course: Course::default(),
+            conditions: Conditions::default(),
+            start: StartForm::default(),
+            model_error_share: bounds::MODEL_ERROR_SHARE.chosen(),
+        }
+    }
+}
+
+/// The rider.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(default, deny_unknown_fields)]
+pub struct Rider {
+    /// Rider, bicycle and all they carry, kg.
+    pub total_mass_kg: Quantity,
+}
+
+impl Default for Rider {
+    fn default() -> Self {
+        Self { total_mass_kg: bounds::TOTAL_MASS_KG.typical() }
+    }
+}
+
+/// The bicycle.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(default, deny_unknown_fields)]
+pub struct Bike {
+    /// Crr.
+    pub rolling_coefficient: Quantity,
+    /// Share of pedal power that reaches the road.
+    pub drivetrain_efficiency: Quantity,
+    /// What the turning wheels add to the mass when speed changes, kg.
+    pub rotating_mass_kg: Quantity,
+    /// Constant part of bearing drag, N.
+    pub bearing_drag_n: Quantity,
+    /// Part of bearing drag that grows with speed, N s/m.
+    pub bearing_drag_n_s_per_m: Quantity,
+    /// The most propulsive force, N.
+    pub launch_force_n: Quantity,
+    /// The most sideways acceleration in a bend, m/s².
+    pub lateral_m_s2: Quantity,
+    /// Deceleration before a bend, m/s².
+    pub braking_m_s2: Quantity,
+}
+
+impl Default for Bike {
+    fn default() -> Self {
+        Self {
+            rolling_coefficient: bounds::ROLLING_COEFFICIENT.typical(),
+            drivetrain_efficiency: bounds::DRIVETRAIN_EFFICIENCY.typical(),
+            rotating_mass_kg: bounds::ROTATING_MASS_KG.typical(),
+            bearing_drag_n: bounds::BEARING_DRAG_N.typical(),
+            bearing_drag_n_s_per_m: bounds::BEARING_DRAG_N_S_PER_M.typical(),
+            launch_force_n: bounds::LAUNCH_FORCE_N.typical(),
+            lateral_m_s2: bounds::LATERAL_M_S2.typical(),
+            braking_m_s2: bounds::BRAKING_M_S2.typical(),
+        }
+    }
+}
+
+/// A position on the bicycle.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(default, deny_unknown_fields)]
+pub struct Position {
+    /// What the rider calls it.
+    pub name: String,
+    /// Drag area when fresh, m².
+    pub cda_m2: Quantity,
+    /// Critical power in it over that of the power tests.
+    pub cp_factor: Quantity,
+    /// W′ in it over that of the power tests.
+    pub w_prime_factor: Quantity,
+    /// Axial drag area by yaw, over that at zero yaw.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    pub yaw_table: Vec<YawRow>,
+    /// How drag area changes with air speed.
+    pub speed_exponent: Quantity,
+    /// The air speed at which drag area was measured, m/s.
+    pub reference_airspeed_m_s: Quantity,
+    /// How it is lost.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "types", ts(optional))]
+    pub fade: Option<Fade>,
+    /// How often it is left.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "types", ts(optional))]
+    pub lapses: Option<Lapses>,
+}
+
+impl Default for Position {
+    fn default() -> Self {
+        Self {
+            name: String::new(),
+            cda_m2: bounds::CDA_M2.typical(),
+            cp_factor: bounds::CP_FACTOR.typical(),
+            w_prime_factor: bounds::W_PRIME_FACTOR.typical(),
+            yaw_table: Vec::new(),
+            speed_exponent: bounds::SPEED_EXPONENT.typical(),
+            reference_airspeed_m_s: bounds::REFERENCE_AIRSPEED_M_S.typical(),
+            fade: None,
+            lapses: None,
+        }
+    }
+}
+
+/// One row of a yaw table.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(deny_unknown_fields)]
+pub struct YawRow {
+    /// Angle between the bicycle and the apparent wind, degrees.
+    pub yaw_deg: f64,
+    /// Axial drag area over that at zero yaw.
+    pub ratio: f64,
+}
+
+/// A position that is lost.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(default, deny_unknown_fields)]
+pub struct Fade {
+    /// Drag area once it is lost, m².
+    pub tired_cda_m2: Quantity,
+    /// When it begins to go, s.
+    pub begins_s: Quantity,
+    /// When it has gone, s.
+    pub complete_s: Quantity,
+}
+
+impl Default for Fade {
+    fn default() -> Self {
+        Self {
+            tired_cda_m2: bounds::FADE_TIRED_CDA_M2.typical(),
+            begins_s: bounds::FADE_BEGINS_S.typical(),
+            complete_s: bounds::FADE_COMPLETE_S.typical(),
+        }
+    }
+}
+
+/// A share of the time out of the position.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(default, deny_unknown_fields)]
+pub struct Lapses {
+    /// Share of the time, 0 to 1.
+    pub share: Quantity,
+    /// Drag area in a lapse, m².
+    pub cda_m2: Quantity,
+}
+
+impl Default for Lapses {
+    fn default() -> Self {
+        Self { share: bounds::LAPSES_SHARE.typical(), cda_m2: bounds::LAPSES_CDA_M2.typical() }
+    }
+}
+
+/// What the rider can push.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(default, deny_unknown_fields)]
+pub struct Power {
+    /// Critical power, W.
+    pub cp_w: Quantity,
+    /// W′, J.
+    pub w_prime_j: Quantity,
+    /// Power at the first instant, W.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "types", ts(optional))]
+    pub peak_w: Option<Quantity>,
+    /// Watts lost for each e-fold of time in long rides.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "types", ts(optional))]
+    pub long_ride_loss_w: Option<Quantity>,
+    /// From when that counts, s.
+    pub long_ride_from_s: Quantity,
+}
+
+impl Default for Power {
+    fn default() -> Self {
+        Self {
+            cp_w: bounds::CP_W.typical(),
+            w_prime_j: bounds::W_PRIME_J.typical(),
+            peak_w: None,
+            long_ride_loss_w: None,
+            long_ride_from_s: bounds::LONG_RIDE_FROM_S.typical(),
+        }
+    }
+}
+
+/// Which kind of course.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(rename_all = "snake_case")]
+pub enum CourseKind {
+    /// One grade and bearing.
+    #[default]
+    Simple,
+    /// Surveyed points.
+    Profile,
+}
+
+/// The road.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(default, deny_unknown_fields)]
+pub struct Course {
+    /// Which kind.
+    pub kind: CourseKind,
+    /// Its length, m; of a simple course.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "types", ts(optional))]
+    pub distance_m: Option<Quantity>,
+    /// Rise over run; of a simple course.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "types", ts(optional))]
+    pub grade: Option<Quantity>,
+    /// The way it leads at the start, degrees; of a simple course.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "types", ts(optional))]
+    pub bearing_deg: Option<Quantity>,
+    /// Whether it comes back the way it went; of a simple course.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "types", ts(optional))]
+    pub out_and_back: Option<bool>,
+    /// Points of a profile, by ascending distance.
+    #[serde(deserialize_with = "points", skip_serializing_if = "Vec::is_empty")]
+    pub points: Vec<Point>,
+}
+
+impl Default for Course {
+    fn default() -> Self {
+        Self {
+            kind: CourseKind::Simple,
+            distance_m: None,
+            grade: None,
+            bearing_deg: None,
+            out_and_back: None,
+            points: Vec::new(),
+        }
+    }
+}
+
+/// A point of a profile.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(deny_unknown_fields)]
+pub struct Point {
+    /// Along the road from the start, m.
+    pub distance_m: f64,
+    /// Above sea level, m.
+    pub elevation_m: f64,
+    /// The way the road leads from here on, degrees.
+    #[serde(default)]
+    pub bearing_deg: f64,
+    /// Radius of the bend from here to the next point, m.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "types", ts(optional))]
+    pub radius_m: Option<f64>,
+}
+
+/// Where a pressure holds.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(rename_all = "snake_case")]
+pub enum PressureIs {
+    /// Reduced to sea level, as forecasts are.
+    #[default]
+    SeaLevel,
+    /// At the course, as a barometer on the spot shows.
+    Course,
+}
+
+/// The day.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(default, deny_unknown_fields)]
+pub struct Conditions {
+    /// At the course, °C.
+    pub temperature_c: Quantity,
+    /// hPa; left out, the standard atmosphere's at this altitude.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "types", ts(optional))]
+    pub pressure_hpa: Option<Quantity>,
+    /// Where that pressure holds.
+    pub pressure_is: PressureIs,
+    /// Of the course, m.
+    pub altitude_m: Quantity,
+    /// 0 to 1.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "types", ts(optional))]
+    pub relative_humidity: Option<Quantity>,
+    /// In place of the humidity, °C.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "types", ts(optional))]
+    pub dew_point_c: Option<Quantity>,
+    /// As forecast, m/s.
+    pub wind_speed_m_s: Quantity,
+    /// Where it comes from, degrees.
+    pub wind_from_deg: Quantity,
+    /// Height of the forecast wind, m.
+    pub wind_height_m: Quantity,
+    /// Height at which the rider meets it, m.
+    pub rider_height_m: Quantity,
+    /// Of the land around, m.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "types", ts(optional))]
+    pub roughness_length_m: Option<Quantity>,
+    /// In place of the roughness: the share of the wind that reaches the rider.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "types", ts(optional))]
+    pub shelter_factor: Option<Quantity>,
+    /// For gravity, degrees.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "types", ts(optional))]
+    pub latitude_deg: Option<Quantity>,
+}
+
+impl Default for Conditions {
+    fn default() -> Self {
+        Self {
+            temperature_c: bounds::TEMPERATURE_C.typical(),
+            pressure_hpa: None,
+            pressure_is: PressureIs::SeaLevel,
+            altitude_m: bounds::ALTITUDE_M.chosen(),
+            relative_humidity: None,
+            dew_point_c: None,
+            wind_speed_m_s: bounds::WIND_SPEED_M_S.chosen(),
+            wind_from_deg: bounds::WIND_FROM_DEG.chosen(),
+            wind_height_m: bounds::WIND_HEIGHT_M.chosen(),
+            rider_height_m: bounds::RIDER_HEIGHT_M.chosen(),
+            roughness_length_m: None,
+            shelter_factor: None,
+            latitude_deg: None,
+        }
+    }
+}
+
+/// The start: `"standing"`, `"rolling"` or `{ "speed_m_s": 8 }`.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[cfg_attr(feature = "types", ts(type = "\"standing\" | \"rolling\" | { speed_m_s: Quantity }"))]
+pub enum StartForm {
+    /// From rest.
+    #[default]
+    Standing,
+    /// At the steady speed of the first metres.
+    Rolling,
+    /// At a given speed.
+    Speed(Quantity),
+}
+
+impl Serialize for StartForm {
+    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        #[derive(Serialize)]
+        struct Speed {
+            speed_m_s: Quantity,
+        }
+        match self {
+            Self::Standing => serializer.serialize_str("standing"),
+            Self::Rolling => serializer.serialize_str("rolling"),
+            &Self::Speed(speed_m_s) => Speed { speed_m_s }.serialize(serializer),
+        }
+    }
+}
+
+impl<'de> Deserialize<'de> for StartForm {
+    fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
+        struct Form;
+        impl<'de> Visitor<'de> for Form {
+            type Value = StartForm;
+            fn expecting(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+                f.write_str("\"standing\", \"rolling\" or { speed_m_s }")
+            }
+            fn visit_str<E: de::Error>(self, text: &str) -> Result<StartForm, E> {
+                match text {
+                    "standing" => Ok(StartForm::Standing),
+                    "rolling" => Ok(StartForm::Rolling),
+                    other => Err(de::Error::unknown_variant(other, &["standing", "rolling"])),
+                }
+            }
+            fn visit_map<A: MapAccess<'de>>(self, mut map: A) -> Result<StartForm, A::Error> {
+                let mut speed_m_s = None;
+                while let Some(key) = map.next_key::<String>()? {
+                    if key != "speed_m_s" {
+                        map.next_value::<IgnoredAny>()?;
+                        return Err(de::Error::unknown_field(&key, &["speed_m_s"]));
+                    }
+                    speed_m_s = Some(map.next_value()?);
+                }
+                speed_m_s.map(StartForm::Speed).ok_or_else(|| de::Error::missing_field("speed_m_s"))
+            }
+        }
+        deserializer.deserialize_any(Form)
+    }
+}
+
+/// Points, refused beyond the most that are read so that no request holds the page up.
+fn points<'de, D: Deserializer<'de>>(deserializer: D) -> Result<Vec<Point>, D::Error> {
+    struct Points;
+    impl<'de> Visitor<'de> for Points {
+        type Value = Vec<Point>;
+        fn expecting(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+            f.write_str("a list of points")
+        }
+        fn visit_seq<A: de::SeqAccess<'de>>(self, mut list: A) -> Result<Vec<Point>, A::Error> {
+            let mut points = Vec::new();
+            while let Some(point) = list.next_element()? {
+                if points.len() == bounds::MOST_POINTS {
+                    return Err(de::Error::custom(format!(
+                        "too large: at most {} points are read",
+                        bounds::MOST_POINTS
+                    )));
+                }
+                points.push(point);
+            }
+            Ok(points)
+        }
+    }
+    deserializer.deserialize_seq(Points)
+}

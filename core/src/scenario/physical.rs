@@ -1,0 +1,153 @@
+//! The physics' own structs, made from a scenario.
+
+use std::rc::Rc;
+
+use super::{CourseKind, Position, PressureIs, Scenario, StartForm};
+use crate::air::{self, Ground, Moisture, Wind};
+use crate::bounds::{self, Field};
+use crate::course;
+use crate::position;
+use crate::power_duration::{LongRide, PowerDuration};
+use crate::quantity::Quantity;
+use crate::resistance::{DragShape, Machine};
+use crate::ride::{Setup, Start};
+
+impl Scenario {
+    /// Pressure at the course, Pa.
+    pub(super) fn course_pressure_pa(&self) -> f64 {
+        let day = &self.conditions;
+        match (day.pressure_hpa, day.pressure_is) {
+            (None, _) => air::standard_pressure_pa(day.altitude_m.value),
+            (Some(hpa), PressureIs::Course) => 100.0 * hpa.value,
+            (Some(hpa), PressureIs::SeaLevel) => {
+                air::course_pressure_pa(100.0 * hpa.value, day.altitude_m.value, day.temperature_c.value)
+            }
+        }
+    }
+
+    /// Density of the air at the course, kg/m³.
+    pub fn density_kg_m3(&self) -> f64 {
+        let day = &self.conditions;
+        let moisture = match (day.dew_point_c, day.relative_humidity) {
+            (Some(dew_point), _) => Moisture::DewPointC(dew_point.value.min(day.temperature_c.value)),
+            (None, humidity) => {
+                Moisture::RelativeHumidity(humidity.map_or(bounds::RELATIVE_HUMIDITY.default, |q| q.value))
+            }
+        };
+        air::density_kg_m3(day.temperature_c.value, self.course_pressure_pa(), moisture)
+    }
+
+    /// Wind at rider height, m/s.
+    pub fn rider_wind_m_s(&self) -> f64 {
+        let day = &self.conditions;
+        let ground = match (day.shelter_factor, day.roughness_length_m) {
+            (Some(share), _) => Ground::Shelter(share.value),
+            (None, z0) => Ground::RoughnessLengthM(z0.map_or(bounds::ROUGHNESS_LENGTH_M.default, |q| q.value)),
+        };
+        day.wind_speed_m_s.value * air::wind_factor(ground, day.rider_height_m.value, day.wind_height_m.value)
+    }
+
+    /// The rider and bicycle as the physics takes them.
+    pub fn machine(&self) -> Machine {
+        let (bike, day) = (&self.bike, &self.conditions);
+        Machine {
+            total_mass_kg: self.rider.total_mass_kg.value,
+            rotating_mass_kg: bike.rotating_mass_kg.value,
+            rolling_coefficient: bike.rolling_coefficient.value,
+            drivetrain_efficiency: bike.drivetrain_efficiency.value,
+            bearing_drag_n: bike.bearing_drag_n.value,
+            bearing_drag_n_s_per_m: bike.bearing_drag_n_s_per_m.value,
+            launch_force_n: bike.launch_force_n.value,
+            lateral_m_s2: bike.lateral_m_s2.value,
+            braking_m_s2: bike.braking_m_s2.value,
+            gravity_m_s2: day
+                .latitude_deg
+                .map_or(air::STANDARD_GRAVITY_M_S2, |latitude| air::gravity_m_s2(latitude.value, day.altitude_m.value)),
+        }
+    }
+
+    /// The course as the physics takes it.
+    pub fn course(&self) -> course::Course {
+        let course = &self.course;
+        let or = |quantity: Option<Quantity>, field: &Field| quantity.map_or(field.default, |q| q.value);
+        match course.kind {
+            CourseKind::Simple => course::Course::simple(
+                or(course.distance_m, &bounds::DISTANCE_M),
+                or(course.grade, &bounds::GRADE),
+                or(course.bearing_deg, &bounds::BEARING_DEG),
+                course.out_and_back.unwrap_or(false),
+            ),
+            CourseKind::Profile => {
+                let points: Vec<course::Point> = course
+                    .points
+                    .iter()
+                    .map(|p| course::Point {
+                        distance_m: p.distance_m,
+                        elevation_m: p.elevation_m,
+                        bearing_deg: p.bearing_deg,
+                        radius_m: p.radius_m,
+                    })
+                    .collect();
+                course::Course::profile(&points)
+            }
+        }
+    }
+
+    /// The rider's power–duration relation as tested.
+    pub fn power_duration(&self) -> PowerDuration {
+        let power = &self.power;
+        PowerDuration {
+            cp_w: power.cp_w.value,
+            w_prime_j: power.w_prime_j.value,
+            peak_w: power.peak_w.map(|q| q.value.max(power.cp_w.value * 1.001)),
+            long_ride: power
+                .long_ride_loss_w
+                .map(|loss| LongRide { loss_w: loss.value, from_s: power.long_ride_from_s.value }),
+        }
+    }
+
+    /// The ride in one of the positions, on a course that has been made already. `None` for an index without a position.
+    pub fn setup_on(&self, position: usize, course: Rc<course::Course>) -> Option<Setup> {
+        let position = self.positions.get(position)?;
+        let power = self.power_duration().scaled(position.cp_factor.value, position.w_prime_factor.value);
+        Some(Setup {
+            machine: self.machine(),
+            position: position.physical(),
+            course,
+            density_kg_m3: self.density_kg_m3(),
+            wind: Wind::new(self.rider_wind_m_s(), self.conditions.wind_from_deg.value),
+            start: match self.start {
+                StartForm::Standing => Start::Standing,
+                StartForm::Rolling => Start::Rolling,
+                StartForm::Speed(speed) => Start::Speed(speed.value),
+            },
+            power,
+        })
+    }
+}
+
+impl Position {
+    /// The position as the physics takes it.
+    pub fn physical(&self) -> position::Position {
+        position::Position {
+            cda_m2: self.cda_m2.value,
+            shape: DragShape {
+                yaw_table: self.yaw_table.iter().map(|row| (row.yaw_deg, row.ratio)).collect(),
+                speed_exponent: self.speed_exponent.value,
+                reference_airspeed_m_s: self.reference_airspeed_m_s.value,
+            },
+            cp_factor: self.cp_factor.value,
+            w_prime_factor: self.w_prime_factor.value,
+            fade: self.fade.as_ref().map(|fade| position::Fade {
+                tired_cda_m2: fade.tired_cda_m2.value,
+                begins_s: fade.begins_s.value,
+                // Draws may cross.
+                complete_s: fade.complete_s.value.max(fade.begins_s.value),
+            }),
+            lapses: self
+                .lapses
+                .as_ref()
+                .map(|lapses| position::Lapses { share: lapses.share.value, cda_m2: lapses.cda_m2.value }),
+        }
+    }
+}

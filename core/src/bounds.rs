@@ -213,6 +213,8 @@ fields! {
         "More power, as a share.";
     CDA_CHANGE = "with.cda_change", "", -0.5..0.5, -0.25..0.25, -0.1, 0.0, 0.01, CommonPractice, "",
         "Change of drag area, as a share; less is negative.";
+    LOWER_BY_M2 = "with.lower_by_m2", "m²", -0.2..0.2, 0.0..0.06, 0.014, 0.003, 0.001, Assumed, "",
+        "By how much one drag area lies below another, as one test of both gives it.";
     DRAWS = "with.draws", "", 0.0..100000.0, 0.0..100000.0, 10000.0, 0.0, 1000.0, CommonPractice, "",
         "How many draws a comparison takes; none leaves it at first order.";
 }

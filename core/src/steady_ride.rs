@@ -56,12 +56,21 @@ struct Way<'a> {
 }
 
 impl Way<'_> {
+    /// Without a ride before: the steady speed, with the drag area of halfway there found by going there three times.
+    fn first_guess_m_s(&self, stretch: &Stretch<'_>, length_m: f64) -> f64 {
+        let position = &self.setup.position;
+        (0..3).fold(f64::INFINITY, |speed_m_s, _| {
+            stretch.speed_m_s(self.road_power_w, position.cda_at_m2(self.time_s + 0.5 * length_m / speed_m_s))
+        })
+    }
+
     /// Rides one piece and gives its steady speed.
     fn ride(&mut self, stretch: &Stretch<'_>, segment: &Segment, length_m: f64, hint_m_s: f64) -> f64 {
         let machine = &self.setup.machine;
-        let halfway_s = self.time_s + if hint_m_s > 0.0 { 0.5 * length_m / hint_m_s } else { 0.0 };
-        let cda_m2 = self.setup.position.cda_at_m2(halfway_s);
-        let (free_m_s, slope) = steady(stretch, self.road_power_w, cda_m2, hint_m_s);
+        let position = &self.setup.position;
+        let guess_m_s = if hint_m_s > 0.0 { hint_m_s } else { self.first_guess_m_s(stretch, length_m) };
+        let cda_m2 = position.cda_at_m2(self.time_s + 0.5 * length_m / guess_m_s);
+        let (free_m_s, slope) = steady(stretch, self.road_power_w, cda_m2, guess_m_s);
         let cap_m_s = segment.radius_m.map_or(f64::INFINITY, |radius_m| (machine.lateral_m_s2 * radius_m).sqrt());
         let speed_m_s = free_m_s.min(cap_m_s);
         let per_speed = 1.0 / speed_m_s;

@@ -784,6 +784,10 @@ takes: Takes,
  */
 distance_m: number, 
 /**
+ * Average speed as the rider is.
+ */
+base_speed_m_s: number, 
+/**
  * Which inputs carry the doubt of the difference.
  */
 surer: Array<Contribution>, 
@@ -848,6 +852,10 @@ s_per_w: number,
  */
 s_per_0_001_m2: number, 
 /**
+ * Seconds that one percent of drag area saves.
+ */
+s_per_cda_percent: number, 
+/**
  * Seconds that a kilogram saves.
  */
 s_per_kg: number, 
@@ -898,6 +906,22 @@ input_sd_s: number,
  * The model's own share, one standard deviation, s.
  */
 model_sd_s: number, 
+/**
+ * The inputs' share of the doubt of the distance, for a fixed time, m.
+ */
+input_sd_m: number, 
+/**
+ * The model's own share of it, m.
+ */
+model_sd_m: number, 
+/**
+ * The inputs' share of the doubt of the power, for a target time or an even effort, W.
+ */
+input_sd_w: number, 
+/**
+ * The model's own share of it, for a target time, W.
+ */
+model_sd_w: number, 
 /**
  * How far.
  */
@@ -951,11 +975,15 @@ density_kg_m3: number,
  */
 rider_wind_m_s: number, 
 /**
- * Finish time in still air of the same density, if there is wind.
+ * Finish time at the same power in still air of the same density, if there is wind.
  */
 still_time_s: number | null, 
 /**
- * Which inputs carry the doubt of the time (or of the distance).
+ * Finish time at the same power in the standard atmosphere's air at sea level, the wind as it is.
+ */
+standard_time_s: number | null, 
+/**
+ * Which inputs carry the doubt of what was asked for: the time, the distance, or the power that a target time needs.
  */
 surer: Array<Contribution>, 
 /**
@@ -1071,7 +1099,8 @@ low: number,
 steady: number, 
 /**
  * By how much the low position's fresh drag area is below the steady one's, m², if that is what was measured: a
- * difference from one test is surer than the difference of two drag areas.
+ * difference from one test is surer than the difference of two drag areas. What is unsure of the steady drag area is
+ * then common to all.
  */
 lower_by_m2?: Quantity, 
 /**

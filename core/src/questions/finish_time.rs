@@ -5,10 +5,11 @@ use std::rc::Rc;
 use serde::{Deserialize, Serialize};
 
 use super::request::{EffortForm, Request, check_number, no_effort};
-use super::sureness::{Case, Contribution, Inquiry, figure, with_model_error};
+use super::sureness::{Case, Contribution, Inquiry, figure};
+use crate::air::STANDARD_DENSITY_KG_M3;
 use crate::bounds;
 use crate::course::Course;
-use crate::effort::{Effort, Paced, distance_in_time_m, even_from, paced};
+use crate::effort::{Effort, Paced, distance_in_time_m, even_from, paced, power_for_time_w};
 use crate::error::{Error, Kind, Warning, decimal};
 use crate::power_duration::Recovery;
 use crate::quantity::{Column, Figure};
@@ -88,6 +89,14 @@ pub struct Answer {
     pub input_sd_s: f64,
     /// The model's own share, one standard deviation, s.
     pub model_sd_s: f64,
+    /// The inputs' share of the doubt of the distance, for a fixed time, m.
+    pub input_sd_m: f64,
+    /// The model's own share of it, m.
+    pub model_sd_m: f64,
+    /// The inputs' share of the doubt of the power, for a target time or an even effort, W.
+    pub input_sd_w: f64,
+    /// The model's own share of it, for a target time, W.
+    pub model_sd_w: f64,
     /// How far.
     pub distance_m: Figure,
     /// The power ridden at.
@@ -114,9 +123,11 @@ pub struct Answer {
     pub density_kg_m3: f64,
     /// Wind at rider height.
     pub rider_wind_m_s: f64,
-    /// Finish time in still air of the same density, if there is wind.
+    /// Finish time at the same power in still air of the same density, if there is wind.
     pub still_time_s: Option<f64>,
-    /// Which inputs carry the doubt of the time (or of the distance).
+    /// Finish time at the same power in the standard atmosphere's air at sea level, the wind as it is.
+    pub standard_time_s: Option<f64>,
+    /// Which inputs carry the doubt of what was asked for: the time, the distance, or the power that a target time needs.
     pub surer: Vec<Contribution>,
     /// What is doubtful.
     pub warnings: Vec<Warning>,
@@ -189,20 +200,26 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
     doubts(&setup, effort, &along, power_w, sustainable_w, &mut warnings);
 
     let model_error_share = scenario.model_error_share.value;
-    let by_inputs = figure(&spread, |o| o[0]);
-    let far = figure(&spread, |o| o[2]);
-    let (time_figure, distance_figure) = match fixed_s {
-        Some(fixed_s) => (Figure { value: fixed_s, sd: 0.0 }, with_model_error(far, model_error_share)),
-        None => (with_model_error(by_inputs, model_error_share), far),
-    };
-    let model_sd_s = if fixed_s.is_some() { 0.0 } else { model_error_share * finish_s };
+    let (by_time, by_power, by_distance) =
+        (figure(&spread, |o| o[0]), figure(&spread, |o| o[1]), figure(&spread, |o| o[2]));
+    let asked = Asked::of(effort, fixed_s);
+    let model = |answer, sd: f64| if asked == answer { sd } else { 0.0 };
+    let model_sd_s = model(Asked::Time, model_error_share * finish_s);
+    let model_sd_m = model(Asked::Distance, model_error_share * distance_m);
+    let model_sd_w = model(Asked::Power, model_sd_of_power(&setup, effort, model_error_share));
+    let joined = |figure: Figure, model_sd: f64| Figure { sd: figure.sd.hypot(model_sd), ..figure };
+    let (time_figure, distance_figure) = (joined(by_time, model_sd_s), joined(by_distance, model_sd_m));
     let (curve_m, curve_s, curve_w) = curve(&setup)?;
     Ok(Answer {
         time_s: time_figure,
-        input_sd_s: by_inputs.sd,
+        input_sd_s: by_time.sd,
         model_sd_s,
+        input_sd_m: by_distance.sd,
+        model_sd_m,
+        input_sd_w: by_power.sd,
+        model_sd_w,
         distance_m: distance_figure,
-        power_w: figure(&spread, |o| o[1]),
+        power_w: joined(by_power, model_sd_w),
         sustainable_w,
         average_speed_m_s: average_speed(distance_figure, time_figure),
         w_prime_left_j: along.w_prime_left_j,
@@ -215,7 +232,8 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
         density_kg_m3: setup.density_kg_m3,
         rider_wind_m_s: scenario.rider_wind_m_s(),
         still_time_s: still_time(&setup, power_w),
-        surer: inquiry.contributions(&spread, |o| if fixed_s.is_some() { o[2] } else { o[0] }),
+        standard_time_s: time_s(&Setup { density_kg_m3: STANDARD_DENSITY_KG_M3, ..setup.clone() }, power_w).ok(),
+        surer: inquiry.contributions(&spread, |o| o[asked as usize]),
         warnings,
         columns: Columns {
             along_speed_m_s: along.samples.iter().map(|s| s.speed_m_s).collect(),
@@ -226,6 +244,34 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
             power_w: curve_w.into(),
         },
     })
+}
+
+/// What was asked for, in the order of the outputs.
+#[derive(Clone, Copy, PartialEq)]
+enum Asked {
+    Time,
+    Power,
+    Distance,
+}
+
+impl Asked {
+    fn of(effort: Effort, fixed_s: Option<f64>) -> Self {
+        match (effort, fixed_s) {
+            (_, Some(_)) => Self::Distance,
+            (Effort::Time(_), None) => Self::Power,
+            _ => Self::Time,
+        }
+    }
+}
+
+/// What the model's own error of a finish time means for the power that a target time needs, W.
+fn model_sd_of_power(setup: &Setup, effort: Effort, model_error_share: f64) -> f64 {
+    let Effort::Time(target_s) = effort else { return 0.0 };
+    let needed_w = |time_s: f64| power_for_time_w(&Followed, setup, time_s);
+    match (needed_w(target_s * (1.0 - model_error_share)), needed_w(target_s * (1.0 + model_error_share))) {
+        (Ok(more_w), Ok(less_w)) => 0.5 * (more_w - less_w),
+        _ => 0.0,
+    }
 }
 
 /// The effort with a given power moved as the case says.

@@ -9,7 +9,7 @@ use crate::bounds;
 use crate::draws::Drawn;
 use crate::effort::{Effort, Paced, even_from, paced};
 use crate::error::{Error, Kind, Warning};
-use crate::position::{Fade, Position};
+use crate::position::{Fade, Lapses, Position};
 use crate::quantity::{Column, Figure, Quantity};
 use crate::ride::{Clock, Followed, Setup};
 use crate::scenario::{check_quantity, position_index};
@@ -25,7 +25,8 @@ pub struct With {
     /// The one that is held.
     pub steady: usize,
     /// By how much the low position's fresh drag area is below the steady one's, m², if that is what was measured: a
-    /// difference from one test is surer than the difference of two drag areas.
+    /// difference from one test is surer than the difference of two drag areas. What is unsure of the steady drag area is
+    /// then common to all.
     #[cfg_attr(feature = "types", ts(optional))]
     pub lower_by_m2: Option<Quantity>,
     /// How hard; the best even effort if left out.
@@ -120,18 +121,6 @@ pub struct Columns {
 
 const TIME_POINTS: usize = 121;
 const SHARE_POINTS: usize = 11;
-/// The bounds on a difference of drag area.
-static LOWER_BY_M2: bounds::Field = bounds::Field {
-    key: "with.lower_by_m2",
-    min: -0.2,
-    max: 0.2,
-    usual_min: 0.0,
-    usual_max: 0.06,
-    default: 0.014,
-    default_sd: 0.003,
-    ..bounds::CDA_M2
-};
-
 /// Answers the question.
 ///
 /// # Errors
@@ -143,14 +132,15 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
     let steady = position_index(&scenario, with.steady, "with.steady")?;
     let mut own = Vec::new();
     own.extend(with.effort.power_w.map(|q| ("with.effort.power_w", q, &bounds::POWER_W)));
-    own.extend(with.lower_by_m2.map(|q| ("with.lower_by_m2", q, &LOWER_BY_M2)));
+    own.extend(with.lower_by_m2.map(|q| ("with.lower_by_m2", q, &bounds::LOWER_BY_M2)));
     let inquiry = Inquiry::new(&scenario, &[low, steady], &own);
+    let kept_m2 = scenario.positions.get(steady).map_or(0.0, |position| position.cda_m2.value);
     let pair = |case: &Case<'_>| -> Result<(Setup, Setup), Error> {
         let (mut low, steady) = (case.setup(low)?, case.setup(steady)?);
         if with.lower_by_m2.is_some()
             && let Some(&lower_by_m2) = case.own.last()
         {
-            low.position.cda_m2 = (steady.position.cda_m2 - lower_by_m2).max(bounds::CDA_M2.min);
+            low.position = below(&low.position, steady.position.cda_m2, kept_m2, lower_by_m2);
         }
         Ok((low, steady))
     };
@@ -224,7 +214,7 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
 fn check(with: &With) -> Result<Effort, Error> {
     check_number(&bounds::DRAWS, "with.draws", f64::from(with.draws))?;
     if let Some(lower_by_m2) = &with.lower_by_m2 {
-        check_quantity(&LOWER_BY_M2, "with.lower_by_m2", lower_by_m2)?;
+        check_quantity(&bounds::LOWER_BY_M2, "with.lower_by_m2", lower_by_m2)?;
     }
     match with.effort.check()? {
         Effort::Time(_) => {
@@ -233,6 +223,15 @@ fn check(with: &With) -> Result<Effort, Error> {
         }
         effort => Ok(effort),
     }
+}
+
+/// The low position where a difference from the steady one was measured: its fresh drag area follows the steady one's, and
+/// what it is once lost moves with them, since one test's error of scale is common to all drag areas.
+fn below(low: &Position, steady_m2: f64, kept_m2: f64, lower_by_m2: f64) -> Position {
+    let moved = |cda_m2: f64| (cda_m2 + steady_m2 - kept_m2).clamp(bounds::CDA_M2.min, bounds::CDA_M2.max);
+    let fade = low.fade.map(|fade| Fade { tired_cda_m2: moved(fade.tired_cda_m2), ..fade });
+    let lapses = low.lapses.map(|lapses| Lapses { cda_m2: moved(lapses.cda_m2), ..lapses });
+    Position { cda_m2: moved(kept_m2 - lower_by_m2), fade, lapses, ..low.clone() }
 }
 
 /// The effort, an even one from a guess at its power.

@@ -75,6 +75,8 @@ pub struct Exchange {
     pub s_per_w: f64,
     /// Seconds that 0.001 m² saves.
     pub s_per_0_001_m2: f64,
+    /// Seconds that one percent of drag area saves.
+    pub s_per_cda_percent: f64,
     /// Seconds that a kilogram saves.
     pub s_per_kg: f64,
     /// Seconds that 0.0001 of the rolling-resistance coefficient saves.
@@ -135,6 +137,8 @@ pub struct Answer {
     pub takes: Takes,
     /// How far.
     pub distance_m: f64,
+    /// Average speed as the rider is.
+    pub base_speed_m_s: f64,
     /// Which inputs carry the doubt of the difference.
     pub surer: Vec<Contribution>,
     /// What is doubtful.
@@ -227,6 +231,7 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
             sustainable_w: setup.power.sustainable_w(base.time_s),
         },
         distance_m: setup.course.distance_m(),
+        base_speed_m_s: setup.course.distance_m() / base.time_s,
         surer: inquiry.contributions(&spread, difference),
         columns: map(&setup, &with, base.power_w),
         warnings: with_doubts(warnings, &setup, effort, base),
@@ -354,6 +359,7 @@ fn exchange(setup: &Setup, power_w: f64) -> Result<Exchange, Error> {
         m2_per_0_0001_crr: 0.0001 * by_rolling / by_cda,
         s_per_w: -by_power,
         s_per_0_001_m2: 0.001 * by_cda,
+        s_per_cda_percent: 0.01 * cda_m2 * by_cda,
         s_per_kg: by_mass,
         s_per_0_0001_crr: 0.0001 * by_rolling,
     })

@@ -14,6 +14,9 @@ export default defineConfig({
   forbidOnly: Boolean(process.env.CI),
   workers: 2,
   reporter: "list",
+  // Patient, for a machine that is busy with other things; a page that works answers at once.
+  timeout: 60_000,
+  expect: { timeout: 10_000 },
   use: {
     baseURL: address ?? ownAddress,
     locale: "en-GB",

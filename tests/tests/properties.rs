@@ -56,6 +56,9 @@ const SAME_TIME_S: f64 = 1e-5;
 const STEADY_CLOCK: f64 = 0.06;
 /// A clock of steady speeds has no memory that its answers show, beyond the accuracy of its two steps of Newton's method.
 const SAME_CLOCK: f64 = 1e-5;
+/// The map is a polynomial through rides, said to follow them within a hundredth of a second; where a fade begins near the
+/// finish they have a corner.
+const MAP_S: f64 = 0.3;
 /// How far the middle of the draws may lie from the value, s, besides a share of their own scatter.
 const MIDDLE_S: f64 = 0.05;
 /// Standard deviations by first order and by 4,000 draws: 1.1 % is the draws' own error (three of them are allowed), the
@@ -977,6 +980,32 @@ fn draws_scatter_about_the_difference_and_not_beside_it() {
             let (value, middle) = (figure(&answer, "difference_s", "value"), figure(&answer, "drawn", "median"));
             let allowed = MIDDLE_S + 0.5 * figure(&answer, "drawn", "sd");
             prop_assert!((middle - value).abs() <= allowed, "{question}: {middle} for {value} ± {allowed}");
+        }
+        Ok(())
+    });
+}
+
+#[test]
+fn the_map_shows_the_finish_times_of_its_points() {
+    check_cases(FEW_CASES, (scenario(), 200.0f64..350.0), |(scenario, power_w)| {
+        let with = json!({ "effort": { "kind": "power", "power_w": power_w } });
+        let map = &answer("power-or-drag", &json!({ "scenario": scenario, "with": with }))["columns"];
+        let column =
+            |name: &str| map[name].as_array().expect("a column").iter().filter_map(Value::as_f64).collect::<Vec<_>>();
+        let (powers, areas, times) = (column("power_w"), column("cda_m2"), column("time_s"));
+        prop_assert_eq!(times.len(), powers.len() * areas.len());
+        for (row, column) in [(0, 0), (0, powers.len() - 1), (areas.len() / 2, powers.len() / 3), (areas.len() - 1, 0)]
+        {
+            let mut there = scenario.clone();
+            let factor = areas[row] / there["positions"][0]["cda_m2"]["value"].as_f64().expect("a drag area");
+            there["positions"][0]["cda_m2"]["value"] = json!(areas[row]);
+            if let Some(tired) = there["positions"][0].pointer_mut("/fade/tired_cda_m2") {
+                *tired = json!(factor * tired.as_f64().expect("a drag area"));
+            }
+            let with = json!({ "effort": { "kind": "power", "power_w": powers[column] } });
+            let ridden = answer("finish-time", &json!({ "scenario": there, "with": with }));
+            let (shown_s, ridden_s) = (times[row * powers.len() + column], figure(&ridden, "time_s", "value"));
+            prop_assert!((shown_s - ridden_s).abs() <= MAP_S, "{shown_s} for {ridden_s}");
         }
         Ok(())
     });

@@ -83,7 +83,6 @@ fn compile() -> Outcome<PathBuf> {
 
 /// Makes the module and its glue, then optimises; skipped while the compiled core and the tools are the same.
 fn bind(compiled: &Path) -> Outcome {
-    let package = paths::dist().join("wasm");
     let stamp = paths::kept("wasm-stamp");
     let tools = read(&paths::www().join("package-lock.json"))?;
     let inputs = fingerprint([read(compiled)?.as_slice(), tools.as_slice()]);
@@ -92,6 +91,7 @@ fn bind(compiled: &Path) -> Outcome {
         return Ok(());
     }
     say("binding and optimising");
+    let package = paths::kept("wasm");
     Bindgen::new()
         .input_path(compiled)
         .out_name("fasterby")
@@ -108,7 +108,13 @@ fn bind(compiled: &Path) -> Outcome {
         command("node").arg(paths::node_program("wasm-opt")).arg("-Os").arg(&module).arg("-o").arg(&module),
         "wasm-opt could not optimise the core: remove www/node_modules and run this again.",
     )?;
+    publish(&package, &paths::dist().join("wasm"))?;
     write(&stamp, made(fingerprint_of_package()?).as_bytes())
+}
+
+/// Puts made files where they are served from, each whole at once: the page may be open meanwhile.
+fn publish(from: &Path, to: &Path) -> Outcome {
+    files_under(from)?.iter().try_for_each(|(path, content)| write(&to.join(path), content))
 }
 
 fn fingerprint_of_package() -> Outcome<String> {
@@ -121,6 +127,7 @@ fn fingerprint_of_package() -> Outcome<String> {
 
 fn bundle() -> Outcome {
     say("scripts and styles");
+    let bundles = paths::kept("bundles");
     let entries = BUNDLES.iter().filter(|(entry, _)| paths::www().join(entry).is_file());
     run(
         command("node")
@@ -128,9 +135,11 @@ fn bundle() -> Outcome {
             .arg(paths::node_program("esbuild"))
             .args(entries.map(|(entry, name)| format!("{name}={entry}")))
             .args(["--bundle", "--minify", "--format=esm", "--target=es2022", "--charset=utf8", "--log-level=warning"])
-            .args(["--alias:fasterby-wasm=../dist/wasm/fasterby.js", "--outdir=../dist"]),
+            .arg("--alias:fasterby-wasm=../dist/wasm/fasterby.js")
+            .arg(format!("--outdir={}", bundles.display())),
         "esbuild could not bundle the page: see its message above.",
-    )
+    )?;
+    publish(&bundles, &paths::dist())
 }
 
 fn is_copied(path: &str) -> bool {

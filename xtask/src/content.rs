@@ -29,14 +29,16 @@ pub fn read_text(path: &Path) -> Outcome<String> {
     String::from_utf8(read(path)?).map_err(|_| format!("`{}` is not UTF-8 text.", shown(path)))
 }
 
-/// Writes a file, with its folders, unless it already holds just this.
+/// Writes a file, with its folders, unless it already holds just this. Nobody ever reads it half written.
 pub fn write(path: &Path, content: &[u8]) -> Outcome {
     if fs::read(path).is_ok_and(|present| present == content) {
         return Ok(());
     }
     let folder = path.parent().unwrap_or(Path::new("."));
+    let part = path.with_added_extension("part");
     fs::create_dir_all(folder)
-        .and_then(|()| fs::write(path, content))
+        .and_then(|()| fs::write(&part, content))
+        .and_then(|()| fs::rename(&part, path))
         .map_err(|error| format!("`{}` cannot be written: {error}.", shown(path)))
 }
 

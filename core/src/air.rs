@@ -1,5 +1,7 @@
 //! The air the rider moves through: density, wind at rider height, apparent wind.
 
+use crate::solve::within;
+
 /// Zero of the Celsius scale, K.
 pub const ZERO_CELSIUS_K: f64 = 273.15;
 /// Standard gravity, m/s².
@@ -81,7 +83,7 @@ pub fn density_kg_m3(temperature_c: f64, pressure_pa: f64, moisture: Moisture) -
 ///
 /// Accurate to 1e-9 °C; after 60 steps it returns the last one.
 pub fn dew_point_c(temperature_c: f64, relative_humidity: f64) -> f64 {
-    let target = relative_humidity.clamp(1e-6, 1.0).ln() + saturation_vapour_pressure_pa(temperature_c).ln();
+    let target = within(relative_humidity, 1e-6, 1.0).ln() + saturation_vapour_pressure_pa(temperature_c).ln();
     let mut dew = temperature_c;
     for _ in 0..60 {
         let kelvin = dew + ZERO_CELSIUS_K;

@@ -195,7 +195,7 @@ fields! {
         "Speed at the line.";
     MODEL_ERROR_SHARE = "model_error_share", "", 0.0..0.2, 0.005..0.05, 0.02, 0.0, 0.005, Assumed, "romcke-2019",
         "The model's own error as a share of a finish time; published models missed by 3 to 4 % outdoors, under 0.5 % on a track.";
-    YAW_DEG = "positions.yaw_table.yaw_deg", "°", 0.0..90.0, 0.0..30.0, 0.0, 0.0, 5.0, CommonPractice, "",
+    YAW_DEG = "positions.yaw_table.yaw_deg", "°", 0.0..80.0, 0.0..30.0, 0.0, 0.0, 5.0, CommonPractice, "",
         "Angle between the bicycle and the apparent wind.";
     YAW_RATIO = "positions.yaw_table.ratio", "", 0.1..3.0, 0.7..1.3, 1.0, 0.0, 0.01, CommonPractice, "",
         "Axial drag area at this yaw over that at zero yaw.";
@@ -209,6 +209,8 @@ fields! {
         "A fixed time to ride for.";
     SPLIT_EVERY_M = "with.split_every_m", "m", 100.0..1000000.0, 500.0..100000.0, 8046.72, 0.0, 1000.0, CommonPractice, "",
         "Distance between splits; the default is 5 miles.";
+    MAP_POWER_W = "with.map_power_w", "W", 20.0..2500.0, 50.0..600.0, 250.0, 0.0, 1.0, CommonPractice, "",
+        "Ends of the powers that a map spans.";
     POWER_CHANGE = "with.power_change", "", -0.5..1.0, -0.2..0.2, 0.1, 0.0, 0.01, CommonPractice, "",
         "More power, as a share.";
     CDA_CHANGE = "with.cda_change", "", -0.5..0.5, -0.25..0.25, -0.1, 0.0, 0.01, CommonPractice, "",

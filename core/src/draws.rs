@@ -6,6 +6,8 @@ use std::collections::BinaryHeap;
 
 use serde::Serialize;
 
+use crate::solve::within;
+
 /// An input that is not known exactly: its value, one standard deviation and hard range.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Unsure {
@@ -98,7 +100,7 @@ pub fn monte_carlo<E>(inputs: &[Unsure], draws: u32, seed: u64, mut f: impl FnMu
     let results: BinaryHeap<Ordered> = (0..draws)
         .filter_map(|_| {
             for (value, input) in values.iter_mut().zip(inputs) {
-                *value = (input.value + input.sd * normal.draw()).clamp(input.min, input.max);
+                *value = within(input.value + input.sd * normal.draw(), input.min, input.max);
             }
             f(&values).ok().filter(|result| result.is_finite()).map(Ordered)
         })

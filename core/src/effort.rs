@@ -3,7 +3,7 @@
 use std::rc::Rc;
 
 use crate::ride::{Clock, Setup, Stall};
-use crate::solve::{NoRoot, root, root_bracketed};
+use crate::solve::{NoRoot, root, root_bracketed, within};
 
 /// What the rider sets out to do.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -143,7 +143,7 @@ pub fn distance_in_time_m(clock: &dyn Clock, setup: &Setup, power_w: f64, fixed_
 /// A root of a monotone function: a bracket is grown from a guess, then [`root_bracketed`] to [`POWER_ACCURACY`].
 fn bracketed_from(mut f: impl FnMut(f64) -> f64, guess: f64, least: f64, most: f64) -> Result<f64, NoRoot> {
     let mut step = 0.1;
-    let (mut a, mut b) = (guess.clamp(least, most), (guess + step).clamp(least, most));
+    let (mut a, mut b) = (within(guess, least, most), within(guess + step, least, most));
     let (mut fa, mut fb) = (f(a), f(b));
     while fa.signum() == fb.signum() && (a > least || b < most) {
         step *= 2.0;

@@ -15,7 +15,7 @@ pub struct Fade {
 
 impl Fade {
     /// The share of it that is gone at a time.
-    #[inline]
+    #[inline(always)]
     fn gone(&self, time_s: f64) -> f64 {
         if time_s >= self.complete_s {
             return 1.0;
@@ -52,7 +52,7 @@ pub struct Position {
 
 impl Position {
     /// Drag area at this time of the ride, m²: the fading one, with the lapses' share of the time at theirs.
-    #[inline]
+    #[inline(always)]
     pub fn cda_at_m2(&self, time_s: f64) -> f64 {
         let held = match self.fade {
             Some(fade) => self.cda_m2 + fade.gone(time_s) * (fade.tired_cda_m2 - self.cda_m2),

@@ -52,6 +52,8 @@ impl From<f64> for Quantity {
 }
 
 impl<'de> Deserialize<'de> for Quantity {
+    // Once, rather than again in every struct that has quantities.
+    #[inline(never)]
     fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
         deserializer.deserialize_any(QuantityVisitor)
     }

@@ -55,8 +55,8 @@ pub struct DragShape {
     pub reference_airspeed_m_s: f64,
 }
 
-/// Yaw as far as which the last row of a table is held, degrees; assumed. Beyond it the ratio falls with the cosine, so
-/// that a wind from the side neither holds nor pushes and one from behind pushes.
+/// Yaw as far as which the last row of a table is held, degrees; assumed. Beyond it the ratio falls with the cosine to
+/// nothing at 90°; from behind, drag lies along the apparent wind as it does without a table.
 const YAW_HELD_DEG: f64 = 45.0;
 
 impl DragShape {
@@ -67,8 +67,8 @@ impl DragShape {
         };
         let degrees = yaw.to_degrees();
         let held_deg = last_deg.max(YAW_HELD_DEG);
-        if degrees > held_deg && held_deg < 90.0 {
-            let scale = last / held_deg.to_radians().cos();
+        if degrees > held_deg {
+            let scale = if degrees < 90.0 { last / held_deg.to_radians().cos() } else { 1.0 };
             return (scale * yaw.cos(), -scale * yaw.sin());
         }
         let ratio = interpolate(&self.yaw_table, degrees).unwrap_or(last);
@@ -148,29 +148,38 @@ impl<'a> Stretch<'a> {
     }
 
     /// Force of the air along the road, N.
-    #[inline]
+    #[inline(always)]
     pub fn air_n(&self, speed_m_s: f64, cda_m2: f64) -> f64 {
-        if self.plain {
-            let along = speed_m_s + self.wind.head_m_s;
-            let cross = self.wind.cross_m_s;
-            let apparent = if cross == 0.0 { along.abs() } else { (along * along + cross * cross).sqrt() };
-            return self.half_density * cda_m2 * apparent * along;
+        if !self.plain {
+            return self.shaped_air_and_slope(speed_m_s, cda_m2).0;
         }
-        self.air_and_slope(speed_m_s, cda_m2).0
+        let along = self.air_along_m_s(speed_m_s);
+        self.half_density * cda_m2 * self.apparent_m_s(along) * along
     }
 
     /// Force of the air along the road, N, and its slope by ground speed, N s/m.
+    #[inline(always)]
     pub fn air_and_slope(&self, speed_m_s: f64, cda_m2: f64) -> (f64, f64) {
-        let along = speed_m_s + self.wind.head_m_s;
+        if !self.plain {
+            return self.shaped_air_and_slope(speed_m_s, cda_m2);
+        }
+        let along = self.air_along_m_s(speed_m_s);
+        let apparent = self.apparent_m_s(along);
+        let q = self.half_density * cda_m2;
+        let steepening = if apparent > 0.0 { along * along / apparent } else { 0.0 };
+        (q * apparent * along, q * (apparent + steepening))
+    }
+
+    /// [`Self::air_and_slope`] with a yaw table or a speed exponent.
+    #[inline(never)]
+    fn shaped_air_and_slope(&self, speed_m_s: f64, cda_m2: f64) -> (f64, f64) {
+        let along = self.air_along_m_s(speed_m_s);
         let cross = self.wind.cross_m_s;
-        let apparent = if cross == 0.0 { along.abs() } else { (along * along + cross * cross).sqrt() };
+        let apparent = self.apparent_m_s(along);
         if apparent == 0.0 {
             return (0.0, 0.0);
         }
         let q = self.half_density * cda_m2;
-        if self.plain {
-            return (q * apparent * along, q * (apparent + along * along / apparent));
-        }
         let n = self.shape.speed_exponent;
         let scaled = if n == 0.0 { q } else { q * (apparent / self.shape.reference_airspeed_m_s).powf(n) };
         let (k, k_slope) = if self.shape.yaw_table.is_empty() {
@@ -181,6 +190,13 @@ impl<'a> Stretch<'a> {
         let force = scaled * k * apparent * apparent;
         let slope = scaled * ((2.0 + n) * k * along - k_slope * cross.abs());
         (force, slope)
+    }
+
+    /// Apparent wind for an air speed along the road, m/s.
+    #[inline(always)]
+    fn apparent_m_s(&self, along: f64) -> f64 {
+        let cross = self.wind.cross_m_s;
+        if cross == 0.0 { along.abs() } else { (along * along + cross * cross).sqrt() }
     }
 
     /// All forces by cause, N.
@@ -199,26 +215,26 @@ impl<'a> Stretch<'a> {
     }
 
     /// The sum of all forces, N.
-    #[inline]
+    #[inline(always)]
     pub fn total_n(&self, speed_m_s: f64, cda_m2: f64) -> f64 {
         self.air_n(speed_m_s, cda_m2) + self.total_without_air_n(speed_m_s)
     }
 
     /// The sum of all forces but the air's, N.
-    #[inline]
+    #[inline(always)]
     pub fn total_without_air_n(&self, speed_m_s: f64) -> f64 {
         self.rolling_n + self.climbing_n + self.bearing_n + self.bearing_n_s_per_m * speed_m_s
     }
 
     /// The sum of all forces, N, and its slope by ground speed, N s/m.
-    #[inline]
+    #[inline(always)]
     pub fn total_and_slope(&self, speed_m_s: f64, cda_m2: f64) -> (f64, f64) {
         let (air, slope) = self.air_and_slope(speed_m_s, cda_m2);
         (air + self.total_without_air_n(speed_m_s), slope + self.bearing_n_s_per_m)
     }
 
     /// Air speed along the road, m/s; negative where the wind overtakes the rider.
-    #[inline]
+    #[inline(always)]
     pub fn air_along_m_s(&self, speed_m_s: f64) -> f64 {
         speed_m_s + self.wind.head_m_s
     }

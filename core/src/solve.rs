@@ -73,7 +73,7 @@ pub fn root_bracketed(
         } else {
             0.5
         };
-        share = share.clamp(least, 1.0 - least);
+        share = within(share, least, 1.0 - least);
     }
     Err(NoRoot::NotConverged)
 }
@@ -114,6 +114,18 @@ pub fn interpolate(rows: &[(f64, f64)], x: f64) -> Option<f64> {
     let (x0, y0) = *rows.get(above.checked_sub(1)?)?;
     let (x1, y1) = *rows.get(above)?;
     Some(y0 + (y1 - y0) * (x - x0) / (x1 - x0))
+}
+
+/// A number held between two others. Unlike `f64::clamp` it has no panic for ends that cross, nor the code to print them.
+#[inline]
+pub fn within(x: f64, low: f64, high: f64) -> f64 {
+    if x < low {
+        low
+    } else if x > high {
+        high
+    } else {
+        x
+    }
 }
 
 /// `n` values from `a` to `b`, both included, evenly spaced.

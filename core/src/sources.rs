@@ -59,12 +59,8 @@ sources! {
         "Seven trained riders: CP lower in the time-trial position, W′ not different.";
     "laursen-2002", Abstract, "Laursen PB et al. Med Sci Sports Exerc 2002;34(11):1801–1807.",
         "Highly trained cyclists, four weeks of intervals: 40-km trial 4.4 to 5.8 % better.";
-    "lim-2011", Abstract, "Lim AC et al. Measuring changes in aerodynamic and rolling resistances by cycle-mounted power meters. Med Sci Sports Exerc 2011;43(5):853–860.",
-        "Drag of hoods and drops; rolling resistance at two pressures.";
     "martin-1998", FromMemory, "Martin JC, Milliken DL, Cobb JE, McFadden KL, Coggan AR. Validation of a mathematical model for road cycling power. J Appl Biomech 1998;14(3):276–291.",
         "The power balance on the road; its validation (R² 0.97, standard error 2.7 W) was read, its constants are from memory.";
-    "millet-2014", Abstract, "Millet GP, Tronche C, Grappe F. Accuracy of indirect estimation of power output from uphill performance in cycling. Int J Sports Physiol Perform 2014;9:777–782.",
-        "Estimates of climbing power: wind, not slope, drives the error.";
     "padilla-2000", Abstract, "Padilla S, Mujika I, Angulo F, Goiriena JJ. Scientific approach to the 1-h cycling world record: a case study. J Appl Physiol 2000;89:1522–1527.",
         "53.040 km in the hour at an estimated 509.5 W; CdA 0.244 m² in a tunnel.";
     "peveler-2005", Abstract, "Peveler W et al. 2005. Oxygen uptake in aero and upright positions of riders trained in each.",

@@ -37,8 +37,10 @@ class Road:
 
 
 def axial_ratio(yaw_table, yaw_deg):
-    """k: linear in |yaw|, ends held, a cosine past 45 degrees (or past a later last row)."""
+    """k: linear in |yaw|, ends held, a cosine past 45 degrees (or past a later last row), untabled from behind."""
     yaw = abs(yaw_deg)
+    if yaw >= 90.0:
+        return cos(radians(yaw))
     last_yaw, last_ratio = yaw_table[-1]
     held_to = max(HELD_YAW_DEG, last_yaw)
     if yaw > held_to:

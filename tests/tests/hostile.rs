@@ -41,6 +41,7 @@ const TOKENS: &[&str] = &[
 /// Results that may be missing, and say so in the answer's type.
 const MAY_BE_NULL: &[&str] = &[
     "still_time_s",
+    "standard_time_s",
     "drawn",
     "equal_cda_change",
     "equal_power_change",

@@ -44,8 +44,6 @@ const PHYSICS: &[&str] = &[
     "pow", "exp", "expm1", "log", "log1p", "log2", "log10", "sqrt", "cbrt", "hypot", "sin", "cos", "tan", "asin",
     "acos", "atan", "atan2", "sinh", "cosh", "tanh",
 ];
-/// What else of it the page may use, and why: what is left of a doubt when one part of its variance goes.
-const NO_PHYSICS: &[(&str, &str)] = &[("www/questions/shared/surer.js", "sqrt")];
 /// Names that a document or picture gives its own language by; nothing is asked of them.
 const NAMESPACES: &str = "http://www.w3.org/";
 
@@ -195,11 +193,7 @@ fn the_page_computes_no_physics() {
         }
         let text = text(&path);
         let used = text.split("Math.").skip(1).map(|after| words(after, &[]).next().unwrap_or_default());
-        let allowed = |name: &str| NO_PHYSICS.contains(&(shown(&path).as_str(), name));
-        wrong.extend(
-            used.filter(|name| PHYSICS.contains(name) && !allowed(name))
-                .map(|name| format!("{}: Math.{name}", shown(&path))),
-        );
+        wrong.extend(used.filter(|name| PHYSICS.contains(name)).map(|name| format!("{}: Math.{name}", shown(&path))));
         // Powers of ten are decimal places.
         wrong.extend(text.replace("10 ** ", "").contains(" ** ").then(|| format!("{}: **", shown(&path))));
     }

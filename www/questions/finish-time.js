@@ -186,11 +186,15 @@ function create(host, tools) {
   function showNotes({ units, scenario }, answer) {
     const isFar = ending === "far";
     const isPower = ending === "power";
-    doubt.element.hidden = isFar || isPower;
+    const doubtful = isFar
+      ? { inputs: answer.input_sd_m, model: answer.model_sd_m, both: answer.distance_m.sd, of: "the distance", plusMinus: (/** @type {number} */ sd) => show.plusMinus("distance", sd, units) }
+      : isPower
+        ? { inputs: answer.input_sd_w, model: answer.model_sd_w, both: answer.power_w.sd, of: "the watts", plusMinus: (/** @type {number} */ sd) => show.plusMinus("power", sd, units) }
+        : { inputs: answer.input_sd_s, model: answer.model_sd_s, both: answer.time_s.sd, of: "the time", plusMinus: show.plusMinusTime };
     doubt.update([
-      { name: "What your numbers leave open", value: "", difference: show.plusMinusTime(answer.input_sd_s) },
-      { name: "The model’s own error", value: "", difference: show.plusMinusTime(answer.model_sd_s) },
-      { name: "Together", value: "", difference: show.plusMinusTime(answer.time_s.sd) },
+      { name: "What your numbers leave open", value: "", difference: doubtful.plusMinus(doubtful.inputs) },
+      { name: "The model’s own error", value: "", difference: doubtful.plusMinus(doubtful.model) },
+      { name: "Together", value: "", difference: doubtful.plusMinus(doubtful.both) },
     ]);
     say(why_difference, isFar || isPower
       ? [strong("An absolute figure"), ` carries the model’s own error, ${show.percent(scenario.model_error_share.value ?? scenario.model_error_share, 1)} of a time; a difference between two rides hardly does, for most of it is in both.`]
@@ -199,6 +203,7 @@ function create(host, tools) {
     const still = answer.still_time_s;
     const gone = answer.mean_cda_m2 - scenario.positions[scenario.riding_position].cda_m2.value;
     say(air, [strong("The day. "), `The air weighs ${show.quantity("density", answer.density_kg_m3, units)}. `,
+      answer.standard_time_s === null ? "" : `In standard air at sea level the same watts would be ${show.differenceWords(answer.time_s.value - answer.standard_time_s)}. `,
       still === null ? "There is no wind. " : [`Of the forecast wind ${show.quantity("wind", answer.rider_wind_m_s, units, { digits: 1 })} reach you. The same ride in still air, at these watts, would be `, show.differenceWords(answer.time_s.value - still), "."].join(""),
       Math.abs(gone) >= 0.0005 ? ` Your drag area averages ${show.quantity("area", answer.mean_cda_m2, units)} over the ride.` : ""]);
 
@@ -210,9 +215,7 @@ function create(host, tools) {
       : `${j(usual)} at the line if W′ comes back ever more slowly as it fills, the form used here; ${j(none)} if nothing comes back; ${j(linear)} if all does, watt for watt. Nobody knows which you are: the spread is doubt too.`,
     answer.w_prime_least_j < -MUCH_J ? ` On the way it falls to ${j(answer.w_prime_least_j)}: more than you have.` : ""]);
 
-    surer.update(answer.surer, isFar
-      ? { sd: answer.distance_m.sd, of: "the distance", plusMinus: (sd) => show.plusMinus("distance", sd, units) }
-      : isPower ? { sd: 0, of: "", plusMinus: String } : { sd: answer.input_sd_s, of: "the time", plusMinus: show.plusMinusTime });
+    surer.update(answer.surer, { sd: doubtful.inputs, of: doubtful.of, plusMinus: doubtful.plusMinus });
     doubts.update(answer.warnings.filter(({ kind }) => kind !== ASKED_TOO_MUCH));
 
     const { energy_j: energy } = answer;

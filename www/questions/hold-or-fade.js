@@ -44,18 +44,13 @@ export const question = {
   create,
 };
 
-/**
- * What is wrong with all drag areas alike moves both rides alike, so here the steady one is taken as given and the others' ± are those of
- * their difference from it.
- * @param {State} state
- */
+/** @param {State} state */
 function request({ scenario, with: details }) {
   const asked = { ...details[ID], effort: effortOf(details[ID].effort) };
   const kept = scenario.positions[asked.steady];
   const low = scenario.positions[asked.low];
   if (!kept || !low) return { scenario, with: asked };
-  const positions = scenario.positions.with(asked.steady, { ...kept, cda_m2: { ...kept.cda_m2, sd: 0 } });
-  return { scenario: { ...scenario, positions }, with: { ...asked, lower_by_m2: { ...asked.lower_by_m2, value: lowerByOf(kept, low) } } };
+  return { scenario, with: { ...asked, lower_by_m2: { ...asked.lower_by_m2, value: lowerByOf(kept, low) } } };
 }
 
 /** @param {HTMLElement} host @param {Tools} tools @returns {View} */
@@ -134,7 +129,7 @@ function create(host, tools) {
 
     drawVerdict(answer, traded.difference_s, settled);
     results.update([
-      { mark: "drag", name: "The one you keep", value: units.time(steady_s) },
+      { mark: "drag", name: "The one you keep", value: units.time(steady_s), difference: units.plusMinusTime(answer.steady_time_s.sd), soft: true },
       { mark: "you", name: "Low, as you hold it", value: units.time(steady_s - traded.difference_s), difference: differs(traded.difference_s) },
       { mark: "hold", name: "Low, to the end", value: units.time(steady_s - held_s), difference: differs(held_s) },
     ]);

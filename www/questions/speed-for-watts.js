@@ -11,7 +11,7 @@ import { lineChart, valueAt } from "../parts/line-chart.js";
 import { lines } from "../parts/lines.js";
 import { sentence } from "../parts/sentence.js";
 import { table } from "../parts/table.js";
-import { layOut } from "./shared/layout.js";
+import { layOut, onScreen } from "./shared/layout.js";
 import { partsThatAddUp, rung } from "./shared/rounding.js";
 import { surerNote } from "./shared/surer.js";
 import { warningList } from "./shared/warnings.js";
@@ -249,7 +249,7 @@ function create(host, tools) {
       x: { name: `speed, ${unit}`, domain: [0, shown(topSpeed)], read: (v) => `${show.number(v, { digits: 1 })}\u00a0${unit}` },
       y: { name: given > 0 ? "power, W" : "power at the pedals, W", meaning: given > 0 ? null : "power", domain: [0, 1.06 * Math.max(you, ...heights, 20)] },
       handles: { you: { x: shown(answer.speed_m_s.value), y: you, label: "you", strong: by === "power" ? speedText : powerText, spoken: `${speedText}, ${powerText}`, step: { x: 0.1 }, rangeX: [shown(0.1), xs[upTo - 1]] } },
-      reading: [strong(powerText), " at ", strong(speedText), given > 0 ? `: the road and the wind give ${given}\u00a0W besides. ` : `: ${show.percent(answer.aero_share)} of the load on the road is air. `, "Drag the ring, or use the arrow keys."],
+      reading: [strong(powerText), " at ", strong(speedText), given > 0 ? `: the road and the wind give ${given}\u00a0W besides. ` : `: ${show.percent(answer.aero_share)} of the load on the road is air. `, onScreen("Drag the ring, or use the arrow keys.")],
     });
 
     const topPower = rung(TOP_POWERS_W, Math.max(answer.power_w.value, 40) * BEYOND_POWER);

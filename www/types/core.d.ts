@@ -488,7 +488,11 @@ moves: number,
 /**
  * Its share of the answer's variance.
  */
-share: number, };
+share: number, 
+/**
+ * One standard deviation of the answer that would be left if this were known exactly, in the answer's unit.
+ */
+left: number, };
 
 // speed-for-watts
 export type SpeedForWattsWith = { 

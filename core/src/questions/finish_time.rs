@@ -209,7 +209,7 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
     let model_sd_w = model(Asked::Power, model_sd_of_power(&setup, effort, model_error_share));
     let joined = |figure: Figure, model_sd: f64| Figure { sd: figure.sd.hypot(model_sd), ..figure };
     let (time_figure, distance_figure) = (joined(by_time, model_sd_s), joined(by_distance, model_sd_m));
-    let (curve_m, curve_s, curve_w) = curve(&setup)?;
+    let curve = curve(&setup);
     Ok(Answer {
         time_s: time_figure,
         input_sd_s: by_time.sd,
@@ -239,9 +239,9 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
             along_speed_m_s: along.samples.iter().map(|s| s.speed_m_s).collect(),
             along_w_prime_j: along.samples.iter().map(|s| s.w_prime_balance_j).collect(),
             along_m: along_m.into(),
-            distance_m: curve_m.into(),
-            time_s: curve_s.into(),
-            power_w: curve_w.into(),
+            distance_m: curve.distances_m.into(),
+            time_s: curve.times_s.into(),
+            power_w: curve.powers_w.into(),
         },
     })
 }
@@ -418,21 +418,27 @@ fn climb_doubt(course: &Course, warnings: &mut Vec<Warning>) {
     }
 }
 
-/// Time and power of the best even effort against distance.
-fn curve(setup: &Setup) -> Result<(Vec<f64>, Vec<f64>, Vec<f64>), Error> {
+/// The best even effort against distance, as far as the power curve carries it.
+#[derive(Default)]
+struct Curve {
+    distances_m: Vec<f64>,
+    times_s: Vec<f64>,
+    powers_w: Vec<f64>,
+}
+
+fn curve(setup: &Setup) -> Curve {
     let points = if setup.course.segments.len() > MANY_SEGMENTS { DISTANCE_POINTS.1 } else { DISTANCE_POINTS.0 };
     let own_m = setup.course.distance_m();
-    let distances = spaced_log(CURVE_M.0.min(0.5 * own_m), CURVE_M.1.max(1.5 * own_m), points);
     let mut scaled = setup.clone();
-    let mut guess_w = setup.power.sustainable_w(distances.first().copied().unwrap_or(own_m) / 11.0);
-    let (mut kept_m, mut times, mut powers) = (Vec::new(), Vec::new(), Vec::new());
-    for distance_m in distances {
+    let mut guess_w = setup.power.sustainable_w(CURVE_M.0 / 11.0);
+    let mut curve = Curve::default();
+    for distance_m in spaced_log(CURVE_M.0.min(0.5 * own_m), CURVE_M.1.max(1.5 * own_m), points) {
         scaled.course = Rc::new(setup.course.scaled_to(distance_m));
         let Ok(paced) = even_from(&Followed, &scaled, guess_w) else { break };
         guess_w = paced.power_w;
-        kept_m.push(distance_m);
-        times.push(paced.time_s);
-        powers.push(paced.power_w);
+        curve.distances_m.push(distance_m);
+        curve.times_s.push(paced.time_s);
+        curve.powers_w.push(paced.power_w);
     }
-    Ok((kept_m, times, powers))
+    curve
 }

@@ -13,7 +13,7 @@ use crate::position::{Fade, Lapses, Position};
 use crate::quantity::{Column, Figure, Quantity};
 use crate::ride::{Clock, Followed, Setup};
 use crate::scenario::{check_quantity, position_index};
-use crate::solve::{root, spaced};
+use crate::solve::{root, spaced, within};
 
 /// What the question takes.
 #[derive(Clone, Copy, Debug, Deserialize)]
@@ -180,7 +180,7 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
     let won_s = steady_ride.time_s - low_ride.time_s;
     let held_won_s = steady_ride.time_s - held_ride.time_s;
     let seconds_per_area = held_won_s / (area.fresh * low_ride.time_s);
-    let gained_s = (seconds_per_area.is_finite() && area.fresh > 0.0).then(|| seconds_per_area * area.below);
+    let gained_s = (seconds_per_area.is_finite() && area.fresh > 0.0).then_some(seconds_per_area * area.below);
     let model = scenario.model_error_share.value;
     let held_columns = share_columns(&tie, &spread);
     Ok(Answer {
@@ -228,7 +228,7 @@ fn check(with: &With) -> Result<Effort, Error> {
 /// The low position where a difference from the steady one was measured: its fresh drag area follows the steady one's, and
 /// what it is once lost moves with them, since one test's error of scale is common to all drag areas.
 fn below(low: &Position, steady_m2: f64, kept_m2: f64, lower_by_m2: f64) -> Position {
-    let moved = |cda_m2: f64| (cda_m2 + steady_m2 - kept_m2).clamp(bounds::CDA_M2.min, bounds::CDA_M2.max);
+    let moved = |cda_m2: f64| within(cda_m2 + steady_m2 - kept_m2, bounds::CDA_M2.min, bounds::CDA_M2.max);
     let fade = low.fade.map(|fade| Fade { tired_cda_m2: moved(fade.tired_cda_m2), ..fade });
     let lapses = low.lapses.map(|lapses| Lapses { cda_m2: moved(lapses.cda_m2), ..lapses });
     Position { cda_m2: moved(kept_m2 - lower_by_m2), fade, lapses, ..low.clone() }

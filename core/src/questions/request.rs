@@ -7,7 +7,7 @@ use serde_json::Value;
 use super::tree::{Mistake, Node};
 use crate::bounds::{self, Field};
 use crate::effort::{Effort, NoEffort};
-use crate::error::{Error, Kind, Warning};
+use crate::error::{Error, Kind, Warning, decimal};
 use crate::quantity::Quantity;
 use crate::scenario::{Scenario, VERSION, check_quantity, version_error};
 
@@ -172,8 +172,8 @@ pub fn no_effort(reason: NoEffort) -> Error {
         NoEffort::Stalls(stall) => Error::impossible(
             "scenario.course",
             format!(
-                "The rider comes to a stop after {:.0} m: too little power for this road and wind.",
-                stall.distance_m
+                "The rider comes to a stop after {} m: too little power for this road and wind.",
+                decimal(stall.distance_m.round())
             ),
         ),
         NoEffort::OutOfReach => {

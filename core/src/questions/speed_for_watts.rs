@@ -10,7 +10,7 @@ use crate::error::{Error, Kind, Warning, decimal};
 use crate::quantity::{Column, Figure, Quantity};
 use crate::resistance::{Stretch, elasticity, slope};
 use crate::ride::{Clock, Setup};
-use crate::solve::spaced;
+use crate::solve::{spaced, within};
 
 /// What the question takes: a power or a speed, and the road at this spot.
 #[derive(Clone, Copy, Debug, Default, Deserialize)]
@@ -315,7 +315,7 @@ fn columns(stretch: &Stretch<'_>, cda_m2: f64, efficiency: f64, speed_m_s: f64, 
     let top_m_s = (1.35 * speed_m_s).max(5.0);
     let speeds = spaced(0.0, top_m_s, CURVE_POINTS);
     let by = |part: &dyn Fn(f64) -> f64| speeds.iter().map(|&v| part(v)).collect::<Column>();
-    let top_w = (2.0 * power_w).clamp(100.0, 2500.0);
+    let top_w = within(2.0 * power_w, 100.0, 2500.0);
     let powers = spaced(STEP_W, top_w, CURVE_POINTS);
     let at = |watts: f64| stretch.speed_m_s(watts * efficiency, cda_m2);
     Columns {

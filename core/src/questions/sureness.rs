@@ -25,6 +25,8 @@ pub struct Contribution {
     pub moves: f64,
     /// Its share of the answer's variance.
     pub share: f64,
+    /// One standard deviation of the answer that would be left if this were known exactly, in the answer's unit.
+    pub left: f64,
 }
 
 /// The ride of a scenario in its positions, with every unsure input free to move.
@@ -138,7 +140,9 @@ impl<'a> Inquiry<'a> {
             if moves != 0.0 {
                 let share = moves * moves / variance;
                 let at = largest_first.partition_point(|larger| larger.share >= share);
-                largest_first.insert(at, Contribution { field: input.path.clone(), source: input.known, moves, share });
+                let left = (variance - moves * moves).max(0.0).sqrt();
+                let contribution = Contribution { field: input.path.clone(), source: input.known, moves, share, left };
+                largest_first.insert(at, contribution);
             }
         }
         largest_first

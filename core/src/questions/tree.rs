@@ -216,6 +216,7 @@ struct Fields<'a> {
 impl<'de> MapAccess<'de> for Fields<'de> {
     type Error = Mistake;
 
+    #[inline(never)]
     fn next_key_seed<K: DeserializeSeed<'de>>(&mut self, seed: K) -> Result<Option<K::Value>, Mistake> {
         self.now = self.fields.next();
         let Some((name, _)) = self.now else { return Ok(None) };
@@ -223,6 +224,7 @@ impl<'de> MapAccess<'de> for Fields<'de> {
         seed.deserialize(key).map(Some).map_err(|mistake| mistake.under(Step::Field(name.clone())))
     }
 
+    #[inline(never)]
     fn next_value_seed<V: DeserializeSeed<'de>>(&mut self, seed: V) -> Result<V::Value, Mistake> {
         let (name, value) = self.now.ok_or_else(|| de::Error::custom("a field without a name"))?;
         seed.deserialize(Node(value)).map_err(|mistake| mistake.under(Step::Field(name.clone())))

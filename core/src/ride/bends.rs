@@ -1,7 +1,7 @@
 //! Bends: the limits they set from the finish backwards, and the ride along a limit.
 
 use super::{Node, Rider, Setup, Slope, State, Track};
-use crate::solve::gauss_points;
+use crate::solve::{gauss_points, within};
 
 /// The most kinetic energy that the bends allow on one stretch: `cap` all along, `exit` at its end, and no more before
 /// the end than braking can shed.
@@ -105,7 +105,7 @@ pub(super) fn follow_limit(
         let speed_m_s = (2.0 * (u + slope * x)).sqrt();
         let air_n = rider.stretch.air_n(speed_m_s, cda_m2);
         let needed_n = air_n + rider.stretch.total_without_air_n(speed_m_s) + slope * mass_kg;
-        Node { length_m, speed_m_s, propulsion_n: needed_n.clamp(0.0, rider.propulsion_n(speed_m_s)), air_n }
+        Node { length_m, speed_m_s, propulsion_n: within(needed_n, 0.0, rider.propulsion_n(speed_m_s)), air_n }
     });
     let next = State { distance_m: if h == left_m { end_m } else { state.distance_m + h }, u: after, time_s };
     track.step(&rider.stretch, *state, next, &nodes);

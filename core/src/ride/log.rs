@@ -3,6 +3,7 @@
 use super::{Energy, Node, Ride, Sample, Setup, State, Track};
 use crate::power_duration::{Recovery, w_prime_balance_j};
 use crate::resistance::Stretch;
+use crate::solve::within;
 
 /// Keeps samples, energy and W′ balance.
 pub(super) struct Log<'a> {
@@ -102,7 +103,7 @@ impl Track for Log<'_> {
 /// Time and speed between two states: time by cubic Hermite interpolation, kinetic energy linearly.
 fn between(from: State, to: State, distance_m: f64) -> (f64, f64) {
     let length_m = to.distance_m - from.distance_m;
-    let s = if length_m > 0.0 { ((distance_m - from.distance_m) / length_m).clamp(0.0, 1.0) } else { 1.0 };
+    let s = if length_m > 0.0 { within((distance_m - from.distance_m) / length_m, 0.0, 1.0) } else { 1.0 };
     let speed_m_s = (2.0 * (from.u + s * (to.u - from.u))).sqrt();
     if from.u <= 0.0 {
         let share = if to.u > 0.0 { speed_m_s / to.speed_m_s() } else { s };

@@ -3,6 +3,7 @@
 
 import { strong } from "../../parts/html.js";
 import { lineChart, valueAt } from "../../parts/line-chart.js";
+import { onScreen } from "../shared/layout.js";
 
 /** @import { Tools } from "../index.js" */
 /** @import { State } from "../../state/history.js" */
@@ -83,7 +84,7 @@ export function finishTimeCharts({ store, units: show }, { rideOver, rideFor, se
         series: [{ name: "best even effort", xs, ys: columns.time_s, label: off ? "best even effort" : undefined, labelAt: "start" }],
         points: point(answer.time_s.value, `you, ${timeText}`),
         handles: fixed ? {} : { you: { ...here, y: answer.time_s.value, strong: timeText, spoken } },
-        reading: [strong(farText(far(own_m))), " in ", strong(timeText), fixed ? "." : ". Drag the ring, or use the arrow keys."],
+        reading: [strong(farText(far(own_m))), " in ", strong(timeText), ".", ...(fixed ? [] : [" ", onScreen("Drag the ring, or use the arrow keys.")])],
       });
       power.update({
         leftMargin: LEFT_PX,

@@ -4,6 +4,7 @@
 import { valueChanges } from "../../frame/bound-number.js";
 import { strong } from "../../parts/html.js";
 import { lineChart, valueAt } from "../../parts/line-chart.js";
+import { onScreen } from "../shared/layout.js";
 
 /** @import { Tools } from "../index.js" */
 /** @import { State } from "../../state/history.js" */
@@ -75,7 +76,7 @@ export function dragOverRide(tools, at) {
         ...(begins_s <= last_s && { begins: { x: begins_s, y: low_cda_m2, spoken: `starts to go at ${units.time(begins_s)}`, step: { x: STEP.time_s }, rangeX: [0, Math.min(complete_s, last_s)] } }),
         ...(onChart && { lost: { x: complete_s, y: tired_m2, label: `${bare(tired_m2)}, lost`, spoken: `${tired} by ${units.time(complete_s)}`, step: { x: STEP.time_s, y: STEP.cda_m2 }, rangeX: [begins_s, last_s] } }),
       } : {},
-      reading: fade ? "Drag the rings, or use the arrow keys, to say when it starts to go and how far." : "This is the mean over the ride, lapses counted.",
+      reading: fade ? onScreen("Drag the rings, or use the arrow keys, to say when it starts to go and how far.") : "This is the mean over the ride, lapses counted.",
       ease: settled,
     });
   }

@@ -42,7 +42,7 @@ export function workedOut() {
       ["t lost", "when it is wholly lost; after it the tired value holds"],
     ]),
     paragraph("The share held is counted in its effect on the mean drag area: 60 % is as good as holding the low position for 60 % of the ride and sitting at the lost one for the rest. The ends of the break-even are found by solving for the share, the start of the loss and the tired drag area at which both finish together, the rest staying as it is."),
-    paragraph("What is wrong with all drag areas alike moves both rides nearly alike, so the ± of “lower by” and of the lost drag area count as doubts of the difference, and the ± of the position you keep does not."),
+    paragraph("What is wrong with all drag areas alike moves both rides nearly alike, so the ± of the position you keep is shared by all three and nearly cancels; the ± of “lower by” and of the lost drag area do not."),
     paragraph("No published figure for how a position fades was found: the values you start from are assumed. Your own film and test laps are worth more."),
     citations(["martin-1998", "polanco-2020", "faulkner-2021", "kordi-2019", "peveler-2005"]));
 }

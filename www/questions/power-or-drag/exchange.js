@@ -29,7 +29,7 @@ export function exchangeTable({ units }) {
         rows: [
           [units.quantity("power", 1, state.units), seconds(rates.s_per_w), "", area(rates.m2_per_w)],
           ["0.001 m²", seconds(rates.s_per_0_001_m2), watts(rates.w_per_0_001_m2), ""],
-          ["1 % of CdA", seconds(rates.w_per_cda_percent * rates.s_per_w), watts(rates.w_per_cda_percent), area(percent_m2)],
+          ["1 % of CdA", seconds(rates.s_per_cda_percent), watts(rates.w_per_cda_percent), area(percent_m2)],
           [mass, seconds(rates.s_per_kg / kilogram), watts(rates.w_per_kg / kilogram), area(rates.m2_per_kg / kilogram)],
           ["0.0001 Crr", seconds(rates.s_per_0_0001_crr), watts(rates.w_per_0_0001_crr), area(rates.m2_per_0_0001_crr)],
         ],

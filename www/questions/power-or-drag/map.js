@@ -4,6 +4,7 @@
 import { contourMap } from "../../parts/contour-map.js";
 import { html } from "../../parts/html.js";
 import { valueChanges } from "../../frame/bound-number.js";
+import { onScreen } from "../shared/layout.js";
 
 /** @import { Tools } from "../index.js" */
 /** @import { State } from "../../state/history.js" */
@@ -74,8 +75,8 @@ export function tradeMap(tools, at, shown) {
       desc: `Finish time falls to the right, with more power, and downwards, with less drag area. You stand at ${power} and ${drag}, ${time}. `
         + `${morePower} is ${units.difference(saved.first_s).words}; ${lessDrag} is ${units.difference(saved.second_s).words}.`,
       reading: [html("b", {}, power), " and ", html("b", {}, drag), ": ", html("b", {}, time), ", ",
-        units.quantity("speed", answer.distance_m / base_time_s.value, state.units, { digits: 1 }),
-        even ? ". Drag the ring, or use the arrow keys: sideways moves your critical power." : ". Drag the ring, or use the arrow keys.",
+        units.quantity("speed", answer.base_speed_m_s, state.units, { digits: 1 }),
+        ". ", onScreen(even ? "Drag the ring, or use the arrow keys: sideways moves your critical power." : "Drag the ring, or use the arrow keys."),
         ...(power_sd > 0 && cda_sd > 0 ? [" The dashed ring is how well your numbers are known."] : [])],
       ease: settled,
     });

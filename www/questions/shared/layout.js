@@ -17,3 +17,6 @@ export function layOut(host, { ask, answer, picture, notes, folds }) {
     folds,
   );
 }
+
+/** Words that help on a screen and mean nothing on paper. @param {string} words */
+export const onScreen = (words) => html("span", { class: "no-print" }, words);

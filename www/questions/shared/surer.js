@@ -44,7 +44,7 @@ export function surerNote(tools, { open = () => false } = {}) {
       element.hidden = !first || !(sd > 0) || first.share < LEAST_SHARE;
       if (element.hidden) return;
       const how = HOW[first.field.replace(/\[\d+\]/g, "")];
-      const left = plusMinus(sd * Math.sqrt(Math.max(0, 1 - first.share)));
+      const left = plusMinus(first.left);
       const also = second && second.share >= LEAST_SHARE ? [` Next is ${nameOf(second.field)}.`] : [];
       const link = html("button", { type: "button" }, first.source === "measured" ? "Look at it" : "Give your own");
       link.addEventListener("click", () => { if (!open(first.field)) tools.openSheet(first.field); });

@@ -13,7 +13,7 @@ import { questionList } from "./frame/rail.js";
 import { errorWords, labelOf } from "./frame/words.js";
 import { createWork } from "./frame/work.js";
 import { createJobs } from "./jobs.js";
-import { questions } from "./questions/index.js";
+import { opening, questions } from "./questions/index.js";
 import { openHelp } from "./sheet/help.js";
 import { openSaved } from "./sheet/saved.js";
 import { share } from "./sheet/share.js";
@@ -35,7 +35,7 @@ function start() {
   const defaultsOf = (/** @type {string} */ id) => find(id).defaults;
   const exists = (/** @type {string} */ id) => questions.some((question) => question.id === id);
   const store = createStore({
-    question: questions[0].id,
+    question: opening.id,
     scenario: filler.defaults(),
     with: Object.fromEntries(questions.map(({ id, defaults }) => [id, defaults])),
     units: units.knownUnits(storage.units(), units.usualUnits(navigator.language)),
@@ -101,7 +101,7 @@ function start() {
 
   /** @param {string} id */
   function find(id) {
-    return questions.find((question) => question.id === id) ?? questions[0];
+    return questions.find((question) => question.id === id) ?? opening;
   }
 
   /** @param {string} id */

@@ -55,7 +55,7 @@ test("undo stays with the question that is open", async ({ page }) => {
 });
 
 test("a question opened by its link is read out by its heading", async ({ page }) => {
-  await open(page);
+  await openQuestion(page, questions[0].id);
   await go(page, questions[1].title);
   await expect(page.getByRole("heading", { level: 1 })).toBeFocused();
   await expect(page).toHaveTitle(new RegExp(questions[1].title.replace("?", "\\?")));

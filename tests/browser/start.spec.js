@@ -16,6 +16,16 @@ test("it opens, answers, and fetches nothing that is not there", async ({ page }
   expect(missing).toEqual([]);
 });
 
+for (const [width, height] of [[390, 844], [820, 1100], [1440, 900]]) {
+  test(`a first visit at ${width} px finds more power against less drag answered on the first screen`, async ({ page }) => {
+    await page.setViewportSize({ width, height });
+    await open(page);
+    await expect(page.getByRole("heading", { level: 1 })).toHaveText("More power, or less drag?");
+    await expect(page.locator(".claim")).toBeInViewport({ ratio: 1 });
+    await expect(page.locator(".figure b")).toBeInViewport({ ratio: 1 });
+  });
+}
+
 test("where a worker is refused, the odds are worked out in the page", async ({ page }) => {
   await page.addInitScript(() => { globalThis.Worker = /** @type {any} */ (function refused() { throw new Error("refused"); }); });
   await openQuestion(page, "power-or-drag");

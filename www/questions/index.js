@@ -60,3 +60,6 @@ export const GROUPS = [["understand", "Understand"], ["measure", "Measure"], ["d
 
 /** @type {Question[]} */
 export const questions = [speedForWatts, powerOrDrag, holdOrFade, finishTime];
+
+/** The question that a first visit opens: the one that riders argue about. */
+export const opening = powerOrDrag;

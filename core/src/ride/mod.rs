@@ -147,7 +147,7 @@ pub struct Ride {
 
 /// Steps a relaxation length is cut into: with it a ride agrees with an eighth-order reference within 1e-5, and mostly
 /// within 1e-6.
-const STEPS_PER_RELAXATION: f64 = 3.0;
+const STEPS_PER_RELAXATION: f64 = 2.5;
 /// As many times more where a yaw table has kinks to be stepped over.
 const STEPS_OVER_KINKS: f64 = 3.0;
 /// The same once speed follows a slowly changing steady one. The method is stable from 0.36 up.
@@ -248,7 +248,7 @@ impl Rider<'_> {
         (self.road_power_w / speed_m_s).min(self.launch_n)
     }
 
-    #[inline]
+    #[inline(always)]
     fn slope(&self, u: f64, time_s: f64) -> Slope {
         let speed_m_s = (2.0 * u).sqrt();
         let dt = 1.0 / speed_m_s;
@@ -262,7 +262,7 @@ impl Rider<'_> {
 
     /// `−d(du/dx)/du` at a state, 1/m: the inverse of the length in which a difference in speed dies away. The slope of
     /// the air force is taken as that along the apparent wind, `2 F/(v + h)`, at most; close enough to choose steps by.
-    #[inline]
+    #[inline(always)]
     fn relaxation_per_m(&self, at: &Slope) -> f64 {
         let Node { speed_m_s, air_n, .. } = at.node;
         let air_slope = 2.0 * air_n.abs() / self.stretch.air_along_m_s(speed_m_s).abs().max(0.1);
@@ -270,7 +270,7 @@ impl Rider<'_> {
     }
 
     /// A step of the classical fourth-order Runge–Kutta method. `None` if a stage leaves the positive speeds.
-    #[inline]
+    #[inline(always)]
     fn runge_kutta(&self, from: State, first: &Slope, h: f64) -> Option<(State, [Node; 4])> {
         let half = 0.5 * h;
         let stage = |slope: &Slope, length: f64| {

@@ -127,7 +127,11 @@ fn fingerprint_of_package() -> Outcome<String> {
 
 fn bundle() -> Outcome {
     say("scripts and styles");
-    let bundles = paths::kept("bundles");
+    let bundles = bundles();
+    // What an earlier run split off is not part of this one.
+    if bundles.is_dir() {
+        fs::remove_dir_all(&bundles).map_err(|error| format!("The earlier bundles cannot be removed: {error}."))?;
+    }
     let entries = BUNDLES.iter().filter(|(entry, _)| paths::www().join(entry).is_file());
     run(
         command("node")
@@ -135,11 +139,18 @@ fn bundle() -> Outcome {
             .arg(paths::node_program("esbuild"))
             .args(entries.map(|(entry, name)| format!("{name}={entry}")))
             .args(["--bundle", "--minify", "--format=esm", "--target=es2022", "--charset=utf8", "--log-level=warning"])
+            // Parts lie beside the bundles, so that `import.meta.url` leads to the same folder from each of them.
+            .args(["--splitting", "--chunk-names=part-[hash]"])
             .arg("--alias:fasterby-wasm=../dist/wasm/fasterby.js")
             .arg(format!("--outdir={}", bundles.display())),
         "esbuild could not bundle the page: see its message above.",
     )?;
     publish(&bundles, &paths::dist())
+}
+
+/// Where esbuild leaves its bundles, and the parts split off them, before they are published.
+fn bundles() -> PathBuf {
+    paths::kept("bundles")
 }
 
 fn is_copied(path: &str) -> bool {
@@ -188,7 +199,7 @@ fn with_version_and_files(source: &str, version: &str, files: &[&String]) -> Str
 fn remove_leftovers() -> Outcome {
     let mut kept: Vec<String> = copies()?.into_keys().collect();
     kept.push(OFFLINE.into());
-    kept.extend(BUNDLES.iter().flat_map(|(_, name)| [format!("{name}.js"), format!("{name}.css")]));
+    kept.extend(files_under(&bundles())?.into_keys());
     for path in files_under(&paths::dist())?.into_keys() {
         if !path.starts_with("wasm/") && !kept.contains(&path) {
             fs::remove_file(paths::dist().join(&path))

@@ -9,7 +9,7 @@ import { chromium } from "@playwright/test";
 const address = process.env.FASTERBY_ADDRESS ?? "http://localhost:8000/";
 const EDITS = 200;
 /** Edits before the measured ones, while the browser still compiles. */
-const WARM_UP = 20;
+const WARM_UP = 60;
 /** So many steps up, then as many down: every edit is a new number, and none leaves its range. */
 const STEPS_ONE_WAY = 20;
 const SLOWDOWN = 4;

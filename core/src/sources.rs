@@ -45,35 +45,35 @@ sources! {
         "The usual expression for air power holds only for pure head or tail wind.";
     "debraux-2011", Abstract, "Debraux P, Grappe F, Manolova AV, Bertucci W. Aerodynamic drag in cycling: methods of assessment. Sports Biomech 2011;10(3):197–218.",
         "Above 14 m/s on the level about 90 % of the power goes into the air.";
-    "dynamic-parameter", Abstract, "Twelve laboratory sets of three-minute tests, abstract on W′ balance and its parameters.",
+    "dynamic-parameter", Abstract, "Abstract on W′ balance whose parameters change during the ride, with twelve sets of three-minute tests; its authors are not in the record that was read.",
         "W′ 16.9 ± 3.2 kJ, CP 282 ± 44 W.";
-    "faulkner-2021", Abstract, "Faulkner SH, Jobling P. Torso angle, power and drag area in trained riders, 2021.",
+    "faulkner-2021", Abstract, "Faulkner SH, Jobling P. The effect of upper-body positioning on the aerodynamic–physiological economy of time-trial cycling. Int J Sports Physiol Perform 2021;16(1):51–58.",
         "Power at the anaerobic threshold −16 ± 20 W at a torso angle of 12° in eleven riders; the low position won all the same.";
-    "four-and-twenty", Abstract, "Reliability of 4- and 20-minute trials in eight trained cyclists (abstract).",
+    "four-and-twenty", Abstract, "Abstract on the reliability of 4- and 20-minute trials in eight trained cyclists (from memory: MacInnis MJ et al., Int J Sports Physiol Perform 2019).",
         "4 min 417 W, 20 min 342 W, 60 min 309 W; CP 323 W. The 20-minute trial repeats to 1.3 %.";
-    "hurd-2023", Abstract, "Hurd KA, Surges MP, Farrell JW. J Strength Cond Res 2023;37(3):733–744.",
+    "hurd-2023", Abstract, "Hurd KA, Surges MP, Farrell JW. Systematic review of critical-power training. J Strength Cond Res 2023;37(3):733–744 (title not in the record read).",
         "Training raised critical power in both cycling studies reviewed; W′ usually did not rise.";
     "iso-2533", SecondHand, "ISO 2533:1975 Standard Atmosphere; U.S. Standard Atmosphere 1976.",
         "Temperature, pressure and density by altitude.";
-    "kordi-2019", Abstract, "Kordi M et al. 2019. Critical power on the hoods and on time-trial bars.",
+    "kordi-2019", Abstract, "Kordi M, Fullerton C, Passfield L, Parker Simpson L. Influence of upright versus time trial cycling position on determination of critical power and W′ in trained cyclists. Eur J Sport Sci 2019;19(2):192–198.",
         "Seven trained riders: CP lower in the time-trial position, W′ not different.";
-    "laursen-2002", Abstract, "Laursen PB et al. Med Sci Sports Exerc 2002;34(11):1801–1807.",
+    "laursen-2002", Abstract, "Laursen PB et al. Med Sci Sports Exerc 2002;34(11):1801–1807 (title not in the record read).",
         "Highly trained cyclists, four weeks of intervals: 40-km trial 4.4 to 5.8 % better.";
     "martin-1998", FromMemory, "Martin JC, Milliken DL, Cobb JE, McFadden KL, Coggan AR. Validation of a mathematical model for road cycling power. J Appl Biomech 1998;14(3):276–291.",
         "The power balance on the road; its validation (R² 0.97, standard error 2.7 W) was read, its constants are from memory.";
     "padilla-2000", Abstract, "Padilla S, Mujika I, Angulo F, Goiriena JJ. Scientific approach to the 1-h cycling world record: a case study. J Appl Physiol 2000;89:1522–1527.",
         "53.040 km in the hour at an estimated 509.5 W; CdA 0.244 m² in a tunnel.";
-    "peveler-2005", Abstract, "Peveler W et al. 2005. Oxygen uptake in aero and upright positions of riders trained in each.",
+    "peveler-2005", Abstract, "Peveler W, Bishop P, Smith J, Richardson M. Effects of training in an aero position on metabolic economy. J Exerc Physiol online 2005;8(1):44–50.",
         "Riders trained upright used 5.1 % more oxygen in the aero position; riders trained in it 1.3 %, not significant.";
     "picard-2008", SecondHand, "Picard A, Davis RS, Gläser M, Fujii K. Revised formula for the density of moist air (CIPM-2007). Metrologia 2008;45:149–155.",
         "Density of moist air.";
-    "polanco-2020", Abstract, "Polanco A et al. 2020. Aerobar height, drag, power and vibration in simulated 20-km trials.",
+    "polanco-2020", Abstract, "Polanco AP, Muñoz LE, Doria A, Suarez DR. Selection of posture for time-trial cycling events. Appl Sci 2020;10(18):6546.",
         "Lower bars: CdA −10.7 ± 3.1 %, power −9.5 ± 5.4 %, five riders.";
     "puchowicz-2020", FromMemory, "Puchowicz MJ, Baker J, Clarke DC. Development and field validation of an omni-domain power-duration model. J Sports Sci 2020;38(7):801–813.",
         "The power–duration relation for seconds to hours.";
     "romcke-2019", Abstract, "Rømcke E et al. Simulation model for road cycling time trials with a non-constant drag area. Proc. icSPORTS 2019.",
         "Models missed real finish times by 3.87 % on average, 3.22 % with a CdA that changes with speed.";
-    "skiba-2015", Abstract, "Skiba PF et al. Eur J Appl Physiol 2015;115(4):703–713.",
+    "skiba-2015", Abstract, "Skiba PF et al. Eur J Appl Physiol 2015;115(4):703–713 (title not in the record read).",
         "W′ balance in differential form; it exists and follows measured recovery, its equation is from memory.";
     "smit-2023", Abstract, "Smit A, van der Zwaard S, Janssen I, Janssen TWJ. Power loss of the chain drive in a race tandem bicycle. Sports Eng 2023.",
         "A solo chain drive loses 2.1 ± 1.5 % at 100 to 400 W.";

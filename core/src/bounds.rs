@@ -218,7 +218,7 @@ fields! {
     LOWER_BY_M2 = "with.lower_by_m2", "m²", -0.2..0.2, 0.0..0.06, 0.014, 0.003, 0.001, Assumed, "",
         "By how much one drag area lies below another, as one test of both gives it.";
     DRAWS = "with.draws", "", 0.0..100000.0, 0.0..100000.0, 10000.0, 0.0, 1000.0, CommonPractice, "",
-        "How many draws a comparison takes; none leaves it at first order.";
+        "How many draws a comparison takes; none leaves it at first order, and a course of very many points gets fewer.";
 }
 
 /// The most positions a scenario holds.

@@ -19,7 +19,7 @@ pub struct SteadyClock {
 }
 
 /// While a position fades, a stretch is cut into pieces of at most this length, m: a minute or so of riding.
-const PIECE_M: f64 = 800.0;
+pub const PIECE_M: f64 = 800.0;
 
 impl Clock for SteadyClock {
     fn time_s(&self, setup: &Setup, power_w: f64) -> Result<f64, Stall> {

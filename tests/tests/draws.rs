@@ -7,6 +7,7 @@ use fasterby_core::effort::{Effort, paced};
 use fasterby_core::ride::{Clock, Followed, Stall};
 use fasterby_core::scenario::Scenario;
 use fasterby_core::steady_ride::SteadyClock;
+use fasterby_tests::answer;
 use serde_json::{Value, json};
 
 const DRAWS: u32 = 600;
@@ -74,4 +75,14 @@ fn a_clock_that_stalls_says_where() {
     let scenario: Scenario = serde_json::from_value(wall).expect("a scenario");
     let setup = scenario.setup_on(0, Rc::new(scenario.course())).expect("a position");
     assert_eq!(Followed.time_s(&setup, 200.0), Err(Stall { distance_m: 0.0 }));
+}
+
+#[test]
+fn a_course_of_very_many_points_gets_fewer_draws_and_says_how_many() {
+    let point = |i: u32| json!({ "distance_m": 10 * i, "elevation_m": 50 });
+    let course = json!({ "kind": "profile", "points": (0..20_000).map(point).collect::<Vec<_>>() });
+    let with = json!({ "draws": 100_000, "effort": { "kind": "power", "power_w": 250 } });
+    let got = answer("power-or-drag", &json!({ "scenario": { "course": course }, "with": with }));
+    let drawn = got["drawn"]["draws"].as_u64().expect("a count");
+    assert!((100..1_000).contains(&drawn), "{drawn} draws");
 }

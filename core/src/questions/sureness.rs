@@ -11,7 +11,7 @@ use crate::error::Error;
 use crate::quantity::{Figure, Known, Quantity};
 use crate::ride::{Clock, Followed, Setup};
 use crate::scenario::{Input, Scenario};
-use crate::steady_ride::SteadyClock;
+use crate::steady_ride::{PIECE_M, SteadyClock};
 
 /// What one input's doubt does to the answer.
 #[derive(Clone, Debug, PartialEq, Serialize)]
@@ -38,6 +38,9 @@ pub struct Inquiry<'a> {
     course: Rc<Course>,
     course_moves: bool,
 }
+
+/// The most stretches that all draws together are taken over: a second or so of work.
+const MOST_STRETCHES_DRAWN: f64 = 5e6;
 
 /// One set of values of the unsure inputs: the scenario with them, and the question's own.
 pub struct Case<'a> {
@@ -94,7 +97,8 @@ impl<'a> Inquiry<'a> {
         Ok(Spread { base, ..spread })
     }
 
-    /// Seeded draws of one output, by steady speeds; what these leave out of the value itself is added to every draw.
+    /// Seeded draws of one output, by steady speeds; what these leave out of the value itself is added to every draw. Over a
+    /// course of very many stretches fewer draws are taken than asked for, and the answer says how many.
     ///
     /// # Errors
     /// What `f` says of the values themselves.
@@ -108,7 +112,12 @@ impl<'a> Inquiry<'a> {
         let left_out = self.base(|case| f(case, &Followed))? - self.base(|case| f(case, &clock))?;
         let mut moved = self.scenario.clone();
         let draw = |values: &[f64]| self.at(&mut moved, values, |case| f(case, &clock)).map(|value| value + left_out);
-        Ok(monte_carlo(&self.unsure(), draws, seed, draw))
+        Ok(monte_carlo(&self.unsure(), draws.min(self.most_draws()), seed, draw))
+    }
+
+    fn most_draws(&self) -> u32 {
+        let pieces = (self.course.distance_m() / PIECE_M).max(self.course.segments.len() as f64);
+        (MOST_STRETCHES_DRAWN / pieces) as u32
     }
 
     fn unsure(&self) -> Vec<Unsure> {

@@ -71,6 +71,8 @@ export function createNavigation({ store, defaults, exists, onLink, onTrouble })
       history.pushState({ ours: true }, "", `#${question}`);
       store.go(question);
     },
+    /** Puts what is on the page now into the address, without waiting for a rest. */
+    write,
     /** The whole link to what is on the page now. */
     link: async () => new URL(await currentHash(), location.href).href,
   };

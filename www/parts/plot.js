@@ -72,6 +72,8 @@ import { readingCursor } from "./reading-cursor.js";
 
 /** Space between a handle's ring and its words. */
 const GAP_PX = 6;
+/** Charts are lower on paper, so that a question fits on one page. */
+const PRINTED_HEIGHT_SHARE = 0.72;
 
 /**
  * @template {PlotData} Data
@@ -121,7 +123,7 @@ export function plot(options, prepare) {
     const y = { ...options.y, ...data.y };
     // While a handle is held the axes stand still, or the chart would slide from under the hand.
     if (!domains || !dragging()) domains = { x: x.domain ?? [0, 1], y: y.domain ?? [0, 1] };
-    const height = options.height(width);
+    const height = Math.round(options.height(width) * (size.printing() ? PRINTED_HEIGHT_SHARE : 1));
     set(picture, { width, height, viewBox: `0 0 ${width} ${height}`, "data-ease": data.ease === true && !dragging() });
     const drawn = axes({ width, height, x, y, xDomain: domains.x, yDomain: domains.y, note: data.note, least: data.leftMargin });
     const { frame, xScale, yScale } = drawn;

@@ -2,14 +2,14 @@
 /** Drawing for the real width, on screen and on paper. */
 
 /** The width of a chart on a printed page, set out in print.css. */
-const PRINTED_CHART_PX = 400;
+const PRINTED_CHART_PX = 340;
 
 /**
  * Calls `draw` with the element's width in pixels when it changes, and once more for paper, where no resize is reported.
  * @param {HTMLElement} element
  * @param {(width_px: number) => void} draw
  * @param {number} [printed_px] The width to draw for on paper.
- * @returns {{ width(): number, destroy(): void }}
+ * @returns {{ width(): number, printing(): boolean, destroy(): void }}
  */
 export function onWidth(element, draw, printed_px = PRINTED_CHART_PX) {
   let width_px = 0;
@@ -36,6 +36,7 @@ export function onWidth(element, draw, printed_px = PRINTED_CHART_PX) {
   window.addEventListener("afterprint", after);
   return {
     width: () => width_px,
+    printing: () => printing,
     destroy() {
       observer.disconnect();
       window.removeEventListener("beforeprint", before);

@@ -1,6 +1,7 @@
 // @ts-check
 /** The one door to the WebAssembly core. */
 
+import { core } from "#delivery";
 import init, { ask as askCore, fields as coreFields, sources as coreSources } from "fasterby-wasm";
 
 /** @typedef {{ kind: string, field: string, message: string, min?: number, max?: number }} CoreError */
@@ -10,7 +11,7 @@ let starting;
 
 /** Loads the core once; every caller waits for the same load. */
 export function ready() {
-  starting ??= init({ module_or_path: new URL("wasm/fasterby_bg.wasm", import.meta.url) }).then(() => undefined);
+  starting ??= init({ module_or_path: core() }).then(() => undefined);
   return starting;
 }
 

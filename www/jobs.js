@@ -1,6 +1,7 @@
 // @ts-check
 /** The page's side of the worker: ask for something long, and only the newest request of a slot is answered. */
 
+import { openWorker } from "#delivery";
 import { ask, ready } from "./core.js";
 
 /** @typedef {ReturnType<typeof createJobs>} Jobs */
@@ -9,7 +10,7 @@ import { ask, ready } from "./core.js";
 const PATIENCE_MS = 400;
 
 /** @param {() => Worker} [open] */
-export function createJobs(open = () => new Worker(new URL("worker.js", import.meta.url), { type: "module" })) {
+export function createJobs(open = openWorker) {
   /** @type {Map<number, { slot: string, question: string, request: unknown, resolve: (answer: any) => void, reject: (error: any) => void }>} */
   const pending = new Map();
   /** @type {Worker | null | undefined} undefined before the first job, null where workers are refused */

@@ -8,6 +8,10 @@ const scope = /** @type {any} */ (globalThis);
 /** Both are written in at build time. */
 const VERSION = "__VERSION__";
 const FILES = /** @type {string[]} */ (/** @type {unknown} */ ("__FILES__"));
+/** The page as one file is there to take away; it is not kept twice. */
+const ONE_FILE = "fasterby.html";
+/** Pages beside the page. */
+const OTHER_PAGES = [ONE_FILE, "embed/"];
 const OURS = "fasterby ";
 const CACHE = OURS + VERSION;
 
@@ -32,7 +36,8 @@ async function removeOld() {
 /** @param {Request} request */
 async function answer(request) {
   const cache = await caches.open(CACHE);
-  const file = request.mode === "navigate" ? address("index.html") : request.url;
+  const isPage = request.mode === "navigate" && !OTHER_PAGES.some((path) => request.url.startsWith(address(path)));
+  const file = isPage ? address("index.html") : request.url;
   return (await cache.match(file, { ignoreSearch: true })) ?? fetch(request);
 }
 

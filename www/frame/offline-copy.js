@@ -1,11 +1,13 @@
 // @ts-check
 /** Asks the browser to keep the page on the device, and knows what to say about it. */
 
+import { serviceWorker } from "#delivery";
+
 /** @returns {{ sentence: () => string }} */
 export function keepOffline() {
   let sentence = "";
-  if (/^https?:$/.test(location.protocol) && "serviceWorker" in navigator) {
-    navigator.serviceWorker.register(new URL("offline.js", import.meta.url)).then(
+  if (serviceWorker && /^https?:$/.test(location.protocol) && "serviceWorker" in navigator) {
+    navigator.serviceWorker.register(serviceWorker).then(
       (registration) => {
         const tell = () => {
           if (registration.waiting && registration.active) sentence = "A newer version is ready; it opens the next time, once every tab of this page has been closed.";

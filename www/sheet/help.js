@@ -1,6 +1,7 @@
 // @ts-check
 /** Help: what the page is, its words, its cautions, what is not known, and where the numbers go (nowhere). */
 
+import { oneFile } from "#delivery";
 import { h } from "../frame/dom.js";
 import { openDialog } from "./dialog.js";
 
@@ -53,5 +54,7 @@ export function openHelp({ questions, offline }, openSheet) {
     h("h3", {}, "What is not known"), list(NOT_KNOWN),
     h("h3", {}, "Where your numbers go"),
     h("p", {}, "Nowhere. Everything is worked out on this device. There is no account, no counting of visitors, and nothing is sent. A link you share holds your numbers after its # sign, a part of the address that browsers do not send to any server. ", offline),
+    ...(oneFile ? [h("p", {}, h("a", { href: oneFile.href, download: "fasterby.html" }, "Save this page as one file"),
+      " (half a megabyte). It opens from a folder or a memory stick, with no network and no server.")] : []),
   );
 }

@@ -2,21 +2,42 @@
 
 use crate::command::{Outcome, cargo, command, output_of, run, say};
 use crate::content::{files_under, fingerprint, read, read_text, write};
-use crate::{paths, setup};
-use std::collections::BTreeMap;
+use crate::one_file::{Parts, one_file};
+use crate::{paths, serve, setup};
+use flate2::Compression;
+use serde_json::Value;
+use std::collections::{BTreeMap, BTreeSet};
 use std::fs::{self, File};
 use std::path::{Path, PathBuf};
+use std::process::Command;
 use wasm_bindgen_cli_support::Bindgen;
 
 /// What esbuild makes: entry in `www`, and the file in `dist` without its extension.
-const BUNDLES: [(&str, &str); 3] = [("app.js", "app"), ("worker.js", "worker"), ("style/index.css", "style")];
+const BUNDLES: [(&str, &str); 6] = [
+    ("app.js", "app"),
+    ("worker.js", "worker"),
+    ("style/index.css", "style"),
+    ("embed/element.js", "embed"),
+    ("embed/frame.js", "frame"),
+    ("embed/frame-height.js", "frame-height"),
+];
 /// Extensions that are copied as they are.
 const COPIED: [&str; 8] = ["html", "svg", "png", "ico", "webp", "webmanifest", "json", "txt"];
 /// Files of `www` that belong to its tools, not to the page.
 const OF_THE_TOOLS: [&str; 2] = ["package", "tsconfig"];
 
+/// What esbuild says of the bundles, for `first_load`.
+const WHAT_WAS_BUNDLED: &str = "bundles.json";
+const NOT_BUNDLED: &str = "esbuild could not bundle the page: see its message above.";
+/// What esbuild makes the script of the page as one file from.
+const ONE_FILE_ENTRY: &str = "script=delivery/one-file-start.js";
+
 const OFFLINE: &str = "offline.js";
-const WASM: &str = "wasm/fasterby_bg.wasm";
+/// The page as one file, to take away.
+pub const ONE_FILE: &str = "fasterby.html";
+pub const WASM: &str = "wasm/fasterby_bg.wasm";
+/// What a first visit fetches before it sees an answer, but for the parts of `app.js`.
+const FIRST: [&str; 6] = ["index.html", "style.css", "app.js", "icon.svg", "manifest.webmanifest", WASM];
 
 /// Builds everything that changed.
 pub fn build() -> Outcome {
@@ -28,6 +49,7 @@ pub fn build() -> Outcome {
     bundle()?;
     copy()?;
     remove_leftovers()?;
+    write_one_file()?;
     write_offline()
 }
 
@@ -36,6 +58,31 @@ pub fn shipped() -> Outcome<BTreeMap<String, Vec<u8>>> {
     let mut files = files_under(&paths::dist())?;
     files.retain(|path, _| !path.starts_with("wasm/") || path == WASM);
     Ok(files)
+}
+
+/// Those of the shipped files that a first visit fetches before it sees an answer.
+pub fn first_load() -> Outcome<BTreeSet<String>> {
+    let outputs: Value = serde_json::from_str(&read_text(&paths::kept(WHAT_WAS_BUNDLED))?)
+        .map_err(|error| format!("What esbuild says of its bundles cannot be read: {error}."))?;
+    Ok(FIRST.into_iter().map(String::from).chain(needed_at_once(&outputs["outputs"], "app.js")).collect())
+}
+
+/// The parts that a script imports, and those that they import, but for what is imported only when it is wanted.
+fn needed_at_once(outputs: &Value, script: &str) -> BTreeSet<String> {
+    let mut found = BTreeSet::new();
+    let mut ahead = vec![script.to_string()];
+    while let Some(script) = ahead.pop() {
+        let named = |path: &str| path.rsplit('/').next() == Some(script.as_str());
+        let output = outputs.as_object().and_then(|outputs| outputs.iter().find(|(path, _)| named(path)));
+        let imports = output.and_then(|(_, output)| output["imports"].as_array()).into_iter().flatten();
+        let at_once = imports.filter(|import| import["kind"] == "import-statement");
+        for path in at_once.filter_map(|import| import["path"].as_str()?.rsplit('/').next()) {
+            if found.insert(path.to_string()) {
+                ahead.push(path.to_string());
+            }
+        }
+    }
+    found
 }
 
 /// The TypeScript of the core's structs, as generated now.
@@ -134,18 +181,50 @@ fn bundle() -> Outcome {
     }
     let entries = BUNDLES.iter().filter(|(entry, _)| paths::www().join(entry).is_file());
     run(
-        command("node")
-            .current_dir(paths::www())
-            .arg(paths::node_program("esbuild"))
+        esbuild()
             .args(entries.map(|(entry, name)| format!("{name}={entry}")))
-            .args(["--bundle", "--minify", "--format=esm", "--target=es2022", "--charset=utf8", "--log-level=warning"])
+            .arg("--format=esm")
             // Parts lie beside the bundles, so that `import.meta.url` leads to the same folder from each of them.
             .args(["--splitting", "--chunk-names=part-[hash]"])
-            .arg("--alias:fasterby-wasm=../dist/wasm/fasterby.js")
+            .arg(format!("--metafile={}", paths::kept(WHAT_WAS_BUNDLED).display()))
             .arg(format!("--outdir={}", bundles.display())),
-        "esbuild could not bundle the page: see its message above.",
+        NOT_BUNDLED,
     )?;
     publish(&bundles, &paths::dist())
+}
+
+fn esbuild() -> Command {
+    let mut esbuild = command("node");
+    esbuild
+        .current_dir(paths::www())
+        .arg(paths::node_program("esbuild"))
+        .args(["--bundle", "--minify", "--target=es2022", "--charset=utf8", "--log-level=warning"])
+        .arg("--alias:fasterby-wasm=../dist/wasm/fasterby.js");
+    esbuild
+}
+
+/// Everything in one HTML file; the core compressed, as text of the script would make it a third longer.
+fn write_one_file() -> Outcome {
+    let folder = paths::kept("one-file");
+    let packed = folder.join("core.gz");
+    write(&packed, &serve::gzip(&read(&paths::dist().join(WASM))?, Compression::best()))?;
+    run(
+        esbuild()
+            .arg(ONE_FILE_ENTRY)
+            .args(["--format=iife", "--conditions=one-file", "--loader:.gz=binary"])
+            .arg(format!("--alias:fasterby-packed={}", packed.display()))
+            // The binding's own way to the module, which is not taken here.
+            .arg("--define:import.meta.url=location.href")
+            .arg(format!("--outdir={}", folder.display())),
+        NOT_BUNDLED,
+    )?;
+    let dist = paths::dist();
+    let parts = Parts {
+        style: &read_text(&dist.join("style.css"))?,
+        script: &read_text(&folder.join("script.js"))?,
+        icon: &read(&dist.join("icon.svg"))?,
+    };
+    write(&dist.join(ONE_FILE), one_file(&read_text(&dist.join("index.html"))?, &parts)?.as_bytes())
 }
 
 /// Where esbuild leaves its bundles, and the parts split off them, before they are published.
@@ -177,7 +256,7 @@ fn write_offline() -> Outcome {
     }
     let source = read_text(&source_path)?;
     let mut files = shipped()?;
-    files.retain(|path, _| path != OFFLINE);
+    files.retain(|path, _| path != OFFLINE && path != ONE_FILE);
     let named = files.iter().flat_map(|(path, content)| [path.as_bytes(), content.as_slice()]);
     let version = fingerprint(named.chain([source.as_bytes()]));
     let paths: Vec<&String> = files.keys().collect();
@@ -198,7 +277,7 @@ fn with_version_and_files(source: &str, version: &str, files: &[&String]) -> Str
 /// Removes what an earlier build left in `dist/`, so that only what is built is published.
 fn remove_leftovers() -> Outcome {
     let mut kept: Vec<String> = copies()?.into_keys().collect();
-    kept.push(OFFLINE.into());
+    kept.extend([OFFLINE.into(), ONE_FILE.into()]);
     kept.extend(files_under(&bundles())?.into_keys());
     for path in files_under(&paths::dist())?.into_keys() {
         if !path.starts_with("wasm/") && !kept.contains(&path) {
@@ -223,6 +302,19 @@ mod tests {
         assert!(!is_copied("tsconfig.json"));
         assert!(!is_copied("app.js"));
         assert!(!is_copied("types/core.d.ts"));
+    }
+
+    #[test]
+    fn what_is_imported_only_when_wanted_is_not_needed_at_once() {
+        let outputs = serde_json::json!({
+            "out/app.js": { "imports": [
+                { "path": "out/part-A.js", "kind": "import-statement" },
+                { "path": "out/part-C.js", "kind": "dynamic-import" },
+            ] },
+            "out/part-A.js": { "imports": [{ "path": "out/part-B.js", "kind": "import-statement" }] },
+            "out/part-C.js": { "imports": [{ "path": "out/part-D.js", "kind": "import-statement" }] },
+        });
+        assert_eq!(needed_at_once(&outputs, "app.js"), ["part-A.js", "part-B.js"].map(String::from).into());
     }
 
     #[test]

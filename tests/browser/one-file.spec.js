@@ -1,0 +1,166 @@
+// @ts-check
+/** The page as one file: opened from a disk, it answers as the site does and asks for nothing. */
+
+import { writeFile } from "node:fs/promises";
+import { pathToFileURL } from "node:url";
+
+import { faults } from "./support/accessibility.js";
+import { answerText, drawing, expect, figure, kept, look, number, openQuestion, started, test as base, tool, type } from "./support/page.js";
+import { questions } from "./support/questions.js";
+
+/** @import { Page } from "@playwright/test" */
+
+/** As agreed with `cargo xtask size`; 1 KB is 1,000 bytes. */
+const MOST_BYTES = 700_000;
+
+/** @type {import("@playwright/test").TestType<any, any>} */
+const test = base.extend(/** @type {any} */ ({
+  /** The file on a disk, and what was asked for while it was open. */
+  file: async (/** @type {any} */ { page, baseURL }, /** @type {any} */ use, /** @type {any} */ info) => {
+    const response = await fetch(new URL("fasterby.html", baseURL));
+    expect(response.status).toBe(200);
+    const content = Buffer.from(await response.arrayBuffer());
+    const path = info.outputPath("somewhere else.html");
+    await writeFile(path, content);
+    const address = pathToFileURL(path).href;
+    /** @type {string[]} */
+    const asked = [];
+    page.context().on("request", (/** @type {any} */ request) => {
+      if (!/^(data|blob):/.test(request.url())) asked.push(request.url().split("#")[0]);
+    });
+    await use({ address, content, asked });
+    expect(asked.filter((url) => url !== address && !url.startsWith(String(baseURL)))).toEqual([]);
+  },
+}));
+
+/** @param {Page} page @param {{ address: string }} file @param {string} [hash] */
+async function openFile(page, file, hash = "") {
+  await page.goto("about:blank");
+  await page.goto(`${file.address}${hash}`);
+  await started(page);
+}
+
+test("it is one file within its bound, and names no other", async ({ file }) => {
+  expect(file.content.length).toBeLessThanOrEqual(MOST_BYTES);
+  const markup = String(file.content).replace(/<script[^]*<\/script>|<style>[^]*<\/style>/g, "");
+  expect([...markup.matchAll(/ (?:src|href)="([^"]*)"/g)].map(([, to]) => to).filter((to) => to && !/^(#|data:)/.test(to))).toEqual([]);
+});
+
+for (const { id, title, number: given } of questions) {
+  test(`${id}: from a disk it answers, typing changes the answer, and both are the site's`, async ({ page, file }) => {
+    await openQuestion(page, id);
+    const onSite = await look(page);
+    await type(page, given.name, given.typed);
+    await expect.poll(() => answerText(page)).not.toBe(onSite.answer);
+    const onSiteAfter = await look(page);
+
+    await openFile(page, file, `#${id}`);
+    await expect(page.getByRole("heading", { level: 1 })).toHaveText(title);
+    expect(await look(page)).toEqual(onSite);
+    await type(page, given.name, given.typed);
+    await expect.poll(() => look(page)).toEqual(onSiteAfter);
+
+    await tool(page, "Undo").click();
+    await expect.poll(() => look(page)).toEqual(onSite);
+    expect(new Set(file.asked.filter((/** @type {string} */ url) => url.startsWith("file:")))).toEqual(new Set([file.address]));
+  });
+}
+
+test("the odds are worked out beside the page, by a worker made of the same file", async ({ page, file }) => {
+  const worker = page.waitForEvent("worker");
+  await openFile(page, file, "#power-or-drag");
+  await expect(page.locator(".odds")).toContainText("of 100 draws");
+  expect((await worker).url()).toMatch(/^blob:/);
+});
+
+test("where a worker is refused, the odds are worked out in the page", async ({ page, file }) => {
+  await page.addInitScript(() => { globalThis.Worker = /** @type {any} */ (function refused() { throw new Error("refused"); }); });
+  await openFile(page, file, "#power-or-drag");
+  await expect(page.locator(".odds")).toContainText("of 100 draws");
+});
+
+test("what follows # on the site opens the same numbers in the file", async ({ page, file }) => {
+  const { id, number: given } = questions[0];
+  await openQuestion(page, id);
+  await type(page, given.name, given.typed);
+  await expect(page).toHaveURL(/#speed-for-watts\/1z\./);
+  const answer = await answerText(page);
+
+  await openFile(page, file, new URL(page.url()).hash);
+  await expect(number(page, given.name)).toHaveValue(given.typed === "0.25" ? "0.250" : given.typed);
+  expect(await answerText(page)).toBe(answer);
+});
+
+test("its address follows the numbers, its questions have their own, and Back returns", async ({ page, file }) => {
+  await openFile(page, file, "#finish-time");
+  await page.getByRole("main").getByRole("spinbutton").first().press("Shift+ArrowUp");
+  await expect(page).toHaveURL(/^file:.*#finish-time\/1z\./);
+  await page.getByRole("navigation", { name: "Questions" }).getByRole("link").first().click();
+  await expect(page).toHaveURL(/^file:.*#/);
+  await expect(page.getByRole("heading", { level: 1 })).not.toHaveText("How long will it take?");
+  await page.goBack();
+  await expect(page.getByRole("heading", { level: 1 })).toHaveText("How long will it take?");
+});
+
+test("it keeps the numbers between visits, registers no service worker, and opens again by its own name", async ({ page, file }) => {
+  const { id, number: given } = questions[1];
+  await openFile(page, file, `#${id}`);
+  await type(page, given.name, given.typed);
+  await expect.poll(async () => JSON.stringify((await kept(page))?.scenario.positions ?? "")).toContain(`"value":${given.typed}`);
+  const shown = await figure(page).innerText();
+  await page.getByRole("link", { name: "Fasterby", exact: true }).click();
+  await started(page);
+  await openFile(page, file, `#${id}`);
+  await expect(figure(page)).toHaveText(shown);
+  await expect.poll(() => drawing(page)).not.toBe("");
+});
+
+test("its dialogs and sheet open, and it says that its link leads to this device", async ({ page, file, context }) => {
+  await openFile(page, file, "#power-or-drag");
+  await tool(page, "Help").click();
+  await expect(page.getByRole("dialog")).toContainText("Nowhere. Everything is worked out on this device.");
+  await expect(page.getByRole("dialog").getByRole("link", { name: "Save this page as one file" })).toHaveCount(0);
+  await page.keyboard.press("Escape");
+  await page.evaluate(() => { Object.defineProperty(navigator, "clipboard", { value: undefined }); });
+  await tool(page, "Share").click();
+  await expect(page.getByRole("dialog")).toContainText("somebody else needs the file too");
+  expect(context.serviceWorkers()).toEqual([]);
+});
+
+test.describe("its own policy", () => {
+  // The browser complains of what it refuses.
+  test.use({ troubled: true });
+
+  test("refuses a connection, and a script that is not its own", async ({ page, file, baseURL }) => {
+    await openFile(page, file);
+    const refused = await page.evaluate(async (address) => {
+      /** @type {string[]} */
+      const directives = [];
+      addEventListener("securitypolicyviolation", (event) => directives.push(event.effectiveDirective));
+      await fetch(address).catch(() => undefined);
+      document.body.append(Object.assign(document.createElement("script"), { textContent: "globalThis.foreign = true" }));
+      await new Promise((resolve) => setTimeout(resolve));
+      return { directives, foreign: "foreign" in globalThis };
+    }, String(baseURL));
+    expect(refused).toEqual({ directives: expect.arrayContaining(["connect-src", "script-src-elem"]), foreign: false });
+  });
+});
+
+test("it has no fault that axe finds", async ({ page, file }) => {
+  await openFile(page, file, "#power-or-drag");
+  expect(await faults(page)).toEqual([]);
+});
+
+test("the site offers it in its help, and the service worker never gives the site in its place", async ({ page, baseURL }) => {
+  await openQuestion(page, "finish-time");
+  await page.evaluate(() => navigator.serviceWorker.ready);
+  await page.reload();
+  await started(page);
+  await tool(page, "Help").click();
+  const download = page.waitForEvent("download");
+  await page.getByRole("dialog").getByRole("link", { name: "Save this page as one file" }).click();
+  expect((await download).suggestedFilename()).toBe("fasterby.html");
+  await page.goto(`${baseURL}fasterby.html`);
+  await started(page);
+  await expect(page.locator("script#script")).toHaveCount(1);
+});

@@ -1,0 +1,26 @@
+// @ts-check
+/** Where the page finds its other parts when it is one file: in itself. Nothing is fetched, so it opens from a disk as well. */
+
+import packed from "fasterby-packed";
+
+/** The core, as wasm-bindgen's `init` takes it. @returns {URL | Response} */
+export function core() {
+  const unpacked = new Blob([packed]).stream().pipeThrough(new DecompressionStream("gzip"));
+  return new Response(unpacked, { headers: { "content-type": "application/wasm" } });
+}
+
+/** The script of the page is the worker's too; `one-file-start.js` tells which of them it is. */
+export function openWorker() {
+  const script = document.getElementById("script")?.textContent ?? "";
+  const address = URL.createObjectURL(new Blob([script], { type: "text/javascript" }));
+  return new Worker(address);
+}
+
+/** Nowhere that other sites reach. @type {URL | null} */
+export const home = null;
+
+/** It lies on the device already. @type {URL | null} */
+export const serviceWorker = null;
+
+/** It is one. @type {URL | null} */
+export const oneFile = null;

@@ -2,30 +2,32 @@
 /** Start-up: loads the core, puts the pieces together, and says what to do when that fails. */
 
 import { ask, asCoreError, fields, ready, sources } from "./core.js";
+import { siteFold } from "./embed/site-fold.js";
 import { createBar } from "./frame/bar.js";
-import { boundNumber } from "./frame/bound-number.js";
 import { byId, h } from "./frame/dom.js";
 import { createNavigation } from "./frame/navigation.js";
 import { createNotice } from "./frame/notice.js";
 import { keepOffline } from "./frame/offline-copy.js";
-import { createQuestionView, requestOf } from "./frame/question-view.js";
+import { answerTo, createQuestionView, requestOf } from "./frame/question-view.js";
 import { questionList } from "./frame/rail.js";
-import { errorWords, labelOf } from "./frame/words.js";
+import { createTools } from "./frame/tools.js";
+import { errorWords } from "./frame/words.js";
 import { createWork } from "./frame/work.js";
 import { createJobs } from "./jobs.js";
 import { opening, questions } from "./questions/index.js";
+import { takeFold } from "./save/fold.js";
 import { openHelp } from "./sheet/help.js";
 import { openSaved } from "./sheet/saved.js";
 import { share } from "./sheet/share.js";
 import { createSheet } from "./sheet/sheet.js";
 import { openUnits } from "./sheet/units-menu.js";
 import { createStore } from "./state/history.js";
-import { countKnown, courseLengthM, scenarioFiller } from "./state/scenario.js";
+import { scenarioFiller } from "./state/scenario.js";
 import { deviceStorage } from "./state/storage.js";
 import * as units from "./units.js";
 
 /** @import { Page } from "./frame/page.js" */
-/** @import { Tools } from "./questions/index.js" */
+/** @import { Shown } from "./save/files.js" */
 /** @import { State } from "./state/history.js" */
 
 function start() {
@@ -61,29 +63,24 @@ function start() {
     units: () => openUnits(page),
     saved: () => openSaved(page, storage, work),
     share: async () => share(await navigation.link(), { title: document.title, notify }),
-    print: () => print(),
+    print: () => navigation.write().finally(print),
     help: () => openHelp({ questions, offline: offline.sentence() }, sheet.open),
     sheet: sheet.toggle,
   }, go);
 
-  /** @type {Tools} */
-  const tools = {
-    store, units, go, notify,
-    openSheet: sheet.open,
-    worker: createJobs(),
-    number: (options) => boundNumber(page, options),
-    known: ({ scenario }, positions) => countKnown(scenario, positions),
-    words: (about) => errorWords(about, store.get().units),
-    trouble: (error, shown) => (error && !shown ? errorWords(error, store.get().units) : null),
-    field: filler.field,
-    label: labelOf,
-    citation: page.citation,
-    newPosition: filler.position,
-    courseLengthM,
-  };
+  /** @type {Shown | null} */
+  let answered = null;
+  const take = takeFold(byId("host"), () => answered);
+  const tools = createTools({
+    store, filler, go, notify, citation: page.citation, openSheet: sheet.open, worker: createJobs(),
+    lastFolds: (id) => [take.fold(), ...siteFold({ link: navigation.link, units: () => store.get().units, title: find(id).title })],
+  });
   const view = createQuestionView(byId("host"), {
     store, find, tools,
-    onDrawn(state, error) {
+    onShown: ({ title }) => { document.title = `${title} · Fasterby`; },
+    onDrawn(state, error, answer) {
+      if (!error) answered = answer && { question: state.question, request: requestOf(find(state.question), state), answer };
+      take.update();
       rail.update(state.question);
       bar.update(state);
       sheet.update(state, error);
@@ -97,6 +94,8 @@ function start() {
   navigation.start().then(() => {
     view.draw();
     document.documentElement.dataset.started = "";
+    // Printing waits for nothing, so what a printed page needs is here before; without it the rest is printed all the same.
+    import("./save/paper.js").then(({ keepPaper }) => keepPaper(byId("host"), () => ({ state: store.get(), question: find(store.get().question) })), () => {});
   });
 
   /** @param {string} id */
@@ -121,8 +120,7 @@ function start() {
 
   /** @param {State} state */
   function checkQuestion(state) {
-    const open = find(state.question);
-    return refusal(() => ask(open.id, requestOf(open, state)));
+    return refusal(() => answerTo(find(state.question), state));
   }
 
   /** The core's sentence about what is wrong with a request; one that cannot be ridden is still a request. @param {() => unknown} asking */

@@ -9,9 +9,9 @@ import { ask, asCoreError } from "../core.js";
 
 /**
  * @param {HTMLElement} host
- * @param {{ store: Store, find: (id: string) => Question, tools: Tools, onDrawn: (state: State, error: CoreError | null) => void }} page
+ * @param {{ store: Store, find: (id: string) => Question, tools: Tools, onShown?: (question: Question) => void, onDrawn: (state: State, error: CoreError | null, answer: any) => void }} page
  */
-export function createQuestionView(host, { store, find, tools, onDrawn }) {
+export function createQuestionView(host, { store, find, tools, onShown, onDrawn }) {
   /** @type {{ question: Question, view: View, answer: any } | null} */
   let shown = null;
   let scheduled = false;
@@ -23,7 +23,7 @@ export function createQuestionView(host, { store, find, tools, onDrawn }) {
     host.replaceChildren();
     const question = find(state.question);
     shown = { question, view: question.create(host, tools), answer: null };
-    document.title = `${question.title} · Fasterby`;
+    onShown?.(question);
     return shown;
   }
 
@@ -34,12 +34,12 @@ export function createQuestionView(host, { store, find, tools, onDrawn }) {
     /** @type {CoreError | null} */
     let error = null;
     try {
-      now.answer = ask(now.question.id, requestOf(now.question, state));
+      now.answer = answerTo(now.question, state);
     } catch (thrown) {
       error = asCoreError(thrown);
     }
     now.view.update(state, now.answer, error);
-    onDrawn(state, error);
+    onDrawn(state, error, now.answer);
   }
 
   return {
@@ -50,7 +50,13 @@ export function createQuestionView(host, { store, find, tools, onDrawn }) {
       requestAnimationFrame(draw);
     },
     draw,
+    destroy: () => shown?.view.destroy(),
   };
+}
+
+/** What the core says to a question. @param {Question} question @param {State} state */
+export function answerTo(question, state) {
+  return ask(question.id, requestOf(question, state));
 }
 
 /** What goes to the core for a question. @param {Question} question @param {State} state */

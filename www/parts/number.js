@@ -322,7 +322,7 @@ function makeDraggable({ element, input, begin, move, end, cancel }) {
   }
 
   element.addEventListener("pointerdown", (event) => {
-    const editing = document.activeElement === input && event.target === input;
+    const editing = input.matches(":focus") && event.target === input;
     if (event.button !== 0 || !event.isPrimary || editing) return;
     // A mouse would begin to select text; focus is given on release instead, when it turns out not to be a drag.
     if (event.pointerType !== "touch") event.preventDefault();
@@ -343,7 +343,7 @@ function makeDraggable({ element, input, begin, move, end, cancel }) {
   element.addEventListener("pointerup", (event) => {
     if (!held || event.pointerId !== held.pointer) return;
     if (release()) end();
-    else if (document.activeElement !== input) input.focus();
+    else if (!input.matches(":focus")) input.focus();
   });
   element.addEventListener("pointercancel", () => {
     if (release()) end();

@@ -65,14 +65,14 @@ export function readingCursor({ picture, label, busy, read, say }) {
     const point = pointerOn(picture, event);
     const inside = point.x >= frame.left && point.x <= frame.right && point.y >= frame.top && point.y <= frame.bottom;
     if (inside) moveTo(xScale.invert(point.x));
-    else if (x !== null && document.activeElement !== target) moveTo(null);
+    else if (x !== null && !target.matches(":focus")) moveTo(null);
   }
   picture.addEventListener("pointermove", follow);
   picture.addEventListener("pointerdown", (event) => {
     if (event.pointerType !== "mouse") follow(event);
   });
   picture.addEventListener("pointerleave", (event) => {
-    if (event.pointerType === "mouse" && x !== null && document.activeElement !== target) moveTo(null);
+    if (event.pointerType === "mouse" && x !== null && !target.matches(":focus")) moveTo(null);
   });
   // A mouse reads by hovering: its click should not leave the cursor behind.
   target.addEventListener("pointerdown", (event) => event.preventDefault());

@@ -10,6 +10,13 @@ const MOST_KNOWN = 2000;
 /** Digits keep one width on the page; used where no canvas can measure. */
 const USUAL_EM = 0.56;
 
+/** Measures in another typeface than the document's. @param {string} family */
+export function measureIn(family) {
+  if (family === face) return;
+  face = family;
+  known.clear();
+}
+
 /**
  * @param {string} text
  * @param {number} size_px
@@ -21,7 +28,7 @@ export function textWidth(text, size_px, weight = 400) {
   if (before !== undefined) return before;
   if (pen === undefined) {
     pen = document.createElement("canvas").getContext("2d");
-    face = getComputedStyle(document.documentElement).fontFamily;
+    face ||= getComputedStyle(document.documentElement).fontFamily;
   }
   let width_px = text.length * size_px * USUAL_EM;
   if (pen) {

@@ -100,6 +100,7 @@ function create(host, tools) {
     { id: "why", name: "Why?", body: why },
     { id: "how", name: "How it is worked out", gist: "Step by step along the road, from the start to the line.", body: workedOut },
     { id: "table", name: "As a table", gist: "Time and power against distance.", body: curve.element },
+    ...tools.lastFolds(ID),
   ]);
   layOut(host, {
     ask: ask.element,

@@ -84,6 +84,7 @@ function create(host, tools) {
     { id: "why", name: "Why?", body: reasons },
     { id: "how", name: "How it is worked out", gist: "The same ride in both positions, so what is common to both cancels.", body: workedOut },
     { id: "table", name: "As a table", gist: "The difference at every share of the ride held, from none to all.", body: grid.element },
+    ...tools.lastFolds(ID),
   ]);
   const compared = [verdict, balance, results, doubts, overRide, byShare, surer, foldList].map(({ element }) => element).concat(level, takes);
   const drawn = draws(tools, ID, redraw);

@@ -12,6 +12,7 @@ import { question as speedForWatts } from "./speed-for-watts.js";
 /** @import { Jobs } from "../jobs.js" */
 /** @import { BoundNumber, BoundNumberOptions } from "../frame/bound-number.js" */
 /** @import { Notify } from "../frame/notice.js" */
+/** @import { Fold } from "../parts/folds.js" */
 
 /** @typedef {"understand" | "measure" | "decide" | "ride"} Group */
 
@@ -33,6 +34,7 @@ import { question as speedForWatts } from "./speed-for-watts.js";
  * @property {(position?: object) => object} newPosition a position filled in from the defaults
  * @property {(course: any) => number} courseLengthM the length of a course, whichever way it is given
  * @property {Notify} notify
+ * @property {(question: string) => Fold[]} lastFolds what every question ends with: taking it elsewhere
  */
 
 /**

@@ -84,6 +84,7 @@ function create(host, tools) {
     { id: "exchange", name: "What one is worth in the other", body: exchange.element },
     { id: "how", name: "How it is worked out", gist: "The same ride twice, one number changed, so what is common to both cancels.", body: workedOut },
     { id: "table", name: "As a table", gist: "Finish times for round powers and drag areas around yours.", body: times.element, onToggle: () => redraw() },
+    ...tools.lastFolds(ID),
   ]);
   const drawn = draws(tools, ID, redraw);
   layOut(host, { ask: ask.element, answer: [verdict.element, balance.element, results.element, doubts.element], picture: [map.element, takes.element], notes: [worth, surer.element, caution], folds: foldList.element });

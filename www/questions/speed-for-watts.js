@@ -134,6 +134,7 @@ function create(host, tools) {
     { id: "why", name: "Why?", body: why },
     { id: "how", name: "How it is worked out", gist: "The forces on the road, added up, times the speed.", body: workedOut },
     { id: "table", name: "As a table", gist: "Watts by speed, and what ten more would add.", body: figures.element },
+    ...tools.lastFolds(ID),
   ]);
   layOut(host, {
     ask: ask.element,

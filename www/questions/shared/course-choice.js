@@ -51,7 +51,7 @@ export function courseChoice(tools) {
     update(state, error) {
       const now = courseKind(state.scenario.course);
       // A slope of 0 that is being typed is not yet a flat road.
-      const typing = document.activeElement === grade.input;
+      const typing = grade.input.matches(":focus");
       kind.update({ value: typing ? "hill" : now });
       hill.show(now === "hill" || typing);
       return now !== "surveyed" && grade.update(state, error);

@@ -76,7 +76,7 @@ export function distanceChoice(tools, { timePath, withTime = () => [], words = {
     const amount = kind === OWN_TIME ? fixed : kind === OWN_DISTANCE ? tools.courseLengthM(course) : undefined;
     const list = options(state);
     const usual = list.some(({ value }) => value === `${kind} ${amount}`);
-    const typing = document.activeElement === distance.input || document.activeElement === time?.input;
+    const typing = [distance, time].some((field) => field?.input.matches(":focus"));
     const showOwn = kind !== SURVEYED && (own || typing || !usual);
     pick.update({ options: list, value: showOwn || kind === SURVEYED ? kind : `${kind} ${amount}` });
     ownDistance.show(showOwn && kind === OWN_DISTANCE);

@@ -27,7 +27,7 @@ export function weather(tools, { bearing } = {}) {
     /** @param {State} state @param {import("../../core.js").CoreError | null} error @returns {boolean} whether the error is shown here */
     update(state, error) {
       const { conditions, course } = state.scenario;
-      blowing.show((conditions.wind_speed_m_s?.value ?? conditions.wind_speed_m_s) !== 0 || blowing.element.contains(document.activeElement));
+      blowing.show((conditions.wind_speed_m_s?.value ?? conditions.wind_speed_m_s) !== 0 || blowing.element.matches(":focus-within"));
       const ownWay = bearing !== undefined || course.kind !== "profile";
       way.forEach((one) => one.show(ownWay));
       return fields.filter((one) => one !== heading || ownWay).map((one) => one.update(state, error)).includes(true);

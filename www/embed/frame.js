@@ -1,0 +1,20 @@
+// @ts-check
+/** The page in a frame: one question from the address after `#`, and its height told to the page around. */
+
+import "./element.js";
+
+const style = new CSSStyleSheet();
+style.replaceSync("html, body { margin: 0; } ");
+document.adoptedStyleSheets = [style];
+
+const place = document.createElement("faster-by");
+const readAddress = () => place.setAttribute("state", location.hash.slice(1) || "power-or-drag");
+readAddress();
+addEventListener("hashchange", readAddress);
+document.body.append(place);
+
+// The height is no secret, and which page is around is not known here.
+new ResizeObserver(() => {
+  const height_px = Math.ceil(place.getBoundingClientRect().height);
+  if (parent !== window) parent.postMessage({ type: "fasterby-height", height_px }, "*");
+}).observe(place);

@@ -1,0 +1,104 @@
+// @ts-check
+/** What the attributes of a place say, made into a state of the store. All of it is somebody else's text: parsed as data, checked by the core. */
+
+import { ask, asCoreError } from "../core.js";
+import { requestOf } from "../frame/question-view.js";
+import { errorWords } from "../frame/words.js";
+import { decode, LinkError, patched, questionOf } from "../state/address.js";
+import { knownUnits, UNIT_CHOICES, usualUnits } from "../units.js";
+
+/** @import { Question } from "../questions/index.js" */
+/** @import { State } from "../state/history.js" */
+/** @import { scenarioFiller } from "../state/scenario.js" */
+
+/** A course of some thousand points fits. */
+const MOST_CHARACTERS = 400_000;
+
+/** What is said in place of a question that cannot be shown. */
+export class GivenError extends Error {}
+
+/**
+ * @typedef {object} Attributes
+ * @property {string | null} question
+ * @property {string | null} scenario JSON, only what differs from the typical values
+ * @property {string | null} with JSON, the question's own numbers
+ * @property {string | null} state the text after the `#` of a shared link
+ * @property {string | null} units such as `km C`
+ * @property {string | null} lang
+ */
+
+/**
+ * @param {Attributes} given
+ * @param {{ questions: Question[], filler: ReturnType<typeof scenarioFiller> }} page
+ * @returns {Promise<State>}
+ * @throws {GivenError} with a sentence for the reader
+ */
+export async function stateFrom(given, { questions, filler }) {
+  const hash = (given.state ?? "").trim().replace(/^.*#/, "");
+  const id = given.question?.trim() || questionOf(hash);
+  const question = questions.find((one) => one.id === id);
+  if (!question) throw new GivenError(`there is no question called “${id.slice(0, 40)}”. There are ${questions.map((one) => one.id).join(", ")}.`);
+
+  const defaults = { scenario: filler.defaults(), with: () => question.defaults };
+  const linked = hash.includes("/") ? await read(() => decode(hash, defaults)) : null;
+  const base = linked?.question === id ? linked : { scenario: linked?.scenario ?? defaults.scenario, with: question.defaults };
+  const changes = parsed("scenario", given.scenario);
+  const course = changes.course?.kind === "profile" ? { ...base.scenario, course: {} } : base.scenario;
+  const scenario = patched(course, changes);
+  const details = patched(base.with, parsed("with", given.with));
+
+  const units = unitsFrom(given);
+  /** @param {string} about @param {any} request */
+  const check = (about, request) => {
+    try {
+      ask(about, request);
+    } catch (thrown) {
+      const error = asCoreError(thrown);
+      if (error.kind !== "impossible") throw new GivenError(lower(errorWords(error, units)));
+    }
+  };
+  check("finish-time", { scenario, with: { effort: { kind: "even" } } });
+  const filled = filler.fill(scenario);
+  for (const name of question.positionFields ?? []) if (!(details[name] < filled.positions.length)) details[name] = 0;
+  const state = {
+    question: id,
+    scenario: filled,
+    with: { ...Object.fromEntries(questions.map((one) => [one.id, one.defaults])), [id]: details },
+    units,
+  };
+  await read(() => check(id, requestOf(question, state)));
+  return state;
+}
+
+/** The units named by their signs, the rest as is usual where the language is spoken. @param {Pick<Attributes, "units" | "lang">} given */
+export function unitsFrom({ units, lang }) {
+  const named = new Set((units ?? "").split(/[\s,]+/));
+  const found = UNIT_CHOICES.flatMap(({ key, options }) => options.filter(([sign]) => named.has(sign)).map(([sign]) => [key, sign]));
+  return knownUnits(Object.fromEntries(found), usualUnits(lang || navigator.language));
+}
+
+/** @param {string} name @param {string | null} text @returns {Record<string, any>} */
+function parsed(name, text) {
+  if (!text?.trim()) return {};
+  if (text.length > MOST_CHARACTERS) throw new GivenError(`its ${name} is too long.`);
+  try {
+    const value = JSON.parse(text);
+    if (value !== null && typeof value === "object" && !Array.isArray(value)) return value;
+  } catch {
+    // Said below.
+  }
+  throw new GivenError(`its ${name} is not a JSON object.`);
+}
+
+/** Whatever goes wrong inside is a sentence too. @template T @param {() => T | Promise<T>} reading */
+async function read(reading) {
+  try {
+    return await reading();
+  } catch (error) {
+    if (error instanceof GivenError) throw error;
+    throw new GivenError(error instanceof LinkError ? lower(error.message) : "its numbers cannot be read.");
+  }
+}
+
+/** @param {string} sentence */
+const lower = (sentence) => sentence.charAt(0).toLowerCase() + sentence.slice(1);

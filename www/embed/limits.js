@@ -1,0 +1,66 @@
+// @ts-check
+/** Which numbers a visitor may change: the store refuses the others, and the sentence shows them as plain text. */
+
+/** @import { Store } from "../state/history.js" */
+
+/** The words of the attribute `change`, and the paths that each stands for. @type {Record<string, RegExp>} */
+const NAMES = {
+  power: /^scenario\.power\.|\.power_w$|\.power_change$|\.effort$/,
+  cda: /cda/,
+  time: /time_s$/,
+  distance: /^scenario\.course\.distance_m|^scenario\.course$/,
+  course: /^scenario\.course\b/,
+  position: /^scenario\.(?:positions|riding_position)\b|^with\.hold-or-fade\.(?!effort)/,
+  weather: /^scenario\.conditions\b/,
+};
+
+/** The choice of a distance names no path of its own. */
+const UNNAMED = "scenario.course.distance_m";
+
+/**
+ * @param {string | null} change names with spaces between; without the attribute everything may be changed
+ * @returns {((path: string) => boolean) | null}
+ */
+export function limitsFrom(change) {
+  if (change === null) return null;
+  const open = change.split(/[\s,]+/).filter((name) => Object.hasOwn(NAMES, name)).map((name) => NAMES[name]);
+  return (path) => open.some((paths) => paths.test(path.replace(/\.(value|sd|source)$/, "")));
+}
+
+/** @param {Store} store @param {((path: string) => boolean) | null} may @returns {Store} */
+export function limited(store, may) {
+  if (!may) return store;
+  return {
+    ...store,
+    set: (path, value, options) => { if (may(path)) store.set(path, value, options); },
+    setAll: (changes, options) => {
+      const allowed = changes.filter(([path]) => may(path));
+      if (allowed.length) store.setAll(allowed, options);
+    },
+  };
+}
+
+/** Keeps fixed numbers from taking the hand: they are read, not changed. @param {HTMLElement} root @param {((path: string) => boolean) | null} may */
+export function fixNumbers(root, may) {
+  if (!may) return;
+  for (const field of root.querySelectorAll(".sentence .num")) {
+    const control = field.querySelector("input, select");
+    const path = control?.getAttribute("data-path") ?? UNNAMED;
+    if (may(path)) continue;
+    field.setAttribute("data-fixed", "");
+    if (control instanceof HTMLSelectElement) control.disabled = true;
+    if (control instanceof HTMLInputElement) control.readOnly = true;
+    if (control instanceof HTMLInputElement) control.setAttribute("aria-readonly", "true");
+  }
+}
+
+/** @param {HTMLElement} root */
+export function guardFixed(root) {
+  /** @param {Event} event */
+  const stop = (event) => {
+    const { target } = event;
+    const leaves = event instanceof KeyboardEvent && event.key === "Tab";
+    if (target instanceof Element && target.closest("[data-fixed]") && !leaves) event.stopPropagation();
+  };
+  for (const type of ["pointerdown", "keydown"]) root.addEventListener(type, stop, { capture: true });
+}

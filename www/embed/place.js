@@ -1,0 +1,139 @@
+// @ts-check
+/** One question in a place on another page: loaded, shown, and taken away again. */
+
+import { fields, ready, sources } from "../core.js";
+import { createNotice } from "../frame/notice.js";
+import { h } from "../frame/dom.js";
+import { createQuestionView, requestOf } from "../frame/question-view.js";
+import { createTools } from "../frame/tools.js";
+import { createJobs } from "../jobs.js";
+import { measureIn } from "../parts/text-size.js";
+import { questions } from "../questions/index.js";
+import { encode } from "../state/address.js";
+import { createStore } from "../state/history.js";
+import { scenarioFiller } from "../state/scenario.js";
+import { stateFrom } from "./given.js";
+import { fixNumbers, guardFixed, limited, limitsFrom } from "./limits.js";
+import { GROUND, placeStyle, REM } from "./style.js";
+
+/** @import { State } from "../state/history.js" */
+
+/** The address of the whole page. */
+const PAGE = new URL("./", import.meta.url);
+const REST_MS = 400;
+
+/** Pieces that a host page may style, as `::part(answer)` and so on. @type {[part: string, selector: string][]} */
+const PARTS = [["sentence", ".ask"], ["answer", ".answer"], ["charts", ".picture"], ["notes", ".notes"], ["folds", ".folds"]];
+
+/**
+ * @param {HTMLElement} element whose attributes say what to show
+ * @param {HTMLElement} room inside its shadow root
+ * @param {() => boolean} wanted whether it still is, after waiting
+ * @returns {Promise<() => void>} takes it away
+ * @throws {Error} with why it cannot be shown
+ */
+export async function show(element, room, wanted) {
+  const [sheet] = await Promise.all([placeStyle(), ready()]);
+  const filler = scenarioFiller(fields(), questions.flatMap(({ positions = [] }) => positions));
+  const attribute = (/** @type {string} */ name) => element.getAttribute(name);
+  const first = await stateFrom({
+    question: attribute("question"), scenario: attribute("scenario"), with: attribute("with"), state: attribute("state"),
+    units: attribute("units"), lang: element.closest("[lang]")?.getAttribute("lang") ?? null,
+  }, { questions, filler });
+  if (!wanted()) return () => {};
+
+  const shadow = /** @type {ShadowRoot} */ (room.getRootNode());
+  if (!shadow.adoptedStyleSheets.includes(sheet)) shadow.adoptedStyleSheets.push(sheet);
+  const theme = attribute("theme");
+  const status = h("p", { class: "notice", role: "status", hidden: true });
+  const host = h("div");
+  const back = h("button", { type: "button", hidden: true, onclick: () => store.replace(first) }, "Back to the start");
+  const whole = h("a", { target: "_blank", rel: "noopener", href: PAGE.href }, "All the numbers, in Fasterby");
+  const ground = h("div", { class: GROUND, part: "page", lang: "en-GB", ...((theme === "light" || theme === "dark") && { "data-theme": theme }) },
+    host, h("div", { class: "foot", part: "foot" }, back, whole), status);
+  room.style.setProperty(REM, getComputedStyle(room).fontSize);
+
+  const question = /** @type {import("../questions/index.js").Question} */ (questions.find(({ id }) => id === first.question));
+  const citations = new Map(sources().map(({ key, citation }) => [key, citation]));
+  const may = limitsFrom(attribute("change"));
+  const store = createStore(first);
+  /** @type {ReturnType<typeof setTimeout> | undefined} */
+  let timer;
+  let told = first;
+  let gone = false;
+
+  const tools = createTools({
+    store: limited(store, may), filler,
+    notify: createNotice(status),
+    citation: (key) => citations.get(key) ?? "",
+    // A worker from another origin is refused everywhere; the few milliseconds are spent here.
+    worker: createJobs(() => { throw new Error("No worker here."); }),
+    go: openWhole, openSheet: openWhole,
+    lastFolds: () => [],
+  });
+  const view = createQuestionView(host, { store, find: () => question, tools, onDrawn });
+
+  function openWhole() {
+    whole.click();
+  }
+
+  /** @param {State} state @param {unknown} error @param {any} answer */
+  function onDrawn(state, error, answer) {
+    fixNumbers(host, may);
+    back.hidden = state === first;
+    if (error || gone || (state === told && state !== first)) return;
+    told = state;
+    element.dispatchEvent(new CustomEvent("answer", { bubbles: true, detail: structuredClone({ question: question.id, request: requestOf(question, state), answer }) }));
+  }
+
+  async function writeLink() {
+    const { scenario, with: details } = store.get();
+    const hash = await encode({ question: question.id, scenario, with: details[question.id] }, { scenario: filler.defaults(), with: question.defaults });
+    whole.href = new URL(hash, PAGE).href;
+  }
+
+  guardFixed(ground);
+  ground.addEventListener("keydown", (event) => {
+    if (!(event.ctrlKey || event.metaKey) || event.altKey) return;
+    const key = event.key.toLowerCase();
+    if (key !== "z" && key !== "y") return;
+    event.preventDefault();
+    if (key === "y" || event.shiftKey) store.redo();
+    else store.undo();
+  });
+  store.subscribe(() => {
+    if (gone) return;
+    view.schedule();
+    clearTimeout(timer);
+    timer = setTimeout(writeLink, REST_MS);
+  });
+
+  // Charts are drawn for the width that they find; nothing is seen to move meanwhile.
+  ground.style.visibility = "hidden";
+  room.replaceChildren(ground);
+  measureIn(getComputedStyle(ground).fontFamily);
+  view.draw();
+  underHostHeading(host);
+  for (const [part, selector] of PARTS) host.querySelector(selector)?.setAttribute("part", part);
+  writeLink();
+  await drawn();
+  ground.style.visibility = "";
+
+  return () => {
+    gone = true;
+    clearTimeout(timer);
+    view.destroy();
+    room.replaceChildren(document.createElement("slot"));
+  };
+}
+
+/** Once the frame has been painted in which the charts have found their width. */
+function drawn() {
+  return new Promise((resolve) => requestAnimationFrame(() => requestAnimationFrame(() => requestAnimationFrame(resolve))));
+}
+
+/** On another page the question is one section among others, and its pieces are no landmarks. @param {HTMLElement} host */
+function underHostHeading(host) {
+  for (const heading of host.querySelectorAll("h1, h2")) heading.setAttribute("aria-level", heading.localName === "h1" ? "2" : "3");
+  for (const section of host.querySelectorAll("section")) section.setAttribute("role", "group");
+}

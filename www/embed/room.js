@@ -1,0 +1,19 @@
+// @ts-check
+/** How much room a question takes, so that the host page does not move when it arrives. */
+
+/** Least widths; within each, a question is about as high as in the next figure. */
+const WIDTHS_PX = [0, 320, 350, 380, 420, 480, 560, 640, 760, 830, 1152];
+
+/** Heights as measured, folds closed, with a little to spare for other words and typefaces. @type {Record<string, number[]>} */
+const HEIGHTS_PX = {
+  "speed-for-watts": [3100, 2960, 2760, 2700, 2560, 2300, 2300, 2400, 1880, 1820, 1660],
+  "power-or-drag": [3220, 3020, 2860, 2760, 2600, 2540, 2400, 2360, 1760, 1680, 1480],
+  "hold-or-fade": [3400, 3100, 2860, 2720, 2520, 2360, 2200, 2200, 1620, 1560, 1400],
+  "finish-time": [3700, 3540, 3320, 3260, 3120, 2960, 2860, 3000, 1940, 1940, 1880],
+};
+
+/** The rules that keep the room; a question nobody knows needs none. @param {string} question */
+export function roomFor(question) {
+  if (!Object.hasOwn(HEIGHTS_PX, question)) return "";
+  return HEIGHTS_PX[question].map((height_px, index) => `@container (min-width: ${WIDTHS_PX[index]}px) { .room { min-height: ${height_px}px; } }`).join("\n");
+}

@@ -1,0 +1,74 @@
+// @ts-check
+/** The lines that put the question that is on the page on somebody's own site. */
+
+import { h } from "../frame/dom.js";
+import { uniqueId } from "../parts/html.js";
+
+/** @import { OnScreen } from "./site-fold.js" */
+
+/** @param {string} text */
+const escaped = (text) => text.replace(/[&<>"]/g, (sign) => `&#${sign.charCodeAt(0)};`);
+
+/**
+ * The element and its script.
+ * @param {URL} home where the page lies
+ * @param {{ link: string, units: string[], title: string }} shown
+ */
+export function elementSnippet(home, { link, units, title }) {
+  const state = link.slice(link.indexOf("#") + 1);
+  const id = state.split("/")[0];
+  const more = state === id ? "" : ` state="${escaped(state)}"`;
+  return `<script type="module" src="${escaped(new URL("embed.js", home).href)}"></script>
+<faster-by question="${escaped(id)}"${more} units="${escaped(units.join(" "))}"><p>${escaped(title)} <a href="${escaped(link)}">Work it out in Fasterby</a>.</p></faster-by>`;
+}
+
+/**
+ * The same in a frame, for sites that take no scripts.
+ * @param {URL} home
+ * @param {{ link: string, title: string }} shown
+ */
+export function frameSnippet(home, { link, title }) {
+  const state = link.slice(link.indexOf("#"));
+  return `<iframe src="${escaped(new URL(`embed/frame.html${state}`, home).href)}" title="${escaped(title)}" width="100%" height="1000"></iframe>`;
+}
+
+/** @param {URL} home @param {OnScreen} now */
+export function snippets(home, now) {
+  const element = example("For your page, where scripts are allowed", "Copy the two lines");
+  const frame = example("In a frame, where they are not", "Copy the frame");
+  const write = async () => {
+    const shown = { link: await now.link(), units: Object.values(now.units()), title: now.title };
+    element.write(elementSnippet(home, shown));
+    frame.write(frameSnippet(home, shown));
+  };
+  write();
+  return h("div", { class: "snippets", onfocusin: write, onpointerenter: write },
+    h("p", {}, "The lines hold the numbers that are on the page now, yours among them. Visitors may change them; nothing they enter leaves their device."),
+    element.element, frame.element,
+    h("p", { class: "soft" }, `A site with a content policy also needs: script-src ${home.origin} 'wasm-unsafe-eval'; connect-src ${home.origin}. For the frame: frame-src ${home.origin}.`),
+    h("p", { class: "soft" }, "To keep your page still while the question loads, give it room in your own style sheet: faster-by { display: flow-root; min-height: 100vh }"));
+
+  /** @param {string} label @param {string} words */
+  function example(label, words) {
+    const id = uniqueId("snippet");
+    const text = h("textarea", { id, class: "snippet", readonly: true, rows: 4, spellcheck: "false", wrap: "soft" });
+    const done = h("span", { role: "status" });
+    const copy = async () => {
+      await write();
+      text.select();
+      try {
+        await navigator.clipboard.writeText(text.value);
+        done.textContent = "Copied.";
+      } catch {
+        done.textContent = "Selected: copy it with your keyboard.";
+      }
+    };
+    return {
+      element: h("div", {}, h("label", { for: id }, label), text, h("p", { class: "row-actions" }, h("button", { type: "button", onclick: copy }, words), done)),
+      /** @param {string} lines */
+      write(lines) {
+        if (text.value !== lines) text.value = lines;
+      },
+    };
+  }
+}

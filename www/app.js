@@ -14,7 +14,7 @@ import { createTools } from "./frame/tools.js";
 import { errorWords } from "./frame/words.js";
 import { createWork } from "./frame/work.js";
 import { createJobs } from "./jobs.js";
-import { opening, questions } from "./questions/index.js";
+import { opening, pages, questions } from "./questions/index.js";
 import { takeFold } from "./save/fold.js";
 import { openHelp } from "./sheet/help.js";
 import { openSaved } from "./sheet/saved.js";
@@ -35,17 +35,17 @@ function start() {
   const citations = new Map(sources().map(({ key, citation }) => [key, citation]));
   const storage = deviceStorage();
   const defaultsOf = (/** @type {string} */ id) => find(id).defaults;
-  const exists = (/** @type {string} */ id) => questions.some((question) => question.id === id);
+  const exists = (/** @type {string} */ id) => pages.some((page) => page.id === id);
   const store = createStore({
     question: opening.id,
     scenario: filler.defaults(),
-    with: Object.fromEntries(questions.map(({ id, defaults }) => [id, defaults])),
+    with: Object.fromEntries(pages.map(({ id, defaults }) => [id, defaults])),
     units: units.knownUnits(storage.units(), units.usualUnits(navigator.language)),
   });
   const notify = createNotice(byId("notice"));
 
   /** @type {Page} */
-  const page = { store, filler, field: filler.field, citation: (key) => citations.get(key) ?? "", check, checkQuestion, notify, questions };
+  const page = { store, filler, field: filler.field, citation: (key) => citations.get(key) ?? "", check, checkQuestion, notify, questions: pages };
   const work = createWork(page, storage, defaultsOf);
   work.restore();
   store.forgetSteps();
@@ -55,7 +55,7 @@ function start() {
   });
   const sheet = createSheet(page, byId("sheet"));
   const offline = keepOffline();
-  const rail = questionList(questions, go);
+  const rail = questionList(pages, go);
   byId("questions").append(...rail.elements);
   const bar = createBar(page, {
     undo: store.undo,
@@ -100,7 +100,7 @@ function start() {
 
   /** @param {string} id */
   function find(id) {
-    return questions.find((question) => question.id === id) ?? opening;
+    return pages.find((page) => page.id === id) ?? opening;
   }
 
   /** @param {string} id */

@@ -35,11 +35,11 @@ for (const { id, number } of questions) {
   });
 }
 
-test("the page lists the questions that are tested here, and no other", async ({ page }) => {
+test("the page lists the story and the questions that are tested here, and no other", async ({ page }) => {
   await open(page);
   const links = page.getByRole("navigation", { name: "Questions" }).getByRole("link");
   const ids = await links.evaluateAll((all) => all.map((link) => link.getAttribute("href")?.slice(1)));
-  expect(ids.toSorted()).toEqual(questions.map(({ id }) => id).toSorted());
+  expect(ids.toSorted()).toEqual(["start-here", ...questions.map(({ id }) => id)].toSorted());
   for (const { id, title } of questions) {
     await openQuestion(page, id);
     await expect(page.getByRole("heading", { level: 1 })).toHaveText(title);

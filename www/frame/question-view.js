@@ -54,9 +54,9 @@ export function createQuestionView(host, { store, find, tools, onShown, onDrawn 
   };
 }
 
-/** What the core says to a question. @param {Question} question @param {State} state */
+/** What the core says to a question; the story asks by itself. @param {Question} question @param {State} state */
 export function answerTo(question, state) {
-  return ask(question.id, requestOf(question, state));
+  return question.story ? null : ask(question.id, requestOf(question, state));
 }
 
 /** What goes to the core for a question. @param {Question} question @param {State} state */

@@ -17,6 +17,7 @@ export function questionList(questions, go) {
   const elements = GROUPS.flatMap(([group, name]) => {
     const inGroup = questions.filter((question) => question.group === group);
     if (!inGroup.length) return [];
+    if (!name) return [h("ul", {}, ...inGroup.map(item))];
     const id = uniqueId("group");
     return [h("p", { class: "group", id }, name), h("ul", { "aria-labelledby": id }, ...inGroup.map(item))];
   });

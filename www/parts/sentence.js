@@ -13,11 +13,12 @@ const KINDS = /** @type {const} */ (["measured", "estimated", "typical"]);
 /**
  * @param {object} options
  * @param {string} options.title
+ * @param {1 | 2} [options.level] of the title as a heading
  * @param {readonly (string | Field)[]} options.words Text and fields in order. Punctuation after a field stays on its line.
  * @param {() => void} [options.onOpen] Opens "Your numbers".
  */
-export function sentence({ title, words, onOpen }) {
-  const heading = html("h1", {}, title);
+export function sentence({ title, words, onOpen, level = 1 }) {
+  const heading = html(`h${level}`, {}, title);
   const line = html("p", { class: "sentence" });
   const notes = html("div", { class: "wrongs" });
   const trouble = html("p", { class: "wrong", role: "alert", hidden: true });

@@ -1,6 +1,7 @@
 // @ts-check
 /** The questions of the page, in the order of the rail. A new one is one file beside this and one line in the list. */
 
+import { story } from "../learn/start-here.js";
 import { question as powerOrDrag } from "./power-or-drag.js";
 import { question as holdOrFade } from "./hold-or-fade.js";
 import { question as finishTime } from "./finish-time.js";
@@ -14,7 +15,7 @@ import { question as speedForWatts } from "./speed-for-watts.js";
 /** @import { Notify } from "../frame/notice.js" */
 /** @import { Fold } from "../parts/folds.js" */
 
-/** @typedef {"understand" | "measure" | "decide" | "ride"} Group */
+/** @typedef {"start" | "understand" | "measure" | "decide" | "ride"} Group */
 
 /**
  * What a question may use of the page.
@@ -52,16 +53,20 @@ import { question as speedForWatts } from "./speed-for-watts.js";
  * @property {Record<string, any>} defaults its own part of the state, at `with.<id>`
  * @property {string[]} [positionFields] which of those are indices of positions, so that they follow when one is removed
  * @property {object[]} [positions] positions that a new rider finds beside their own, because the question compares them
+ * @property {boolean} [story] asks the core itself, step by step, instead of being one of its questions
  * @property {(state: State) => { scenario: any, with: any }} [request] the scenario and its own part of the state if left out
  * @property {(host: HTMLElement, tools: Tools) => View} create
  */
 /** @typedef {Pick<Question, "id" | "name" | "title" | "group" | "positionFields">} QuestionEntry */
 
 /** @type {[Group, string][]} */
-export const GROUPS = [["understand", "Understand"], ["measure", "Measure"], ["decide", "Decide"], ["ride", "Ride"]];
+export const GROUPS = [["start", ""], ["understand", "Understand"], ["measure", "Measure"], ["decide", "Decide"], ["ride", "Ride"]];
 
 /** @type {Question[]} */
 export const questions = [speedForWatts, powerOrDrag, holdOrFade, finishTime];
+
+/** What the rail lists: the story first. @type {Question[]} */
+export const pages = [story, ...questions];
 
 /** The question that a first visit opens: the one that riders argue about. */
 export const opening = powerOrDrag;

@@ -1,0 +1,284 @@
+// @ts-check
+/** The story for newcomers: what it states is what the core answers, and it leaves the reader's own numbers alone until told otherwise. */
+
+import { faults } from "./support/accessibility.js";
+import { expect, kept, notice, number, open, openQuestion, started, test, tool } from "./support/page.js";
+
+/** @import { Locator, Page } from "@playwright/test" */
+
+const TITLE = "Does position beat power?";
+const STEPS = ["1. The wall of air", "2. Where the watts go", "3. Ten percent more, for how long?", "4. Ten against ten", "5. A position that is lost at the end", "6. Uphill and into the wind"];
+const HANDLES = ["The rider’s speed", "The rider: left and right change the watts", "Time held", "The rider on the map", "When the low position starts to go", "The slope"];
+/** Exact by definition: 1609.344 m an hour. */
+const M_S_PER_MPH = 0.44704;
+/** The page keeps a position's end to the second and drag areas to 0.0001 m², so a stated tie is level to about this. */
+const LEVEL_S = 1;
+const LONG_RIDE_LOSS_W = 22;
+const WIDE = { width: 1440, height: 1000 };
+const PHONE = { width: 390, height: 844 };
+
+/** @param {Page} page */
+async function openStory(page) {
+  await open(page, "#start-here");
+  await expect(step(page, 5)).toBeVisible();
+}
+
+/** @param {Page} page @param {number} index */
+const step = (page, index) => page.getByRole("region", { name: STEPS[index] });
+
+/** What a step says, beside its chart. @param {Page} page @param {number} index */
+const says = (page, index) => step(page, index).locator(".answer");
+
+/** @param {Page} page @param {number} index @param {string} name @param {string} text */
+async function type(page, index, name, text) {
+  const field = step(page, index).getByRole("spinbutton", { name, exact: true });
+  await field.fill(text);
+  await field.press("Tab");
+}
+
+/** @param {Page} page @param {string} question @param {object} request */
+function ask(page, question, request) {
+  return page.evaluate(([question, request]) => /** @type {any} */ (globalThis).fasterby.ask(question, request), /** @type {const} */ ([question, request]));
+}
+
+/** @param {number} cda_m2 */
+const rider = (cda_m2) => ({ positions: [{ cda_m2 }], power: { long_ride_loss_w: LONG_RIDE_LOSS_W } });
+
+/** @param {number} seconds */
+function clock(seconds) {
+  const whole = Math.round(Math.abs(seconds));
+  const [h, m, s] = [Math.floor(whole / 3600), Math.floor(whole / 60) % 60, whole % 60];
+  return h ? `${h}:${String(m).padStart(2, "0")}:${String(s).padStart(2, "0")}` : `${m}:${String(s).padStart(2, "0")}`;
+}
+
+/** @param {number} seconds */
+const difference = (seconds) => `${seconds > 0 ? "faster" : "slower"} by ${clock(seconds)}`;
+/** @param {number} m_s */
+const mph = (m_s) => `${(m_s / M_S_PER_MPH).toFixed(1)}\u00a0mph`;
+/** @param {number} share */
+const percent = (share) => `${(100 * share).toFixed(1)}\u202f%`;
+
+test("it is the first link of the rail, and Back leaves it", async ({ page }) => {
+  await page.setViewportSize(WIDE);
+  await openQuestion(page, "finish-time");
+  const first = page.getByRole("navigation", { name: "Questions" }).getByRole("link").first();
+  await expect(first).toHaveText("Start here");
+  await first.click();
+  await expect(page.getByRole("heading", { level: 1 })).toHaveText(TITLE);
+  await expect(first).toHaveAttribute("aria-current", "page");
+  for (const name of STEPS) await expect(page.getByRole("heading", { level: 2, name })).toBeVisible();
+  await page.goBack();
+  await expect(page.getByRole("heading", { level: 1 })).toHaveText("How long will it take?");
+});
+
+test("its steps are fetched only when it is opened", async ({ page }) => {
+  /** @type {string[]} */
+  const fetched = [];
+  page.on("response", async (response) => { if (response.url().endsWith(".js")) fetched.push(await response.text().catch(() => "")); });
+  await open(page);
+  await expect.poll(() => fetched.length).toBeGreaterThan(0);
+  expect(fetched.some((script) => script.includes(STEPS[0]))).toBe(false);
+  await openStory(page);
+  await expect.poll(() => fetched.some((script) => script.includes(STEPS[0]))).toBe(true);
+});
+
+test.describe("what a step states is the core's own", () => {
+  test("the wall of air: eight times the power at twice the speed", async ({ page }) => {
+    await openStory(page);
+    await type(page, 0, "Speed in still air", "20");
+    const air = async (/** @type {number} */ speed_m_s) => (await ask(page, "speed-for-watts", { scenario: rider(0.24), with: { speed_m_s } })).breakdown_w.air;
+    const [here, twice, before] = [await air(20 * M_S_PER_MPH), await air(40 * M_S_PER_MPH), await air(8)];
+    await expect(says(page, 0)).toContainText(`At ${mph(20 * M_S_PER_MPH)} the air takes ${here.toFixed(0)}\u00a0W. At twice that speed it would take ${twice.toFixed(0)}\u00a0W, 8 times as much`);
+    await expect(says(page, 0)).toContainText(`What you changed. You went from ${mph(8)} to ${mph(20 * M_S_PER_MPH)}: what the air takes went from ${before.toFixed(0)}\u00a0W to ${here.toFixed(0)}\u00a0W`);
+  });
+
+  test("where the watts go, and what the next ten buy", async ({ page }) => {
+    await openStory(page);
+    await type(page, 1, "Power at the pedals", "280");
+    await type(page, 1, "Drag area, CdA", "0.3");
+    const { speed_m_s, aero_share, next_10_w_m_s, breakdown_w } = await ask(page, "speed-for-watts", { scenario: rider(0.3), with: { power_w: 280 } });
+    await expect(says(page, 1)).toContainText(`280\u00a0W buys ${mph(speed_m_s.value)}`);
+    await expect(says(page, 1)).toContainText(`Air is ${(100 * aero_share).toFixed(0)}\u202f% of the load`);
+    await expect(says(page, 1)).toContainText(`the next 10\u00a0W buy only ${(next_10_w_m_s.value / M_S_PER_MPH).toFixed(2)}\u00a0mph`);
+    const parts = (await says(page, 1).innerText()).match(/those watts (\d+) go into the air, (\d+) into the tyres, (\d+) into bearings and (\d+) into/)?.slice(1).map(Number) ?? [];
+    expect(parts.reduce((sum, part) => sum + part, 0)).toBe(280);
+    // Rounded so that they add up, each is within a watt.
+    [breakdown_w.air, breakdown_w.rolling, breakdown_w.bearings, breakdown_w.drivetrain].forEach((watts, i) => expect(Math.abs(parts[i] - watts)).toBeLessThan(1));
+  });
+
+  test("how long ten percent more can be held", async ({ page }) => {
+    await openStory(page);
+    await type(page, 2, "Power to hold", "250");
+    const { takes } = await ask(page, "power-or-drag", { scenario: rider(0.24), with: { power_change: 0.1, cda_change: -0.1, effort: { kind: "power", power_w: 250 } } });
+    await expect(says(page, 2)).toContainText(`gives 250\u00a0W for ${clock(takes.power_held_s)} and 10\u202f% more, 275\u00a0W, for ${clock(takes.more_power_held_s)}`);
+  });
+
+  test("ten against ten, the share of air at which they tie, and the mirror of ten percent", async ({ page }) => {
+    await openStory(page);
+    await type(page, 1, "Power at the pedals", "300");
+    const asked = (/** @type {number} */ cda_change) => ask(page, "power-or-drag", { scenario: rider(0.24), with: { power_change: 0.1, cda_change, effort: { kind: "power", power_w: 300 } } });
+    const [answer, mirror] = [await asked(-0.1), await asked(1 / 1.1 - 1)];
+    // What ten percent more power and ten percent less drag tie at, solved by SciPy (tests/published/ten_per_cent.csv).
+    await expect(says(page, 3)).toContainText("these two changes tie when air takes 90.3\u202f% of the work");
+    expect(percent(answer.tie_aero_share)).toBe("90.3\u202f%");
+    await expect(says(page, 3)).toContainText(`here it takes ${percent(answer.aero_share)}`);
+    await expect(says(page, 3)).toContainText(`more power ahead by ${clock(answer.difference_s.value)}`);
+    await expect(says(page, 3)).toContainText(`9.1\u202f% less, and against that more power is ${difference(mirror.difference_s.value)}`);
+    await expect(says(page, 3)).toContainText("What you changed.");
+  });
+
+  test("a position lost at the end, and the moment at which it is level", async ({ page }) => {
+    await openStory(page);
+    await type(page, 4, "When the low position starts to go", "12");
+    const asked = (/** @type {number} */ begins_s) => ask(page, "hold-or-fade", {
+      scenario: { ...rider(0.24), positions: [{ name: "low", cda_m2: 0.216, fade: { tired_cda_m2: 0.264, begins_s, complete_s: begins_s + 1500 } }, { name: "kept", cda_m2: 0.24 }] },
+      with: { low: 0, steady: 1, effort: { kind: "power", power_w: 235 } },
+    });
+    const answer = await asked(720);
+    await expect(says(page, 4)).toContainText(`the low position is ${difference(answer.difference_s.value)}`);
+    await expect(says(page, 4)).toContainText(`Held to the end it would be ${difference(answer.held_difference_s.value)}`);
+    const [, minutes, seconds] = (await says(page, 4).innerText()).match(/starts to go at (\d+):(\d+)/) ?? [];
+    expect(Math.abs((await asked(60 * Number(minutes) + Number(seconds))).difference_s.value)).toBeLessThan(LEVEL_S);
+  });
+
+  test("uphill and into the wind", async ({ page }) => {
+    await openStory(page);
+    await type(page, 5, "Slope of the road", "5");
+    await type(page, 5, "Wind against the rider", "10");
+    const asked = (/** @type {number} */ wind_speed_m_s) => ask(page, "speed-for-watts", {
+      scenario: { ...rider(0.24), conditions: { wind_speed_m_s, wind_from_deg: 0, shelter_factor: 1 } }, with: { power_w: 235, grade: 0.05, bearing_deg: 0 },
+    });
+    const [{ elasticity, headwind_m_s, speed_m_s }, still] = [await asked(10 * M_S_PER_MPH), await asked(0)];
+    expect(mph(headwind_m_s)).toBe(mph(10 * M_S_PER_MPH));
+    await expect(says(page, 5)).toContainText(`At ${mph(speed_m_s.value)}, one percent more power is ${elasticity.power.toFixed(2)}\u202f% more speed, one percent less drag area ${(-elasticity.cda).toFixed(2)}\u202f%`);
+    await expect(says(page, 5)).toContainText(`In still air it would be ${still.elasticity.power.toFixed(2)}\u202f% and ${(-still.elasticity.cda).toFixed(2)}\u202f%`);
+  });
+});
+
+test("a number changed in one step holds in the others", async ({ page }) => {
+  await openStory(page);
+  await type(page, 1, "Power at the pedals", "300");
+  await expect(step(page, 2).getByRole("spinbutton", { name: "Power to hold" })).toHaveValue("300");
+  await expect(step(page, 3).locator(".reading")).toContainText("300\u00a0W");
+});
+
+test("every chart has a point that the arrow keys move, and the words follow", async ({ page }) => {
+  await openStory(page);
+  for (const [index, name] of HANDLES.entries()) {
+    const point = step(page, index).getByRole("slider", { name });
+    const before = await says(page, index).innerText();
+    await point.focus();
+    await page.keyboard.press("ArrowRight");
+    await expect.poll(() => says(page, index).innerText()).not.toBe(before);
+    await expect(says(page, index)).toContainText("What you changed.");
+  }
+  for (const _ of HANDLES) await tool(page, "Undo").click();
+  await expect(page.getByText("What you changed.").filter({ visible: true })).toHaveCount(0);
+});
+
+test("the reader's own numbers stay untouched until they bring something along, and Undo takes it back", async ({ page }) => {
+  await openQuestion(page, "power-or-drag");
+  await number(page, "Drag area, CdA").fill("0.222");
+  await number(page, "Drag area, CdA").press("Tab");
+  await open(page, "#start-here");
+  await type(page, 1, "Power at the pedals", "290");
+  await type(page, 1, "Drag area, CdA", "0.31");
+  await type(page, 3, "More power by", "8");
+  await expect.poll(async () => (await kept(page))?.with["start-here"].power_change).toBe(0.08);
+  expect((await kept(page)).scenario.positions[0].cda_m2.value).toBe(0.222);
+  expect((await kept(page)).with["power-or-drag"].power_change).toBe(0.1);
+
+  await page.getByRole("button", { name: "with what I changed" }).click();
+  await expect(page.getByRole("heading", { level: 1 })).toHaveText("More power, or less drag?");
+  await expect(number(page, "Drag area, CdA")).toHaveValue("0.310");
+  await expect(number(page, "More power by")).toHaveValue("8");
+  await expect(number(page, "Less drag by")).toHaveValue("10");
+  await expect(number(page, "Power")).toHaveValue("290");
+  await expect(notice(page)).toContainText("Undo takes it back");
+  await tool(page, "Undo").click();
+  await expect(number(page, "Drag area, CdA")).toHaveValue("0.222");
+  await expect(number(page, "More power by")).toHaveValue("10");
+});
+
+test("with nothing changed it ends at the reader's own ride as it is", async ({ page }) => {
+  await openStory(page);
+  await expect(page.getByRole("button", { name: "with what I changed" })).toBeHidden();
+  await page.getByRole("button", { name: "Ask it of my own ride" }).click();
+  await expect(page.getByRole("heading", { level: 1 })).toHaveText("More power, or less drag?");
+  await expect(number(page, "Drag area, CdA")).toHaveValue("0.240");
+});
+
+test("a link holds what was changed in it", async ({ page, browser }) => {
+  await openStory(page);
+  await type(page, 1, "Power at the pedals", "310");
+  await expect.poll(() => page.url()).toContain("#start-here/");
+  const elsewhere = await browser.newContext({ locale: "en-GB" });
+  const there = await elsewhere.newPage();
+  await there.goto(page.url());
+  await started(there);
+  await expect(step(there, 1).getByRole("spinbutton", { name: "Power at the pedals" })).toHaveValue("310");
+  await expect(says(there, 1)).toContainText("310\u00a0W buys");
+  await elsewhere.close();
+});
+
+test("a link with impossible numbers is brought back into range", async ({ page }) => {
+  const packed = Buffer.from(JSON.stringify({ w: { power_w: 1e9, cda_m2: "wide", grade: -5, begins_s: null } })).toString("base64url");
+  await open(page, `#start-here/1j.${packed}`);
+  await expect(says(page, 1)).toContainText("450\u00a0W buys");
+  await expect(step(page, 1).getByRole("spinbutton", { name: "Drag area, CdA" })).toHaveValue("0.240");
+  await expect(says(page, 5)).toContainText("more speed");
+});
+
+test.describe("when its steps cannot be fetched", () => {
+  test.use({ troubled: true });
+  test("it says so, and the questions still work", async ({ page }) => {
+    await page.setViewportSize(WIDE);
+    await open(page);
+    await page.route(/part-.*\.js/, (route) => route.abort());
+    await page.getByRole("link", { name: "Start here" }).click();
+    await expect(page.getByRole("main")).toContainText("could not be loaded");
+    await page.getByRole("link", { name: "Speed for watts" }).click();
+    await expect(page.getByRole("heading", { level: 1 })).toHaveText("What speed do my watts buy?");
+  });
+});
+
+for (const colorScheme of /** @type {const} */ (["light", "dark"])) {
+  test.describe(colorScheme, () => {
+    test.use({ colorScheme, contextOptions: { reducedMotion: "reduce" } });
+    test("axe finds no fault, wide or on a phone", async ({ page }) => {
+      await openStory(page);
+      await type(page, 1, "Power at the pedals", "300");
+      await step(page, 1).getByRole("spinbutton", { name: "Drag area, CdA" }).fill("9");
+      for (const size of [PHONE, WIDE]) {
+        await page.setViewportSize(size);
+        await page.evaluate(() => new Promise((resolve) => requestAnimationFrame(() => requestAnimationFrame(() => resolve(undefined)))));
+        expect(await faults(page)).toEqual([]);
+      }
+    });
+  });
+}
+
+test.describe("on a small phone", () => {
+  test.use({ viewport: { width: 320, height: 568 }, hasTouch: true, isMobile: true });
+  test("it is in the menu, and nothing scrolls sideways", async ({ page }) => {
+    await open(page);
+    await page.getByRole("button", { name: "Questions" }).tap();
+    await page.getByRole("dialog").getByRole("link", { name: "Start here" }).tap();
+    await expect(step(page, 5)).toBeVisible();
+    for (const width of [320, 390, 640, 820]) {
+      await page.setViewportSize({ width, height: 800 });
+      await expect.poll(() => page.evaluate(() => (document.scrollingElement?.scrollWidth ?? 0) - innerWidth)).toBeLessThanOrEqual(0);
+    }
+  });
+});
+
+test("it is printed whole, without what only a screen can do", async ({ page }) => {
+  await openStory(page);
+  await page.emulateMedia({ media: "print" });
+  for (const [index, name] of STEPS.entries()) {
+    await expect(page.getByRole("heading", { level: 2, name })).toBeVisible();
+    expect(await step(page, index).locator("svg.chart path").count()).toBeGreaterThan(0);
+  }
+  await expect(page.getByText("Try it.").first()).toBeHidden();
+  await expect(page.getByRole("button", { name: "Ask it of my own ride" })).toBeHidden();
+});

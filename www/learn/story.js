@@ -13,6 +13,8 @@ import { whereWattsGo } from "./where-watts-go.js";
 import { yourTurn } from "./your-turn.js";
 
 /** @import { Tools, View } from "../questions/index.js" */
+/** @import { State } from "../state/history.js" */
+/** @import { Step } from "./step.js" */
 
 /** What the story quotes. */
 const SOURCES = ["dynamic-parameter", "four-and-twenty", "laursen-2002", "polanco-2020", "faulkner-2021", "martin-1998"];
@@ -28,17 +30,47 @@ export function createStory(host, tools) {
       + `They and their bicycle are typical, ${mass} in all, on a flat road in still air until you say otherwise. A number changed in one step holds in all of them, and every figure is worked out as you go.`),
     ...steps.map(({ element }) => element),
     end.element,
-    html("div", { class: "step passage" }, citations(SOURCES)),
+    html("div", { class: "step passage" },
+      html("p", {}, "What the story does not change is the page’s own typical number: mass, tyres, bearings and critical power from memory, the others published or assumed, as it says beside each under Your numbers."),
+      citations(SOURCES)),
   );
+
+  /** Steps that are out of sight follow a change one a frame, so that the one in hand is drawn at once. @type {Step[]} */
+  let behind = [];
+  let frame = 0;
+  /** @type {State} */
+  let latest = tools.store.get();
+
+  function catchUp() {
+    frame = 0;
+    behind.shift()?.update(latest, numbersOf(latest));
+    if (behind.length) frame = requestAnimationFrame(catchUp);
+  }
+
+  function catchUpAtOnce() {
+    while (behind.length) catchUp();
+  }
+  addEventListener("beforeprint", catchUpAtOnce);
 
   return {
     update(state) {
+      latest = state;
       const numbers = numbersOf(state);
-      for (const step of steps) step.update(state, numbers);
+      behind = steps.filter(({ element }) => !inSight(element));
+      for (const step of steps) if (!behind.includes(step)) step.update(state, numbers);
       end.update(state, numbers);
+      frame ||= requestAnimationFrame(catchUp);
     },
     destroy() {
+      cancelAnimationFrame(frame);
+      removeEventListener("beforeprint", catchUpAtOnce);
       for (const step of steps) step.destroy();
     },
   };
+}
+
+/** @param {HTMLElement} element */
+function inSight(element) {
+  const { top, bottom } = element.getBoundingClientRect();
+  return bottom > 0 && top < innerHeight;
 }

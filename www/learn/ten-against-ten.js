@@ -32,7 +32,7 @@ export function tenAgainstTen(tools) {
     toTry: "Drag the ring to a stronger, then to a weaker rider, and see which arrow crosses more lines. Or ask 5\u202f% less drag against 5\u202f% more power.",
     chart: map.element,
     notes: [
-      html("p", { class: "takes" }, strong("So does position beat power? "), "By the clock the two are close on a flat road. They differ in what they take. A tenth more power is training; a tenth less drag may be a lower pair of bars, and what that costs you in power. ",
+      html("p", { class: "takes" }, strong("So does position beat power? "), "By the clock, ten percent of either come close on a flat road. They differ in what they take. A tenth more power is training; a tenth less drag may be a lower pair of bars, and what that costs you in power. ",
         lower, " In eleven others a low torso cost 16\u00a0±\u00a020\u00a0W at the anaerobic threshold, and the low position won all the same. Riders differ as much as the means do, so only a test of your own tells."),
       html("p", { class: "caution" }, "A head held low does not see the road. Try positions away from traffic and in small steps; ask a fitter or clinician about anything that hurts. Event rules and the law of the road come first."),
     ],

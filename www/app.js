@@ -16,16 +16,14 @@ import { createWork } from "./frame/work.js";
 import { createJobs } from "./jobs.js";
 import { opening, pages, questions } from "./questions/index.js";
 import { takeFold } from "./save/fold.js";
-import { openHelp } from "./sheet/help.js";
-import { openSaved } from "./sheet/saved.js";
 import { share } from "./sheet/share.js";
-import { createSheet } from "./sheet/sheet.js";
 import { openUnits } from "./sheet/units-menu.js";
 import { createStore } from "./state/history.js";
 import { scenarioFiller } from "./state/scenario.js";
 import { deviceStorage } from "./state/storage.js";
 import * as units from "./units.js";
 
+/** @import { CoreError } from "./core.js" */
 /** @import { Page } from "./frame/page.js" */
 /** @import { Shown } from "./save/files.js" */
 /** @import { State } from "./state/history.js" */
@@ -51,9 +49,13 @@ function start() {
   store.forgetSteps();
 
   const navigation = createNavigation({
-    store, exists, defaults: { scenario: filler.defaults(), with: defaultsOf }, onLink: work.openLink, onTrouble: notify,
+    store, exists, defaults: { scenario: filler.defaults(), with: defaultsOf }, onLink: openLink, onTrouble: notify,
+    withScenario: (id) => !find(id).story,
   });
-  const sheet = createSheet(page, byId("sheet"));
+  /** @type {ReturnType<typeof import("./sheet/sheet.js").createSheet> | null} */
+  let sheet = null;
+  /** @type {CoreError | null} */
+  let refused = null;
   const offline = keepOffline();
   const rail = questionList(pages, go);
   byId("questions").append(...rail.elements);
@@ -61,18 +63,18 @@ function start() {
     undo: store.undo,
     redo: store.redo,
     units: () => openUnits(page),
-    saved: () => openSaved(page, storage, work),
+    saved: () => later(import("./sheet/saved.js"), ({ openSaved }) => openSaved(page, storage, work)),
     share: async () => share(await navigation.link(), { title: document.title, notify }),
     print: () => navigation.write().finally(print),
-    help: () => openHelp({ questions, offline: offline.sentence() }, sheet.open),
-    sheet: sheet.toggle,
+    help: () => later(import("./sheet/help.js"), ({ openHelp }) => openHelp({ questions, offline: offline.sentence() }, openSheet)),
+    sheet: () => withSheet(({ toggle }) => toggle()),
   }, go);
 
   /** @type {Shown | null} */
   let answered = null;
   const take = takeFold(byId("host"), () => answered);
   const tools = createTools({
-    store, filler, go, notify, citation: page.citation, openSheet: sheet.open, worker: createJobs(),
+    store, filler, go, notify, citation: page.citation, openSheet, worker: createJobs(),
     lastFolds: (id) => [take.fold(), ...siteFold({ link: navigation.link, units: () => store.get().units, title: find(id).title })],
   });
   const view = createQuestionView(byId("host"), {
@@ -83,7 +85,8 @@ function start() {
       take.update();
       rail.update(state.question);
       bar.update(state);
-      sheet.update(state, error);
+      refused = error;
+      sheet?.update(state, error);
     },
   });
   store.subscribe(view.schedule);
@@ -98,9 +101,33 @@ function start() {
     import("./save/paper.js").then(({ keepPaper }) => keepPaper(byId("host"), () => ({ state: store.get(), question: find(store.get().question) })), () => {});
   });
 
+  /** @param {(sheet: ReturnType<typeof import("./sheet/sheet.js").createSheet>) => void} use */
+  function withSheet(use) {
+    later(import("./sheet/sheet.js"), ({ createSheet }) => {
+      sheet ??= createSheet(page, byId("sheet"));
+      sheet.update(store.get(), refused);
+      use(sheet);
+    });
+  }
+
+  /** @param {string} [path] the field that is asked for */
+  function openSheet(path) {
+    withSheet(({ open }) => open(path));
+  }
+
+  /** What few visits open is fetched when it is asked for. @template T @param {Promise<T>} loading @param {(loaded: T) => void} then */
+  function later(loading, then) {
+    loading.then(then, () => notify("This part of the page could not be loaded. Check the connection and try again."));
+  }
+
   /** @param {string} id */
   function find(id) {
     return pages.find((page) => page.id === id) ?? opening;
+  }
+
+  /** The story leaves the numbers of whoever opens it alone. @param {Parameters<typeof work.openLink>[0]} linked */
+  function openLink(linked) {
+    work.openLink(find(linked.question).story ? { ...linked, scenario: store.get().scenario } : linked);
   }
 
   /** @param {string} id */

@@ -12,7 +12,9 @@ const CDA = "Drag area, CdA";
 async function openSaved(page) {
   await page.bringToFront();
   if (!(await page.getByRole("dialog").isVisible())) await tool(page, "Save").click();
-  return page.getByRole("dialog", { name: "Save and open" });
+  const dialog = page.getByRole("dialog", { name: "Save and open" });
+  await expect(dialog).toBeVisible();
+  return dialog;
 }
 
 /** @param {Page} page @param {string} name */

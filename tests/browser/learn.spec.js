@@ -221,6 +221,23 @@ test("a link holds what was changed in it", async ({ page, browser }) => {
   await elsewhere.close();
 });
 
+test("a link to it leaves the numbers of whoever opens it alone", async ({ page }) => {
+  await openStory(page);
+  await type(page, 1, "Power at the pedals", "310");
+  await expect.poll(() => page.url()).toContain("#start-here/");
+  const link = page.url();
+  await openQuestion(page, "power-or-drag");
+  await number(page, "Drag area, CdA").fill("0.222");
+  await number(page, "Drag area, CdA").press("Tab");
+  await expect.poll(async () => (await kept(page))?.scenario.positions[0].cda_m2.value).toBe(0.222);
+  await page.goto("about:blank");
+  await page.goto(link);
+  await started(page);
+  await expect(step(page, 1).getByRole("spinbutton", { name: "Power at the pedals" })).toHaveValue("310");
+  await page.getByRole("button", { name: "Ask it of my own ride", exact: true }).click();
+  await expect(number(page, "Drag area, CdA")).toHaveValue("0.222");
+});
+
 test("a link with impossible numbers is brought back into range", async ({ page }) => {
   const packed = Buffer.from(JSON.stringify({ w: { power_w: 1e9, cda_m2: "wide", grade: -5, begins_s: null } })).toString("base64url");
   await open(page, `#start-here/1j.${packed}`);

@@ -13,17 +13,18 @@ const REST_MS = 400;
  * @param {Store} page.store
  * @param {{ scenario: any, with: (question: string) => any }} page.defaults
  * @param {(question: string) => boolean} page.exists
+ * @param {(question: string) => boolean} page.withScenario whether its links carry the scenario
  * @param {(linked: { question: string, scenario: any, with: any, otherDefaults: boolean }) => void} page.onLink a link with numbers was opened
  * @param {(message: string) => void} page.onTrouble
  */
-export function createNavigation({ store, defaults, exists, onLink, onTrouble }) {
+export function createNavigation({ store, defaults, exists, withScenario, onLink, onTrouble }) {
   /** @type {ReturnType<typeof setTimeout> | undefined} */
   let timer;
   let latest = 0;
 
   /** The hash for what is on the page now. @param {State} [state] */
   function currentHash({ question, scenario, with: details } = store.get()) {
-    return encode({ question, scenario, with: details[question] }, { scenario: defaults.scenario, with: defaults.with(question) });
+    return encode({ question, scenario: withScenario(question) ? scenario : defaults.scenario, with: details[question] }, { scenario: defaults.scenario, with: defaults.with(question) });
   }
 
   async function write() {

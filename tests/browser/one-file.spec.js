@@ -115,6 +115,25 @@ test("it keeps the numbers between visits, registers no service worker, and open
   await expect.poll(() => drawing(page)).not.toBe("");
 });
 
+test("what the site fetches later is in the file already: the story, the sheet, and pictures to take away", async ({ page, file }) => {
+  await openFile(page, file, "#start-here");
+  await expect(page.getByRole("region", { name: "6. Uphill and into the wind" })).toBeVisible();
+
+  await openFile(page, file, "#power-or-drag");
+  const fold = page.locator('[data-fold="take"]');
+  await fold.locator("summary").click();
+  for (const kind of ["SVG", "PNG", "JSON"]) {
+    const download = page.waitForEvent("download");
+    await fold.getByRole("button", { name: `as ${kind}` }).first().click();
+    expect((await download).suggestedFilename()).toMatch(new RegExp(`^fasterby-power-or-drag.*\\.${kind.toLowerCase()}$`));
+  }
+  await expect(page.locator('[data-fold="site"]')).toHaveCount(0);
+
+  await page.setViewportSize({ width: 390, height: 844 });
+  await page.getByRole("contentinfo").getByRole("button", { name: "Your numbers" }).click();
+  await expect(page.locator("#sheet")).toBeVisible();
+});
+
 test("its dialogs and sheet open, and it says that its link leads to this device", async ({ page, file, context }) => {
   await openFile(page, file, "#power-or-drag");
   await tool(page, "Help").click();

@@ -312,7 +312,7 @@ function create(host, tools) {
     const gainAt = (/** @type {number} */ w) => valueAt({ name: "", xs: columns.power_w, ys: columns.next_10_w_m_s }, w);
     figures.update({
       caption: `Power at the pedals by speed and where it goes, in watts; and what ten more would add, in ${unit}.`,
-      columns: [`Speed, ${unit}`, "Power", ...parts.map(({ name }) => `${name.charAt(0).toUpperCase()}${name.slice(1)}`), "10\u00a0W more"],
+      columns: [`Speed, ${unit}`, "Power, W", ...parts.map(({ name }) => `${name.charAt(0).toUpperCase()}${name.slice(1)}, W`), `10\u00a0W more, ${unit}`],
       rows: pick.map((i) => {
         const all = parts.map(({ key }) => columns[`${key}_w`][i]);
         const watts = partsThatAddUp(all);

@@ -22,7 +22,7 @@ const KINDS = {
   },
   table: {
     title: "Tables, as they are shown",
-    buttons: [["CSV", "csv", async (_, item) => csv(tableRows(await filled(/** @type {HTMLTableElement} */ (item.element))))]],
+    buttons: [["CSV", "csv", async (_, item) => csv(await rowsOf(/** @type {HTMLTableElement} */ (item.element)))]],
   },
   columns: {
     title: "The figures behind the charts, in full and in SI units",
@@ -100,11 +100,11 @@ function itemsOf(host, { answer }) {
   ];
 }
 
-/** A long caption explains a table; the name of its fold is shorter. @param {HTMLTableElement} table */
+/** A fold that only says "As a table" is named by how its caption begins. @param {HTMLTableElement} table */
 function nameOf(table) {
-  const caption = table.caption?.textContent?.replace(/\.$/, "") ?? "";
-  const fold = table.closest("details")?.querySelector(".fold-name")?.textContent;
-  return fold ?? (caption || "Table");
+  const fold = /** @type {HTMLElement | null} */ (table.closest("[data-fold]"));
+  const caption = table.caption?.textContent?.split(/[,.;]/)[0];
+  return (fold?.dataset.fold === "table" ? null : fold?.querySelector(".fold-name")?.textContent) || caption || "Table";
 }
 
 /** @param {any} answer */
@@ -117,19 +117,32 @@ function csv(rows) {
   return new Blob([csvText(rows)], { type: "text/csv;charset=utf-8" });
 }
 
-/** Some tables are worked out only once their fold is open. @param {HTMLTableElement} table @returns {Promise<HTMLTableElement>} */
-async function filled(table) {
+/**
+ * The rows of a table. One that is empty is worked out only while its fold is open.
+ * @param {HTMLTableElement} table @returns {Promise<string[][]>}
+ */
+async function rowsOf(table) {
   const fold = table.closest("details");
-  if (fold) fold.open = true;
-  if (table.rows.length) return table;
-  await new Promise((resolve, reject) => {
-    const observer = new MutationObserver(() => {
-      if (!table.rows.length) return;
-      observer.disconnect();
-      resolve(undefined);
+  if (!isEmpty(table) || !fold) return tableRows(table);
+  const wasOpen = fold.open;
+  fold.open = true;
+  try {
+    await new Promise((resolve, reject) => {
+      const observer = new MutationObserver(() => {
+        if (isEmpty(table)) return;
+        observer.disconnect();
+        resolve(undefined);
+      });
+      observer.observe(table, { childList: true, subtree: true });
+      setTimeout(() => reject(new Error("it is still being worked out.")), MOST_MS);
     });
-    observer.observe(table, { childList: true, subtree: true });
-    setTimeout(() => reject(new Error("it is still being worked out.")), MOST_MS);
-  });
-  return table;
+    return tableRows(table);
+  } finally {
+    fold.open = wasOpen;
+  }
+}
+
+/** @param {HTMLTableElement} table */
+function isEmpty(table) {
+  return !table.tBodies[0]?.rows.length;
 }

@@ -61,7 +61,10 @@ export function timesTable(tools, question) {
     element,
     /** @param {State | null} state null while nobody looks @param {Answer} answer */
     update(state, answer) {
-      if (state) show(state, answer);
+      if (state) return void show(state, answer);
+      // Figures that nobody keeps up to date are not left standing.
+      if (asked) grid.update({ columns: [], rows: [] });
+      asked = null;
     },
     destroy: grid.destroy,
   };

@@ -87,7 +87,7 @@ class FasterBy extends HTMLElement {
       if (!wanted()) return;
       this.#stop();
       const takeAway = await show(this, this.#room, wanted);
-      if (!wanted()) return;
+      if (!wanted()) return takeAway();
       this.#takeAway = takeAway;
     } catch (error) {
       if (wanted()) this.#say(error instanceof Error ? error.message : String(error));

@@ -123,7 +123,7 @@ export async function show(element, room, wanted) {
     gone = true;
     clearTimeout(timer);
     view.destroy();
-    room.replaceChildren(document.createElement("slot"));
+    if (ground.parentNode === room) room.replaceChildren(document.createElement("slot"));
   };
 }
 

@@ -12,6 +12,7 @@ import { dragOverRide, differenceByShare } from "./hold-or-fade/charts.js";
 import { shareTable, why, whyGist, workedOut } from "./hold-or-fade/worked-out.js";
 import { breakEven } from "./hold-or-fade/break-even.js";
 import { savingsThatAddUp } from "./shared/adding-up.js";
+import { differs } from "./shared/difference.js";
 import { courseChoice } from "./shared/course-choice.js";
 import { distanceChoice } from "./shared/distance-choice.js";
 import { draws } from "./shared/draws.js";
@@ -170,12 +171,6 @@ function create(host, tools) {
     say(takes, [strong("What it takes. ", "hold"), "Staying low is practised, mile by mile. No published figure for how a position fades was found, so film yourself late in a hard ride. ",
       same ? "Here both are ridden at the same watts; " : "Here each is ridden at the best even effort your power curve allows in it; ",
       "published, lower bars also cost five riders 9.5\u00a0±\u00a05.4\u202f% of their power. ", set, "."]);
-  }
-
-  /** @param {number} seconds */
-  function differs(seconds) {
-    const { way, short } = units.difference(seconds);
-    return way === "level" ? "level" : [`${way} by `, strong(short)];
   }
 
   return {

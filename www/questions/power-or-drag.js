@@ -13,6 +13,7 @@ import { timesTable } from "./power-or-drag/times.js";
 import { takesGist, takesInBrief, takesInFull } from "./power-or-drag/takes.js";
 import { airShare, whyGist, why, workedOut } from "./power-or-drag/worked-out.js";
 import { savingsThatAddUp } from "./shared/adding-up.js";
+import { differs } from "./shared/difference.js";
 import { courseChoice } from "./shared/course-choice.js";
 import { distanceChoice } from "./shared/distance-choice.js";
 import { draws } from "./shared/draws.js";
@@ -158,12 +159,6 @@ function create(host, tools) {
       ". Air takes ", strong(airShare(tools, aero_share)), "; ",
       ...(tie_aero_share ? ["on a flat road the two changes tie when it takes ", strong(units.percent(tie_aero_share)), "."] : ["no share would make these two changes tie."]),
     ]);
-  }
-
-  /** @param {number} seconds */
-  function differs(seconds) {
-    const { way, short } = units.difference(seconds);
-    return way === "level" ? "level" : [`${way} by `, strong(short)];
   }
 
   return {

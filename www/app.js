@@ -18,6 +18,7 @@ import { opening, pages, questions } from "./questions/index.js";
 import { takeFold } from "./save/fold.js";
 import { share } from "./sheet/share.js";
 import { openUnits } from "./sheet/units-menu.js";
+import { questionOf } from "./state/address.js";
 import { createStore } from "./state/history.js";
 import { scenarioFiller } from "./state/scenario.js";
 import { deviceStorage } from "./state/storage.js";
@@ -94,8 +95,8 @@ function start() {
     event.preventDefault();
     byId("main").focus();
   });
-  navigation.start().then(() => {
-    view.draw();
+  navigation.start().then(async () => {
+    await view.draw();
     document.documentElement.dataset.started = "";
     // Printing waits for nothing, so what a printed page needs is here before; without it the rest is printed all the same.
     import("./save/paper.js").then(({ keepPaper }) => keepPaper(byId("host"), () => ({ state: store.get(), question: find(store.get().question) })), () => {});
@@ -126,14 +127,15 @@ function start() {
   }
 
   /** The story leaves the numbers of whoever opens it alone. @param {Parameters<typeof work.openLink>[0]} linked */
-  function openLink(linked) {
+  async function openLink(linked) {
+    await ready(linked.question);
     work.openLink(find(linked.question).story ? { ...linked, scenario: store.get().scenario } : linked);
   }
 
   /** @param {string} id */
-  function go(id) {
+  async function go(id) {
     navigation.go(id);
-    view.draw();
+    await view.draw();
     const heading = byId("host").querySelector("h1");
     heading?.setAttribute("tabindex", "-1");
     heading?.focus({ preventScroll: true });
@@ -174,7 +176,7 @@ function sayItFailed(error) {
     h("button", { type: "button", onclick: () => location.reload() }, "Reload")));
 }
 
-ready().then(() => {
+ready(questionOf(location.hash) || opening.id).then(() => {
   Object.assign(globalThis, { fasterby: { ask, fields, sources } });
   start();
 }).catch(sayItFailed);

@@ -1,28 +1,57 @@
 // @ts-check
-/** The one door to the WebAssembly core. */
+/** The one door to the WebAssembly core. A small module answers what a first visit asks; the whole one is fetched for any other question. */
 
-import { core } from "#delivery";
-import init, { ask as askCore, fields as coreFields, sources as coreSources } from "fasterby-wasm";
+import { firstCore, wholeCore } from "#delivery";
 
 /** @typedef {{ kind: string, field: string, message: string, min?: number, max?: number }} CoreError */
+/** @typedef {Pick<typeof import("fasterby-whole"), "ask" | "fields" | "sources">} Core */
 
-/** @type {Promise<void> | undefined} */
-let starting;
+/** What the small module answers. */
+const FIRST = ["power-or-drag", "finish-time", "speed-for-watts"];
 
-/** Loads the core once; every caller waits for the same load. */
-export function ready() {
-  starting ??= init({ module_or_path: core() }).then(() => undefined);
-  return starting;
+/** @type {Core | undefined} */
+let first;
+/** @type {Core | undefined} */
+let whole;
+
+const loadFirst = once(async () => { first = await firstCore(); });
+const loadWhole = once(async () => { whole = await wholeCore(); });
+
+/** Every caller waits for the same load; after a failure the next one tries again. @param {() => Promise<void>} load */
+function once(load) {
+  /** @type {Promise<void> | undefined} */
+  let loading;
+  return () => (loading ??= load().catch((error) => {
+    loading = undefined;
+    throw error;
+  }));
+}
+
+/** Whether a question can be asked now. @param {string} question */
+export function isReady(question) {
+  return Boolean(whole ?? (first && FIRST.includes(question)));
+}
+
+/** Loads what answers a question. @param {string} question */
+export async function ready(question) {
+  if (!isReady(question)) await (FIRST.includes(question) ? loadFirst() : loadWhole());
+}
+
+/** The module that is asked. */
+function core() {
+  const loaded = whole ?? first;
+  if (!loaded) throw new Error("The core was asked before it was ready.");
+  return loaded;
 }
 
 /**
- * Asks the core; call after `ready()`.
+ * Asks the core; call after `ready(question)`.
  * @param {string} question @param {unknown} request @returns {any} the answer
  * @throws {CoreError}
  */
 export function ask(question, request) {
   try {
-    return askCore(question, request);
+    return core().ask(question, request);
   } catch (error) {
     throw asCoreError(error);
   }
@@ -30,12 +59,12 @@ export function ask(question, request) {
 
 /** @returns {import("./state/scenario.js").Field[]} */
 export function fields() {
-  return coreFields();
+  return core().fields();
 }
 
 /** @returns {{ key: string, citation: string, read: string, figure: string }[]} */
 export function sources() {
-  return coreSources();
+  return core().sources();
 }
 
 /** Whatever was thrown, as the plain object the page routes to a control. @param {any} error @returns {CoreError} */

@@ -46,11 +46,11 @@ export function createJobs(open = openWorker) {
 
   /** @param {number} id */
   async function inPage(id) {
-    await ready();
     await new Promise((resolve) => setTimeout(resolve));
     const job = pending.get(id);
     if (!job) return;
     try {
+      await ready(job.question);
       settle({ id, answer: ask(job.question, job.request) });
     } catch (error) {
       settle({ id, error });

@@ -1,7 +1,7 @@
 // @ts-check
 /**
  * Long jobs off the main thread. Jobs that share a `slot` replace each other: only the newest that has arrived is worked on.
- * In: `{ id, slot, question, request }` or `{ cancel: slot }`. Out: `{ id, answer }`, `{ id, error }`, `{ id, stale: true }` or `{ ready: true }`.
+ * In: `{ id, slot, question, request }` or `{ cancel: slot }`. Out: `{ id, answer }`, `{ id, error }`, `{ id, stale: true }`, or `{ broken }` where the core cannot be loaded.
  */
 
 import { ask, asCoreError, ready } from "./core.js";
@@ -26,7 +26,12 @@ turn.port1.onmessage = async () => {
   if (!job) return;
   waiting.delete(job.slot);
   try {
-    await ready();
+    await ready(job.question);
+  } catch (error) {
+    postMessage({ broken: String(error) });
+    return;
+  }
+  try {
     postMessage({ id: job.id, answer: ask(job.question, job.request) });
   } catch (error) {
     postMessage({ id: job.id, error: asCoreError(error) });
@@ -42,5 +47,3 @@ addEventListener("message", ({ data }) => {
   if (data.cancel === undefined) waiting.set(slot, data);
   nextTurn();
 });
-
-ready().then(() => postMessage({ ready: true }), (error) => postMessage({ broken: String(error) }));

@@ -124,7 +124,7 @@ async function measureCore() {
   const page = await browser.newPage();
   await page.goto(address);
   const calls = timed.map(({ question, request }) => ({ question, request }));
-  const { reference, medians } = await page.evaluate(timeCore, { glue: `${address}wasm/fasterby.js`, calls });
+  const { reference, medians } = await page.evaluate(timeCore, { glue: `${address}wasm/whole.js`, calls });
   await browser.close();
   const rows = timed.map(({ name, bound }, index) => {
     const median = medians[index];

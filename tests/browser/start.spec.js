@@ -2,6 +2,10 @@
 /** The page starts without a complaint, or says why it cannot. */
 
 import { answerText, expect, open, openQuestion, started, test } from "./support/page.js";
+import { questions } from "./support/questions.js";
+
+/** What the smaller module answers. */
+const FIRST = ["power-or-drag", "finish-time", "speed-for-watts"];
 
 test("it opens, answers, and fetches nothing that is not there", async ({ page }) => {
   /** @type {string[]} */
@@ -15,6 +19,20 @@ test("it opens, answers, and fetches nothing that is not there", async ({ page }
   expect(await answerText(page)).toMatch(/\d/);
   expect(missing).toEqual([]);
 });
+
+for (const { id } of questions) {
+  test(`${id} fetches one module, the smaller one if that answers it`, async ({ page }) => {
+    /** @type {string[]} */
+    const modules = [];
+    page.on("request", (request) => {
+      if (request.url().endsWith(".wasm")) modules.push(new URL(request.url()).pathname);
+    });
+    await openQuestion(page, id);
+    expect(await answerText(page)).toMatch(/\d/);
+    const expected = FIRST.includes(id) ? "/wasm/first_bg.wasm" : "/wasm/whole_bg.wasm";
+    expect([...new Set(modules)]).toEqual([expected]);
+  });
+}
 
 for (const [width, height] of [[390, 844], [820, 1100], [1440, 900]]) {
   test(`a first visit at ${width} px finds more power against less drag answered on the first screen`, async ({ page }) => {

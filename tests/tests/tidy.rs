@@ -69,7 +69,9 @@ fn written(folder: &str) -> Vec<PathBuf> {
     while let Some(folder) = folders.pop() {
         for path in entries(&folder) {
             match path.is_dir() {
-                true if name(&path) == ".git" || NOT_WRITTEN.contains(&name(&path)) => {}
+                // A folder, or a file in a worktree.
+                _ if name(&path) == ".git" => {}
+                true if NOT_WRITTEN.contains(&name(&path)) => {}
                 true => folders.push(path),
                 false => files.push(path),
             }

@@ -2,12 +2,17 @@
 /** Where the page finds its other parts when it is one file: in itself. Nothing is fetched, so it opens from a disk as well. */
 
 import packed from "fasterby-packed";
+import init, * as whole from "fasterby-whole";
 
-/** The core, as wasm-bindgen's `init` takes it. @returns {URL | Response} */
-export function core() {
+/** The module that answers everything. */
+export async function wholeCore() {
   const unpacked = new Blob([packed]).stream().pipeThrough(new DecompressionStream("gzip"));
-  return new Response(unpacked, { headers: { "content-type": "application/wasm" } });
+  await init({ module_or_path: new Response(unpacked, { headers: { "content-type": "application/wasm" } }) });
+  return whole;
 }
+
+/** A second, smaller one would only make the file longer. */
+export const firstCore = wholeCore;
 
 /** The script of the page is the worker's too; `one-file-start.js` tells which of them it is. */
 export function openWorker() {

@@ -27,18 +27,31 @@ export class GivenError extends Error {}
  * @property {string | null} lang
  */
 
+/** The text of a link after its `#`. @param {Pick<Attributes, "state">} given */
+const hashOf = ({ state }) => (state ?? "").trim().replace(/^.*#/, "");
+
+/**
+ * @param {Pick<Attributes, "question" | "state">} given
+ * @param {Question[]} questions
+ * @throws {GivenError} with a sentence for the reader
+ */
+export function questionGiven(given, questions) {
+  const id = given.question?.trim() || questionOf(hashOf(given));
+  const question = questions.find((one) => one.id === id);
+  if (!question) throw new GivenError(`there is no question called “${id.slice(0, 40)}”. There are ${questions.map((one) => one.id).join(", ")}.`);
+  return question;
+}
+
 /**
  * @param {Attributes} given
+ * @param {Question} question
  * @param {{ questions: Question[], filler: ReturnType<typeof scenarioFiller> }} page
  * @returns {Promise<State>}
  * @throws {GivenError} with a sentence for the reader
  */
-export async function stateFrom(given, { questions, filler }) {
-  const hash = (given.state ?? "").trim().replace(/^.*#/, "");
-  const id = given.question?.trim() || questionOf(hash);
-  const question = questions.find((one) => one.id === id);
-  if (!question) throw new GivenError(`there is no question called “${id.slice(0, 40)}”. There are ${questions.map((one) => one.id).join(", ")}.`);
-
+export async function stateFrom(given, question, { questions, filler }) {
+  const { id } = question;
+  const hash = hashOf(given);
   const defaults = { scenario: filler.defaults(), with: () => question.defaults };
   const linked = hash.includes("/") ? await read(() => decode(hash, defaults)) : null;
   const base = linked?.question === id ? linked : { scenario: linked?.scenario ?? defaults.scenario, with: question.defaults };

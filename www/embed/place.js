@@ -12,7 +12,7 @@ import { questions } from "../questions/index.js";
 import { encode } from "../state/address.js";
 import { createStore } from "../state/history.js";
 import { scenarioFiller } from "../state/scenario.js";
-import { stateFrom } from "./given.js";
+import { questionGiven, stateFrom } from "./given.js";
 import { fixNumbers, guardFixed, limited, limitsFrom } from "./limits.js";
 import { GROUND, placeStyle, REM } from "./style.js";
 
@@ -33,13 +33,15 @@ const PARTS = [["sentence", ".ask"], ["answer", ".answer"], ["charts", ".picture
  * @throws {Error} with why it cannot be shown
  */
 export async function show(element, room, wanted) {
-  const [sheet] = await Promise.all([placeStyle(), ready()]);
-  const filler = scenarioFiller(fields(), questions.flatMap(({ positions = [] }) => positions));
   const attribute = (/** @type {string} */ name) => element.getAttribute(name);
-  const first = await stateFrom({
+  const given = {
     question: attribute("question"), scenario: attribute("scenario"), with: attribute("with"), state: attribute("state"),
     units: attribute("units"), lang: element.closest("[lang]")?.getAttribute("lang") ?? null,
-  }, { questions, filler });
+  };
+  const question = questionGiven(given, questions);
+  const [sheet] = await Promise.all([placeStyle(), ready(question.id)]);
+  const filler = scenarioFiller(fields(), questions.flatMap(({ positions = [] }) => positions));
+  const first = await stateFrom(given, question, { questions, filler });
   if (!wanted()) return () => {};
 
   const shadow = /** @type {ShadowRoot} */ (room.getRootNode());
@@ -53,7 +55,6 @@ export async function show(element, room, wanted) {
     host, h("div", { class: "foot", part: "foot" }, back, whole), status);
   room.style.setProperty(REM, getComputedStyle(room).fontSize);
 
-  const question = /** @type {import("../questions/index.js").Question} */ (questions.find(({ id }) => id === first.question));
   const citations = new Map(sources().map(({ key, citation }) => [key, citation]));
   const may = limitsFrom(attribute("change"));
   const store = createStore(first);

@@ -14,7 +14,7 @@ const REST_MS = 400;
  * @param {{ scenario: any, with: (question: string) => any }} page.defaults
  * @param {(question: string) => boolean} page.exists
  * @param {(question: string) => boolean} page.withScenario whether its links carry the scenario
- * @param {(linked: { question: string, scenario: any, with: any, otherDefaults: boolean }) => void} page.onLink a link with numbers was opened
+ * @param {(linked: { question: string, scenario: any, with: any, otherDefaults: boolean }) => Promise<void>} page.onLink a link with numbers was opened
  * @param {(message: string) => void} page.onTrouble
  */
 export function createNavigation({ store, defaults, exists, withScenario, onLink, onTrouble }) {
@@ -40,7 +40,7 @@ export function createNavigation({ store, defaults, exists, withScenario, onLink
     if (!exists(question)) return onTrouble(`There is no question called “${question.slice(0, 40)}” here. Your numbers are as they were.`);
     try {
       const linked = await decode(hash, defaults);
-      if (linked) onLink(linked);
+      if (linked) await onLink(linked);
       else store.go(question);
     } catch (error) {
       onTrouble(`${error instanceof LinkError ? error.message : "This link cannot be read."} Your own numbers are as they were.`);

@@ -1,7 +1,8 @@
 // @ts-check
 /** Shows the open question: one question to the core and one redraw for each frame in which something changed. */
 
-import { ask, asCoreError } from "../core.js";
+import { ask, asCoreError, isReady, ready } from "../core.js";
+import { h } from "./dom.js";
 
 /** @import { CoreError } from "../core.js" */
 /** @import { State, Store } from "../state/history.js" */
@@ -27,9 +28,31 @@ export function createQuestionView(host, { store, find, tools, onShown, onDrawn 
     return shown;
   }
 
+  /** What was open stays until the next question can be asked. */
+  async function open() {
+    const { question } = store.get();
+    try {
+      await ready(question);
+    } catch {
+      if (store.get().question === question) sayItIsLost(find(question));
+      return;
+    }
+    draw();
+  }
+
+  /** @param {Question} question */
+  function sayItIsLost(question) {
+    shown?.view.destroy();
+    shown = null;
+    host.replaceChildren(h("h1", {}, question.title),
+      h("p", { role: "alert" }, "This part of the page could not be loaded. Check the connection and try again."),
+      h("button", { type: "button", onclick: draw }, "Try again"));
+  }
+
   function draw() {
     scheduled = false;
     const state = store.get();
+    if (!isReady(state.question)) return open();
     const now = showing(state);
     /** @type {CoreError | null} */
     let error = null;

@@ -35,9 +35,14 @@ const ONE_FILE_ENTRY: &str = "script=delivery/one-file-start.js";
 const OFFLINE: &str = "offline.js";
 /// The page as one file, to take away.
 pub const ONE_FILE: &str = "fasterby.html";
-pub const WASM: &str = "wasm/fasterby_bg.wasm";
+/// The module that a first visit fetches.
+pub const FIRST_WASM: &str = "wasm/first_bg.wasm";
+/// The module that answers everything.
+pub const WHOLE_WASM: &str = "wasm/whole_bg.wasm";
+/// The core is compiled twice: name of the module in `dist/wasm`, and what cargo is told to leave out.
+const MODULES: [(&str, &[&str]); 2] = [("first", &["--no-default-features"]), ("whole", &[])];
 /// What a first visit fetches before it sees an answer, but for the parts of `app.js`.
-const FIRST: [&str; 6] = ["index.html", "style.css", "app.js", "icon.svg", "manifest.webmanifest", WASM];
+const FIRST: [&str; 6] = ["index.html", "style.css", "app.js", "icon.svg", "manifest.webmanifest", FIRST_WASM];
 
 /// Builds everything that changed.
 pub fn build() -> Outcome {
@@ -45,7 +50,9 @@ pub fn build() -> Outcome {
     setup::wasm_target()?;
     setup::node_packages()?;
     write_types()?;
-    bind(&compile()?)?;
+    for (name, options) in MODULES {
+        bind(name, &compile(name, options)?)?;
+    }
     bundle()?;
     copy()?;
     remove_leftovers()?;
@@ -56,7 +63,7 @@ pub fn build() -> Outcome {
 /// The files of the built page that a visitor's browser fetches, by path: the glue and its types are only for building.
 pub fn shipped() -> Outcome<BTreeMap<String, Vec<u8>>> {
     let mut files = files_under(&paths::dist())?;
-    files.retain(|path, _| !path.starts_with("wasm/") || path == WASM);
+    files.retain(|path, _| !path.starts_with("wasm/") || path == FIRST_WASM || path == WHOLE_WASM);
     Ok(files)
 }
 
@@ -112,8 +119,10 @@ fn write_types() -> Outcome {
     write(&types_file(), generated_types()?.as_bytes())
 }
 
-fn compile() -> Outcome<PathBuf> {
-    say("core as WebAssembly");
+fn compile(name: &str, options: &[&str]) -> Outcome<PathBuf> {
+    say(&format!("core as WebAssembly, the {name} module"));
+    // In a folder of its own: cargo would build the one over the other, each time anew.
+    let folder = paths::kept("wasm-target").join(name);
     // The module is published: it should not tell where it was built.
     let cargo_home =
         std::env::var("CARGO_HOME").or_else(|_| std::env::var("HOME").map(|home| format!("{home}/.cargo")));
@@ -122,26 +131,28 @@ fn compile() -> Outcome<PathBuf> {
     run(
         cargo()
             .args(["build", "--quiet", "--release", "--package", "fasterby-web", "--target", "wasm32-unknown-unknown"])
+            .args(options)
+            .arg(format!("--target-dir={}", folder.display()))
             .env("CARGO_ENCODED_RUSTFLAGS", flags.collect::<Vec<_>>().join("\u{1f}")),
         "The core does not compile for the browser: see the compiler's message above.",
     )?;
-    Ok(paths::target().join("wasm32-unknown-unknown/release/fasterby_web.wasm"))
+    Ok(folder.join("wasm32-unknown-unknown/release/fasterby_web.wasm"))
 }
 
-/// Makes the module and its glue, then optimises; skipped while the compiled core and the tools are the same.
-fn bind(compiled: &Path) -> Outcome {
-    let stamp = paths::kept("wasm-stamp");
+/// Makes a module and its glue, then optimises; skipped while the compiled core and the tools are the same.
+fn bind(name: &str, compiled: &Path) -> Outcome {
+    let stamp = paths::kept(&format!("wasm-stamp-{name}"));
     let tools = read(&paths::www().join("package-lock.json"))?;
     let inputs = fingerprint([read(compiled)?.as_slice(), tools.as_slice()]);
     let made = |outputs: String| format!("{inputs} {outputs}");
-    if read_text(&stamp).is_ok_and(|kept| fingerprint_of_package().is_ok_and(|outputs| kept == made(outputs))) {
+    if read_text(&stamp).is_ok_and(|kept| fingerprint_of_package(name).is_ok_and(|outputs| kept == made(outputs))) {
         return Ok(());
     }
     say("binding and optimising");
-    let package = paths::kept("wasm");
+    let package = paths::kept("wasm").join(name);
     Bindgen::new()
         .input_path(compiled)
-        .out_name("fasterby")
+        .out_name(name)
         .typescript(true)
         .remove_name_section(true)
         .remove_producers_section(true)
@@ -150,13 +161,13 @@ fn bind(compiled: &Path) -> Outcome {
         .web(true)
         .and_then(|bindgen| bindgen.generate(&package))
         .map_err(|error| format!("wasm-bindgen could not bind the core: {error:#}."))?;
-    let module = package.join("fasterby_bg.wasm");
+    let module = package.join(format!("{name}_bg.wasm"));
     run(
         command("node").arg(paths::node_program("wasm-opt")).arg("-Os").arg(&module).arg("-o").arg(&module),
         "wasm-opt could not optimise the core: remove www/node_modules and run this again.",
     )?;
     publish(&package, &paths::dist().join("wasm"))?;
-    write(&stamp, made(fingerprint_of_package()?).as_bytes())
+    write(&stamp, made(fingerprint_of_package(name)?).as_bytes())
 }
 
 /// Puts made files where they are served from, each whole at once: the page may be open meanwhile.
@@ -164,11 +175,11 @@ fn publish(from: &Path, to: &Path) -> Outcome {
     files_under(from)?.iter().try_for_each(|(path, content)| write(&to.join(path), content))
 }
 
-fn fingerprint_of_package() -> Outcome<String> {
+fn fingerprint_of_package(name: &str) -> Outcome<String> {
     let package = paths::dist().join("wasm");
     Ok(fingerprint([
-        read(&package.join("fasterby_bg.wasm"))?.as_slice(),
-        read(&package.join("fasterby.js"))?.as_slice(),
+        read(&package.join(format!("{name}_bg.wasm")))?.as_slice(),
+        read(&package.join(format!("{name}.js")))?.as_slice(),
     ]))
 }
 
@@ -199,7 +210,7 @@ fn esbuild() -> Command {
         .current_dir(paths::www())
         .arg(paths::node_program("esbuild"))
         .args(["--bundle", "--minify", "--target=es2022", "--charset=utf8", "--log-level=warning"])
-        .arg("--alias:fasterby-wasm=../dist/wasm/fasterby.js");
+        .args(MODULES.map(|(name, _)| format!("--alias:fasterby-{name}=../dist/wasm/{name}.js")));
     esbuild
 }
 
@@ -207,7 +218,7 @@ fn esbuild() -> Command {
 fn write_one_file() -> Outcome {
     let folder = paths::kept("one-file");
     let packed = folder.join("core.gz");
-    write(&packed, &serve::gzip(&read(&paths::dist().join(WASM))?, Compression::best()))?;
+    write(&packed, &serve::gzip(&read(&paths::dist().join(WHOLE_WASM))?, Compression::best()))?;
     run(
         esbuild()
             .arg(ONE_FILE_ENTRY)
@@ -279,8 +290,9 @@ fn remove_leftovers() -> Outcome {
     let mut kept: Vec<String> = copies()?.into_keys().collect();
     kept.extend([OFFLINE.into(), ONE_FILE.into()]);
     kept.extend(files_under(&bundles())?.into_keys());
+    let is_of_a_module = |path: &str| MODULES.iter().any(|(name, _)| path.starts_with(&format!("wasm/{name}")));
     for path in files_under(&paths::dist())?.into_keys() {
-        if !path.starts_with("wasm/") && !kept.contains(&path) {
+        if !kept.contains(&path) && !is_of_a_module(&path) {
             fs::remove_file(paths::dist().join(&path))
                 .map_err(|error| format!("`dist/{path}` cannot be removed: {error}."))?;
         }

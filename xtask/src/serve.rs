@@ -199,7 +199,7 @@ mod tests {
     fn scripts_styles_and_the_module_have_types_that_browsers_accept() {
         assert_eq!(mime("app.js"), "text/javascript; charset=utf-8");
         assert_eq!(mime("style.css"), "text/css; charset=utf-8");
-        assert_eq!(mime("wasm/fasterby_bg.wasm"), "application/wasm");
+        assert_eq!(mime("wasm/first_bg.wasm"), "application/wasm");
         assert_eq!(mime("manifest.webmanifest"), "application/manifest+json");
         assert_eq!(mime("unknown"), "application/octet-stream");
     }

@@ -37,7 +37,7 @@ pub fn size() -> Outcome<ExitCode> {
     let one_file = weights.extract_if(.., |(path, _)| path == build::ONE_FILE).map(|(_, weight)| weight.raw).sum();
     let first_load = build::first_load()?;
     let (first, later): (Vec<_>, Vec<_>) = weights.into_iter().partition(|(path, _)| first_load.contains(path));
-    let module = first.iter().find(|(path, _)| path == build::WASM).map_or(0, |(_, weight)| weight.brotli);
+    let module = first.iter().find(|(path, _)| path == build::FIRST_WASM).map_or(0, |(_, weight)| weight.brotli);
 
     println!("{:<34}{:>10}{:>10}{:>10}", "bytes", "raw", "gzip", "brotli");
     let mut total = Weight::default();

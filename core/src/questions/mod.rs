@@ -1,6 +1,7 @@
 //! The questions: a request in, an answer out. One file a question, one line in [`ask`].
 
 pub mod finish_time;
+#[cfg(feature = "all")]
 pub mod hold_or_fade;
 pub mod power_or_drag;
 pub mod request;
@@ -16,7 +17,13 @@ use crate::sources::{SOURCES, Source};
 use request::read;
 
 /// The questions by their names.
-pub const QUESTIONS: &[&str] = &["speed-for-watts", "power-or-drag", "finish-time", "hold-or-fade"];
+pub const QUESTIONS: &[&str] = &[
+    "speed-for-watts",
+    "power-or-drag",
+    "finish-time",
+    #[cfg(feature = "all")]
+    "hold-or-fade",
+];
 
 /// Takes an answer, whatever its type: as JSON, as values of JavaScript, or to measure it.
 pub trait Receive {
@@ -35,6 +42,7 @@ pub fn ask<R: Receive>(question: &str, request: &str, to: R) -> Result<R::Out, E
         "speed-for-watts" => speed_for_watts::answer(read(request)?).map(|answer| to.receive(&answer)),
         "power-or-drag" => power_or_drag::answer(read(request)?).map(|answer| to.receive(&answer)),
         "finish-time" => finish_time::answer(read(request)?).map(|answer| to.receive(&answer)),
+        #[cfg(feature = "all")]
         "hold-or-fade" => hold_or_fade::answer(read(request)?).map(|answer| to.receive(&answer)),
         _ => {
             let known = QUESTIONS.join(", ");

@@ -3,7 +3,7 @@
 
 import { createServer } from "node:http";
 
-/** @typedef {Map<string, { type: string, body: Buffer }>} Files by path, such as `wasm/fasterby_bg.wasm` */
+/** @typedef {Map<string, { type: string, body: Buffer }>} Files by path, such as `wasm/first_bg.wasm` */
 
 const WORKER = "offline.js";
 

@@ -143,6 +143,16 @@ fields! {
         "Share of the ride spent out of the position: head up or down, sitting up for a junction.";
     LAPSES_CDA_M2 = "positions.lapses.cda_m2", "m²", 0.1..0.8, 0.17..0.6, 0.28, 0.02, 0.001, Assumed, "",
         "CdA during a lapse.";
+    FADE_TEST_FIRST_THIRD_CDA_M2 = "positions.fade_test.first_third_cda_m2", "m²", 0.1..0.8, 0.17..0.45, 0.24, 0.004, 0.001, Assumed, "",
+        "Mean CdA over the first third of a steady test; its middle stands for the time at a sixth of the test.";
+    FADE_TEST_LAST_THIRD_CDA_M2 = "positions.fade_test.last_third_cda_m2", "m²", 0.1..0.8, 0.17..0.45, 0.25, 0.004, 0.001, Assumed, "",
+        "Mean CdA over the last third; the whole rise is one and a half times the difference of the thirds.";
+    FADE_TEST_S = "positions.fade_test.test_s", "s", 60.0..200000.0, 300.0..20000.0, 1800.0, 0.0, 60.0, Assumed, "",
+        "Length of the test; what happens to CdA after it is not known and taken to stay.";
+    EQUIPMENT_CDA_CHANGE_M2 = "positions.equipment.cda_change_m2", "m²", -0.1..0.1, -0.03..0.03, 0.0, 0.003, 0.001, Assumed, "beaumont-2018",
+        "What it adds to CdA; the shapes of time-trial helmets differed by less than 1.5 % with the head kept still.";
+    EQUIPMENT_MASS_CHANGE_KG = "positions.equipment.mass_change_kg", "kg", -10.0..10.0, -2.0..2.0, 0.0, 0.0, 0.05, CommonPractice, "",
+        "What it adds to the mass; weigh it.";
     CP_W = "power.cp_w", "W", 30.0..600.0, 100.0..450.0, 250.0, 30.0, 1.0, FromMemory, "",
         "Critical power; recreational cyclists are customarily put at 200 to 260 W.";
     W_PRIME_J = "power.w_prime_j", "J", 1000.0..60000.0, 5000.0..35000.0, 17000.0, 3500.0, 500.0, Published, "dynamic-parameter",
@@ -153,6 +163,14 @@ fields! {
         "Watts lost for each e-fold of time past half an hour; eight trained riders' 60-minute power implies 9 % of CP.";
     LONG_RIDE_FROM_S = "power.long_ride_from_s", "s", 600.0..7200.0, 1200.0..3600.0, 1800.0, 0.0, 60.0, FromMemory, "puchowicz-2020",
         "From when the long-ride loss counts.";
+    CP_W_PRIME_CORRELATION = "power.cp_w_prime_correlation", "", -0.999..0.999, -0.999..0.0, 0.0, 0.0, 0.01, Assumed, "",
+        "How the errors of critical power and W′ go together; a fit of both to the same efforts gives it, and it is below 0.";
+    EFFORT_DURATION_S = "efforts.duration_s", "s", 1.0..200000.0, 60.0..20000.0, 720.0, 0.0, 10.0, CommonPractice, "",
+        "How long a hard effort lasted.";
+    EFFORT_POWER_W = "efforts.power_w", "W", 10.0..3000.0, 80.0..1500.0, 275.0, 5.0, 1.0, CommonPractice, "",
+        "Mean power of a hard effort.";
+    EVENT_DISTANCE_M = "events.distance_m", "m", 100.0..2000000.0, 1000.0..900000.0, 40233.6, 0.0, 1000.0, CommonPractice, "",
+        "How far an event is; time trials are customarily held over 10, 25, 50 and 100 miles.";
     DISTANCE_M = "course.distance_m", "m", 100.0..2000000.0, 1000.0..900000.0, 40233.6, 0.0, 1000.0, CommonPractice, "",
         "Along the road; the default is 25 miles.";
     GRADE = "course.grade", "", -0.4..0.4, -0.15..0.15, 0.0, 0.0, 0.001, CommonPractice, "",
@@ -225,6 +243,14 @@ fields! {
 pub const MOST_POSITIONS: usize = 50;
 /// The most points a course holds.
 pub const MOST_POINTS: usize = 20_000;
+/// The most kinds of lapse that a position or a piece of equipment has.
+pub const MOST_LAPSES: usize = 8;
+/// The most pieces of equipment that a position chooses between.
+pub const MOST_EQUIPMENT: usize = 12;
+/// The most efforts a scenario holds.
+pub const MOST_EFFORTS: usize = 200;
+/// The most events a scenario holds.
+pub const MOST_EVENTS: usize = 12;
 /// The most rows a yaw table holds.
 pub const MOST_YAW_ROWS: usize = 40;
 /// The longest title or name, in bytes.

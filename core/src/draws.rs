@@ -19,6 +19,15 @@ pub struct Unsure {
     pub min: f64,
     /// The greatest value it can have.
     pub max: f64,
+    /// How its error goes with that of the input before it: their coefficient of correlation, 0 if they are independent.
+    pub correlation: f64,
+}
+
+impl Unsure {
+    /// The share of its own error that is left once the input before it is known.
+    fn independent(&self) -> f64 {
+        (1.0 - self.correlation * self.correlation).sqrt()
+    }
 }
 
 /// Outputs at the values themselves, and how far one standard deviation of each input moves each output.
@@ -26,12 +35,14 @@ pub struct Unsure {
 pub struct Spread<const N: usize> {
     /// Outputs at the values.
     pub base: [f64; N],
-    /// For each input, the signed change of each output.
+    /// For each input, the signed change of each output that its error brings; of an input that is correlated with the one
+    /// before it, the part of its error that is its own, the common part being with that one. Their squares add up to the
+    /// variance.
     pub by_input: Vec<[f64; N]>,
 }
 
 impl<const N: usize> Spread<N> {
-    /// One standard deviation of an output, the inputs being independent.
+    /// One standard deviation of an output.
     pub fn sd(&self, output: usize) -> f64 {
         self.by_input.iter().map(|moved| moved[output] * moved[output]).sum::<f64>().sqrt()
     }
@@ -63,7 +74,12 @@ pub fn first_order<const N: usize, E>(
         let (high, low) = (up.unwrap_or((input.value, base)), down.unwrap_or((input.value, base)));
         let width = high.0 - low.0;
         let scale = if width > 0.0 { input.sd / width } else { 0.0 };
-        by_input.push(std::array::from_fn(|n| scale * (high.1[n] - low.1[n])));
+        let moves: [f64; N] = std::array::from_fn(|n| scale * (high.1[n] - low.1[n]));
+        if let Some(before) = by_input.last_mut() {
+            let before: &mut [f64; N] = before;
+            before.iter_mut().zip(moves).for_each(|(common, moves)| *common += input.correlation * moves);
+        }
+        by_input.push(moves.map(|moves| input.independent() * moves));
     }
     Ok(Spread { base, by_input })
 }
@@ -90,7 +106,16 @@ pub struct Drawn {
     pub high_95: f64,
 }
 
-/// Seeded Monte Carlo of one output: every input is drawn from a normal distribution, held in its hard range.
+/// Draws every input from a normal distribution, correlated as it says, and holds it in its hard range.
+pub fn draw(inputs: &[Unsure], normal: &mut Normal, values: &mut [f64]) {
+    let mut before = 0.0;
+    for (value, input) in values.iter_mut().zip(inputs) {
+        before = input.correlation * before + input.independent() * normal.draw();
+        *value = within(input.value + input.sd * before, input.min, input.max);
+    }
+}
+
+/// Seeded Monte Carlo of one output, the inputs drawn by [`draw`].
 ///
 /// The same seed gives the same draws on every platform (the generator is pure integer arithmetic; the logarithm and
 /// cosine that shape it may differ in the last digit).
@@ -99,9 +124,7 @@ pub fn monte_carlo<E>(inputs: &[Unsure], draws: u32, seed: u64, mut f: impl FnMu
     let mut values = vec![0.0; inputs.len()];
     let results: BinaryHeap<Ordered> = (0..draws)
         .filter_map(|_| {
-            for (value, input) in values.iter_mut().zip(inputs) {
-                *value = within(input.value + input.sd * normal.draw(), input.min, input.max);
-            }
+            draw(inputs, &mut normal, &mut values);
             f(&values).ok().filter(|result| result.is_finite()).map(Ordered)
         })
         .collect();
@@ -148,17 +171,20 @@ fn summarise(draws: u32, ascending: &[Ordered]) -> Drawn {
 }
 
 /// Normal deviates by the Box–Muller transform, two at a time.
-struct Normal {
+#[derive(Clone, Debug)]
+pub struct Normal {
     uniform: fastrand::Rng,
     spare: Option<f64>,
 }
 
 impl Normal {
-    fn new(seed: u64) -> Self {
+    /// A sequence of deviates; the same seed gives the same.
+    pub fn new(seed: u64) -> Self {
         Self { uniform: fastrand::Rng::with_seed(seed), spare: None }
     }
 
-    fn draw(&mut self) -> f64 {
+    /// The next deviate.
+    pub fn draw(&mut self) -> f64 {
         if let Some(spare) = self.spare.take() {
             return spare;
         }
@@ -175,8 +201,8 @@ mod tests {
     use super::*;
 
     const INPUTS: [Unsure; 2] = [
-        Unsure { value: 10.0, sd: 2.0, min: 0.0, max: 100.0 },
-        Unsure { value: 1.0, sd: 3.0, min: -100.0, max: 100.0 },
+        Unsure { value: 10.0, sd: 2.0, min: 0.0, max: 100.0, correlation: 0.0 },
+        Unsure { value: 1.0, sd: 3.0, min: -100.0, max: 100.0, correlation: 0.0 },
     ];
 
     fn sum(x: &[f64]) -> Result<[f64; 1], ()> {
@@ -197,6 +223,20 @@ mod tests {
         assert!((drawn.mean - 21.0).abs() < 4.0 * 5.0 / 200.0, "{drawn:?}");
         assert!((drawn.sd - 5.0).abs() < 4.0 * 5.0 / 283.0, "{drawn:?}");
         assert_eq!(drawn.failed, 0);
+    }
+
+    #[test]
+    fn errors_that_go_together_spread_by_their_covariance() {
+        for correlation in [-0.999, -0.9, 0.5] {
+            let inputs = [INPUTS[0], Unsure { correlation, ..INPUTS[1] }];
+            // Variances 4² and 3² of the two terms, and twice their covariance.
+            let variance: f64 = 16.0 + 9.0 + 2.0 * correlation * 4.0 * 3.0;
+            let spread = first_order(&inputs, sum).unwrap();
+            assert!((spread.sd(0) - variance.sqrt()).abs() < 1e-12, "{correlation}");
+            let drawn = monte_carlo(&inputs, 40_000, 7, |x| sum(x).map(|[y]| y));
+            // Four standard errors of a standard deviation over 40,000 draws.
+            assert!((drawn.sd / variance.sqrt() - 1.0).abs() < 4.0 / 283.0, "{correlation} {drawn:?}");
+        }
     }
 
     #[test]

@@ -18,10 +18,11 @@ const SHARE: f64 = 0.01;
 
 /// How much faster ten percent more power is than ten percent less drag, in draws of one scenario by one clock.
 fn drawn(scenario: &Scenario, effort: Effort, clock: &dyn Clock, left_out: f64) -> Drawn {
-    let inputs: Vec<_> = scenario.unsure(&[0]).iter().map(|input| input.unsure).collect();
+    let rides = scenario.as_worn(&[0]);
+    let inputs: Vec<_> = scenario.unsure(&rides).iter().map(|input| input.unsure).collect();
     let mut moved = scenario.clone();
     monte_carlo(&inputs, DRAWS, 11, |values| {
-        moved.set_unsure(&[0], values);
+        moved.set_unsure(&rides, values);
         Ok::<_, ()>(apart(&moved, effort, clock) + left_out)
     })
 }

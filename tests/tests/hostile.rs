@@ -350,7 +350,7 @@ fn deep_nesting_is_refused() {
         }
         let deep = format!("{}1{}", "[".repeat(DEEP), "]".repeat(DEEP));
         for holder in
-            ["{\"scenario\":{\"title\":@}}", "{\"with\":{\"effort\":@}}", "{\"scenario\":{\"fasterby\":2,\"new\":@}}"]
+            ["{\"scenario\":{\"title\":@}}", "{\"with\":{\"effort\":@}}", "{\"scenario\":{\"fasterby\":99,\"new\":@}}"]
         {
             refused(question, &holder.replace('@', &deep));
         }
@@ -442,9 +442,9 @@ fn a_span_is_two_numbers() {
 fn a_newer_scenario_is_refused_for_being_newer() {
     for question in QUESTIONS {
         for scenario in [
-            "{\"fasterby\":2}",
+            "{\"fasterby\":3}",
             "{\"fasterby\":99,\"novelty\":{\"deep\":[1]}}",
-            "{\"rider\":\"of another form\",\"fasterby\":2}",
+            "{\"rider\":\"of another form\",\"fasterby\":3}",
             "{\"fasterby\":18446744073709551615}",
         ] {
             let error = refused(question, &format!("{{\"scenario\":{scenario}}}"));
@@ -457,6 +457,69 @@ fn a_newer_scenario_is_refused_for_being_newer() {
         for version in ["0", "-1", "1.5", "\"1\"", "null", "1e30", "18446744073709551616"] {
             let error = refused(question, &format!("{{\"scenario\":{{\"fasterby\":{version}}}}}"));
             assert_eq!(error["field"], "scenario.fasterby", "{error}");
+        }
+    }
+}
+
+#[test]
+fn the_first_version_reads_as_it_was() {
+    let then = r#"{"fasterby":1,"positions":[{"lapses":{"share":0.1,"cda_m2":0.3}},{"lapses":null}]}"#;
+    let now = r#"{"fasterby":2,"positions":[{"lapses":[{"share":0.1,"cda_m2":0.3}]},{}]}"#;
+    for question in QUESTIONS {
+        let ask = |scenario: &str| ask_json(question, &format!("{{\"scenario\":{scenario}}}")).expect("an answer");
+        assert_eq!(ask(then), ask(now));
+    }
+}
+
+#[test]
+fn what_the_second_version_added_is_refused_at_its_field() {
+    let many = |thing: &str, count: usize| vec![serde_json::from_str::<Value>(thing).expect("JSON"); count];
+    let effort = r#"{"duration_s":240,"power_w":300}"#;
+    let cases = [
+        (json!({ "efforts": [{ "power_w": 300 }] }), "scenario.efforts[0].duration_s"),
+        (json!({ "efforts": [{ "duration_s": 0, "power_w": 300 }] }), "scenario.efforts[0].duration_s"),
+        (json!({ "efforts": [{ "duration_s": 60, "power_w": 1e5 }] }), "scenario.efforts[0].power_w"),
+        (json!({ "efforts": [{ "duration_s": 60, "power_w": 300, "position": 1 }] }), "scenario.efforts[0].position"),
+        (
+            json!({ "efforts": [{ "duration_s": 60, "power_w": 300, "date": "2026-13-01" }] }),
+            "scenario.efforts[0].date",
+        ),
+        (json!({ "efforts": [{ "duration_s": 60, "power_w": 300, "date": "1 May, ä" }] }), "scenario.efforts[0].date"),
+        (json!({ "efforts": many(effort, bounds::MOST_EFFORTS + 1) }), "scenario.efforts"),
+        (json!({ "events": [] }), "scenario.events"),
+        (json!({ "events": [{ "name": "ten" }] }), "scenario.events[0].distance_m"),
+        (json!({ "events": [{ "distance_m": 5 }] }), "scenario.events[0].distance_m"),
+        (json!({ "events": many(r#"{"distance_m":16000}"#, bounds::MOST_EVENTS + 1) }), "scenario.events"),
+        (json!({ "power": { "cp_w_prime_correlation": -1 } }), "scenario.power.cp_w_prime_correlation"),
+        (json!({ "positions": [{ "power": { "cp_w": 300, "peak_w": 290 } }] }), "scenario.positions[0].power.peak_w"),
+        (json!({ "positions": [{ "power": { "cp_w": 3 } }] }), "scenario.positions[0].power.cp_w"),
+        (json!({ "positions": [{ "fade": {}, "fade_test": {} }] }), "scenario.positions[0].fade_test"),
+        (json!({ "positions": [{ "fade_test": { "test_s": 1 } }] }), "scenario.positions[0].fade_test.test_s"),
+        (json!({ "positions": [{ "lapses": [{ "share": 0.6 }, { "share": 0.5 }] }] }), "scenario.positions[0].lapses"),
+        (json!({ "positions": [{ "lapses": [{}, { "cda_m2": 3 }] }] }), "scenario.positions[0].lapses[1].cda_m2"),
+        (json!({ "positions": [{ "lapses": many("{}", bounds::MOST_LAPSES + 1) }] }), "scenario.positions[0].lapses"),
+        (
+            json!({ "positions": [{ "equipment": [{}, { "lapses": [{ "share": 2 }] }] }] }),
+            "scenario.positions[0].equipment[1].lapses[0].share",
+        ),
+        (
+            json!({ "positions": [{ "equipment": [{ "cda_change_m2": 0.3 }] }] }),
+            "scenario.positions[0].equipment[0].cda_change_m2",
+        ),
+        (
+            json!({ "positions": [{ "equipment": [{ "lateral_m_s2": 0 }] }] }),
+            "scenario.positions[0].equipment[0].lateral_m_s2",
+        ),
+        (
+            json!({ "positions": [{ "equipment": many("{}", bounds::MOST_EQUIPMENT + 1) }] }),
+            "scenario.positions[0].equipment",
+        ),
+        (json!({ "positions": [{ "equipment": [{}], "worn": 1 }] }), "scenario.positions[0].worn"),
+    ];
+    for question in QUESTIONS {
+        for (scenario, field) in &cases {
+            let error = refused(question, &json!({ "scenario": scenario }).to_string());
+            assert_eq!(error["field"], *field, "{error}");
         }
     }
 }
@@ -534,6 +597,34 @@ fn extremes(prefix: &'static str) -> BoxedStrategy<Value> {
     below.collect::<Vec<_>>().prop_map(object).boxed()
 }
 
+/// A power curve whose correlation is a plain number.
+fn extreme_power() -> impl Strategy<Value = Value> {
+    extremes("power").prop_map(|mut power| {
+        if let Some(correlation) = power.get_mut("cp_w_prime_correlation")
+            && let Some(value) = correlation.get("value").cloned()
+        {
+            *correlation = value;
+        }
+        power
+    })
+}
+
+/// A kind of lapse or two.
+fn extreme_lapses() -> impl Strategy<Value = Value> {
+    proptest::collection::vec(extremes("positions.lapses"), 1..3).prop_map(Value::Array)
+}
+
+/// Pieces of equipment, the first of which is worn.
+fn extreme_equipment() -> impl Strategy<Value = Value> {
+    let piece = (extremes("positions.equipment"), perhaps(extreme_lapses())).prop_map(|(mut piece, lapses)| {
+        if let Some(lapses) = lapses {
+            piece["lapses"] = lapses;
+        }
+        piece
+    });
+    proptest::collection::vec(piece, 1..3).prop_map(Value::Array)
+}
+
 fn extreme_position() -> impl Strategy<Value = Value> {
     let yaw_table = proptest::collection::vec(prop_oneof![Just(0.1), Just(1.0), Just(3.0)], 0..4).prop_map(|ratios| {
         let row = |(i, ratio): (usize, f64)| json!({ "yaw_deg": 30 * i, "ratio": ratio });
@@ -542,11 +633,25 @@ fn extreme_position() -> impl Strategy<Value = Value> {
     (
         extremes("positions"),
         perhaps(extremes("positions.fade")),
-        perhaps(extremes("positions.lapses")),
+        perhaps(extremes("positions.fade_test")),
+        perhaps(extreme_lapses()),
+        perhaps(extreme_equipment()),
+        perhaps(extreme_power()),
         perhaps(yaw_table),
     )
-        .prop_map(|(mut position, fade, lapses, yaw_table)| {
-            for (name, part) in [("fade", fade), ("lapses", lapses), ("yaw_table", yaw_table)] {
+        .prop_map(|(mut position, fade, fade_test, lapses, equipment, power, yaw_table)| {
+            let worn = equipment.as_ref().map(|_| json!(0));
+            let fade_test = if fade.is_some() { None } else { fade_test };
+            let parts = [
+                ("fade", fade),
+                ("fade_test", fade_test),
+                ("lapses", lapses),
+                ("equipment", equipment),
+                ("worn", worn),
+                ("power", power),
+                ("yaw_table", yaw_table),
+            ];
+            for (name, part) in parts {
                 if let Some(part) = part {
                     position[name] = part;
                 }
@@ -600,7 +705,7 @@ fn extreme_scenario() -> impl Strategy<Value = Value> {
         extremes("rider"),
         extremes("bike"),
         proptest::collection::vec(extreme_position(), 2),
-        extremes("power"),
+        extreme_power(),
         extreme_course(),
         extreme_conditions(),
         start,

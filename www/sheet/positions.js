@@ -28,7 +28,7 @@ export function positions(page) {
   /** What decides which controls there are; when it changes they are made anew. @param {any[]} all */
   function structure(all) {
     return JSON.stringify(all.map(({ fade, lapses, yaw_table, speed_exponent, reference_airspeed_m_s }) =>
-      [Boolean(fade), Boolean(lapses), yaw_table?.length ?? -1, speed_exponent !== undefined, reference_airspeed_m_s !== undefined]));
+      [Boolean(fade), lapses?.length ?? 0, yaw_table?.length ?? -1, speed_exponent !== undefined, reference_airspeed_m_s !== undefined]));
   }
 
   /** @param {any} position */
@@ -109,7 +109,8 @@ function positionCard(page, index, position, { duplicate, remove }) {
     row("w_prime_factor", "power"),
   ];
   const fade = part("It fades: it is lost as the ride goes on", "fade", () => filler.fade(cda()), ["begins_s", "complete_s", "tired_cda_m2"].map((key) => `fade.${key}`), "hold");
-  const lapses = part("It lapses: some of the time is spent out of it", "lapses", () => filler.lapses(cda()), ["share", "cda_m2"].map((key) => `lapses.${key}`), "hold");
+  const lapses = part("It lapses: some of the time is spent out of it", "lapses", () => [filler.lapse(cda())],
+    (position.lapses ?? []).flatMap((/** @type {unknown} */ _, /** @type {number} */ kind) => ["share", "cda_m2"].map((key) => `lapses[${kind}].${key}`)), "hold");
   const speed = part("Drag area changes with air speed", "speed_exponent", () => filler.fresh("positions.speed_exponent"), ["speed_exponent"], "drag");
   const yaw = yawTable(page, `${at}.yaw_table`, position.yaw_table);
   const rows = [...always, ...fade.rows, ...lapses.rows, ...speed.rows];

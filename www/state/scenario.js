@@ -52,12 +52,24 @@ export function same(a, b) {
 }
 
 /**
+ * Parts of a position that hold what stands elsewhere too, by the same fields.
+ * @type {[RegExp, string][]}
+ */
+const SAME_AS = [
+  [/^positions\.power\./, "power."],
+  [/^positions\.equipment\.lapses\./, "positions.lapses."],
+  [/^positions\.equipment\.yaw_table\./, "positions.yaw_table."],
+  [/^positions\.equipment\.lateral_m_s2$/, "bike.lateral_m_s2"],
+];
+
+/**
  * The key in `fields()` of a path: `"scenario.positions[1].fade.begins_s.value"` is `"positions.fade.begins_s"`, and a question's own
  * `"with.finish-time.effort.power_w"` is `"with.power_w"`.
  * @param {string} path
  */
 export function fieldKey(path) {
-  const plain = path.replace(/^scenario\./, "").replace(/\[\d+\]/g, "").replace(/\.(value|sd|source)$/, "");
+  const bare = path.replace(/^scenario\./, "").replace(/\[\d+\]/g, "").replace(/\.(value|sd|source)$/, "");
+  const plain = SAME_AS.reduce((key, [part, same]) => key.replace(part, same), bare);
   return plain.startsWith("with.") ? `with.${plain.split(".").at(-1)}` : plain;
 }
 
@@ -70,8 +82,13 @@ const BIKE = ["rolling_coefficient", "drivetrain_efficiency", "rotating_mass_kg"
 const POSITION = ["cda_m2", "cp_factor", "w_prime_factor"];
 const POWER = ["cp_w", "w_prime_j", "long_ride_from_s"];
 const CONDITIONS = ["temperature_c", "altitude_m", "relative_humidity", "wind_speed_m_s", "wind_from_deg", "wind_height_m", "rider_height_m", "roughness_length_m"];
+/** The version of the scenario that the page writes. */
+const VERSION = 2;
+/** The events of a document that names none, as the core has them: 10, 25, 50 and 100 miles. */
+const EVENTS_M = [16093.44, 40233.6, 80467.2, 160934.4];
 const SIMPLE_COURSE = ["distance_m", "grade", "bearing_deg"];
 const FADE = ["tired_cda_m2", "begins_s", "complete_s"];
+const FADE_TEST = ["first_third_cda_m2", "last_third_cda_m2", "test_s"];
 const LAPSES = ["share", "cda_m2"];
 
 /** One stands in for the other, so filling in both would contradict. */
@@ -115,8 +132,28 @@ export function scenarioFiller(table, compared = []) {
   function position(given = {}) {
     const filled = part("positions", POSITION, { name: "my position", ...given });
     if (filled.fade) filled.fade = part("positions.fade", FADE, filled.fade);
-    if (filled.lapses) filled.lapses = part("positions.lapses", LAPSES, filled.lapses);
+    if (filled.fade_test) filled.fade_test = part("positions.fade_test", FADE_TEST, filled.fade_test);
+    if (filled.power) filled.power = part("power", POWER, filled.power);
+    if (filled.lapses) filled.lapses = lapses(filled.lapses);
+    if (Array.isArray(filled.equipment)) filled.equipment = filled.equipment.map(equipment);
     return filled;
+  }
+
+  /** Kinds of lapse; the first version of the scenario had one, not in a list. @param {any} given */
+  function lapses(given) {
+    return (Array.isArray(given) ? given : [given]).map((one) => part("positions.lapses", LAPSES, one));
+  }
+
+  /** @param {any} given */
+  function equipment(given) {
+    const filled = part("positions.equipment", [], given);
+    if (filled?.lapses) filled.lapses = lapses(filled.lapses);
+    return filled;
+  }
+
+  /** @param {any} given */
+  function efforts(given) {
+    return Array.isArray(given) ? given.map((one) => part("efforts", [], one)) : given;
   }
 
   /** @param {any} [given] */
@@ -128,7 +165,9 @@ export function scenarioFiller(table, compared = []) {
   return {
     field: (/** @type {string} */ path) => byKey.get(fieldKey(path)),
     fade: (/** @type {number} */ cda_m2) => ({ ...part("positions.fade", FADE), tired_cda_m2: near("positions.cda_m2", cda_m2 * 1.1) }),
-    lapses: (/** @type {number} */ cda_m2) => ({ ...part("positions.lapses", LAPSES), cda_m2: near("positions.cda_m2", cda_m2 * 1.15) }),
+    fadeTest: (/** @type {number} */ cda_m2) => ({ ...part("positions.fade_test", FADE_TEST), first_third_cda_m2: near("positions.fade_test.first_third_cda_m2", cda_m2), last_third_cda_m2: near("positions.fade_test.last_third_cda_m2", cda_m2 * 1.04) }),
+    lapse: (/** @type {number} */ cda_m2) => ({ ...part("positions.lapses", LAPSES), cda_m2: near("positions.cda_m2", cda_m2 * 1.15) }),
+    power: () => part("power", POWER),
     position,
     course,
     fresh,
@@ -156,15 +195,18 @@ export function scenarioFiller(table, compared = []) {
    * @param {any} given
    */
   function fill(given) {
+    const { fasterby: _, ...rest } = given;
     return {
-      fasterby: 1,
+      fasterby: VERSION,
       title: "",
-      ...given,
+      ...rest,
       rider: part("rider", RIDER, given.rider),
       bike: part("bike", BIKE, given.bike),
       positions: (given.positions?.length ? given.positions : [{}]).map((/** @type {any} */ one) => position(one)),
       riding_position: given.riding_position ?? 0,
       power: part("power", POWER, given.power),
+      ...(given.efforts?.length ? { efforts: efforts(given.efforts) } : {}),
+      events: given.events ?? EVENTS_M.map((distance_m) => ({ name: "", distance_m })),
       course: course(given.course),
       conditions: { pressure_is: "sea_level", ...part("conditions", CONDITIONS, given.conditions) },
       start: given.start ?? "standing",

@@ -202,6 +202,14 @@ riding_position: number,
  */
 power: Power, 
 /**
+ * The hard efforts that the rider has ridden.
+ */
+efforts: Array<Effort>, 
+/**
+ * The events that count.
+ */
+events: Array<Event>, 
+/**
  * The road.
  */
 course: Course, 
@@ -276,6 +284,10 @@ cp_factor: Quantity,
  */
 w_prime_factor: Quantity, 
 /**
+ * What the rider can push in it, from tests ridden in it; stands in place of the factors.
+ */
+power?: Power, 
+/**
  * Axial drag area by yaw, over that at zero yaw.
  */
 yaw_table: Array<YawRow>, 
@@ -292,9 +304,21 @@ reference_airspeed_m_s: Quantity,
  */
 fade?: Fade, 
 /**
- * How often it is left.
+ * How it is lost, as a filmed test gives it; in place of `fade`.
  */
-lapses?: Lapses, };
+fade_test?: FadeTest, 
+/**
+ * How often it is left, by kinds; the first version's one kind is read too.
+ */
+lapses: Array<Lapse>, 
+/**
+ * Choices of what is worn or ridden with it.
+ */
+equipment: Array<Equipment>, 
+/**
+ * The one in use, by its place in `equipment`; none if left out.
+ */
+worn?: number, };
 
 export type YawRow = { 
 /**
@@ -320,15 +344,59 @@ begins_s: Quantity,
  */
 complete_s: Quantity, };
 
-export type Lapses = { 
+export type FadeTest = { 
+/**
+ * Mean drag area over the first third, m².
+ */
+first_third_cda_m2: Quantity, 
+/**
+ * Mean drag area over the last third, m².
+ */
+last_third_cda_m2: Quantity, 
+/**
+ * How long the test was, s.
+ */
+test_s: Quantity, };
+
+export type Lapse = { 
+/**
+ * What the rider calls it.
+ */
+name: string, 
 /**
  * Share of the time, 0 to 1.
  */
 share: Quantity, 
 /**
- * Drag area in a lapse, m².
+ * Drag area in it, m².
  */
 cda_m2: Quantity, };
+
+export type Equipment = { 
+/**
+ * What the rider calls it.
+ */
+name: string, 
+/**
+ * What it adds to every drag area of the position, m²; its own lapses have theirs.
+ */
+cda_change_m2?: Quantity, 
+/**
+ * What it adds to the mass, kg.
+ */
+mass_change_kg?: Quantity, 
+/**
+ * Axial drag area by yaw, in place of the position's.
+ */
+yaw_table: Array<YawRow>, 
+/**
+ * How often and how the position is left with it, in place of the position's.
+ */
+lapses: Array<Lapse>, 
+/**
+ * The most sideways acceleration in a bend, m/s², in place of the bicycle's.
+ */
+lateral_m_s2?: Quantity, };
 
 export type Power = { 
 /**
@@ -350,7 +418,43 @@ long_ride_loss_w?: Quantity,
 /**
  * From when that counts, s.
  */
-long_ride_from_s: Quantity, };
+long_ride_from_s: Quantity, 
+/**
+ * How the errors of critical power and W′ go together: a fit that puts one too high puts the other too low.
+ */
+cp_w_prime_correlation: number, };
+
+export type Effort = { 
+/**
+ * How long it lasted, s.
+ */
+duration_s: Quantity, 
+/**
+ * Mean power, W.
+ */
+power_w: Quantity, 
+/**
+ * The position that it was ridden in, by its place; the ridden one if left out.
+ */
+position?: number, 
+/**
+ * The day, as `2026-05-01`.
+ */
+date?: string, 
+/**
+ * Whether it was ridden indoors.
+ */
+indoors?: boolean, };
+
+export type Event = { 
+/**
+ * What the rider calls it; empty if it goes by its distance.
+ */
+name: string, 
+/**
+ * How far it is, m.
+ */
+distance_m: number, };
 
 export type CourseKind = "simple" | "profile";
 
@@ -482,11 +586,13 @@ field: string,
  */
 source: Known, 
 /**
- * By how much one standard deviation of it moves the answer, in the answer's unit; positive if more of it raises the answer.
+ * By how much one standard deviation of it, and of what is correlated with it, moves the answer, in the answer's unit;
+ * positive if more of it raises the answer.
  */
 moves: number, 
 /**
- * Its share of the answer's variance.
+ * The share of the answer's variance that knowing it would take away. Correlated inputs each tell of the other, so that
+ * theirs overlap.
  */
 share: number, 
 /**

@@ -331,7 +331,7 @@ fn equal_figure(value: f64, spread: &Spread<3>) -> Figure {
     Figure { value, sd: if sd.is_finite() { value.abs() * sd } else { 0.0 } }
 }
 
-/// Exchange rates by central differences of finish time at the same power.
+/// Exchange rates by central differences of finish time at the same power; 0 where bends alone set the time.
 fn exchange(setup: &Setup, power_w: f64) -> Result<Exchange, Error> {
     const MOVED: f64 = 0.002;
     let ridden = |setup: &Setup, power_w| time_s(setup, power_w).map_err(|stall| no_effort(stall.into()));
@@ -350,14 +350,15 @@ fn exchange(setup: &Setup, power_w: f64) -> Result<Exchange, Error> {
     let by_mass = slope(&|moved, factor| moved.machine.total_mass_kg *= factor)? / setup.machine.total_mass_kg;
     let by_rolling =
         slope(&|moved, factor| moved.machine.rolling_coefficient *= factor)? / setup.machine.rolling_coefficient;
+    let rate = |one: f64, other: f64| if other == 0.0 { 0.0 } else { one / other };
     Ok(Exchange {
-        w_per_0_001_m2: 0.001 * by_cda / -by_power,
-        m2_per_w: -by_power / by_cda,
-        w_per_cda_percent: 0.01 * cda_m2 * by_cda / -by_power,
-        w_per_kg: by_mass / -by_power,
-        m2_per_kg: by_mass / by_cda,
-        w_per_0_0001_crr: 0.0001 * by_rolling / -by_power,
-        m2_per_0_0001_crr: 0.0001 * by_rolling / by_cda,
+        w_per_0_001_m2: rate(0.001 * by_cda, -by_power),
+        m2_per_w: rate(-by_power, by_cda),
+        w_per_cda_percent: rate(0.01 * cda_m2 * by_cda, -by_power),
+        w_per_kg: rate(by_mass, -by_power),
+        m2_per_kg: rate(by_mass, by_cda),
+        w_per_0_0001_crr: rate(0.0001 * by_rolling, -by_power),
+        m2_per_0_0001_crr: rate(0.0001 * by_rolling, by_cda),
         s_per_w: -by_power,
         s_per_0_001_m2: 0.001 * by_cda,
         s_per_cda_percent: 0.01 * cda_m2 * by_cda,

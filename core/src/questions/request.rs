@@ -9,7 +9,7 @@ use crate::bounds::{self, Field};
 use crate::effort::{Effort, NoEffort};
 use crate::error::{Error, Kind, Warning, decimal};
 use crate::quantity::Quantity;
-use crate::scenario::{Scenario, VERSION, check_quantity, version_error};
+use crate::scenario::{OLDEST, Scenario, VERSION, check_quantity, version_error};
 
 /// A checked request: the scenario, its warnings, and what the question asks with.
 #[derive(Clone, Debug)]
@@ -44,7 +44,7 @@ pub fn read<W: DeserializeOwned + Default>(text: &str) -> Result<Request<W>, Err
     let tree: Value = serde_json::from_str(text).map_err(|error| unreadable(&error.to_string()))?;
     // A newer scenario is refused for being newer, not for a field that it has.
     if let Some(version) = tree["scenario"]["fasterby"].as_u64()
-        && version != VERSION
+        && !(OLDEST..=VERSION).contains(&version)
     {
         return Err(version_error(version));
     }

@@ -10,7 +10,7 @@ use crate::draws::{Drawn, Spread, Unsure, first_order, monte_carlo};
 use crate::error::Error;
 use crate::quantity::{Figure, Known, Quantity};
 use crate::ride::{Clock, Followed, Setup};
-use crate::scenario::{Input, Scenario};
+use crate::scenario::{Input, Ridden, Scenario};
 use crate::steady_ride::{PIECE_M, SteadyClock};
 
 /// What one input's doubt does to the answer.
@@ -21,9 +21,11 @@ pub struct Contribution {
     pub field: String,
     /// How it is known.
     pub source: Known,
-    /// By how much one standard deviation of it moves the answer, in the answer's unit; positive if more of it raises the answer.
+    /// By how much one standard deviation of it, and of what is correlated with it, moves the answer, in the answer's unit;
+    /// positive if more of it raises the answer.
     pub moves: f64,
-    /// Its share of the answer's variance.
+    /// The share of the answer's variance that knowing it would take away. Correlated inputs each tell of the other, so that
+    /// theirs overlap.
     pub share: f64,
     /// One standard deviation of the answer that would be left if this were known exactly, in the answer's unit.
     pub left: f64,
@@ -32,7 +34,7 @@ pub struct Contribution {
 /// The ride of a scenario in its positions, with every unsure input free to move.
 pub struct Inquiry<'a> {
     scenario: &'a Scenario,
-    positions: Vec<usize>,
+    rides: Vec<Ridden>,
     inputs: Vec<Input>,
     own: usize,
     course: Rc<Course>,
@@ -65,15 +67,20 @@ impl Case<'_> {
 impl<'a> Inquiry<'a> {
     /// Rides in some of the scenario's positions, with inputs of the question's own: a path, a value and its hard range.
     pub fn new(scenario: &'a Scenario, positions: &[usize], own: &[(&str, Quantity, &bounds::Field)]) -> Self {
+        Self::of_rides(scenario, scenario.as_worn(positions), own)
+    }
+
+    /// Rides in positions with pieces of their equipment, with inputs of the question's own.
+    pub fn of_rides(scenario: &'a Scenario, rides: Vec<Ridden>, own: &[(&str, Quantity, &bounds::Field)]) -> Self {
         let own_inputs = own.iter().map(|(path, quantity, field)| Input {
             path: (*path).to_owned(),
             known: quantity.source,
-            unsure: Unsure { value: quantity.value, sd: quantity.sd, min: field.min, max: field.max },
+            unsure: Unsure { value: quantity.value, sd: quantity.sd, min: field.min, max: field.max, correlation: 0.0 },
         });
-        let inputs: Vec<Input> = own_inputs.chain(scenario.unsure(positions)).collect();
+        let inputs: Vec<Input> = own_inputs.chain(scenario.unsure(&rides)).collect();
         let course_moves = inputs.iter().any(|input| input.path.starts_with("scenario.course."));
         let course = Rc::new(scenario.course());
-        Self { scenario, positions: positions.to_vec(), inputs, own: own.len(), course, course_moves }
+        Self { scenario, rides, inputs, own: own.len(), course, course_moves }
     }
 
     /// The case at the values themselves.
@@ -131,7 +138,7 @@ impl<'a> Inquiry<'a> {
         f: impl FnOnce(&Case<'_>) -> Result<T, Error>,
     ) -> Result<T, Error> {
         let (own, rest) = values.split_at(self.own);
-        moved.set_unsure(&self.positions, rest);
+        moved.set_unsure(&self.rides, rest);
         let course = if self.course_moves { Rc::new(moved.course()) } else { Rc::clone(&self.course) };
         f(&Case { scenario: moved, course, own })
     }
@@ -144,8 +151,12 @@ impl<'a> Inquiry<'a> {
     ) -> Vec<Contribution> {
         let variance: f64 = spread.by_input.iter().map(|moved| output(moved).powi(2)).sum();
         let mut largest_first: Vec<Contribution> = Vec::new();
+        let mut before = 0.0;
         for (input, moved) in self.inputs.iter().zip(&spread.by_input) {
-            let moves = output(moved);
+            let alone = output(moved);
+            let correlation = input.unsure.correlation;
+            let moves = correlation * before + (1.0 - correlation * correlation).sqrt() * alone;
+            before = alone;
             if moves != 0.0 {
                 let share = moves * moves / variance;
                 let at = largest_first.partition_point(|larger| larger.share >= share);

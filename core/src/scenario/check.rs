@@ -1,7 +1,7 @@
 //! What is wrong with a scenario, and what is only doubtful.
 
-use super::inspect::{Inspect, path};
-use super::{CourseKind, Point, Scenario, VERSION, YawRow};
+use super::inspect::{Inspect, Place};
+use super::{CourseKind, Lapse, OLDEST, Point, Position, Power, Scenario, VERSION, YawRow};
 use crate::bounds::{self, Field};
 use crate::error::{Error, Kind, Warning, decimal};
 use crate::quantity::Quantity;
@@ -17,8 +17,8 @@ impl Scenario {
             warnings: Vec<Warning>,
         }
         impl Inspect for Check {
-            fn number(&mut self, field: &'static Field, position: Option<usize>, quantity: &mut Quantity) {
-                let path = path(field, position);
+            fn number(&mut self, field: &'static Field, place: Place, quantity: &mut Quantity) {
+                let path = place.path(field);
                 if let Err(error) = check_quantity(field, &path, quantity) {
                     self.first.get_or_insert(error);
                 } else {
@@ -26,7 +26,7 @@ impl Scenario {
                 }
             }
         }
-        if self.fasterby != VERSION {
+        if !(OLDEST..=VERSION).contains(&self.fasterby) {
             return Err(version_error(self.fasterby));
         }
         let mut check = Check { first: None, warnings: Vec::new() };
@@ -35,7 +35,9 @@ impl Scenario {
             return Err(error);
         }
         self.check_positions()?;
-        self.check_power()?;
+        check_power(&self.power, "scenario.power")?;
+        self.check_efforts()?;
+        self.check_events()?;
         self.check_course()?;
         self.check_conditions(&mut check.warnings)?;
         Ok(check.warnings)
@@ -47,37 +49,51 @@ impl Scenario {
             return conflict("scenario.positions", "There is no position: give at least one.".into());
         }
         if self.positions.len() > bounds::MOST_POSITIONS {
-            let message = format!("There are more than {} positions.", bounds::MOST_POSITIONS);
-            return Err(Error::new(Kind::TooLarge, "scenario.positions", message));
+            return Err(too_many("scenario.positions", bounds::MOST_POSITIONS, "positions"));
         }
         position_index(self, self.riding_position, "scenario.riding_position")?;
-        let texts = self.positions.iter().enumerate().map(|(i, p)| (format!("scenario.positions[{i}].name"), &p.name));
-        for (field, text) in texts.chain([("scenario.title".to_owned(), &self.title)]) {
-            if text.len() > bounds::MOST_TEXT_BYTES {
-                let message = format!("{field} is longer than {} bytes.", bounds::MOST_TEXT_BYTES);
-                return Err(Error::new(Kind::TooLarge, field, message));
-            }
-        }
+        check_text(&self.title, || "scenario.title".into())?;
         for (i, position) in self.positions.iter().enumerate() {
-            if let Some(fade) = &position.fade
-                && fade.complete_s.value < fade.begins_s.value
-            {
-                let field = format!("scenario.positions[{i}].fade.complete_s");
-                return conflict(&field, format!("{field} must not be before begins_s."));
-            }
-            check_yaw_table(&position.yaw_table, &format!("scenario.positions[{i}].yaw_table"))?;
+            check_position(position, &format!("scenario.positions[{i}]"))?;
         }
         Ok(())
     }
 
-    fn check_power(&self) -> Result<(), Error> {
-        match self.power.peak_w {
-            Some(peak_w) if peak_w.value <= self.power.cp_w.value => {
-                let message = "scenario.power.peak_w must be above cp_w.";
-                Err(Error::new(Kind::Conflict, "scenario.power.peak_w", message))
-            }
-            _ => Ok(()),
+    fn check_efforts(&self) -> Result<(), Error> {
+        if self.efforts.len() > bounds::MOST_EFFORTS {
+            return Err(too_many("scenario.efforts", bounds::MOST_EFFORTS, "efforts"));
         }
+        for (i, effort) in self.efforts.iter().enumerate() {
+            let path = |name: &str| format!("scenario.efforts[{i}].{name}");
+            check_quantity(&bounds::EFFORT_DURATION_S, &path("duration_s"), &effort.duration_s)?;
+            check_quantity(&bounds::EFFORT_POWER_W, &path("power_w"), &effort.power_w)?;
+            if let Some(position) = effort.position {
+                position_index(self, position, &path("position"))?;
+            }
+            if let Some(date) = &effort.date
+                && !is_date(date)
+            {
+                let field = path("date");
+                let message = format!("{field} is not a day such as 2026-05-01.");
+                return Err(Error::new(Kind::WrongType, field, message));
+            }
+        }
+        Ok(())
+    }
+
+    fn check_events(&self) -> Result<(), Error> {
+        if self.events.is_empty() {
+            let message = "There is no event: give at least one, or leave events out.";
+            return Err(Error::new(Kind::Conflict, "scenario.events", message));
+        }
+        if self.events.len() > bounds::MOST_EVENTS {
+            return Err(too_many("scenario.events", bounds::MOST_EVENTS, "events"));
+        }
+        for (i, event) in self.events.iter().enumerate() {
+            check_text(&event.name, || format!("scenario.events[{i}].name"))?;
+            bounds::EVENT_DISTANCE_M.check(|| format!("scenario.events[{i}].distance_m"), event.distance_m)?;
+        }
+        Ok(())
     }
 
     fn check_course(&self) -> Result<(), Error> {
@@ -163,6 +179,91 @@ pub fn position_index(scenario: &Scenario, index: usize, field: &str) -> Result<
     Err(Error::out_of_range(field, index as f64, 0.0, count.saturating_sub(1) as f64, ""))
 }
 
+fn too_many(field: &str, most: usize, things: &str) -> Error {
+    Error::new(Kind::TooLarge, field, format!("There are more than {most} {things}."))
+}
+
+fn check_text(text: &str, field: impl FnOnce() -> String) -> Result<(), Error> {
+    if text.len() <= bounds::MOST_TEXT_BYTES {
+        return Ok(());
+    }
+    let field = field();
+    let message = format!("{field} is longer than {} bytes.", bounds::MOST_TEXT_BYTES);
+    Err(Error::new(Kind::TooLarge, field, message))
+}
+
+/// A day as `2026-05-01`.
+fn is_date(text: &str) -> bool {
+    let in_place = |(i, c): (usize, u8)| if i == 4 || i == 7 { c == b'-' } else { c.is_ascii_digit() };
+    let part = |from: usize| text.get(from..from + 2).and_then(|digits| digits.parse().ok()).unwrap_or(0);
+    text.len() == 10
+        && text.bytes().enumerate().all(in_place)
+        && (1..=12).contains(&part(5))
+        && (1..=31).contains(&part(8))
+}
+
+fn check_power(power: &Power, path: &str) -> Result<(), Error> {
+    bounds::CP_W_PRIME_CORRELATION.check(|| format!("{path}.cp_w_prime_correlation"), power.cp_w_prime_correlation)?;
+    match power.peak_w {
+        Some(peak_w) if peak_w.value <= power.cp_w.value => {
+            let field = format!("{path}.peak_w");
+            Err(Error::new(Kind::Conflict, &field, format!("{field} must be above cp_w.")))
+        }
+        _ => Ok(()),
+    }
+}
+
+fn check_position(position: &Position, path: &str) -> Result<(), Error> {
+    let conflict = |field: String, message: &str| {
+        let message = format!("{field} {message}");
+        Err(Error::new(Kind::Conflict, field, message))
+    };
+    check_text(&position.name, || format!("{path}.name"))?;
+    if let Some(fade) = &position.fade
+        && fade.complete_s.value < fade.begins_s.value
+    {
+        return conflict(format!("{path}.fade.complete_s"), "must not be before begins_s.");
+    }
+    if position.fade.is_some() && position.fade_test.is_some() {
+        return conflict(format!("{path}.fade_test"), "stands in place of fade: give one of them.");
+    }
+    if let Some(power) = &position.power {
+        check_power(power, &format!("{path}.power"))?;
+    }
+    check_yaw_table(&position.yaw_table, &format!("{path}.yaw_table"))?;
+    check_lapses(&position.lapses, &format!("{path}.lapses"))?;
+    if position.equipment.len() > bounds::MOST_EQUIPMENT {
+        return Err(too_many(&format!("{path}.equipment"), bounds::MOST_EQUIPMENT, "pieces of equipment"));
+    }
+    for (i, option) in position.equipment.iter().enumerate() {
+        check_text(&option.name, || format!("{path}.equipment[{i}].name"))?;
+        check_yaw_table(&option.yaw_table, &format!("{path}.equipment[{i}].yaw_table"))?;
+        check_lapses(&option.lapses, &format!("{path}.equipment[{i}].lapses"))?;
+    }
+    match position.worn {
+        Some(worn) if worn >= position.equipment.len() => {
+            conflict(format!("{path}.worn"), "names a piece of equipment that is not there.")
+        }
+        _ => Ok(()),
+    }
+}
+
+fn check_lapses(lapses: &[Lapse], path: &str) -> Result<(), Error> {
+    if lapses.len() > bounds::MOST_LAPSES {
+        return Err(too_many(path, bounds::MOST_LAPSES, "kinds of lapse"));
+    }
+    for (i, lapse) in lapses.iter().enumerate() {
+        check_text(&lapse.name, || format!("{path}[{i}].name"))?;
+    }
+    // Shares are written as decimal fractions.
+    const ROUNDING: f64 = 1e-9;
+    if lapses.iter().map(|lapse| lapse.share.value).sum::<f64>() > 1.0 + ROUNDING {
+        let message = format!("{path} come to more than the whole time together.");
+        return Err(Error::new(Kind::Conflict, path, message));
+    }
+    Ok(())
+}
+
 fn check_yaw_table(rows: &[YawRow], path: &str) -> Result<(), Error> {
     if rows.len() > bounds::MOST_YAW_ROWS {
         let message = format!("{path} has more than {} rows.", bounds::MOST_YAW_ROWS);
@@ -224,7 +325,7 @@ pub fn version_error(version: u64) -> Error {
             ),
         )
     } else {
-        (Kind::OutOfRange, format!("scenario.fasterby is {version}; the oldest version is {VERSION}."))
+        (Kind::OutOfRange, format!("scenario.fasterby is {version}; the oldest version is {OLDEST}."))
     };
     Error::new(kind, "scenario.fasterby", message)
 }

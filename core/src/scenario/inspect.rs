@@ -1,20 +1,55 @@
 //! Every number of a scenario in turn: what checks, lists and moves them all is written once.
 
-use super::{Scenario, StartForm};
+use super::{Lapse, Power, Scenario, StartForm};
 use crate::bounds::{self, Field};
 use crate::draws::Unsure;
 use crate::quantity::{Known, Quantity};
 
-/// Sees every number of a scenario that the table of bounds knows, with the position's index where it has one.
+/// Where in a scenario a number stands.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub struct Place {
+    /// The position, if it is a position's.
+    pub position: Option<usize>,
+    /// The piece of equipment, if it is that one's.
+    pub equipment: Option<usize>,
+    /// The kind of lapse, if it is a lapse's.
+    pub lapse: Option<usize>,
+}
+
+impl Place {
+    /// The path of a field that stands here.
+    pub fn path(self, field: &Field) -> String {
+        let Some(position) = self.position else { return format!("scenario.{}", field.key) };
+        // Power tests of the position's own go by the same fields as the rider's.
+        let within = field.key.strip_prefix("positions.").unwrap_or(field.key);
+        let last = within.rsplit('.').next().unwrap_or(within);
+        let step = |name: &str, at: Option<usize>| at.map_or(String::new(), |at| format!("{name}[{at}]."));
+        let outer = self.equipment.is_none() && self.lapse.is_none();
+        let (equipment, lapse) = (step("equipment", self.equipment), step("lapses", self.lapse));
+        format!("scenario.positions[{position}].{equipment}{lapse}{}", if outer { within } else { last })
+    }
+}
+
+/// A position as it is ridden: with a piece of its equipment, or as it was measured.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Ridden {
+    /// The position, by its place.
+    pub position: usize,
+    /// What is worn, by its place in the position's equipment.
+    pub worn: Option<usize>,
+}
+
+/// Sees every number of a scenario that the table of bounds knows, and where it stands.
 pub trait Inspect {
     /// One number.
-    fn number(&mut self, field: &'static Field, position: Option<usize>, quantity: &mut Quantity);
+    fn number(&mut self, field: &'static Field, place: Place, quantity: &mut Quantity);
 }
 
 impl Scenario {
     /// Shows every uncertain number to `inspect`, always in the same order.
-    pub fn inspect(&mut self, inspect: &mut impl Inspect) {
-        let mut see = |field: &'static Field, quantity: &mut Quantity| inspect.number(field, None, quantity);
+    pub fn inspect(&mut self, inspect: &mut dyn Inspect) {
+        let here = Place::default();
+        let mut see = |field: &'static Field, quantity: &mut Quantity| inspect.number(field, here, quantity);
         see(&bounds::TOTAL_MASS_KG, &mut self.rider.total_mass_kg);
         let bike = &mut self.bike;
         see(&bounds::ROLLING_COEFFICIENT, &mut bike.rolling_coefficient);
@@ -25,12 +60,8 @@ impl Scenario {
         see(&bounds::LAUNCH_FORCE_N, &mut bike.launch_force_n);
         see(&bounds::LATERAL_M_S2, &mut bike.lateral_m_s2);
         see(&bounds::BRAKING_M_S2, &mut bike.braking_m_s2);
-        let power = &mut self.power;
-        see(&bounds::CP_W, &mut power.cp_w);
-        see(&bounds::W_PRIME_J, &mut power.w_prime_j);
-        power.peak_w.iter_mut().for_each(|q| see(&bounds::PEAK_W, q));
-        power.long_ride_loss_w.iter_mut().for_each(|q| see(&bounds::LONG_RIDE_LOSS_W, q));
-        see(&bounds::LONG_RIDE_FROM_S, &mut power.long_ride_from_s);
+        inspect_power(&mut self.power, here, inspect);
+        let mut see = |field: &'static Field, quantity: &mut Quantity| inspect.number(field, here, quantity);
         let course = &mut self.course;
         course.distance_m.iter_mut().for_each(|q| see(&bounds::DISTANCE_M, q));
         course.grade.iter_mut().for_each(|q| see(&bounds::GRADE, q));
@@ -53,7 +84,8 @@ impl Scenario {
         }
         see(&bounds::MODEL_ERROR_SHARE, &mut self.model_error_share);
         for (i, position) in self.positions.iter_mut().enumerate() {
-            let mut see = |field: &'static Field, quantity: &mut Quantity| inspect.number(field, Some(i), quantity);
+            let place = Place { position: Some(i), ..here };
+            let mut see = |field: &'static Field, quantity: &mut Quantity| inspect.number(field, place, quantity);
             see(&bounds::CDA_M2, &mut position.cda_m2);
             see(&bounds::CP_FACTOR, &mut position.cp_factor);
             see(&bounds::W_PRIME_FACTOR, &mut position.w_prime_factor);
@@ -64,49 +96,100 @@ impl Scenario {
                 see(&bounds::FADE_BEGINS_S, &mut fade.begins_s);
                 see(&bounds::FADE_COMPLETE_S, &mut fade.complete_s);
             }
-            if let Some(lapses) = &mut position.lapses {
-                see(&bounds::LAPSES_SHARE, &mut lapses.share);
-                see(&bounds::LAPSES_CDA_M2, &mut lapses.cda_m2);
+            if let Some(test) = &mut position.fade_test {
+                see(&bounds::FADE_TEST_FIRST_THIRD_CDA_M2, &mut test.first_third_cda_m2);
+                see(&bounds::FADE_TEST_LAST_THIRD_CDA_M2, &mut test.last_third_cda_m2);
+                see(&bounds::FADE_TEST_S, &mut test.test_s);
+            }
+            if let Some(power) = &mut position.power {
+                inspect_power(power, place, inspect);
+            }
+            inspect_lapses(&mut position.lapses, place, inspect);
+            for (worn, option) in position.equipment.iter_mut().enumerate() {
+                let place = Place { equipment: Some(worn), ..place };
+                let mut see = |field: &'static Field, quantity: &mut Option<Quantity>| {
+                    quantity.iter_mut().for_each(|q| inspect.number(field, place, q));
+                };
+                see(&bounds::EQUIPMENT_CDA_CHANGE_M2, &mut option.cda_change_m2);
+                see(&bounds::EQUIPMENT_MASS_CHANGE_KG, &mut option.mass_change_kg);
+                see(&bounds::LATERAL_M_S2, &mut option.lateral_m_s2);
+                inspect_lapses(&mut option.lapses, place, inspect);
             }
         }
     }
 
-    /// The numbers that are not known exactly and can matter to a ride in one of `positions`, with their paths.
-    pub fn unsure(&self, positions: &[usize]) -> Vec<Input> {
+    /// The positions of these places as they are ridden: with what is worn in them.
+    pub fn as_worn(&self, positions: &[usize]) -> Vec<Ridden> {
+        let worn = |position: usize| self.positions.get(position).and_then(|position| position.worn);
+        positions.iter().map(|&position| Ridden { position, worn: worn(position) }).collect()
+    }
+
+    /// The numbers that are not known exactly and can matter to one of these rides, with their paths.
+    pub fn unsure(&self, rides: &[Ridden]) -> Vec<Input> {
         struct Collect<'a> {
-            positions: &'a [usize],
+            scenario: &'a Scenario,
+            rides: &'a [Ridden],
             inputs: Vec<Input>,
         }
         impl Inspect for Collect<'_> {
-            fn number(&mut self, field: &'static Field, position: Option<usize>, quantity: &mut Quantity) {
-                if matters(field, position, quantity, self.positions) {
-                    let &mut Quantity { value, sd, source } = quantity;
-                    let unsure = Unsure { value, sd, min: field.min, max: field.max };
-                    self.inputs.push(Input { path: path(field, position), known: source, unsure });
+            fn number(&mut self, field: &'static Field, place: Place, quantity: &mut Quantity) {
+                if !matters(field, place, quantity, self.rides) {
+                    return;
                 }
+                let path = place.path(field);
+                // W′ follows critical power in the order of inspection.
+                let before = self.inputs.last().and_then(|input| input.path.strip_suffix("cp_w"));
+                let together = before.is_some_and(|before| path.strip_prefix(before) == Some("w_prime_j"));
+                let correlation = if together { self.scenario.correlation(place) } else { 0.0 };
+                let &mut Quantity { value, sd, source } = quantity;
+                let unsure = Unsure { value, sd, min: field.min, max: field.max, correlation };
+                self.inputs.push(Input { path, known: source, unsure });
             }
         }
-        let mut collect = Collect { positions, inputs: Vec::new() };
+        let mut collect = Collect { scenario: self, rides, inputs: Vec::new() };
         self.clone().inspect(&mut collect);
         collect.inputs
     }
 
+    /// How the errors of critical power and W′ go together where they stand.
+    fn correlation(&self, place: Place) -> f64 {
+        let own = place.position.and_then(|i| self.positions.get(i)).and_then(|position| position.power.as_ref());
+        own.unwrap_or(&self.power).cp_w_prime_correlation
+    }
+
     /// Sets the numbers that [`Self::unsure`] lists, in its order.
-    pub fn set_unsure(&mut self, positions: &[usize], values: &[f64]) {
+    pub fn set_unsure(&mut self, rides: &[Ridden], values: &[f64]) {
         struct Set<'a> {
-            positions: &'a [usize],
+            rides: &'a [Ridden],
             values: std::slice::Iter<'a, f64>,
         }
         impl Inspect for Set<'_> {
-            fn number(&mut self, field: &'static Field, position: Option<usize>, quantity: &mut Quantity) {
-                if matters(field, position, quantity, self.positions)
+            fn number(&mut self, field: &'static Field, place: Place, quantity: &mut Quantity) {
+                if matters(field, place, quantity, self.rides)
                     && let Some(&value) = self.values.next()
                 {
                     quantity.value = value;
                 }
             }
         }
-        self.inspect(&mut Set { positions, values: values.iter() });
+        self.inspect(&mut Set { rides, values: values.iter() });
+    }
+}
+
+fn inspect_power(power: &mut Power, place: Place, inspect: &mut dyn Inspect) {
+    let mut see = |field: &'static Field, quantity: &mut Quantity| inspect.number(field, place, quantity);
+    see(&bounds::CP_W, &mut power.cp_w);
+    see(&bounds::W_PRIME_J, &mut power.w_prime_j);
+    power.peak_w.iter_mut().for_each(|q| see(&bounds::PEAK_W, q));
+    power.long_ride_loss_w.iter_mut().for_each(|q| see(&bounds::LONG_RIDE_LOSS_W, q));
+    see(&bounds::LONG_RIDE_FROM_S, &mut power.long_ride_from_s);
+}
+
+fn inspect_lapses(lapses: &mut [Lapse], place: Place, inspect: &mut dyn Inspect) {
+    for (kind, lapse) in lapses.iter_mut().enumerate() {
+        let place = Place { lapse: Some(kind), ..place };
+        inspect.number(&bounds::LAPSES_SHARE, place, &mut lapse.share);
+        inspect.number(&bounds::LAPSES_CDA_M2, place, &mut lapse.cda_m2);
     }
 }
 
@@ -121,17 +204,12 @@ pub struct Input {
     pub unsure: Unsure,
 }
 
-/// Whether a number is unsure and moves a ride in one of these positions. The model's own error is kept apart.
-fn matters(field: &Field, position: Option<usize>, quantity: &Quantity, positions: &[usize]) -> bool {
-    quantity.sd > 0.0
-        && position.is_none_or(|i| positions.contains(&i))
-        && !std::ptr::eq(field, &raw const bounds::MODEL_ERROR_SHARE)
-}
-
-/// The path of a field in a request.
-pub(super) fn path(field: &Field, position: Option<usize>) -> String {
-    match position {
-        Some(i) => format!("scenario.{}", field.key.replacen("positions", &format!("positions[{i}]"), 1)),
-        None => format!("scenario.{}", field.key),
-    }
+/// Whether a number is unsure and moves one of these rides. The model's own error is kept apart.
+fn matters(field: &Field, place: Place, quantity: &Quantity, rides: &[Ridden]) -> bool {
+    let ridden = |position: usize| {
+        rides
+            .iter()
+            .any(|ride| ride.position == position && (place.equipment.is_none() || ride.worn == place.equipment))
+    };
+    quantity.sd > 0.0 && place.position.is_none_or(ridden) && !std::ptr::eq(field, &raw const bounds::MODEL_ERROR_SHARE)
 }

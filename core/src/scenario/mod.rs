@@ -3,6 +3,7 @@
 mod check;
 mod inspect;
 mod physical;
+mod position;
 
 use std::fmt;
 
@@ -12,10 +13,13 @@ use serde::{Deserialize, Deserializer, Serialize, Serializer};
 use crate::bounds;
 use crate::quantity::Quantity;
 pub use check::{check_quantity, position_index, version_error};
-pub use inspect::{Input, Inspect};
+pub use inspect::{Input, Inspect, Place, Ridden};
+pub use position::{Equipment, Fade, FadeTest, Lapse, Position, YawRow};
 
 /// The version of the scenario that this code writes.
-pub const VERSION: u64 = 1;
+pub const VERSION: u64 = 2;
+/// The oldest version that is read. What version 2 added may be left out, so the first is read as it stands.
+pub const OLDEST: u64 = 1;
 
 /// A rider, their positions, power, course and day. Every part may be left out; typical values fill in.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
@@ -37,6 +41,11 @@ pub struct Scenario {
     pub riding_position: usize,
     /// What the rider can push.
     pub power: Power,
+    /// The hard efforts that the rider has ridden.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    pub efforts: Vec<Effort>,
+    /// The events that count.
+    pub events: Vec<Event>,
     /// The road.
     pub course: Course,
     /// The day.
@@ -57,6 +66,8 @@ impl Default for Scenario {
             positions: vec![Position::default()],
             riding_position: 0,
             power: Power::default(),
+            efforts: Vec::new(),
+            events: usual_events(),
             course: Course::default(),
             conditions: Conditions::default(),
             start: StartForm::default(),
@@ -118,103 +129,6 @@ impl Default for Bike {
     }
 }
 
-/// A position on the bicycle.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
-#[cfg_attr(feature = "types", derive(ts_rs::TS))]
-#[serde(default, deny_unknown_fields)]
-pub struct Position {
-    /// What the rider calls it.
-    pub name: String,
-    /// Drag area when fresh, m².
-    pub cda_m2: Quantity,
-    /// Critical power in it over that of the power tests.
-    pub cp_factor: Quantity,
-    /// W′ in it over that of the power tests.
-    pub w_prime_factor: Quantity,
-    /// Axial drag area by yaw, over that at zero yaw.
-    #[serde(skip_serializing_if = "Vec::is_empty")]
-    pub yaw_table: Vec<YawRow>,
-    /// How drag area changes with air speed.
-    pub speed_exponent: Quantity,
-    /// The air speed at which drag area was measured, m/s.
-    pub reference_airspeed_m_s: Quantity,
-    /// How it is lost.
-    #[serde(skip_serializing_if = "Option::is_none")]
-    #[cfg_attr(feature = "types", ts(optional))]
-    pub fade: Option<Fade>,
-    /// How often it is left.
-    #[serde(skip_serializing_if = "Option::is_none")]
-    #[cfg_attr(feature = "types", ts(optional))]
-    pub lapses: Option<Lapses>,
-}
-
-impl Default for Position {
-    fn default() -> Self {
-        Self {
-            name: String::new(),
-            cda_m2: bounds::CDA_M2.typical(),
-            cp_factor: bounds::CP_FACTOR.typical(),
-            w_prime_factor: bounds::W_PRIME_FACTOR.typical(),
-            yaw_table: Vec::new(),
-            speed_exponent: bounds::SPEED_EXPONENT.typical(),
-            reference_airspeed_m_s: bounds::REFERENCE_AIRSPEED_M_S.typical(),
-            fade: None,
-            lapses: None,
-        }
-    }
-}
-
-/// One row of a yaw table.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
-#[cfg_attr(feature = "types", derive(ts_rs::TS))]
-#[serde(deny_unknown_fields)]
-pub struct YawRow {
-    /// Angle between the bicycle and the apparent wind, degrees.
-    pub yaw_deg: f64,
-    /// Axial drag area over that at zero yaw.
-    pub ratio: f64,
-}
-
-/// A position that is lost.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
-#[cfg_attr(feature = "types", derive(ts_rs::TS))]
-#[serde(default, deny_unknown_fields)]
-pub struct Fade {
-    /// Drag area once it is lost, m².
-    pub tired_cda_m2: Quantity,
-    /// When it begins to go, s.
-    pub begins_s: Quantity,
-    /// When it has gone, s.
-    pub complete_s: Quantity,
-}
-
-impl Default for Fade {
-    fn default() -> Self {
-        Self {
-            tired_cda_m2: bounds::FADE_TIRED_CDA_M2.typical(),
-            begins_s: bounds::FADE_BEGINS_S.typical(),
-            complete_s: bounds::FADE_COMPLETE_S.typical(),
-        }
-    }
-}
-
-/// A share of the time out of the position.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
-#[cfg_attr(feature = "types", derive(ts_rs::TS))]
-#[serde(default, deny_unknown_fields)]
-pub struct Lapses {
-    /// Share of the time, 0 to 1.
-    pub share: Quantity,
-    /// Drag area in a lapse, m².
-    pub cda_m2: Quantity,
-}
-
-impl Default for Lapses {
-    fn default() -> Self {
-        Self { share: bounds::LAPSES_SHARE.typical(), cda_m2: bounds::LAPSES_CDA_M2.typical() }
-    }
-}
-
 /// What the rider can push.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "types", derive(ts_rs::TS))]
@@ -234,6 +148,13 @@ pub struct Power {
     pub long_ride_loss_w: Option<Quantity>,
     /// From when that counts, s.
     pub long_ride_from_s: Quantity,
+    /// How the errors of critical power and W′ go together: a fit that puts one too high puts the other too low.
+    #[serde(skip_serializing_if = "is_zero")]
+    pub cp_w_prime_correlation: f64,
+}
+
+fn is_zero(number: &f64) -> bool {
+    *number == 0.0
 }
 
 impl Default for Power {
@@ -244,8 +165,50 @@ impl Default for Power {
             peak_w: None,
             long_ride_loss_w: None,
             long_ride_from_s: bounds::LONG_RIDE_FROM_S.typical(),
+            cp_w_prime_correlation: bounds::CP_W_PRIME_CORRELATION.default,
         }
     }
+}
+
+/// A hard effort that was ridden: how long, and how hard.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(deny_unknown_fields)]
+pub struct Effort {
+    /// How long it lasted, s.
+    pub duration_s: Quantity,
+    /// Mean power, W.
+    pub power_w: Quantity,
+    /// The position that it was ridden in, by its place; the ridden one if left out.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "types", ts(optional))]
+    pub position: Option<usize>,
+    /// The day, as `2026-05-01`.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "types", ts(optional))]
+    pub date: Option<String>,
+    /// Whether it was ridden indoors.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "types", ts(optional))]
+    pub indoors: Option<bool>,
+}
+
+/// An event that counts.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(deny_unknown_fields)]
+pub struct Event {
+    /// What the rider calls it; empty if it goes by its distance.
+    #[serde(default)]
+    pub name: String,
+    /// How far it is, m.
+    pub distance_m: f64,
+}
+
+/// The distances that time trials are customarily held over: 10, 25, 50 and 100 miles (common practice, no source).
+fn usual_events() -> Vec<Event> {
+    const MILE_M: f64 = 1609.344;
+    [10.0, 25.0, 50.0, 100.0].map(|miles| Event { name: String::new(), distance_m: MILE_M * miles }).into()
 }
 
 /// Which kind of course.

@@ -2,7 +2,7 @@
 
 use std::rc::Rc;
 
-use super::{CourseKind, Position, PressureIs, Scenario, StartForm};
+use super::{CourseKind, Equipment, Lapse, Position, Power, PressureIs, Ridden, Scenario, StartForm, YawRow};
 use crate::air::{self, Ground, Moisture, Wind};
 use crate::bounds::{self, Field};
 use crate::course;
@@ -11,6 +11,7 @@ use crate::power_duration::{LongRide, PowerDuration};
 use crate::quantity::Quantity;
 use crate::resistance::{DragShape, Machine};
 use crate::ride::{Setup, Start};
+use crate::solve::within;
 
 impl Scenario {
     /// Pressure at the course, Pa.
@@ -93,26 +94,34 @@ impl Scenario {
         }
     }
 
-    /// The rider's power–duration relation as tested.
-    pub fn power_duration(&self) -> PowerDuration {
-        let power = &self.power;
-        PowerDuration {
-            cp_w: power.cp_w.value,
-            w_prime_j: power.w_prime_j.value,
-            peak_w: power.peak_w.map(|q| q.value.max(power.cp_w.value * 1.001)),
-            long_ride: power
-                .long_ride_loss_w
-                .map(|loss| LongRide { loss_w: loss.value, from_s: power.long_ride_from_s.value }),
-        }
+    /// The ride in one of the positions as it is worn, on a course that has been made already. `None` for an index without a
+    /// position.
+    pub fn setup_on(&self, position: usize, course: Rc<course::Course>) -> Option<Setup> {
+        let worn = self.positions.get(position)?.worn;
+        self.setup_in(Ridden { position, worn }, course)
     }
 
-    /// The ride in one of the positions, on a course that has been made already. `None` for an index without a position.
-    pub fn setup_on(&self, position: usize, course: Rc<course::Course>) -> Option<Setup> {
-        let position = self.positions.get(position)?;
-        let power = self.power_duration().scaled(position.cp_factor.value, position.w_prime_factor.value);
+    /// The ride in one of the positions with a piece of its equipment, on a course that has been made already. `None` for
+    /// indices without a position or a piece.
+    pub fn setup_in(&self, ridden: Ridden, course: Rc<course::Course>) -> Option<Setup> {
+        let position = self.positions.get(ridden.position)?;
+        let worn = match ridden.worn {
+            Some(worn) => Some(position.equipment.get(worn)?),
+            None => None,
+        };
+        let power = match &position.power {
+            Some(power) => power.physical(),
+            None => self.power.physical().scaled(position.cp_factor.value, position.w_prime_factor.value),
+        };
+        let mut machine = self.machine();
+        if let Some(worn) = worn {
+            let lighter_or_heavier_kg = worn.mass_change_kg.map_or(0.0, |q| q.value);
+            machine.total_mass_kg = (machine.total_mass_kg + lighter_or_heavier_kg).max(bounds::TOTAL_MASS_KG.min);
+            machine.lateral_m_s2 = worn.lateral_m_s2.map_or(machine.lateral_m_s2, |q| q.value);
+        }
         Some(Setup {
-            machine: self.machine(),
-            position: position.physical(),
+            machine,
+            position: position.physical(worn),
             course,
             density_kg_m3: self.density_kg_m3(),
             wind: Wind::new(self.rider_wind_m_s(), self.conditions.wind_from_deg.value),
@@ -126,28 +135,68 @@ impl Scenario {
     }
 }
 
+impl Power {
+    /// The power–duration relation as the physics takes it.
+    pub fn physical(&self) -> PowerDuration {
+        PowerDuration {
+            cp_w: self.cp_w.value,
+            w_prime_j: self.w_prime_j.value,
+            peak_w: self.peak_w.map(|q| q.value.max(self.cp_w.value * 1.001)),
+            long_ride: self
+                .long_ride_loss_w
+                .map(|loss| LongRide { loss_w: loss.value, from_s: self.long_ride_from_s.value }),
+        }
+    }
+}
+
 impl Position {
-    /// The position as the physics takes it.
-    pub fn physical(&self) -> position::Position {
+    /// The position as the physics takes it, with a piece of equipment or as it was measured.
+    pub fn physical(&self, worn: Option<&Equipment>) -> position::Position {
+        let change_m2 = worn.and_then(|worn| worn.cda_change_m2).map_or(0.0, |q| q.value);
+        let changed = |cda_m2: f64| within(cda_m2 + change_m2, bounds::CDA_M2.min, bounds::CDA_M2.max);
+        let own_lapses = worn.map(|worn| &worn.lapses).filter(|lapses| !lapses.is_empty());
+        let yaw_table = worn.map(|worn| &worn.yaw_table).filter(|rows| !rows.is_empty()).unwrap_or(&self.yaw_table);
         position::Position {
-            cda_m2: self.cda_m2.value,
+            cda_m2: changed(self.cda_m2.value),
             shape: DragShape {
-                yaw_table: self.yaw_table.iter().map(|row| (row.yaw_deg, row.ratio)).collect(),
+                yaw_table: yaw_table.iter().map(|&YawRow { yaw_deg, ratio }| (yaw_deg, ratio)).collect(),
                 speed_exponent: self.speed_exponent.value,
                 reference_airspeed_m_s: self.reference_airspeed_m_s.value,
             },
             cp_factor: self.cp_factor.value,
             w_prime_factor: self.w_prime_factor.value,
-            fade: self.fade.as_ref().map(|fade| position::Fade {
-                tired_cda_m2: fade.tired_cda_m2.value,
-                begins_s: fade.begins_s.value,
-                // Draws may cross.
-                complete_s: fade.complete_s.value.max(fade.begins_s.value),
-            }),
-            lapses: self
-                .lapses
-                .as_ref()
-                .map(|lapses| position::Lapses { share: lapses.share.value, cda_m2: lapses.cda_m2.value }),
+            fade: self.fade().map(|fade| position::Fade { tired_cda_m2: changed(fade.tired_cda_m2), ..fade }),
+            lapses: match own_lapses {
+                Some(own) => together(own),
+                None => together(&self.lapses).map(|all| position::Lapses { cda_m2: changed(all.cda_m2), ..all }),
+            },
         }
     }
+
+    fn fade(&self) -> Option<position::Fade> {
+        if let Some(test) = &self.fade_test {
+            // From the middle of the first third to that of the last are two thirds of the test.
+            let rise_m2 = 1.5 * (test.last_third_cda_m2.value - test.first_third_cda_m2.value);
+            let tired_cda_m2 = self.cda_m2.value + rise_m2;
+            return Some(position::Fade { tired_cda_m2, begins_s: 0.0, complete_s: test.test_s.value });
+        }
+        self.fade.as_ref().map(|fade| position::Fade {
+            tired_cda_m2: fade.tired_cda_m2.value,
+            begins_s: fade.begins_s.value,
+            // Draws may cross.
+            complete_s: fade.complete_s.value.max(fade.begins_s.value),
+        })
+    }
+}
+
+/// Kinds of lapse as one: they are all spread evenly over the ride, so only their common share and their mean count.
+fn together(lapses: &[Lapse]) -> Option<position::Lapses> {
+    if lapses.is_empty() {
+        return None;
+    }
+    let share: f64 = lapses.iter().map(|lapse| lapse.share.value).sum();
+    let area: f64 = lapses.iter().map(|lapse| lapse.share.value * lapse.cda_m2.value).sum();
+    let plain_mean = lapses.iter().map(|lapse| lapse.cda_m2.value).sum::<f64>() / lapses.len() as f64;
+    // Draws may come to more than the whole time.
+    Some(position::Lapses { share: share.min(1.0), cda_m2: if share > 0.0 { area / share } else { plain_mean } })
 }

@@ -143,7 +143,7 @@ export function differenceByShare(tools, at, shown) {
       const begins_s = Math.max(0, fade.begins_s.value + later_s);
       changes = [["begins_s", begins_s], ["complete_s", begins_s + fade.complete_s.value - fade.begins_s.value]]
         .flatMap(([name, value]) => valueChanges(fade[name], `${low}.fade.${name}`, Number(value)));
-    } else if (lapses) changes = valueChanges(lapses.share, `${low}.lapses.share`, Number((1 - x).toFixed(4)));
+    } else if (lapses?.length) changes = valueChanges(lapses[0].share, `${low}.lapses[0].share`, Number((1 - x).toFixed(4)));
     store.setAll(changes, { merge: `${low} share` });
   }
 

@@ -31,11 +31,12 @@ export function lostNear({ field }, how, kept) {
   const [lost, fresh] = [field(`scenario.${at}`), field("scenario.positions.cda_m2")];
   if (!lost || !fresh) return {};
   const value = Math.min(lost.max, Number((kept.cda_m2.value + lost.default - fresh.default).toFixed(6)));
-  return { [how === "fade" ? "tired_cda_m2" : "cda_m2"]: { value, sd: lost.default_sd, source: "typical" } };
+  const lost_cda_m2 = { value, sd: lost.default_sd, source: "typical" };
+  return how === "fade" ? { tired_cda_m2: lost_cda_m2 } : [{ cda_m2: lost_cda_m2 }];
 }
 
 /** @param {any} position */
-const lostBy = (position) => (position.fade ? "fade" : position.lapses ? "lapses" : "held");
+const lostBy = (position) => (position.fade ? "fade" : position.lapses?.length ? "lapses" : "held");
 
 /** @param {Tools} tools @param {string} at where the question keeps its own part */
 export function positionsSentence(tools, at) {
@@ -58,7 +59,7 @@ export function positionsSentence(tools, at) {
     changes: (si, state) => [...valueChanges(store.at(`${at}.lower_by_m2`), `${at}.lower_by_m2`, si), ...lowTo(state, keptOf(state).cda_m2.value - si)],
   });
   const part = (/** @type {string} */ name, /** @type {"hold" | null} */ meaning = "hold") => tools.number({ path: (state) => `${lowAt(state)}.${name}`, meaning });
-  const [begins, tired, complete, share, lapsed] = ["fade.begins_s", "fade.tired_cda_m2", "fade.complete_s", "lapses.share", "lapses.cda_m2"].map((name) => part(name));
+  const [begins, tired, complete, share, lapsed] = ["fade.begins_s", "fade.tired_cda_m2", "fade.complete_s", "lapses[0].share", "lapses[0].cda_m2"].map((name) => part(name));
   const how = choice({ label: "How the low position is lost", options: LOST, meaning: "hold", onChange: changeHow });
   const [keptPick, lowPick] = /** @type {const} */ (["steady", "low"]).map((which) => choice({
     label: which === "low" ? "The low position" : "The position you keep", options: [], onChange: (value) => store.set(`${at}.${which}`, Number(value)),
@@ -75,7 +76,7 @@ export function positionsSentence(tools, at) {
 
   /** A lost drag area that nobody has given yet is a guess beside the other two, and moves along. @param {State} state @param {number} by_m2 @returns {[string, unknown][]} */
   function lostAlong(state, by_m2) {
-    return ["fade.tired_cda_m2", "lapses.cda_m2"].flatMap((name) => {
+    return ["fade.tired_cda_m2", "lapses[0].cda_m2"].flatMap((name) => {
       const held = store.at(`${lowAt(state)}.${name}`);
       return held?.source === "typical" ? [/** @type {[string, unknown]} */ ([`${lowAt(state)}.${name}`, { ...held, value: within(held.value + by_m2) }])] : [];
     });
@@ -90,7 +91,7 @@ export function positionsSentence(tools, at) {
   /** @param {string} wanted */
   function changeHow(wanted) {
     const state = store.get();
-    const { fade: _fade, lapses: _lapses, ...rest } = lowOf(state);
+    const { fade: _fade, fade_test: _test, lapses: _lapses, ...rest } = lowOf(state);
     store.set(lowAt(state), wanted === "fade" || wanted === "lapses" ? tools.newPosition({ ...rest, [wanted]: lostNear(tools, wanted, keptOf(state)) }) : rest);
   }
 
@@ -113,8 +114,8 @@ export function positionsSentence(tools, at) {
       const lost = positions[low] ? lostBy(positions[low]) : "held";
       how.update({ value: lost });
       fading.show(lost === "fade");
-      lapsing.show(Boolean(positions[low]?.lapses));
-      const fields = [kept, lowerBy, ...(lost === "fade" ? [begins, tired, complete] : []), ...(positions[low]?.lapses ? [share, lapsed] : [])];
+      lapsing.show(Boolean(positions[low]?.lapses?.length));
+      const fields = [kept, lowerBy, ...(lost === "fade" ? [begins, tired, complete] : []), ...(positions[low]?.lapses?.length ? [share, lapsed] : [])];
       return fields.map((field) => field.update(state, error)).includes(true);
     },
   };

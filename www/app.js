@@ -8,13 +8,14 @@ import { byId, h } from "./frame/dom.js";
 import { createNavigation } from "./frame/navigation.js";
 import { createNotice } from "./frame/notice.js";
 import { keepOffline } from "./frame/offline-copy.js";
-import { answerTo, createQuestionView, requestOf } from "./frame/question-view.js";
+import { answerTo, booksOf, createQuestionView, requestOf } from "./frame/question-view.js";
 import { questionList } from "./frame/rail.js";
 import { createTools } from "./frame/tools.js";
 import { errorWords } from "./frame/words.js";
 import { createWork } from "./frame/work.js";
 import { createJobs } from "./jobs.js";
 import { opening, pages, questions } from "./questions/index.js";
+import { titleOf } from "./questions/names.js";
 import { takeFold } from "./save/fold.js";
 import { share } from "./sheet/share.js";
 import { openUnits } from "./sheet/units-menu.js";
@@ -23,6 +24,7 @@ import { createStore } from "./state/history.js";
 import { scenarioFiller } from "./state/scenario.js";
 import { deviceStorage } from "./state/storage.js";
 import * as units from "./units.js";
+import { open } from "./words/index.js";
 
 /** @import { CoreError } from "./core.js" */
 /** @import { Page } from "./frame/page.js" */
@@ -67,7 +69,7 @@ function start() {
     saved: () => later(import("./sheet/saved.js"), ({ openSaved }) => openSaved(page, storage, work)),
     share: async () => share(await navigation.link(), { title: document.title, notify }),
     print: () => navigation.write().finally(print),
-    help: () => later(import("./sheet/help.js"), ({ openHelp }) => openHelp({ questions, offline: offline.sentence() }, openSheet)),
+    help: () => later(import("./sheet/help.js"), ({ openHelp }) => openHelp({ questions: questions.map(({ id }) => titleOf(id)), offline: offline.sentence() }, openSheet)),
     sheet: () => withSheet(({ toggle }) => toggle()),
   }, go);
 
@@ -76,15 +78,19 @@ function start() {
   const take = takeFold(byId("host"), () => answered);
   const tools = createTools({
     store, filler, go, notify, citation: page.citation, openSheet, worker: createJobs(),
-    lastFolds: (id) => [take.fold(), ...siteFold({ link: navigation.link, units: () => store.get().units, title: find(id).title })],
+    lastFolds: (id) => [take.fold(), ...siteFold({ link: navigation.link, units: () => store.get().units, title: titleOf(id) })],
   });
   const view = createQuestionView(byId("host"), {
     store, find, tools,
-    onShown: ({ title }) => { document.title = `${title} · Fasterby`; },
-    onDrawn(state, error, answer) {
-      if (!error) answered = answer && { question: state.question, request: requestOf(find(state.question), state), answer };
+    onShown({ id }) {
+      document.title = `${titleOf(id)} · Fasterby`;
+      byId("host").dataset.question = id;
+    },
+    onFailed: questionFailed,
+    onDrawn({ question, state, answer, error }) {
+      if (!error) answered = answer && { question: question.id, request: requestOf(question, state), answer };
       take.update();
-      rail.update(state.question);
+      rail.update(question.id);
       bar.update(state);
       refused = error;
       sheet?.update(state, error);
@@ -121,6 +127,12 @@ function start() {
     loading.then(then, () => notify("This part of the page could not be loaded. Check the connection and try again."));
   }
 
+  /** @param {unknown} error @param {() => void} again */
+  function questionFailed(error, again) {
+    if (!byId("host").querySelector("h1")) return sayItFailed(error);
+    notify("This question could not be loaded. Check the connection.", { label: "Try again", run: again });
+  }
+
   /** @param {string} id */
   function find(id) {
     return pages.find((page) => page.id === id) ?? opening;
@@ -136,6 +148,7 @@ function start() {
   async function go(id) {
     navigation.go(id);
     await view.draw();
+    if (store.get().question !== id) return;
     const heading = byId("host").querySelector("h1");
     heading?.setAttribute("tabindex", "-1");
     heading?.focus({ preventScroll: true });
@@ -176,7 +189,10 @@ function sayItFailed(error) {
     h("button", { type: "button", onclick: () => location.reload() }, "Reload")));
 }
 
-ready(questionOf(location.hash) || opening.id).then(() => {
+// What the page opens with comes beside the core, not after it.
+const likely = pages.find(({ id }) => id === questionOf(location.hash)) ?? opening;
+Promise.allSettled([likely.load(), ...booksOf(likely).map(open)]);
+Promise.all([ready(likely.id), ...["page", "units", "core"].map(open)]).then(() => {
   Object.assign(globalThis, { fasterby: { ask, fields, sources } });
   start();
 }).catch(sayItFailed);

@@ -13,6 +13,7 @@ import { encode } from "../state/address.js";
 import { createStore } from "../state/history.js";
 import { scenarioFiller } from "../state/scenario.js";
 import { questionGiven, stateFrom } from "./given.js";
+import { open } from "../words/index.js";
 import { fixNumbers, guardFixed, limited, limitsFrom } from "./limits.js";
 import { GROUND, placeStyle, REM } from "./style.js";
 
@@ -39,7 +40,7 @@ export async function show(element, room, wanted) {
     units: attribute("units"), lang: element.closest("[lang]")?.getAttribute("lang") ?? null,
   };
   const question = questionGiven(given, questions);
-  const [sheet] = await Promise.all([placeStyle(), ready(question.id)]);
+  const [sheet] = await Promise.all([placeStyle(), ready(question.id), ...["page", "units", "core"].map(open)]);
   const filler = scenarioFiller(fields(), questions.flatMap(({ positions = [] }) => positions));
   const first = await stateFrom(given, question, { questions, filler });
   if (!wanted()) return () => {};
@@ -72,14 +73,14 @@ export async function show(element, room, wanted) {
     go: openWhole, openSheet: openWhole,
     lastFolds: () => [],
   });
-  const view = createQuestionView(host, { store, find: () => question, tools, onDrawn });
+  const view = createQuestionView(host, { store, find: () => question, tools, onDrawn, onFailed(error) { throw error; } });
 
   function openWhole() {
     whole.click();
   }
 
-  /** @param {State} state @param {unknown} error @param {any} answer */
-  function onDrawn(state, error, answer) {
+  /** @param {import("../frame/question-view.js").Drawn} drawn */
+  function onDrawn({ state, error, answer }) {
     fixNumbers(host, may);
     back.hidden = state === first;
     if (error || gone || (state === told && state !== first)) return;
@@ -113,7 +114,7 @@ export async function show(element, room, wanted) {
   ground.style.visibility = "hidden";
   room.replaceChildren(ground);
   measureIn(getComputedStyle(ground).fontFamily);
-  view.draw();
+  await view.draw();
   underHostHeading(host);
   for (const [part, selector] of PARTS) host.querySelector(selector)?.setAttribute("part", part);
   writeLink();

@@ -1,59 +1,70 @@
 // @ts-check
-/** Shows the open question: one question to the core and one redraw for each frame in which something changed. */
+/** Shows the open question: fetched when it is first opened, then one question to the core and one redraw for each frame in which something changed. */
 
-import { ask, asCoreError, isReady, ready } from "../core.js";
-import { h } from "./dom.js";
+import { ask, asCoreError, ready } from "../core.js";
+import { open } from "../words/index.js";
 
 /** @import { CoreError } from "../core.js" */
 /** @import { State, Store } from "../state/history.js" */
 /** @import { Question, Tools, View } from "../questions/index.js" */
 
+/** @typedef {{ question: Question, state: State, answer: any, error: CoreError | null }} Drawn */
+
 /**
  * @param {HTMLElement} host
- * @param {{ store: Store, find: (id: string) => Question, tools: Tools, onShown?: (question: Question) => void, onDrawn: (state: State, error: CoreError | null, answer: any) => void }} page
+ * @param {object} page
+ * @param {Store} page.store
+ * @param {(id: string) => Question} page.find
+ * @param {Tools} page.tools
+ * @param {(question: Question) => void} [page.onShown]
+ * @param {(drawn: Drawn) => void} page.onDrawn
+ * @param {(error: unknown, again: () => void) => void} page.onFailed a question could not be fetched; what was shown stays
  */
-export function createQuestionView(host, { store, find, tools, onShown, onDrawn }) {
+export function createQuestionView(host, { store, find, tools, onShown, onDrawn, onFailed }) {
   /** @type {{ question: Question, view: View, answer: any } | null} */
   let shown = null;
+  /** The question that is being fetched, or could not be. @type {{ question: Question, done: Promise<void>, failed: boolean } | null} */
+  let coming = null;
   let scheduled = false;
+  let gone = false;
 
-  /** @param {State} state */
-  function showing(state) {
-    if (shown?.question.id === state.question) return shown;
-    shown?.view.destroy();
-    host.replaceChildren();
-    const question = find(state.question);
-    shown = { question, view: question.create(host, tools), answer: null };
-    onShown?.(question);
-    return shown;
-  }
-
-  /** What was open stays until the next question can be asked. */
-  async function open() {
-    const { question } = store.get();
-    try {
-      await ready(question);
-    } catch {
-      if (store.get().question === question) sayItIsLost(find(question));
-      return;
-    }
-    draw();
+  /**
+   * Until a question is there, the one before stays and follows what is changed.
+   * @param {{ again?: boolean }} [options] whether one that could not be fetched is tried again
+   * @returns {Promise<void>} once the open question is shown, or cannot be
+   */
+  function draw({ again = true } = {}) {
+    scheduled = false;
+    if (gone) return Promise.resolve();
+    const wanted = find(store.get().question);
+    if (shown) drawShown(shown);
+    if (shown?.question === wanted) coming = null;
+    else if (coming?.question !== wanted || (coming.failed && again)) coming = { question: wanted, done: fetchAndShow(wanted), failed: false };
+    return coming?.done ?? Promise.resolve();
   }
 
   /** @param {Question} question */
-  function sayItIsLost(question) {
-    shown?.view.destroy();
-    shown = null;
-    host.replaceChildren(h("h1", {}, question.title),
-      h("p", { role: "alert" }, "This part of the page could not be loaded. Check the connection and try again."),
-      h("button", { type: "button", onclick: draw }, "Try again"));
+  async function fetchAndShow(question) {
+    const stillWanted = () => !gone && coming?.question === question;
+    try {
+      const [{ create }] = await Promise.all([question.load(), ready(question.id), ...booksOf(question).map(open)]);
+      if (!stillWanted()) return;
+      coming = null;
+      shown?.view.destroy();
+      host.replaceChildren();
+      shown = { question, view: create(host, tools), answer: null };
+    } catch (error) {
+      if (!stillWanted()) return;
+      if (coming) coming.failed = true;
+      return onFailed(error, draw);
+    }
+    onShown?.(question);
+    drawShown(shown);
   }
 
-  function draw() {
-    scheduled = false;
+  /** @param {NonNullable<typeof shown>} now */
+  function drawShown(now) {
     const state = store.get();
-    if (!isReady(state.question)) return open();
-    const now = showing(state);
     /** @type {CoreError | null} */
     let error = null;
     try {
@@ -62,7 +73,7 @@ export function createQuestionView(host, { store, find, tools, onShown, onDrawn 
       error = asCoreError(thrown);
     }
     now.view.update(state, now.answer, error);
-    onDrawn(state, error, now.answer);
+    onDrawn({ question: now.question, state, answer: now.answer, error });
   }
 
   return {
@@ -70,11 +81,25 @@ export function createQuestionView(host, { store, find, tools, onShown, onDrawn 
     schedule() {
       if (scheduled) return;
       scheduled = true;
-      requestAnimationFrame(draw);
+      requestAnimationFrame(() => draw({ again: false }));
     },
     draw,
-    destroy: () => shown?.view.destroy(),
+    /** Makes the question anew, as in another language. */
+    remake() {
+      shown?.view.destroy();
+      shown = null;
+      return draw();
+    },
+    destroy() {
+      gone = true;
+      shown?.view.destroy();
+    },
   };
+}
+
+/** The texts that a question is told in. @param {Question} question */
+export function booksOf(question) {
+  return [question.story ? "learn" : question.id, "shared"];
 }
 
 /** What the core says to a question; the story asks by itself. @param {Question} question @param {State} state */

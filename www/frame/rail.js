@@ -2,10 +2,14 @@
 /** The list of questions: a rail on a wide screen, a menu elsewhere. */
 
 import { GROUPS } from "../questions/index.js";
+import { nameOf, titleOf } from "../questions/names.js";
+import { book } from "../words/index.js";
 import { uniqueId } from "../parts/html.js";
 import { h } from "./dom.js";
 
 /** @import { QuestionEntry } from "../questions/index.js" */
+
+const say = book("page");
 
 /**
  * @param {QuestionEntry[]} questions @param {(id: string) => void} go
@@ -14,21 +18,21 @@ import { h } from "./dom.js";
 export function questionList(questions, go) {
   /** @type {Map<string, HTMLAnchorElement>} */
   const links = new Map();
-  const elements = GROUPS.flatMap(([group, name]) => {
+  const elements = GROUPS.flatMap((group) => {
     const inGroup = questions.filter((question) => question.group === group);
     if (!inGroup.length) return [];
-    if (!name) return [h("ul", {}, ...inGroup.map(item))];
+    if (group === "start") return [h("ul", {}, ...inGroup.map(item))];
     const id = uniqueId("group");
-    return [h("p", { class: "group", id }, name), h("ul", { "aria-labelledby": id }, ...inGroup.map(item))];
+    return [h("p", { class: "group", id }, say(`groups.${group}`)), h("ul", { "aria-labelledby": id }, ...inGroup.map(item))];
   });
 
   /** @param {QuestionEntry} question */
-  function item({ id, name, title }) {
-    const link = h("a", { href: `#${id}`, title, onclick: (/** @type {MouseEvent} */ event) => {
+  function item({ id }) {
+    const link = h("a", { href: `#${id}`, title: titleOf(id), onclick: (/** @type {MouseEvent} */ event) => {
       if (event.metaKey || event.ctrlKey || event.shiftKey) return;
       event.preventDefault();
       go(id);
-    } }, name);
+    } }, nameOf(id));
     links.set(id, link);
     return h("li", {}, link);
   }

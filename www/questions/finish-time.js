@@ -9,6 +9,7 @@ import { sentence } from "../parts/sentence.js";
 import { table } from "../parts/table.js";
 import { finishTimeCharts } from "./finish-time/charts.js";
 import { workedOut } from "./finish-time/worked-out.js";
+import { titleOf } from "./names.js";
 import { courseChoice } from "./shared/course-choice.js";
 import { distanceChoice, USUAL_DISTANCES, USUAL_TIMES, usualName } from "./shared/distance-choice.js";
 import { effortChoice } from "./shared/effort-choice.js";
@@ -45,8 +46,6 @@ const ASKED_TOO_MUCH = "beyond_curve";
 /** @type {Question} */
 export const question = {
   id: ID,
-  name: "Finish time",
-  title: "How long will it take?",
   group: "ride",
   defaults: { effort: { kind: "even" } },
   request(state) {
@@ -54,7 +53,7 @@ export const question = {
     const length_m = own.for_time_s === undefined ? courseLengthM(state.scenario.course) : own.for_time_s * ABOUT_M_S;
     return { scenario: state.scenario, with: { ...own, split_every_m: splitEveryM(length_m, fromDisplay("distance", 1, state.units)) } };
   },
-  create,
+  load: async () => ({ create }),
 };
 
 /** @param {HTMLElement} host @param {Tools} tools @returns {View} */
@@ -79,7 +78,7 @@ function create(host, tools) {
   const words = [far, " of ", course, " ", effort, " with a drag area of ", cda, ", ", day];
   const endings = { time: ": how long will it take?", far: ": how far will I get?", power: ": what power does it take?" };
   let ending = "time";
-  const ask = sentence({ title: question.title, words: [...words, endings.time], onOpen: () => tools.openSheet() });
+  const ask = sentence({ title: titleOf(ID), words: [...words, endings.time], onOpen: () => tools.openSheet() });
 
   const verdict = answerPart();
   const ride = lines({ caption: "The ride in figures", headings: ["Figure", "Value", "Spread"] });

@@ -11,12 +11,14 @@ import { lostNear, lowerByOf, positionsSentence } from "./hold-or-fade/positions
 import { dragOverRide, differenceByShare } from "./hold-or-fade/charts.js";
 import { shareTable, why, whyGist, workedOut } from "./hold-or-fade/worked-out.js";
 import { breakEven } from "./hold-or-fade/break-even.js";
+import { titleOf } from "./names.js";
 import { savingsThatAddUp } from "./shared/adding-up.js";
 import { differs } from "./shared/difference.js";
 import { courseChoice } from "./shared/course-choice.js";
 import { distanceChoice } from "./shared/distance-choice.js";
 import { draws } from "./shared/draws.js";
-import { effortChoice, effortOf } from "./shared/effort-choice.js";
+import { effortOf } from "./shared/effort.js";
+import { effortChoice } from "./shared/effort-choice.js";
 import { layOut } from "./shared/layout.js";
 import { odds } from "./shared/odds.js";
 import { surerNote } from "./shared/surer.js";
@@ -35,14 +37,12 @@ const LOW = { name: "the low position", cda_m2: { value: 0.226, sd: 0.04, source
 /** @type {Question} */
 export const question = {
   id: ID,
-  name: "Hold or fade",
-  title: "Is a faster position worth it if I can’t hold it?",
   group: "understand",
   defaults: { low: 1, steady: 0, lower_by_m2: { value: 0.014, sd: 0.003, source: "typical" }, effort: { kind: "power", power_w: 235 } },
   positionFields: ["low", "steady"],
   positions: [LOW],
   request,
-  create,
+  load: async () => ({ create }),
 };
 
 /** @param {State} state */
@@ -61,7 +61,7 @@ function create(host, tools) {
   const course = courseChoice(tools);
   const effort = effortChoice(tools, { at: `${AT}.effort`, suggest: () => ({ power_w: shown ? Math.round(shown.answer.low_power_w) : 235 }) });
   const positions = positionsSentence(tools, AT);
-  const ask = sentence({ title: question.title, words: [distance, " of ", course, ", ", effort, ", ", ...positions.words], onOpen: () => tools.openSheet() });
+  const ask = sentence({ title: titleOf(ID), words: [distance, " of ", course, ", ", effort, ", ", ...positions.words], onOpen: () => tools.openSheet() });
 
   const verdict = answerPart();
   const balance = ruler({ left: { words: "the one you keep", mark: "drag", meaning: "drag" }, right: { words: "the low one", mark: "hold", meaning: "hold" } });

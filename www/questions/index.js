@@ -1,5 +1,5 @@
 // @ts-check
-/** The questions of the page, in the order of the rail. A new one is one file beside this and one line in the list. */
+/** The questions of the page, in the order of the rail. A new one is one file beside this and one line in the list; its name and title stand in the book "page". */
 
 import { story } from "../learn/start-here.js";
 import { question as powerOrDrag } from "./power-or-drag.js";
@@ -47,20 +47,18 @@ import { question as speedForWatts } from "./speed-for-watts.js";
 /**
  * @typedef {object} Question
  * @property {string} id the core's name for it
- * @property {string} name in the rail
- * @property {string} title the question itself
  * @property {Group} group
  * @property {Record<string, any>} defaults its own part of the state, at `with.<id>`
  * @property {string[]} [positionFields] which of those are indices of positions, so that they follow when one is removed
  * @property {object[]} [positions] positions that a new rider finds beside their own, because the question compares them
  * @property {boolean} [story] asks the core itself, step by step, instead of being one of its questions
  * @property {(state: State) => { scenario: any, with: any }} [request] the scenario and its own part of the state if left out
- * @property {(host: HTMLElement, tools: Tools) => View} create
+ * @property {() => Promise<{ create: (host: HTMLElement, tools: Tools) => View }>} load fetches what shows it
  */
-/** @typedef {Pick<Question, "id" | "name" | "title" | "group" | "positionFields">} QuestionEntry */
+/** @typedef {Pick<Question, "id" | "group" | "positionFields">} QuestionEntry */
 
-/** @type {[Group, string][]} */
-export const GROUPS = [["start", ""], ["understand", "Understand"], ["measure", "Measure"], ["decide", "Decide"], ["ride", "Ride"]];
+/** In the order of the rail. @type {Group[]} */
+export const GROUPS = ["start", "understand", "measure", "decide", "ride"];
 
 /** @type {Question[]} */
 export const questions = [speedForWatts, powerOrDrag, holdOrFade, finishTime];

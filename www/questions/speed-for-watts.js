@@ -11,6 +11,7 @@ import { lineChart, valueAt } from "../parts/line-chart.js";
 import { lines } from "../parts/lines.js";
 import { sentence } from "../parts/sentence.js";
 import { table } from "../parts/table.js";
+import { titleOf } from "./names.js";
 import { layOut, onScreen } from "./shared/layout.js";
 import { partsThatAddUp, rung } from "./shared/rounding.js";
 import { surerNote } from "./shared/surer.js";
@@ -55,15 +56,13 @@ function spot(state) {
 /** @type {Question} */
 export const question = {
   id: ID,
-  name: "Speed for watts",
-  title: "What speed do my watts buy?",
   group: "understand",
   defaults: { by: "power", power_w: 250, speed_m_s: 11 },
   request(state) {
     const { by, power_w, speed_m_s } = state.with[ID];
     return { scenario: state.scenario, with: { ...(by === "speed" ? { speed_m_s } : { power_w }), ...spot(state) } };
   },
-  create,
+  load: async () => ({ create }),
 };
 
 /** @param {HTMLElement} host @param {Tools} tools @returns {View} */
@@ -81,7 +80,7 @@ function create(host, tools) {
   const bearing = tools.number({ path: `${AT}.bearing_deg`, label: "Direction of the road here", kind: "angle", min: -360, max: 360, value: (state) => spot(state).bearing_deg });
   const day = weather(tools, { bearing });
   const known = [" with a drag area of ", cda, " on a slope of ", grade, ", ", day];
-  const ask = sentence({ title: question.title, words: sentenceWords("power"), onOpen: () => tools.openSheet() });
+  const ask = sentence({ title: titleOf(ID), words: sentenceWords("power"), onOpen: () => tools.openSheet() });
   let asked = "power";
 
   /** @param {string} way */

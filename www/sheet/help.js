@@ -37,7 +37,7 @@ const NOT_KNOWN = [
 ];
 
 /**
- * @param {{ questions: { title: string, name: string }[], offline: string }} page `offline` is a sentence about working without a network
+ * @param {{ questions: string[], offline: string }} page `offline` is a sentence about working without a network
  * @param {(path?: string) => void} openSheet
  */
 export function openHelp({ questions, offline }, openSheet) {
@@ -45,7 +45,7 @@ export function openHelp({ questions, offline }, openSheet) {
   const dialog = openDialog("Help",
     h("p", {}, "Fasterby answers what-if questions about riding alone against the clock: what is worth more, what it costs, and how sure that is. Each question is a sentence whose numbers you can change. Everything else it needs is under ",
       h("button", { type: "button", class: "link-button", onclick: () => { dialog.close(); openSheet(); } }, "Your numbers"), "."),
-    h("p", {}, `The questions so far: ${questions.map(({ title }) => title).join(" ")}`),
+    h("p", {}, `The questions so far: ${questions.join(" ")}`),
     h("h3", {}, "Changing a number"),
     h("p", {}, "Type it, or use the arrow keys (with Shift for ten steps), or drag it sideways. Escape takes back what you typed. A solid line under a number means measured, a dashed one estimated, a dotted one typical, a thin one chosen. Undo and Redo cover every change (Ctrl or ⌘ with Z, with Shift to redo)."),
     h("h3", {}, "Words"),

@@ -41,8 +41,17 @@ pub const FIRST_WASM: &str = "wasm/first_bg.wasm";
 pub const WHOLE_WASM: &str = "wasm/whole_bg.wasm";
 /// The core is compiled twice: name of the module in `dist/wasm`, and what cargo is told to leave out.
 const MODULES: [(&str, &[&str]); 2] = [("first", &["--no-default-features"]), ("whole", &[])];
-/// What a first visit fetches before it sees an answer, but for the parts of `app.js`.
+/// What a first visit fetches before it sees an answer, but for the parts of its scripts.
 const FIRST: [&str; 6] = ["index.html", "style.css", "app.js", "icon.svg", "manifest.webmanifest", FIRST_WASM];
+/// Scripts that `app.js` imports when they are wanted, and wants at a first visit: the question that opens, and its words.
+const WANTED_FIRST: [&str; 6] = [
+    "questions/power-or-drag/view.js",
+    "words/en/core.js",
+    "words/en/page.js",
+    "words/en/power-or-drag.js",
+    "words/en/shared.js",
+    "words/en/units.js",
+];
 
 /// Builds everything that changed.
 pub fn build() -> Outcome {
@@ -71,7 +80,19 @@ pub fn shipped() -> Outcome<BTreeMap<String, Vec<u8>>> {
 pub fn first_load() -> Outcome<BTreeSet<String>> {
     let outputs: Value = serde_json::from_str(&read_text(&paths::kept(WHAT_WAS_BUNDLED))?)
         .map_err(|error| format!("What esbuild says of its bundles cannot be read: {error}."))?;
-    Ok(FIRST.into_iter().map(String::from).chain(needed_at_once(&outputs["outputs"], "app.js")).collect())
+    let outputs = &outputs["outputs"];
+    let scripts: Vec<String> = WANTED_FIRST.iter().filter_map(|source| part_of(outputs, source)).collect();
+    let parts = scripts.iter().map(String::as_str).chain(["app.js"]).flat_map(|script| needed_at_once(outputs, script));
+    let mut first: BTreeSet<String> = FIRST.into_iter().map(String::from).chain(parts).collect();
+    first.extend(scripts);
+    Ok(first)
+}
+
+/// The part that was made of a script which is imported only when it is wanted.
+fn part_of(outputs: &Value, source: &str) -> Option<String> {
+    let mut made = outputs.as_object()?.iter();
+    let (path, _) = made.find(|(_, output)| output["entryPoint"] == source)?;
+    path.rsplit('/').next().map(String::from)
 }
 
 /// The parts that a script imports, and those that they import, but for what is imported only when it is wanted.

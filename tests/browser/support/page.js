@@ -34,9 +34,10 @@ export async function open(page, hash = "") {
   await started(page);
 }
 
-/** @param {Page} page @param {string} id */
+/** Opens a question and waits until it is shown, as the one before stays until then. @param {Page} page @param {string} id */
 export async function openQuestion(page, id) {
   await open(page, `#${id}`);
+  await expect(page.locator("#host")).toHaveAttribute("data-question", id);
 }
 
 /** @param {Page} page */

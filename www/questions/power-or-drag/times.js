@@ -3,7 +3,7 @@
 
 import { html } from "../../parts/html.js";
 import { table } from "../../parts/table.js";
-import { effortOf } from "../shared/effort-choice.js";
+import { effortOf } from "../shared/effort.js";
 import { same } from "../../state/scenario.js";
 
 /** @import { Tools } from "../index.js" */

@@ -12,11 +12,6 @@ import { clause } from "./clause.js";
 const NAMES = { even: "at my best even effort", power: "holding", time: "to finish in" };
 const START_POWER_W = 250;
 
-/** An effort as the core takes it: what belongs to another kind is left behind. @param {{ kind: EffortKind, power_w?: unknown, time_s?: unknown }} effort */
-export function effortOf({ kind, power_w, time_s }) {
-  return { kind, ...(kind === "power" && { power_w }), ...(kind === "time" && { time_s }) };
-}
-
 /**
  * "at my best even effort (CP [250 W], W′ [20 kJ])", "holding [260 W]", "to finish in [59:00]"
  * @param {Tools} tools

@@ -1,0 +1,11 @@
+/** The books of the page, by name; the English one says which texts a book holds. A new book is one line here and one file in each language. */
+export interface Books {
+  core: typeof import("./en/core.js").default;
+  page: typeof import("./en/page.js").default;
+  units: typeof import("./en/units.js").default;
+}
+
+/** A book in another language: the same keys, each a text, or forms where the English one has forms. */
+export type Texts<Name extends keyof Books> = {
+  [Key in keyof Books[Name]]: Books[Name][Key] extends string ? string : { one: string; many?: string; other: string };
+};

@@ -1,0 +1,90 @@
+// @ts-check
+/** The texts of the page in the language that is spoken: books of templates, one folder a language, fetched when they are opened. */
+
+import { fill, parts } from "./template.js";
+
+/** @import { Books } from "./books.d.ts" */
+/** @import { Template } from "./template.js" */
+
+/** The languages there are: what each calls itself, and the tag by which browsers know how it writes numbers and dates. */
+export const LANGUAGES = /** @type {const} */ ({
+  en: { name: "English", tag: "en-GB" },
+  de: { name: "Deutsch", tag: "de-DE" },
+  fr: { name: "Français", tag: "fr-FR" },
+});
+/** @typedef {keyof typeof LANGUAGES} Language */
+
+/** @type {Language} */
+let spoken = "en";
+/** @type {Map<string, Record<string, Template>>} */
+let shelf = new Map();
+
+/** The language that is spoken now. */
+export const language = () => spoken;
+
+/** Its tag (BCP 47), for `Intl` and for the attribute `lang`. */
+export const languageTag = () => LANGUAGES[spoken].tag;
+
+/** The first language of these tags that there is: "de-AT" is German. @param {readonly (string | null | undefined)[]} tags @returns {Language} */
+export function languageOf(tags) {
+  const known = tags.map((tag) => tag?.toLowerCase().split("-")[0] ?? "").find((name) => Object.hasOwn(LANGUAGES, name));
+  return /** @type {Language} */ (known ?? "en");
+}
+
+/**
+ * Speaks a language from now on. The books open so far are there in it before anything changes; what is on the page is the caller's to redraw.
+ * @param {Language} wanted @throws where they cannot be fetched; the language is then as it was
+ */
+export async function speak(wanted) {
+  /** @type {typeof shelf} */
+  const translated = new Map();
+  // Others may be opened meanwhile.
+  for (let missing = [...shelf.keys()]; missing.length; missing = [...shelf.keys()].filter((name) => !translated.has(name))) {
+    await Promise.all(missing.map(async (name) => translated.set(name, await fetchBook(wanted, name))));
+  }
+  shelf = translated;
+  spoken = wanted;
+}
+
+/** Fetches a book in the language that is spoken; once is enough. @param {string} name */
+export async function open(name) {
+  while (!shelf.has(name)) {
+    const wanted = spoken;
+    const texts = await fetchBook(wanted, name);
+    // Another language may be spoken by now.
+    if (wanted === spoken) shelf.set(name, texts);
+  }
+}
+
+/** @param {Language} wanted @param {string} name @returns {Promise<Record<string, Template>>} */
+async function fetchBook(wanted, name) {
+  try {
+    // The build makes a part of its own of each file that this can mean.
+    return (await import(`./${wanted}/${name}.js`)).default;
+  } catch (error) {
+    if (error instanceof Error && error.message.startsWith("Module not found in bundle")) return {};
+    throw error;
+  }
+}
+
+/**
+ * A book to read from, once it is open. It reads in the language that is spoken when it is called, so nothing that it says may be kept.
+ * @template {keyof Books} Name
+ * @param {Name} name
+ */
+export function book(name) {
+  /** @param {string} key @returns {Template} */
+  const template = (key) => shelf.get(name)?.[key] ?? key;
+
+  /** The text at a key with its `{placeholders}` filled. @param {keyof Books[Name] & string} key @param {Record<string, string | number>} [values] */
+  const say = (key, values) => fill(template(key), values, languageTag());
+  /**
+   * The text at a key as a run of texts, elements and fields: placeholders may be any of them, `**bold**` becomes an element.
+   * @template {object} [T=never]
+   * @param {keyof Books[Name] & string} key @param {Record<string, string | number | T | (string | T)[]>} [values] @returns {(string | HTMLElement | T)[]}
+   */
+  say.parts = (key, values) => parts(template(key), values, languageTag());
+  /** Whether there is a text at a key. @param {string} key @returns {key is keyof Books[Name] & string} */
+  say.has = (key) => Object.hasOwn(shelf.get(name) ?? {}, key);
+  return say;
+}

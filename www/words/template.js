@@ -1,0 +1,48 @@
+// @ts-check
+/** Texts with `{placeholders}`, `**bold**` runs, and forms for one and for several. */
+
+import { html } from "../parts/html.js";
+
+/** A text, or its forms by the plural rule that `values.count` falls under; `other` is every other number. @typedef {string | { one: string, many?: string, other: string }} Template */
+
+/** @type {Map<string, Intl.PluralRules>} */
+const rules = new Map();
+
+/** @param {Template} template @param {Record<string, unknown>} values @param {string} tag */
+function form(template, values, tag) {
+  if (typeof template === "string") return template;
+  let rule = rules.get(tag);
+  if (!rule) rules.set(tag, (rule = new Intl.PluralRules(tag)));
+  const name = rule.select(Number(values.count));
+  return (name === "one" || name === "many" ? template[name] : undefined) ?? template.other;
+}
+
+/**
+ * The text with its placeholders filled; one without a value stays as it is, so that it is seen.
+ * @param {Template} template @param {Record<string, string | number>} [values] @param {string} [tag] of the language, for its plurals
+ */
+export function fill(template, values = {}, tag = "en-GB") {
+  return form(template, values, tag).replaceAll(/\{(\w+)\}/g, (whole, name) => String(values[name] ?? whole)).replaceAll("**", "");
+}
+
+/**
+ * The same as a run of texts, elements and fields. What is not a text or a node cannot be bold.
+ * @template {object} [T=never]
+ * @param {Template} template @param {Record<string, string | number | T | (string | T)[]>} [values] @param {string} [tag]
+ * @returns {(string | HTMLElement | T)[]}
+ */
+export function parts(template, values = {}, tag = "en-GB") {
+  return form(template, values, tag).split("**").flatMap((run, index) => {
+    const pieces = filled(run, values);
+    return /** @type {(string | HTMLElement | T)[]} */ (index % 2 ? [html("b", {}, .../** @type {(string | Node)[]} */ (pieces))] : pieces);
+  });
+}
+
+/** @template {object} T @param {string} text @param {Record<string, string | number | T | (string | T)[]>} values @returns {(string | T)[]} */
+function filled(text, values) {
+  return text.split(/\{(\w+)\}/).flatMap((piece, at) => {
+    if (at % 2 === 0) return piece ? [piece] : [];
+    const value = values[piece] ?? `{${piece}}`;
+    return typeof value === "number" ? [String(value)] : /** @type {string | T | (string | T)[]} */ (value);
+  });
+}

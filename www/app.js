@@ -15,7 +15,7 @@ import { errorWords } from "./frame/words.js";
 import { createWork } from "./frame/work.js";
 import { createJobs } from "./jobs.js";
 import { opening, pages, questions } from "./questions/index.js";
-import { titleOf } from "./questions/names.js";
+import { titleOf } from "./questions/shared/names.js";
 import { takeFold } from "./save/fold.js";
 import { share } from "./sheet/share.js";
 import { openUnits } from "./sheet/units-menu.js";

@@ -253,7 +253,7 @@ test.describe("when its steps cannot be fetched", () => {
     await open(page);
     await page.route(/part-.*\.js/, (route) => route.abort());
     await page.getByRole("link", { name: "Start here" }).click();
-    await expect(page.getByRole("main")).toContainText("could not be loaded");
+    await expect(notice(page)).toContainText("could not be loaded");
     await page.getByRole("link", { name: "Speed for watts" }).click();
     await expect(page.getByRole("heading", { level: 1 })).toHaveText("What speed do my watts buy?");
   });

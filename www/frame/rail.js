@@ -2,7 +2,7 @@
 /** The list of questions: a rail on a wide screen, a menu elsewhere. */
 
 import { GROUPS } from "../questions/index.js";
-import { nameOf, titleOf } from "../questions/names.js";
+import { nameOf, titleOf } from "../questions/shared/names.js";
 import { book } from "../words/index.js";
 import { uniqueId } from "../parts/html.js";
 import { h } from "./dom.js";

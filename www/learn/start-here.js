@@ -2,7 +2,7 @@
 /** The guided story for newcomers. Its own numbers are held like a question's; its steps are fetched when it is first opened. */
 
 import { html, say } from "../parts/html.js";
-import { titleOf } from "../questions/names.js";
+import { titleOf } from "../questions/shared/names.js";
 
 /** @import { Question, Tools, View } from "../questions/index.js" */
 /** @import { State } from "../state/history.js" */

@@ -9,7 +9,7 @@ import { sentence } from "../parts/sentence.js";
 import { table } from "../parts/table.js";
 import { finishTimeCharts } from "./finish-time/charts.js";
 import { workedOut } from "./finish-time/worked-out.js";
-import { titleOf } from "./names.js";
+import { titleOf } from "./shared/names.js";
 import { courseChoice } from "./shared/course-choice.js";
 import { distanceChoice, USUAL_DISTANCES, USUAL_TIMES, usualName } from "./shared/distance-choice.js";
 import { effortChoice } from "./shared/effort-choice.js";

@@ -11,7 +11,7 @@ import { lostNear, lowerByOf, positionsSentence } from "./hold-or-fade/positions
 import { dragOverRide, differenceByShare } from "./hold-or-fade/charts.js";
 import { shareTable, why, whyGist, workedOut } from "./hold-or-fade/worked-out.js";
 import { breakEven } from "./hold-or-fade/break-even.js";
-import { titleOf } from "./names.js";
+import { titleOf } from "./shared/names.js";
 import { savingsThatAddUp } from "./shared/adding-up.js";
 import { differs } from "./shared/difference.js";
 import { courseChoice } from "./shared/course-choice.js";

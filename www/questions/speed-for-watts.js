@@ -11,7 +11,7 @@ import { lineChart, valueAt } from "../parts/line-chart.js";
 import { lines } from "../parts/lines.js";
 import { sentence } from "../parts/sentence.js";
 import { table } from "../parts/table.js";
-import { titleOf } from "./names.js";
+import { titleOf } from "./shared/names.js";
 import { layOut, onScreen } from "./shared/layout.js";
 import { partsThatAddUp, rung } from "./shared/rounding.js";
 import { surerNote } from "./shared/surer.js";

@@ -12,7 +12,7 @@ import { tradeMap } from "./map.js";
 import { timesTable } from "./times.js";
 import { takesGist, takesInBrief, takesInFull } from "./takes.js";
 import { airShare, whyGist, why, workedOut } from "./worked-out.js";
-import { titleOf } from "../names.js";
+import { titleOf } from "../shared/names.js";
 import { request } from "../power-or-drag.js";
 import { savingsThatAddUp } from "../shared/adding-up.js";
 import { differs } from "../shared/difference.js";

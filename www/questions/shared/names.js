@@ -1,7 +1,7 @@
 // @ts-check
 /** What the questions of the page are called. */
 
-import { book } from "../words/index.js";
+import { book } from "../../words/index.js";
 
 const say = book("page");
 

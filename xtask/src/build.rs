@@ -29,8 +29,8 @@ const OF_THE_TOOLS: [&str; 2] = ["package", "tsconfig"];
 /// What esbuild says of the bundles, for `first_load`.
 const WHAT_WAS_BUNDLED: &str = "bundles.json";
 const NOT_BUNDLED: &str = "esbuild could not bundle the page: see its message above.";
-/// What esbuild makes the script of the page as one file from.
-const ONE_FILE_ENTRY: &str = "script=delivery/one-file-start.js";
+/// What esbuild makes the script of the page as one file from, and what unpacks that.
+const ONE_FILE_ENTRIES: [&str; 2] = ["script=delivery/one-file-start.js", "loader=delivery/one-file-loader.js"];
 
 const OFFLINE: &str = "offline.js";
 /// The page as one file, to take away.
@@ -235,14 +235,14 @@ fn esbuild() -> Command {
     esbuild
 }
 
-/// Everything in one HTML file; the core compressed, as text of the script would make it a third longer.
+/// Everything in one HTML file. The core is in the script, compressed, and the script is packed once more with it.
 fn write_one_file() -> Outcome {
     let folder = paths::kept("one-file");
     let packed = folder.join("core.gz");
     write(&packed, &serve::gzip(&read(&paths::dist().join(WHOLE_WASM))?, Compression::best()))?;
     run(
         esbuild()
-            .arg(ONE_FILE_ENTRY)
+            .args(ONE_FILE_ENTRIES)
             .args(["--format=iife", "--conditions=one-file", "--loader:.gz=binary"])
             .arg(format!("--alias:fasterby-packed={}", packed.display()))
             // The binding's own way to the module, which is not taken here.
@@ -253,6 +253,7 @@ fn write_one_file() -> Outcome {
     let dist = paths::dist();
     let parts = Parts {
         style: &read_text(&dist.join("style.css"))?,
+        loader: &read_text(&folder.join("loader.js"))?,
         script: &read_text(&folder.join("script.js"))?,
         icon: &read(&dist.join("icon.svg"))?,
     };

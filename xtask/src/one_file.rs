@@ -1,12 +1,17 @@
 //! The whole page as one HTML file that opens from a disk: style, icon, script and core written into it, nothing fetched.
+//! The script is packed; a small one unpacks it and puts it into the page, where the policy knows it by its hash.
 
 use crate::command::Outcome;
+use crate::serve;
 use base64::{Engine, prelude::BASE64_STANDARD};
+use flate2::Compression;
 use sha2::{Digest, Sha256};
 
 /// What is written into the page.
 pub struct Parts<'a> {
     pub style: &'a str,
+    /// Unpacks the script and runs it.
+    pub loader: &'a str,
     pub script: &'a str,
     pub icon: &'a [u8],
 }
@@ -15,12 +20,13 @@ pub struct Parts<'a> {
 pub fn one_file(page: &str, parts: &Parts<'_>) -> Outcome<String> {
     let icon = format!("data:image/svg+xml;base64,{}", BASE64_STANDARD.encode(parts.icon));
     // At these an HTML parser ends what it reads, or reads on differently.
-    if ["<!--", "</script"].iter().any(|mark| parts.script.contains(mark)) || parts.style.contains("</style") {
+    if ["<!--", "</script"].iter().any(|mark| parts.loader.contains(mark)) || parts.style.contains("</style") {
         return Err("The bundle holds `<!--`, `</script` or `</style`, which would break the page as one file.".into());
     }
     let policy = format!(
-        "default-src 'none'; script-src '{}' 'wasm-unsafe-eval'; style-src '{}'; img-src data: blob:; \
+        "default-src 'none'; script-src '{}' '{}' 'wasm-unsafe-eval'; style-src '{}'; img-src data: blob:; \
          worker-src blob:; base-uri 'none'; form-action 'none'",
+        source_hash(parts.loader),
         source_hash(parts.script),
         source_hash(parts.style),
     );
@@ -33,9 +39,15 @@ pub fn one_file(page: &str, parts: &Parts<'_>) -> Outcome<String> {
         // From a disk, `./` would be the folder.
         ("href=\"./\"", "href=\"\"".into()),
         // At the end, as a script without `src` runs where it stands.
-        ("</body>", format!("<script id=\"script\">{}</script>\n</body>", parts.script)),
+        ("</body>", format!("{}\n<script>{}</script>\n</body>", packed(parts.script), parts.loader)),
     ];
     replacements.iter().try_fold(page.to_string(), |page, (from, to)| replaced(&page, from, to))
+}
+
+/// A script as data that no browser runs: a third of its length.
+fn packed(script: &str) -> String {
+    let compressed = serve::gzip(script.as_bytes(), Compression::best());
+    format!("<script id=\"packed\" type=\"application/gzip\">{}</script>", BASE64_STANDARD.encode(compressed))
 }
 
 fn meta(name: &str, content: &str) -> String {
@@ -67,8 +79,12 @@ mod tests {
     use crate::paths;
 
     fn made(script: &str) -> Outcome<String> {
+        made_with("unpack()", script)
+    }
+
+    fn made_with(loader: &str, script: &str) -> Outcome<String> {
         let page = read_text(&paths::www().join("index.html"))?;
-        one_file(&page, &Parts { style: "p{}", script, icon: b"<svg/>" })
+        one_file(&page, &Parts { style: "p{}", loader, script, icon: b"<svg/>" })
     }
 
     #[test]
@@ -77,26 +93,29 @@ mod tests {
         assert!(!page.contains(" src="));
         assert!(page.split("href=\"").skip(1).all(|rest| ["\"", "#", "data:"].iter().any(|own| rest.starts_with(own))));
         assert!(page.contains("<style>p{}</style>"));
-        assert!(page.contains("<script id=\"script\">start()</script>"));
+        assert!(page.contains("<script>unpack()</script>"));
+        assert!(page.contains(&packed("start()")));
     }
 
     #[test]
     fn its_policy_allows_its_own_script_and_style_and_no_connection() {
-        let page = made("").unwrap();
+        let page = made_with("", "").unwrap();
         // SHA-256 of nothing, from memory: e3b0c442 98fc1c14 ... 7852b855.
-        assert!(page.contains("script-src 'sha256-47DEQpj8HBSa+/TImW+5JCeuQeRkm5NMpJWZG3hSuFU=' 'wasm-unsafe-eval'"));
+        let hash = "'sha256-47DEQpj8HBSa+/TImW+5JCeuQeRkm5NMpJWZG3hSuFU='";
+        assert!(page.contains(&format!("script-src {hash} {hash} 'wasm-unsafe-eval'")));
         assert!(!page.contains("connect-src") && !page.contains("'self'") && !page.contains("unsafe-inline"));
     }
 
     #[test]
-    fn a_script_that_would_end_early_is_refused() {
-        assert!(made("a='</script>'").is_err());
-        assert!(made("a='<!--'").is_err());
+    fn a_script_that_would_end_early_is_refused_and_a_packed_one_does_not() {
+        assert!(made_with("a='</script>'", "").is_err());
+        assert!(made_with("a='<!--'", "").is_err());
+        assert!(made("a='</script><!--'").is_ok());
     }
 
     #[test]
     fn a_page_that_lacks_what_is_replaced_is_refused_by_its_name() {
-        let parts = Parts { style: "", script: "", icon: b"" };
+        let parts = Parts { style: "", loader: "", script: "", icon: b"" };
         assert!(one_file("<html></html>", &parts).unwrap_err().contains("Content-Security-Policy"));
     }
 }

@@ -52,11 +52,17 @@ const figure = (page, id) => page.locator(`#${id} .figure .amount b`);
 /** @param {Page} page @param {string} id @param {string} name */
 const number = (page, id, name) => page.locator(`#${id}`).getByRole("spinbutton", { name, exact: true });
 
-/** Both of them, answered. @param {Page} page */
+/** One of them, answered and seen: it is laid out before it is shown. @param {Page} page @param {string} id */
+async function answeredOne(page, id) {
+  await expect(figure(page, id)).toHaveText(/\d:\d\d/);
+  await expect(page.locator(`#${id} [part=page]`)).toBeVisible();
+}
+
+/** Both of them, answered and seen. @param {Page} page */
 async function answered(page) {
-  await expect(figure(page, "one")).toHaveText(/\d:\d\d/);
+  await answeredOne(page, "one");
   await page.locator("#two").scrollIntoViewIfNeeded();
-  await expect(figure(page, "two")).toHaveText(/\d:\d\d/);
+  await answeredOne(page, "two");
 }
 
 test("two questions answer on a page of another origin whose policy allows only what is documented", async ({ page, host, ours, context }) => {
@@ -119,7 +125,7 @@ for (const width of WIDTHS_PX) {
     });
     const policy = policyFor(ours, [`script-src ${ours} 'wasm-unsafe-eval'`, `connect-src ${ours}`, "style-src 'unsafe-inline'"]);
     await host.show(page, TWO, { policy, head: "<style>faster-by { display: flow-root; min-height: 100vh; }</style>" });
-    await expect(figure(page, "one")).toHaveText(/\d:\d\d/);
+    await answeredOne(page, "one");
     const place = () => page.locator("#between").evaluate((element) => element.getBoundingClientRect().top + scrollY);
     const before = await place();
     await answered(page);
@@ -138,7 +144,7 @@ test("a question far below loads only when it comes near the window", async ({ p
   await page.waitForLoadState("networkidle");
   expect(requests.filter((url) => /\.wasm|\.css/.test(url))).toEqual([]);
   await page.locator("#one").scrollIntoViewIfNeeded();
-  await expect(figure(page, "one")).toHaveText(/\d:\d\d/);
+  await answeredOne(page, "one");
 });
 
 test("neither page's styles reach into the other, and the host's globals stay as they were", async ({ page, host, ours }) => {
@@ -218,7 +224,7 @@ for (const [what, attributes, said] of WRONG) {
 
 test("only the numbers that the host names can be changed", async ({ page, host }) => {
   await host.show(page, `<faster-by id="one" question="power-or-drag" change="cda">Words</faster-by>`);
-  await expect(figure(page, "one")).toHaveText(/\d:\d\d/);
+  await answeredOne(page, "one");
   const answer = () => page.locator("#one .lines").innerText();
   const before = await answer();
 

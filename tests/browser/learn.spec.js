@@ -248,12 +248,14 @@ test("a link with impossible numbers is brought back into range", async ({ page 
 
 test.describe("when its steps cannot be fetched", () => {
   test.use({ troubled: true });
-  test("it says so, and the questions still work", async ({ page }) => {
+  test("it says so, the question before stays, and the others still come", async ({ page }) => {
     await page.setViewportSize(WIDE);
     await open(page);
     await page.route(/part-.*\.js/, (route) => route.abort());
     await page.getByRole("link", { name: "Start here" }).click();
     await expect(notice(page)).toContainText("could not be loaded");
+    await expect(page.getByRole("heading", { level: 1 })).toHaveText("More power, or less drag?");
+    await page.unroute(/part-.*\.js/);
     await page.getByRole("link", { name: "Speed for watts" }).click();
     await expect(page.getByRole("heading", { level: 1 })).toHaveText("What speed do my watts buy?");
   });

@@ -1,10 +1,12 @@
 // @ts-check
 /** `<faster-by question="power-or-drag">…</faster-by>`: keeps room for a question, and loads it when it comes near the window. */
 
+import { book, languageOf, languageTag, open, speak } from "../words/index.js";
 import { roomFor } from "./room.js";
 
 /** How far outside the window a place begins to load. */
 const NEAR = "600px";
+const words = book("embed");
 const ATTRIBUTES = ["question", "scenario", "with", "state", "units", "change", "theme", "lang"];
 
 const BASE = `
@@ -14,6 +16,19 @@ const BASE = `
 .room { display: flow-root; }
 .why { font: .875em/1.5 system-ui, sans-serif; }
 `;
+
+/** The places that are shown or being loaded. One script speaks one language: that of the place that came first. @type {Set<Element>} */
+const places = new Set();
+/** @type {Promise<void>} */
+let spoken = Promise.resolve();
+
+/** The language of a place: its own, or that of the page around it, or the visitor's. @param {Element} place */
+function speakFor(place) {
+  const isAlone = [...places].every((other) => other === place);
+  places.add(place);
+  if (isAlone) spoken = speak(languageOf([place.getAttribute("lang"), place.closest("[lang]")?.getAttribute("lang"), ...navigator.languages]));
+  return spoken.then(() => open("embed"));
+}
 
 class FasterBy extends HTMLElement {
   static observedAttributes = ATTRIBUTES;
@@ -56,7 +71,8 @@ class FasterBy extends HTMLElement {
     this.#watch?.disconnect();
     this.#near = false;
     this.#turn += 1;
-    this.#stop();
+    places.delete(this);
+    this.#clear();
   }
 
   /** @param {string} _name @param {string | null} before @param {string | null} after */
@@ -71,7 +87,7 @@ class FasterBy extends HTMLElement {
     this.#size.replaceSync(roomFor(id));
   }
 
-  #stop() {
+  #clear() {
     this.#takeAway?.();
     this.#takeAway = null;
   }
@@ -83,9 +99,9 @@ class FasterBy extends HTMLElement {
     await null;
     if (!wanted()) return;
     try {
-      const { show } = await import("./place.js");
+      const [{ show }] = await Promise.all([import("./place.js"), speakFor(this)]);
       if (!wanted()) return;
-      this.#stop();
+      this.#clear();
       const takeAway = await show(this, this.#room, wanted);
       if (!wanted()) return takeAway();
       this.#takeAway = takeAway;
@@ -94,15 +110,18 @@ class FasterBy extends HTMLElement {
     }
   }
 
-  /** The fallback stays, and a line below says why. @param {string} why */
+  /** The fallback stays, and a line below says why; without its words there is none. @param {string} why */
   #say(why) {
-    this.#stop();
+    this.#clear();
+    this.#room.replaceChildren(document.createElement("slot"));
+    if (!words.has("cannotShow")) return;
     const line = document.createElement("p");
     line.className = "why";
     line.setAttribute("part", "why");
     line.setAttribute("role", "note");
-    line.textContent = `This question cannot be shown here: ${why}`;
-    this.#room.replaceChildren(document.createElement("slot"), line);
+    line.lang = languageTag();
+    line.textContent = words("cannotShow", { why });
+    this.#room.append(line);
   }
 }
 

@@ -8,6 +8,7 @@ style.replaceSync("html, body { margin: 0; } ");
 document.adoptedStyleSheets = [style];
 
 const place = document.createElement("faster-by");
+place.lang = new URLSearchParams(location.search).get("lang") ?? navigator.language;
 const readAddress = () => place.setAttribute("state", location.hash.slice(1) || "power-or-drag");
 readAddress();
 addEventListener("hashchange", readAddress);

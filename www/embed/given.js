@@ -5,12 +5,14 @@ import { ask, asCoreError } from "../core.js";
 import { requestOf } from "../frame/question-view.js";
 import { errorWords } from "../frame/words.js";
 import { decode, LinkError, patched, questionOf } from "../state/address.js";
+import { book } from "../words/index.js";
 import { knownUnits, UNIT_CHOICES, usualUnits } from "../units.js";
 
 /** @import { Question } from "../questions/index.js" */
 /** @import { State } from "../state/history.js" */
 /** @import { scenarioFiller } from "../state/scenario.js" */
 
+const words = book("embed");
 /** A course of some thousand points fits. */
 const MOST_CHARACTERS = 400_000;
 
@@ -38,7 +40,7 @@ const hashOf = ({ state }) => (state ?? "").trim().replace(/^.*#/, "");
 export function questionGiven(given, questions) {
   const id = given.question?.trim() || questionOf(hashOf(given));
   const question = questions.find((one) => one.id === id);
-  if (!question) throw new GivenError(`there is no question called “${id.slice(0, 40)}”. There are ${questions.map((one) => one.id).join(", ")}.`);
+  if (!question) throw new GivenError(words("noQuestion", { name: id.slice(0, 40), list: questions.map((one) => one.id).join(", ") }));
   return question;
 }
 
@@ -67,7 +69,7 @@ export async function stateFrom(given, question, { questions, filler }) {
       ask(about, request);
     } catch (thrown) {
       const error = asCoreError(thrown);
-      if (error.kind !== "impossible") throw new GivenError(lower(errorWords(error, units)));
+      if (error.kind !== "impossible") throw new GivenError(errorWords(error, units));
     }
   };
   check("finish-time", { scenario, with: { effort: { kind: "even" } } });
@@ -93,14 +95,14 @@ export function unitsFrom({ units, lang }) {
 /** @param {string} name @param {string | null} text @returns {Record<string, any>} */
 function parsed(name, text) {
   if (!text?.trim()) return {};
-  if (text.length > MOST_CHARACTERS) throw new GivenError(`its ${name} is too long.`);
+  if (text.length > MOST_CHARACTERS) throw new GivenError(words("tooLong", { name }));
   try {
     const value = JSON.parse(text);
     if (value !== null && typeof value === "object" && !Array.isArray(value)) return value;
   } catch {
     // Said below.
   }
-  throw new GivenError(`its ${name} is not a JSON object.`);
+  throw new GivenError(words("notObject", { name }));
 }
 
 /** Whatever goes wrong inside is a sentence too. @template T @param {() => T | Promise<T>} reading */
@@ -109,9 +111,6 @@ async function read(reading) {
     return await reading();
   } catch (error) {
     if (error instanceof GivenError) throw error;
-    throw new GivenError(error instanceof LinkError ? lower(error.message) : "its numbers cannot be read.");
+    throw new GivenError(error instanceof LinkError ? error.message : words("unreadable"));
   }
 }
-
-/** @param {string} sentence */
-const lower = (sentence) => sentence.charAt(0).toLowerCase() + sentence.slice(1);

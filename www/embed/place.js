@@ -13,12 +13,13 @@ import { encode } from "../state/address.js";
 import { createStore } from "../state/history.js";
 import { scenarioFiller } from "../state/scenario.js";
 import { questionGiven, stateFrom } from "./given.js";
-import { open } from "../words/index.js";
+import { book, languageTag, open } from "../words/index.js";
 import { fixNumbers, guardFixed, limited, limitsFrom } from "./limits.js";
 import { GROUND, placeStyle, REM } from "./style.js";
 
 /** @import { State } from "../state/history.js" */
 
+const words = book("embed");
 /** The address of the whole page. */
 const PAGE = new URL("./", import.meta.url);
 const REST_MS = 400;
@@ -50,9 +51,9 @@ export async function show(element, room, wanted) {
   const theme = attribute("theme");
   const status = h("p", { class: "notice", role: "status", hidden: true });
   const host = h("div");
-  const back = h("button", { type: "button", hidden: true, onclick: () => store.replace(first) }, "Back to the start");
-  const whole = h("a", { target: "_blank", rel: "noopener", href: PAGE.href }, "All the numbers, in Fasterby");
-  const ground = h("div", { class: GROUND, part: "page", lang: "en-GB", ...((theme === "light" || theme === "dark") && { "data-theme": theme }) },
+  const back = h("button", { type: "button", hidden: true, onclick: () => store.replace(first) }, words("backToStart"));
+  const whole = h("a", { target: "_blank", rel: "noopener", href: PAGE.href }, words("allNumbers"));
+  const ground = h("div", { class: GROUND, part: "page", lang: languageTag(), ...((theme === "light" || theme === "dark") && { "data-theme": theme }) },
     host, h("div", { class: "foot", part: "foot" }, back, whole), status);
   room.style.setProperty(REM, getComputedStyle(room).fontSize);
 

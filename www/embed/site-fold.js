@@ -3,9 +3,12 @@
 
 import { home } from "#delivery";
 import { html } from "../parts/html.js";
+import { book, open } from "../words/index.js";
 
 /** @import { Fold } from "../parts/folds.js" */
 /** @import { Units } from "../units.js" */
+
+const words = book("shared");
 
 /** @typedef {{ link: () => Promise<string>, units: () => Units, title: string }} OnScreen what is on the page now */
 
@@ -16,16 +19,16 @@ export function siteFold(now) {
   const body = html("div");
   let loading = false;
   return [{
-    id: "site", name: "Put this on your site", gist: "Two lines that show this question with these numbers.", body,
-    async onToggle(open) {
-      if (!open || loading) return;
+    id: "site", name: words("site"), gist: words("siteGist"), body,
+    async onToggle(opened) {
+      if (!opened || loading) return;
       loading = true;
       try {
-        const { snippets } = await import("./snippet.js");
+        const [{ snippets }] = await Promise.all([import("./snippet.js"), open("embed")]);
         body.replaceWith(snippets(from, now));
       } catch {
         loading = false;
-        body.textContent = "This could not be loaded. Check the connection and open it again.";
+        body.textContent = words("notLoaded");
       }
     },
   }];

@@ -3,11 +3,17 @@
 
 import { h } from "../frame/dom.js";
 import { uniqueId } from "../parts/html.js";
+import { book, language } from "../words/index.js";
 
 /** @import { OnScreen } from "./site-fold.js" */
 
+const words = book("embed");
+
 /** @param {string} text */
 const escaped = (text) => text.replace(/[&<>"]/g, (sign) => `&#${sign.charCodeAt(0)};`);
+
+/** The language, where the page speaks another than its usual one. @param {string} name @param {string} [quote] */
+const spoken = (name, quote = '"') => (language() === "en" ? "" : `${name}${quote}${language()}${quote}`);
 
 /**
  * The element and its script.
@@ -19,7 +25,7 @@ export function elementSnippet(home, { link, units, title }) {
   const id = state.split("/")[0];
   const more = state === id ? "" : ` state="${escaped(state)}"`;
   return `<script type="module" src="${escaped(new URL("embed.js", home).href)}"></script>
-<faster-by question="${escaped(id)}"${more} units="${escaped(units.join(" "))}"><p>${escaped(title)} <a href="${escaped(link)}">Work it out in Fasterby</a>.</p></faster-by>`;
+<faster-by question="${escaped(id)}"${more} units="${escaped(units.join(" "))}"${spoken(" lang=")}><p>${escaped(title)} <a href="${escaped(link)}">${escaped(words("workItOut"))}</a>.</p></faster-by>`;
 }
 
 /**
@@ -29,13 +35,13 @@ export function elementSnippet(home, { link, units, title }) {
  */
 export function frameSnippet(home, { link, title }) {
   const state = link.slice(link.indexOf("#"));
-  return `<iframe src="${escaped(new URL(`embed/frame.html${state}`, home).href)}" title="${escaped(title)}" width="100%" height="1000"></iframe>`;
+  return `<iframe src="${escaped(new URL(`embed/frame.html${spoken("?lang=", "")}${state}`, home).href)}" title="${escaped(title)}" width="100%" height="1000"></iframe>`;
 }
 
 /** @param {URL} home @param {OnScreen} now */
 export function snippets(home, now) {
-  const element = example("For your page, where scripts are allowed", "Copy the two lines");
-  const frame = example("In a frame, where they are not", "Copy the frame");
+  const element = example(words("withScripts"), words("copyLines"));
+  const frame = example(words("inFrame"), words("copyFrame"));
   const write = async () => {
     const shown = { link: await now.link(), units: Object.values(now.units()), title: now.title };
     element.write(elementSnippet(home, shown));
@@ -43,13 +49,13 @@ export function snippets(home, now) {
   };
   write();
   return h("div", { class: "snippets", onfocusin: write, onpointerenter: write },
-    h("p", {}, "The lines hold the numbers that are on the page now, yours among them. Visitors may change them; nothing they enter leaves their device."),
+    h("p", {}, words("holdsNumbers")),
     element.element, frame.element,
-    h("p", { class: "soft" }, `A site with a content policy also needs: script-src ${home.origin} 'wasm-unsafe-eval'; connect-src ${home.origin}. For the frame: frame-src ${home.origin}.`),
-    h("p", { class: "soft" }, "To keep your page still while the question loads, give it room in your own style sheet: faster-by { display: flow-root; min-height: 100vh }"));
+    h("p", { class: "soft" }, words("contentPolicy", { directives: `script-src ${home.origin} 'wasm-unsafe-eval'; connect-src ${home.origin}`, frame: `frame-src ${home.origin}` })),
+    h("p", { class: "soft" }, words("keepStill", { rule: "faster-by { display: flow-root; min-height: 100vh }" })));
 
-  /** @param {string} label @param {string} words */
-  function example(label, words) {
+  /** @param {string} label @param {string} button */
+  function example(label, button) {
     const id = uniqueId("snippet");
     const text = h("textarea", { id, class: "snippet", readonly: true, rows: 4, spellcheck: "false", wrap: "soft" });
     const done = h("span", { role: "status" });
@@ -58,13 +64,13 @@ export function snippets(home, now) {
       text.select();
       try {
         await navigator.clipboard.writeText(text.value);
-        done.textContent = "Copied.";
+        done.textContent = words("copied");
       } catch {
-        done.textContent = "Selected: copy it with your keyboard.";
+        done.textContent = words("selected");
       }
     };
     return {
-      element: h("div", {}, h("label", { for: id }, label), text, h("p", { class: "row-actions" }, h("button", { type: "button", onclick: copy }, words), done)),
+      element: h("div", {}, h("label", { for: id }, label), text, h("p", { class: "row-actions" }, h("button", { type: "button", onclick: copy }, button), done)),
       /** @param {string} lines */
       write(lines) {
         if (text.value !== lines) text.value = lines;

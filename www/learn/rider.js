@@ -2,6 +2,7 @@
 /** The rider of the story: a typical one, on a flat road in still air, with the numbers that the reader has changed. Asks the core about them. */
 
 import { ask } from "../core.js";
+import { LOWER_BARS } from "../questions/shared/published.js";
 import { story } from "./start-here.js";
 
 /** @import { FinishTimeAnswer, HoldOrFadeAnswer, PowerOrDragAnswer, SpeedForWattsAnswer } from "../types/core.d.ts" */
@@ -72,7 +73,7 @@ export function bothChanges({ cda_m2, power_w, power_change, ...rest }, cda_chan
 }
 
 /** The means of what lower bars did to five riders (Polanco et al. 2020). @param {Numbers} numbers @returns {Numbers} */
-export const withLowerBars = (numbers) => ({ ...numbers, cda_m2: numbers.cda_m2 * (1 - 0.107), power_w: numbers.power_w * (1 - 0.095) });
+export const withLowerBars = (numbers) => ({ ...numbers, cda_m2: numbers.cda_m2 * (1 - LOWER_BARS.cda[0]), power_w: numbers.power_w * (1 - LOWER_BARS.power[0]) });
 
 /** How the lower position goes. @param {Numbers} numbers */
 export const fadeOf = ({ cda_m2, begins_s }) => ({ tired_cda_m2: Number((cda_m2 * TIRED_OVER_KEPT).toFixed(3)), begins_s, complete_s: begins_s + FADING_S });

@@ -1,8 +1,9 @@
 // @ts-check
 /** One step of the story: a heading, a sentence with its numbers, what the core says, something to try, and a chart. */
 
-import { html, say, strong } from "../parts/html.js";
+import { html, say } from "../parts/html.js";
 import { sentence } from "../parts/sentence.js";
+import { book } from "../words/index.js";
 import { BEGAN, numbersOf, RANGES } from "./rider.js";
 import { story } from "./start-here.js";
 
@@ -20,6 +21,7 @@ import { story } from "./start-here.js";
  * @property {() => void} destroy
  */
 
+const tell = book("learn");
 /** What is said aloud has stood still for this long. */
 const QUIET_MS = 700;
 
@@ -43,7 +45,7 @@ export function moveTo({ store }, changes, phase) {
  * @param {object} options
  * @param {string} options.title
  * @param {readonly (string | BoundNumber)[]} options.words
- * @param {Words} options.toTry
+ * @param {string} options.toTry
  * @param {HTMLElement} options.chart
  * @param {readonly Node[]} [options.notes] after what the core says
  */
@@ -54,7 +56,7 @@ export function stepFrame({ title, words, toTry, chart, notes = [] }) {
   const since = html("p", { class: "takes", hidden: true });
   const element = html("section", { class: "step", "aria-label": title }, ask.element,
     html("div", { class: "work" },
-      html("div", { class: "answer" }, told, heard, since, html("p", { class: "takes no-print" }, strong("Try it. "), ...(typeof toTry === "string" || toTry instanceof Node ? [toTry] : toTry))),
+      html("div", { class: "answer" }, told, heard, since, html("p", { class: "takes no-print" }, ...tell.parts("tryIt", { what: toTry }))),
       html("div", { class: "picture" }, chart),
       html("div", { class: "notes" }, ...notes)));
   const numbers = words.filter((word) => typeof word !== "string");
@@ -82,7 +84,7 @@ export function stepFrame({ title, words, toTry, chart, notes = [] }) {
     since(now, names, words) {
       const changed = names.some((name) => Math.abs(now[name] - BEGAN[name]) > 1e-9);
       since.hidden = !changed;
-      if (changed) say(since, [strong("What you changed. "), html("span", {}, ...[words()].flat())]);
+      if (changed) say(since, [...tell.parts("youChanged"), " ", html("span", {}, ...[words()].flat())]);
     },
   };
 }

@@ -2,10 +2,13 @@
 /** The six steps in their order, and the end. Fetched when the story is first opened. */
 
 import { html } from "../parts/html.js";
+import { book } from "../words/index.js";
+import { titleOf } from "../questions/shared/names.js";
 import { citations } from "../questions/shared/worked-out.js";
 import { howLong } from "./how-long.js";
 import { lostAtTheEnd } from "./lost-at-the-end.js";
 import { numbersOf } from "./rider.js";
+import { story } from "./start-here.js";
 import { tenAgainstTen } from "./ten-against-ten.js";
 import { uphillAndWind } from "./uphill-and-wind.js";
 import { wallOfAir } from "./wall-of-air.js";
@@ -16,22 +19,22 @@ import { yourTurn } from "./your-turn.js";
 /** @import { State } from "../state/history.js" */
 /** @import { Step } from "./step.js" */
 
+const words = book("learn");
 /** What the story quotes. */
 const SOURCES = ["dynamic-parameter", "four-and-twenty", "laursen-2002", "polanco-2020", "faulkner-2021", "martin-1998"];
 
 /** @param {HTMLElement} host @param {Tools} tools @returns {View} */
-export function createStory(host, tools) {
+export function create(host, tools) {
   const mass = tools.units.quantity("mass", tools.field("scenario.rider.total_mass_kg")?.default ?? 0, tools.store.get().units);
   const steps = [wallOfAir, whereWattsGo, howLong, tenAgainstTen, lostAtTheEnd, uphillAndWind].map((step) => step(tools));
   const end = yourTurn(tools);
-  host.querySelector(".starting")?.remove();
-  host.append(
-    html("p", { class: "also" }, "You may have heard that it does. Here are six things to try, each with a number or two to change, and a rider who does not mind. "
-      + `They and their bicycle are typical, ${mass} in all, on a flat road in still air until you say otherwise. A number changed in one step holds in all of them, and every figure is worked out as you go.`),
+  host.replaceChildren(
+    html("h1", {}, titleOf(story.id)),
+    html("p", { class: "also" }, words("lead", { mass })),
     ...steps.map(({ element }) => element),
     end.element,
     html("div", { class: "step passage" },
-      html("p", {}, "What the story does not change is the page’s own typical number: mass, tyres, bearings and critical power from memory, the others published or assumed, as it says beside each under Your numbers."),
+      html("p", {}, words("coda")),
       citations(SOURCES)),
   );
 

@@ -3,12 +3,17 @@
 
 import { valueChanges } from "../frame/bound-number.js";
 import { html, say, strong } from "../parts/html.js";
+import { nameOf, titleOf } from "../questions/shared/names.js";
+import { shortPercent } from "../questions/shared/published.js";
+import { listParts } from "../questions/shared/list.js";
+import { book } from "../words/index.js";
 import { BEGAN, numbersOf } from "./rider.js";
 
 /** @import { Tools } from "../questions/index.js" */
 /** @import { State } from "../state/history.js" */
 /** @import { Name, Numbers } from "./rider.js" */
 
+const words = book("learn");
 const QUESTION = "power-or-drag";
 /** What that question has a place for. @type {readonly Name[]} */
 const TAKEN_ALONG = ["power_w", "cda_m2", "power_change", "cda_change"];
@@ -17,17 +22,17 @@ const TAKEN_ALONG = ["power_w", "cda_m2", "power_change", "cda_change"];
 export function yourTurn(tools) {
   const { store, units: show } = tools;
   const told = html("p", { class: "also" });
-  const along = html("button", { type: "button", class: "choose" }, "Ask it of my own ride, with what I changed");
-  const asItIs = html("button", { type: "button", class: "choose" }, "Ask it of my own ride");
-  const element = html("section", { class: "step", "aria-label": "Now your own ride" },
-    html("div", { class: "ask" }, html("h2", {}, "Now your own ride")),
+  const along = html("button", { type: "button", class: "choose" }, words("askChanged"));
+  const asItIs = html("button", { type: "button", class: "choose" }, words("askOwn"));
+  const element = html("section", { class: "step", "aria-label": words("endTitle") },
+    html("div", { class: "ask" }, html("h2", {}, words("endTitle"))),
     told,
     html("p", { class: "chooses no-print" }, along, asItIs),
-    html("p", { class: "takes" }, "So far none of this has touched your own numbers, and Undo takes it back if you bring something along. The slope, the wind and the position that is lost have their place under Your numbers and in Hold or fade."));
+    html("p", { class: "takes" }, words("untouched", { holdOrFade: nameOf("hold-or-fade") })));
   along.addEventListener("click", () => {
     takeAlong(numbersOf(store.get()));
     tools.go(QUESTION);
-    tools.notify("What you changed in the story is in your own numbers now. Undo takes it back.");
+    tools.notify(words("taken"));
   });
   asItIs.addEventListener("click", () => tools.go(QUESTION));
 
@@ -53,19 +58,18 @@ export function yourTurn(tools) {
     element,
     /** @param {State} state @param {Numbers} numbers */
     update({ units }, numbers) {
-      const percent = (/** @type {number} */ share) => show.percent(Math.abs(share), 1).replace(".0", "");
+      const percent = (/** @type {number} */ share) => shortPercent(Math.abs(share));
       /** @type {Record<string, string>} */
-      const words = {
+      const called = {
         power_w: show.quantity("power", numbers.power_w, units, { digits: 0 }),
-        cda_m2: `a CdA of ${show.quantity("area", numbers.cda_m2, units)}`,
-        power_change: `${percent(numbers.power_change)} more power`,
-        cda_change: `${percent(numbers.cda_change)} less drag`,
+        cda_m2: words("changedCda", { area: show.quantity("area", numbers.cda_m2, units) }),
+        power_change: words("morePower", { percent: percent(numbers.power_change) }),
+        cda_change: words("lessDrag", { percent: percent(numbers.cda_change) }),
       };
       const names = changed(numbers);
       along.hidden = names.length === 0;
-      say(told, names.length
-        ? ["You changed ", ...names.flatMap((name, i) => [i === 0 ? "" : i === names.length - 1 ? " and " : ", ", strong(words[name])]), ". Bring that along to “More power, or less drag?”, or open it with the numbers that are there."]
-        : ["The rider of this story is not you. “More power, or less drag?” asks the same of your own power, position, course and day, and says how sure the answer is."]);
+      const question = titleOf(QUESTION);
+      say(told, names.length ? words.parts("bringAlong", { list: listParts(names.map((name) => strong(called[name]))), question }) : words("notYou", { question }));
     },
   };
 }

@@ -66,7 +66,7 @@ export function sentence({ title, words, onOpen, level = 1 }) {
 
 /** @param {string} text */
 function leadingPunctuation(text) {
-  return /^[,.;:?!)]+/.exec(text)?.[0] ?? "";
+  return /^[\u00a0\u202f]?[,.;:?!)]+/.exec(text)?.[0] ?? "";
 }
 
 /**

@@ -1,5 +1,5 @@
 // @ts-check
-/** How sure a difference is, as a weight of type and in words. */
+/** How sure a difference is, as a chance and as a weight of type. */
 
 /** @typedef {"sure" | "likely" | "open"} Weight */
 
@@ -20,18 +20,11 @@ function normalBelow(z) {
  * Type is as heavy as the figure is sure: above two standard deviations, between one and two, below one.
  * @param {object} difference
  * @param {number} difference.value Its sign does not matter.
- * @param {number | null} difference.sd Nothing or zero: sure, with nothing to say.
- * @param {string} [difference.otherwise] What the other outcome is called: "it is faster".
- * @param {number} [difference.chance] The chance of the claimed sign, where draws have counted it; otherwise a normal one is taken.
- * @returns {{ weight: Weight, words: string }}
+ * @param {number | null} difference.sd Nothing or zero: sure.
+ * @returns {{ weight: Weight, chance: number }} `chance` is that of the sign being right, 1 where nothing is in doubt.
  */
-export function howSure({ value, sd, otherwise = "it is the other way", chance }) {
-  if (!sd || !(sd > 0)) return { weight: "sure", words: "" };
+export function howSure({ value, sd }) {
+  if (!sd || !(sd > 0)) return { weight: "sure", chance: 1 };
   const deviations = Math.abs(value) / sd;
-  const right = chance ?? normalBelow(deviations);
-  if (deviations >= 2.5) return { weight: "sure", words: "all but certain" };
-  if (deviations >= 2) return { weight: "sure", words: "very likely" };
-  if (deviations >= 1) return { weight: "likely", words: "likely" };
-  const others = Math.min(0.5, Math.max(0.01, 1 - right));
-  return { weight: "open", words: `too close to call: 1\u00a0in\u00a0${Math.round(1 / others)} ${otherwise}` };
+  return { weight: deviations >= 2 ? "sure" : deviations >= 1 ? "likely" : "open", chance: Math.min(1 - 1e-9, normalBelow(deviations)) };
 }

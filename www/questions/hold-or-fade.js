@@ -140,7 +140,7 @@ function create(host, tools) {
     byShare.update(answer, { whole_s: traded.difference_s, settled });
     say(level, breakEven(tools, state, answer));
     drawTakes(state);
-    surer.update(answer.surer, { sd: answer.difference_s.sd, plusMinus: units.plusMinusTime, of: "the difference" });
+    surer.update(answer.surer, { sd: answer.difference_s.sd, plusMinus: units.plusMinusTime, of: "difference" });
     say(reasons, why(tools, state, answer, traded));
     grid.update(answer);
     foldList.update({ why: { gist: whyGist(tools, answer, traded) }, table: { hidden: answer.columns.share.length === 0 } });

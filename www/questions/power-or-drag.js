@@ -8,6 +8,11 @@ import { effortOf } from "./shared/effort.js";
 
 const ID = "power-or-drag";
 
+/** @param {State} state */
+export function request({ scenario, with: details }) {
+  return { scenario, with: { ...details[ID], effort: effortOf(details[ID].effort) } };
+}
+
 /** @type {Question} */
 export const question = {
   id: ID,
@@ -16,8 +21,3 @@ export const question = {
   request,
   load: () => import("./power-or-drag/view.js"),
 };
-
-/** @param {State} state */
-export function request({ scenario, with: details }) {
-  return { scenario, with: { ...details[ID], effort: effortOf(details[ID].effort) } };
-}

@@ -2,9 +2,12 @@
 /** "Take it with you": a fold at the end of every question. What makes the files is loaded when the fold is first opened. */
 
 import { html } from "../parts/html.js";
+import { book, open } from "../words/index.js";
 
 /** @import { Fold } from "../parts/folds.js" */
 /** @import { Shown } from "./files.js" */
+
+const words = book("shared");
 
 /**
  * @param {HTMLElement} host where the questions are shown, one at a time
@@ -19,22 +22,22 @@ export function takeFold(host, current) {
     fold() {
       list = null;
       const body = html("div", { class: "take" });
-      /** @param {boolean} open */
-      const onToggle = async (open) => {
+      /** @param {boolean} opened */
+      const onToggle = async (opened) => {
         list = null;
-        if (!open) return;
+        if (!opened) return;
         try {
-          const { saveList } = await import("./save-list.js");
+          const [{ saveList }] = await Promise.all([import("./save-list.js"), open("save")]);
           if (!body.isConnected) return;
           body.replaceChildren();
           list = saveList(body, host, current).update;
           list();
         } catch (error) {
           console.error(error);
-          body.replaceChildren(html("p", { class: "soft" }, "This part of the page could not be loaded. Check the connection, close this and open it again."));
+          body.replaceChildren(html("p", { class: "soft" }, words("notLoaded")));
         }
       };
-      return { id: "take", name: "Take it with you", gist: "Pictures, tables and every figure as files, made on this device.", body, onToggle };
+      return { id: "take", name: words("take"), gist: words("takeGist"), body, onToggle };
     },
     /** Follows what the question has drawn. */
     update: () => list?.(),

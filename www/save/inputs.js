@@ -4,8 +4,11 @@
 import { kindOf, plusMinus, quantity } from "../units.js";
 import { labelOf } from "../frame/words.js";
 import { courseLengthM } from "../state/scenario.js";
+import { book } from "../words/index.js";
 
 /** @import { State } from "../state/history.js" */
+
+const words = book("save");
 
 /** @typedef {{ label: string, value: string, known: string }} Input */
 /** @typedef {{ title: string, inputs: Input[] }} InputGroup */
@@ -19,25 +22,30 @@ export function inputsOf({ scenario, units }, positions) {
   /** @param {any} part @param {string} path @returns {Input[]} */
   const numbers = (part, path) => Object.entries(part ?? {}).flatMap(([key, held]) => {
     const at = `${path}.${key}`;
-    if (Array.isArray(held)) return held.length ? [{ label: labelOf(at), value: `${held.length} rows`, known: "" }] : [];
+    if (Array.isArray(held)) return held.length ? [{ label: labelOf(at), value: words("rows", { count: held.length }), known: "" }] : [];
     if (held && typeof held === "object" && !("value" in held)) return numbers(held, at);
     const value = typeof held === "number" ? held : held?.value;
     if (typeof value !== "number" || !labelOf(at)) return [];
     const kind = kindOf(at);
     const spread = held.sd ? ` ${plusMinus(kind, held.sd, units)}` : "";
-    return [{ label: labelOf(at), value: quantity(kind, value, units) + spread, known: held.source ?? "" }];
+    return [{ label: labelOf(at), value: quantity(kind, value, units) + spread, known: knownWords(held.source) }];
   });
   const { course, conditions, start } = scenario;
   const road = course.kind === "profile"
-    ? [{ label: "Course", value: `${course.points.length} points over ${quantity("distance", courseLengthM(course), units)}`, known: "" }]
-    : [...numbers(course, "scenario.course"), { label: "Out and back", value: course.out_and_back ? "yes" : "no", known: "" }];
-  const pressure = conditions.pressure_hpa === undefined ? [] : [{ label: "Air pressure is given for", value: conditions.pressure_is === "course" ? "the course" : "sea level", known: "" }];
+    ? [{ label: words("course"), value: words("pointsOver", { count: course.points.length, distance: quantity("distance", courseLengthM(course), units) }), known: "" }]
+    : [...numbers(course, "scenario.course"), { label: words("outAndBack"), value: words(course.out_and_back ? "yes" : "no"), known: "" }];
+  const pressure = conditions.pressure_hpa === undefined ? [] : [{ label: words("pressureFor"), value: words(conditions.pressure_is === "course" ? "theCourse" : "seaLevel"), known: "" }];
   return [
-    { title: "Rider and bicycle", inputs: [...numbers(scenario.rider, "scenario.rider"), ...numbers(scenario.bike, "scenario.bike")] },
-    ...positions.map((index) => ({ title: `Position: ${scenario.positions[index].name}`, inputs: numbers(scenario.positions[index], `scenario.positions[${index}]`) })),
-    { title: "Power", inputs: numbers(scenario.power, "scenario.power") },
-    { title: "Course", inputs: [...road, ...(typeof start === "string" ? [{ label: "Start", value: start, known: "" }] : numbers(start, "scenario.start"))] },
-    { title: "Conditions", inputs: [...numbers(conditions, "scenario.conditions"), ...pressure] },
-    { title: "The model", inputs: numbers({ model_error_share: scenario.model_error_share }, "scenario") },
+    { title: words("riderAndBicycle"), inputs: [...numbers(scenario.rider, "scenario.rider"), ...numbers(scenario.bike, "scenario.bike")] },
+    ...positions.map((index) => ({ title: words("position", { name: scenario.positions[index].name }), inputs: numbers(scenario.positions[index], `scenario.positions[${index}]`) })),
+    { title: words("power"), inputs: numbers(scenario.power, "scenario.power") },
+    { title: words("course"), inputs: [...road, ...(typeof start === "string" ? [{ label: words("start"), value: words(start === "rolling" ? "rolling" : "standing"), known: "" }] : numbers(start, "scenario.start"))] },
+    { title: words("conditions"), inputs: [...numbers(conditions, "scenario.conditions"), ...pressure] },
+    { title: words("theModel"), inputs: numbers({ model_error_share: scenario.model_error_share }, "scenario") },
   ];
+}
+
+/** @param {unknown} source how a number is known */
+function knownWords(source) {
+  return source === "typical" || source === "estimated" || source === "measured" ? words(source) : "";
 }

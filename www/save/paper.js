@@ -2,12 +2,14 @@
 /** What a printed page holds beside what is on the screen: every input with its source, and the link as text and as a QR code. */
 
 import { html } from "../parts/html.js";
+import { book, open } from "../words/index.js";
 import { inputsOf } from "./inputs.js";
 import { qrCode } from "./qr-code.js";
 
 /** @import { State } from "../state/history.js" */
 /** @import { Question } from "../questions/index.js" */
 
+const words = book("save");
 /** A longer link would fill the page, and nobody types it. */
 const MOST_CHARACTERS = 1000;
 
@@ -16,7 +18,8 @@ const MOST_CHARACTERS = 1000;
  * @param {HTMLElement} host where the question is
  * @param {() => { state: State, question: Question }} current
  */
-export function keepPaper(host, current) {
+export async function keepPaper(host, current) {
+  await open("save");
   /** @type {HTMLElement | null} */
   let paper = null;
   addEventListener("beforeprint", () => {
@@ -24,7 +27,7 @@ export function keepPaper(host, current) {
     const { state, question } = current();
     // The story has numbers of its own, on its charts.
     if (question.story) return;
-    paper = html("section", { class: "paper", "aria-label": "Inputs and link" }, inputsPart(state, question), ...linkPart(location.href));
+    paper = html("section", { class: "paper", "aria-label": words("inputsAndLink") }, inputsPart(state, question), ...linkPart(location.href));
     host.append(paper);
   });
   addEventListener("afterprint", () => {
@@ -37,15 +40,15 @@ export function keepPaper(host, current) {
 function inputsPart(state, { id, positionFields }) {
   const compared = (positionFields ?? []).map((name) => Number(state.with[id]?.[name])).filter((index) => state.scenario.positions[index]);
   const groups = inputsOf(state, compared.length ? [...new Set(compared)] : [state.scenario.riding_position]);
-  return html("div", {}, html("h2", {}, "What went in ", html("span", { class: "soft" }, "(± is one standard deviation; a number without one is taken as exact)")), html("div", { class: "inputs" }, ...groups.flatMap(({ title, inputs }) => [
+  return html("div", {}, html("h2", {}, words("whatWentIn"), " ", html("span", { class: "soft" }, words("plusMinus"))), html("div", { class: "inputs" }, ...groups.flatMap(({ title, inputs }) => [
     html("h3", {}, title),
-    ...inputs.map(({ label, value, known }) => html("p", {}, `${label} `, html("b", {}, value), known ? `, ${known}` : "")),
+    ...inputs.map(({ label, value, known }) => html("p", {}, ...(known ? words.parts("inputKnown", { label, value, known }) : words.parts("input", { label, value })))),
   ])));
 }
 
 /** @param {string} link */
 function linkPart(link) {
-  if (link.length > MOST_CHARACTERS) return [html("p", { class: "link-part" }, "The link to these numbers is too long for paper. Share it, or save the question as a file.")];
+  if (link.length > MOST_CHARACTERS) return [html("p", { class: "link-part" }, words("linkTooLong"))];
   const code = qrCode(link);
-  return [...(code ? [code] : []), html("p", { class: "link-part" }, "The same question with these numbers, to change and ask again: ", html("span", { class: "link" }, link))];
+  return [...(code ? [code] : []), html("p", { class: "link-part" }, ...words.parts("sameQuestion", { link: html("span", { class: "link" }, link) }))];
 }

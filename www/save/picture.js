@@ -1,6 +1,9 @@
 // @ts-check
 /** A chart of the page as a picture of its own: every style written into it, its text still text. */
 
+import { book } from "../words/index.js";
+
+const say = book("save");
 const SVG = "http://www.w3.org/2000/svg";
 /** Around the chart, in pixels: words may reach a little beyond it. */
 const MARGIN_PX = 16;
@@ -89,7 +92,7 @@ export async function png(chart) {
     canvas.width = image.width * PNG_SCALE;
     canvas.height = image.height * PNG_SCALE;
     canvas.getContext("2d")?.drawImage(image, 0, 0, canvas.width, canvas.height);
-    return await new Promise((resolve, reject) => canvas.toBlob((blob) => (blob ? resolve(blob) : reject(new Error("The picture could not be made."))), "image/png"));
+    return await new Promise((resolve, reject) => canvas.toBlob((blob) => (blob ? resolve(blob) : reject(new Error(say("noPicture")))), "image/png"));
   } finally {
     URL.revokeObjectURL(address);
   }

@@ -3,7 +3,9 @@
 
 import { encode } from "uqr";
 import { svg } from "../parts/svg.js";
+import { book } from "../words/index.js";
 
+const words = book("save");
 /** The standard asks for four light modules all round. */
 const QUIET_ZONE = 4;
 /** Beyond this many modules a side, a printed code the size of a matchbox no longer reads reliably. Common practice, no source. */
@@ -20,6 +22,6 @@ export function qrCode(link) {
   }
   if (code.size > MOST_MODULES) return null;
   const dark = code.data.flatMap((row, y) => row.map((on, x) => (on ? `M${x} ${y}h1v1h-1z` : ""))).join("");
-  return svg("svg", { class: "qr", viewBox: `0 0 ${code.size} ${code.size}`, role: "img", "aria-label": "QR code of the link", "shape-rendering": "crispEdges" },
+  return svg("svg", { class: "qr", viewBox: `0 0 ${code.size} ${code.size}`, role: "img", "aria-label": words("qrCode"), "shape-rendering": "crispEdges" },
     svg("rect", { width: code.size, height: code.size, fill: "#fff" }), svg("path", { d: dark, fill: "#000" }));
 }

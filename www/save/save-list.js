@@ -2,38 +2,31 @@
 /** What a question has to save, each with its buttons: its charts, its tables, the figures behind them, and the whole of it. */
 
 import { html, say } from "../parts/html.js";
+import { book } from "../words/index.js";
 import { columnTables, csvText, tableRows } from "./csv.js";
 import { fileName, hand, questionText } from "./files.js";
 import { png, svgText } from "./picture.js";
 
 /** @import { Shown } from "./files.js" */
 
-/** @typedef {{ kind: string, name: string, file: string, element?: Element }} Item `name` is read, `file` is its part of the file's name */
-/** @typedef {(shown: Shown, item: Item) => Promise<Blob> | Blob} Make */
+const words = book("save");
 
-/** @type {Record<string, { title: string, note?: string, buttons: [label: string, ending: string, make: Make][] }>} */
+/** @typedef {{ kind: keyof typeof KINDS, name: string, file: string, element?: Element }} Item `name` is read, `file` is its part of the file's name */
+/** @typedef {(shown: Shown, item: Item) => Promise<Blob> | Blob} Make */
+/** @typedef {[label: string, ending: string, make: Make]} Button */
+
+/** The buttons of each kind, in the order that they are listed. */
 const KINDS = {
-  chart: {
-    title: "Charts",
-    buttons: [
-      ["SVG", "svg", (_, item) => new Blob([svgText(/** @type {SVGSVGElement} */ (item.element))], { type: "image/svg+xml" })],
-      ["PNG", "png", (_, item) => png(/** @type {SVGSVGElement} */ (item.element))],
-    ],
-  },
-  table: {
-    title: "Tables, as they are shown",
-    buttons: [["CSV", "csv", async (_, item) => csv(await rowsOf(/** @type {HTMLTableElement} */ (item.element)))]],
-  },
-  columns: {
-    title: "The figures behind the charts, in full and in SI units",
-    buttons: [["CSV", "csv", ({ answer }, item) => csv(tablesOf(answer).find(({ by }) => by === item.file)?.rows ?? [])]],
-  },
-  question: {
-    title: "The whole question",
-    buttons: [["JSON", "json", (shown) => new Blob([questionText(shown)], { type: "application/json" })]],
-  },
+  charts: /** @type {Button[]} */ ([
+    ["SVG", "svg", (_, item) => new Blob([svgText(/** @type {SVGSVGElement} */ (item.element))], { type: "image/svg+xml" })],
+    ["PNG", "png", (_, item) => png(/** @type {SVGSVGElement} */ (item.element))],
+  ]),
+  tables: /** @type {Button[]} */ ([["CSV", "csv", async (_, item) => csv(await rowsOf(/** @type {HTMLTableElement} */ (item.element)))]]),
+  columns: /** @type {Button[]} */ ([["CSV", "csv", ({ answer }, item) => csv(tablesOf(answer).find(({ by }) => by === item.file)?.rows ?? [])]]),
+  question: /** @type {Button[]} */ ([["JSON", "json", (shown) => new Blob([questionText(shown)], { type: "application/json" })]]),
 };
 
+const KIND_NAMES = /** @type {(keyof typeof KINDS)[]} */ (Object.keys(KINDS));
 /** How long a table may take to fill once its fold is open. */
 const MOST_MS = 5000;
 
@@ -48,19 +41,19 @@ export function saveList(element, host, current) {
   element.append(lists, said);
   let listed = "";
 
-  /** @param {Item} item @param {[string, string, Make]} button */
+  /** @param {Item} item @param {Button} button */
   function saveButton(item, [label, ending, make]) {
-    const button = html("button", { type: "button", "aria-label": `Save “${item.name}” as ${label}` }, label);
+    const button = html("button", { type: "button", "aria-label": words("saveAs", { name: item.name, kind: label }) }, label);
     button.addEventListener("click", async () => {
       const shown = current();
       if (!shown) return;
       try {
         const name = fileName(shown.question, item.file, ending);
         hand(name, await make(shown, item));
-        say(said, `Saved as ${name}.`);
+        say(said, words("savedAs", { file: name }));
       } catch (error) {
         console.error(error);
-        say(said, `“${item.name}” could not be saved as ${label}: ${error instanceof Error ? error.message : String(error)}`);
+        say(said, words("notSaved", { name: item.name, kind: label, why: error instanceof Error ? error.message : String(error) }));
       }
     });
     return button;
@@ -74,9 +67,9 @@ export function saveList(element, host, current) {
       const next = items.map(({ kind, name }) => `${kind} ${name}`).join("\n");
       if (next === listed) return;
       listed = next;
-      lists.replaceChildren(...Object.entries(KINDS).flatMap(([kind, { title, buttons }]) => {
-        const rows = items.filter((item) => item.kind === kind).map((item) => html("li", {}, html("span", {}, item.name), html("span", { class: "take-buttons" }, ...buttons.map((one) => saveButton(item, one)))));
-        return rows.length ? [html("h3", {}, title), html("ul", {}, ...rows)] : [];
+      lists.replaceChildren(...KIND_NAMES.flatMap((kind) => {
+        const rows = items.filter((item) => item.kind === kind).map((item) => html("li", {}, html("span", {}, item.name), html("span", { class: "take-buttons" }, ...KINDS[kind].map((one) => saveButton(item, one)))));
+        return rows.length ? [html("h3", {}, words(kind)), html("ul", {}, ...rows)] : [];
       }));
     },
   };
@@ -88,15 +81,15 @@ function itemsOf(host, { answer }) {
   const tables = Array.from(host.querySelectorAll("table")).filter((table) => !table.closest("[hidden], .paper"));
   return [
     ...charts.map((chart) => {
-      const name = chart.getAttribute("aria-label") ?? "Chart";
-      return { kind: "chart", name, file: chart.querySelector(".iso") ? "map" : name, element: chart };
+      const name = chart.getAttribute("aria-label") ?? words("chart");
+      return { kind: /** @type {const} */ ("charts"), name, file: chart.querySelector(".iso") ? "map" : name, element: chart };
     }),
     ...tables.map((table) => {
       const name = nameOf(table);
-      return { kind: "table", name, file: name, element: table };
+      return { kind: /** @type {const} */ ("tables"), name, file: name, element: table };
     }),
-    ...tablesOf(answer).map(({ by, rows }) => ({ kind: "columns", name: rows[0].join(", "), file: by })),
-    { kind: "question", name: "What was asked and what was answered", file: "" },
+    ...tablesOf(answer).map(({ by, rows }) => ({ kind: /** @type {const} */ ("columns"), name: rows[0].join(", "), file: by })),
+    { kind: /** @type {const} */ ("question"), name: words("askedAndAnswered"), file: "" },
   ];
 }
 
@@ -104,7 +97,7 @@ function itemsOf(host, { answer }) {
 function nameOf(table) {
   const fold = /** @type {HTMLElement | null} */ (table.closest("[data-fold]"));
   const caption = table.caption?.textContent?.split(/[,.;]/)[0];
-  return (fold?.dataset.fold === "table" ? null : fold?.querySelector(".fold-name")?.textContent) || caption || "Table";
+  return (fold?.dataset.fold === "table" ? null : fold?.querySelector(".fold-name")?.textContent) || caption || words("table");
 }
 
 /** @param {any} answer */
@@ -134,7 +127,7 @@ async function rowsOf(table) {
         resolve(undefined);
       });
       observer.observe(table, { childList: true, subtree: true });
-      setTimeout(() => reject(new Error("it is still being worked out.")), MOST_MS);
+      setTimeout(() => reject(new Error(words("stillWorking"))), MOST_MS);
     });
     return tableRows(table);
   } finally {

@@ -1,7 +1,14 @@
 /** The books of the page, by name; the English one says which texts a book holds. A new book is one line here and one file in each language. */
 export interface Books {
   core: typeof import("./en/core.js").default;
+  embed: typeof import("./en/embed.js").default;
+  "finish-time": typeof import("./en/finish-time.js").default;
+  learn: typeof import("./en/learn.js").default;
   page: typeof import("./en/page.js").default;
+  "power-or-drag": typeof import("./en/power-or-drag.js").default;
+  save: typeof import("./en/save.js").default;
+  shared: typeof import("./en/shared.js").default;
+  "speed-for-watts": typeof import("./en/speed-for-watts.js").default;
   units: typeof import("./en/units.js").default;
 }
 

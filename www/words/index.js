@@ -6,6 +6,16 @@ import { fill, parts } from "./template.js";
 /** @import { Books } from "./books.d.ts" */
 /** @import { Template } from "./template.js" */
 
+/** @import { Field } from "../parts/sentence.js" */
+
+/**
+ * @template {string} Key
+ * @typedef {{
+ *   (key: Key, values?: Record<string, string | number | Node | readonly (string | Node)[]>): (string | Node)[],
+ *   <F extends Field>(key: Key, values: Record<string, string | number | F>): (string | F)[],
+ * }} Parts
+ */
+
 /** The languages there are: what each calls itself, and the tag by which browsers know how it writes numbers and dates. */
 export const LANGUAGES = /** @type {const} */ ({
   en: { name: "English", tag: "en-GB" },
@@ -60,11 +70,18 @@ export async function open(name) {
 async function fetchBook(wanted, name) {
   try {
     // The build makes a part of its own of each file that this can mean.
-    return (await import(`./${wanted}/${name}.js`)).default;
+    return typeset((await import(`./${wanted}/${name}.js`)).default, wanted);
   } catch (error) {
     if (error instanceof Error && error.message.startsWith("Module not found in bundle")) return {};
     throw error;
   }
+}
+
+/** French sets a space that does not break before double signs and inside its quotes; the books are written with plain ones. @param {Record<string, Template>} texts @param {Language} wanted @returns {Record<string, Template>} */
+function typeset(texts, wanted) {
+  if (wanted !== "fr") return texts;
+  const set = (/** @type {string} */ text) => text.replace(/ ([;!?])/g, "\u202f$1").replace(/ ([:»])/g, "\u00a0$1").replace(/« /g, "«\u00a0");
+  return JSON.parse(JSON.stringify(texts), (_, value) => (typeof value === "string" ? set(value) : value));
 }
 
 /**
@@ -78,12 +95,8 @@ export function book(name) {
 
   /** The text at a key with its `{placeholders}` filled. @param {keyof Books[Name] & string} key @param {Record<string, string | number>} [values] */
   const say = (key, values) => fill(template(key), values, languageTag());
-  /**
-   * The text at a key as a run of texts, elements and fields: placeholders may be any of them, `**bold**` becomes an element.
-   * @template {object} [T=never]
-   * @param {keyof Books[Name] & string} key @param {Record<string, string | number | T | (string | T)[]>} [values] @returns {(string | HTMLElement | T)[]}
-   */
-  say.parts = (key, values) => parts(template(key), values, languageTag());
+  /** The text at a key as a run of texts and elements, or of texts and fields: placeholders may be any of them. `**bold**` becomes an element, but not beside fields. @type {Parts<keyof Books[Name] & string>} */
+  say.parts = (/** @type {string} */ key, /** @type {any} */ values) => /** @type {any[]} */ (parts(template(key), values, languageTag()));
   /** Whether there is a text at a key. @param {string} key @returns {key is keyof Books[Name] & string} */
   say.has = (key) => Object.hasOwn(shelf.get(name) ?? {}, key);
   return say;

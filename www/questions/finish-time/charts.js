@@ -3,6 +3,7 @@
 
 import { strong } from "../../parts/html.js";
 import { lineChart, valueAt } from "../../parts/line-chart.js";
+import { book } from "../../words/index.js";
 import { onScreen } from "../shared/layout.js";
 
 /** @import { Tools } from "../index.js" */
@@ -10,6 +11,8 @@ import { onScreen } from "../shared/layout.js";
 /** @import { FinishTimeAnswer } from "../../types/core.d.ts" */
 /** @import { MovePhase } from "../../parts/handle.js" */
 
+const words = book("finish-time");
+const shared = book("shared");
 const ID = "finish-time";
 const TIME_TICKS_S = [60, 120, 300, 600, 1200, 1800, 3600, 7200, 14400, 28800, 57600, 86400];
 /** All charts begin at the same edge. */
@@ -21,7 +24,8 @@ const LEFT_PX = 60;
  */
 export function finishTimeCharts({ store, units: show }, { rideOver, rideFor, settle }) {
   const watts = (/** @type {number} */ w) => show.quantity("power", w, store.get().units, { digits: 0 });
-  const kilojoules = (/** @type {number} */ shown) => `${show.number(shown, { digits: 1 })}\u00a0kJ`;
+  const workShown = (/** @type {number} */ shown) => show.quantity("work", show.fromDisplay("work", shown, store.get().units), store.get().units, { digits: 1 });
+  const unit = (/** @type {import("../../units.js").Kind} */ kind) => ({ unit: show.unitOf(kind, store.get().units).symbol });
   const number = (/** @type {number} */ value) => show.number(value);
   /** @type {FinishTimeAnswer | null} */
   let latest = null;
@@ -39,17 +43,23 @@ export function finishTimeCharts({ store, units: show }, { rideOver, rideFor, se
   const handles = (/** @type {string} */ label) => ({ you: { label, directions: /** @type {const} */ ("x"), onMove: (/** @type {{ x: number }} */ { x }, /** @type {MovePhase} */ phase) => move(x, phase) } });
   const low = (/** @type {number} */ width) => Math.round(Math.min(240, Math.max(200, width * 0.36)));
   const time = lineChart({
-    title: "Time of the best even effort at every distance", height: (width) => Math.round(Math.min(320, Math.max(240, width * 0.48))),
-    x: { name: "distance", kind: "log", format: number }, y: { name: "finish time", kind: "log", format: clock, read: show.time, ticks: TIME_TICKS_S },
-    handles: handles("Your event: left and right change how far"), reader: "Read the time at a distance",
+    title: words("timeTitle"), height: (width) => Math.round(Math.min(320, Math.max(240, width * 0.48))),
+    x: { name: words("distanceAxis", unit("distance")), kind: "log", format: number }, y: { name: words("timeAxis"), kind: "log", format: clock, read: show.time, ticks: TIME_TICKS_S },
+    handles: handles(words("eventHandle")), reader: words("readTime"),
   });
   const power = lineChart({
-    title: "Power you can sustain over every distance", height: low,
-    x: { name: "distance", kind: "log", format: number }, y: { name: "power you can sustain, W", meaning: "power", format: number, read: watts },
-    handles: handles("Your event: left and right change how far"), reader: "Read the power at a distance",
+    title: words("powerTitle"), height: low,
+    x: { name: words("distanceAxis", unit("distance")), kind: "log", format: number }, y: { name: words("powerAxis", unit("power")), meaning: "power", format: number, read: watts },
+    handles: handles(words("eventHandle")), reader: words("readPower"),
   });
-  const speed = lineChart({ title: "Speed along the ride", height: low, x: { name: "along the ride", format: number }, y: { name: "speed", format: number }, reader: "Read the speed along the ride" });
-  const reserve = lineChart({ title: "W′ balance along the ride", height: low, x: { name: "along the ride", format: number }, y: { name: "W′ balance, kJ", meaning: "power", format: (v) => show.number(v), read: kilojoules }, reader: "Read the W′ balance along the ride" });
+  const speed = lineChart({
+    title: words("speedTitle"), height: low,
+    x: { name: words("alongAxis", unit("distance")), format: number }, y: { name: words("speedAxis", unit("speed")), format: number }, reader: words("readSpeed"),
+  });
+  const reserve = lineChart({
+    title: words("reserveTitle"), height: low,
+    x: { name: words("alongAxis", unit("distance")), format: number }, y: { name: words("reserveAxis", unit("work")), meaning: "power", format: number, read: workShown }, reader: words("readReserve"),
+  });
   const charts = [time, power, speed, reserve];
 
   return {
@@ -61,70 +71,72 @@ export function finishTimeCharts({ store, units: show }, { rideOver, rideFor, se
       const { units } = state;
       const far = (/** @type {number} */ m) => show.toDisplay("distance", m, units);
       const farText = (/** @type {number} */ shown) => `${show.number(shown, { digits: 1, atLeast: 0 })}\u00a0${show.unitOf("distance", units).symbol}`;
-      const name = `distance, ${show.unitOf("distance", units).symbol}`;
       const { columns } = answer;
       const own_m = answer.distance_m.value;
       const ends = [Math.max(columns.distance_m[0], 2000), columns.distance_m[columns.distance_m.length - 1]];
       const xs = Float64Array.from(columns.distance_m, far);
       const domain = /** @type {const} */ ([far(Math.min(ends[0], own_m / 1.5)), far(Math.max(ends[1], own_m * 1.2))]);
-      const x = { name, domain, read: farText };
+      const x = { name: words("distanceAxis", unit("distance")), domain, read: farText };
       const surveyed = state.scenario.course.kind === "profile";
       const off = state.with[ID].effort.kind !== "even";
       const timeText = show.time(answer.time_s.value);
       const powerText = watts(answer.power_w.value);
-      const here = { x: far(own_m), label: off ? "you, at these watts" : "you", step: { x: far(own_m) < 20 ? 0.5 : 1 }, rangeX: domain };
-      const spoken = `${farText(far(own_m))}, ${timeText}, ${powerText}`;
+      const here = { x: far(own_m), label: off ? words("youAtTheseWatts") : shared("you"), step: { x: far(own_m) < 20 ? 0.5 : 1 }, rangeX: domain };
+      const distance = farText(far(own_m));
+      const spoken = words("pointSpoken", { distance, time: timeText, power: powerText });
       const fixed = surveyed && state.with[ID].for_time_s === undefined;
       const point = (/** @type {number} */ y, /** @type {string} */ label) => (fixed ? [{ x: far(own_m), y, label, shape: /** @type {const} */ ("ring") }] : []);
 
       time.update({
         leftMargin: LEFT_PX,
-        desc: `Finish time grows with distance, a little faster than in proportion. Your event is ${farText(far(own_m))}, ${timeText}.`,
+        desc: words("timeDescription", { distance, time: timeText }),
         x, y: { domain: around(columns.time_s, answer.time_s.value) },
-        series: [{ name: "best even effort", xs, ys: columns.time_s, label: off ? "best even effort" : undefined, labelAt: "start" }],
-        points: point(answer.time_s.value, `you, ${timeText}`),
+        series: [{ name: words("effortSeries"), xs, ys: columns.time_s, label: off ? words("effortSeries") : undefined, labelAt: "start" }],
+        points: point(answer.time_s.value, words("youFigure", { figure: timeText })),
         handles: fixed ? {} : { you: { ...here, y: answer.time_s.value, strong: timeText, spoken } },
-        reading: [strong(farText(far(own_m))), " in ", strong(timeText), ".", ...(fixed ? [] : [" ", onScreen("Drag the ring, or use the arrow keys.")])],
+        reading: [...words.parts("timeReading", { distance, time: timeText }), ...(fixed ? [] : [" ", onScreen(shared("dragRing"))])],
       });
       power.update({
         leftMargin: LEFT_PX,
-        desc: `The power that can be sustained falls as the distance grows. Over ${farText(far(own_m))} you ride at ${powerText}.`,
+        desc: words("powerDescription", { distance, power: powerText }),
         x, y: { domain: padded([...columns.power_w, answer.power_w.value + answer.power_w.sd, answer.power_w.value - answer.power_w.sd]) },
-        series: [{ name: "you can sustain", xs, ys: columns.power_w, meaning: "power" }],
-        points: [...point(answer.power_w.value, `you, ${powerText}`), { x: far(own_m), y: answer.power_w.value, sdY: answer.power_w.sd, meaning: "power", shape: "none" }],
+        series: [{ name: words("powerSeries"), xs, ys: columns.power_w, meaning: "power" }],
+        points: [...point(answer.power_w.value, words("youFigure", { figure: powerText })), { x: far(own_m), y: answer.power_w.value, sdY: answer.power_w.sd, meaning: "power", shape: "none" }],
         handles: fixed ? {} : { you: { ...here, y: answer.power_w.value, strong: powerText, spoken } },
-        reading: ["Your curve allows ", strong(watts(answer.sustainable_w), "power"), ` for ${timeText}.`],
+        reading: words.parts("powerReading", { power: strong(watts(answer.sustainable_w), "power"), time: timeText }),
       });
 
       const along = Float64Array.from(columns.along_m, far);
-      const alongX = { name: `along the ride, ${show.unitOf("distance", units).symbol}`, domain: /** @type {const} */ ([0, far(own_m)]), read: farText };
+      const alongX = { name: words("alongAxis", unit("distance")), domain: /** @type {const} */ ([0, far(own_m)]), read: farText };
       const speeds = Float64Array.from(columns.along_speed_m_s, (v) => show.toDisplay("speed", v, units));
-      const speedUnit = show.unitOf("speed", units).symbol;
+      const speedText = (/** @type {number} */ m_s) => show.quantity("speed", m_s, units, { digits: 1 });
       const mean = show.toDisplay("speed", answer.average_speed_m_s.value, units);
+      const meanText = speedText(answer.average_speed_m_s.value);
       speed.update({
         leftMargin: LEFT_PX,
-        desc: `Speed along the ride, ${show.number(mean, { digits: 1 })} ${speedUnit} on average.`,
-        x: alongX, y: { name: `speed, ${speedUnit}`, domain: [0, Math.max(...speeds) * 1.15], read: (v) => `${show.number(v, { digits: 1 })}\u00a0${speedUnit}` },
-        series: [{ name: "speed", xs: along, ys: speeds }],
-        levels: [{ y: mean, quiet: true, below: `on average ${show.number(mean, { digits: 1 })}` }],
-        reading: ["On average ", strong(`${show.number(mean, { digits: 1 })}\u00a0${speedUnit}`), "."],
+        desc: words("speedDescription", { speed: meanText }),
+        x: alongX, y: { name: words("speedAxis", unit("speed")), domain: [0, Math.max(...speeds) * 1.15], read: (v) => speedText(show.fromDisplay("speed", v, units)) },
+        series: [{ name: words("speedSeries"), xs: along, ys: speeds }],
+        levels: [{ y: mean, quiet: true, below: words("onAverage", { speed: show.number(mean, { digits: 1 }) }) }],
+        reading: words.parts("speedReading", { speed: meanText }),
       });
       const balance = Float64Array.from(columns.along_w_prime_j, (j) => show.toDisplay("work", j, units));
       const [all, last] = [balance[0] ?? 0, balance[balance.length - 1] ?? 0];
+      const short = last < -0.05;
       reserve.update({
         leftMargin: LEFT_PX,
-        desc: `W′ balance along the ride, from ${show.number(all, { digits: 1 })} kilojoules to ${show.number(last, { digits: 1 })} at the line.`,
+        desc: words("reserveDescription", { start: workShown(all), end: workShown(last) }),
         x: alongX, y: { domain: [Math.min(0, ...balance), Math.max(all, 1) * 1.1] },
-        series: [{ name: "W′ left", xs: along, ys: balance, meaning: "power" }],
-        levels: Math.min(...balance) < -0.05 ? [{ y: 0, below: "more than you have" }] : [],
-        reading: ["At the line ", ...(last < -0.05 ? ["you are ", strong(kilojoules(-last), "power"), " short."] : [strong(kilojoules(Math.max(0, last)), "power"), " are left."])],
+        series: [{ name: words("reserveSeries"), xs: along, ys: balance, meaning: "power" }],
+        levels: Math.min(...balance) < -0.05 ? [{ y: 0, below: words("moreThanYouHave") }] : [],
+        reading: words.parts(short ? "reserveShort" : "reserveLeft", { work: strong(workShown(short ? -last : Math.max(0, last)), "power") }),
       });
     },
   };
 
   /** "20 min", "1 h", "2 h" along the axis. @param {number} seconds */
   function clock(seconds) {
-    return seconds < 3600 ? `${number(seconds / 60)} min` : `${show.number(seconds / 3600, { digits: 1, atLeast: 0 })} h`;
+    return seconds < 3600 ? words("minutes", { count: number(seconds / 60) }) : words("hours", { count: show.number(seconds / 3600, { digits: 1, atLeast: 0 }) });
   }
 }
 

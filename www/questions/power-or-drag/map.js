@@ -2,14 +2,16 @@
 /** The map of finish times over power and drag area, with the rider as a ring to move and both changes as arrows. */
 
 import { contourMap } from "../../parts/contour-map.js";
-import { html } from "../../parts/html.js";
 import { valueChanges } from "../../frame/bound-number.js";
+import { book } from "../../words/index.js";
 import { onScreen } from "../shared/layout.js";
 
 /** @import { Tools } from "../index.js" */
 /** @import { State } from "../../state/history.js" */
 /** @import { PowerOrDragAnswer as Answer } from "../../types/core.d.ts" */
 
+const words = book("power-or-drag");
+const shared = book("shared");
 /** Watts and square metres of one press of an arrow key. */
 const STEP = { x: 1, y: 0.001 };
 /** The even trade is told for this many watts. */
@@ -24,10 +26,10 @@ export function tradeMap(tools, at, shown) {
   const watts = (/** @type {number} */ power_w, digits = 0) => units.quantity("power", power_w, store.get().units, { digits });
   const area = (/** @type {number} */ cda_m2) => units.quantity("area", cda_m2, store.get().units);
   const map = contourMap({
-    title: "Finish time for every power and drag area",
-    x: { name: "power, W", meaning: "power", format: (power_w) => units.number(power_w), read: watts },
-    y: { name: "drag area CdA, m²", meaning: "drag", format: (cda_m2) => units.number(cda_m2, { digits: 2 }), read: area },
-    you: { label: "You on the map: left and right change power, up and down change drag area", onMove: move },
+    title: words("mapTitle"),
+    x: { name: words("mapX", { unit: units.unitOf("power", store.get().units).symbol }), meaning: "power", format: (power_w) => units.number(power_w), read: watts },
+    y: { name: words("mapY", { unit: units.unitOf("area", store.get().units).symbol }), meaning: "drag", format: (cda_m2) => units.number(cda_m2, { digits: 2 }), read: area },
+    you: { label: words("mapYou"), onMove: move },
   });
 
   /** @param {{ x: number, y: number }} point @param {"step" | "drag" | "commit"} phase */
@@ -52,7 +54,7 @@ export function tradeMap(tools, at, shown) {
 
   /**
    * @param {State} state @param {Answer} answer
-   * @param {{ saved: { first_s: number, second_s: number }, settled: boolean, morePower: string, lessDrag: string }} words
+   * @param {{ saved: { first_s: number, second_s: number }, settled: boolean, morePower: string, lessDrag: string }} told
    */
   function update(state, answer, { saved, settled, morePower, lessDrag }) {
     const { columns, exchange, base_power_w: x, base_cda_m2: y, base_time_s } = answer;
@@ -61,23 +63,27 @@ export function tradeMap(tools, at, shown) {
     const even = state.with["power-or-drag"].effort.kind === "even";
     const power_sd = state.with["power-or-drag"].effort.power_w?.sd ?? 0;
     const cda_sd = state.scenario.positions[state.scenario.riding_position].cda_m2?.sd ?? 0;
+    const [powerDiffers, dragDiffers] = [units.differenceWords(saved.first_s), units.differenceWords(saved.second_s)];
+    const unsure = power_sd > 0 && cda_sd > 0;
     map.update({
       grid: { xs: columns.power_w, ys: columns.cda_m2, values: columns.time_s },
       format: units.time,
-      own: { value: base_time_s.value, label: `${time}, an even trade`, shortLabel: time, rate: `${watts(TRADE_W)} for ${area(TRADE_W * exchange.m2_per_w)}` },
-      you: { x, y, label: "you", spoken: `${power} at ${drag}: ${time}`, step: STEP },
+      own: {
+        value: base_time_s.value, label: words("evenTrade", { time }), shortLabel: time,
+        rate: words("tradeRate", { watts: watts(TRADE_W), area: area(TRADE_W * exchange.m2_per_w) }),
+      },
+      you: { x, y, label: shared("you"), spoken: words("pointSpoken", { power, drag, time }), step: STEP },
       changes: [
-        { to: { x: answer.more_power_w, y }, words: morePower, amount: units.difference(saved.first_s).words, meaning: "power" },
-        { to: { x: answer.less_drag_power_w, y: answer.less_drag_cda_m2 }, words: lessDrag, amount: units.difference(saved.second_s).words, meaning: "drag" },
+        { to: { x: answer.more_power_w, y }, words: morePower, amount: powerDiffers, meaning: "power" },
+        { to: { x: answer.less_drag_power_w, y: answer.less_drag_cda_m2 }, words: lessDrag, amount: dragDiffers, meaning: "drag" },
       ],
-      unsure: power_sd > 0 && cda_sd > 0 ? { sdX: power_sd, sdY: cda_sd } : null,
-      note: "each line is one finish time",
-      desc: `Finish time falls to the right, with more power, and downwards, with less drag area. You stand at ${power} and ${drag}, ${time}. `
-        + `${morePower} is ${units.difference(saved.first_s).words}; ${lessDrag} is ${units.difference(saved.second_s).words}.`,
-      reading: [html("b", {}, power), " and ", html("b", {}, drag), ": ", html("b", {}, time), ", ",
-        units.quantity("speed", answer.base_speed_m_s, state.units, { digits: 1 }),
-        ". ", onScreen(even ? "Drag the ring, or use the arrow keys: sideways moves your critical power." : "Drag the ring, or use the arrow keys."),
-        ...(power_sd > 0 && cda_sd > 0 ? [" The dashed ring is how well your numbers are known."] : [])],
+      unsure: unsure ? { sdX: power_sd, sdY: cda_sd } : null,
+      note: words("eachLine"),
+      desc: words("mapDescription", { power, drag, time, morePower, powerDiffers, lessDrag, dragDiffers }),
+      reading: [
+        ...words.parts("mapReading", { power, drag, time, speed: units.quantity("speed", answer.base_speed_m_s, state.units, { digits: 1 }) }), " ",
+        onScreen(even ? words("dragRingEven") : shared("dragRing")), ...(unsure ? [" ", words("dashedRing")] : []),
+      ],
       ease: settled,
     });
   }

@@ -4,12 +4,14 @@
 import { html } from "../../parts/html.js";
 import { table } from "../../parts/table.js";
 import { effortOf } from "../shared/effort.js";
+import { book } from "../../words/index.js";
 import { same } from "../../state/scenario.js";
 
 /** @import { Tools } from "../index.js" */
 /** @import { State } from "../../state/history.js" */
 /** @import { PowerOrDragAnswer as Answer } from "../../types/core.d.ts" */
 
+const words = book("power-or-drag");
 /** Between columns and between rows. */
 const STEP = { power_w: 10, cda_m2: 0.01 };
 /** The core's map has this many points for each column and row shown. */
@@ -20,8 +22,8 @@ const ROWS = 8;
 /** @param {Tools} tools @param {string} question */
 export function timesTable(tools, question) {
   const { units } = tools;
-  const grid = table({ caption: "Finish time by power and drag area", thin: true });
-  const trouble = html("p", { class: "soft", hidden: true }, "There is no round range of powers and drag areas about these.");
+  const grid = table({ caption: words("timesCaption"), thin: true });
+  const trouble = html("p", { class: "soft", hidden: true }, words("timesTrouble"));
   const element = html("div", {}, grid.element, trouble);
   /** @type {any} */
   let asked = null;

@@ -1,5 +1,5 @@
 // @ts-check
-/** The page of "More power, or less drag?". */
+/** More power, or less drag: the sentence, the answer, the map, and what each takes. */
 
 import { answer as answerPart } from "../../parts/answer.js";
 import { folds } from "../../parts/folds.js";
@@ -11,17 +11,19 @@ import { exchangeTable } from "./exchange.js";
 import { tradeMap } from "./map.js";
 import { timesTable } from "./times.js";
 import { takesGist, takesInBrief, takesInFull } from "./takes.js";
-import { airShare, whyGist, why, workedOut } from "./worked-out.js";
-import { titleOf } from "../shared/names.js";
-import { request } from "../power-or-drag.js";
+import { whyGist, why, workedOut } from "./worked-out.js";
+import { book } from "../../words/index.js";
+import { question, request } from "../power-or-drag.js";
 import { savingsThatAddUp } from "../shared/adding-up.js";
 import { differs } from "../shared/difference.js";
 import { courseChoice } from "../shared/course-choice.js";
 import { distanceChoice } from "../shared/distance-choice.js";
 import { draws } from "../shared/draws.js";
 import { effortChoice } from "../shared/effort-choice.js";
+import { titleOf } from "../shared/names.js";
 import { layOut } from "../shared/layout.js";
-import { odds } from "../shared/odds.js";
+import { odds, spokenAnswer } from "../shared/odds.js";
+import { shortPercent } from "../shared/published.js";
 import { surerNote } from "../shared/surer.js";
 import { warningList } from "../shared/warnings.js";
 import { weather } from "../shared/weather.js";
@@ -31,7 +33,9 @@ import { weather } from "../shared/weather.js";
 /** @import { CoreError } from "../../core.js" */
 /** @import { PowerOrDragAnswer as Answer } from "../../types/core.d.ts" */
 
-const ID = "power-or-drag";
+const words = book("power-or-drag");
+const shared = book("shared");
+const ID = question.id;
 const AT = `with.${ID}`;
 
 /** @param {HTMLElement} host @param {Tools} tools @returns {View} */
@@ -42,35 +46,34 @@ export function create(host, tools) {
   const effort = effortChoice(tools, { at: `${AT}.effort`, suggest: () => ({ power_w: shown ? Math.round(shown.answer.base_power_w) : 235 }) });
   const cda = tools.number({ path: ({ scenario }) => `scenario.positions[${scenario.riding_position}].cda_m2`, meaning: "drag" });
   const day = weather(tools);
-  const power = tools.number({ path: `${AT}.power_change`, meaning: "power", label: "More power by", min: 0 });
-  const drag = tools.number({ path: `${AT}.cda_change`, meaning: "drag", label: "Less drag by", negative: true, max: 0 });
+  const power = tools.number({ path: `${AT}.power_change`, meaning: "power", label: words("morePowerBy"), min: 0 });
+  const drag = tools.number({ path: `${AT}.cda_change`, meaning: "drag", label: words("lessDragBy"), negative: true, max: 0 });
   const ask = sentence({
     title: titleOf(ID),
-    words: [distance, " of ", course, ", ", effort, " at a CdA of ", cda, " ", day, ", which is worth more: ", power, " more power or ", drag, " less drag?"],
+    words: words.parts("ask", { distance, course, effort, cda, day, power, drag }),
     onOpen: () => tools.openSheet(),
   });
 
   const verdict = answerPart();
-  const balance = ruler({ left: { words: "less drag", mark: "drag", meaning: "drag" }, right: { words: "more power", mark: "power", meaning: "power" } });
-  const results = lines({ caption: "The three finish times" });
+  const balance = ruler({ left: { words: words("lessDrag"), mark: "drag", meaning: "drag" }, right: { words: words("morePower"), mark: "power", meaning: "power" } });
+  const results = lines({ caption: words("threeTimes") });
   const doubts = warningList(tools);
   const map = tradeMap(tools, AT, () => shown);
   const worth = html("p", { class: "also" });
   const takes = takesInBrief(tools);
   const surer = surerNote(tools);
-  const caution = html("p", { class: "caution" }, strong("Before you go lower: "),
-    "see where you are going, and keep hard efforts and new positions for quiet roads. Event rules, traffic law and a fitter’s or doctor’s advice come before seconds.");
+  const caution = html("p", { class: "caution" }, ...words.parts("caution"));
 
   const reasons = html("div");
   const price = takesInFull(tools);
   const exchange = exchangeTable(tools);
   const times = timesTable(tools, ID);
   const foldList = folds([
-    { id: "why", name: "Why?", body: reasons },
-    { id: "takes", name: "What each takes", body: price.element },
-    { id: "exchange", name: "What one is worth in the other", body: exchange.element },
-    { id: "how", name: "How it is worked out", gist: "The same ride twice, one number changed, so what is common to both cancels.", body: workedOut },
-    { id: "table", name: "As a table", gist: "Finish times for round powers and drag areas around yours.", body: times.element, onToggle: () => redraw() },
+    { id: "why", name: shared("why"), body: reasons },
+    { id: "takes", name: words("takes"), body: price.element },
+    { id: "exchange", name: words("exchange"), body: exchange.element },
+    { id: "how", name: shared("howWorkedOut"), gist: words("howGist"), body: () => workedOut(tools) },
+    { id: "table", name: shared("asTable"), gist: words("timesGist"), body: times.element, onToggle: () => redraw() },
     ...tools.lastFolds(ID),
   ]);
   const drawn = draws(tools, ID, redraw);
@@ -96,12 +99,13 @@ export function create(host, tools) {
     const { power_change, cda_change } = state.with[ID];
     const settled = !host.querySelector("[data-dragging], [data-held]");
     const saved = savingsThatAddUp(answer.difference_s.value, answer.more_power_saves_s.value, answer.less_drag_saves_s.value);
-    const [morePower, lessDrag] = [`${units.percent(power_change, 1).replace(".0", "")} more power`, `${units.percent(-cda_change, 1).replace(".0", "")} less drag`];
+    const morePower = words("powerChange", { percent: shortPercent(power_change) });
+    const lessDrag = words("dragChange", { percent: shortPercent(-cda_change) });
 
     drawVerdict(answer, saved.difference_s, settled);
     const base_s = Math.round(answer.base_time_s.value);
     results.update([
-      { mark: "you", name: "As you are", value: units.time(base_s), difference: units.plusMinusTime(answer.base_time_s.sd), soft: true },
+      { mark: "you", name: words("asYouAre"), value: units.time(base_s), difference: units.plusMinusTime(answer.base_time_s.sd), soft: true },
       { mark: "power", name: units.quantity("power", answer.more_power_w, state.units, { digits: 0 }), value: units.time(base_s - saved.first_s), difference: differs(saved.first_s) },
       { mark: "drag", name: units.quantity("area", answer.less_drag_cda_m2, state.units), value: units.time(base_s - saved.second_s), difference: differs(saved.second_s) },
     ]);
@@ -111,7 +115,7 @@ export function create(host, tools) {
     takes.update(state, answer, base_s - saved.first_s);
     price.update(state, answer);
     exchange.update(state, answer);
-    surer.update(answer.surer, { sd: answer.difference_s.sd, plusMinus: units.plusMinusTime, of: "the difference" });
+    surer.update(answer.surer, { sd: answer.difference_s.sd, plusMinus: units.plusMinusTime, of: "difference" });
     say(reasons, why(tools, answer, power_change, cda_change));
     times.update(foldList.isOpen("table") ? state : null, answer);
     foldList.update({ why: { gist: whyGist(tools, answer) }, takes: { gist: takesGist(answer) }, exchange: { gist: exchange.gist(state, answer) } });
@@ -121,17 +125,22 @@ export function create(host, tools) {
   function drawVerdict({ difference_s }, whole_s, settled) {
     const taken = drawn.drawn();
     const powerAhead = difference_s.value >= 0;
-    const [winner, loser] = powerAhead ? ["More power", "less drag"] : ["Less drag", "more power"];
     const meaning = powerAhead ? "power" : "drag";
-    const { weight, words } = odds({ value: Math.abs(difference_s.value), sd: difference_s.sd }, taken && !powerAhead ? { ...taken, share_positive: 1 - taken.share_positive } : taken);
+    const chances = odds({ value: Math.abs(difference_s.value), sd: difference_s.sd }, taken && !powerAhead ? { ...taken, share_positive: 1 - taken.share_positive } : taken);
     const { way, short, figure } = units.difference(whole_s || difference_s.value);
     const spread = units.plusMinusTime(difference_s.sd).replace(/^±\s*/, "");
     const level = way === "level";
-    const spoken = level ? "More power and less drag are level." : `${winner} is faster than ${loser} by ${figure}, plus or minus ${spread}${words ? `: ${words}` : ""}.`;
-    verdict.update({ mark: level ? null : meaning, claim: level ? "The two are level" : [strong(winner, meaning), " is faster by"], figure: short, spread: difference_s.sd > 0 ? spread : null, odds: words, weight, settled, spoken });
+    const ahead = powerAhead
+      ? words.parts("powerIsFaster", { power: strong(words("morePowerFirst"), meaning) })
+      : words.parts("dragIsFaster", { drag: strong(words("lessDragFirst"), meaning) });
+    verdict.update({
+      mark: level ? null : meaning, claim: level ? words("twoAreLevel") : ahead, figure: short, spread: difference_s.sd > 0 ? spread : null,
+      odds: chances.words, weight: chances.weight, settled,
+      spoken: level ? words("spokenLevel") : spokenAnswer(words(powerAhead ? "spokenPower" : "spokenDrag", { figure, spread }), chances.words),
+    });
     balance.update({
       value: difference_s.value, sd: difference_s.sd, range: taken ? [taken.low_95, taken.high_95] : undefined, format: units.time, ease: settled,
-      spoken: `From less drag on the left to more power on the right: ${winner.toLowerCase()} is ahead by ${figure}, two times in three within ${spread} of that.`,
+      spoken: words(powerAhead ? "rulerPower" : "rulerDrag", { figure, spread }),
     });
   }
 
@@ -139,11 +148,14 @@ export function create(host, tools) {
   function drawWorth(state, { exchange: rates, equal_power_change, base_power_w, aero_share, tie_aero_share }) {
     const { cda_change } = state.with[ID];
     const watts = (/** @type {number} */ value) => strong(units.quantity("power", value, state.units, { digits: value < 10 ? 1 : 0 }));
+    const more = equal_power_change && cda_change < 0 ? equal_power_change.value * base_power_w : null;
     say(worth, [
-      "One percent of CdA is worth ", watts(rates.w_per_cda_percent), " to you",
-      ...(equal_power_change && cda_change < 0 ? [`; ${units.percent(-cda_change)} is worth `, watts(equal_power_change.value * base_power_w)] : []),
-      ". Air takes ", strong(airShare(tools, aero_share)), "; ",
-      ...(tie_aero_share ? ["on a flat road the two changes tie when it takes ", strong(units.percent(tie_aero_share)), "."] : ["no share would make these two changes tie."]),
+      ...(more === null
+        ? words.parts("onePercent", { watts: watts(rates.w_per_cda_percent) })
+        : words.parts("onePercentAnd", { watts: watts(rates.w_per_cda_percent), percent: shortPercent(-cda_change), more: watts(more) })), " ",
+      // Down a hill the air takes more than the rider gives.
+      ...words.parts(aero_share <= 1 ? "airTakes" : "airTakesAll", { share: strong(units.percent(aero_share)) }), " ",
+      ...(tie_aero_share ? words.parts("tiesAt", { tie: units.percent(tie_aero_share) }) : [words("neverTies")]),
     ]);
   }
 

@@ -2,35 +2,33 @@
 /** The course in a sentence: what kind of road, and its slope where it has one. */
 
 import { choice } from "../../parts/choice.js";
+import { book } from "../../words/index.js";
 import { clause } from "./clause.js";
 
 /** @import { Tools } from "../index.js" */
 /** @import { State } from "../../state/history.js" */
 
+const words = book("shared");
 const AT = "scenario.course";
 /** A hill for a start, which the sentence then lets the rider change. */
 const A_HILL = 0.04;
 
-const KINDS = [
-  { value: "out-and-back", name: "flat out-and-back road" },
-  { value: "one-way", name: "flat one-way road" },
-  { value: "hill", name: "steady hill" },
-  { value: "surveyed", name: "your surveyed course" },
-];
+/** @type {readonly ["outAndBack", "oneWay", "hill", "surveyed"]} */
+const KINDS = ["outAndBack", "oneWay", "hill", "surveyed"];
 
-/** @param {any} course */
+/** @param {any} course @returns {typeof KINDS[number]} */
 export function courseKind(course) {
   if (course.kind === "profile") return "surveyed";
   if (Number(course.grade?.value ?? course.grade) !== 0) return "hill";
-  return course.out_and_back ? "out-and-back" : "one-way";
+  return course.out_and_back ? "outAndBack" : "oneWay";
 }
 
 /** A field of the sentence: "a flat out-and-back road", "steady hill rising 4 %". @param {Tools} tools */
 export function courseChoice(tools) {
   const { store } = tools;
-  const kind = choice({ label: "Kind of course", path: AT, options: KINDS, onChange: change });
+  const kind = choice({ label: words("kindOfCourse"), path: AT, options: KINDS.map((value) => ({ value, name: words(value) })), onChange: change });
   const grade = tools.number({ path: `${AT}.grade`, meaning: "ground" });
-  const hill = clause(" rising ", grade);
+  const hill = clause(" ", ...words.parts("rising", { grade }));
   const field = clause(kind, hill);
 
   /** @param {string} wanted */
@@ -42,7 +40,7 @@ export function courseChoice(tools) {
       return;
     }
     const { grade: _slope, out_and_back: _back, ...rest } = course.kind === "profile" ? { kind: "simple", distance_m: tools.courseLengthM(course), bearing_deg: 0 } : course;
-    store.set(AT, { ...rest, grade: wanted === "hill" ? A_HILL : 0, out_and_back: wanted === "out-and-back" });
+    store.set(AT, { ...rest, grade: wanted === "hill" ? A_HILL : 0, out_and_back: wanted === "outAndBack" });
   }
 
   return {

@@ -2,22 +2,40 @@
 /** How far, at the head of a sentence: one of the usual distances, another one, or a fixed time. */
 
 import { choice } from "../../parts/choice.js";
+import { quantity, time } from "../../units.js";
+import { book } from "../../words/index.js";
 import { clause } from "./clause.js";
 
 /** @import { Tools } from "../index.js" */
 /** @import { State } from "../../state/history.js" */
 /** @import { Option } from "../../parts/choice.js" */
 
-/** The distances that time trials are usually ridden over, in metres. @type {readonly [metres: number, name: string][]} */
-export const USUAL_DISTANCES = [
-  [16093.44, "10 miles"], [40233.6, "25 miles"], [80467.2, "50 miles"], [160934.4, "100 miles"],
-  [20000, "20 km"], [40000, "40 km"], [90000, "90 km"], [180000, "180 km"],
-];
-/** Fixed times, in seconds. @type {readonly [seconds: number, name: string][]} */
-export const USUAL_TIMES = [[3600, "one hour"], [43200, "12 hours"], [86400, "24 hours"]];
+/** @typedef {import("../../units.js").Units} Units */
 
-/** What a distance or a fixed time is called where it is a usual one. @param {readonly (readonly [si: number, name: string])[]} usual @param {number} si */
-export const usualName = (usual, si) => usual.find(([one]) => Math.abs(one - si) < 0.5)?.[1];
+const words = book("shared");
+
+/** The distances that time trials are usually ridden over, in metres, and the unit that names them. @type {readonly [metres: number, unit: Units["distance"]][]} */
+const USUAL_DISTANCES = [
+  [16093.44, "mi"], [40233.6, "mi"], [80467.2, "mi"], [160934.4, "mi"],
+  [20000, "km"], [40000, "km"], [90000, "km"], [180000, "km"],
+];
+/** Fixed times, in seconds. */
+const USUAL_TIMES = [3600, 43200, 86400];
+
+/** @param {number} one @param {number} other */
+const alike = (one, other) => Math.abs(one - other) < 0.5;
+
+/** A distance by its usual name where it has one: "25 miles", whatever unit the rider reads. @param {number} distance_m @param {Units} units */
+export function distanceName(distance_m, units) {
+  const named = USUAL_DISTANCES.find(([metres]) => alike(metres, distance_m))?.[1];
+  return quantity("distance", distance_m, named ? { ...units, distance: named } : units);
+}
+
+/** A time by its usual name where it has one: "one hour". @param {number} time_s */
+export function timeName(time_s) {
+  const named = USUAL_TIMES.find((one) => alike(one, time_s));
+  return named ? words("hours", { count: named / 3600 }) : time(time_s);
+}
 
 const DISTANCE = "scenario.course.distance_m";
 const OWN_DISTANCE = "distance";
@@ -27,16 +45,16 @@ const SURVEYED = "surveyed";
 /**
  * "Over 25 miles", "Over a distance of [32 miles]", "In one hour"
  * @param {Tools} tools
- * @param {{ timePath?: string, withTime?: (state: State) => [path: string, value: unknown][], words?: { over: string, within: string } }} [options]
+ * @param {{ timePath?: string, withTime?: (state: State) => [path: string, value: unknown][] }} [options]
  *   `timePath` is where the question keeps a fixed time; without it only distances are offered. `withTime` is what else must change when a time is fixed
  */
-export function distanceChoice(tools, { timePath, withTime = () => [], words = { over: "Over", within: "In" } } = {}) {
+export function distanceChoice(tools, { timePath, withTime = () => [] } = {}) {
   const { store } = tools;
   const distance = tools.number({ path: DISTANCE });
-  const time = timePath === undefined ? null : tools.number({ path: timePath, kind: "clock", step: 60 });
+  const clock = timePath === undefined ? null : tools.number({ path: timePath, kind: "clock", step: 60 });
   const ownDistance = clause(" ", distance);
-  const ownTime = time && clause(" ", time);
-  const pick = choice({ label: "How far", options: [], onChange: change });
+  const ownTime = clock && clause(" ", clock);
+  const pick = choice({ label: words("howFar"), options: [], onChange: change });
   /** Whether the rider asked to type their own, even while it is a usual one. */
   let own = false;
 
@@ -48,11 +66,11 @@ export function distanceChoice(tools, { timePath, withTime = () => [], words = {
     const given = Number(amount);
     /** @type {[string, unknown][]} */
     const changes = kind === OWN_TIME
-      ? [[timePath ?? "", own ? (fixedTime() ?? USUAL_TIMES[0][0]) : given], ...withTime(now)]
+      ? [[timePath ?? "", own ? (fixedTime() ?? USUAL_TIMES[0]) : given], ...withTime(now)]
       : [...(timePath ? [/** @type {[string, unknown]} */ ([timePath, undefined])] : []), ...(own ? [] : [/** @type {[string, unknown]} */ ([DISTANCE, given])])];
     store.setAll(changes);
     update(store.get());
-    if (own && kind === OWN_TIME) time?.focus();
+    if (own && kind === OWN_TIME) clock?.focus();
     else if (own && now.scenario.course.kind !== "profile") distance.focus();
   }
 
@@ -60,12 +78,13 @@ export function distanceChoice(tools, { timePath, withTime = () => [], words = {
 
   /** @param {State} state @returns {Option[]} */
   function options({ scenario, units }) {
-    const usual = [...USUAL_DISTANCES].sort(([, a], [, b]) => Number(b.endsWith(units.distance === "mi" ? "miles" : "km")) - Number(a.endsWith(units.distance === "mi" ? "miles" : "km")));
+    const over = (/** @type {number} */ metres) => words("over", { distance: distanceName(metres, units) });
+    const usual = [...USUAL_DISTANCES].sort(([, a], [, b]) => Number(b === units.distance) - Number(a === units.distance));
     const distances = scenario.course.kind === "profile"
-      ? [{ value: SURVEYED, name: `${words.over} ${tools.units.quantity("distance", tools.courseLengthM(scenario.course), units)}` }]
-      : [...usual.map(([metres, name]) => ({ value: `${OWN_DISTANCE} ${metres}`, name: `${words.over} ${name}` })), { value: OWN_DISTANCE, name: `${words.over} a distance of` }];
+      ? [{ value: SURVEYED, name: over(tools.courseLengthM(scenario.course)) }]
+      : [...usual.map(([metres]) => ({ value: `${OWN_DISTANCE} ${metres}`, name: over(metres) })), { value: OWN_DISTANCE, name: words("overOwn") }];
     return timePath === undefined ? distances
-      : [...distances, ...USUAL_TIMES.map(([seconds, name]) => ({ value: `${OWN_TIME} ${seconds}`, name: `${words.within} ${name}` })), { value: OWN_TIME, name: `${words.within} a time of` }];
+      : [...distances, ...USUAL_TIMES.map((seconds) => ({ value: `${OWN_TIME} ${seconds}`, name: words("within", { time: timeName(seconds) }) })), { value: OWN_TIME, name: words("withinOwn") }];
   }
 
   /** @param {State} state @param {import("../../core.js").CoreError | null} [error] @returns {boolean} */
@@ -76,13 +95,13 @@ export function distanceChoice(tools, { timePath, withTime = () => [], words = {
     const amount = kind === OWN_TIME ? fixed : kind === OWN_DISTANCE ? tools.courseLengthM(course) : undefined;
     const list = options(state);
     const usual = list.some(({ value }) => value === `${kind} ${amount}`);
-    const typing = [distance, time].some((field) => field?.input.matches(":focus"));
+    const typing = [distance, clock].some((field) => field?.input.matches(":focus"));
     const showOwn = kind !== SURVEYED && (own || typing || !usual);
     pick.update({ options: list, value: showOwn || kind === SURVEYED ? kind : `${kind} ${amount}` });
     ownDistance.show(showOwn && kind === OWN_DISTANCE);
     ownTime?.show(showOwn && kind === OWN_TIME);
     const shown = kind === OWN_DISTANCE && distance.update(state, error);
-    return (kind === OWN_TIME && time !== null && time.update(state, error)) || shown;
+    return (kind === OWN_TIME && clock !== null && clock.update(state, error)) || shown;
   }
 
   return { ...clause(pick, ownDistance, ...(ownTime ? [ownTime] : [])), update };

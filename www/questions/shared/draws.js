@@ -7,7 +7,8 @@ import { same } from "../../state/scenario.js";
 /** @import { Drawn } from "../../types/core.d.ts" */
 
 const QUIET_MS = 250;
-const DRAWS = 10_000;
+/** How many. */
+export const DRAWS = 10_000;
 
 /** @param {Tools} tools @param {string} question @param {() => void} onRest called when the draws are there, or will not come */
 export function draws(tools, question, onRest) {

@@ -2,14 +2,17 @@
 /** How hard, in a sentence: the best even effort, given watts, or the watts that a finish time takes. */
 
 import { choice } from "../../parts/choice.js";
+import { book } from "../../words/index.js";
 import { clause } from "./clause.js";
 
 /** @import { Tools } from "../index.js" */
 /** @import { State } from "../../state/history.js" */
 /** @import { EffortKind } from "../../types/core.d.ts" */
 
-/** @type {Record<EffortKind, string>} */
-const NAMES = { even: "at my best even effort", power: "holding", time: "to finish in" };
+const words = book("shared");
+
+/** What each is called in the sentence. */
+const NAMES = /** @type {const} */ ({ even: "even", power: "holding", time: "finishIn" });
 const START_POWER_W = 250;
 
 /**
@@ -20,12 +23,12 @@ const START_POWER_W = 250;
  */
 export function effortChoice(tools, { at, kinds = () => ["even", "power"], suggest = () => ({}) }) {
   const { store } = tools;
-  const pick = choice({ label: "How hard", path: at, options: [], meaning: "power", onChange: change });
+  const pick = choice({ label: words("howHard"), path: at, options: [], meaning: "power", onChange: change });
   const cp = tools.number({ path: "scenario.power.cp_w", meaning: "power" });
   const wPrime = tools.number({ path: "scenario.power.w_prime_j", meaning: "power" });
   const watts = tools.number({ path: `${at}.power_w`, meaning: "power" });
   const time = tools.number({ path: `${at}.time_s` });
-  const curve = clause(" from ", cp, " of critical power and ", wPrime, " of W′");
+  const curve = clause(" ", ...words.parts("fromCurve", { cp, wPrime }));
   const given = clause(" ", watts);
   const target = clause(" ", time);
 
@@ -40,7 +43,7 @@ export function effortChoice(tools, { at, kinds = () => ["even", "power"], sugge
     /** @param {State} state @param {import("../../core.js").CoreError | null} error @returns {boolean} */
     update(state, error) {
       const { kind } = store.at(at);
-      pick.update({ options: kinds(state).map((value) => ({ value, name: NAMES[value] })), value: kind });
+      pick.update({ options: kinds(state).map((value) => ({ value, name: words(NAMES[value]) })), value: kind });
       curve.show(kind === "even");
       given.show(kind === "power");
       target.show(kind === "time");

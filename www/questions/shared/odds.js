@@ -2,14 +2,21 @@
 /** How sure a difference is, in words and as a weight: counted in draws where there are any, otherwise to first order. */
 
 import { howSure } from "../../parts/sureness.js";
+import { book } from "../../words/index.js";
 
 /** @import { Drawn, Figure } from "../../types/core.d.ts" */
 /** @import { Weight } from "../../parts/sureness.js" */
 
-/** The chances of 2.5, 2 and 1 standard deviations, so that counted draws and first order speak the same words. @type {readonly [number, Weight, string][]} */
-const WORDS = [[0.9938, "sure", "all but certain"], [0.9772, "sure", "very likely"], [0.8413, "likely", "likely"]];
+const words = book("shared");
+
+/** The chances of 2.5, 2 and 1 standard deviations, so that counted draws and first order speak the same words. */
+const SURE = /** @type {const} */ ([[0.9938, "sure", "certain"], [0.9772, "sure", "veryLikely"], [0.8413, "likely", "likely"]]);
 /** A share of draws nearer to all of them than this is not a count of 100. */
 const NEARLY_ALL = 0.995;
+/** Draws are told by the hundred. */
+const ALL = 100;
+/** The longest odds that are told of the other outcome. */
+const LONGEST = 100;
 
 /**
  * "likely: 88 of 100 draws", "too close to call: slower in 56 of 100 draws"
@@ -19,10 +26,24 @@ const NEARLY_ALL = 0.995;
  */
 export function odds({ value, sd }, drawn) {
   const faster = value >= 0;
-  if (!drawn || !(drawn.sd > 0)) return howSure({ value, sd, otherwise: faster ? "it is slower" : "it is faster" });
+  if (!drawn || !(drawn.sd > 0)) return firstOrder(value, sd);
   const chance = faster ? drawn.share_positive : 1 - drawn.share_positive;
-  const count = chance >= NEARLY_ALL ? "over 99" : String(Math.round(chance * 100));
-  const known = WORDS.find(([least]) => chance >= least);
-  if (known) return { weight: known[1], words: `${known[2]}: ${count} of\u00a0100\u00a0draws` };
-  return { weight: "open", words: `too close to call: ${faster ? "faster" : "slower"} in\u00a0${count} of\u00a0100\u00a0draws` };
+  const count = chance >= NEARLY_ALL ? words("overCount", { count: ALL - 1 }) : String(Math.round(chance * ALL));
+  const known = SURE.find(([least]) => chance >= least);
+  if (known) return { weight: known[1], words: words("ofDraws", { sure: words(known[2]), count, all: ALL }) };
+  return { weight: "open", words: words(faster ? "tooCloseFaster" : "tooCloseSlower", { count, all: ALL }) };
+}
+
+/** @param {number} value @param {number} sd @returns {{ weight: Weight, words: string }} */
+function firstOrder(value, sd) {
+  const { weight, chance } = howSure({ value, sd });
+  if (chance === 1) return { weight, words: "" };
+  const known = SURE.find(([least]) => chance >= least);
+  if (known) return { weight, words: words(known[2]) };
+  return { weight, words: words(value >= 0 ? "oneInSlower" : "oneInFaster", { count: Math.min(LONGEST, Math.round(1 / (1 - chance))) }) };
+}
+
+/** An answer as one sentence for those who hear the page, with how sure it is where that is known. @param {string} claim @param {string} odds */
+export function spokenAnswer(claim, odds) {
+  return odds ? words("spokenSure", { claim, odds }) : words("spoken", { claim });
 }

@@ -1,34 +1,47 @@
 // @ts-check
 /** What would make an answer surer: the input that carries most of its ±, and where to measure it. */
 
-import { html, say, strong } from "../../parts/html.js";
+import { html, say } from "../../parts/html.js";
+import { book } from "../../words/index.js";
+import { inSentence } from "./in-sentence.js";
 
 /** @import { Tools } from "../index.js" */
 /** @import { Contribution } from "../../types/core.d.ts" */
 
-/** How an input is measured, in a few words, by its path without the index. @type {Record<string, string>} */
-const HOW = {
-  "scenario.positions.cda_m2": "ride test laps in the position on a calm day, or have it measured",
-  "scenario.positions.fade.tired_cda_m2": "film the last miles of a hard ride, then ride test laps in that shape",
-  "scenario.positions.fade.begins_s": "film a hard ride of this length from the side of the road",
-  "scenario.positions.fade.complete_s": "film a hard ride of this length from the side of the road",
-  "scenario.positions.lapses.share": "count the seconds out of position on a film of a hard ride",
-  "with.lower_by_m2": "ride laps in both positions by turns, in one test on one calm day",
-  "scenario.power.cp_w": "three hard efforts of different length, each well rested",
-  "scenario.power.w_prime_j": "three hard efforts of different length, each well rested",
-  "scenario.power.long_ride_loss_w": "your best power over an hour or more",
-  "scenario.bike.rolling_coefficient": "a rolling test of your tyres at your pressure, on your road",
-  "scenario.bike.drivetrain_efficiency": "a clean chain and its published loss",
-  "scenario.rider.total_mass_kg": "weigh rider, bicycle and kit together",
-  "scenario.conditions.temperature_c": "a thermometer in the shade at the course",
-  "scenario.conditions.pressure_hpa": "a barometer on the spot",
-  "scenario.conditions.wind_speed_m_s": "a wind meter held at your own height by the road",
-  "scenario.conditions.wind_from_deg": "a wind vane, or a flag, by the road",
-  "scenario.conditions.roughness_length_m": "a wind meter at your own height, beside the forecast",
-};
+const words = book("shared");
+
+/** How an input is measured, by its path without the index. */
+const HOW = /** @type {const} */ ({
+  "scenario.positions.cda_m2": "howCda",
+  "scenario.positions.fade.tired_cda_m2": "howTiredCda",
+  "scenario.positions.fade.begins_s": "howFade",
+  "scenario.positions.fade.complete_s": "howFade",
+  "scenario.positions.lapses.share": "howLapses",
+  "with.lower_by_m2": "howLowerBy",
+  "scenario.power.cp_w": "howCurve",
+  "scenario.power.w_prime_j": "howCurve",
+  "scenario.power.long_ride_loss_w": "howLongRide",
+  "scenario.bike.rolling_coefficient": "howRolling",
+  "scenario.bike.drivetrain_efficiency": "howDrivetrain",
+  "scenario.rider.total_mass_kg": "howMass",
+  "scenario.conditions.temperature_c": "howTemperature",
+  "scenario.conditions.pressure_hpa": "howPressure",
+  "scenario.conditions.wind_speed_m_s": "howWind",
+  "scenario.conditions.wind_from_deg": "howWindFrom",
+  "scenario.conditions.roughness_length_m": "howRoughness",
+});
+
+/** The figures that a ± may belong to. */
+const OF = /** @type {const} */ ({ time: "surerTime", difference: "surerDifference", distance: "surerDistance", speed: "surerSpeed", power: "surerPower" });
 
 /** Below this share an input is not worth a sentence. */
 const LEAST_SHARE = 0.1;
+
+/** How an input is measured, in a few words; empty where nothing is known. @param {string} field */
+export function howToMeasure(field) {
+  const path = field.replace(/\[\d+\]/g, "");
+  return Object.hasOwn(HOW, path) ? words(HOW[/** @type {keyof typeof HOW} */ (path)]) : "";
+}
 
 /** @param {Tools} tools @param {{ open?: (field: string) => boolean }} [options] `open` goes to a number that stands in the sentence alone, and says whether it did */
 export function surerNote(tools, { open = () => false } = {}) {
@@ -37,35 +50,32 @@ export function surerNote(tools, { open = () => false } = {}) {
     element,
     /**
      * @param {readonly Contribution[]} surer the answer's own list, largest share first
-     * @param {{ sd: number, plusMinus: (sd: number) => string, of: string }} doubt the inputs' own ±; `of` names the figure: "the time"
+     * @param {{ sd: number, plusMinus: (sd: number) => string, of: keyof typeof OF }} doubt the inputs' own ±, and the figure it belongs to
      */
     update(surer, { sd, plusMinus, of }) {
       const [first, second] = surer;
       element.hidden = !first || !(sd > 0) || first.share < LEAST_SHARE;
       if (element.hidden) return;
-      const how = HOW[first.field.replace(/\[\d+\]/g, "")];
-      const left = plusMinus(first.left);
-      const also = second && second.share >= LEAST_SHARE ? [` Next is ${nameOf(second.field)}.`] : [];
-      const link = html("button", { type: "button" }, first.source === "measured" ? "Look at it" : "Give your own");
+      const how = howToMeasure(first.field);
+      const link = html("button", { type: "button" }, words(first.source === "measured" ? "lookAtIt" : "giveOwn"));
       link.addEventListener("click", () => { if (!open(first.field)) tools.openSheet(first.field); });
-      say(element, [strong("To be surer. "), `Of the ${plusMinus(sd)} that your numbers bring to ${of}, ${portion(first.share)} is ${nameOf(first.field)} (${known(first.source)}). `,
-        html("span", { class: "together" }, link, how ? ":" : ";"), `${how ? ` ${how};` : ""} without that doubt ${plusMinus(sd)} would be ${left}.`, ...also]);
+      const [all, left] = [plusMinus(sd), plusMinus(first.left)];
+      say(element, [
+        ...words.parts(OF[of], { all, portion: words(portion(first.share)), input: nameOf(first.field), known: words(first.source) }), " ",
+        ...words.parts(how ? "surerHow" : "surerNoHow", { link, how, all, left }),
+        ...(second && second.share >= LEAST_SHARE ? [" ", words("surerNext", { input: nameOf(second.field) })] : []),
+      ]);
     },
   };
 
   /** @param {string} field */
   function nameOf(field) {
     const label = tools.label(field);
-    return label ? label.charAt(0).toLowerCase() + label.slice(1) : field;
+    return label ? inSentence(label) : field;
   }
 }
 
 /** @param {number} share */
 function portion(share) {
-  return share > 0.9 ? "nearly all" : share > 0.6 ? "most" : share > 0.4 ? "about half" : share > 0.28 ? "about a third" : "the largest part";
-}
-
-/** @param {Contribution["source"]} source */
-function known(source) {
-  return { typical: "still a typical value", estimated: "your estimate", measured: "already measured" }[source];
+  return share > 0.9 ? "nearlyAll" : share > 0.6 ? "most" : share > 0.4 ? "aboutHalf" : share > 0.28 ? "aboutThird" : "largestPart";
 }

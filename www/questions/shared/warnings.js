@@ -1,10 +1,13 @@
 // @ts-check
 /** What is doubtful about an answer, in plain words. */
 
-import { html, strong } from "../../parts/html.js";
+import { html } from "../../parts/html.js";
+import { book } from "../../words/index.js";
 
 /** @import { Tools } from "../index.js" */
 /** @import { Warning } from "../../types/core.d.ts" */
+
+const words = book("shared");
 
 /** @param {Tools} tools */
 export function warningList(tools) {
@@ -14,11 +17,11 @@ export function warningList(tools) {
     element,
     /** @param {readonly Warning[]} warnings */
     update(warnings) {
-      const words = warnings.map((warning) => tools.words(warning));
-      element.hidden = words.length === 0;
-      if (words.join("\n") === shown) return;
-      shown = words.join("\n");
-      element.replaceChildren(...words.map((sentence) => html("li", {}, strong("Mind. "), sentence)));
+      const sentences = warnings.map((warning) => tools.words(warning));
+      element.hidden = sentences.length === 0;
+      if (sentences.join("\n") === shown) return;
+      shown = sentences.join("\n");
+      element.replaceChildren(...sentences.map((warning) => html("li", {}, ...words.parts("mind", { warning }))));
     },
   };
 }

@@ -1,12 +1,14 @@
 // @ts-check
 /** The day in a sentence: temperature and wind, and where the wind and the road lead once there is any. */
 
+import { book } from "../../words/index.js";
 import { clause } from "./clause.js";
 
 /** @import { Tools } from "../index.js" */
 /** @import { State } from "../../state/history.js" */
 /** @import { BoundNumber } from "../../frame/bound-number.js" */
 
+const words = book("shared");
 const AT = "scenario.conditions";
 
 /**
@@ -18,9 +20,9 @@ export function weather(tools, { bearing } = {}) {
   const wind = tools.number({ path: `${AT}.wind_speed_m_s` });
   const from = tools.number({ path: `${AT}.wind_from_deg` });
   const heading = bearing === undefined ? tools.number({ path: "scenario.course.bearing_deg" }) : bearing;
-  const way = heading ? [clause(" on a road leading ", heading)] : [];
-  const blowing = clause(" from ", from, ...way, " by compass");
-  const field = clause("in ", temperature, " with ", wind, " of wind", blowing);
+  const way = clause(...(heading ? words.parts("way", { heading }) : []));
+  const blowing = clause(" ", ...words.parts("windFrom", { from, way }));
+  const field = clause(...words.parts("day", { temperature, wind }), blowing);
   const fields = [temperature, wind, from, ...(heading ? [heading] : [])];
   return {
     ...field,
@@ -29,7 +31,7 @@ export function weather(tools, { bearing } = {}) {
       const { conditions, course } = state.scenario;
       blowing.show((conditions.wind_speed_m_s?.value ?? conditions.wind_speed_m_s) !== 0 || blowing.element.matches(":focus-within"));
       const ownWay = bearing !== undefined || course.kind !== "profile";
-      way.forEach((one) => one.show(ownWay));
+      way.show(ownWay && heading !== null);
       return fields.filter((one) => one !== heading || ownWay).map((one) => one.update(state, error)).includes(true);
     },
   };

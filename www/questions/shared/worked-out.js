@@ -4,15 +4,17 @@
 import { sources } from "../../core.js";
 import { html } from "../../parts/html.js";
 import { sourceList } from "../../parts/sources.js";
+import { book } from "../../words/index.js";
 
 /** @import { Words } from "../../parts/html.js" */
 
-/** How much of a source was read, told honestly. @type {Record<string, string>} */
-const READ = {
-  abstract: "Its abstract or opening pages were read.",
-  "second-hand": "Read as other texts quote it.",
-  "from-memory": "From memory: what is used of it was not looked up again.",
-};
+const words = book("shared");
+
+/** How much of a source was read, told honestly; nothing where it was read whole. */
+const READ = /** @type {const} */ ({ abstract: "readAbstract", "second-hand": "readSecondHand", "from-memory": "readFromMemory" });
+
+/** @param {string} read */
+const readWords = (read) => (Object.hasOwn(READ, read) ? words(READ[/** @type {keyof typeof READ} */ (read)]) : "");
 
 /** @param {Words} text */
 export const paragraph = (text) => html("p", {}, ...(Array.isArray(text) ? text : [/** @type {string | Node} */ (text)]));
@@ -23,6 +25,6 @@ export const symbols = (list) => html("dl", { class: "symbols" }, ...list.flatMa
 /** @param {readonly string[]} keys */
 export function citations(keys) {
   const wanted = sources().filter(({ key }) => keys.includes(key));
-  return html("div", {}, html("h3", {}, "Sources"),
-    sourceList(wanted.map(({ key, citation, read }) => ({ key, text: citation, used: READ[read] ?? "" }))).element);
+  return html("div", {}, html("h3", {}, words("sources")),
+    sourceList(wanted.map(({ key, citation, read }) => ({ key, text: citation, used: readWords(read) }))).element);
 }

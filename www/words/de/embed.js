@@ -1,0 +1,24 @@
+// @ts-check
+/** Eine Frage auf der Seite von jemand anderem. */
+
+/** @satisfies {import("../books.d.ts").Texts<"embed">} */
+export default ({
+  cannotShow: "Diese Frage kann hier nicht gezeigt werden. {why}",
+  noQuestion: "Es gibt keine Frage namens „{name}“. Es gibt {list}.",
+  tooLong: "Was in „{name}“ steht, ist zu lang.",
+  notObject: "Was in „{name}“ steht, ist kein JSON-Objekt.",
+  unreadable: "Ihre Zahlen sind nicht lesbar.",
+  backToStart: "Zurück zum Anfang",
+  allNumbers: "Alle Zahlen, in Fasterby",
+
+  holdsNumbers: "Die Zeilen enthalten die Zahlen, die gerade auf der Seite stehen, auch deine. Besucher dürfen sie ändern; nichts, was sie eingeben, verlässt ihr Gerät.",
+  withScripts: "Für deine Seite, wo Skripte erlaubt sind",
+  copyLines: "Die zwei Zeilen kopieren",
+  inFrame: "In einem Rahmen, wo sie es nicht sind",
+  copyFrame: "Den Rahmen kopieren",
+  copied: "Kopiert.",
+  selected: "Markiert: kopier es mit der Tastatur.",
+  workItOut: "In Fasterby ausrechnen",
+  contentPolicy: "Eine Seite mit Inhaltsrichtlinie braucht außerdem: {directives}. Für den Rahmen: {frame}.",
+  keepStill: "Damit deine Seite stillhält, während die Frage lädt, gib ihr in deinem eigenen Stylesheet Platz: {rule}",
+});

@@ -1,0 +1,48 @@
+// @ts-check
+/** Was man mitnimmt: Dateien und die gedruckte Seite. */
+
+/** @satisfies {import("../books.d.ts").Texts<"save">} */
+export default ({
+  charts: "Diagramme",
+  tables: "Tabellen, wie sie gezeigt werden",
+  columns: "Die Zahlen hinter den Diagrammen, in voller Länge und in SI-Einheiten",
+  question: "Die ganze Frage",
+  askedAndAnswered: "Was gefragt und was geantwortet wurde",
+  chart: "Diagramm",
+  table: "Tabelle",
+  saveAs: "„{name}“ als {kind} sichern",
+  savedAs: "Gesichert als {file}.",
+  notSaved: "„{name}“ konnte nicht als {kind} gesichert werden: {why}",
+  noPicture: "Das Bild konnte nicht gemacht werden.",
+  stillWorking: "Es wird noch gerechnet.",
+
+  inputsAndLink: "Eingaben und Link",
+  whatWentIn: "Was hineinging",
+  plusMinus: "(± ist eine Standardabweichung; eine Zahl ohne gilt als exakt)",
+  input: "{label} **{value}**",
+  inputKnown: "{label} **{value}**, {known}",
+  linkTooLong: "Der Link zu diesen Zahlen ist zu lang für Papier. Teile ihn, oder sichere die Frage als Datei.",
+  sameQuestion: "Dieselbe Frage mit diesen Zahlen, zum Ändern und neu Fragen: {link}",
+  qrCode: "QR-Code des Links",
+
+  typical: "typisch",
+  estimated: "geschätzt",
+  measured: "gemessen",
+  rows: { one: "{count} Zeile", other: "{count} Zeilen" },
+  course: "Strecke",
+  pointsOver: { one: "{count} Punkt über {distance}", other: "{count} Punkte über {distance}" },
+  outAndBack: "Mit Wende",
+  yes: "ja",
+  no: "nein",
+  pressureFor: "Der Luftdruck gilt für",
+  theCourse: "die Strecke",
+  seaLevel: "Meereshöhe",
+  start: "Start",
+  standing: "stehend",
+  rolling: "fliegend",
+  riderAndBicycle: "Fahrer und Rad",
+  position: "Haltung: {name}",
+  power: "Leistung",
+  conditions: "Bedingungen",
+  theModel: "Das Modell",
+});

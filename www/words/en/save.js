@@ -1,0 +1,50 @@
+// @ts-check
+/** What is taken away: files, and the printed page. */
+
+export default {
+  // Files.
+  charts: "Charts",
+  tables: "Tables, as they are shown",
+  columns: "The figures behind the charts, in full and in SI units",
+  question: "The whole question",
+  askedAndAnswered: "What was asked and what was answered",
+  chart: "Chart",
+  table: "Table",
+  saveAs: "Save “{name}” as {kind}",
+  savedAs: "Saved as {file}.",
+  notSaved: "“{name}” could not be saved as {kind}: {why}",
+  noPicture: "The picture could not be made.",
+  stillWorking: "it is still being worked out.",
+
+  // The printed page.
+  inputsAndLink: "Inputs and link",
+  whatWentIn: "What went in",
+  plusMinus: "(± is one standard deviation; a number without one is taken as exact)",
+  input: "{label} **{value}**",
+  inputKnown: "{label} **{value}**, {known}",
+  linkTooLong: "The link to these numbers is too long for paper. Share it, or save the question as a file.",
+  sameQuestion: "The same question with these numbers, to change and ask again: {link}",
+  qrCode: "QR code of the link",
+
+  // Inputs.
+  typical: "typical",
+  estimated: "estimated",
+  measured: "measured",
+  rows: { one: "{count} row", other: "{count} rows" },
+  course: "Course",
+  pointsOver: { one: "{count} point over {distance}", other: "{count} points over {distance}" },
+  outAndBack: "Out and back",
+  yes: "yes",
+  no: "no",
+  pressureFor: "Air pressure is given for",
+  theCourse: "the course",
+  seaLevel: "sea level",
+  start: "Start",
+  standing: "standing",
+  rolling: "rolling",
+  riderAndBicycle: "Rider and bicycle",
+  position: "Position: {name}",
+  power: "Power",
+  conditions: "Conditions",
+  theModel: "The model",
+};

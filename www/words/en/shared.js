@@ -1,0 +1,110 @@
+// @ts-check
+/** What several questions say. */
+
+export default {
+  // Where the pieces of a question stand.
+  answer: "Answer",
+  charts: "Charts",
+  whatItMeans: "What it means",
+
+  // The sentence: how far.
+  howFar: "How far",
+  over: "Over {distance}",
+  overOwn: "Over a distance of",
+  within: "In {time}",
+  withinOwn: "In a time of",
+  hours: { one: "one hour", other: "{count} hours" },
+
+  // The sentence: the road.
+  kindOfCourse: "Kind of course",
+  outAndBack: "flat out-and-back road",
+  oneWay: "flat one-way road",
+  hill: "steady hill",
+  surveyed: "your surveyed course",
+  rising: "rising {grade}",
+
+  // The sentence: how hard.
+  howHard: "How hard",
+  even: "at my best even effort",
+  holding: "holding",
+  finishIn: "to finish in",
+  fromCurve: "from {cp} of critical power and {wPrime} of W′",
+
+  // The sentence: the day.
+  day: "in {temperature} with {wind} of wind",
+  windFrom: "from {from} {way} by compass",
+  way: "on a road leading {heading}",
+
+  // Differences and how sure they are.
+  fasterBy: "faster by {figure}",
+  slowerBy: "slower by {figure}",
+  level: "level",
+  certain: "all but certain",
+  veryLikely: "very likely",
+  likely: "likely",
+  ofDraws: "{sure}: {count} of\u00a0{all}\u00a0draws",
+  overCount: "over {count}",
+  tooCloseFaster: "too close to call: faster in\u00a0{count} of\u00a0{all}\u00a0draws",
+  tooCloseSlower: "too close to call: slower in\u00a0{count} of\u00a0{all}\u00a0draws",
+  oneInFaster: "too close to call: 1\u00a0in\u00a0{count} it is faster",
+  oneInSlower: "too close to call: 1\u00a0in\u00a0{count} it is slower",
+  nineteenInTwenty: "19\u00a0in\u00a020: {low}\u00a0to\u00a0{high}",
+  spoken: "{claim}.",
+  spokenSure: "{claim}: {odds}.",
+
+  // What would make an answer surer.
+  surerTime: "**To be surer.** Of the {all} that your numbers bring to the time, {portion} is {input} ({known}).",
+  surerDifference: "**To be surer.** Of the {all} that your numbers bring to the difference, {portion} is {input} ({known}).",
+  surerDistance: "**To be surer.** Of the {all} that your numbers bring to the distance, {portion} is {input} ({known}).",
+  surerSpeed: "**To be surer.** Of the {all} that your numbers bring to the speed, {portion} is {input} ({known}).",
+  surerPower: "**To be surer.** Of the {all} that your numbers bring to the power, {portion} is {input} ({known}).",
+  surerHow: "{link}: {how}; without that doubt {all} would be {left}.",
+  surerNoHow: "{link}; without that doubt {all} would be {left}.",
+  surerNext: "Next is {input}.",
+  giveOwn: "Give your own",
+  lookAtIt: "Look at it",
+  nearlyAll: "nearly all",
+  most: "most",
+  aboutHalf: "about half",
+  aboutThird: "about a third",
+  largestPart: "the largest part",
+  typical: "still a typical value",
+  estimated: "your estimate",
+  measured: "already measured",
+  howCda: "ride test laps in the position on a calm day, or have it measured",
+  howTiredCda: "film the last miles of a hard ride, then ride test laps in that shape",
+  howFade: "film a hard ride of this length from the side of the road",
+  howLapses: "count the seconds out of position on a film of a hard ride",
+  howLowerBy: "ride laps in both positions by turns, in one test on one calm day",
+  howCurve: "three hard efforts of different length, each well rested",
+  howLongRide: "your best power over an hour or more",
+  howRolling: "a rolling test of your tyres at your pressure, on your road",
+  howDrivetrain: "a clean chain and its published loss",
+  howMass: "weigh rider, bicycle and kit together",
+  howTemperature: "a thermometer in the shade at the course",
+  howPressure: "a barometer on the spot",
+  howWind: "a wind meter held at your own height by the road",
+  howWindFrom: "a wind vane, or a flag, by the road",
+  howRoughness: "a wind meter at your own height, beside the forecast",
+
+  // Warnings, and what is folded away.
+  mind: "**Mind.** {warning}",
+  why: "Why?",
+  howWorkedOut: "How it is worked out",
+  asTable: "As a table",
+  sources: "Sources",
+  readAbstract: "Its abstract or opening pages were read.",
+  readSecondHand: "Read as other texts quote it.",
+  readFromMemory: "From memory: what is used of it was not looked up again.",
+
+  // Taking a question elsewhere.
+  take: "Take it with you",
+  takeGist: "Pictures, tables and every figure as files, made on this device.",
+  site: "Put this on your site",
+  siteGist: "Two lines that show this question with these numbers.",
+  notLoaded: "This part of the page could not be loaded. Check the connection, close this and open it again.",
+
+  // Charts.
+  dragRing: "Drag the ring, or use the arrow keys.",
+  you: "you",
+};

@@ -1,0 +1,48 @@
+// @ts-check
+/** Ce que l’on emporte : des fichiers, et la page imprimée. */
+
+/** @satisfies {import("../books.d.ts").Texts<"save">} */
+export default ({
+  charts: "Graphiques",
+  tables: "Tableaux, tels qu’ils sont affichés",
+  columns: "Les chiffres derrière les graphiques, complets et en unités SI",
+  question: "La question entière",
+  askedAndAnswered: "Ce qui a été demandé et ce qui a été répondu",
+  chart: "Graphique",
+  table: "Tableau",
+  saveAs: "Enregistrer « {name} » en {kind}",
+  savedAs: "Enregistré sous {file}.",
+  notSaved: "« {name} » n’a pas pu être enregistré en {kind} : {why}",
+  noPicture: "L’image n’a pas pu être faite.",
+  stillWorking: "le calcul est encore en cours.",
+
+  inputsAndLink: "Entrées et lien",
+  whatWentIn: "Ce qui est entré",
+  plusMinus: "(± est un écart type ; un chiffre sans ± est pris comme exact)",
+  input: "{label} **{value}**",
+  inputKnown: "{label} **{value}**, {known}",
+  linkTooLong: "Le lien vers ces chiffres est trop long pour le papier. Partage-le, ou enregistre la question dans un fichier.",
+  sameQuestion: "La même question avec ces chiffres, à changer et à poser de nouveau : {link}",
+  qrCode: "Code QR du lien",
+
+  typical: "typique",
+  estimated: "estimé",
+  measured: "mesuré",
+  rows: { one: "{count} ligne", other: "{count} lignes" },
+  course: "Parcours",
+  pointsOver: { one: "{count} point sur {distance}", other: "{count} points sur {distance}" },
+  outAndBack: "Aller-retour",
+  yes: "oui",
+  no: "non",
+  pressureFor: "La pression de l’air est donnée pour",
+  theCourse: "le parcours",
+  seaLevel: "le niveau de la mer",
+  start: "Départ",
+  standing: "arrêté",
+  rolling: "lancé",
+  riderAndBicycle: "Coureur et vélo",
+  position: "Position : {name}",
+  power: "Puissance",
+  conditions: "Conditions",
+  theModel: "Le modèle",
+});

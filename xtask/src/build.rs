@@ -3,10 +3,9 @@
 use crate::command::{Outcome, cargo, command, output_of, run, say};
 use crate::content::{files_under, fingerprint, read, read_text, write};
 use crate::one_file::{Parts, one_file};
-use crate::{paths, serve, setup};
+use crate::{first_load, paths, serve, setup};
 use flate2::Compression;
-use serde_json::Value;
-use std::collections::{BTreeMap, BTreeSet};
+use std::collections::BTreeMap;
 use std::fs::{self, File};
 use std::path::{Path, PathBuf};
 use std::process::Command;
@@ -26,12 +25,13 @@ const COPIED: [&str; 8] = ["html", "svg", "png", "ico", "webp", "webmanifest", "
 /// Files of `www` that belong to its tools, not to the page.
 const OF_THE_TOOLS: [&str; 2] = ["package", "tsconfig"];
 
-/// What esbuild says of the bundles, for `first_load`.
-const WHAT_WAS_BUNDLED: &str = "bundles.json";
+/// What esbuild says of the bundles.
+pub const WHAT_WAS_BUNDLED: &str = "bundles.json";
 const NOT_BUNDLED: &str = "esbuild could not bundle the page: see its message above.";
 /// What esbuild makes the script of the page as one file from, and what unpacks that.
 const ONE_FILE_ENTRIES: [&str; 2] = ["script=delivery/one-file-start.js", "loader=delivery/one-file-loader.js"];
 
+const PAGE: &str = "index.html";
 const OFFLINE: &str = "offline.js";
 /// The page as one file, to take away.
 pub const ONE_FILE: &str = "fasterby.html";
@@ -41,18 +41,6 @@ pub const FIRST_WASM: &str = "wasm/first_bg.wasm";
 pub const WHOLE_WASM: &str = "wasm/whole_bg.wasm";
 /// The core is compiled twice: name of the module in `dist/wasm`, and what cargo is told to leave out.
 const MODULES: [(&str, &[&str]); 2] = [("first", &["--no-default-features"]), ("whole", &[])];
-/// What a first visit fetches before it sees an answer, but for the parts of its scripts.
-const FIRST: [&str; 6] = ["index.html", "style.css", "app.js", "icon.svg", "manifest.webmanifest", FIRST_WASM];
-/// Scripts that `app.js` imports when they are wanted, and wants at a first visit: the question that opens, and its words.
-const WANTED_FIRST: [&str; 6] = [
-    "questions/power-or-drag/view.js",
-    "words/en/core.js",
-    "words/en/page.js",
-    "words/en/power-or-drag.js",
-    "words/en/shared.js",
-    "words/en/units.js",
-];
-
 /// Builds everything that changed.
 pub fn build() -> Outcome {
     let _turn = take_turn()?;
@@ -74,43 +62,6 @@ pub fn shipped() -> Outcome<BTreeMap<String, Vec<u8>>> {
     let mut files = files_under(&paths::dist())?;
     files.retain(|path, _| !path.starts_with("wasm/") || path == FIRST_WASM || path == WHOLE_WASM);
     Ok(files)
-}
-
-/// Those of the shipped files that a first visit fetches before it sees an answer.
-pub fn first_load() -> Outcome<BTreeSet<String>> {
-    let outputs: Value = serde_json::from_str(&read_text(&paths::kept(WHAT_WAS_BUNDLED))?)
-        .map_err(|error| format!("What esbuild says of its bundles cannot be read: {error}."))?;
-    let outputs = &outputs["outputs"];
-    let scripts: Vec<String> = WANTED_FIRST.iter().filter_map(|source| part_of(outputs, source)).collect();
-    let parts = scripts.iter().map(String::as_str).chain(["app.js"]).flat_map(|script| needed_at_once(outputs, script));
-    let mut first: BTreeSet<String> = FIRST.into_iter().map(String::from).chain(parts).collect();
-    first.extend(scripts);
-    Ok(first)
-}
-
-/// The part that was made of a script which is imported only when it is wanted.
-fn part_of(outputs: &Value, source: &str) -> Option<String> {
-    let mut made = outputs.as_object()?.iter();
-    let (path, _) = made.find(|(_, output)| output["entryPoint"] == source)?;
-    path.rsplit('/').next().map(String::from)
-}
-
-/// The parts that a script imports, and those that they import, but for what is imported only when it is wanted.
-fn needed_at_once(outputs: &Value, script: &str) -> BTreeSet<String> {
-    let mut found = BTreeSet::new();
-    let mut ahead = vec![script.to_string()];
-    while let Some(script) = ahead.pop() {
-        let named = |path: &str| path.rsplit('/').next() == Some(script.as_str());
-        let output = outputs.as_object().and_then(|outputs| outputs.iter().find(|(path, _)| named(path)));
-        let imports = output.and_then(|(_, output)| output["imports"].as_array()).into_iter().flatten();
-        let at_once = imports.filter(|import| import["kind"] == "import-statement");
-        for path in at_once.filter_map(|import| import["path"].as_str()?.rsplit('/').next()) {
-            if found.insert(path.to_string()) {
-                ahead.push(path.to_string());
-            }
-        }
-    }
-    found
 }
 
 /// The TypeScript of the core's structs, as generated now.
@@ -257,7 +208,7 @@ fn write_one_file() -> Outcome {
         script: &read_text(&folder.join("script.js"))?,
         icon: &read(&dist.join("icon.svg"))?,
     };
-    write(&dist.join(ONE_FILE), one_file(&read_text(&dist.join("index.html"))?, &parts)?.as_bytes())
+    write(&dist.join(ONE_FILE), one_file(&read_text(&paths::www().join(PAGE))?, &parts)?.as_bytes())
 }
 
 /// Where esbuild leaves its bundles, and the parts split off them, before they are published.
@@ -278,7 +229,11 @@ fn copies() -> Outcome<BTreeMap<String, Vec<u8>>> {
 }
 
 fn copy() -> Outcome {
-    copies()?.iter().try_for_each(|(path, content)| write(&paths::dist().join(path), content))
+    let mut files = copies()?;
+    if let Some(page) = files.get_mut(PAGE) {
+        *page = first_load::with_preloads(&String::from_utf8_lossy(page))?.into_bytes();
+    }
+    files.iter().try_for_each(|(path, content)| write(&paths::dist().join(path), content))
 }
 
 /// Gives the service worker the list of files to keep and a version that changes with any of them.
@@ -336,19 +291,6 @@ mod tests {
         assert!(!is_copied("tsconfig.json"));
         assert!(!is_copied("app.js"));
         assert!(!is_copied("types/core.d.ts"));
-    }
-
-    #[test]
-    fn what_is_imported_only_when_wanted_is_not_needed_at_once() {
-        let outputs = serde_json::json!({
-            "out/app.js": { "imports": [
-                { "path": "out/part-A.js", "kind": "import-statement" },
-                { "path": "out/part-C.js", "kind": "dynamic-import" },
-            ] },
-            "out/part-A.js": { "imports": [{ "path": "out/part-B.js", "kind": "import-statement" }] },
-            "out/part-C.js": { "imports": [{ "path": "out/part-D.js", "kind": "import-statement" }] },
-        });
-        assert_eq!(needed_at_once(&outputs, "app.js"), ["part-A.js", "part-B.js"].map(String::from).into());
     }
 
     #[test]

@@ -6,6 +6,7 @@ mod bench;
 mod build;
 mod command;
 mod content;
+mod first_load;
 mod one_file;
 mod paths;
 mod serve;

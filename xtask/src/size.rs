@@ -1,7 +1,7 @@
 //! What the built page weighs, beside its bounds.
 
 use crate::command::Outcome;
-use crate::{build, serve};
+use crate::{build, first_load, serve};
 use flate2::Compression;
 use std::ops::AddAssign;
 use std::process::ExitCode;
@@ -35,7 +35,7 @@ pub fn size() -> Outcome<ExitCode> {
     build::build()?;
     let mut weights: Vec<_> = build::shipped()?.iter().map(|(path, content)| (path.clone(), weigh(content))).collect();
     let one_file = weights.extract_if(.., |(path, _)| path == build::ONE_FILE).map(|(_, weight)| weight.raw).sum();
-    let first_load = build::first_load()?;
+    let first_load = first_load::files()?;
     let (first, later): (Vec<_>, Vec<_>) = weights.into_iter().partition(|(path, _)| first_load.contains(path));
     let module = first.iter().find(|(path, _)| path == build::FIRST_WASM).map_or(0, |(_, weight)| weight.brotli);
 

@@ -10,6 +10,8 @@ import { createNotice } from "./frame/notice.js";
 import { keepOffline } from "./frame/offline-copy.js";
 import { answerTo, booksOf, createQuestionView, requestOf } from "./frame/question-view.js";
 import { questionList } from "./frame/rail.js";
+import { openReading } from "./frame/reading.js";
+import { speakPage } from "./frame/static-words.js";
 import { createTools } from "./frame/tools.js";
 import { errorWords } from "./frame/words.js";
 import { createWork } from "./frame/work.js";
@@ -18,23 +20,24 @@ import { opening, pages, questions } from "./questions/index.js";
 import { titleOf } from "./questions/shared/names.js";
 import { takeFold } from "./save/fold.js";
 import { share } from "./sheet/share.js";
-import { openUnits } from "./sheet/units-menu.js";
 import { questionOf } from "./state/address.js";
 import { createStore } from "./state/history.js";
 import { scenarioFiller } from "./state/scenario.js";
 import { deviceStorage } from "./state/storage.js";
 import * as units from "./units.js";
-import { open } from "./words/index.js";
+import { book, open } from "./words/index.js";
 
 /** @import { CoreError } from "./core.js" */
 /** @import { Page } from "./frame/page.js" */
 /** @import { Shown } from "./save/files.js" */
 /** @import { State } from "./state/history.js" */
 
-function start() {
+const say = book("page");
+
+/** @param {ReturnType<typeof deviceStorage>} storage @param {import("./frame/reading.js").Reading} reading */
+function start(storage, reading) {
   const filler = scenarioFiller(fields(), questions.flatMap(({ positions = [] }) => positions));
   const citations = new Map(sources().map(({ key, citation }) => [key, citation]));
-  const storage = deviceStorage();
   const defaultsOf = (/** @type {string} */ id) => find(id).defaults;
   const exists = (/** @type {string} */ id) => pages.some((page) => page.id === id);
   const store = createStore({
@@ -60,16 +63,17 @@ function start() {
   /** @type {CoreError | null} */
   let refused = null;
   const offline = keepOffline();
-  const rail = questionList(pages, go);
-  byId("questions").append(...rail.elements);
+  speakPage();
+  let rail = questionList(pages, go);
+  byId("questions").replaceChildren(...rail.elements);
   const bar = createBar(page, {
     undo: store.undo,
     redo: store.redo,
-    units: () => openUnits(page),
-    saved: () => later(import("./sheet/saved.js"), ({ openSaved }) => openSaved(page, storage, work)),
+    units: () => withWords(import("./sheet/units-menu.js"), ({ openUnits }) => openUnits(page, reading)),
+    saved: () => withWords(import("./sheet/saved.js"), ({ openSaved }) => openSaved(page, storage, work)),
     share: async () => share(await navigation.link(), { title: document.title, notify }),
     print: () => navigation.write().finally(print),
-    help: () => later(import("./sheet/help.js"), ({ openHelp }) => openHelp({ questions: questions.map(({ id }) => titleOf(id)), offline: offline.sentence() }, openSheet)),
+    help: () => withWords(import("./sheet/help.js"), ({ openHelp }) => openHelp({ questions: questions.map(({ id }) => titleOf(id)), offline: offline.sentence() }, openSheet)),
     sheet: () => withSheet(({ toggle }) => toggle()),
   }, go);
 
@@ -83,7 +87,7 @@ function start() {
   const view = createQuestionView(byId("host"), {
     store, find, tools,
     onShown({ id }) {
-      document.title = `${titleOf(id)} · Fasterby`;
+      document.title = say("document_title", { title: titleOf(id) });
       byId("host").dataset.question = id;
     },
     onFailed: questionFailed,
@@ -110,7 +114,7 @@ function start() {
 
   /** @param {(sheet: ReturnType<typeof import("./sheet/sheet.js").createSheet>) => void} use */
   function withSheet(use) {
-    later(import("./sheet/sheet.js"), ({ createSheet }) => {
+    withWords(import("./sheet/sheet.js"), ({ createSheet }) => {
       sheet ??= createSheet(page, byId("sheet"));
       sheet.update(store.get(), refused);
       use(sheet);
@@ -122,15 +126,25 @@ function start() {
     withSheet(({ open }) => open(path));
   }
 
-  /** What few visits open is fetched when it is asked for. @template T @param {Promise<T>} loading @param {(loaded: T) => void} then */
-  function later(loading, then) {
-    loading.then(then, () => notify("This part of the page could not be loaded. Check the connection and try again."));
+  /** What few visits open is fetched when it is asked for, and its words with it. @template T @param {Promise<T>} loading @param {(loaded: T) => void} then */
+  function withWords(loading, then) {
+    Promise.all([loading, open("sheet")]).then(([loaded]) => then(loaded), () => notify(say("part_lost")));
+  }
+
+  reading.follow({ notify, remake });
+  /** Everything that is said on the page, said again: in another language, or with other decimal marks. */
+  async function remake() {
+    speakPage();
+    rail = questionList(pages, go);
+    byId("questions").replaceChildren(...rail.elements);
+    await view.remake();
+    sheet?.remake();
   }
 
   /** @param {unknown} error @param {() => void} again */
   function questionFailed(error, again) {
     if (!byId("host").querySelector("h1")) return sayItFailed(error);
-    notify("This question could not be loaded. Check the connection.", { label: "Try again", run: again });
+    notify(say("question_lost"), { label: say("try_again"), run: again });
   }
 
   /** @param {string} id */
@@ -177,22 +191,25 @@ function start() {
   }
 }
 
-/** @param {unknown} error */
+/** Its words may be what could not be loaded, so the English ones stand here too. @param {unknown} error */
 function sayItFailed(error) {
   console.error(error);
-  const why = typeof WebAssembly === "undefined"
-    ? "This browser has no WebAssembly, which the calculation needs. Any current browser has it; a “lockdown” or “strict” mode may switch it off for this site."
-    : "The calculation could not be loaded. Check the connection and reload the page; if that does not help, try another browser.";
+  const message = error instanceof Error ? error.message : String(error);
+  const words = say.has("failed.title")
+    ? { title: say("failed.title"), why: say(typeof WebAssembly === "undefined" ? "failed.no_wasm" : "failed.not_loaded"), says: say("failed.browser_says", { message }), reload: say("reload") }
+    : { title: "The calculator did not start", why: "The page could not be loaded. Check the connection and reload it.", says: message, reload: "Reload" };
   byId("host").replaceChildren(h("div", { class: "failed", role: "alert" },
-    h("h1", {}, "The calculator did not start"), h("p", {}, why),
-    h("p", { class: "soft" }, `What the browser says: ${error instanceof Error ? error.message : String(error)}`),
-    h("button", { type: "button", onclick: () => location.reload() }, "Reload")));
+    h("h1", {}, words.title), h("p", {}, words.why), h("p", { class: "soft" }, words.says),
+    h("button", { type: "button", onclick: () => location.reload() }, words.reload)));
 }
 
 // What the page opens with comes beside the core, not after it.
 const likely = pages.find(({ id }) => id === questionOf(location.hash)) ?? opening;
-Promise.allSettled([likely.load(), ...booksOf(likely).map(open)]);
-Promise.all([ready(likely.id), ...["page", "units", "core"].map(open)]).then(() => {
+const storage = deviceStorage();
+const readingOpened = openReading(storage);
+const wordsOpened = readingOpened.then(() => Promise.all(["page", "units", "core"].map(open)));
+Promise.allSettled([likely.load(), readingOpened.then(() => Promise.all(booksOf(likely).map(open)))]);
+Promise.all([wordsOpened, ready(likely.id)]).then(async () => {
   Object.assign(globalThis, { fasterby: { ask, fields, sources } });
-  start();
-}).catch(sayItFailed);
+  start(storage, await readingOpened);
+}).catch((error) => wordsOpened.finally(() => sayItFailed(error)).catch(() => {}));

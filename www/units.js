@@ -4,7 +4,8 @@
  * No other file converts. Stored values stay SI whatever the rider chooses to read.
  */
 
-import { plusOrMinus, readNumber, readTime, sdText, timeText } from "./parts/number-text.js";
+import { numberText, plusOrMinus, readNumber, readTime, round, sdText, timeText } from "./parts/number-text.js";
+import { book, language } from "./words/index.js";
 
 /** @typedef {{ distance: "mi"|"km", wind: "mph"|"km/h"|"m/s", temperature: "C"|"F", pressure: "hPa"|"inHg", mass: "kg"|"lb", height: "m"|"ft" }} Units */
 /**
@@ -13,8 +14,9 @@ import { plusOrMinus, readNumber, readTime, sdText, timeText } from "./parts/num
  *   "force_per_speed"|"acceleration"|"density"|"duration"|"clock"|"angle"|"share"|"ratio"|"coefficient"|"grade"} Kind
  */
 /**
- * A unit: `shown = si * per_si + offset`.
- * @typedef {{ symbol: string, name: string, per_si: number, offset?: number, digits: number, step: number, tight?: boolean, also?: string[] }} Unit
+ * A unit: `shown = si * per_si + offset`. Signs that differ between languages stand in the book, as all names do.
+ * @typedef {{ symbol: string, per_si: number, offset?: number, digits: number, step: number, tight?: boolean, also?: string[] }} UnitRow
+ * @typedef {UnitRow & { name: string }} Unit
  */
 
 /** International mile: 1760 yards of exactly 0.9144 m (international yard and pound agreement, 1959). */
@@ -33,40 +35,42 @@ const HECTOPASCALS_PER_INCH_OF_MERCURY = (13595.1 * 9.80665 * 0.0254) / 100;
 const FAHRENHEIT_PER_CELSIUS = 9 / 5;
 const FAHRENHEIT_AT_0_C = 32;
 
-/** @type {Record<string, Unit>} */
+const say = book("units");
+
+/** @type {Record<string, UnitRow>} */
 const UNITS = {
-  mi: { symbol: "miles", name: "miles", per_si: 1 / METRES_PER_MILE, digits: 2, step: 1, also: ["mi", "mile"] },
-  km: { symbol: "km", name: "kilometres", per_si: 1 / 1000, digits: 2, step: 1 },
-  mph: { symbol: "mph", name: "miles an hour", per_si: SECONDS_PER_HOUR / METRES_PER_MILE, digits: 1, step: 0.1 },
-  "km/h": { symbol: "km/h", name: "kilometres an hour", per_si: SECONDS_PER_HOUR / 1000, digits: 1, step: 0.1, also: ["kph", "kmh"] },
-  "m/s": { symbol: "m/s", name: "metres a second", per_si: 1, digits: 1, step: 0.1 },
-  C: { symbol: "°C", name: "degrees Celsius", per_si: 1, digits: 1, step: 1, also: ["c"] },
-  F: { symbol: "°F", name: "degrees Fahrenheit", per_si: FAHRENHEIT_PER_CELSIUS, offset: FAHRENHEIT_AT_0_C, digits: 1, step: 1, also: ["f"] },
-  hPa: { symbol: "hPa", name: "hectopascals", per_si: 1, digits: 1, step: 1, also: ["mbar", "mb"] },
-  inHg: { symbol: "inHg", name: "inches of mercury", per_si: 1 / HECTOPASCALS_PER_INCH_OF_MERCURY, digits: 2, step: 0.01 },
-  kg: { symbol: "kg", name: "kilograms", per_si: 1, digits: 1, step: 0.5 },
-  lb: { symbol: "lb", name: "pounds", per_si: 1 / KILOGRAMS_PER_POUND, digits: 1, step: 1, also: ["lbs"] },
-  m: { symbol: "m", name: "metres", per_si: 1, digits: 0, step: 5 },
-  ft: { symbol: "ft", name: "feet", per_si: 1 / METRES_PER_FOOT, digits: 0, step: 10 },
+  mi: { symbol: "mi", per_si: 1 / METRES_PER_MILE, digits: 2, step: 1, also: ["mi", "mile"] },
+  km: { symbol: "km", per_si: 1 / 1000, digits: 2, step: 1 },
+  mph: { symbol: "mph", per_si: SECONDS_PER_HOUR / METRES_PER_MILE, digits: 1, step: 0.1 },
+  "km/h": { symbol: "km/h", per_si: SECONDS_PER_HOUR / 1000, digits: 1, step: 0.1, also: ["kph", "kmh"] },
+  "m/s": { symbol: "m/s", per_si: 1, digits: 1, step: 0.1 },
+  C: { symbol: "°C", per_si: 1, digits: 1, step: 1, also: ["c"] },
+  F: { symbol: "°F", per_si: FAHRENHEIT_PER_CELSIUS, offset: FAHRENHEIT_AT_0_C, digits: 1, step: 1, also: ["f"] },
+  hPa: { symbol: "hPa", per_si: 1, digits: 1, step: 1, also: ["mbar", "mb"] },
+  inHg: { symbol: "inHg", per_si: 1 / HECTOPASCALS_PER_INCH_OF_MERCURY, digits: 2, step: 0.01 },
+  kg: { symbol: "kg", per_si: 1, digits: 1, step: 0.5 },
+  lb: { symbol: "lb", per_si: 1 / KILOGRAMS_PER_POUND, digits: 1, step: 1, also: ["lbs"] },
+  m: { symbol: "m", per_si: 1, digits: 0, step: 5 },
+  ft: { symbol: "ft", per_si: 1 / METRES_PER_FOOT, digits: 0, step: 10 },
 };
 
-/** @type {Record<string, Unit>} */
+/** @type {Record<string, UnitRow>} */
 const FIXED = {
-  length: { symbol: "m", name: "metres", per_si: 1, digits: 4, step: 0.05 },
-  area: { symbol: "m²", name: "square metres", per_si: 1, digits: 3, step: 0.001, also: ["m2"] },
-  power: { symbol: "W", name: "watts", per_si: 1, digits: 0, step: 1 },
-  work: { symbol: "kJ", name: "kilojoules", per_si: 1 / 1000, digits: 1, step: 0.5 },
-  force: { symbol: "N", name: "newtons", per_si: 1, digits: 3, step: 0.01 },
-  force_per_speed: { symbol: "N per m/s", name: "newtons per metre a second", per_si: 1, digits: 4, step: 0.001 },
-  acceleration: { symbol: "m/s²", name: "metres a second squared", per_si: 1, digits: 1, step: 0.1, also: ["m/s2"] },
-  density: { symbol: "kg/m³", name: "kilograms a cubic metre", per_si: 1, digits: 3, step: 0.001, also: ["kg/m3"] },
-  duration: { symbol: "min", name: "minutes", per_si: 1 / 60, digits: 1, step: 1 },
-  clock: { symbol: "", name: "", per_si: 1, digits: 0, step: 10 },
-  angle: { symbol: "°", name: "degrees", per_si: 1, digits: 0, step: 5, tight: true, also: ["deg"] },
-  share: { symbol: "%", name: "percent", per_si: 100, digits: 1, step: 1 },
-  grade: { symbol: "%", name: "percent", per_si: 100, digits: 2, step: 0.1 },
-  ratio: { symbol: "", name: "", per_si: 1, digits: 3, step: 0.01 },
-  coefficient: { symbol: "", name: "", per_si: 1, digits: 4, step: 0.0001 },
+  length: { symbol: "m", per_si: 1, digits: 4, step: 0.05 },
+  area: { symbol: "m²", per_si: 1, digits: 3, step: 0.001, also: ["m2"] },
+  power: { symbol: "W", per_si: 1, digits: 0, step: 1 },
+  work: { symbol: "kJ", per_si: 1 / 1000, digits: 1, step: 0.5 },
+  force: { symbol: "N", per_si: 1, digits: 3, step: 0.01 },
+  force_per_speed: { symbol: "N per m/s", per_si: 1, digits: 4, step: 0.001 },
+  acceleration: { symbol: "m/s²", per_si: 1, digits: 1, step: 0.1, also: ["m/s2"] },
+  density: { symbol: "kg/m³", per_si: 1, digits: 3, step: 0.001, also: ["kg/m3"] },
+  duration: { symbol: "min", per_si: 1 / 60, digits: 1, step: 1 },
+  clock: { symbol: "", per_si: 1, digits: 0, step: 10 },
+  angle: { symbol: "°", per_si: 1, digits: 0, step: 5, tight: true, also: ["deg"] },
+  share: { symbol: "%", per_si: 100, digits: 1, step: 1 },
+  grade: { symbol: "%", per_si: 100, digits: 2, step: 0.1 },
+  ratio: { symbol: "", per_si: 1, digits: 3, step: 0.01 },
+  coefficient: { symbol: "", per_si: 1, digits: 4, step: 0.0001 },
 };
 
 /** Field names whose ending does not tell what they measure. @type {Record<string, Kind>} */
@@ -91,20 +95,37 @@ export function kindOf(path) {
   return (Object.hasOwn(KIND_BY_NAME, name) ? KIND_BY_NAME[name] : null) ?? KIND_BY_ENDING.find(([ending]) => name.endsWith(ending))?.[1] ?? "ratio";
 }
 
+/** Both tables in the language that is spoken. @type {{ language: string, units: Record<string, Unit>, fixed: Record<string, Unit> }} */
+let told = { language: "", units: {}, fixed: {} };
+
+function tables() {
+  if (told.language !== language()) told = { language: language(), units: inWords(UNITS), fixed: inWords(FIXED) };
+  return told;
+}
+
+/** @param {Record<string, UnitRow>} table @returns {Record<string, Unit>} */
+function inWords(table) {
+  const word = (/** @type {string} */ key, /** @type {string} */ otherwise) => (say.has(key) ? say(key) : otherwise);
+  return Object.fromEntries(Object.entries(table).map(([id, unit]) => [id, {
+    ...unit, symbol: word(`${id}.symbol`, unit.symbol), name: word(`${id}.name`, ""), also: [...(unit.also ?? []), ...word(`${id}.typed`, "").split(" ").filter(Boolean)],
+  }]));
+}
+
 /**
  * The unit a kind is read in.
  * @param {Kind} kind @param {Units} units @returns {Unit}
  */
 export function unitOf(kind, units) {
+  const { units: changeable, fixed } = tables();
   switch (kind) {
-    case "distance": return UNITS[units.distance];
-    case "speed": return UNITS[units.distance === "mi" ? "mph" : "km/h"];
-    case "wind": return UNITS[units.wind];
-    case "temperature": return UNITS[units.temperature];
-    case "pressure": return UNITS[units.pressure];
-    case "mass": return UNITS[units.mass];
-    case "height": return UNITS[units.height];
-    default: return FIXED[kind];
+    case "distance": return changeable[units.distance];
+    case "speed": return changeable[units.distance === "mi" ? "mph" : "km/h"];
+    case "wind": return changeable[units.wind];
+    case "temperature": return changeable[units.temperature];
+    case "pressure": return changeable[units.pressure];
+    case "mass": return changeable[units.mass];
+    case "height": return changeable[units.height];
+    default: return fixed[kind];
   }
 }
 
@@ -148,57 +169,44 @@ export function usualUnits(language) {
   return { distance: "km", wind: "km/h", temperature: "C", pressure: "hPa", mass: "kg", height: "m" };
 }
 
-/** The choices of the units menu. @type {{ key: keyof Units, label: string, options: [string, string][] }[]} */
+/** The choices there are, each unit by its sign in an address. @type {{ key: keyof Units, options: string[] }[]} */
 export const UNIT_CHOICES = [
-  { key: "distance", label: "Distance and speed", options: [["mi", "miles, mph"], ["km", "kilometres, km/h"]] },
-  { key: "wind", label: "Wind", options: [["mph", "mph"], ["km/h", "km/h"], ["m/s", "m/s"]] },
-  { key: "temperature", label: "Temperature", options: [["C", "°C"], ["F", "°F"]] },
-  { key: "pressure", label: "Air pressure", options: [["hPa", "hPa"], ["inHg", "inHg"]] },
-  { key: "mass", label: "Mass", options: [["kg", "kg"], ["lb", "lb"]] },
-  { key: "height", label: "Height and altitude", options: [["m", "m"], ["ft", "ft"]] },
+  { key: "distance", options: ["mi", "km"] },
+  { key: "wind", options: ["mph", "km/h", "m/s"] },
+  { key: "temperature", options: ["C", "F"] },
+  { key: "pressure", options: ["hPa", "inHg"] },
+  { key: "mass", options: ["kg", "lb"] },
+  { key: "height", options: ["m", "ft"] },
 ];
+
+/** A unit as a choice: "miles, mph", "°C". @param {keyof Units} key @param {string} option */
+export function choiceWords(key, option) {
+  const { symbol } = tables().units[option];
+  return key === "distance" ? say("distance_choice", { unit: tables().units[option].name, speed: option === "mi" ? "mph" : "km/h" }) : symbol;
+}
 
 /** Units from anywhere, such as a saved choice: anything unknown becomes the usual. @param {any} saved @param {Units} usual @returns {Units} */
 export function knownUnits(saved, usual) {
   const known = /** @type {any} */ ({ ...usual });
-  for (const { key, options } of UNIT_CHOICES) if (options.some(([value]) => value === saved?.[key])) known[key] = saved[key];
+  for (const { key, options } of UNIT_CHOICES) if (options.includes(saved?.[key])) known[key] = saved[key];
   return known;
 }
 
 /** The units in two words for the top bar: "Miles, °C". @param {Units} units */
 export function unitsInBrief(units) {
-  return `${units.distance === "mi" ? "Miles" : "Kilometres"}, ${UNITS[units.temperature].symbol}`;
+  return say(units.distance === "mi" ? "brief.mi" : "brief.km", { temperature: UNITS[units.temperature].symbol });
 }
 
 const NARROW = "\u202f";
 const NO_BREAK = "\u00a0";
-const MINUS = "\u2212";
 
-/** Half goes away from zero, for gains and losses alike. @param {number} value @param {number} [digits] */
-export function round(value, digits = 0) {
-  const scale = 10 ** digits;
-  const size = Math.abs(value) * scale;
-  return (Math.sign(value) * Math.round(size + size * Number.EPSILON)) / scale || 0;
-}
+export { round };
 
-/** @type {Map<string, Intl.NumberFormat>} */
-const formats = new Map();
+/** A number as it is written in the language that is spoken. */
+export const number = numberText;
 
-/**
- * The page is in British English, so its numbers are too, whatever the browser speaks; both decimal marks can be typed.
- * @param {number} value @param {{ digits?: number, atLeast?: number, group?: boolean, signed?: boolean }} [options]
- */
-export function number(value, { digits = 0, atLeast = digits, group = false, signed = false } = {}) {
-  const key = `${digits} ${atLeast} ${group}`;
-  let format = formats.get(key);
-  if (!format) {
-    format = new Intl.NumberFormat("en-GB", { minimumFractionDigits: atLeast, maximumFractionDigits: digits, useGrouping: group });
-    formats.set(key, format);
-  }
-  const rounded = round(value, digits);
-  const sign = rounded < 0 ? MINUS : signed && rounded > 0 ? "+" : "";
-  return sign + format.format(Math.abs(rounded));
-}
+/** A drag area as it would be written with a decimal mark; null is the mark of the language. @param {"." | "," | null} mark */
+export const exampleNumber = (mark) => numberText(0.242, { digits: 3, mark });
 
 /** As few decimals as show the value, at most the unit's own. @param {Kind} kind @param {number} si @param {Units} units */
 export function fewestDigitsFor(kind, si, units) {
@@ -265,11 +273,11 @@ export function plusMinusTime(sd_s) {
  * @returns {{ way: "faster"|"slower"|"level", figure: string, short: string, words: string }} `short` fits where a figure stands alone
  */
 export function difference(seconds) {
-  if (seconds === 0) return { way: "level", figure: "0:00", short: "0:00", words: "level" };
+  if (seconds === 0) return { way: "level", figure: "0:00", short: "0:00", words: say("level") };
   const way = seconds > 0 ? "faster" : "slower";
   const size = Math.abs(seconds);
-  const figure = size < 1 ? "less than a second" : time(size);
-  return { way, figure, short: size < 1 ? `<${NARROW}0:01` : figure, words: `${way} by ${figure}` };
+  const figure = size < 1 ? say("under_a_second") : time(size);
+  return { way, figure, short: size < 1 ? `<${NARROW}0:01` : figure, words: say(`${way}_by`, { figure }) };
 }
 
 /** "faster by 0:42". @param {number} seconds */
@@ -297,7 +305,7 @@ export function otherUnits(kind, units) {
   const used = unitOf(kind, units);
   /** @type {Record<string, (value: number) => number>} */
   const others = {};
-  for (const unit of KIND_UNITS[kind]?.map((key) => UNITS[key]) ?? [used]) {
+  for (const unit of KIND_UNITS[kind]?.map((key) => tables().units[key]) ?? [used]) {
     const into = (/** @type {number} */ value) => toDisplay(kind, (value - (unit.offset ?? 0)) / unit.per_si, units);
     for (const name of [unit.symbol, ...(unit.also ?? [])]) if (name && name !== used.symbol) others[name] = into;
   }

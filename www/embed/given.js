@@ -88,7 +88,7 @@ export async function stateFrom(given, question, { questions, filler }) {
 /** The units named by their signs, the rest as is usual where the language is spoken. @param {Pick<Attributes, "units" | "lang">} given */
 export function unitsFrom({ units, lang }) {
   const named = new Set((units ?? "").split(/[\s,]+/));
-  const found = UNIT_CHOICES.flatMap(({ key, options }) => options.filter(([sign]) => named.has(sign)).map(([sign]) => [key, sign]));
+  const found = UNIT_CHOICES.flatMap(({ key, options }) => options.filter((sign) => named.has(sign)).map((sign) => [key, sign]));
   return knownUnits(Object.fromEntries(found), usualUnits(lang || navigator.language));
 }
 

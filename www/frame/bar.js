@@ -3,6 +3,7 @@
 
 import { openDialog } from "../sheet/dialog.js";
 import { unitsInBrief } from "../units.js";
+import { book } from "../words/index.js";
 import { h } from "./dom.js";
 import { questionList } from "./rail.js";
 
@@ -11,8 +12,10 @@ import { questionList } from "./rail.js";
 
 /** @typedef {"undo"|"redo"|"units"|"saved"|"share"|"print"|"help"|"sheet"|"menu"} Tool */
 
-/** Tools that a narrow screen finds in its menu. @type {[Tool, string][]} */
-const IN_MENU = [["units", "Units"], ["saved", "Save and open"], ["redo", "Redo"], ["print", "Print"], ["help", "Help"]];
+/** Tools that a narrow screen finds in its menu, and what they are called there. */
+const IN_MENU = /** @type {const} */ ([["units", "units_and_language"], ["saved", "save_and_open"], ["redo", "redo"], ["print", "print"], ["help", "help"]]);
+
+const say = book("page");
 
 /** @param {Page} page @param {Omit<Record<Tool, () => void>, "menu">} tools @param {(question: string) => void} go */
 export function createBar({ store, questions }, tools, go) {
@@ -23,9 +26,9 @@ export function createBar({ store, questions }, tools, go) {
   function openMenu() {
     const list = questionList(questions, (id) => { dialog.close(); go(id); });
     list.update(store.get().question);
-    const dialog = openDialog("Questions", h("nav", { class: "questions in-menu", "aria-label": "Questions" }, ...list.elements),
+    const dialog = openDialog(say("questions"), h("nav", { class: "questions in-menu", "aria-label": say("questions") }, ...list.elements),
       h("div", { class: "menu-tools" }, ...IN_MENU.map(([tool, name]) =>
-        h("button", { type: "button", onclick: () => { dialog.close(); run[tool](); } }, name))));
+        h("button", { type: "button", onclick: () => { dialog.close(); run[tool](); } }, say(name)))));
   }
 
   // In a text field the browser's own undo is what is meant, unless the field has settled; then ours is.
@@ -48,7 +51,7 @@ export function createBar({ store, questions }, tools, go) {
         if (button.dataset.tool === "redo") button.disabled = !store.canRedo();
         if (button.dataset.tool === "units" && button.textContent !== unitsInBrief(units)) {
           button.textContent = unitsInBrief(units);
-          button.setAttribute("aria-label", `Units: ${unitsInBrief(units)}`);
+          button.setAttribute("aria-label", say("units_now", { units: unitsInBrief(units) }));
         }
       }
     },

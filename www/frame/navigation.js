@@ -2,11 +2,14 @@
 /** The address bar and the browser's Back and Forward. Typing replaces the address; only going to another question adds to the history. */
 
 import { decode, encode, LinkError, questionOf } from "../state/address.js";
+import { book } from "../words/index.js";
 
 /** @import { State, Store } from "../state/history.js" */
 
 /** The address follows once the hands rest: browsers refuse many changes in a row. */
 const REST_MS = 400;
+
+const say = book("page");
 
 /**
  * @param {object} page
@@ -37,13 +40,13 @@ export function createNavigation({ store, defaults, exists, withScenario, onLink
   async function open(hash) {
     const question = questionOf(hash);
     if (!question) return;
-    if (!exists(question)) return onTrouble(`There is no question called “${question.slice(0, 40)}” here. Your numbers are as they were.`);
+    if (!exists(question)) return onTrouble(say("no_such_question", { name: question.slice(0, 40) }));
     try {
       const linked = await decode(hash, defaults);
       if (linked) await onLink(linked);
       else store.go(question);
     } catch (error) {
-      onTrouble(`${error instanceof LinkError ? error.message : "This link cannot be read."} Your own numbers are as they were.`);
+      onTrouble(error instanceof LinkError ? say("link.refused", { why: error.message }) : say("link.not_read"));
       store.go(question);
     }
   }

@@ -2,23 +2,27 @@
 /** Asks the browser to keep the page on the device, and knows what to say about it. */
 
 import { serviceWorker } from "#delivery";
+import { book } from "../words/index.js";
+
+const say = book("page");
 
 /** @returns {{ sentence: () => string }} */
 export function keepOffline() {
-  let sentence = "";
+  /** @type {"offline.newer" | "offline.kept" | "offline.not_kept" | null} */
+  let state = null;
   if (serviceWorker && /^https?:$/.test(location.protocol) && "serviceWorker" in navigator) {
     navigator.serviceWorker.register(serviceWorker).then(
       (registration) => {
         const tell = () => {
-          if (registration.waiting && registration.active) sentence = "A newer version is ready; it opens the next time, once every tab of this page has been closed.";
-          else if (registration.active) sentence = "The page is kept on this device and works without a network.";
+          if (registration.waiting && registration.active) state = "offline.newer";
+          else if (registration.active) state = "offline.kept";
         };
         tell();
         navigator.serviceWorker.ready.then(tell);
         registration.addEventListener("updatefound", () => registration.installing?.addEventListener("statechange", tell));
       },
-      () => { sentence = "This browser does not keep the page for use without a network."; },
+      () => { state = "offline.not_kept"; },
     );
   }
-  return { sentence: () => sentence };
+  return { sentence: () => (state ? say(state) : "") };
 }

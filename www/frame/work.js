@@ -3,12 +3,15 @@
 
 import { patched } from "../state/address.js";
 import { same } from "../state/scenario.js";
+import { book } from "../words/index.js";
 
 /** @import { Page } from "./page.js" */
 /** @import { deviceStorage } from "../state/storage.js" */
 /** @import { State } from "../state/history.js" */
 
 const REST_MS = 500;
+
+const say = book("page");
 
 /**
  * @param {Page} page
@@ -21,11 +24,11 @@ export function createWork({ store, filler, check, checkQuestion, notify, questi
   let kept = store.get();
   const said = new Set();
 
-  /** Says something once a visit. @param {string} message */
-  function sayOnce(message) {
-    if (said.has(message)) return;
-    said.add(message);
-    notify(message);
+  /** Says something once a visit. @param {"work.newer" | "work.not_kept" | "work.other_tab"} what */
+  function sayOnce(what) {
+    if (said.has(what)) return;
+    said.add(what);
+    notify(say(what));
   }
 
   function keep() {
@@ -37,9 +40,7 @@ export function createWork({ store, filler, check, checkQuestion, notify, questi
     if (!changed) return;
     const outcome = storage.keepLast(state);
     if (outcome.done) return;
-    sayOnce(outcome.because === "newer-layout"
-      ? "A newer version of this page has kept work on this device. It is left as it is, so this visit is not kept; export a file or copy a link."
-      : "This browser keeps nothing for this page: a private window, or the device is full. Your numbers are in the address; copy the link or export a file to keep them.");
+    sayOnce(outcome.because === "newer-layout" ? "work.newer" : "work.not_kept");
   }
 
   /**
@@ -72,8 +73,8 @@ export function createWork({ store, filler, check, checkQuestion, notify, questi
   });
   addEventListener("pagehide", keep);
   storage.onOtherTab(({ what, name }) => {
-    if (what === "last") sayOnce("This page is open in another tab too. Each tab has its own numbers; those changed last are the ones you will find next time.");
-    else notify(`“${name}” was changed in another tab.`);
+    if (what === "last") sayOnce("work.other_tab");
+    else notify(say("work.other_tab_saved", { name: name ?? "" }));
   });
 
   return {
@@ -85,7 +86,7 @@ export function createWork({ store, filler, check, checkQuestion, notify, questi
       const refused = adopt(last);
       if (refused) {
         storage.keepBeforeLink(last);
-        notify(`What you had here last time cannot be used: ${refused} It is kept under Save.`);
+        notify(say("work.last_unusable", { why: refused }));
       }
       kept = store.get();
     },
@@ -99,7 +100,7 @@ export function createWork({ store, filler, check, checkQuestion, notify, questi
       const refused = check(scenario) ?? checkQuestion(stateWith(linked)) ?? adopt(linked);
       if (refused) {
         store.go(question);
-        return notify(`This link cannot be used: ${refused} Your own numbers are as they were.`);
+        return notify(say("link.unusable", { why: refused }));
       }
       const opened = store.get();
       if (same(opened.scenario, own.scenario) && same(opened.with, own.with)) return;
@@ -107,9 +108,8 @@ export function createWork({ store, filler, check, checkQuestion, notify, questi
       kept = opened;
       const hadOwn = !same(own.scenario, filler.defaults());
       if (hadOwn) storage.keepBeforeLink(own);
-      const changed = otherDefaults ? " Some typical values have changed since it was made." : "";
-      if (hadOwn) notify(`These are the numbers of the link.${changed} Your own are kept under Save.`, { label: "Back to mine", run: store.undo });
-      else if (changed) notify(`These are the numbers of the link.${changed}`);
+      if (hadOwn) notify(say(otherDefaults ? "link.opened_changed" : "link.opened"), { label: say("link.back"), run: store.undo });
+      else if (otherDefaults) notify(say("link.changed"));
     },
     startAfresh() {
       const state = store.get();

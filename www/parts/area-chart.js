@@ -1,6 +1,7 @@
 // @ts-check
 /** What makes up a whole, stacked from the bottom, over x. */
 
+import { book } from "../words/index.js";
 import { set, html } from "./html.js";
 import { bandPath } from "./paths.js";
 import { svg, pool, px } from "./svg.js";
@@ -25,6 +26,8 @@ import { plot } from "./plot.js";
  * @property {string} [whole] What the sum is called in the reading line: "in all".
  */
 /** @typedef {PlotData & Stack} AreaData */
+
+const words = book("page");
 
 /** A part at least this thick carries its name inside. */
 const ROOM_INSIDE_PX = 20;
@@ -205,7 +208,7 @@ function spanOf(xs, xScale, centre, reach) {
  * @param {(x: number) => string} formatX
  * @param {(y: number) => string} formatY
  */
-function readStack(at, { xs, parts, whole = "in all" }, formatX, formatY) {
+function readStack(at, { xs, parts, whole = words("chart.whole") }, formatX, formatY) {
   let i = 1;
   while (i < xs.length - 1 && xs[i] < at) i += 1;
   const share = Math.max(0, Math.min(1, (at - xs[i - 1]) / (xs[i] - xs[i - 1])));
@@ -213,9 +216,9 @@ function readStack(at, { xs, parts, whole = "in all" }, formatX, formatY) {
   const sum = values.reduce((total, { y }) => total + Math.max(0, y), 0);
   const told = [...values].sort((a, b) => b.y - a.y).filter(({ y }) => y > 0);
   return {
-    spoken: `At ${formatX(at)}: ${formatY(sum)} ${whole}; ${told.map(({ part, y }) => `${part.name} ${formatY(y)}`).join(", ")}`,
-    words: ["At ", html("b", {}, formatX(at)), ": ", html("b", {}, formatY(sum)), ` ${whole}`,
-      ...told.flatMap(({ part, y }, index) => [`${index ? ", " : "; "}${part.name} `, html("b", { class: part.meaning }, formatY(y))])],
+    spoken: words("chart.read_whole", { x: formatX(at), sum: formatY(sum), whole, parts: told.map(({ part, y }) => `${part.name} ${formatY(y)}`).join(", ") }),
+    words: words.parts("chart.read_whole", { x: html("b", {}, formatX(at)), sum: html("b", {}, formatY(sum)), whole,
+      parts: told.flatMap(({ part, y }, index) => [`${index ? ", " : ""}${part.name} `, html("b", { class: part.meaning }, formatY(y))]) }),
     points: [{ y: sum, meaning: null }],
   };
 }

@@ -1,6 +1,7 @@
 // @ts-check
 /** One or several curves over the same x, with bands of uncertainty, shaded differences, levels, marked points and handles. */
 
+import { book } from "../words/index.js";
 import { set, html } from "./html.js";
 import { bandPath, curvePath } from "./paths.js";
 import { svg, pool, px } from "./svg.js";
@@ -10,6 +11,8 @@ import { plot, writeAround } from "./plot.js";
 /** @import { Meaning } from "./html.js" */
 /** @import { PlotOptions, PlotData, Canvas } from "./plot.js" */
 /** @import { Reading } from "./reading-cursor.js" */
+
+const words = book("page");
 
 /**
  * @typedef {object} Series
@@ -327,10 +330,9 @@ function whiskerPath({ xScale, yScale }, { x, y, sdX, sdY }) {
  */
 function readSeries(at, series, formatX, formatY) {
   const values = series.filter((one) => !one.unread).map((one) => ({ one, y: valueAt(one, at) })).filter(({ y }) => Number.isFinite(y));
-  const spoken = `At ${formatX(at)}: ${values.map(({ one, y }) => `${one.name} ${formatY(y)}`).join(", ")}`;
   return {
-    spoken,
-    words: ["At ", html("b", {}, formatX(at)), ": ", ...values.flatMap(({ one, y }, index) => [index ? `, ${one.name} ` : `${one.name} `, html("b", { class: one.meaning }, formatY(y))])],
+    spoken: words("chart.read", { x: formatX(at), parts: values.map(({ one, y }) => `${one.name} ${formatY(y)}`).join(", ") }),
+    words: words.parts("chart.read", { x: html("b", {}, formatX(at)), parts: values.flatMap(({ one, y }, index) => [index ? `, ${one.name} ` : `${one.name} `, html("b", { class: one.meaning }, formatY(y))]) }),
     points: values.map(({ one, y }) => ({ y, meaning: one.meaning })),
   };
 }

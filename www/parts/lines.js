@@ -1,10 +1,13 @@
 // @ts-check
 /** A short table of named results: a mark and a name, a figure, and how it differs. */
 
+import { book } from "../words/index.js";
 import { html, say } from "./html.js";
 import { mark } from "./marks.js";
 /** @import { Words } from "./html.js" */
 /** @import { MarkName } from "./marks.js" */
+
+const words = book("page");
 
 /** @typedef {{ mark?: MarkName | null, name: Words, value: Words, difference?: Words, soft?: boolean }} Line */
 
@@ -13,7 +16,7 @@ import { mark } from "./marks.js";
  * @param {string} options.caption
  * @param {readonly [string, string, string]} [options.headings]
  */
-export function lines({ caption, headings = ["Ride", "Finish", "Difference"] }) {
+export function lines({ caption, headings = [words("lines.ride"), words("lines.finish"), words("lines.difference")] }) {
   const body = html("tbody");
   const element = html("table", { class: "lines" },
     html("caption", { class: "say" }, caption),

@@ -1,8 +1,58 @@
 // @ts-check
-/** Reading and writing a number as a person types it. Knows no quantities: the unit is only a word that may follow. */
+/** Reading and writing a number as a person does in the language that is spoken. Knows no quantities: the unit is only a word that may follow. */
+
+import { regionTag } from "../words/index.js";
 
 const NARROW_SPACE = "\u202f";
 const MINUS = "\u2212";
+
+/** @typedef {"." | ","} DecimalMark */
+
+/** The decimal mark that the reader wants, where it is not the one of the language. @type {DecimalMark | null} */
+let wantedMark = null;
+
+/** Writes numbers with this decimal mark from now on, whatever the language; null is the mark of the language. @param {DecimalMark | null} mark */
+export function writeWithMark(mark) {
+  wantedMark = mark;
+}
+
+/** The decimal mark of numbers as they are written now. @returns {DecimalMark} */
+export function decimalMark() {
+  return wantedMark ?? (format(1, 1, false).formatToParts(0.5).some(({ type, value }) => type === "decimal" && value === ",") ? "," : ".");
+}
+
+/** @type {Map<string, Intl.NumberFormat>} */
+const formats = new Map();
+
+/** @param {number} atLeast @param {number} digits @param {boolean} group */
+function format(atLeast, digits, group) {
+  const tag = regionTag();
+  const key = `${tag} ${atLeast} ${digits} ${group}`;
+  let found = formats.get(key);
+  // Whatever its language writes them with, the digits are those that can be typed.
+  if (!found) formats.set(key, (found = new Intl.NumberFormat(tag, { minimumFractionDigits: atLeast, maximumFractionDigits: digits, useGrouping: group, numberingSystem: "latn" })));
+  return found;
+}
+
+/** Half goes away from zero, for gains and losses alike. @param {number} value @param {number} [digits] */
+export function round(value, digits = 0) {
+  const scale = 10 ** digits;
+  const size = Math.abs(value) * scale;
+  return (Math.sign(value) * Math.round(size + size * Number.EPSILON)) / scale || 0;
+}
+
+/** @param {number} value @param {{ digits?: number, atLeast?: number, group?: boolean, signed?: boolean, mark?: DecimalMark | null }} [options] `signed` gives a gain its plus sign */
+export function numberText(value, { digits = 0, atLeast = digits, group = false, signed = false, mark = wantedMark } = {}) {
+  const rounded = round(value, digits);
+  const sign = rounded < 0 ? MINUS : signed && rounded > 0 ? "+" : "";
+  const written = format(atLeast, digits, group);
+  return sign + (mark ? marked(written.formatToParts(Math.abs(rounded)), mark) : written.format(Math.abs(rounded)));
+}
+
+/** @param {Intl.NumberFormatPart[]} parts @param {DecimalMark} mark */
+function marked(parts, mark) {
+  return parts.map(({ type, value }) => (type === "decimal" ? mark : type === "group" && value === mark ? NARROW_SPACE : value)).join("");
+}
 
 /**
  * @typedef {object} Reading
@@ -12,8 +62,8 @@ const MINUS = "\u2212";
  */
 
 /**
- * Reads `1 250`, `0,242`, `0.242 m²`, `+10 %`, `−3`. A comma is a decimal mark, except between whole groups of three digits in a
- * field that has no decimals.
+ * Reads `1 250`, `0,242`, `0.242 m²`, `+10 %`, `−3`. Either mark may be the decimal one, except between whole groups of
+ * three digits in a field that has no decimals, where the mark that is not written there as the decimal one parts the groups.
  * @param {string} typed
  * @param {{ unit: string, digits: number, otherUnits?: Record<string, (value: number) => number> }} field
  *   `otherUnits` turns a value typed in another unit into this field's own.
@@ -33,23 +83,25 @@ export function readNumber(typed, { unit, digits, otherUnits = {} }) {
   return other === undefined ? { wrong: "other-unit" } : { value: otherUnits[other](value), decimals: digits };
 }
 
-/**
- * @param {string} number
- * @param {number} digits
- */
+/** The number with a point as its decimal mark and without marks between groups. @param {string} number @param {number} digits */
 function onePoint(number, digits) {
-  const comma = number.lastIndexOf(",");
-  const point = number.lastIndexOf(".");
-  if (comma < 0) return number;
-  if (point > comma) return number.replaceAll(",", "");
-  if (point >= 0) return number.replaceAll(".", "").replace(",", ".");
-  const grouped = digits === 0 ? /^[+-]?[1-9]\d{0,2}(,\d{3})+$/ : /^[+-]?[1-9]\d{0,2}(,\d{3}){2,}$/;
-  return grouped.test(number) ? number.replaceAll(",", "") : number.replace(",", ".");
+  const [comma, point] = [number.lastIndexOf(","), number.lastIndexOf(".")];
+  if (comma >= 0 && point >= 0) return comma > point ? number.replaceAll(".", "").replace(",", ".") : number.replaceAll(",", "");
+  const mark = comma >= 0 ? "," : ".";
+  if (isGrouped(number, mark, digits)) return number.replaceAll(mark, "");
+  return number.replace(",", ".");
+}
+
+/** @param {string} number @param {"." | ","} mark @param {number} digits */
+function isGrouped(number, mark, digits) {
+  const groups = number.replace(/^[+-]/, "").split(mark);
+  if (!/^[1-9]\d{0,2}$/.test(groups[0]) || !groups.slice(1).every((group) => /^\d{3}$/.test(group))) return false;
+  return groups.length > 2 || (groups.length === 2 && digits === 0 && mark !== decimalMark());
 }
 
 /** @param {string} text */
 function unitWord(text) {
-  return text.toLowerCase().replace(/\s/g, "").replace("²", "2").replace("³", "3").replace(/^percent$/, "%").replace("°", "").replace(/\.$/, "");
+  return text.toLowerCase().replace(/\s/g, "").replace("²", "2").replace("³", "3").replace(/^(?:percent|prozent|pour-?cent)$/, "%").replace("°", "").replace(/\.$/, "");
 }
 
 /**
@@ -59,6 +111,9 @@ function unitWord(text) {
 function sameUnit(typed, own) {
   return typed === own || `${typed}s` === own || typed === `${own}s`;
 }
+
+/** Hours, minutes and seconds with their names in any of the page's languages. */
+const SPELT = /^(?:(\d+(?:\.\d+)?)\s*(?:h|hours?|hrs?|std|stunden?|heures?)\.?)?\s*(?:(\d+(?:\.\d+)?)\s*m(?:in(?:ute)?[sn]?)?\.?)?\s*(?:(\d+(?:\.\d+)?)\s*s(?:ec(?:onde?)?s?|ek(?:unden?)?)?\.?)?$/;
 
 /**
  * Reads `59:04`, `1:02:03`, `1 h 5 min`, `25 min`, `45 s`; a bare number is minutes.
@@ -73,23 +128,11 @@ export function readTime(typed) {
     const overflows = seconds >= 60 || (clock[1] !== undefined && minutes >= 60);
     return overflows ? { wrong: "not-a-number" } : { value: hours * 3600 + minutes * 60 + seconds };
   }
-  const spelt = /^(?:(\d+(?:\.\d+)?)\s*h(?:ours?|rs?)?)?\s*(?:(\d+(?:\.\d+)?)\s*m(?:in(?:ute)?s?)?)?\s*(?:(\d+(?:\.\d+)?)\s*s(?:ec(?:ond)?s?)?)?$/.exec(text);
+  const spelt = SPELT.exec(text);
   if (text !== "" && spelt) {
     return { value: Number(spelt[1] ?? 0) * 3600 + Number(spelt[2] ?? 0) * 60 + Number(spelt[3] ?? 0) };
   }
   return /^\d+(?:\.\d+)?$/.test(text) ? { value: Number(text) * 60 } : { wrong: "not-a-number" };
-}
-
-/**
- * @param {number} value
- * @param {number} digits
- * @param {boolean} [signed] Whether a gain wears its plus sign.
- */
-export function numberText(value, digits, signed = false) {
-  const size = Math.abs(value).toFixed(digits);
-  const isZero = Number(size) === 0;
-  const sign = isZero ? "" : value < 0 ? MINUS : signed ? "+" : "";
-  return sign + size;
 }
 
 /** @param {number} time_s */
@@ -109,9 +152,7 @@ export function sdText(sd) {
   if (!(sd > 0) || !Number.isFinite(sd)) return "0";
   const power = Math.floor(Math.log10(sd));
   const lead = sd / 10 ** power;
-  const decimals = Math.max(0, (lead < 1.95 ? 1 : 0) - power);
-  const rounded = Number(sd.toFixed(decimals));
-  return decimals > 0 ? rounded.toFixed(decimals).replace(/(\.\d*?)0+$/, "$1").replace(/\.$/, "") : String(rounded);
+  return numberText(sd, { digits: Math.max(0, (lead < 1.95 ? 1 : 0) - power), atLeast: 0 });
 }
 
 /** @param {string} amount */

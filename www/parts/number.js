@@ -1,6 +1,7 @@
 // @ts-check
 /** A number that stands in a sentence and can be typed, stepped with the arrow keys or dragged sideways. */
 
+import { book } from "../words/index.js";
 import { html, set, say, uniqueId } from "./html.js";
 import { readNumber, readTime, numberText, timeText, sdText, plusOrMinus } from "./number-text.js";
 /** @import { Meaning } from "./html.js" */
@@ -38,6 +39,8 @@ import { readNumber, readTime, numberText, timeText, sdText, plusOrMinus } from 
  * @property {(value: number, phase: Phase) => void} onInput Called with values in range only.
  */
 
+const words = book("page");
+
 const DRAG_THRESHOLD_PX = 4;
 const PX_PER_STEP = 6;
 const MANY_STEPS = 10;
@@ -72,7 +75,7 @@ export function numberField(options) {
 
   const digits = () => shown.digits ?? options.digits;
   const valueText = (/** @type {number} */ value, extra = 0) =>
-    Number.isFinite(value) ? (kind === "time" ? timeText(value) : numberText(value, digits() + extra, signed)) : "";
+    Number.isFinite(value) ? (kind === "time" ? timeText(value) : numberText(value, { digits: digits() + extra, signed })) : "";
   const withUnit = (/** @type {number} */ value) => `${valueText(value)}${shown.unit ? `\u00a0${shown.unit}` : ""}`;
 
   function writeText() {
@@ -93,8 +96,8 @@ export function numberField(options) {
     set(element, { "data-known": shown.known ?? null });
     const spoken = [
       `${valueText(shown.value, extraDecimals)} ${options.unitWords ?? shown.unit ?? ""}`.trim(),
-      sd === null ? "" : `plus or minus ${sd}`,
-      shown.known ?? "",
+      sd === null ? "" : words("spoken.plus_or_minus", { sd }),
+      shown.known ? words(`spoken.${shown.known}`) : "",
     ].filter(Boolean).join(", ");
     set(input, {
       "aria-valuenow": Number.isFinite(shown.value) ? shown.value : null,
@@ -121,10 +124,10 @@ export function numberField(options) {
   function outOfRange(value) {
     const { min, max } = shown;
     if ((min === undefined || value >= min) && (max === undefined || value <= max)) return null;
-    const still = Number.isFinite(shown.value) ? ` The answer is still for ${valueText(shown.value)}.` : "";
-    if (min === undefined) return `${label} is at most ${withUnit(/** @type {number} */ (max))}.${still}`;
-    if (max === undefined) return `${label} is at least ${withUnit(min)}.${still}`;
-    return `${label} runs from ${valueText(min)} to ${withUnit(max)}.${still}`;
+    const complaint = min === undefined ? words("number.at_most", { label, max: withUnit(/** @type {number} */ (max)) })
+      : max === undefined ? words("number.at_least", { label, min: withUnit(min) })
+      : words("number.range", { label, min: valueText(min), max: withUnit(max) });
+    return Number.isFinite(shown.value) ? words("number.still", { complaint, value: valueText(shown.value) }) : complaint;
   }
 
   /** @returns {Reading} */
@@ -135,8 +138,8 @@ export function numberField(options) {
 
   /** @param {Reading} reading */
   function complaintAbout(reading) {
-    if (reading.wrong === "other-unit") return `${label} is in ${options.unitWords ?? shown.unit} here.`;
-    if (reading.value === undefined) return kind === "time" ? `${label} needs a time, like 59:04.` : `${label} needs a number.`;
+    if (reading.wrong === "other-unit") return words("number.other_unit", { label, unit: options.unitWords ?? shown.unit ?? "" });
+    if (reading.value === undefined) return words(kind === "time" ? "number.needs_time" : "number.needs_number", { label });
     return outOfRange(reading.value);
   }
 

@@ -1,6 +1,7 @@
 // @ts-check
 /** A difference on a line from one choice, through level, to the other: thick bar one standard deviation, thin bar 19 in 20. */
 
+import { book } from "../words/index.js";
 import { html, set } from "./html.js";
 import { svg, px } from "./svg.js";
 import { markStrokes } from "./marks.js";
@@ -22,6 +23,8 @@ import { onWidth } from "./resize.js";
  * @property {boolean} [ease] Whether the bar glides, after typing; never while dragging.
  */
 
+const words = book("page");
+
 const HEIGHT_PX = 76;
 const LINE_Y_PX = 44;
 /** The answer's column on a printed page is a little wider than this. */
@@ -40,7 +43,7 @@ export function ruler({ left, right }) {
   const sides = { left, right };
   const line = svg("path", { class: "ruler-line" });
   const zero = svg("path", { class: "ruler-zero" });
-  const level = svg("text", { class: "level", y: 72, "text-anchor": "middle" }, "level");
+  const level = svg("text", { class: "level", y: 72, "text-anchor": "middle" }, words("ruler.level"));
   const ticks = [0, 1].map(() => ({ stroke: svg("path", { class: "ruler-tick" }), text: svg("text", { class: "tick", y: 66, "text-anchor": "middle" }) }));
   const names = /** @type {const} */ (["left", "right"]).map((side) => ({
     side,
@@ -80,11 +83,11 @@ export function ruler({ left, right }) {
       tick.text.textContent = format(span / 2);
     });
     for (const { side, icon, text } of names) {
-      const { words, mark, meaning } = sides[side];
+      const { words: name, mark, meaning } = sides[side];
       if (icon.getAttribute("data-mark") !== mark) icon.replaceChildren(...markStrokes(mark));
       set(icon, { "data-mark": mark, class: `mark-in ${meaning}`, transform: `translate(${side === "left" ? 0 : px(width_px - 15)} 1)` });
       set(text, { class: `end ${meaning}`, x: side === "left" ? 21 : px(width_px - 21) });
-      if (text.textContent !== words) text.textContent = words;
+      if (text.textContent !== name) text.textContent = name;
     }
     for (const [bar, [low, high]] of /** @type {const} */ ([[thin, range], [thick, [value - one, value + one]]])) {
       set(bar, { class: `spread-bar ${ahead.meaning}`, x: px(at(low)), width: px(at(high) - at(low)) });

@@ -1,7 +1,10 @@
 // @ts-check
 /** The question: its title, the sentence with its numbers, what is wrong with them, and how well they are known. */
 
+import { book } from "../words/index.js";
 import { html, say } from "./html.js";
+
+const words = book("page");
 
 /** @typedef {{ element: HTMLElement, note: HTMLElement, wraps?: boolean }} Field A number or a choice; one that `wraps` is longer and may be broken over lines. */
 /** @typedef {{ measured: number, estimated: number, typical: number }} KnownCounts */
@@ -14,46 +17,47 @@ const KINDS = /** @type {const} */ (["measured", "estimated", "typical"]);
  * @param {object} options
  * @param {string} options.title
  * @param {1 | 2} [options.level] of the title as a heading
- * @param {readonly (string | Field)[]} options.words Text and fields in order. Punctuation after a field stays on its line.
+ * @param {readonly (string | Node | Field)[]} options.words Text, elements and fields in order. Punctuation after a field stays on its line.
  * @param {() => void} [options.onOpen] Opens "Your numbers".
  */
-export function sentence({ title, words, onOpen, level = 1 }) {
+export function sentence({ title, words: first, onOpen, level = 1 }) {
   const heading = html(`h${level}`, {}, title);
   const line = html("p", { class: "sentence" });
   const notes = html("div", { class: "wrongs" });
   const trouble = html("p", { class: "wrong", role: "alert", hidden: true });
-  const button = html("button", { type: "button" }, "Your numbers");
+  const button = html("button", { type: "button" }, words("your_numbers"));
   const counts = KINDS.map((kind) => ({ kind, element: html("span", { hidden: true }) }));
   const known = html("p", { class: "known" }, button, ...counts.map((count) => count.element));
   const element = html("div", { class: "ask" }, heading, line, notes, known);
   if (onOpen) button.addEventListener("click", () => onOpen());
   else known.hidden = true;
 
-  /** @param {readonly (string | Field)[]} parts */
+  /** @param {readonly (string | Node | Field)[]} parts */
   function compose(parts) {
     line.replaceChildren();
     parts.forEach((part, index) => {
       const next = parts[index + 1];
       const punctuation = typeof next === "string" ? leadingPunctuation(next) : "";
       if (typeof part === "string") line.append(afterPunctuation(part, parts[index - 1]));
+      else if (part instanceof Node) line.append(part);
       else if (part.wraps) line.append(part.element, punctuation && WORD_JOINER + punctuation);
       else line.append(punctuation === "" ? part.element : html("span", { class: "together" }, part.element, punctuation));
     });
-    notes.replaceChildren(...parts.flatMap((part) => (typeof part === "string" ? [] : [part.note])), trouble);
+    notes.replaceChildren(...parts.flatMap((part) => (isField(part) ? [part.note] : [])), trouble);
   }
-  compose(words);
+  compose(first);
 
   return {
     element,
     heading,
-    /** @param {{ words?: readonly (string | Field)[], known?: KnownCounts, wrong?: string | null }} next
+    /** @param {{ words?: readonly (string | Node | Field)[], known?: KnownCounts, wrong?: string | null }} next
      *  `wrong` is an error that belongs to no field of the sentence. */
     update(next) {
       if (next.words) compose(next.words);
       if (next.known) {
         for (const { kind, element: count } of counts) {
           count.hidden = next.known[kind] === 0;
-          say(count, [html("i", { class: `k ${kind}` }), `${next.known[kind]} ${kind}`]);
+          say(count, [html("i", { class: `k ${kind}` }), words(`known.${kind}`, { count: next.known[kind] })]);
         }
       }
       if (next.wrong !== undefined) {
@@ -71,8 +75,13 @@ function leadingPunctuation(text) {
 
 /**
  * @param {string} text
- * @param {string | Field | undefined} before
+ * @param {string | Node | Field | undefined} before
  */
 function afterPunctuation(text, before) {
-  return before !== undefined && typeof before !== "string" ? text.slice(leadingPunctuation(text).length) : text;
+  return before !== undefined && isField(before) ? text.slice(leadingPunctuation(text).length) : text;
+}
+
+/** @param {string | Node | Field} part @returns {part is Field} */
+function isField(part) {
+  return typeof part !== "string" && !(part instanceof Node);
 }

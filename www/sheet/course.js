@@ -5,6 +5,7 @@ import { uniqueId } from "../parts/html.js";
 import { h } from "../frame/dom.js";
 import { errorWords } from "../frame/words.js";
 import { courseLengthM } from "../state/scenario.js";
+import { book } from "../words/index.js";
 import { findRow, updateRows } from "./groups.js";
 import { numberRow } from "./number-row.js";
 import { columnWords, pointsText, readPoints } from "./points-text.js";
@@ -13,30 +14,32 @@ import { columnWords, pointsText, readPoints } from "./points-text.js";
 /** @import { Group } from "./groups.js" */
 /** @import { State } from "../state/history.js" */
 
+const say = book("sheet");
+
 const GIVEN = "given";
 
 /** @param {Page} page @returns {Group} */
 export function course(page) {
   const { store, filler, check } = page;
   const kind = h("select", { onchange: () => changeKind(kind.value) },
-    h("option", { value: "simple" }, "one slope and direction"), h("option", { value: "profile" }, "points along the road"));
+    h("option", { value: "simple" }, say("course.simple")), h("option", { value: "profile" }, say("course.profile")));
 
   const rows = ["distance_m", "grade", "bearing_deg"].map((key) => numberRow(page, `scenario.course.${key}`, { meaning: key === "grade" ? "ground" : null }));
   const outAndBack = h("input", { type: "checkbox", onchange: () => store.set("scenario.course.out_and_back", outAndBack.checked) });
-  const simple = h("div", {}, ...rows.map((row) => row.element), h("label", { class: "check" }, outAndBack, "out and back: the second half returns on the same road"));
+  const simple = h("div", {}, ...rows.map((row) => row.element), h("label", { class: "check" }, outAndBack, say("out_and_back")));
 
   const ids = { hint: uniqueId("hint"), wrong: uniqueId("wrong") };
   const hint = h("p", { class: "row-hint", id: ids.hint });
   const wrong = h("p", { class: "wrong", id: ids.wrong, role: "alert", hidden: true });
-  const text = h("textarea", { rows: 10, spellcheck: "false", "aria-label": "Points of the course", "aria-describedby": `${ids.hint} ${ids.wrong}` });
-  const profile = h("div", {}, hint, text, wrong, h("button", { type: "button", onclick: usePoints }, "Use these points"));
+  const text = h("textarea", { rows: 10, spellcheck: "false", "aria-label": say("points"), "aria-describedby": `${ids.hint} ${ids.wrong}` });
+  const profile = h("div", {}, hint, text, wrong, h("button", { type: "button", onclick: usePoints }, say("use_points")));
   /** @type {unknown} */
   let written;
 
   const start = h("select", { onchange: () => store.set("scenario.start", start.value === GIVEN ? { speed_m_s: filler.fresh("start.speed_m_s") } : start.value) },
-    h("option", { value: "standing" }, "standing, from rest"),
-    h("option", { value: "rolling" }, "rolling, at the speed of the first metres"),
-    h("option", { value: GIVEN }, "rolling, at a given speed"));
+    h("option", { value: "standing" }, say("start.standing")),
+    h("option", { value: "rolling" }, say("start.rolling")),
+    h("option", { value: GIVEN }, say("start.given")));
   const startSpeed = numberRow(page, "scenario.start.speed_m_s");
 
   /** @param {string} wanted */
@@ -56,13 +59,13 @@ export function course(page) {
 
   function usePoints() {
     const read = readPoints(text.value, store.get().units);
-    if ("message" in read) return complain(`${read.message} The course is as it was.`);
+    if ("message" in read) return complain(say("course_unchanged", { why: read.message }));
     const course = { kind: "profile", points: read.points };
     const refused = check({ ...store.get().scenario, course });
-    if (refused) return complain(`${refused} The course is as it was.`);
+    if (refused) return complain(say("course_unchanged", { why: refused }));
     complain("");
     store.set("scenario.course", course);
-    page.notify(`The course now has ${read.points.length} points.`);
+    page.notify(say("points_used", { count: read.points.length }));
   }
 
   /** @param {string} message */
@@ -74,7 +77,7 @@ export function course(page) {
 
   /** @param {State} state */
   function showPoints({ scenario, units }) {
-    hint.textContent = `One point a line: ${columnWords(units)}. Bearing and radius may be left out. A point’s bearing and radius hold until the next. Elevation from a phone is rough: smooth it first.`;
+    hint.textContent = say("points_hint", { columns: columnWords(units) });
     if (written === scenario.course && document.activeElement === text) return;
     const shown = pointsText(scenario.course.points, units);
     if (written !== scenario.course || text.dataset.units !== units.distance + units.height) {
@@ -86,13 +89,13 @@ export function course(page) {
   }
 
   return {
-    title: "Course",
+    title: say("group.course"),
     covers: "course start",
     element: h("div", {},
-      h("label", { class: "row" }, h("span", { class: "row-label" }, "The course is given as"), kind),
+      h("label", { class: "row" }, h("span", { class: "row-label" }, say("course_as")), kind),
       simple, profile,
-      h("label", { class: "row" }, h("span", { class: "row-label" }, "Start"), start), startSpeed.element,
-      h("p", { class: "caution" }, "The fastest line on paper gives way to traffic, marshals and the rules of the road."),
+      h("label", { class: "row" }, h("span", { class: "row-label" }, say("start")), start), startSpeed.element,
+      h("p", { class: "caution" }, say("course_caution")),
     ),
     update(state, error) {
       const { course, start: starts } = state.scenario;

@@ -3,6 +3,9 @@
 
 import { uniqueId } from "../parts/html.js";
 import { h } from "../frame/dom.js";
+import { book } from "../words/index.js";
+
+const say = book("page");
 
 /**
  * @param {string} title @param {...(Node | string)} content
@@ -11,7 +14,7 @@ import { h } from "../frame/dom.js";
 export function openDialog(title, ...content) {
   const id = uniqueId("dialog");
   const dialog = h("dialog", { class: "dialog", "aria-labelledby": id, onclose: () => dialog.remove() },
-    h("div", { class: "sheet-top" }, h("h2", { id, tabindex: -1, autofocus: true }, title), h("button", { type: "button", onclick: () => dialog.close() }, "Close")),
+    h("div", { class: "sheet-top" }, h("h2", { id, tabindex: -1, autofocus: true }, title), h("button", { type: "button", onclick: () => dialog.close() }, say("close"))),
     h("div", { class: "dialog-body" }, ...content));
   // A press on the backdrop lands on the dialog itself.
   dialog.addEventListener("click", (event) => { if (event.target === dialog) dialog.close(); });

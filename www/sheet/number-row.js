@@ -1,11 +1,13 @@
 // @ts-check
 /** One input of the sheet: its value, its ±, how it is known, and what it rests on. */
 
-import { readNumber } from "../parts/number-text.js";
+import { numberText, readNumber } from "../parts/number-text.js";
 import { uniqueId } from "../parts/html.js";
 import { boundNumber } from "../frame/bound-number.js";
 import { h } from "../frame/dom.js";
 import { labelOf, rangeWords } from "../frame/words.js";
+import { coreWords } from "../words/core-words.js";
+import { book } from "../words/index.js";
 import { kindOf, plusMinus, quantity, spreadFromDisplay, spreadToDisplay, unitOf } from "../units.js";
 
 /** @import { Page } from "../frame/page.js" */
@@ -17,10 +19,9 @@ import { kindOf, plusMinus, quantity, spreadFromDisplay, spreadToDisplay, unitOf
 
 /** @typedef {{ path: string, element: HTMLElement, update(state: State, error: CoreError | null): boolean, focus(): void }} Row */
 
-const KNOWN = /** @type {const} */ ([["typical", "typical"], ["estimated", "estimated"], ["measured", "measured"]]);
-const EVIDENCE = /** @type {Record<string, string>} */ ({
-  published: "Published", "common-practice": "Common practice, no source", "from-memory": "From memory, not looked up again", assumed: "Assumed",
-});
+const say = book("sheet");
+
+const KNOWN = /** @type {const} */ (["typical", "estimated", "measured"]);
 
 /**
  * Numbers that are chosen or read off a map: nobody's ± on them would be worth asking for.
@@ -57,18 +58,19 @@ export function numberRow(page, path, { hint, ...options } = {}) {
 
 /** Nobody knows a standard deviation better than to three figures. */
 const SPREAD_FIGURES = 3;
+const MOST_DECIMALS = 12;
 
 /** @param {Page} page @param {string} path @param {string} label */
 function spreadControls({ store }, path, label) {
   const noteId = uniqueId("wrong");
   const note = h("p", { class: "wrong", id: noteId, hidden: true });
   const input = h("input", {
-    inputmode: "decimal", autocomplete: "off", placeholder: "exact", "aria-label": `${label}: plus or minus, one standard deviation`,
+    inputmode: "decimal", autocomplete: "off", placeholder: say("exact"), "aria-label": say("spread_label", { label }),
     "aria-describedby": noteId, oninput: () => take(), onchange: () => { store.settle(); show(store.get()); },
   });
   const unit = h("span", { class: "unit", "aria-hidden": "true" });
-  const known = h("select", { "aria-label": `${label}: how it is known`, onchange: () => store.set(`${path}.source`, known.value) },
-    ...KNOWN.map(([value, name]) => h("option", { value }, name)));
+  const known = h("select", { "aria-label": say("known_label", { label }), onchange: () => store.set(`${path}.source`, known.value) },
+    ...KNOWN.map((value) => h("option", { value }, say(`known.${value}`))));
 
   function take() {
     const state = store.get();
@@ -77,7 +79,7 @@ function spreadControls({ store }, path, label) {
     const { value } = readNumber(input.value, { unit: unitOf(kindOf(path), state.units).symbol, digits: 6 });
     const wrong = !empty && !(value !== undefined && value >= 0);
     note.hidden = !wrong;
-    note.textContent = wrong ? "± needs a number of zero or more." : "";
+    note.textContent = wrong ? say("spread_wrong") : "";
     input.setAttribute("aria-invalid", String(wrong));
     if (wrong) return;
     const sd = empty ? 0 : spreadFromDisplay(kindOf(path), value ?? 0, state.units);
@@ -90,7 +92,7 @@ function spreadControls({ store }, path, label) {
     const held = store.at(path);
     const kind = kindOf(path);
     const sd = held?.sd ?? 0;
-    if (document.activeElement !== input) input.value = sd ? String(Number(spreadToDisplay(kind, sd, state.units).toPrecision(SPREAD_FIGURES))) : "";
+    if (document.activeElement !== input) input.value = sd ? figures(spreadToDisplay(kind, sd, state.units)) : "";
     unit.textContent = unitOf(kind, state.units).symbol;
     known.hidden = typeof held !== "object";
     if (typeof held === "object" && known.value !== held.source) known.value = held.source;
@@ -114,17 +116,29 @@ function evidence(page, path) {
     if (!field || units === shown) return;
     shown = units;
     const anyIsUsual = field.usual_min === field.min && field.usual_max === field.max;
-    summary.textContent = anyIsUsual ? "about this number" : `usually ${rangeWords(path, field.usual_min, field.usual_max, units)}`;
-    words.textContent = `Accepted from ${rangeWords(path, field.min, field.max, units)}. ${defaultWords(page, path, field, units)} ${field.note}`;
+    summary.textContent = anyIsUsual ? say("about") : say("usually", { range: rangeWords(path, field.usual_min, field.usual_max, units) });
+    words.textContent = say("accepted", { range: rangeWords(path, field.min, field.max, units), default: defaultWords(path, field, units), basis: basisWords(page, field), note: coreWords(field.note) });
   }
 
   return { element, update };
 }
 
-/** @param {Page} page @param {string} path @param {Field} field @param {Units} units */
-function defaultWords({ citation }, path, field, units) {
+/** @param {string} path @param {Field} field @param {Units} units */
+function defaultWords(path, field, units) {
   const kind = kindOf(path);
-  const spread = field.default_sd ? ` ${plusMinus(kind, field.default_sd, units)}` : "";
-  const basis = [EVIDENCE[field.evidence], citation(field.source)].filter(Boolean).join(": ").replace(/\.$/, "");
-  return `Unless you say otherwise: ${quantity(kind, field.default, units)}${spread}. ${basis}.`;
+  return `${quantity(kind, field.default, units)}${field.default_sd ? ` ${plusMinus(kind, field.default_sd, units)}` : ""}`;
+}
+
+/** @param {Page} page @param {Field} field */
+function basisWords({ citation }, field) {
+  const key = `evidence.${field.evidence}`;
+  const evidence = say.has(key) ? say(key) : "";
+  const cited = citation(field.source).replace(/\.$/, "");
+  return evidence && cited ? say("basis", { evidence, citation: cited }) : evidence || cited;
+}
+
+/** @param {number} sd */
+function figures(sd) {
+  const rounded = Number(sd.toPrecision(SPREAD_FIGURES));
+  return numberText(rounded, { digits: MOST_DECIMALS, atLeast: 0 });
 }

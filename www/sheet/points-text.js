@@ -1,21 +1,24 @@
 // @ts-check
 /** A course's points as lines of text, in the reader's units, and back. */
 
+import { book } from "../words/index.js";
 import { parse, number, toDisplay, unitOf } from "../units.js";
 
 /** @import { Units } from "../units.js" */
 /** @typedef {{ distance_m: number, elevation_m: number, bearing_deg: number, radius_m?: number }} Point */
 
+const say = book("sheet");
+
 const COLUMNS = /** @type {const} */ ([
   { field: "distance_m", kind: "distance", name: "distance", digits: 4 },
   { field: "elevation_m", kind: "height", name: "elevation", digits: 2 },
   { field: "bearing_deg", kind: "angle", name: "bearing", digits: 1 },
-  { field: "radius_m", kind: "length", name: "bend radius", digits: 1 },
+  { field: "radius_m", kind: "length", name: "radius", digits: 1 },
 ]);
 
 /** The columns in words: "distance in km, elevation in m, bearing in degrees, bend radius in m". @param {Units} units */
 export function columnWords(units) {
-  return COLUMNS.map(({ kind, name }) => `${name} in ${kind === "angle" ? "degrees" : unitOf(kind, units).symbol}`).join(", ");
+  return COLUMNS.map(({ kind, name }) => say(`column.${name}`, { unit: unitOf(kind, units).symbol })).join(", ");
 }
 
 /** @param {Point[]} points @param {Units} units */
@@ -38,20 +41,20 @@ export function readPoints(text, units) {
   const points = [];
   for (const [index, line] of text.split(/\r?\n/).entries()) {
     if (!line.trim() || line.trim().startsWith("#")) continue;
-    const where = `Line ${index + 1}`;
+    const at = index + 1;
     const cells = line.trim().split(/[\s;]+|,\s+/).length > 1 ? line.trim().split(/[\s;]+|,\s+/) : line.trim().split(",");
-    if (cells.length < 2 || cells.length > COLUMNS.length) return { message: `${where} has ${cells.length === 1 ? "one number" : `${cells.length} numbers`}; it needs two to four.` };
+    if (cells.length < 2 || cells.length > COLUMNS.length) return { message: say("line.count", { line: at, count: cells.length }) };
     /** @type {Record<string, number>} */
     const point = { bearing_deg: points.at(-1)?.bearing_deg ?? 0 };
     for (const [column, cell] of cells.entries()) {
       const { field, kind, name } = COLUMNS[column];
       const value = parse(kind, cell.replace(/,$/, ""), units);
-      if (value === null) return { message: `${where}: the ${name} “${cell.slice(0, 20)}” is not a number.` };
+      if (value === null) return { message: say(`line.${name}`, { line: at, text: cell.slice(0, 20) }) };
       point[field] = value;
     }
     const last = points.at(-1);
-    if (last && point.distance_m <= last.distance_m) return { message: `${where}: its distance is not beyond that of the line before.` };
+    if (last && point.distance_m <= last.distance_m) return { message: say("line.not_beyond", { line: at }) };
     points.push(/** @type {Point} */ (/** @type {unknown} */ (point)));
   }
-  return points.length < 2 ? { message: "A course needs at least two lines." } : { points };
+  return points.length < 2 ? { message: say("line.too_few") } : { points };
 }

@@ -2,23 +2,26 @@
 /** Group of the sheet: what the rider can hold, for how long. */
 
 import { h } from "../frame/dom.js";
+import { book } from "../words/index.js";
 import { findRow, updateRows } from "./groups.js";
 import { numberRow } from "./number-row.js";
 
 /** @import { Page } from "../frame/page.js" */
 /** @import { Group } from "./groups.js" */
 
+const say = book("sheet");
+
 /** @param {Page} page @returns {Group} */
 export function power(page) {
   const { store, filler } = page;
   const always = [
-    numberRow(page, "scenario.power.cp_w", { meaning: "power", hint: "The power you could hold for a long time before the slow decline sets in; from two to four hard tests of 2 to 20 minutes." }),
+    numberRow(page, "scenario.power.cp_w", { meaning: "power", hint: say("cp_hint") }),
     numberRow(page, "scenario.power.w_prime_j", { meaning: "power" }),
   ];
   /** @type {{ name: string, label: string, rows: import("./number-row.js").Row[], box: HTMLInputElement, body: HTMLElement, keys: string[] }[]} */
   const parts = [
-    optional("Peak power, for very short efforts", ["peak_w"]),
-    optional("Long-ride loss, past half an hour", ["long_ride_loss_w", "long_ride_from_s"]),
+    optional(say("peak_part"), ["peak_w"]),
+    optional(say("long_part"), ["long_ride_loss_w", "long_ride_from_s"]),
   ];
 
   /** @param {string} label @param {string[]} keys */
@@ -33,12 +36,12 @@ export function power(page) {
   }
 
   return {
-    title: "Power",
+    title: say("group.power"),
     covers: "power",
     element: h("div", {},
       ...always.map((row) => row.element),
       ...parts.flatMap(({ label, box, body }) => [h("label", { class: "check" }, box, label), body]),
-      h("p", { class: "caution" }, "Tests to exhaustion are maximal efforts. If you are unused to them, unwell, or have a heart condition, ask a doctor first."),
+      h("p", { class: "caution" }, say("tests_caution")),
     ),
     update(state, error) {
       for (const { box, body, name } of parts) {

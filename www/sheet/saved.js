@@ -3,10 +3,14 @@
 
 import { h } from "../frame/dom.js";
 import { download, fileName, readScenario, scenarioText } from "../state/files.js";
+import { book, regionTag } from "../words/index.js";
 import { openDialog } from "./dialog.js";
 
 /** @import { Page } from "../frame/page.js" */
 /** @import { Kept, deviceStorage } from "../state/storage.js" */
+
+const say = book("sheet");
+const words = book("page");
 
 /**
  * @param {Page} page
@@ -23,18 +27,16 @@ export function openSaved(page, storage, { adopt, startAfresh }) {
   const file = h("input", { type: "file", accept: ".json,application/json", hidden: true, onchange: importFile });
 
   const form = h("form", { class: "row-actions", onsubmit: (/** @type {Event} */ event) => { event.preventDefault(); save(false); } },
-    h("label", {}, "Name ", name), h("button", { type: "submit" }, "Save"));
+    h("label", {}, `${say("name")} `, name), h("button", { type: "submit" }, words("save")));
 
-  const dialog = openDialog("Save and open",
-    h("p", { class: "soft" }, storage.available()
-      ? "Saved in this browser on this device only. Clearing the browser’s data removes it; a file is safer."
-      : "This browser keeps nothing for this page. A file or a link does."),
+  const dialog = openDialog(words("save_and_open"),
+    h("p", { class: "soft" }, say(storage.available() ? "saved_here" : "not_saved_here")),
     storage.available() ? form : "", message, actions, list,
-    h("h3", {}, "Files"),
+    h("h3", {}, say("files")),
     h("p", { class: "row-actions" },
-      h("button", { type: "button", onclick: exportFile }, "Export as a file"),
-      h("button", { type: "button", onclick: () => file.click() }, "Open a file"), file),
-    h("p", { class: "row-actions" }, h("button", { type: "button", onclick: () => { startAfresh(); dialog.close(); notify("All numbers are the typical ones again.", { label: "Undo", run: store.undo }); } }, "Start afresh")),
+      h("button", { type: "button", onclick: exportFile }, say("export")),
+      h("button", { type: "button", onclick: () => file.click() }, say("open_file")), file),
+    h("p", { class: "row-actions" }, h("button", { type: "button", onclick: () => { startAfresh(); dialog.close(); notify(say("afresh_done"), { label: words("undo"), run: store.undo }); } }, say("afresh"))),
   );
 
   /** @param {string} text @param {...[label: string, run: () => void]} choices */
@@ -48,28 +50,28 @@ export function openSaved(page, storage, { adopt, startAfresh }) {
   /** @param {boolean} replace */
   function save(replace) {
     const as = name.value.trim();
-    if (!as) return complain("Give it a name first.");
+    if (!as) return complain(say("name_first"));
     const outcome = storage.save(as, store.get(), { replace });
     if (outcome.done) {
       complain("");
-      notify(`Saved on this device as “${as}”.`);
+      notify(say("saved_as", { name: as }));
       showList();
     } else if (outcome.because === "full") {
-      complain("This device would not keep it: its storage is full or switched off. Export a file instead.");
+      complain(say("device_full"));
     } else if (outcome.because === "newer-layout") {
-      complain(`“${as}” was saved by a newer version of this page and is left as it is. Save under another name.`);
+      complain(say("saved_newer", { name: as }));
     } else {
-      complain(`There is already a “${as}”, saved ${when(outcome.saved_at)}. Save under another name, or replace it.`, ["Replace it", () => save(true)]);
+      complain(say("saved_already", { name: as, when: when(outcome.saved_at) }), [say("replace"), () => save(true)]);
     }
   }
 
   /** @param {string} label @param {Kept | null} kept */
   function open(label, kept) {
-    if (!kept) return complain(`“${label}” cannot be read by this version of the page; it is left as it is.`);
+    if (!kept) return complain(say("cannot_read", { name: label }));
     const refused = adopt(kept);
-    if (refused) return complain(`“${label}” cannot be opened: ${refused}`);
+    if (refused) return complain(say("cannot_open", { name: label, why: refused }));
     dialog.close();
-    notify(`Opened “${label}”.`, { label: "Undo", run: store.undo });
+    notify(say("opened", { name: label }), { label: words("undo"), run: store.undo });
   }
 
   async function importFile() {
@@ -78,9 +80,9 @@ export function openSaved(page, storage, { adopt, startAfresh }) {
     if (!chosen) return;
     const read = await readScenario(chosen);
     const refused = "message" in read ? read.message : adopt({ scenario: read.scenario });
-    if (refused) return complain(`${chosen.name}: ${refused}`);
+    if (refused) return complain(say("file_refused", { name: chosen.name, why: refused }));
     dialog.close();
-    notify(`Opened ${chosen.name}.`, { label: "Undo", run: store.undo });
+    notify(say("opened_file", { name: chosen.name }), { label: words("undo"), run: store.undo });
   }
 
   function exportFile() {
@@ -92,21 +94,21 @@ export function openSaved(page, storage, { adopt, startAfresh }) {
   function item(label, saved_at, read, forget) {
     return h("li", {}, h("span", {}, h("b", {}, label), h("span", { class: "soft" }, ` ${when(saved_at)}`)),
       h("span", { class: "row-actions" },
-        h("button", { type: "button", "aria-label": `Open ${label}`, onclick: () => open(label, read()) }, "Open"),
-        forget && h("button", { type: "button", "aria-label": `Remove ${label}`, onclick: forget }, "Remove")));
+        h("button", { type: "button", "aria-label": say("open_named", { name: label }), onclick: () => open(label, read()) }, say("open")),
+        forget && h("button", { type: "button", "aria-label": say("remove_named", { name: label }), onclick: forget }, say("remove"))));
   }
 
   /** @param {string} saved */
   function forget(saved) {
-    complain(`Remove “${saved}” from this device? This cannot be undone.`,
-      ["Remove it", () => { storage.forget(saved); complain(""); showList(); }], ["Keep it", () => complain("")]);
+    complain(say("remove_sure", { name: saved }),
+      [say("remove_it"), () => { storage.forget(saved); complain(""); showList(); }], [say("keep_it"), () => complain("")]);
   }
 
   function showList() {
     const before = storage.beforeLink();
     list.replaceChildren(
       ...storage.list().map((entry) => item(entry.name, entry.saved_at, () => storage.open(entry.name), () => forget(entry.name))),
-      ...(before ? [item("Your numbers before the last link", before.saved_at, storage.beforeLink, null)] : []));
+      ...(before ? [item(say("before_link"), before.saved_at, storage.beforeLink, null)] : []));
   }
   showList();
 }
@@ -114,5 +116,5 @@ export function openSaved(page, storage, { adopt, startAfresh }) {
 /** @param {string | undefined} saved_at */
 function when(saved_at) {
   const date = new Date(saved_at ?? "");
-  return Number.isNaN(date.getTime()) ? "" : date.toLocaleString("en-GB", { day: "numeric", month: "short", year: "numeric", hour: "2-digit", minute: "2-digit" });
+  return Number.isNaN(date.getTime()) ? "" : date.toLocaleString(regionTag(), { day: "numeric", month: "short", year: "numeric", hour: "2-digit", minute: "2-digit" });
 }

@@ -2,6 +2,7 @@
 /** Sharing: the link holds every number after its `#`, so nothing is uploaded. */
 
 import { h } from "../frame/dom.js";
+import { book } from "../words/index.js";
 import { openDialog } from "./dialog.js";
 
 /** @import { Notify } from "../frame/notice.js" */
@@ -9,10 +10,11 @@ import { openDialog } from "./dialog.js";
 /** Longer links are cut by some mail and message programs. */
 const LONG_LINK = 8000;
 
+const say = book("page");
+
 /** @param {string} link @param {{ title: string, notify: Notify }} page */
 export async function share(link, { title, notify }) {
-  const caution = link.length > LONG_LINK ? " It is long; some programs cut such links, a file does not." : "";
-  const own = location.protocol === "file:" ? " It leads to the file on this device: somebody else needs the file too." : "";
+  const cautions = [...(location.protocol === "file:" ? [say("share.own_file")] : []), ...(link.length > LONG_LINK ? [say("share.long")] : [])];
   if (navigator.share && matchMedia("(pointer: coarse)").matches) {
     try {
       await navigator.share({ title, url: link });
@@ -23,10 +25,10 @@ export async function share(link, { title, notify }) {
   }
   try {
     await navigator.clipboard.writeText(link);
-    notify(`Link copied. All your numbers are in the link itself; nothing was sent anywhere.${own}${caution}`);
+    notify([say("share.copied"), ...cautions].join(" "));
   } catch {
-    const field = h("input", { type: "text", readonly: true, value: link, "aria-label": "Link", class: "link" });
-    openDialog("Share", h("p", {}, `Copy this link. All your numbers are in it; nothing is sent anywhere.${own}${caution}`), field);
+    const field = h("input", { type: "text", readonly: true, value: link, "aria-label": say("share.link"), class: "link" });
+    openDialog(say("share"), h("p", {}, [say("share.copy"), ...cautions].join(" ")), field);
     field.select();
   }
 }

@@ -2,6 +2,7 @@
 /** "Your numbers": every input, beside the page on a wide screen and below it on a phone. The page behind stays live. */
 
 import { h } from "../frame/dom.js";
+import { book } from "../words/index.js";
 import { conditions } from "./conditions.js";
 import { course } from "./course.js";
 import { positions } from "./positions.js";
@@ -12,20 +13,29 @@ import { riderAndBike } from "./rider-and-bike.js";
 /** @import { CoreError } from "../core.js" */
 /** @import { State } from "../state/history.js" */
 
+const say = book("sheet");
+const words = book("page");
+
 /** @param {Page} page @param {HTMLElement} host the `aside` that becomes the sheet */
 export function createSheet(page, host) {
   const { store } = page;
-  const groups = [riderAndBike(page), positions(page), power(page), course(page), conditions(page)];
-  const folds = groups.map((group, index) => h("details", { class: "sheet-group", open: index === 0 }, h("summary", {}, h("h3", {}, group.title)), group.element));
-  const heading = h("h2", { id: "sheet-title", tabindex: -1 }, "Your numbers");
-  const title = h("input", { type: "text", maxlength: 120, onchange: () => store.settle(), oninput: () => store.set("scenario.title", title.value, { merge: "scenario.title" }) });
-  host.replaceChildren(
-    h("div", { class: "sheet-top" }, heading, h("button", { type: "button", onclick: () => close() }, "Done")),
-    h("div", { class: "sheet-body" },
-      h("p", { class: "sheet-lead" }, "± is one standard deviation: two times in three the truth lies within it. A number without one counts as exact. “Typical” is a stand-in until you estimate or measure your own."),
-      h("label", { class: "row" }, h("span", { class: "row-label" }, "Title"), title),
-      ...folds),
-  );
+  let { groups, folds, heading, title } = build();
+
+  /** Everything on it, in the language that is spoken. */
+  function build() {
+    const groups = [riderAndBike(page), positions(page), power(page), course(page), conditions(page)];
+    const folds = groups.map((group, index) => h("details", { class: "sheet-group", open: index === 0 }, h("summary", {}, h("h3", {}, group.title)), group.element));
+    const heading = h("h2", { id: "sheet-title", tabindex: -1 }, words("your_numbers"));
+    const title = h("input", { type: "text", maxlength: 120, onchange: () => store.settle(), oninput: () => store.set("scenario.title", title.value, { merge: "scenario.title" }) });
+    host.replaceChildren(
+      h("div", { class: "sheet-top" }, heading, h("button", { type: "button", onclick: () => close() }, say("done"))),
+      h("div", { class: "sheet-body" },
+        h("p", { class: "sheet-lead" }, say("lead")),
+        h("label", { class: "row" }, h("span", { class: "row-label" }, say("title")), title),
+        ...folds),
+    );
+    return { groups, folds, heading, title };
+  }
   host.setAttribute("aria-labelledby", "sheet-title");
 
   /** @type {Element | null} */
@@ -76,5 +86,13 @@ export function createSheet(page, host) {
     for (const group of groups) group.update(state, latest);
   }
 
-  return { open, close, update, toggle: () => (host.hidden ? open() : close()) };
+  /** Makes it anew, as in another language; what was unfolded stays so. */
+  function remake() {
+    const unfolded = folds.map((fold) => fold.open);
+    ({ groups, folds, heading, title } = build());
+    folds.forEach((fold, index) => { fold.open = unfolded[index]; });
+    update(store.get(), error);
+  }
+
+  return { open, close, update, remake, toggle: () => (host.hidden ? open() : close()) };
 }

@@ -7,7 +7,10 @@
  *     #power-or-drag/1j.eyJz...        the same where the browser cannot deflate
  */
 
+import { book } from "../words/index.js";
 import { same } from "./scenario.js";
+
+const say = book("page");
 
 /** Changes when the meaning of the packed text changes. */
 const VERSION = 1;
@@ -84,10 +87,10 @@ export function questionOf(hash) {
 export async function decode(hash, defaults) {
   const [question, packed] = splitOnce(hash.replace(/^#/, ""), "/");
   if (!packed) return null;
-  if (packed.length > MOST_CHARACTERS) throw new LinkError("This link is too long to be read.");
+  if (packed.length > MOST_CHARACTERS) throw new LinkError(say("link.too_long"));
   const found = /^(\d{1,4})([zj])\.([A-Za-z0-9_-]+)$/.exec(packed);
-  if (!found) throw new LinkError("This link is incomplete or damaged.");
-  if (Number(found[1]) > VERSION) throw new LinkError("This link was made by a newer version of this page. Reload the page and open it again.");
+  if (!found) throw new LinkError(say("link.damaged"));
+  if (Number(found[1]) > VERSION) throw new LinkError(say("link.newer"));
   try {
     const bytes = fromBase64url(found[3]);
     const text = new TextDecoder("utf-8", { fatal: true }).decode(found[2] === "z" ? await inflate(bytes) : bytes);
@@ -100,7 +103,7 @@ export async function decode(hash, defaults) {
       otherDefaults: d !== markOf(defaults.scenario),
     };
   } catch (error) {
-    throw error instanceof LinkError ? error : new LinkError("This link is incomplete or damaged.");
+    throw error instanceof LinkError ? error : new LinkError(say("link.damaged"));
   }
 }
 
@@ -132,7 +135,7 @@ async function deflate(bytes) {
 
 /** @param {Uint8Array<ArrayBuffer>} bytes */
 async function inflate(bytes) {
-  if (typeof DecompressionStream === "undefined") throw new LinkError("This browser is too old to read this link. Any current one can.");
+  if (typeof DecompressionStream === "undefined") throw new LinkError(say("link.old_browser"));
   return through(bytes, new DecompressionStream("deflate-raw"));
 }
 
@@ -146,7 +149,7 @@ async function through(bytes, stream) {
     size += next.value.length;
     if (size > MOST_BYTES) {
       await reader.cancel();
-      throw new LinkError("This link unpacks to more than the page reads.");
+      throw new LinkError(say("link.too_large"));
     }
     chunks.push(next.value);
   }

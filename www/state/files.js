@@ -1,6 +1,10 @@
 // @ts-check
 /** Scenarios as files: the JSON of the scenario and nothing else, so any program that reads JSON can use them. */
 
+import { book } from "../words/index.js";
+
+const say = book("sheet");
+
 /** The core reads no larger request. */
 const MOST_BYTES = 8_000_000;
 
@@ -31,15 +35,15 @@ export function download(name, text) {
  * @returns {Promise<{ scenario: any } | { message: string }>}
  */
 export async function readScenario(file) {
-  if (file.size > MOST_BYTES) return { message: "This file is larger than any scenario; nothing was changed." };
+  if (file.size > MOST_BYTES) return { message: say("file_large") };
   let scenario;
   try {
     scenario = JSON.parse(await file.text());
   } catch {
-    return { message: "This file is not JSON, so it cannot be a scenario; nothing was changed." };
+    return { message: say("file_not_json") };
   }
   if (!scenario || typeof scenario !== "object" || Array.isArray(scenario) || !("fasterby" in scenario)) {
-    return { message: "This file is JSON but not a scenario: it has no “fasterby” version in it. Nothing was changed." };
+    return { message: say("file_not_scenario") };
   }
   return { scenario };
 }

@@ -1,12 +1,13 @@
 // @ts-check
 /**
- * What is kept on the device: the last work, scenarios saved by name, the units. Private windows and full devices may refuse; then
+ * What is kept on the device: the last work, scenarios saved by name, the units, the language. Private windows and full devices may refuse; then
  * nothing is kept and the caller says so. A copy that another tab wrote later is never overwritten unasked.
  */
 
 const LAST = "fasterby:last";
 const BEFORE_LINK = "fasterby:before-link";
 const UNITS = "fasterby:units";
+const READING = "fasterby:reading";
 const INDEX = "fasterby:saved";
 const SAVED = "fasterby:saved:";
 /** Changes when what is kept is laid out differently; what a newer page kept is left as it is. */
@@ -104,6 +105,10 @@ export function deviceStorage(device = localStorageOrNull()) {
     units: () => read(UNITS),
     /** @param {unknown} units */
     keepUnits: (units) => write(UNITS, units),
+    /** The language and the decimal mark that were chosen. */
+    reading: () => read(READING),
+    /** @param {{ language?: string, decimal_mark?: string }} reading */
+    keepReading: (reading) => write(READING, reading),
     list,
     /** @param {string} name */
     open: (name) => readKept(SAVED + name),

@@ -9,6 +9,7 @@ export interface Books {
   save: typeof import("./en/save.js").default;
   shared: typeof import("./en/shared.js").default;
   "speed-for-watts": typeof import("./en/speed-for-watts.js").default;
+  sheet: typeof import("./en/sheet.js").default;
   units: typeof import("./en/units.js").default;
 }
 

@@ -16,11 +16,11 @@ import { fill, parts } from "./template.js";
  * }} Parts
  */
 
-/** The languages there are: what each calls itself, and the tag by which browsers know how it writes numbers and dates. */
+/** The languages there are: what each calls itself, and its tag. */
 export const LANGUAGES = /** @type {const} */ ({
   en: { name: "English", tag: "en-GB" },
-  de: { name: "Deutsch", tag: "de-DE" },
-  fr: { name: "Français", tag: "fr-FR" },
+  de: { name: "Deutsch", tag: "de" },
+  fr: { name: "Français", tag: "fr" },
 });
 /** @typedef {keyof typeof LANGUAGES} Language */
 
@@ -32,8 +32,11 @@ let shelf = new Map();
 /** The language that is spoken now. */
 export const language = () => spoken;
 
-/** Its tag (BCP 47), for `Intl` and for the attribute `lang`. */
+/** Its tag (BCP 47), for the attribute `lang` and for its plurals. */
 export const languageTag = () => LANGUAGES[spoken].tag;
+
+/** The tag by which numbers and dates are written: as in the reader's own country, where its language is spoken. */
+export const regionTag = () => navigator.languages?.find((tag) => tag.toLowerCase().split("-")[0] === spoken) ?? languageTag();
 
 /** The first language of these tags that there is: "de-AT" is German. @param {readonly (string | null | undefined)[]} tags @returns {Language} */
 export function languageOf(tags) {

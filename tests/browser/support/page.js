@@ -61,9 +61,9 @@ export function handle(page, name) {
   return page.getByRole("main").getByRole("slider", { name }).first();
 }
 
-/** A button of the top bar. @param {Page} page @param {string} name */
+/** A button of the top bar, in any language. @param {Page} page @param {string} name */
 export function tool(page, name) {
-  return page.getByRole("group", { name: "Page" }).getByRole("button", { name });
+  return page.locator(".tools").getByRole("button", { name });
 }
 
 /** What the page says at its foot. @param {Page} page */

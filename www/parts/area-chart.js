@@ -1,9 +1,9 @@
 // @ts-check
 /** What makes up a whole, stacked from the bottom, over x. */
 
+import { area } from "d3-shape";
 import { book } from "../words/index.js";
 import { set, html } from "./html.js";
-import { bandPath } from "./paths.js";
 import { svg, pool, px } from "./svg.js";
 import { textWidth } from "./text-size.js";
 import { textBox } from "./labels.js";
@@ -78,10 +78,11 @@ function prepare({ under, over }) {
   return function draw(canvas, data) {
     const { xScale, yScale, room } = canvas;
     const rows = sums(data);
+    const columns = Array.from(data.xs, (x, i) => /** @type {[number, number]} */ ([x, i]));
     const shapes = data.parts.map((part, index) => ({ part, low: rows[index], high: rows[index + 1] }));
     areas(shapes, (element, { part, low, high }) => set(element, {
       class: `stacked ${part.meaning ?? ""} shade-${part.shade ?? 0}`,
-      d: bandPath(data.xs.length, (i) => xScale(data.xs[i]), (i) => yScale(low[i]), (i) => yScale(high[i])),
+      d: area().x((_, i) => xScale(data.xs[i])).y0((_, i) => yScale(low[i])).y1((_, i) => yScale(high[i])).digits(1)(columns),
     }));
     const outline = Array.from(data.xs, (x, i) => /** @type {[number, number]} */ ([xScale(x), yScale(rows[rows.length - 1][i])]));
     edges(outline.length ? [outline] : [], (element, points) => set(element, { class: "curve", d: points.map(([x, y], i) => `${i ? "L" : "M"}${px(x)} ${px(y)}`).join("") }));

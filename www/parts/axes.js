@@ -1,12 +1,11 @@
 // @ts-check
 /** Scales, ticks and the two axes of a chart: no frame, no grid, the name and unit at the axis's end. */
 
+import { scaleLinear, scaleLog } from "d3-scale";
 import { set } from "./html.js";
-import { roundValues, scaleOf } from "./scale.js";
 import { svg, pool, px } from "./svg.js";
 import { textWidth } from "./text-size.js";
 /** @import { Meaning } from "./html.js" */
-/** @import { Scale } from "./scale.js" */
 
 /**
  * @typedef {object} Axis
@@ -19,6 +18,7 @@ import { textWidth } from "./text-size.js";
  * @property {readonly number[]} [ticks] Fixed ticks; those outside the domain or without room are left out.
  */
 
+/** @typedef {import("d3-scale").ScaleLinear<number, number> | import("d3-scale").ScaleLogarithmic<number, number>} Scale */
 /** @typedef {{ left: number, right: number, top: number, bottom: number, width: number, height: number, small: boolean }} Frame
  *  The plot's edges inside a picture of that width and height. */
 
@@ -34,7 +34,8 @@ const SMALL_PX = 420;
  * @returns {Scale}
  */
 export function makeScale(axis, domain, range) {
-  return scaleOf(axis.kind === "log", domain, range);
+  const scale = axis.kind === "log" ? scaleLog() : scaleLinear();
+  return scale.domain([...domain]).range([...range]);
 }
 
 /**
@@ -52,7 +53,7 @@ export function ticksOf(axis, domain, most) {
   if (axis.kind === "clock") return clockTicks(low, high, most);
   if (axis.kind === "log") return logTicks(low, high, most);
   for (let count = most; count > 1; count -= 1) {
-    const ticks = roundValues(low, high, count);
+    const ticks = scaleLinear().domain([low, high]).ticks(count);
     if (ticks.length <= most) return ticks;
   }
   return [low, high];
@@ -86,7 +87,7 @@ function logTicks(low, high, most) {
     }
     if (ticks.length <= most && ticks.length > 1) return ticks;
   }
-  return roundValues(low, high, Math.min(4, most));
+  return scaleLinear().domain([low, high]).ticks(Math.min(4, most));
 }
 
 /**

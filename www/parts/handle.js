@@ -4,7 +4,7 @@
 import { set } from "./html.js";
 import { svg, px } from "./svg.js";
 /** @import { Meaning } from "./html.js" */
-/** @import { Scale } from "./scale.js" */
+/** @import { Scale } from "./axes.js" */
 
 /** @typedef {"step" | "drag" | "commit"} MovePhase */
 /** @typedef {{ x: number, y: number }} Point In the chart's own units. */

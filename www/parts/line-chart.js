@@ -1,9 +1,9 @@
 // @ts-check
 /** One or several curves over the same x, with bands of uncertainty, shaded differences, levels, marked points and handles. */
 
+import { area, line } from "d3-shape";
 import { book } from "../words/index.js";
 import { set, html } from "./html.js";
-import { bandPath, curvePath } from "./paths.js";
 import { svg, pool, px } from "./svg.js";
 import { textWidth } from "./text-size.js";
 import { textBox } from "./labels.js";
@@ -111,9 +111,9 @@ function prepare({ under, over }) {
   return function draw(canvas, data) {
     const { frame, xScale, yScale } = canvas;
     const points = data.points ?? [];
-    shades(data.shades ?? [], (element, shade) => set(element, { class: `tint ${shade.meaning ?? ""}`, d: tintPath(canvas, shade.xs, shade.low, shade.high) }));
+    shades(data.shades ?? [], (element, shade) => set(element, { class: `tint ${shade.meaning ?? ""}`, d: bandPath(canvas, shade.xs, shade.low, shade.high) }));
     bands(data.series.filter((one) => one.low && one.high), (element, one) =>
-      set(element, { class: `tint ${one.meaning ?? ""}`, d: tintPath(canvas, one.xs, one.low ?? [], one.high ?? []) }));
+      set(element, { class: `tint ${one.meaning ?? ""}`, d: bandPath(canvas, one.xs, one.low ?? [], one.high ?? []) }));
     levels(data.levels ?? [], (element, level) =>
       set(element, { class: level.quiet ? "level-line quiet" : "level-line", d: `M${frame.left} ${px(yScale(level.y))}H${frame.right}` }));
     curves(data.series, (element, one) => set(element, { class: `curve ${one.meaning ?? ""} ${one.stroke ?? "solid"}`, d: linePath(canvas, one.xs, one.ys) }));
@@ -298,7 +298,7 @@ function heightAt(path, x) {
  * @param {ArrayLike<number>} ys
  */
 function linePath({ xScale, yScale }, xs, ys) {
-  return curvePath(xs.length, (i) => xScale(xs[i]), (i) => yScale(ys[i]));
+  return line().defined((_, i) => Number.isFinite(ys[i])).x((_, i) => xScale(xs[i])).y((_, i) => yScale(ys[i])).digits(1)(indices(xs));
 }
 
 /**
@@ -307,8 +307,18 @@ function linePath({ xScale, yScale }, xs, ys) {
  * @param {ArrayLike<number>} low
  * @param {ArrayLike<number>} high
  */
-function tintPath({ xScale, yScale }, xs, low, high) {
-  return bandPath(xs.length, (i) => xScale(xs[i]), (i) => yScale(low[i]), (i) => yScale(high[i]));
+function bandPath({ xScale, yScale }, xs, low, high) {
+  return area().defined((_, i) => Number.isFinite(low[i]) && Number.isFinite(high[i]))
+    .x((_, i) => xScale(xs[i])).y0((_, i) => yScale(low[i])).y1((_, i) => yScale(high[i])).digits(1)(indices(xs));
+}
+
+/**
+ * d3 wants one datum a point; ours are in columns and looked up by index.
+ * @param {ArrayLike<number>} xs
+ * @returns {[number, number][]}
+ */
+function indices(xs) {
+  return Array.from(xs, (x, i) => [x, i]);
 }
 
 /**

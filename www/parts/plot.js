@@ -10,8 +10,7 @@ import { onWidth } from "./resize.js";
 import { handle, RING_PX } from "./handle.js";
 import { readingCursor } from "./reading-cursor.js";
 /** @import { Words } from "./html.js" */
-/** @import { Axis, Frame } from "./axes.js" */
-/** @import { Scale } from "./scale.js" */
+/** @import { Axis, Frame, Scale } from "./axes.js" */
 /** @import { HandleOptions, HandleData } from "./handle.js" */
 /** @import { Reading } from "./reading-cursor.js" */
 /** @import { Place } from "./labels.js" */

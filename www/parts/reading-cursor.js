@@ -5,8 +5,7 @@ import { set } from "./html.js";
 import { svg, px } from "./svg.js";
 import { pointerOn } from "./handle.js";
 /** @import { Words } from "./html.js" */
-/** @import { Frame } from "./axes.js" */
-/** @import { Scale } from "./scale.js" */
+/** @import { Frame, Scale } from "./axes.js" */
 
 /** @typedef {{ words: Words, spoken: string, points?: readonly { y: number, meaning?: string | null }[] }} Reading */
 

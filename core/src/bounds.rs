@@ -223,6 +223,10 @@ fields! {
         "Speed over the ground.";
     TIME_S = "with.time_s", "s", 10.0..1000000.0, 60.0..200000.0, 3600.0, 0.0, 10.0, CommonPractice, "",
         "A finish time to aim at.";
+    HOLD_S = "with.hold_s", "s", 1.0..200000.0, 60.0..36000.0, 1200.0, 0.0, 60.0, CommonPractice, "",
+        "How long a power is to be held.";
+    TEST_ERROR_SHARE = "with.test_error_share", "", 0.001..0.2, 0.005..0.06, 0.02, 0.0, 0.001, Published, "four-and-twenty",
+        "How well a hard effort repeats: 20-minute trials of eight trained riders to 1.3 %, 4-minute trials to 2.0 %.";
     FOR_TIME_S = "with.for_time_s", "s", 60.0..200000.0, 600.0..100000.0, 3600.0, 0.0, 60.0, CommonPractice, "",
         "A fixed time to ride for.";
     SPLIT_EVERY_M = "with.split_every_m", "m", 100.0..1000000.0, 500.0..100000.0, 8046.72, 0.0, 1000.0, CommonPractice, "",

@@ -12,8 +12,12 @@ pub mod course;
 pub mod draws;
 pub mod effort;
 pub mod error;
+#[cfg(feature = "all")]
+pub mod fit;
 pub mod position;
 pub mod power_duration;
+#[cfg(feature = "all")]
+pub mod power_models;
 pub mod quantity;
 pub mod questions;
 pub mod resistance;
@@ -22,5 +26,7 @@ pub mod scenario;
 pub mod solve;
 pub mod sources;
 pub mod steady_ride;
+#[cfg(feature = "all")]
+pub mod w_prime_forms;
 
 pub use questions::{Receive, ask, ask_json};

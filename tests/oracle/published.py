@@ -11,6 +11,8 @@ import CoolProp.CoolProp as CoolProp
 from scipy.optimize import brentq
 
 import air
+import least_squares as nist
+import power_fits as fits
 from density import coolprop_density_kg_m3
 from resistance import Road, air_force_n, pedal_power_w, resistance_n, steady_speed_m_s
 from tables import write_csv
@@ -383,15 +385,45 @@ def w_prime_left_j(cp, w_prime, segments, until_s):
     return left
 
 
+def recovery_depth_w(cp, segments):
+    below = [(duration, power) for duration, power in segments if power < cp]
+    return cp - sum(d * p for d, p in below) / sum(d for d, _ in below)
+
+
+def other_forms_j(cp, w_prime, segments, until_s):
+    """The integral form, exactly and second by second, and spending with recovery by a time constant for each depth."""
+    tau_2012 = lambda depth: 546 * exp(-0.01 * depth) + 316
+    tau_elite = lambda depth: 2287.2 * depth**-0.688
+    tau = tau_2012(recovery_depth_w(cp, segments))
+    cut, start = [], 0
+    for duration, power in segments:
+        if start < until_s:
+            cut.append((start, min(start + duration, until_s), power))
+        start += duration
+    integral = sum(max(p - cp, 0) * tau * (exp(-(until_s - b) / tau) - exp(-(until_s - a) / tau)) for a, b, p in cut)
+    by_second = sum(max(p - cp, 0) * exp(-(until_s - u - 1) / tau) for a, b, p in cut for u in range(a, b))
+
+    def spent(tau_of):
+        left = 0.0
+        for a, b, p in cut:
+            left = left + (p - cp) * (b - a) if p > cp else left * exp(-(b - a) / tau_of(cp - p))
+        return left
+
+    return {"integral_j": w_prime - integral, "integral_by_second_j": w_prime - by_second,
+            "recovery_2012_j": w_prime - spent(tau_2012), "recovery_elite_j": w_prime - spent(tau_elite)}
+
+
 def w_prime_balance():
     inputs = ["case", "cp_w", "w_prime_j", "segments_s_w", "time_s"]
-    outputs = ["w_prime_left_j"]
+    outputs = ["w_prime_left_j", "integral_j", "integral_by_second_j", "recovery_2012_j", "recovery_elite_j"]
     rows = []
     for name, (cp, w_prime, segments, times) in TRACES.items():
         written = ";".join(f"{s}:{p}" for s, p in segments)
         for t in times:
             row = dict(zip(inputs + outputs, (f"{name} at {t} s", cp, w_prime, written, t, w_prime_left_j(cp, w_prime, segments, t))))
-            rows.append(checked(row, f"{PYTHON}: exact solution of the differential form (Skiba et al. 2015; equation from memory)", 1e-9, FLOAT_REASON))
+            row |= other_forms_j(cp, w_prime, segments, t)
+            rows.append(checked(row, f"{PYTHON}: exact solutions; differential form of Skiba et al. 2015 and integral form with its time constant of Skiba et al. 2012 (equations from memory); "
+                                "elite time constant of Bartram et al. 2018 (abstract)", 1e-9, FLOAT_REASON))
     return inputs, outputs, rows
 
 
@@ -434,6 +466,16 @@ def critical_power():
     ]
 
 
+# Fits
+
+def least_squares():
+    return nist.least_squares(checked)
+
+
+def power_fits():
+    return fits.power_fits(checked)
+
+
 # Figures printed by others
 
 def printed_figures():
@@ -464,7 +506,7 @@ def printed_figures():
 
 TOPICS = [moist_air_density, moist_air_terms, dew_point_density, saturation_pressure, standard_atmosphere, course_pressure, gravity,
           wind_profile, wind_geometry, steady_speed, sensitivity, ten_per_cent, averaging_traps, altitude_times,
-          w_prime_balance, power_duration, critical_power, printed_figures]
+          w_prime_balance, power_duration, critical_power, least_squares, power_fits, printed_figures]
 
 
 def write(folder):

@@ -54,6 +54,27 @@ const MAY_BE_NULL: &[&str] = &[
     "passes_s",
     "gained_s",
     "given_back_s",
+    "curve_w",
+    "above_sd",
+    "held_s",
+    "longest_s",
+    "model",
+    "forms",
+    "usable",
+    "cp_w",
+    "w_prime_j",
+    "peak_w",
+    "long_ride_loss_w",
+    "seven_minute_w",
+    "decline_w",
+    "one_second_w",
+    "exponent",
+    "correlation",
+    "scatter_share",
+    "criterion",
+    "weight",
+    "cp_change_w",
+    "cp_factor",
 ];
 
 /// The requests that the random ones start from: right, and between them holding every field.
@@ -771,6 +792,23 @@ fn extreme_with(question: &str) -> BoxedStrategy<Value> {
                 object(vec![("effort", Some(effort)), ("lower_by_m2", lower_by), ("draws", Some(draws))])
             })
             .boxed(),
+        "power-curve" => (
+            perhaps(plain(&bounds::HOLD_S)),
+            plain(&bounds::POWER_CHANGE),
+            perhaps(plain(&bounds::TEST_ERROR_SHARE)),
+            perhaps(prop_oneof![
+                Just(json!("two-parameter")),
+                Just(json!("three-parameter")),
+                Just(json!("omni-domain")),
+                Just(json!("log-decline")),
+                Just(json!("power-law")),
+            ]),
+        )
+            .prop_map(|(hold_s, change, error, model)| {
+                let change = ("power_change", Some(change));
+                object(vec![("hold_s", hold_s), change, ("test_error_share", error), ("model", model)])
+            })
+            .boxed(),
         _ => Just(json!({})).boxed(),
     }
 }
@@ -826,4 +864,40 @@ fn finish_times_at_the_ends_of_every_range_are_answered_or_refused_by_name() {
 #[test]
 fn positions_at_the_ends_of_every_range_are_answered_or_refused_by_name() {
     extremes_of("hold-or-fade");
+}
+
+#[test]
+fn power_curves_at_the_ends_of_every_range_are_answered_or_refused_by_name() {
+    extremes_of("power-curve");
+}
+
+/// Efforts of every length and power, at the ends of their ranges and in between, in any number.
+#[test]
+fn efforts_of_any_kind_are_answered() {
+    let length = prop_oneof![Just(1.0), Just(200_000.0), 1.0..200_000.0, 20.0..4000.0];
+    let power = prop_oneof![Just(10.0), Just(3000.0), 10.0..3000.0, 200.0..500.0];
+    let sd = prop_oneof![Just(0.0), Just(1e-9), 0.0..2990.0];
+    let effort = (length, power, sd, 0..3_usize);
+    let efforts = proptest::collection::vec(effort, 0..8);
+    let config = ProptestConfig {
+        cases: EXTREMES,
+        failure_persistence: None,
+        rng_seed: RngSeed::Fixed(0x000F_A57E),
+        ..ProptestConfig::default()
+    };
+    let result = TestRunner::new(config).run(&(efforts, extreme_with("power-curve")), |(efforts, with)| {
+        let effort = |(duration_s, power_w, sd, position): (f64, f64, f64, usize)| {
+            json!({ "duration_s": duration_s, "power_w": { "value": power_w, "sd": sd }, "position": position })
+        };
+        let efforts: Vec<_> = efforts.into_iter().map(effort).collect();
+        let scenario = json!({ "positions": [{}, {}, {}], "efforts": efforts });
+        let request = json!({ "scenario": scenario, "with": with }).to_string();
+        if let Err(error) = asked("power-curve", &request) {
+            return Err(TestCaseError::fail(format!("{request}\n{error}")));
+        }
+        Ok(())
+    });
+    if let Err(failure) = result {
+        panic!("{failure}");
+    }
 }

@@ -84,6 +84,12 @@ fn compare(case: &str, path: &str, expected: &Value, tolerance: &Value, got: &Va
         }
         return;
     }
+    if let Value::Array(items) = expected {
+        for (i, inner) in items.iter().enumerate() {
+            compare(case, &format!("{path}[{i}]"), inner, &tolerance[i], &got[i], wrong);
+        }
+        return;
+    }
     match (value(expected), value(got)) {
         (None, None) => {}
         (Some(want), Some(got)) => {
@@ -117,4 +123,9 @@ fn rides_agree_with_an_eighth_order_integration() {
 #[wasm_bindgen_test(unsupported = test)]
 fn even_efforts_and_break_evens_agree_with_a_brute_force_search() {
     agree(include_str!("../oracle/data/even.json"));
+}
+
+#[wasm_bindgen_test(unsupported = test)]
+fn fitted_power_curves_agree_with_scipy() {
+    agree(include_str!("../oracle/data/power_curve.json"));
 }

@@ -8,6 +8,9 @@ use fasterby_core::air::{
 use fasterby_core::power_duration::{LongRide, PowerDuration, Recovery, w_prime_balance_j};
 use fasterby_core::resistance::{DragShape, Machine, Stretch, elasticity, slope, tie_aero_share};
 use fasterby_core::solve::root;
+use fasterby_core::w_prime_forms::{
+    by_time_constant_j, elite_recovery_time_s, integral_by_second_j, integral_j, recovery_depth_w, recovery_time_s,
+};
 use fasterby_tests::{Row, Table};
 use wasm_bindgen_test::wasm_bindgen_test;
 
@@ -328,6 +331,21 @@ fn w_prime_is_spent_and_comes_back_as_the_differential_form_says() {
             left_s -= dt_s;
         }
         row.compare("w_prime_left_j", balance_j);
+    }
+}
+
+#[wasm_bindgen_test(unsupported = test)]
+fn other_forms_of_w_prime_balance_are_those_of_their_equations() {
+    for row in Table::new(include_str!("../published/w_prime_balance.csv")).rows() {
+        let (cp_w, w_prime_j, time_s) = (row.number("cp_w"), row.number("w_prime_j"), row.number("time_s"));
+        let number = |text: &str| text.parse::<f64>().expect("a number");
+        let stretch = |text: &str| text.split_once(':').map(|(s, w)| (number(s), number(w))).expect("seconds:watts");
+        let ride: Vec<_> = row.text("segments_s_w").split(';').map(stretch).collect();
+        let tau_s = recovery_time_s(recovery_depth_w(cp_w, &ride));
+        row.compare("integral_j", integral_j(cp_w, w_prime_j, tau_s, &ride, time_s));
+        row.compare("integral_by_second_j", integral_by_second_j(cp_w, w_prime_j, tau_s, &ride, time_s));
+        row.compare("recovery_2012_j", by_time_constant_j(cp_w, w_prime_j, recovery_time_s, &ride, time_s));
+        row.compare("recovery_elite_j", by_time_constant_j(cp_w, w_prime_j, elite_recovery_time_s, &ride, time_s));
     }
 }
 

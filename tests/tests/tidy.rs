@@ -13,9 +13,9 @@ use fasterby_core::sources::{SOURCES, find};
 
 /// The rooms of the core, floor by floor: a room knows its own floor and those below.
 const FLOORS: &[&[&str]] = &[
-    &["quantity", "bounds", "error", "sources", "solve"],
+    &["quantity", "bounds", "error", "sources", "solve", "fit"],
     &["air", "resistance"],
-    &["power_duration", "position", "course"],
+    &["power_duration", "power_models", "w_prime_forms", "position", "course"],
     &["ride", "steady_ride", "effort", "pacing"],
     &["field_test", "kinematics", "team"],
     &["draws"],

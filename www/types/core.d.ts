@@ -1348,3 +1348,382 @@ begins_s: number | null,
  */
 tired_cda_m2: number | null, };
 
+// power-curve
+export type PowerCurveWith = { 
+/**
+ * The position whose curve it is; if left out, the ridden one if it has efforts, else the one with the most.
+ */
+position?: number, 
+/**
+ * The model drawn and read; if left out, the one that the efforts speak for.
+ */
+model?: ModelName, 
+/**
+ * For how long, s.
+ */
+hold_s: number, 
+/**
+ * And how much more, as a share of that power.
+ */
+power_change: number, 
+/**
+ * One standard deviation of an effort that was given without one, as a share of its power.
+ */
+test_error_share: number, };
+
+export type PowerCurveAnswer = { 
+/**
+ * What it rests on.
+ */
+basis: Basis, 
+/**
+ * The position that the curve is of.
+ */
+position: number, 
+/**
+ * Every effort.
+ */
+efforts: Array<Tested>, 
+/**
+ * The longest effort that the curve rests on, s.
+ */
+longest_s: number | null, 
+/**
+ * The power that can be held for the time asked for: the curve's own doubt.
+ */
+power_w: Figure, 
+/**
+ * Between these a test of that length would come out, 19 times in 20, W.
+ */
+test_w: [number, number], 
+/**
+ * A change of that power, and for how long.
+ */
+more: More, 
+/**
+ * The model read; `null` for the scenario's own numbers.
+ */
+model: ModelName | null, 
+/**
+ * Whether one model has nine tenths of the evidence among those compared.
+ */
+told: boolean, 
+/**
+ * Every model.
+ */
+models: Array<ModelFit>, 
+/**
+ * The two-parameter relation in its three forms; `null` with fewer than three efforts.
+ */
+forms: Forms | null, 
+/**
+ * What goes into the scenario; `null` where no form that rides use was found.
+ */
+usable: Usable | null, 
+/**
+ * Every position that has efforts.
+ */
+positions: Array<PositionCurve>, 
+/**
+ * The scenario's events.
+ */
+events: Array<Marked>, 
+/**
+ * What training buys.
+ */
+training: Training, 
+/**
+ * What is doubtful.
+ */
+warnings: Array<Warning>, 
+/**
+ * Curves.
+ */
+columns: PowerCurveColumns, };
+
+export type PowerCurveColumns = { 
+/**
+ * Times, s, evenly spaced in their logarithm.
+ */
+time_s: Column, 
+/**
+ * Power that can be held, W.
+ */
+power_w: Column, 
+/**
+ * The curve's own band of 95 %, W.
+ */
+curve_low_w: Column, 
+/**
+ * Its upper edge.
+ */
+curve_high_w: Column, 
+/**
+ * Where a test would come out, 19 times in 20, W.
+ */
+test_low_w: Column, 
+/**
+ * The upper edge.
+ */
+test_high_w: Column, 
+/**
+ * The two-parameter model; empty if it was not fitted, as the following.
+ */
+two_parameter_w: Column, 
+/**
+ * The three-parameter model.
+ */
+three_parameter_w: Column, 
+/**
+ * The omni-domain model.
+ */
+omni_domain_w: Column, 
+/**
+ * The logarithmic decline, at the times past seven minutes, which are the last ones.
+ */
+log_decline_w: Column, 
+/**
+ * The power law.
+ */
+power_law_w: Column, 
+/**
+ * The curve of every position in `positions`, one after the other.
+ */
+positions_w: Column, };
+
+export type Basis = "given" | "guessed" | "fitted";
+
+export type Tested = { 
+/**
+ * Its place in the scenario.
+ */
+effort: number, 
+/**
+ * The position it was ridden in.
+ */
+position: number, 
+/**
+ * How long, s.
+ */
+duration_s: number, 
+/**
+ * Its power, with the standard deviation that it was given or that tests have.
+ */
+power_w: Figure, 
+/**
+ * What the curve says; `null` for an effort in another position.
+ */
+curve_w: number | null, 
+/**
+ * How far above the curve it lies, in its own standard deviations; `null` where that cannot be said.
+ */
+above_sd: number | null, 
+/**
+ * Whether the curve counts it: one that a longer effort beats was not all that the rider had.
+ */
+used: boolean, };
+
+export type More = { 
+/**
+ * The power, W.
+ */
+power_w: number, 
+/**
+ * How long it can be held; `null` for ever, or not for a second.
+ */
+held_s: Figure | null, };
+
+export type Forms = { 
+/**
+ * CP, W, of work over time, power over one over time, and time over power.
+ */
+cp_w: [number, number, number], 
+/**
+ * W′, J, of the same.
+ */
+w_prime_j: [number, number, number], };
+
+export type Usable = { 
+/**
+ * The model that it is of.
+ */
+model: ModelName, 
+/**
+ * CP, W.
+ */
+cp_w: Figure, 
+/**
+ * W′, J.
+ */
+w_prime_j: Figure, 
+/**
+ * Pmax, W, if short efforts told it.
+ */
+peak_w: Figure | null, 
+/**
+ * A, W, if long efforts told it.
+ */
+long_ride_loss_w: Figure | null, 
+/**
+ * How CP and W′ go together.
+ */
+cp_w_prime_correlation: number, };
+
+export type Marked = { 
+/**
+ * Its place in the scenario.
+ */
+event: number, 
+/**
+ * How far, m.
+ */
+distance_m: number, 
+/**
+ * How long it takes at the power that the curve gives for just that time.
+ */
+time_s: number, 
+/**
+ * That power.
+ */
+power_w: Figure, 
+/**
+ * Whether it is longer than any effort.
+ */
+beyond: boolean, };
+
+export type Training = { 
+/**
+ * The published rise of power, as shares, the least and the most.
+ */
+rise_share: [number, number], 
+/**
+ * What it adds at the time asked for, W.
+ */
+rise_w: [number, number], 
+/**
+ * How long today's power for that time could then be held, s; `null` for ever.
+ */
+held_s: [number | null, number | null], 
+/**
+ * The least change that two tests show, 19 times in 20, as a share.
+ */
+shown_share: number, 
+/**
+ * How many tests before and as many after would show the least and the most rise, 19 times in 20.
+ */
+tests: [number, number], };
+
+export type ModelName = "two-parameter" | "three-parameter" | "omni-domain" | "log-decline" | "power-law";
+
+export type Outcome = "compared" | "partly" | "too-few" | "not-reached" | "undetermined" | "implausible";
+
+export type ModelFit = { 
+/**
+ * Which.
+ */
+model: ModelName, 
+/**
+ * How it came off; the rest is `null` where it did not.
+ */
+outcome: Outcome, 
+/**
+ * CP, W.
+ */
+cp_w: Figure | null, 
+/**
+ * W′, J.
+ */
+w_prime_j: Figure | null, 
+/**
+ * Pmax, W.
+ */
+peak_w: Figure | null, 
+/**
+ * A, W for each e-fold of time.
+ */
+long_ride_loss_w: Figure | null, 
+/**
+ * MAP, W.
+ */
+seven_minute_w: Figure | null, 
+/**
+ * E, W for each e-fold of time.
+ */
+decline_w: Figure | null, 
+/**
+ * S, W.
+ */
+one_second_w: Figure | null, 
+/**
+ * k.
+ */
+exponent: Figure | null, 
+/**
+ * How CP and W′ go together: their coefficient of correlation.
+ */
+correlation: number | null, 
+/**
+ * The scatter of the efforts about it, as a share of power; `null` where none is left over.
+ */
+scatter_share: number | null, 
+/**
+ * Akaike's criterion, up to a constant common to all.
+ */
+criterion: number | null, 
+/**
+ * The weight of the evidence for it among those compared; they add up to 1.
+ */
+weight: number | null, };
+
+export type PositionCurve = { 
+/**
+ * Which.
+ */
+position: number, 
+/**
+ * How many efforts were ridden in it.
+ */
+efforts: number, 
+/**
+ * What its curve rests on; guessed where its W′ is taken from the position asked for, or from riders at large.
+ */
+basis: Basis, 
+/**
+ * CP, W; `null` without a curve.
+ */
+cp_w: Figure | null, 
+/**
+ * W′, J.
+ */
+w_prime_j: Figure | null, 
+/**
+ * CP less that of the position asked for, W; `null` for that one itself.
+ */
+cp_change_w: Figure | null, 
+/**
+ * CP over that of the position asked for.
+ */
+cp_factor: Figure | null, 
+/**
+ * Power less that of the position asked for, at some times.
+ */
+at: Array<ChangeAt>, };
+
+export type ChangeAt = { 
+/**
+ * The time, s.
+ */
+time_s: number, 
+/**
+ * The change, W; negative for a position that costs power.
+ */
+change_w: Figure, 
+/**
+ * The change as a share of the power in the position asked for.
+ */
+change_share: number, 
+/**
+ * Whether it is beyond the efforts of either.
+ */
+beyond: boolean, };
+

@@ -5,6 +5,7 @@ export interface Books {
   "finish-time": typeof import("./en/finish-time.js").default;
   learn: typeof import("./en/learn.js").default;
   page: typeof import("./en/page.js").default;
+  "power-curve": typeof import("./en/power-curve.js").default;
   "power-or-drag": typeof import("./en/power-or-drag.js").default;
   save: typeof import("./en/save.js").default;
   shared: typeof import("./en/shared.js").default;

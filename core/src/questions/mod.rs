@@ -3,6 +3,8 @@
 pub mod finish_time;
 #[cfg(feature = "all")]
 pub mod hold_or_fade;
+#[cfg(feature = "all")]
+pub mod power_curve;
 pub mod power_or_drag;
 pub mod request;
 pub mod speed_for_watts;
@@ -23,6 +25,8 @@ pub const QUESTIONS: &[&str] = &[
     "finish-time",
     #[cfg(feature = "all")]
     "hold-or-fade",
+    #[cfg(feature = "all")]
+    "power-curve",
 ];
 
 /// Takes an answer, whatever its type: as JSON, as values of JavaScript, or to measure it.
@@ -44,6 +48,8 @@ pub fn ask<R: Receive>(question: &str, request: &str, to: R) -> Result<R::Out, E
         "finish-time" => finish_time::answer(read(request)?).map(|answer| to.receive(&answer)),
         #[cfg(feature = "all")]
         "hold-or-fade" => hold_or_fade::answer(read(request)?).map(|answer| to.receive(&answer)),
+        #[cfg(feature = "all")]
+        "power-curve" => power_curve::answer(read(request)?).map(|answer| to.receive(&answer)),
         _ => {
             let known = QUESTIONS.join(", ");
             Err(Error::new(Kind::UnknownQuestion, "", format!("There is no such question; there are {known}.")))

@@ -2,7 +2,7 @@
 /** The questions of the page, and where the tests take hold of each. */
 
 /** How a drag area is written in a sentence, in square metres. */
-const DRAG_AREA = { name: "Drag area, CdA", typed: "0.25", outside: "9", range: "0.100 to 0.800 m²" };
+const DRAG_AREA = { name: "Drag area, CdA", typed: "0.25", kept: `"value":0.25`, outside: "9", range: "0.100 to 0.800 m²" };
 
 /** @type {[name: string, typed: string][]} */
 const DAY = [["Air temperature", "7.5"], ["Wind speed, as forecast", "12"]];
@@ -11,7 +11,7 @@ const DAY = [["Air temperature", "7.5"], ["Wind speed, as forecast", "12"]];
  * @typedef {object} Asked
  * @property {string} id
  * @property {string} title
- * @property {typeof DRAG_AREA} number one number of the sentence, something else to type, and something outside its range
+ * @property {typeof DRAG_AREA} number one number of the sentence, something else to type and how it is then kept, and something outside its range
  * @property {[name: string, typed: string][]} also two more of its numbers
  * @property {string[]} handles the points of its charts that can be moved
  */
@@ -38,6 +38,13 @@ export const questions = [
     number: { ...DRAG_AREA, name: "Drag area of the position you keep" },
     also: [["How much lower the low position is", "0.021"]],
     handles: ["When the low position starts to go", "When it is wholly lost", "Share of the ride held"],
+  },
+  {
+    id: "power-curve",
+    title: "What can I hold, and for how long?",
+    number: { name: "How long to hold it", typed: "25:00", kept: `"hold_s":1500`, outside: "100:00:00", range: "0:01 to 55:33:20" },
+    also: [["More power by", "7"]],
+    handles: ["The time asked about: left and right change it"],
   },
   {
     id: "finish-time",

@@ -27,7 +27,7 @@ enum To {
     Gone,
 }
 
-const SEEDS: [&str; 8] = [
+const SEEDS: [&str; 10] = [
     include_str!("../seeds/ask/speed-for-watts-simple"),
     include_str!("../seeds/ask/speed-for-watts-profile"),
     include_str!("../seeds/ask/power-or-drag-simple"),
@@ -36,6 +36,8 @@ const SEEDS: [&str; 8] = [
     include_str!("../seeds/ask/finish-time-profile"),
     include_str!("../seeds/ask/hold-or-fade-simple"),
     include_str!("../seeds/ask/hold-or-fade-profile"),
+    include_str!("../seeds/ask/power-curve-simple"),
+    include_str!("../seeds/ask/power-curve-profile"),
 ];
 /// More draws than this cost time and reach nothing new.
 const MOST_DRAWS: f64 = 20.0;

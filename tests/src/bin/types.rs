@@ -25,7 +25,7 @@ fn main() {
         questions::sureness::Contribution,
     );
     macro_rules! print_question {
-        ($name:literal, $module:ident: $($type:ident),*) => {
+        ($name:literal, $module:ident: $($type:ident),* $(,)?) => {
             println!("// {}", $name);
             $(println!("export {}\n", renamed::<questions::$module::$type>(&config, stringify!($module)));)*
         };
@@ -34,6 +34,10 @@ fn main() {
     print_question!("power-or-drag", power_or_drag: With, Answer, Columns, Exchange, Takes);
     print_question!("finish-time", finish_time: With, Answer, Columns, Split, WPrimeForms, EnergyByCause);
     print_question!("hold-or-fade", hold_or_fade: With, Answer, Columns, BreakEven);
+    print_question!("power-curve", power_curve:
+        With, Answer, Columns, Basis, Tested, More, Forms, Usable, Marked, Training, ModelName, Outcome, ModelFit,
+        PositionCurve, ChangeAt,
+    );
 }
 
 /// A declaration whose `With`, `Answer` and `Columns` carry the question's name, which the modules give them in Rust.

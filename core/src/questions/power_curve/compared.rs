@@ -1,0 +1,242 @@
+//! Models fitted to the same efforts, and which of them the efforts speak for.
+
+use serde::{Deserialize, Serialize};
+
+use crate::bounds;
+use crate::fit::NoFit;
+use crate::power_models::{Curve, Effort, LOG_DECLINE_FROM_S, Model, Prior, fit};
+use crate::quantity::Figure;
+use crate::scenario::Power;
+
+/// A model by its name.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(rename_all = "kebab-case")]
+pub enum ModelName {
+    /// `P = CP + W′/t`.
+    TwoParameter,
+    /// `P = CP + W′/(t + W′/(Pmax − CP))`.
+    ThreeParameter,
+    /// `P = CP + W′/t (1 − exp(−t (Pmax − CP)/W′)) − A ln(t/T)`.
+    OmniDomain,
+    /// `P = MAP − E ln(t/420 s)`, past seven minutes.
+    LogDecline,
+    /// `P = S t^(−k)`.
+    PowerLaw,
+}
+
+/// Every model, in the order in which they are shown.
+pub const MODELS: [ModelName; 5] = [
+    ModelName::TwoParameter,
+    ModelName::ThreeParameter,
+    ModelName::OmniDomain,
+    ModelName::LogDecline,
+    ModelName::PowerLaw,
+];
+
+/// How a model came off.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(rename_all = "kebab-case")]
+pub enum Outcome {
+    /// It was fitted to all efforts and is compared.
+    Compared,
+    /// It was fitted to those past seven minutes only and so cannot be compared.
+    Partly,
+    /// There are fewer efforts than it has parameters.
+    TooFew,
+    /// No effort is short enough, or long enough, for what it adds.
+    NotReached,
+    /// The efforts leave its parameters open.
+    Undetermined,
+    /// Its parameters came out beyond what riders are.
+    Implausible,
+}
+
+/// A model's fit.
+#[derive(Clone, Debug, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+pub struct ModelFit {
+    /// Which.
+    pub model: ModelName,
+    /// How it came off; the rest is `null` where it did not.
+    pub outcome: Outcome,
+    /// CP, W.
+    pub cp_w: Option<Figure>,
+    /// W′, J.
+    pub w_prime_j: Option<Figure>,
+    /// Pmax, W.
+    pub peak_w: Option<Figure>,
+    /// A, W for each e-fold of time.
+    pub long_ride_loss_w: Option<Figure>,
+    /// MAP, W.
+    pub seven_minute_w: Option<Figure>,
+    /// E, W for each e-fold of time.
+    pub decline_w: Option<Figure>,
+    /// S, W.
+    pub one_second_w: Option<Figure>,
+    /// k.
+    pub exponent: Option<Figure>,
+    /// How CP and W′ go together: their coefficient of correlation.
+    pub correlation: Option<f64>,
+    /// The scatter of the efforts about it, as a share of power; `null` where none is left over.
+    pub scatter_share: Option<f64>,
+    /// Akaike's criterion, up to a constant common to all.
+    pub criterion: Option<f64>,
+    /// The weight of the evidence for it among those compared; they add up to 1.
+    pub weight: Option<f64>,
+}
+
+/// A model with its curve, where it has one.
+pub struct Compared {
+    pub name: ModelName,
+    pub outcome: Outcome,
+    pub curve: Option<Curve>,
+    pub weight: Option<f64>,
+}
+
+/// The degrees of freedom that the stated repeatability is worth: eight riders tested twice.
+///
+/// Source: four-and-twenty.
+pub const KNOWN_FROM: usize = 7;
+/// An effort shorter than this takes a peak power to describe, s; two-parameter curves are not for it.
+pub const SHORT_S: f64 = 120.0;
+/// Efforts whose lengths differ by less than this factor say nothing of CP and W′ apart.
+pub const SPAN: f64 = 1.3;
+
+/// Fits every model and weighs those that describe all efforts.
+pub fn compare(efforts: &[Effort], power: &Power) -> Vec<Compared> {
+    let mut all: Vec<Compared> = MODELS.iter().map(|&name| attempt(name, efforts, power)).collect();
+    let criterion = |one: &Compared| match (one.outcome, &one.curve) {
+        (Outcome::Compared, Some(curve)) => curve.information_criterion(),
+        _ => f64::INFINITY,
+    };
+    let least = all.iter().map(criterion).fold(f64::INFINITY, f64::min);
+    let evidence: Vec<f64> = all.iter().map(|one| (0.5 * (least - criterion(one))).exp()).collect();
+    let sum: f64 = evidence.iter().filter(|share| share.is_finite()).sum();
+    for (one, share) in all.iter_mut().zip(evidence) {
+        one.weight = (one.outcome == Outcome::Compared && least.is_finite()).then(|| share / sum);
+    }
+    all
+}
+
+fn attempt(name: ModelName, efforts: &[Effort], power: &Power) -> Compared {
+    let without = |outcome| Compared { name, outcome, curve: None, weight: None };
+    let shortest_s = efforts.iter().map(|e| e.duration_s).fold(f64::INFINITY, f64::min);
+    let longest_s = efforts.iter().map(|e| e.duration_s).fold(0.0, f64::max);
+    let from_s = power.long_ride_from_s.value;
+    let late: Vec<Effort> = efforts.iter().filter(|e| e.duration_s >= LOG_DECLINE_FROM_S).copied().collect();
+    let (model, efforts, outcome) = match name {
+        ModelName::TwoParameter => (Model::TwoParameter, efforts, Outcome::Compared),
+        ModelName::ThreeParameter => (Model::ThreeParameter, efforts, Outcome::Compared),
+        ModelName::PowerLaw => (Model::PowerLaw, efforts, Outcome::Compared),
+        ModelName::OmniDomain => {
+            let peak = shortest_s < SHORT_S;
+            let long_ride_from_s = (longest_s > from_s).then_some(from_s);
+            if !peak && long_ride_from_s.is_none() {
+                return without(Outcome::NotReached);
+            }
+            (Model::OmniDomain { peak, long_ride_from_s }, efforts, Outcome::Compared)
+        }
+        ModelName::LogDecline if late.len() < 2 => return without(Outcome::NotReached),
+        ModelName::LogDecline if late.len() < efforts.len() => (Model::LogDecline, &late[..], Outcome::Partly),
+        ModelName::LogDecline => (Model::LogDecline, efforts, Outcome::Compared),
+    };
+    match fit(model, efforts, &[]) {
+        Ok(fit) if plausible(model, &fit.parameters) => {
+            let curve = Curve::new(model, fit, KNOWN_FROM);
+            Compared { name, outcome, curve: Some(curve), weight: None }
+        }
+        Ok(_) => without(Outcome::Implausible),
+        Err(NoFit::TooFewRows) => without(Outcome::TooFew),
+        Err(NoFit::Undetermined | NoFit::NotConverged) => without(Outcome::Undetermined),
+    }
+}
+
+/// Whether the parameters are a rider's: within the bounds of a scenario, and power falls with time.
+pub fn plausible(model: Model, b: &[f64]) -> bool {
+    let within = |value: f64, field: &bounds::Field| (field.min..=field.max).contains(&value);
+    match model {
+        Model::TwoParameter => within(b[0], &bounds::CP_W) && within(b[1], &bounds::W_PRIME_J),
+        Model::ThreeParameter => plausible(Model::TwoParameter, b) && within(b[2], &bounds::PEAK_W) && b[2] > b[0],
+        Model::OmniDomain { peak, long_ride_from_s } => {
+            plausible(Model::TwoParameter, b)
+                && (!peak || within(b[2], &bounds::PEAK_W) && b[2] > b[0])
+                && (long_ride_from_s.is_none() || b.last().is_some_and(|&a| within(a, &bounds::LONG_RIDE_LOSS_W)))
+        }
+        Model::LogDecline => within(b[0], &bounds::EFFORT_POWER_W) && b[1] >= 0.0,
+        Model::PowerLaw => b[0] > 0.0 && (0.0..1.0).contains(&b[1]),
+    }
+}
+
+/// The curve that the efforts speak for. Where a form that rides use (two parameters, or omni-domain) is as good as any by
+/// the usual rule of two units of the criterion, it is that one.
+pub fn best(all: &[Compared]) -> Option<&Compared> {
+    let heaviest = heaviest(all, |_| true)?;
+    // exp(−2/2): two units of the criterion.
+    const AS_GOOD: f64 = 0.367_879_441_171_442_33;
+    let for_rides = heaviest_for_rides(all);
+    for_rides.filter(|one| one.weight >= heaviest.weight.map(|weight| AS_GOOD * weight)).or(Some(heaviest))
+}
+
+/// The best of the forms that rides use.
+pub fn heaviest_for_rides(all: &[Compared]) -> Option<&Compared> {
+    heaviest(all, |one| matches!(one.name, ModelName::TwoParameter | ModelName::OmniDomain))
+}
+
+fn heaviest(all: &[Compared], among: impl Fn(&Compared) -> bool) -> Option<&Compared> {
+    let candidates = all.iter().filter(|one| one.weight.is_some() && among(one));
+    candidates.reduce(|best, one| if one.weight > best.weight { one } else { best })
+}
+
+/// What is guessed of CP and W′ where the efforts do not tell them apart: with riders' usual W′, and their usual loss in long
+/// rides, both as unsure as they are.
+pub fn guessed(efforts: &[Effort], power: &Power) -> Option<Curve> {
+    let usual = |parameter, field: &bounds::Field| Prior { parameter, value: field.default, sd: field.default_sd };
+    let priors = [usual(1, &bounds::W_PRIME_J), usual(2, &bounds::LONG_RIDE_LOSS_W)];
+    let model = Model::OmniDomain { peak: false, long_ride_from_s: Some(power.long_ride_from_s.value) };
+    let fit = fit(model, efforts, &priors).ok()?;
+    plausible(model, &fit.parameters).then(|| Curve::new(model, fit, KNOWN_FROM))
+}
+
+impl Compared {
+    /// As it is answered.
+    pub fn shown(&self, test_share: f64) -> ModelFit {
+        let curve = self.curve.as_ref();
+        let figure = |model: &[ModelName], at: usize| {
+            let curve = curve.filter(|_| model.contains(&self.name))?;
+            Some(Figure { value: *curve.fit.parameters.get(at)?, sd: curve.parameter_sd(at) })
+        };
+        let hyperbolas = [ModelName::TwoParameter, ModelName::ThreeParameter, ModelName::OmniDomain];
+        let (peak, loss) = match curve.map(|curve| curve.model) {
+            Some(Model::ThreeParameter) => (Some(2), None),
+            Some(Model::OmniDomain { peak, long_ride_from_s }) => {
+                (peak.then_some(2), long_ride_from_s.map(|_| 2 + usize::from(peak)))
+            }
+            _ => (None, None),
+        };
+        let correlation = |curve: &Curve| curve.covariance(0, 1) / (curve.parameter_sd(0) * curve.parameter_sd(1));
+        let scatter = |curve: &Curve| {
+            (curve.fit.degrees_of_freedom() > 0).then(|| curve.fit.residual_variance().sqrt() * test_share)
+        };
+        ModelFit {
+            model: self.name,
+            outcome: self.outcome,
+            cp_w: figure(&hyperbolas, 0),
+            w_prime_j: figure(&hyperbolas, 1),
+            peak_w: peak.and_then(|at| figure(&hyperbolas, at)),
+            long_ride_loss_w: loss.and_then(|at| figure(&hyperbolas, at)),
+            seven_minute_w: figure(&[ModelName::LogDecline], 0),
+            decline_w: figure(&[ModelName::LogDecline], 1),
+            one_second_w: figure(&[ModelName::PowerLaw], 0),
+            exponent: figure(&[ModelName::PowerLaw], 1),
+            correlation: curve.filter(|_| hyperbolas.contains(&self.name)).map(correlation),
+            scatter_share: curve.and_then(scatter),
+            criterion: curve
+                .filter(|_| self.outcome == Outcome::Compared)
+                .map(Curve::information_criterion)
+                .filter(|criterion| criterion.is_finite()),
+            weight: self.weight,
+        }
+    }
+}

@@ -247,6 +247,38 @@ test("only the numbers that the host names can be changed", async ({ page, host 
   await expect.poll(answer).toBe(before);
 });
 
+/** @type {[what: string, body: string, heading: string, lang: string][]} */
+const LANGUAGES = [
+  ["of its own", '<faster-by id="one" question="power-or-drag" lang="fr">Words</faster-by>', "Plus de puissance, ou moins de traînée", "fr"],
+  ["of what is around it", '<div lang="de-AT"><faster-by id="one" question="power-or-drag">Words</faster-by></div>', "Mehr Leistung oder weniger Luftwiderstand", "de"],
+  ["of the visitor, where the page speaks another one", '<div lang="nl"><faster-by id="one" question="power-or-drag">Words</faster-by></div>', "More power, or less drag", "en-GB"],
+];
+
+for (const [what, body, heading, lang] of LANGUAGES) {
+  test(`a question speaks the language ${what}`, async ({ page, host }) => {
+    await host.show(page, body);
+    await answeredOne(page, "one");
+    await expect(page.locator("#one h1")).toContainText(heading);
+    await expect(page.locator("#one [part=page]")).toHaveAttribute("lang", lang);
+    expect(await faults(page)).toEqual([]);
+  });
+}
+
+test("a question that is alone follows a change of its language, and two speak that of the first", async ({ page, host }) => {
+  await host.show(page, '<faster-by id="one" question="power-or-drag" lang="de">Words</faster-by>');
+  await answeredOne(page, "one");
+  await page.locator("#one").evaluate((element) => { /** @type {HTMLElement} */ (element).lang = "fr"; });
+  await expect(page.locator("#one h1")).toContainText("traînée");
+  await host.show(page, '<faster-by id="one" question="power-or-drag" lang="fr">Words</faster-by><faster-by id="two" question="finish-time" lang="de">Words</faster-by>');
+  await answered(page);
+  await expect(page.locator("#two [part=page]")).toHaveAttribute("lang", "fr");
+});
+
+test("what cannot be shown is said in its language", async ({ page, host }) => {
+  await host.show(page, '<faster-by id="one" question="nothing" lang="de">Words</faster-by>');
+  await expect(page.locator("#one .why")).toHaveText(/Diese Frage kann hier nicht gezeigt werden\. Es gibt keine Frage namens „nothing“/);
+});
+
 test("each answer is told to the host page as an event", async ({ page, host }) => {
   await page.addInitScript(() => addEventListener("answer", (event) => {
     const seen = /** @type {any} */ (globalThis);
@@ -285,6 +317,17 @@ test("the lines under “Put this on your site” show the same answer elsewhere
 
   await host.show(page, lines.replace("<faster-by", "<faster-by id=one"));
   await expect.poll(() => page.locator("#one .lines").first().innerText()).toBe(own);
+});
+
+test.describe("on a German page", () => {
+  test.use({ locale: "de-DE" });
+  test("the lines and the frame under “Put this on your site” name the language", async ({ page, ours }) => {
+    await page.goto(`${ours}/#finish-time`);
+    await page.locator('[data-fold="site"] summary').click();
+    const lines = page.locator('[data-fold="site"] textarea');
+    await expect(lines.first()).toHaveValue(/ lang="de"><p>Wie lange werde ich brauchen\? <a /);
+    await expect(lines.nth(1)).toHaveValue(/frame\.html\?lang=de#finish-time" title="Wie lange/);
+  });
 });
 
 test("a frame shows the question, asks for its height, and only its own word is taken", async ({ page, host, ours }) => {

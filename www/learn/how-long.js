@@ -4,7 +4,7 @@
 import { html, strong } from "../parts/html.js";
 import { lineChart, valueAt } from "../parts/line-chart.js";
 import { book } from "../words/index.js";
-import { FOUR_WEEKS, shortPercent } from "../questions/shared/published.js";
+import { FOUR_WEEKS, shortPercent, TRIAL_M } from "../questions/shared/published.js";
 import { bestEfforts, BEGAN, bothChanges, RANGES } from "./rider.js";
 import { moveTo, numberOf, stepFrame } from "./step.js";
 
@@ -16,8 +16,6 @@ import { moveTo, numberOf, stepFrame } from "./step.js";
 const words = book("learn");
 /** Four minutes to five hours: where the curve of the core's distances begins, and as long as anyone races alone. */
 const AXIS_S = /** @type {const} */ ([240, 18000]);
-/** The ride of the published gain. */
-const TRIAL_M = 40_000;
 const TICKS_S = [300, 600, 1200, 1800, 3600, 7200, 14400];
 
 /** @param {Tools} tools @returns {Step} */

@@ -20,6 +20,7 @@ import { yourTurn } from "./your-turn.js";
 /** @import { Step } from "./step.js" */
 
 const words = book("learn");
+const page = book("page");
 /** What the story quotes. */
 const SOURCES = ["dynamic-parameter", "four-and-twenty", "laursen-2002", "polanco-2020", "faulkner-2021", "martin-1998"];
 
@@ -34,7 +35,7 @@ export function create(host, tools) {
     ...steps.map(({ element }) => element),
     end.element,
     html("div", { class: "step passage" },
-      html("p", {}, words("coda")),
+      html("p", {}, words("coda", { yourNumbers: page("your_numbers") })),
       citations(SOURCES)),
   );
 

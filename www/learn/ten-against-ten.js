@@ -4,7 +4,7 @@
 import { contourMap } from "../parts/contour-map.js";
 import { html, say, strong } from "../parts/html.js";
 import { savingsThatAddUp } from "../questions/shared/adding-up.js";
-import { LOWER_BARS, LOW_TORSO, meanAndSd, shortPercent } from "../questions/shared/published.js";
+import { LOWER_BARS, LOW_TORSO, meanAndSd, meanAndSdWatts, shortPercent } from "../questions/shared/published.js";
 import { book } from "../words/index.js";
 import { atPower, BEGAN, bothChanges, withLowerBars } from "./rider.js";
 import { moveTo, numberOf, stepFrame } from "./step.js";
@@ -39,7 +39,7 @@ export function tenAgainstTen(tools) {
     toTry: words("tenTry", { percent: percent(ANOTHER) }),
     chart: map.element,
     notes: [
-      html("p", { class: "takes" }, ...words.parts("tenDoesIt"), " ", lower, " ", words("tenTorso", { watts: meanAndSdWatts(LOW_TORSO) })),
+      html("p", { class: "takes" }, ...words.parts("tenDoesIt"), " ", lower, " ", words("tenTorso", { watts: meanAndSdWatts(LOW_TORSO, store.get().units) })),
       html("p", { class: "caution" }, words("tenCaution")),
     ],
   });
@@ -106,10 +106,5 @@ export function tenAgainstTen(tools) {
     const { way, figure } = show.difference(whole_s || difference_s.value);
     if (way === "level") return words("twoLevel");
     return words(difference_s.value > 0 ? "powerAhead" : "dragAhead", { figure });
-  }
-
-  /** "16 ± 20 W" @param {import("../questions/shared/published.js").MeanAndSd} watts */
-  function meanAndSdWatts([mean_w, sd_w]) {
-    return `${show.number(mean_w)}\u00a0±\u00a0${watts(sd_w)}`;
   }
 }

@@ -14,9 +14,13 @@ import { BEGAN, numbersOf } from "./rider.js";
 /** @import { Name, Numbers } from "./rider.js" */
 
 const words = book("learn");
+const page = book("page");
 const QUESTION = "power-or-drag";
 /** What that question has a place for. @type {readonly Name[]} */
 const TAKEN_ALONG = ["power_w", "cda_m2", "power_change", "cda_change"];
+
+/** What the page calls its own things. */
+const called = () => ({ undo: page("undo"), yourNumbers: page("your_numbers") });
 
 /** @param {Tools} tools */
 export function yourTurn(tools) {
@@ -28,11 +32,11 @@ export function yourTurn(tools) {
     html("div", { class: "ask" }, html("h2", {}, words("endTitle"))),
     told,
     html("p", { class: "chooses no-print" }, along, asItIs),
-    html("p", { class: "takes" }, words("untouched", { holdOrFade: nameOf("hold-or-fade") })));
+    html("p", { class: "takes" }, words("untouched", { ...called(), holdOrFade: nameOf("hold-or-fade") })));
   along.addEventListener("click", () => {
     takeAlong(numbersOf(store.get()));
     tools.go(QUESTION);
-    tools.notify(words("taken"));
+    tools.notify(words("taken", called()));
   });
   asItIs.addEventListener("click", () => tools.go(QUESTION));
 
@@ -60,7 +64,7 @@ export function yourTurn(tools) {
     update({ units }, numbers) {
       const percent = (/** @type {number} */ share) => shortPercent(Math.abs(share));
       /** @type {Record<string, string>} */
-      const called = {
+      const changes = {
         power_w: show.quantity("power", numbers.power_w, units, { digits: 0 }),
         cda_m2: words("changedCda", { area: show.quantity("area", numbers.cda_m2, units) }),
         power_change: words("morePower", { percent: percent(numbers.power_change) }),
@@ -69,7 +73,7 @@ export function yourTurn(tools) {
       const names = changed(numbers);
       along.hidden = names.length === 0;
       const question = titleOf(QUESTION);
-      say(told, names.length ? words.parts("bringAlong", { list: listParts(names.map((name) => strong(called[name]))), question }) : words("notYou", { question }));
+      say(told, names.length ? words.parts("bringAlong", { list: listParts(names.map((name) => strong(changes[name]))), question }) : words("notYou", { question }));
     },
   };
 }

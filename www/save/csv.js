@@ -1,5 +1,5 @@
 // @ts-check
-/** Tables and columns as comma-separated values (RFC 4180), in UTF-8. */
+/** Tables and columns as separated values (RFC 4180), in UTF-8. */
 
 /** Lets spreadsheets see that a text is UTF-8; a text of plain letters needs none. */
 const MARK = "\ufeff";
@@ -9,17 +9,17 @@ const FORMULA = /^[=@\t\r]|^[+-](?![\d.])/;
 
 /** @typedef {string | number} Cell */
 
-/** @param {readonly (readonly Cell[])[]} rows the first one names the columns */
-export function csvText(rows) {
-  const text = rows.map((row) => row.map(field).join(",") + LINE_END).join("");
+/** @param {readonly (readonly Cell[])[]} rows the first one names the columns @param {"," | ";"} [separator] the semicolon where a comma is the decimal mark, as spreadsheets have it there */
+export function csvText(rows, separator = ",") {
+  const text = rows.map((row) => row.map((cell) => field(cell, separator)).join(separator) + LINE_END).join("");
   return /[^\x00-\x7f]/.test(text) ? MARK + text : text;
 }
 
-/** @param {Cell} cell */
-function field(cell) {
+/** @param {Cell} cell @param {string} separator */
+function field(cell, separator) {
   if (typeof cell === "number") return Number.isFinite(cell) ? String(cell) : "";
   const safe = FORMULA.test(cell) ? `'${cell}` : cell;
-  return /[",\r\n]/.test(safe) ? `"${safe.replaceAll('"', '""')}"` : safe;
+  return /["\r\n]/.test(safe) || safe.includes(separator) ? `"${safe.replaceAll('"', '""')}"` : safe;
 }
 
 /**

@@ -14,7 +14,7 @@ const MOST_CHARACTERS = 48;
 
 /** A file name that every system takes: `fasterby-power-or-drag-map.svg`. @param {string} question @param {string} what @param {string} ending */
 export function fileName(question, what, ending) {
-  const words = what.normalize("NFKD").replace(/[^\w\s-]/g, "").trim().toLowerCase().split(/[\s_-]+/).filter(Boolean);
+  const words = what.replace(/[’′]/g, " ").replaceAll("ß", "ss").replaceAll("œ", "oe").normalize("NFKD").replace(/[^\w\s-]/g, "").trim().toLowerCase().split(/[\s_-]+/).filter(Boolean);
   while (words.length > 1 && words.join("-").length > MOST_CHARACTERS) words.pop();
   return `${["fasterby", question, ...words].join("-")}.${ending}`;
 }

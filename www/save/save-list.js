@@ -2,6 +2,7 @@
 /** What a question has to save, each with its buttons: its charts, its tables, the figures behind them, and the whole of it. */
 
 import { html, say } from "../parts/html.js";
+import { decimalMark } from "../parts/number-text.js";
 import { book } from "../words/index.js";
 import { columnTables, csvText, tableRows } from "./csv.js";
 import { fileName, hand, questionText } from "./files.js";
@@ -21,7 +22,7 @@ const KINDS = {
     ["SVG", "svg", (_, item) => new Blob([svgText(/** @type {SVGSVGElement} */ (item.element))], { type: "image/svg+xml" })],
     ["PNG", "png", (_, item) => png(/** @type {SVGSVGElement} */ (item.element))],
   ]),
-  tables: /** @type {Button[]} */ ([["CSV", "csv", async (_, item) => csv(await rowsOf(/** @type {HTMLTableElement} */ (item.element)))]]),
+  tables: /** @type {Button[]} */ ([["CSV", "csv", async (_, item) => csv(await rowsOf(/** @type {HTMLTableElement} */ (item.element)), decimalMark() === "," ? ";" : ",")]]),
   columns: /** @type {Button[]} */ ([["CSV", "csv", ({ answer }, item) => csv(tablesOf(answer).find(({ by }) => by === item.file)?.rows ?? [])]]),
   question: /** @type {Button[]} */ ([["JSON", "json", (shown) => new Blob([questionText(shown)], { type: "application/json" })]]),
 };
@@ -105,9 +106,9 @@ function tablesOf(answer) {
   return columnTables(answer.columns ?? {});
 }
 
-/** @param {readonly (readonly (string | number)[])[]} rows */
-function csv(rows) {
-  return new Blob([csvText(rows)], { type: "text/csv;charset=utf-8" });
+/** @param {readonly (readonly (string | number)[])[]} rows @param {"," | ";"} [separator] */
+function csv(rows, separator) {
+  return new Blob([csvText(rows, separator)], { type: "text/csv;charset=utf-8" });
 }
 
 /**

@@ -1,10 +1,9 @@
 // @ts-check
 /** What each change takes: training for the power, a lower shape for the drag, and what is published about both. */
 
-import { FOUR_WEEKS, LOWER_BARS, meanAndSd, shortPercent } from "../shared/published.js";
+import { FOUR_WEEKS, LOW_TORSO, LOW_TORSO_DEG, LOWER_BARS, meanAndSd, meanAndSdWatts, shortPercent, TRIAL_M } from "../shared/published.js";
 import { citations } from "../shared/worked-out.js";
 import { html, say, strong } from "../../parts/html.js";
-import { sources } from "../../core.js";
 import { book } from "../../words/index.js";
 
 /** @import { Tools } from "../index.js" */
@@ -21,11 +20,6 @@ const TORSO_ANGLE = "faulkner-2021";
 const CLOSE = 0.2;
 /** What new riders gain in two months, as shares, from memory. */
 const NEW_RIDERS = /** @type {const} */ ([0.1, 0.15]);
-/** The ride of the published gain. */
-const TRIAL_M = 40_000;
-
-/** What was read in a source, in its own words here. @param {string} key */
-const figure = (key) => sources().find((source) => source.key === key)?.figure ?? "";
 
 /** @param {Answer} answer */
 function close({ difference_s, more_power_saves_s, less_drag_saves_s }) {
@@ -82,14 +76,16 @@ export function takesInFull(tools) {
   const own = html("p");
   const choosing = html("p");
   const [low, high] = NEW_RIDERS;
+  const [least, most] = FOUR_WEEKS;
+  const trial = units.quantity("distance", TRIAL_M, { ...tools.store.get().units, distance: "km" });
   const element = html("div", {},
     own,
     choosing,
     html("ul", {},
-      html("li", {}, ...words.parts("trainedRiders", { figure: figure(TRAINED) })),
+      html("li", {}, ...words.parts("trainedRiders", { trial, low: units.number(100 * least, { digits: 1 }), high: units.percent(most, 1) })),
       html("li", {}, ...words.parts("newRiders", { low: units.number(100 * low), high: units.percent(high) })),
-      html("li", {}, ...words.parts("lowerBars", { figure: figure(LOWER_BARS_SOURCE) })),
-      html("li", {}, ...words.parts("torsoAngle", { figure: figure(TORSO_ANGLE) }))),
+      html("li", {}, ...words.parts("lowerBars", { cda: meanAndSd(LOWER_BARS.cda), power: meanAndSd(LOWER_BARS.power) })),
+      html("li", {}, ...words.parts("torsoAngle", { watts: meanAndSdWatts(LOW_TORSO, tools.store.get().units), angle: units.quantity("angle", LOW_TORSO_DEG, tools.store.get().units) }))),
     html("p", { class: "caution" }, words("takesCaution")),
     citations([TRAINED, LOWER_BARS_SOURCE, TORSO_ANGLE]));
   return {

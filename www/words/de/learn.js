@@ -4,7 +4,7 @@
 /** @satisfies {import("../books.d.ts").Texts<"learn">} */
 export default ({
   lead: "Vielleicht hast du gehört, dass es so ist. Hier sind sechs Dinge zum Ausprobieren, jedes mit einer oder zwei Zahlen zum Ändern, und ein Fahrer, dem das nichts ausmacht. Er und sein Rad sind typisch, zusammen {mass}, auf flacher Straße bei Windstille, bis du etwas anderes sagst. Eine Zahl, die du in einem Schritt änderst, gilt in allen, und jeder Wert wird dabei neu gerechnet.",
-  coda: "Was die Geschichte nicht ändert, ist die eigene typische Zahl der Seite: Masse, Reifen, Lager und kritische Leistung aus dem Gedächtnis, die anderen veröffentlicht oder angenommen, wie es unter „Deine Zahlen“ neben jeder steht.",
+  coda: "Was die Geschichte nicht ändert, ist die eigene typische Zahl der Seite: Masse, Reifen, Lager und kritische Leistung aus dem Gedächtnis, die anderen veröffentlicht oder angenommen, wie es unter „{yourNumbers}“ neben jeder steht.",
   tryIt: "**Probier es.** {what}",
   youChanged: "**Was du geändert hast.**",
 
@@ -150,8 +150,8 @@ export default ({
   endTitle: "Jetzt deine eigene Fahrt",
   askChanged: "Für meine eigene Fahrt fragen, mit dem, was ich geändert habe",
   askOwn: "Für meine eigene Fahrt fragen",
-  untouched: "Bis hierher hat nichts davon deine eigenen Zahlen berührt, und „Rückgängig“ nimmt es zurück, wenn du etwas mitnimmst. Die Steigung, der Wind und die Haltung, die verloren geht, haben ihren Platz unter „Deine Zahlen“ und in „{holdOrFade}“.",
-  taken: "Was du in der Geschichte geändert hast, steht jetzt in deinen eigenen Zahlen. „Rückgängig“ nimmt es zurück.",
+  untouched: "Bis hierher hat nichts davon deine eigenen Zahlen berührt, und „{undo}“ nimmt es zurück, wenn du etwas mitnimmst. Die Steigung, der Wind und die Haltung, die verloren geht, haben ihren Platz unter „{yourNumbers}“ und in „{holdOrFade}“.",
+  taken: "Was du in der Geschichte geändert hast, steht jetzt in deinen eigenen Zahlen. „{undo}“ nimmt es zurück.",
   changedCda: "eine CdA von {area}",
   bringAlong: "Du hast geändert: {list}. Nimm das zu „{question}“ mit, oder öffne die Frage mit den Zahlen, die dort stehen.",
   notYou: "Der Fahrer dieser Geschichte bist nicht du. „{question}“ fragt dasselbe für deine eigene Leistung, Haltung, Strecke und deinen Tag, und sagt, wie sicher die Antwort ist.",

@@ -74,10 +74,10 @@ export default ({
   ownCurve: "Bei {power} reicht deine Leistungskurve für {time}; bei {more} gilt: {held}. Für eine Fahrzeit wie deine erlaubt sie {sustainable}.",
   ownCurveLong: "Bei {power} reicht deine Leistungskurve so lange, wie diese Fahrt es braucht; bei {more} gilt: {held}. Für eine Fahrzeit wie deine erlaubt sie {sustainable}.",
   ownDrag: "Auf der anderen Seite sind {percent} weniger Luftwiderstand {lower} statt {area} und lohnen sich nicht mehr, sobald die neue Haltung etwa **{price}** kostet.",
-  trainedRiders: "**Trainierte:** {figure}",
+  trainedRiders: "**Trainierte:** sehr gut trainierte Fahrer, vier Wochen Intervalltraining: über {trial} um {low} bis {high} besser.",
   newRiders: "**Anfänger:** keine an einer Arbeit geprüfte Zahl; aus dem Gedächtnis {low} bis {high} in zwei Monaten. Wer neu anfängt, kommt eine Zeit lang billiger an mehr Leistung.",
-  lowerBars: "**Tieferer Lenker:** {figure}",
-  torsoAngle: "**Rumpfwinkel:** {figure}",
+  lowerBars: "**Tieferer Lenker:** {cda} weniger CdA und {power} weniger Leistung, bei fünf Fahrern.",
+  torsoAngle: "**Rumpfwinkel:** {watts} weniger Leistung an der anaeroben Schwelle bei einem Rumpfwinkel von {angle}, bei elf Fahrern; die tiefe Haltung gewann trotzdem.",
   takesCaution: "Hartes Training und maximale Belastungen brauchen ein gesundes Herz und Erholung dazwischen; Änderungen der Haltung brauchen kleine Schritte und, wenn etwas schmerzt, den Rat von Bikefitter oder Physiotherapeut.",
 
   whyGistTie: "Die Luft nimmt auf dieser Straße {share} deiner Arbeit. Auf einer flachen sind beide Änderungen gleichauf, wenn sie {tie} nimmt.",
@@ -105,5 +105,5 @@ export default ({
   howTie: "Ohne Tabelle nach Anströmwinkel liegt der Luftwiderstand in Richtung des scheinbaren Windes. Auf flacher Straße bei Windstille folgt der Luftanteil f, bei dem beide Änderungen dieselbe Geschwindigkeit geben, aus zwei Zeilen; r ist das Verhältnis der neuen Geschwindigkeit zur alten, x der Anteil mehr Leistung und y der Anteil weniger Luftwiderstand:",
   formulaPower: "f mal r hoch drei plus eins minus f mal r gleich eins plus x",
   formulaDrag: "eins minus y mal f mal r hoch drei plus eins minus f mal r gleich eins",
-  howEven: "Bei der besten gleichmäßigen Leistung wird die ganze Leistungskurve angehoben, und die gleichmäßige Leistung, die sie für genau die entstehende Zeit erlaubt, wird für jede Fahrt neu gelöst. Das ± ist eine Standardabweichung: zuerst daraus, wie jede deiner Zahlen den Unterschied bewegt, dann, wenn deine Hände ruhen, gezählt in {draws} Ziehungen aus allen zusammen.",
+  howEven: "Gleichmäßig am Limit wird die ganze Leistungskurve angehoben, und die gleichmäßige Leistung, die sie für genau die entstehende Zeit erlaubt, wird für jede Fahrt neu gelöst. Das ± ist eine Standardabweichung: zuerst daraus, wie jede deiner Zahlen den Unterschied bewegt, dann, wenn deine Hände ruhen, gezählt in {draws} Ziehungen aus allen zusammen.",
 });

@@ -3,7 +3,7 @@
 
 export default {
   lead: "You may have heard that it does. Here are six things to try, each with a number or two to change, and a rider who does not mind. They and their bicycle are typical, {mass} in all, on a flat road in still air until you say otherwise. A number changed in one step holds in all of them, and every figure is worked out as you go.",
-  coda: "What the story does not change is the page’s own typical number: mass, tyres, bearings and critical power from memory, the others published or assumed, as it says beside each under Your numbers.",
+  coda: "What the story does not change is the page’s own typical number: mass, tyres, bearings and critical power from memory, the others published or assumed, as it says beside each under {yourNumbers}.",
   tryIt: "**Try it.** {what}",
   youChanged: "**What you changed.**",
 
@@ -157,8 +157,8 @@ export default {
   endTitle: "Now your own ride",
   askChanged: "Ask it of my own ride, with what I changed",
   askOwn: "Ask it of my own ride",
-  untouched: "So far none of this has touched your own numbers, and Undo takes it back if you bring something along. The slope, the wind and the position that is lost have their place under Your numbers and in {holdOrFade}.",
-  taken: "What you changed in the story is in your own numbers now. Undo takes it back.",
+  untouched: "So far none of this has touched your own numbers, and {undo} takes it back if you bring something along. The slope, the wind and the position that is lost have their place under {yourNumbers} and in {holdOrFade}.",
+  taken: "What you changed in the story is in your own numbers now. {undo} takes it back.",
   changedCda: "a CdA of {area}",
   bringAlong: "You changed {list}. Bring that along to “{question}”, or open it with the numbers that are there.",
   notYou: "The rider of this story is not you. “{question}” asks the same of your own power, position, course and day, and says how sure the answer is.",

@@ -77,10 +77,10 @@ export default {
   ownCurve: "At {power} your power curve lasts {time}; at {more}, {held}. For a finish time like yours it allows {sustainable}.",
   ownCurveLong: "At {power} your power curve lasts as long as this ride needs; at {more}, {held}. For a finish time like yours it allows {sustainable}.",
   ownDrag: "On the other side, {percent} less drag is {lower} in place of {area}, and stops paying once the new shape costs about **{price}**.",
-  trainedRiders: "**Trained riders:** {figure}",
+  trainedRiders: "**Trained riders:** highly trained cyclists, four weeks of intervals: {trial} trial {low} to {high} better.",
   newRiders: "**New riders:** no figure checked against a paper; from memory, {low} to {high} in two months. If you are new, more power is the cheaper of the two for a while.",
-  lowerBars: "**Lower bars:** {figure}",
-  torsoAngle: "**Torso angle:** {figure}",
+  lowerBars: "**Lower bars:** {cda} less CdA and {power} less power, in five riders.",
+  torsoAngle: "**Torso angle:** {watts} less power at the anaerobic threshold at a torso angle of {angle}, in eleven riders; the low position won all the same.",
   takesCaution: "Hard training and maximal efforts want a healthy heart and rest between; a change of fit wants small steps and, if anything hurts, a fitter or a physiotherapist.",
 
   // Why, and how it is worked out.

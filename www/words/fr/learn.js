@@ -4,7 +4,7 @@
 /** @satisfies {import("../books.d.ts").Texts<"learn">} */
 export default ({
   lead: "Tu as peut-être entendu dire que oui. Voici six choses à essayer, chacune avec un ou deux chiffres à changer, et un coureur que cela ne dérange pas. Lui et son vélo sont typiques, {mass} en tout, sur route plate et sans vent tant que tu ne dis rien d’autre. Un chiffre changé à une étape vaut dans toutes, et chaque valeur est recalculée au fur et à mesure.",
-  coda: "Ce que l’histoire ne change pas est le chiffre typique de la page : masse, pneus, roulements et puissance critique de mémoire, les autres publiés ou supposés, comme c’est indiqué à côté de chacun sous « Tes chiffres ».",
+  coda: "Ce que l’histoire ne change pas est le chiffre typique de la page : masse, pneus, roulements et puissance critique de mémoire, les autres publiés ou supposés, comme c’est indiqué à côté de chacun sous « {yourNumbers} ».",
   tryIt: "**Essaie.** {what}",
   youChanged: "**Ce que tu as changé.**",
 
@@ -150,8 +150,8 @@ export default ({
   endTitle: "À ta propre course, maintenant",
   askChanged: "Poser la question pour ma propre course, avec ce que j’ai changé",
   askOwn: "Poser la question pour ma propre course",
-  untouched: "Jusqu’ici, rien de tout cela n’a touché à tes propres chiffres, et « Annuler » revient en arrière si tu emportes quelque chose. La pente, le vent et la position qui se perd ont leur place sous « Tes chiffres » et dans « {holdOrFade} ».",
-  taken: "Ce que tu as changé dans l’histoire est maintenant dans tes propres chiffres. « Annuler » revient en arrière.",
+  untouched: "Jusqu’ici, rien de tout cela n’a touché à tes propres chiffres, et « {undo} » revient en arrière si tu emportes quelque chose. La pente, le vent et la position qui se perd ont leur place sous « {yourNumbers} » et dans « {holdOrFade} ».",
+  taken: "Ce que tu as changé dans l’histoire est maintenant dans tes propres chiffres. « {undo} » revient en arrière.",
   changedCda: "un CdA de {area}",
   bringAlong: "Tu as changé : {list}. Emporte-le vers « {question} », ou ouvre-la avec les chiffres qui y sont.",
   notYou: "Le coureur de cette histoire n’est pas toi. « {question} » demande la même chose pour ta propre puissance, ta position, ton parcours et ton jour, et dit à quel point la réponse est sûre.",

@@ -74,10 +74,10 @@ export default ({
   ownCurve: "À {power}, ta courbe de puissance tient {time} ; à {more}, {held}. Pour un temps final comme le tien, elle permet {sustainable}.",
   ownCurveLong: "À {power}, ta courbe de puissance tient aussi longtemps que cette course l’exige ; à {more}, {held}. Pour un temps final comme le tien, elle permet {sustainable}.",
   ownDrag: "De l’autre côté, {percent} de traînée en moins, c’est {lower} au lieu de {area}, et cela ne rapporte plus rien dès que la nouvelle position coûte environ **{price}**.",
-  trainedRiders: "**Coureurs entraînés :** {figure}",
+  trainedRiders: "**Coureurs entraînés :** des coureurs très entraînés, quatre semaines d’intervalles : sur {trial}, {low} à {high} de mieux.",
   newRiders: "**Débutants :** aucun chiffre vérifié dans un article ; de mémoire, {low} à {high} en deux mois. Quand on débute, plus de puissance est pour un temps le moins cher des deux.",
-  lowerBars: "**Cintre plus bas :** {figure}",
-  torsoAngle: "**Angle du torse :** {figure}",
+  lowerBars: "**Cintre plus bas :** {cda} de CdA en moins et {power} de puissance en moins, chez cinq coureurs.",
+  torsoAngle: "**Angle du torse :** {watts} de puissance en moins au seuil anaérobie, pour un angle du torse de {angle}, chez onze coureurs ; la position basse a gagné quand même.",
   takesCaution: "L’entraînement dur et les efforts maximaux demandent un cœur sain et du repos entre eux ; un changement de position demande de petits pas et, si quelque chose fait mal, un spécialiste de la position ou un kinésithérapeute.",
 
   whyGistTie: "L’air prend {share} de ton travail sur cette route. Sur une route plate, les deux changements sont à égalité quand il en prend {tie}.",
@@ -105,5 +105,5 @@ export default ({
   howTie: "Sans tableau par angle d’incidence, la traînée est dirigée selon le vent apparent. Sur route plate et sans vent, la part de l’air f à laquelle les deux changements donnent la même vitesse découle de deux lignes, r étant le rapport de la nouvelle vitesse à l’ancienne, x la part de puissance en plus et y la part de traînée en moins :",
   formulaPower: "f r au cube plus un moins f fois r égale un plus x",
   formulaDrag: "un moins y fois f r au cube plus un moins f fois r égale un",
-  howEven: "Au meilleur effort régulier, c’est toute la courbe de puissance qui est relevée, et la puissance régulière qu’elle permet pour exactement le temps obtenu est résolue à nouveau pour chaque course. Le ± est un écart type : d’abord d’après la façon dont chacun de tes chiffres déplace l’écart, puis, quand tes mains se reposent, compté sur {draws} tirages de tous à la fois.",
+  howEven: "À fond et régulier, c’est toute la courbe de puissance qui est relevée, et la puissance régulière qu’elle permet pour exactement le temps obtenu est résolue à nouveau pour chaque course. Le ± est un écart type : d’abord d’après la façon dont chacun de tes chiffres déplace l’écart, puis, quand tes mains se reposent, compté sur {draws} tirages de tous à la fois.",
 });

@@ -22,10 +22,10 @@ export default ({
   rising: "à {grade}",
 
   howHard: "Avec quelle intensité",
-  even: "à mon meilleur effort régulier",
+  even: "à fond et régulier",
   holding: "à une puissance de",
   finishIn: "pour un temps final de",
-  fromCurve: "avec {cp} de puissance critique et {wPrime} de W′",
+  fromCurve: "à partir de {cp} de puissance critique et {wPrime} de W′",
 
   day: "par {temperature} et {wind} de vent",
   windFrom: "venant du {from} {way} (à la boussole)",

@@ -1,0 +1,121 @@
+// @ts-check
+/** The questions, the story, a place on another site, files and paper in German and French. */
+
+import { readFile } from "node:fs/promises";
+import { faults } from "./support/accessibility.js";
+import { expect, open, openQuestion, test } from "./support/page.js";
+import { saidInBoth, toldIn } from "./support/told.js";
+
+/** @import { Browser, Page } from "@playwright/test" */
+
+/**
+ * @typedef {object} Spoken
+ * @property {string} language
+ * @property {Record<string, string>} titles of the questions
+ * @property {string} sentence how the sentence of power or drag begins
+ * @property {RegExp} faster a difference
+ * @property {string} inputs the heading of the inputs on paper
+ */
+
+/** By the locale of the browser. @type {Record<string, Spoken>} */
+const SPOKEN = {
+  "de-DE": {
+    language: "de",
+    titles: { "speed-for-watts": "Welches Tempo bringen meine Watt?", "power-or-drag": "Mehr Leistung oder weniger Luftwiderstand?", "finish-time": "Wie lange werde ich brauchen?" },
+    sentence: "Über",
+    faster: /schneller um \d/,
+    inputs: "Was hineinging",
+  },
+  "fr-FR": {
+    language: "fr",
+    titles: { "speed-for-watts": "Quelle vitesse donnent mes watts ?", "power-or-drag": "Plus de puissance, ou moins de traînée ?", "finish-time": "Combien de temps me faudra-t-il ?" },
+    sentence: "Sur",
+    faster: /plus rapide de \d/,
+    inputs: "Ce qui est entré",
+  },
+};
+const WIDTHS_PX = [320, 390, 820, 1440];
+
+/** The question as the English page tells it. @param {Browser} browser @param {string} id */
+async function inEnglish(browser, id) {
+  const elsewhere = await browser.newContext({ locale: "en-GB" });
+  const page = await elsewhere.newPage();
+  await openQuestion(page, id);
+  await folded(page);
+  const texts = await toldIn(page.locator("#host"));
+  await elsewhere.close();
+  return texts;
+}
+
+/** Opens every fold and waits for what comes when it is opened. @param {Page} page */
+async function folded(page) {
+  await page.locator("details[data-fold]").evaluateAll((all) => all.forEach((fold) => { /** @type {HTMLDetailsElement} */ (fold).open = true; }));
+  if (await page.locator('[data-fold="take"]').count()) await expect(page.locator('[data-fold="take"] li').first()).toBeAttached();
+  if (await page.locator('[data-fold="site"]').count()) await expect(page.locator('[data-fold="site"] textarea').first()).toBeAttached();
+}
+
+for (const [locale, { language, titles, sentence, faster, inputs }] of Object.entries(SPOKEN)) {
+  test.describe(`in ${language}`, () => {
+    test.use({ locale });
+
+    for (const [id, title] of Object.entries(titles)) {
+      test(`${id} is asked, answered and explained, with nothing left in English`, async ({ page, browser }) => {
+        await openQuestion(page, id);
+        await expect(page.locator("html")).toHaveAttribute("lang", language);
+        await expect(page.getByRole("heading", { level: 1 })).toHaveText(title);
+        await expect(page.locator(".sentence")).toContainText(/\d,\d/);
+        await folded(page);
+        expect(saidInBoth(await toldIn(page.locator("#host")), await inEnglish(browser, id))).toEqual([]);
+      });
+
+      test(`${id} fits its page`, async ({ page }) => {
+        await openQuestion(page, id);
+        for (const width of WIDTHS_PX) {
+          await page.setViewportSize({ width, height: 900 });
+          await expect.poll(() => page.evaluate(() => (document.scrollingElement?.scrollWidth ?? 0) - innerWidth)).toBeLessThanOrEqual(0);
+        }
+        await folded(page);
+        expect(await faults(page)).toEqual([]);
+      });
+    }
+
+    test("every step of the story is told in it", async ({ page, browser }) => {
+      await open(page, "#start-here");
+      await expect(page.locator(".step .also").first()).toContainText(/\d,\d/);
+      for (const chart of await page.locator('.step svg.chart [role="slider"]').all()) await chart.press("ArrowRight");
+      expect(saidInBoth(await toldIn(page.locator("#host")), await inEnglish(browser, "start-here"))).toEqual([]);
+      for (const width of WIDTHS_PX) {
+        await page.setViewportSize({ width, height: 900 });
+        await expect.poll(() => page.evaluate(() => (document.scrollingElement?.scrollWidth ?? 0) - innerWidth)).toBeLessThanOrEqual(0);
+      }
+    });
+
+    test("the sentence, the figures and how sure they are follow the language", async ({ page }) => {
+      await openQuestion(page, "power-or-drag");
+      await expect(page.locator(".sentence")).toContainText(sentence);
+      await expect(page.locator(".lines").first()).toContainText(faster);
+      await openQuestion(page, "speed-for-watts");
+      await expect(page.locator(".figure .amount b")).toHaveText(/^\d+,\d$/);
+    });
+
+    test("a table is saved as spreadsheets read it where a comma is the decimal mark", async ({ page }) => {
+      await openQuestion(page, "speed-for-watts");
+      await folded(page);
+      const downloading = page.waitForEvent("download");
+      await page.locator('[data-fold="take"] button', { hasText: "CSV" }).nth(1).click();
+      const text = await readFile(await (await downloading).path(), "utf8");
+      expect(text.split("\r\n")[1]).toMatch(/;\d/);
+      expect(text).toMatch(/\d,\d/);
+    });
+
+    test("paper holds every input in it", async ({ page }) => {
+      await openQuestion(page, "finish-time");
+      await expect.poll(async () => {
+        await page.evaluate(() => dispatchEvent(new Event("beforeprint")));
+        return page.locator(".paper h2").count();
+      }).toBe(1);
+      await expect(page.locator(".paper h2")).toContainText(inputs);
+      await expect(page.locator(".paper .inputs")).toContainText(/\d,\d/);
+    });
+  });
+}

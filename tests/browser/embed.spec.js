@@ -264,6 +264,22 @@ for (const [what, body, heading, lang] of LANGUAGES) {
   });
 }
 
+for (const lang of ["de", "fr"]) {
+  test(`the room that is kept is enough for ${lang}, which takes more words`, async ({ page, host }) => {
+    await host.show(page, `<faster-by id="one" question="power-or-drag" lang="${lang}">Words</faster-by><faster-by id="two" question="finish-time" lang="${lang}">Words</faster-by>`);
+    await answered(page);
+    for (const width of WIDTHS_PX) {
+      await page.setViewportSize({ width, height: 900 });
+      for (const id of ["one", "two"]) {
+        await expect.poll(() => page.locator(`#${id}`).evaluate((element) => {
+          const room = /** @type {Element} */ (element.shadowRoot?.querySelector(".room"));
+          return room.getBoundingClientRect().height - Number.parseFloat(getComputedStyle(room).minHeight);
+        })).toBe(0);
+      }
+    }
+  });
+}
+
 test("a question that is alone follows a change of its language, and two speak that of the first", async ({ page, host }) => {
   await host.show(page, '<faster-by id="one" question="power-or-drag" lang="de">Words</faster-by>');
   await answeredOne(page, "one");

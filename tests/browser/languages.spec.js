@@ -108,7 +108,7 @@ for (const [locale, { language, titles, sentence, faster, inputs }] of Object.en
       expect(text).toMatch(/\d,\d/);
     });
 
-    test("paper holds every input in it", async ({ page }) => {
+    test("paper is one page and holds every input in it", async ({ page }) => {
       await openQuestion(page, "finish-time");
       await expect.poll(async () => {
         await page.evaluate(() => dispatchEvent(new Event("beforeprint")));
@@ -116,6 +116,8 @@ for (const [locale, { language, titles, sentence, faster, inputs }] of Object.en
       }).toBe(1);
       await expect(page.locator(".paper h2")).toContainText(inputs);
       await expect(page.locator(".paper .inputs")).toContainText(/\d,\d/);
+      const pdf = (await page.pdf({ format: "A4" })).toString("latin1");
+      expect(pdf.match(/\/Type\s*\/Page\b(?!s)/g)).toHaveLength(1);
     });
   });
 }

@@ -23,10 +23,13 @@ const places = new Set();
 let spoken = Promise.resolve();
 
 /** The language of a place: its own, or that of the page around it, or the visitor's. @param {Element} place */
+const languageFor = (place) => languageOf([place.closest("[lang]")?.getAttribute("lang"), ...navigator.languages]);
+
+/** Speaks the language of a place, unless others are there already. @param {Element} place */
 function speakFor(place) {
   const isAlone = [...places].every((other) => other === place);
   places.add(place);
-  if (isAlone) spoken = speak(languageOf([place.getAttribute("lang"), place.closest("[lang]")?.getAttribute("lang"), ...navigator.languages]));
+  if (isAlone) spoken = speak(languageFor(place));
   return spoken.then(() => open("embed"));
 }
 
@@ -84,7 +87,7 @@ class FasterBy extends HTMLElement {
 
   #keepRoom() {
     const id = this.getAttribute("question") ?? (this.getAttribute("state") ?? "").replace(/^.*#/, "").split("/")[0];
-    this.#size.replaceSync(roomFor(id));
+    this.#size.replaceSync(roomFor(id, languageFor(this)));
   }
 
   #clear() {

@@ -4,6 +4,7 @@
 import { contourMap } from "../parts/contour-map.js";
 import { html, say, strong } from "../parts/html.js";
 import { savingsThatAddUp } from "../questions/shared/adding-up.js";
+import { distanceName } from "../questions/shared/distance-choice.js";
 import { LOWER_BARS, LOW_TORSO, meanAndSd, meanAndSdWatts, shortPercent } from "../questions/shared/published.js";
 import { book } from "../words/index.js";
 import { atPower, BEGAN, bothChanges, withLowerBars } from "./rider.js";
@@ -59,7 +60,7 @@ export function tenAgainstTen(tools) {
       const [powerDiffers, dragDiffers] = [show.differenceWords(saved.first_s), show.differenceWords(saved.second_s)];
       frame.update(state, [
         ...words.parts("tenSays", {
-          distance: show.quantity("distance", answer.distance_m, state.units), time: show.time(base_s),
+          distance: distanceName(answer.distance_m, state.units), time: show.time(base_s),
           power: strong(powerDiffers, "power"), drag: strong(dragDiffers, "drag"), ahead: [ahead(answer, saved.difference_s), ...spread],
         }), " ",
         ...(tie === null ? [words("tenNoTie")] : words.parts("tenTie", { tie: share(tie), share: share(answer.aero_share) })), " ",

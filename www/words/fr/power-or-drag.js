@@ -9,8 +9,8 @@ export default ({
 
   morePower: "plus de puissance",
   lessDrag: "moins de traînée",
-  powerIsFaster: "{power} : plus rapide de",
-  dragIsFaster: "{drag} : plus rapide de",
+  powerIsFaster: "{power} est plus rapide de",
+  dragIsFaster: "{drag} est plus rapide de",
   morePowerFirst: "Plus de puissance",
   lessDragFirst: "Moins de traînée",
   twoAreLevel: "Les deux sont à égalité",

@@ -54,7 +54,7 @@ export default ({
   wPrimeLeast: "Unterwegs sinkt es auf {least}: mehr, als du hast.",
 
   whyShare: "Die Luft nimmt {share} der Arbeit auf der Straße.",
-  whyGiven: "Gefälle oder Wind geben einen Teil der Arbeit.",
+  whyGiven: "Gefälle oder Wind geben einen Teil der Arbeit dazu.",
   whereWork: "Wohin die {work} am Pedal gehen: {list}.",
   air: "{share} in die Luft",
   rolling: "{share} in die Reifen",

@@ -37,5 +37,5 @@ export default ({
   "level": "à égalité",
   "under_a_second": "moins d’une seconde",
   "faster_by": "plus rapide de {figure}",
-  "slower_by": "plus lent de {figure}",
+  "slower_by": "moins rapide de {figure}",
 });

@@ -87,6 +87,9 @@ function typeset(texts, wanted) {
   return JSON.parse(JSON.stringify(texts), (_, value) => (typeof value === "string" ? set(value) : value));
 }
 
+/** The keys of an open book in the language that is spoken. @param {string} name */
+export const keysOf = (name) => Object.keys(shelf.get(name) ?? {});
+
 /**
  * A book to read from, once it is open. It reads in the language that is spoken when it is called, so nothing that it says may be kept.
  * @template {keyof Books} Name

@@ -12,10 +12,12 @@ import { isPhrase, textsOf, wordsOf } from "./support/said.js";
 /** @import { Page } from "@playwright/test" */
 
 const LANGUAGES = { de: { locale: "de-DE", name: "Deutsch" }, fr: { locale: "fr-FR", name: "Français" } };
-const PAGES = ["start-here", ...questions.map(({ id }) => id)];
 
 /** Phrases that are the same in English and another language. */
-const SAME = ["Fasterby", "Conditions", "Distance"];
+const SAME = ["miles mph", "W′ W prime"];
+/** Pages whose words are being written. */
+const COMING = ["hold-or-fade", "power-curve"];
+const PAGES = ["start-here", ...questions.map(({ id }) => id)].filter((id) => !COMING.includes(id));
 
 /** @param {string} language */
 const folderOf = (language) => join(test.info().config.rootDir, "../../www/words", language);
@@ -193,7 +195,7 @@ test("one is said as one, several as several", async ({ page }) => {
 });
 
 test.describe("when a language cannot be fetched", () => {
-  test.use({ troubled: true, serviceWorkers: "block" });
+  test.use({ troubled: true });
 
   test("the page stays as it was and says so", async ({ page }) => {
     await open(page);

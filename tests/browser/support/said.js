@@ -4,7 +4,7 @@
 /** @import { Page } from "@playwright/test" */
 
 /** Texts that are the same in every language: citations, the names of languages, and what a rider or the browser wrote. */
-const SAME = "[data-source], cite, .sources, [name=language], .snippet, pre, code, noscript, script, style, math, textarea";
+const SAME = ".position, .sheet-group:has(.position), [data-source], cite, .sources, [name=language], .snippet, pre, code, noscript, script, style, math, textarea";
 
 /** What is said in the body: text nodes, and attributes that are read out. @param {Page} page @returns {Promise<string[]>} */
 export function textsOf(page) {
@@ -17,7 +17,8 @@ export function textsOf(page) {
     for (const name of ["aria-label", "aria-valuetext", "title", "placeholder", "alt"]) {
       for (const element of document.body.querySelectorAll(`[${name}]`)) if (!element.closest(same)) found.add(element.getAttribute(name) ?? "");
     }
-    return /** @type {string[]} */ ([...found]);
+    // Names with an underscore are those of columns in files.
+    return /** @type {string[]} */ ([...found]).filter((text) => !text.includes("_"));
   }, SAME);
 }
 

@@ -109,7 +109,7 @@ function start(storage, reading) {
     await view.draw();
     document.documentElement.dataset.started = "";
     // Printing waits for nothing, so what a printed page needs is here before; without it the rest is printed all the same.
-    import("./save/paper.js").then(({ keepPaper }) => keepPaper(byId("host"), () => ({ state: store.get(), question: find(store.get().question) })), () => {});
+    import("./save/paper.js").then(({ keepPaper }) => keepPaper(byId("host"), () => ({ state: store.get(), question: find(store.get().question) }))).catch(() => {});
   });
 
   /** @param {(sheet: ReturnType<typeof import("./sheet/sheet.js").createSheet>) => void} use */

@@ -13,7 +13,7 @@ export function sourceList(list) {
   /** @param {readonly Source[]} next */
   function update(next) {
     element.replaceChildren(...next.map((source) => {
-      const words = source.url ? html("a", { href: source.url, rel: "noreferrer" }, source.text) : html("span", {}, source.text);
+      const words = source.url ? html("a", { href: source.url, rel: "noreferrer", lang: "en" }, source.text) : html("span", { lang: "en" }, source.text);
       return html("li", { "data-source": source.key }, words, ...(source.used ? [html("span", { class: "soft" }, ` ${source.used}`)] : []));
     }));
   }

@@ -11,10 +11,12 @@ import { number, percent, quantity } from "../../units.js";
 export const LOWER_BARS = { cda: /** @type {MeanAndSd} */ ([0.107, 0.031]), power: /** @type {MeanAndSd} */ ([0.095, 0.054]) };
 /** How much better highly trained riders' 40-km trials were after four weeks of intervals, as shares (Laursen et al. 2002). */
 export const FOUR_WEEKS = /** @type {const} */ ([0.044, 0.058]);
+/** The length of those trials. */
 export const TRIAL_M = 40_000;
 
 /** What a low torso cost eleven riders at the anaerobic threshold, in watts (Faulkner et al. 2021). */
 export const LOW_TORSO = /** @type {MeanAndSd} */ ([16, 20]);
+/** How low it was: the angle of the torso. */
 export const LOW_TORSO_DEG = 12;
 
 /** "10.7 ± 3.1 %" @param {MeanAndSd} shares */

@@ -162,7 +162,7 @@ export function create(host, tools) {
     }
 
     ride.update([
-      { mark: "power", name: words("power"), value: power, difference: show.plusMinus("power", answer.power_w.sd, units), soft: true },
+      { mark: "power", name: words("power"), value: power, difference: answer.power_w.sd > 0 ? show.plusMinus("power", answer.power_w.sd, units) : "", soft: true },
       { name: words("averageSpeed"), value: show.quantity("speed", answer.average_speed_m_s.value, units, { digits: 1 }), difference: show.plusMinus("speed", answer.average_speed_m_s.sd, units), soft: true },
       { name: words("workAtPedals"), value: show.quantity("work", answer.energy_j.pedal, units, { digits: 0 }) },
       answer.w_prime_left_j < -MUCH_J

@@ -73,6 +73,6 @@ test.describe("where kilometres are read", () => {
   test.use({ locale: "de-DE" });
   test("the units are those that a reader is used to", async ({ page }) => {
     await open(page);
-    await expect(tool(page, "Einheiten und Sprache")).toHaveText("Kilometer, °C");
+    await expect(tool(page, "Einheiten und Sprache")).toHaveText("km, °C");
   });
 });

@@ -9,6 +9,9 @@ import { openDialog } from "./dialog.js";
 const say = book("sheet");
 const words = book("page");
 
+/** Keeps the full stop on the line of the button before it (U+2060). */
+const WORD_JOINER = "\u2060";
+
 const WORDS = /** @type {const} */ (["drag_area", "rolling", "cp", "w_prime", "duration", "yaw", "density", "fade", "sd", "known"]);
 const CAUTIONS = /** @type {const} */ (["look", "traffic", "crosswind", "descents", "maximal", "fit", "rules"]);
 const NOT_KNOWN = /** @type {const} */ (["own", "fade", "gusts", "model"]);
@@ -20,7 +23,7 @@ const NOT_KNOWN = /** @type {const} */ (["own", "fade", "gusts", "model"]);
 export function openHelp({ questions, offline }, openSheet) {
   const list = (/** @type {string[]} */ lines) => h("ul", { class: "bullets" }, ...lines.map((line) => h("li", {}, line)));
   const dialog = openDialog(words("help"),
-    h("p", {}, ...say.parts("help.what", { your_numbers: h("button", { type: "button", class: "link-button", onclick: () => { dialog.close(); openSheet(); } }, words("your_numbers")) })),
+    h("p", {}, ...say.parts("help.what", { your_numbers: [h("button", { type: "button", class: "link-button", onclick: () => { dialog.close(); openSheet(); } }, words("your_numbers")), WORD_JOINER] })),
     h("p", {}, say("help.questions", { questions: questions.join(" ") })),
     h("h3", {}, say("help.changing")),
     h("p", {}, say("help.how_to_change")),

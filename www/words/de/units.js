@@ -33,7 +33,7 @@ export default ({
   "force_per_speed.symbol": "N je m/s",
   "distance_choice": "{unit}, {speed}",
   "brief.mi": "Meilen, {temperature}",
-  "brief.km": "Kilometer, {temperature}",
+  "brief.km": "km, {temperature}",
   "level": "gleich schnell",
   "under_a_second": "weniger als eine Sekunde",
   "faster_by": "schneller um {figure}",

@@ -33,7 +33,7 @@ export default ({
   "force_per_speed.symbol": "N par m/s",
   "distance_choice": "{unit}, {speed}",
   "brief.mi": "Miles, {temperature}",
-  "brief.km": "Kilomètres, {temperature}",
+  "brief.km": "km, {temperature}",
   "level": "à égalité",
   "under_a_second": "moins d’une seconde",
   "faster_by": "plus rapide de {figure}",

@@ -131,9 +131,20 @@ function start(storage, reading) {
     Promise.all([loading, open("sheet")]).then(([loaded]) => then(loaded), () => notify(say("part_lost")));
   }
 
+  let givenNames = namesOf(filler.defaults());
+  /** Positions that still bear the name that the page gave them are called so in the language that is spoken now. */
+  function nameAnew() {
+    const names = namesOf(filler.defaults());
+    const state = store.get();
+    const positions = state.scenario.positions.map((/** @type {any} */ one) => ({ ...one, name: names[givenNames.indexOf(one.name)] ?? one.name }));
+    if (String(names) !== String(givenNames)) store.replace({ ...state, scenario: { ...state.scenario, positions } }, { undoable: false });
+    givenNames = names;
+  }
+
   reading.follow({ notify, remake });
   /** Everything that is said on the page, said again: in another language, or with other decimal marks. */
   async function remake() {
+    nameAnew();
     speakPage();
     rail = questionList(pages, go);
     byId("questions").replaceChildren(...rail.elements);
@@ -190,6 +201,9 @@ function start(storage, reading) {
     }
   }
 }
+
+/** @param {any} scenario @returns {string[]} */
+const namesOf = ({ positions }) => positions.map((/** @type {any} */ { name }) => name);
 
 /** Its words may be what could not be loaded, so the English ones stand here too. @param {unknown} error */
 function sayItFailed(error) {

@@ -5,7 +5,7 @@ import { readdirSync } from "node:fs";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 import { faults } from "./support/accessibility.js";
-import { expect, number, open, openQuestion, test, tool } from "./support/page.js";
+import { expect, kept, number, open, openQuestion, test, tool } from "./support/page.js";
 import { questions } from "./support/questions.js";
 import { isPhrase, textsOf, wordsOf } from "./support/said.js";
 
@@ -160,6 +160,7 @@ test("another language is chosen without losing a number or a step of undo, and 
   await expect(field).toHaveValue("0,240");
   await tool(page, "Wieder vor").click();
   await expect(field).toHaveValue("0,222");
+  await expect.poll(async () => (await kept(page))?.scenario.positions[0].name).toBe("meine Haltung");
   await page.reload();
   await expect(number(page, "Luftwiderstandsfläche, CdA")).toHaveValue("0,222");
   await expect(page.locator("html")).toHaveAttribute("lang", "de");

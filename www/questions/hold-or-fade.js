@@ -32,7 +32,7 @@ import { warningList } from "./shared/warnings.js";
 const ID = "hold-or-fade";
 const AT = `with.${ID}`;
 /** A low position to begin with: a little below the usual drag area, and lost as the fields' own defaults say. */
-const LOW = { name: "the low position", cda_m2: { value: 0.226, sd: 0.04, source: "typical" }, fade: {} };
+const LOW = { name: "position.low", cda_m2: { value: 0.226, sd: 0.04, source: "typical" }, fade: {} };
 
 /** @type {Question} */
 export const question = {

@@ -51,7 +51,7 @@ import { question as speedForWatts } from "./speed-for-watts.js";
  * @property {Group} group
  * @property {Record<string, any>} defaults its own part of the state, at `with.<id>`
  * @property {string[]} [positionFields] which of those are indices of positions, so that they follow when one is removed
- * @property {object[]} [positions] positions that a new rider finds beside their own, because the question compares them
+ * @property {object[]} [positions] positions that a new rider finds beside their own, because the question compares them; their names are keys of the book "page"
  * @property {boolean} [story] asks the core itself, step by step, instead of being one of its questions
  * @property {(state: State) => { scenario: any, with: any }} [request] the scenario and its own part of the state if left out
  * @property {() => Promise<{ create: (host: HTMLElement, tools: Tools) => View }>} load fetches what shows it

@@ -1,6 +1,8 @@
 // @ts-check
 /** The scenario as the page holds it: its defaults, its paths, and what fills it in. */
 
+import { book } from "../words/index.js";
+
 /** @typedef {"typical"|"estimated"|"measured"} Known */
 /** @typedef {{ value: number, sd: number, source: Known }} Uncertain */
 /**
@@ -8,6 +10,8 @@
  * @typedef {{ key: string, unit: string, min: number, max: number, usual_min: number, usual_max: number, default: number,
  *   default_sd: number, step: number, evidence: string, source: string, note: string }} Field
  */
+
+const say = book("page");
 
 const FORBIDDEN = new Set(["__proto__", "constructor", "prototype"]);
 
@@ -97,7 +101,7 @@ const INSTEAD = { roughness_length_m: "shelter_factor", relative_humidity: "dew_
 /**
  * Fills scenarios in from the table of `fields()`.
  * @param {Field[]} table
- * @param {object[]} [compared] positions that a new rider finds beside their own, because a question compares them
+ * @param {any[]} [compared] positions that a new rider finds beside their own, because a question compares them; their names are keys of the book "page"
  */
 export function scenarioFiller(table, compared = []) {
   const byKey = new Map(table.map((field) => [field.key, field]));
@@ -130,7 +134,7 @@ export function scenarioFiller(table, compared = []) {
 
   /** @param {any} [given] */
   function position(given = {}) {
-    const filled = part("positions", POSITION, { name: "my position", ...given });
+    const filled = part("positions", POSITION, { name: say("position.own"), ...given });
     if (filled.fade) filled.fade = part("positions.fade", FADE, filled.fade);
     if (filled.fade_test) filled.fade_test = part("positions.fade_test", FADE_TEST, filled.fade_test);
     if (filled.power) filled.power = part("power", POWER, filled.power);
@@ -183,7 +187,7 @@ export function scenarioFiller(table, compared = []) {
   /** What a new rider finds: beyond what the core needs, a road that comes back, the loss in long rides and a forecast's pressure. */
   function defaults() {
     return fill({
-      positions: [{}, ...compared],
+      positions: [{}, ...compared.map((one) => ({ ...one, name: nameFor(one.name) }))],
       course: { out_and_back: true },
       power: { long_ride_loss_w: fresh("power.long_ride_loss_w") },
       conditions: { pressure_hpa: fresh("conditions.pressure_hpa"), pressure_is: "sea_level" },
@@ -214,6 +218,9 @@ export function scenarioFiller(table, compared = []) {
     };
   }
 }
+
+/** @param {string} key */
+const nameFor = (key) => (say.has(key) ? say(key) : key);
 
 /** The length of a course, whichever way it is given. @param {any} course @returns {number} metres */
 export function courseLengthM(course) {

@@ -103,6 +103,8 @@ export default ({
   "offline.newer": "Eine neuere Fassung liegt bereit; sie öffnet sich beim nächsten Mal, wenn alle Tabs dieser Seite geschlossen waren.",
   "offline.kept": "Die Seite liegt auf diesem Gerät und läuft ohne Netz.",
   "offline.not_kept": "Dieser Browser behält die Seite nicht für den Gebrauch ohne Netz.",
+  "position.own": "meine Haltung",
+  "position.low": "die tiefe Haltung",
   "field.title": "Titel",
   "field.rider.total_mass_kg": "Fahrer, Rad und Ausrüstung zusammen",
   "field.bike.rolling_coefficient": "Rollwiderstand, Crr",

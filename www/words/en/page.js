@@ -102,6 +102,8 @@ export default {
   "offline.newer": "A newer version is ready; it opens the next time, once every tab of this page has been closed.",
   "offline.kept": "The page is kept on this device and works without a network.",
   "offline.not_kept": "This browser does not keep the page for use without a network.",
+  "position.own": "my position",
+  "position.low": "the low position",
   "field.title": "Title",
   "field.rider.total_mass_kg": "Rider, bicycle and kit together",
   "field.bike.rolling_coefficient": "Rolling resistance, Crr",

@@ -103,6 +103,8 @@ export default ({
   "offline.newer": "Une version plus récente est prête ; elle s’ouvrira la prochaine fois, une fois tous les onglets de cette page fermés.",
   "offline.kept": "La page est gardée sur cet appareil et marche sans réseau.",
   "offline.not_kept": "Ce navigateur ne garde pas la page pour un usage sans réseau.",
+  "position.own": "ma position",
+  "position.low": "la position basse",
   "field.title": "Titre",
   "field.rider.total_mass_kg": "Cycliste, vélo et équipement ensemble",
   "field.bike.rolling_coefficient": "Résistance au roulement, Crr",

@@ -9,6 +9,8 @@ const choices = {
   "speed-for-watts": [["Which way round", "Riding at a speed of"]],
   "power-or-drag": [["How far", "Over 10 miles"], ["Kind of course", "steady hill"], ["How hard", "at my best even effort"]],
   "hold-or-fade": [["How far", "Over 50 miles"], ["Kind of course", "steady hill"], ["How hard", "at my best even effort"]],
+  // Its only choice comes with efforts in two positions.
+  "power-curve": [],
   "finish-time": [["How far", "In one hour"], ["Kind of course", "steady hill"], ["How hard", "holding"]],
 };
 

@@ -5,7 +5,7 @@
 
 /** The words of the attribute `change`, and the paths that each stands for. @type {Record<string, RegExp>} */
 const NAMES = {
-  power: /^scenario\.power\.|\.power_w$|\.power_change$|\.effort$/,
+  power: /^scenario\.power\.|^scenario\.efforts\b|\.power_w$|\.power_change$|\.effort$/,
   cda: /cda/,
   time: /time_s$/,
   distance: /^scenario\.course\.distance_m|^scenario\.course$/,

@@ -16,8 +16,11 @@ import { distanceName } from "../shared/distance-choice.js";
 const words = book("power-curve");
 const HOLD = "with.power-curve.hold_s";
 const TICKS_S = [1, 2, 5, 10, 20, 30, 60, 120, 300, 600, 1200, 1800, 3600, 7200, 14400, 28800, 86400];
-/** Names at the foot of the chart stand side by side when their times differ by this factor: on a wide chart and on a narrow one. */
-const [APART, APART_NARROW, NARROW_PX] = [1.7, 3.2, 560];
+/** The room that an event's name takes at the foot of the chart, and factors between times to choose from. */
+const NAME_PX = 82;
+/** Up to this width there is no room for names. */
+const NARROW_PX = 480;
+const FACTORS = [1.2, 1.5, 1.8, 2.1, 2.5, 3, 4, 5, 7, 10];
 /** The models by their columns, in the order of the answer. */
 const COLUMNS = /** @type {const} */ ({ "two-parameter": "two_parameter_w", "three-parameter": "three_parameter_w", "omni-domain": "omni_domain_w", "log-decline": "log_decline_w", "power-law": "power_law_w" });
 
@@ -71,9 +74,9 @@ export function curveChart({ store, units: show }) {
           ...models(answer),
           ...positions(state, answer),
         ],
-        points: [...efforts.map(effort), ...events(state, answer)],
+        points: [...efforts.map(effort), ...changed(state, answer), ...events(state, answer)],
         handles: { you: { x: here, y: answer.power_w.value, label: words("you"), strong: watts(answer.power_w.value), step: { x: stepOf(hold_s) }, rangeX: domain, spoken: `${show.time(hold_s)}, ${watts(answer.power_w.value)}` } },
-        reading: [...words.parts("reading", { time: show.time(hold_s), power: strong(watts(answer.power_w.value), "power") }), " ", onScreen(words("drag"))],
+        reading: [...words.parts("reading", { time: show.time(hold_s), power: strong(watts(answer.power_w.value), "power") }), " ", ...(answer.events.length ? [words("rings"), " "] : []), onScreen(words("drag"))],
       });
     },
   };
@@ -98,21 +101,34 @@ export function curveChart({ store, units: show }) {
     });
   }
 
+  /** How long the changed power lasts. @param {State} state @param {Answer} answer @returns {MarkedPoint[]} */
+  function changed({ with: { "power-curve": { power_change } } }, { more: { power_w, held_s }, columns: { time_s: times } }) {
+    if (!held_s || power_change === 0 || held_s.value < times[0] || held_s.value > times[times.length - 1]) return [];
+    return [{ x: held_s.value, y: power_w, drop: true, meaning: "power", shape: "ring", label: words("changed", { change: `${power_change > 0 ? "+" : "\u2212"}${show.percent(Math.abs(power_change), 0)}`, time: show.time(held_s.value) }) }];
+  }
+
   /** @param {Answer["efforts"][number]} effort @returns {MarkedPoint} */
   function effort({ duration_s, power_w, used }) {
     return { x: duration_s, y: power_w.value, sdY: power_w.sd, meaning: "power", shape: used ? "dot" : "ring", label: used ? undefined : words("leftOut") };
   }
 
   /** Events on the curve, named where a name has room. @param {State} state @param {Answer} answer @returns {MarkedPoint[]} */
-  function events({ scenario, units }, { events }) {
-    const apart = chart.element.clientWidth < NARROW_PX ? APART_NARROW : APART;
+  function events({ scenario, units, with: { "power-curve": { hold_s } } }, { events, columns: { time_s: times } }) {
+    const apart = factorBetween(times[times.length - 1] / times[0], chart.element.clientWidth / NAME_PX);
+    const wide = chart.element.clientWidth > NARROW_PX;
     let named_s = 0;
     return events.map(({ event, distance_m, time_s, power_w }) => {
-      const named = time_s > apart * named_s;
+      const named = wide && time_s > apart * named_s && (time_s > apart * hold_s || time_s * apart < hold_s);
       if (named) named_s = time_s;
       return { x: time_s, y: power_w.value, drop: named, shape: "ring", label: named ? scenario.events[event]?.name || distanceName(distance_m, units) : undefined };
     });
   }
+}
+
+/** The factor between two times that leaves room for a name, where so many names fit along an axis over `whole`. @param {number} whole @param {number} names */
+function factorBetween(whole, names) {
+  const reached = (/** @type {number} */ factor) => Array.from({ length: Math.max(1, Math.floor(names)) }).reduce((/** @type {number} */ product) => product * factor, 1) >= whole;
+  return FACTORS.find(reached) ?? FACTORS[FACTORS.length - 1];
 }
 
 /** A hundredth or so, in whole seconds. @param {number} time_s */

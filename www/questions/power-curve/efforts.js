@@ -88,7 +88,7 @@ function effortRow({ store, number }, index, names, remove) {
   place.addEventListener("change", () => store.set(`${at}.indoors`, place.value === "" ? undefined : place.value === "in"));
   away.addEventListener("click", remove);
   position.hidden = names.length < 2;
-  const element = html("li", {}, html("span", { class: "effort-numbers" }, time.element, power.element), html("span", { class: "effort-facts" }, position, date, place, away), time.note, power.note);
+  const element = html("li", {}, html("span", { class: "effort-numbers" }, time.element, power.element), html("span", { class: "effort-facts" }, position, date, place), away, time.note, power.note);
 
   return {
     element,

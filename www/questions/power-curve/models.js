@@ -14,6 +14,8 @@ import { inHundred, modelName, modelNumbers } from "./figures.js";
 
 const words = book("power-curve");
 const MODEL = "with.power-curve.model";
+/** A peak power takes an effort shorter than this. */
+const SHORT_S = 120;
 const ITSELF = "";
 
 /** @param {Tools} tools */
@@ -21,15 +23,19 @@ export function modelTable(tools) {
   const { store, units: show } = tools;
   const pick = choice({ label: words("readBy"), path: MODEL, options: [], onChange: (value) => store.set(MODEL, value || undefined) });
   const grid = table({ caption: words("modelsCaption") });
+  grid.element.classList.add("wordy");
   const forms = html("p");
-  const element = html("div", {}, html("p", {}, `${words("readBy")} `, pick.element), pick.note, grid.element, html("p", {}, words("evidenceSays")), forms);
+  const compared = html("div", { class: "passage" }, html("p", {}, `${words("readBy")} `, pick.element), pick.note, grid.element, html("p", {}, words("evidenceSays")), forms);
+  const none = html("p", {}, words("modelsNone"));
+  const element = html("div", {}, none, compared);
 
   /** @param {ModelFit} fit @param {State} state */
   function outcome({ outcome, model }, { scenario, units }) {
     if (outcome === "compared") return "";
     if (outcome === "not-reached" && model === "log-decline") return words("outcome.not-reached-log");
+    const minutes = (/** @type {number} */ time_s) => show.quantity("duration", time_s, units, { digits: 0 });
     const from_s = scenario.power.long_ride_from_s;
-    return words(`outcome.${outcome}`, { long: show.quantity("duration", from_s.value ?? from_s, units, { digits: 0 }) });
+    return words(`outcome.${outcome}`, { short: minutes(SHORT_S), long: minutes(from_s.value ?? from_s) });
   }
 
   return {
@@ -37,7 +43,8 @@ export function modelTable(tools) {
     destroy: grid.destroy,
     /** @param {State} state @param {Answer} answer */
     update(state, answer) {
-      const shown = answer.models.filter((fit) => fit.scatter_share !== null || fit.cp_w !== null || fit.outcome === "partly");
+      none.hidden = answer.models.length > 0;
+      compared.hidden = answer.models.length === 0;
       pick.update({
         options: [{ value: ITSELF, name: words("byItself") }, ...answer.models.map((fit) => ({ value: fit.model, name: modelName(fit.model), disabled: !hasCurve(fit) }))],
         value: state.with["power-curve"].model ?? ITSELF,
@@ -51,7 +58,6 @@ export function modelTable(tools) {
           [listOf(modelNumbers(tools, state, fit).map(({ name, value, spread }) => `${name} ${value} ${spread}`)), outcome(fit, state)].filter(Boolean).join("; "),
         ]),
       });
-      grid.element.hidden = shown.length === 0;
       const { forms: three } = answer;
       const watts = (/** @type {number} */ w) => show.quantity("power", w, state.units, { digits: 0 });
       const kilojoules = (/** @type {number} */ j) => show.quantity("work", j, state.units, { digits: 1 });

@@ -39,7 +39,7 @@ export function positionTable({ units: show }) {
       if (rows.length === 0) return;
       grid.update({
         caption: `${words("positionsCaption", { base })} ${rows.some(({ at }) => at.some(({ beyond }) => beyond)) ? `(${words("beyondEfforts")})` : ""}`,
-        columns: [words("positionColumn"), words("cpChange"), words("atFive"), words("atTwenty"), words("atHour")],
+        columns: [words("positionColumn"), words("cpChange"), ...(rows[0]?.at ?? []).map(({ time_s }) => show.quantity("duration", time_s, state.units, { digits: 0 }))],
         rows: rows.map(({ position, basis, cp_change_w, at }) => [
           basis === "fitted" ? positionName(state, position) : `${positionName(state, position)} (${words("guessedW", { base })})`,
           cp_change_w ? change(cp_change_w, state) : "",

@@ -10,6 +10,8 @@ import { citations } from "../shared/worked-out.js";
 /** @import { PowerCurveAnswer as Answer } from "../../types/core.d.ts" */
 
 const words = book("power-curve");
+/** How well 20-minute and 4-minute trials repeated in eight trained riders, as shares of power (four-and-twenty). */
+const [TWENTY_MINUTES, FOUR_MINUTES] = [0.013, 0.02];
 const ERROR = "with.power-curve.test_error_share";
 
 /** @param {Tools} tools */
@@ -44,7 +46,7 @@ export function training(tools) {
       if (lowHeld !== null && highHeld !== null) say(held, words("trainingHeld", { time, lowTime: show.time(lowHeld), highTime: show.time(highHeld) }));
       const repeatability = show.percent(errorShare(state), 1);
       say(shown, words("trainingShown", { shown: show.percent(now.shown_share, 1), error: repeatability, low, lowTests: tests(now.tests[0]), high, highTests: tests(now.tests[1]) }));
-      say(repeats, words("repeatsSay", { error: repeatability }));
+      say(repeats, words("repeatsSay", { error: repeatability, twenty: show.percent(TWENTY_MINUTES, 1), four: show.percent(FOUR_MINUTES, 1) }));
     },
   };
 }

@@ -47,6 +47,7 @@ export function create(host, tools) {
   const verdict = answerPart();
   const figures = lines({ caption: words("figures"), headings: [words("figure"), words("value"), words("spread")] });
   const rests = html("p", { class: "also" });
+  const useSays = html("p", { class: "takes" });
   const use = html("button", { type: "button", class: "use" });
   use.addEventListener("click", () => {
     if (!shown) return;
@@ -57,6 +58,7 @@ export function create(host, tools) {
   const doubts = warningList(tools);
   const caution = html("p", { class: "caution" });
   say(caution, words.parts("caution"));
+  const cautionForTested = html("div");
 
   const models = modelTable(tools);
   const positions = positionTable(tools);
@@ -64,7 +66,7 @@ export function create(host, tools) {
   const events = table({ caption: words("eventsCaption") });
   const round = table({ caption: words("tableCaption") });
   const foldList = folds([
-    { id: "models", name: words("models"), gist: words("modelsGist"), body: models.element },
+    { id: "models", name: words("models"), body: models.element },
     { id: "positions", name: words("positions"), body: positions.element },
     { id: "events", name: words("events"), body: events.element },
     { id: "training", name: words("training"), body: gains.element },
@@ -74,9 +76,9 @@ export function create(host, tools) {
   ]);
   layOut(host, {
     ask: html("div", {}, ask.element, efforts.element),
-    answer: [verdict.element, figures.element, rests, use],
+    answer: [verdict.element, figures.element, rests, useSays, use],
     picture: [chart.element],
-    notes: [doubts.element, caution],
+    notes: [doubts.element, cautionForTested],
     folds: foldList.element,
   });
 
@@ -111,6 +113,8 @@ export function create(host, tools) {
     ask.update({ known: tools.known(state), wrong: tools.trouble(error, told) });
     if (!answer) return;
     shown = { state, answer };
+    // Where a test is asked for; after that, with the notes.
+    (answer.efforts.length ? cautionForTested : efforts.element).append(caution);
     const settled = !host.querySelector("[data-dragging], [data-held]");
     drawVerdict(state, answer, settled);
     drawFigures(state, answer);
@@ -123,10 +127,10 @@ export function create(host, tools) {
     gains.update(state, answer);
     drawTables(state, answer);
     foldList.update({
-      models: { hidden: answer.models.length === 0 },
-      positions: { gist: positions.gist(state, answer), hidden: state.scenario.positions.length < 2 },
+      models: { gist: words(answer.models.length ? "modelsGist" : "modelsNone") },
+      positions: { gist: positions.gist(state, answer) },
       training: { gist: gains.gist(state, answer) },
-      events: { hidden: answer.events.length === 0, gist: eventsGist(state, answer) },
+      events: { gist: eventsGist(state, answer) },
     });
   }
 
@@ -193,14 +197,17 @@ export function create(host, tools) {
     use.hidden = changes.length === 0;
     use.disabled = inUse;
     say(use, words(inUse ? "inUse" : "use"));
+    const { usable, model } = answer;
+    useSays.hidden = !usable || model === usable.model || answer.basis !== "fitted";
+    if (usable) say(useSays, words("useSays", { model: modelName(usable.model), cp: watts(usable.cp_w.value), wPrime: show.quantity("work", usable.w_prime_j.value, state.units, { digits: 1 }) }));
   }
 
   /** @param {State} state @param {Answer} answer */
   function drawTables(state, answer) {
     const { columns } = answer;
     events.update({
-      columns: [words("event"), words("eventPower"), words("eventTime"), ""],
-      rows: answer.events.map((event) => [eventName(state, event), `${watts(event.power_w.value)} ${show.plusMinus("power", event.power_w.sd, state.units)}`, show.time(event.time_s), event.beyond ? words("beyond") : ""]),
+      columns: [words("event"), words("eventPower"), words("eventTime")],
+      rows: answer.events.map((event) => [eventName(state, event), `${watts(event.power_w.value)} ${show.plusMinus("power", event.power_w.sd, state.units)}`, event.beyond ? `${show.time(event.time_s)}, ${words("beyond")}` : show.time(event.time_s)]),
     });
     const times = columns.time_s;
     const at = (/** @type {Float64Array} */ ys, /** @type {number} */ time_s) => valueAt({ name: "", xs: times, ys }, time_s);

@@ -3,10 +3,13 @@
 
 import { html } from "../../parts/html.js";
 import { formula, fraction, power, subscript } from "../../parts/formula.js";
+import { percent } from "../../units.js";
 import { book } from "../../words/index.js";
 import { citations, paragraph, symbols } from "../shared/worked-out.js";
 
 const words = book("power-curve");
+/** What two hours of heavy riding took from cyclists (clark-2018). */
+const [LOST_CP, LOST_W_PRIME] = [0.08, 0.2];
 
 export function workedOut() {
   const peak = subscript("P", "max");
@@ -28,6 +31,6 @@ export function workedOut() {
     ]),
     paragraph(words("howParts")),
     paragraph(words("howBand")),
-    paragraph(words("howNot")),
+    paragraph(words("howNot", { cp: percent(LOST_CP), wPrime: percent(LOST_W_PRIME) })),
     citations(["clark-2018", "drake-2024", "four-and-twenty", "gaesser-1995", "kordi-2019", "monod-1965", "morton-1996", "peronnet-1987", "puchowicz-2020"]));
 }

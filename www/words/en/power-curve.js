@@ -3,7 +3,7 @@
 
 export default {
   ask: "From {efforts}, what can I hold for {time}, and for how long could I hold {change} more?",
-  askIn: "From {efforts} in {position}, what can I hold for {time}, and for how long could I hold {change} more?",
+  askIn: "From my hard efforts in {position}, what can I hold for {time}, and for how long could I hold {change} more?",
   askNone: "From the numbers I have so far, what can I hold for {time}, and for how long could I hold {change} more?",
   efforts: { one: "{count} hard effort", other: "{count} hard efforts" },
   holdFor: "How long to hold it",
@@ -14,7 +14,6 @@ export default {
   // The efforts.
   yours: "Your hard efforts",
   begin: "**Two hard efforts draw your curve:** one of 3 to 5 minutes and one of about 20, each well rested and as hard as you can hold evenly. One alone gives a guess. Until then the curve below is a typical rider’s, or the one in Your numbers.",
-  time: "How long",
   power: "Mean power",
   timeOf: "Effort {number}: how long",
   powerOf: "Effort {number}: mean power",
@@ -89,7 +88,7 @@ export default {
   use: "Use these in every question",
   inUse: "These are the numbers in use",
   used: "CP and W′ are now those of your efforts, with how sure they are.",
-  useSays: "puts CP {cp} and W′ {wPrime} into Your numbers",
+  useSays: "Rides are worked out with the {model} model: it puts CP {cp} and W′ {wPrime} into Your numbers.",
 
   // The chart.
   chart: "Power against time",
@@ -99,10 +98,11 @@ export default {
   handle: "The time asked about: left and right change it",
   you: "you",
   chartSays: "Power that can be held falls with time, from {high} at {short} to {low} at {long}. For {time} it is {power}.",
-  band: "where a test would come out, 19 in 20",
   drag: "Drag the ring, or use the arrow keys.",
   reading: "For {time}: **{power}**. The shaded band is where a test would come out, 19 times in 20.",
   leftOut: "left out",
+  rings: "The small rings are your events.",
+  changed: "{change}: {time}",
 
   // Models.
   "model.two-parameter": "two-parameter",
@@ -112,6 +112,7 @@ export default {
   "model.power-law": "power-law",
   models: "Which model?",
   modelsGist: "Five published relations, the same efforts.",
+  modelsNone: "Models are fitted and compared once there are two efforts of different length.",
   readBy: "Read the curve by",
   byItself: "the one the efforts speak for",
   model: "Model",
@@ -119,10 +120,9 @@ export default {
   scatter: "Scatter",
   evidence: "Evidence",
   inHundred: "{count} in 100",
-  and: "{a} and {b}",
   "outcome.partly": "only past seven minutes, so not compared",
   "outcome.too-few": "takes more efforts",
-  "outcome.not-reached": "takes an effort under 2 min or over {long}",
+  "outcome.not-reached": "takes an effort under {short} or over {long}",
   "outcome.not-reached-log": "takes two efforts past seven minutes",
   "outcome.undetermined": "the efforts leave it open",
   "outcome.implausible": "comes out beyond what riders are",
@@ -135,11 +135,7 @@ export default {
   positionsGist: "CP {change} in {position}.",
   positionsCaption: "Power beside {base}, from efforts in each.",
   positionsNone: "Mark efforts in two positions to see what a position costs in power.",
-  atFive: "5 min",
-  atTwenty: "20 min",
-  atHour: "1 h",
   positionColumn: "Position",
-  cpColumn: "CP",
   cpChange: "CP change",
   guessedW: "its W′ taken from {base}",
   beyondEfforts: "in brackets: beyond the efforts",
@@ -152,9 +148,8 @@ export default {
   trainingHeld: "Today’s power for {time} could then be held for {lowTime} to {highTime}.",
   trainingShown: "One test before and one after show a change only from {shown} on, 19 times in 20, as a test repeats to about {error}. To see {low} takes {lowTests} before and as many after; to see {high}, {highTests}.",
   tests: { one: "{count} test", other: "{count} tests" },
-  trainingSource: "The month: {laursen}. The repeatability: {four}.",
   repeats: "How well a test repeats",
-  repeatsSay: "An effort without a ± of its own counts as sure to {error}: 20-minute trials of eight trained riders repeated to 1.3 %, 4-minute trials to 2.0 %.",
+  repeatsSay: "An effort without a ± of its own counts as sure to {error}: 20-minute trials of eight trained riders repeated to {twenty}, 4-minute trials to {four}.",
 
   // How it is worked out, and the table.
   how: "How it is worked out",
@@ -167,7 +162,7 @@ export default {
   howFit: "Each model’s numbers are those of least squares: the sum over the efforts of the squared difference between power and curve, each in units of its own standard deviation.",
   howBand: "The doubt of the numbers follows from how the curve answers to each of them, all together with their covariance, and goes into the band. What is known of how tests repeat counts as seven residuals beside those of your own efforts, so that two or three efforts neither pretend to be sure nor give up.",
   howParts: "The omni-domain model has a peak power only where an effort is under two minutes, and a long-ride loss only where one is longer than T.",
-  howNot: "All of it is for a fresh, cool, fed rider. Heat, altitude and a hard ride before are not in it: after two hours of heavy riding cyclists had lost 8 % of CP and 20 % of W′.",
+  howNot: "All of it is for a fresh, cool, fed rider. Heat, altitude and a hard ride before are not in it: after two hours of heavy riding cyclists had lost {cp} of CP and {wPrime} of W′.",
   "symbol.P": "power that can be held for the time t",
   "symbol.CP": "critical power, and the work that can be done above it",
   "symbol.Pmax": "power at the first instant",

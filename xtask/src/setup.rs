@@ -7,6 +7,8 @@ use std::path::{Path, PathBuf};
 
 /// The version of `wasm-bindgen` in Cargo.toml; its test runner must match it.
 const WASM_BINDGEN: &str = "0.2.130";
+/// The version of Firefox's driver; it speaks to every Firefox since 128.
+const GECKODRIVER: &str = "0.37.1";
 const WASM_TARGET: &str = "wasm32-unknown-unknown";
 
 const NO_NODE: &str = "The page's tools need Node.js 20 or later with npm: install both, then run this again.";
@@ -101,39 +103,119 @@ pub fn chromium() -> Outcome<PathBuf> {
                 installed.iter().map(|app| Path::new("/Applications").join(app)).find(|app| app.is_file())
             })
     };
-    find_or_install(find, "Chromium", "CHROME")
+    find_or_install(find, "Chromium", "CHROME", &CHROMIUM)
 }
 
 /// The driver through which Rust's tests steer Chromium.
 pub fn chromedriver() -> Outcome<PathBuf> {
-    let find = || named_by("CHROMEDRIVER").or_else(|| on_path(&["chromedriver"]));
-    find_or_install(find, "chromedriver", "CHROMEDRIVER")
+    find_or_install(named_or_on_path("CHROMEDRIVER", &["chromedriver"]), "chromedriver", "CHROMEDRIVER", &CHROMIUM)
+}
+
+/// Firefox, of the long support or the newest.
+pub fn firefox() -> Outcome<PathBuf> {
+    let find = || {
+        named_or_on_path("FIREFOX", &["firefox-esr", "firefox"])().or_else(|| {
+            Some(PathBuf::from("/Applications/Firefox.app/Contents/MacOS/firefox")).filter(|app| app.is_file())
+        })
+    };
+    find_or_install(find, "Firefox", "FIREFOX", &FIREFOX)
+}
+
+/// The driver of Firefox: named, on PATH, kept from before, or made now.
+pub fn geckodriver() -> Outcome<PathBuf> {
+    let tools = paths::kept("tools");
+    let kept = tools.join("bin/geckodriver");
+    let found = named_or_on_path("GECKODRIVER", &["geckodriver"])();
+    if let Some(driver) = found.or_else(|| Some(kept.clone()).filter(|driver| driver.is_file())) {
+        return Ok(driver);
+    }
+    say("installing Firefox's driver (a minute or two, once)");
+    run(
+        // How fast the driver itself is does not matter; how long it takes to build does.
+        cargo().args(["install", "geckodriver", "--version", GECKODRIVER, "--locked", "--debug", "--root"]).arg(&tools),
+        "Firefox's driver could not be installed: run `cargo install geckodriver` with a network, or set GECKODRIVER to its path.",
+    )?;
+    Ok(kept)
+}
+
+/// The driver of WebKit as GTK has it, which brings the browser with it.
+pub fn webkit_driver() -> Outcome<PathBuf> {
+    find_or_install(
+        named_or_on_path("WEBKIT_DRIVER", &["WebKitWebDriver"]),
+        "WebKitGTK's driver, WebKitWebDriver (there is one on Linux only),",
+        "WEBKIT_DRIVER",
+        &WEBKIT,
+    )
+}
+
+/// A display that nobody sees.
+pub fn xvfb() -> Outcome<PathBuf> {
+    find_or_install(named_or_on_path("XVFB", &["Xvfb"]), "Xvfb", "XVFB", &XVFB)
 }
 
 fn named_by(variable: &str) -> Option<PathBuf> {
     std::env::var_os(variable).map(PathBuf::from).filter(|path| path.is_file())
 }
 
-fn find_or_install(find: impl Fn() -> Option<PathBuf>, name: &str, variable: &str) -> Outcome<PathBuf> {
+fn named_or_on_path<'a>(variable: &'a str, names: &'a [&str]) -> impl Fn() -> Option<PathBuf> + 'a {
+    move || named_by(variable).or_else(|| on_path(names))
+}
+
+/// What package managers call the packages that bring a program; none where that is not known.
+struct Packages {
+    apt: &'static [&'static str],
+    dnf: &'static [&'static str],
+    pacman: &'static [&'static str],
+    brew: &'static [&'static str],
+}
+
+const CHROMIUM: Packages = Packages {
+    apt: &["chromium", "chromium-driver"],
+    dnf: &["chromium", "chromedriver"],
+    pacman: &["chromium"],
+    brew: &["--cask", "chromium", "chromedriver"],
+};
+const FIREFOX: Packages =
+    Packages { apt: &["firefox-esr"], dnf: &["firefox"], pacman: &["firefox"], brew: &["--cask", "firefox"] };
+const WEBKIT: Packages = Packages { apt: &["webkit2gtk-driver"], dnf: &[], pacman: &[], brew: &[] };
+const XVFB: Packages =
+    Packages { apt: &["xvfb"], dnf: &["xorg-x11-server-Xvfb"], pacman: &["xorg-server-xvfb"], brew: &[] };
+
+fn find_or_install(
+    find: impl Fn() -> Option<PathBuf>,
+    name: &str,
+    variable: &str,
+    packages: &Packages,
+) -> Outcome<PathBuf> {
     if let Some(found) = find() {
         return Ok(found);
     }
     let cure = format!("{name} is missing: install it with the system's packages, or set {variable} to its path.");
-    install_chromium().map_err(|_| cure.clone())?;
+    install(packages).map_err(|_| cure.clone())?;
     find().ok_or(cure)
 }
 
-fn install_chromium() -> Outcome {
-    /// Manager, arguments, and whether it wants the administrator's rights.
-    const WAYS: [(&str, &[&[&str]], bool); 4] = [
-        ("apt-get", &[&["update"], &["install", "--yes", "chromium", "chromium-driver"]], true),
-        ("dnf", &[&["install", "--assumeyes", "chromium", "chromedriver"]], true),
-        ("pacman", &[&["--sync", "--noconfirm", "chromium"]], true),
-        ("brew", &[&["install", "--cask", "chromium", "chromedriver"]], false),
+/// Installs packages with whatever manager there is.
+fn install(packages: &Packages) -> Outcome {
+    /// Manager, what it does first, how it installs, and whether it wants the administrator's rights.
+    type Way<'a> = (&'a str, &'a [&'a str], &'a [&'a str], &'a [&'a str], bool);
+    let ways: [Way<'_>; 4] = [
+        ("apt-get", &["update", "--quiet"], &["install", "--quiet", "--yes"], packages.apt, true),
+        ("dnf", &[], &["install", "--assumeyes"], packages.dnf, true),
+        ("pacman", &[], &["--sync", "--noconfirm"], packages.pacman, true),
+        ("brew", &[], &["install"], packages.brew, false),
     ];
-    let (manager, calls, as_root) = WAYS.into_iter().find(|(manager, ..)| on_path(&[manager]).is_some()).ok_or("")?;
-    say(&format!("installing Chromium and its driver with {manager}"));
+    let (manager, first, how, names, as_root) =
+        ways.into_iter().find(|(manager, ..)| on_path(&[manager]).is_some()).ok_or("")?;
+    if names.is_empty() {
+        return Err(String::new());
+    }
+    say(&format!("installing {} with {manager}", names.join(" ")));
     let is_root = output_of(command("id").arg("-u"), "").is_ok_and(|id| id.trim() == "0");
+    let mut calls = vec![[how, names].concat()];
+    if !first.is_empty() {
+        calls.insert(0, first.to_vec());
+    }
     for arguments in calls {
         let mut call = if as_root && !is_root {
             let mut sudo = command("sudo");
@@ -142,7 +224,7 @@ fn install_chromium() -> Outcome {
         } else {
             command(manager)
         };
-        run(call.args(*arguments).env("DEBIAN_FRONTEND", "noninteractive"), "")?;
+        run(call.args(arguments).env("DEBIAN_FRONTEND", "noninteractive"), "")?;
     }
     Ok(())
 }

@@ -12,7 +12,7 @@ struct Step {
     check: fn() -> Outcome,
 }
 
-const STEPS: [Step; 9] = [
+const STEPS: [Step; 10] = [
     Step { name: "format", what: "Rust is formatted", check: format },
     Step { name: "lint", what: "Rust has no warnings", check: lint },
     Step { name: "rust", what: "Rust tests, natively", check: rust },
@@ -22,6 +22,7 @@ const STEPS: [Step; 9] = [
     Step { name: "types", what: "the page's types are those of the core", check: types },
     Step { name: "page", what: "the page's scripts pass the type checker", check: page },
     Step { name: "browser", what: "the built page in Chromium", check: browser },
+    Step { name: "browsers", what: "the built page in Firefox and in WebKit", check: browsers },
 ];
 
 /// Runs all steps, or the named one, and prints `N passed, N failed` last.
@@ -162,5 +163,27 @@ fn browser() -> Outcome {
             .env("XTASK", std::env::current_exe().unwrap_or_default())
             .env("CHROME", chromium),
         "A test of the page failed in Chromium: see its message above.",
+    )
+}
+
+fn browsers() -> Outcome {
+    build::build()?;
+    setup::browser_test_packages()?;
+    let (firefox, firefox_driver) = (setup::firefox()?, setup::geckodriver()?);
+    let (webkit_driver, display) = (setup::webkit_driver()?, setup::xvfb()?);
+    let server = serve::Server::bind(paths::dist(), 0)?;
+    let address = server.address();
+    server.run_aside();
+    say(&format!("the page is at {address}"));
+    run(
+        command("node")
+            .arg(paths::node_program("playwright"))
+            .args(["test", "--config", "tests/browsers/playwright.config.js"])
+            .env("FASTERBY_ADDRESS", address)
+            .env("FIREFOX", firefox)
+            .env("GECKODRIVER", firefox_driver)
+            .env("WEBKIT_DRIVER", webkit_driver)
+            .env("XVFB", display),
+        "A test of the page failed in Firefox or in WebKit: see its message above.",
     )
 }

@@ -1,0 +1,19 @@
+// @ts-check
+import { defineConfig } from "@playwright/test";
+
+// `cargo xtask test browsers` serves the built page and says where (FASTERBY_ADDRESS), and which programs to use: FIREFOX,
+// GECKODRIVER, WEBKIT_DRIVER and XVFB. The runner alone is Playwright's; the browsers are steered through their own drivers.
+export default defineConfig({
+  testDir: ".",
+  testMatch: "*.spec.js",
+  outputDir: "../../target/browsers-tests",
+  forbidOnly: Boolean(process.env.CI),
+  // One browser of each engine, beside each other.
+  workers: 2,
+  // A busy machine may keep one test waiting too long; a real fault fails every time.
+  retries: 2,
+  reporter: "list",
+  timeout: 120_000,
+  expect: { timeout: 20_000 },
+  projects: [{ name: "firefox" }, { name: "webkit" }],
+});

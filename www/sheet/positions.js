@@ -1,9 +1,11 @@
 // @ts-check
 /** Group of the sheet: the shapes the air may see, how long each is kept, and which one is ridden. */
 
-import { readNumber } from "../parts/number-text.js";
+import { numberText, readNumber } from "../parts/number-text.js";
 import { uniqueId } from "../parts/html.js";
 import { h } from "../frame/dom.js";
+import { number, percent } from "../units.js";
+import { book } from "../words/index.js";
 import { findRow, updateRows } from "./groups.js";
 import { numberRow } from "./number-row.js";
 
@@ -13,6 +15,8 @@ import { numberRow } from "./number-row.js";
 /** @import { State } from "../state/history.js" */
 
 /** @typedef {{ yaw_deg: number, ratio: number }} YawRow */
+
+const say = book("sheet");
 
 const ALL = "scenario.positions";
 const YAW_START = [{ yaw_deg: 0, ratio: 1 }, { yaw_deg: 10, ratio: 1 }];
@@ -56,7 +60,7 @@ export function positions(page) {
   function build({ scenario }) {
     const opened = cards.map((card) => card.element.open);
     cards = scenario.positions.map((/** @type {any} */ position, /** @type {number} */ index) => positionCard(page, index, position, {
-      duplicate: () => add({ ...store.get().scenario.positions[index], name: `${store.get().scenario.positions[index].name}, copy` }),
+      duplicate: () => add({ ...store.get().scenario.positions[index], name: say("position.copy", { name: store.get().scenario.positions[index].name }) }),
       remove: scenario.positions.length > 1 ? () => remove(index) : null,
     }));
     const openAtFirst = (/** @type {number} */ index) => (built ? true : index === scenario.riding_position);
@@ -65,11 +69,11 @@ export function positions(page) {
   }
 
   return {
-    title: "Positions",
+    title: say("group.positions"),
     covers: "positions riding_position",
     element: h("div", {}, list,
-      h("button", { type: "button", onclick: () => add({ name: `position ${store.get().scenario.positions.length + 1}` }) }, "Add a position"),
-      h("p", { class: "caution" }, "Head down, you cannot see. Change a fit in small steps, with a fitter if anything hurts, and try a new position away from traffic first. Events have rules on positions."),
+      h("button", { type: "button", onclick: () => add({ name: say("position.numbered", { number: store.get().scenario.positions.length + 1 }) }) }, say("position.add")),
+      h("p", { class: "caution" }, say("position.caution")),
     ),
     update(state, error) {
       const now = structure(state.scenario.positions);
@@ -98,20 +102,20 @@ function positionCard(page, index, position, { duplicate, remove }) {
   const at = `${ALL}[${index}]`;
   const title = h("span", { class: "fold-name" });
   const ridden = h("span", { class: "soft" });
-  const name = h("input", { type: "text", maxlength: 80, "aria-label": "Name of the position", onchange: () => store.settle(), oninput: () => store.set(`${at}.name`, name.value, { merge: `${at}.name` }) });
+  const name = h("input", { type: "text", maxlength: 80, "aria-label": say("position.name"), onchange: () => store.settle(), oninput: () => store.set(`${at}.name`, name.value, { merge: `${at}.name` }) });
   const ride = h("input", { type: "radio", name: "riding-position", value: index, onchange: () => store.set("scenario.riding_position", index) });
 
   /** @param {string} key @param {"drag"|"hold"|"power"|null} meaning @param {string} [hint] */
   const row = (key, meaning, hint) => numberRow(page, `${at}.${key}`, { meaning, ...(hint && { hint }) });
   const always = [
     row("cda_m2", "drag"),
-    row("cp_factor", "power", "Lower bars can cost power: 0.97 means 3 % less than in the position your tests were done in."),
+    row("cp_factor", "power", say("position.cp_hint", { factor: number(0.97, { digits: 2 }), share: percent(0.03) })),
     row("w_prime_factor", "power"),
   ];
-  const fade = part("It fades: it is lost as the ride goes on", "fade", () => filler.fade(cda()), ["begins_s", "complete_s", "tired_cda_m2"].map((key) => `fade.${key}`), "hold");
-  const lapses = part("It lapses: some of the time is spent out of it", "lapses", () => [filler.lapse(cda())],
+  const fade = part(say("position.fades"), "fade", () => filler.fade(cda()), ["begins_s", "complete_s", "tired_cda_m2"].map((key) => `fade.${key}`), "hold");
+  const lapses = part(say("position.lapses"), "lapses", () => [filler.lapse(cda())],
     (position.lapses ?? []).flatMap((/** @type {unknown} */ _, /** @type {number} */ kind) => ["share", "cda_m2"].map((key) => `lapses[${kind}].${key}`)), "hold");
-  const speed = part("Drag area changes with air speed", "speed_exponent", () => filler.fresh("positions.speed_exponent"), ["speed_exponent"], "drag");
+  const speed = part(say("position.speed"), "speed_exponent", () => filler.fresh("positions.speed_exponent"), ["speed_exponent"], "drag");
   const yaw = yawTable(page, `${at}.yaw_table`, position.yaw_table);
   const rows = [...always, ...fade.rows, ...lapses.rows, ...speed.rows];
 
@@ -131,12 +135,12 @@ function positionCard(page, index, position, { duplicate, remove }) {
 
   const element = h("details", { class: "position" },
     h("summary", {}, title, ridden),
-    h("label", { class: "row" }, h("span", { class: "row-label" }, "Name"), name),
-    h("label", { class: "check" }, ride, "ride this one"),
+    h("label", { class: "row" }, h("span", { class: "row-label" }, say("name")), name),
+    h("label", { class: "check" }, ride, say("position.ride_this")),
     ...always.map((one) => one.element), ...fade.elements, ...lapses.elements, ...yaw.elements, ...speed.elements,
     h("p", { class: "row-actions" },
-      h("button", { type: "button", onclick: duplicate }, "Duplicate"),
-      remove && h("button", { type: "button", onclick: remove }, "Remove")),
+      h("button", { type: "button", onclick: duplicate }, say("position.duplicate")),
+      remove && h("button", { type: "button", onclick: remove }, say("remove"))),
   );
 
   return {
@@ -145,8 +149,8 @@ function positionCard(page, index, position, { duplicate, remove }) {
     /** @param {State} state @param {import("../core.js").CoreError | null} error */
     update(state, error) {
       const now = state.scenario.positions[index];
-      title.textContent = now.name || `position ${index + 1}`;
-      ridden.textContent = state.scenario.riding_position === index ? "ridden" : "";
+      title.textContent = now.name || say("position.numbered", { number: index + 1 });
+      ridden.textContent = state.scenario.riding_position === index ? say("position.ridden") : "";
       if (document.activeElement !== name) name.value = now.name ?? "";
       ride.checked = state.scenario.riding_position === index;
       yaw.update(now.yaw_table);
@@ -162,7 +166,7 @@ function yawTable({ store }, path, rows) {
   /** @param {number} row @param {"yaw_deg"|"ratio"} name @param {string} label */
   const cell = (row, name, label) => {
     const input = h("input", {
-      inputmode: "decimal", autocomplete: "off", "aria-label": `${label}, row ${row + 1}`, onchange: () => store.settle(),
+      inputmode: "decimal", autocomplete: "off", "aria-label": label, onchange: () => store.settle(),
       oninput: () => {
         const { value } = readNumber(input.value, { unit: "", digits: 3 });
         input.setAttribute("aria-invalid", String(value === undefined));
@@ -171,22 +175,25 @@ function yawTable({ store }, path, rows) {
     });
     return input;
   };
-  const inputs = (rows ?? []).map((_, row) => [cell(row, "yaw_deg", "Yaw in degrees"), cell(row, "ratio", "Ratio to zero yaw")]);
+  const inputs = (rows ?? []).map((_, row) => [cell(row, "yaw_deg", say("position.yaw_cell", { row: row + 1 })), cell(row, "ratio", say("position.ratio_cell", { row: row + 1 }))]);
   const table = rows && h("table", { class: "yaw", "aria-labelledby": label },
-    h("thead", {}, h("tr", {}, h("th", { scope: "col" }, "yaw, °"), h("th", { scope: "col" }, "ratio"), h("th", { scope: "col" }, h("span", { class: "say" }, "Remove")))),
+    h("thead", {}, h("tr", {}, h("th", { scope: "col" }, say("position.yaw_column")), h("th", { scope: "col" }, say("position.ratio_column")), h("th", { scope: "col" }, h("span", { class: "say" }, say("remove"))))),
     h("tbody", {}, ...inputs.map((pair, row) => h("tr", {}, ...pair.map((input) => h("td", {}, input)),
-      h("td", {}, inputs.length > 1 && h("button", { type: "button", "aria-label": `Remove row ${row + 1}`, onclick: () => store.set(path, store.at(path).filter((/** @type {YawRow} */ _, /** @type {number} */ at) => at !== row)) }, "Remove"))))));
-  const more = rows && h("button", { type: "button", onclick: () => store.set(path, [...store.at(path), { yaw_deg: store.at(path).at(-1).yaw_deg + 5, ratio: store.at(path).at(-1).ratio }]) }, "Add a row");
+      h("td", {}, inputs.length > 1 && h("button", { type: "button", "aria-label": say("position.remove_row", { row: row + 1 }), onclick: () => store.set(path, store.at(path).filter((/** @type {YawRow} */ _, /** @type {number} */ at) => at !== row)) }, say("remove")))))));
+  const more = rows && h("button", { type: "button", onclick: () => store.set(path, [...store.at(path), { yaw_deg: store.at(path).at(-1).yaw_deg + 5, ratio: store.at(path).at(-1).ratio }]) }, say("position.add_row"));
   return {
-    elements: [h("label", { class: "check", id: label }, box, "Drag is known at several yaws"), table, more,
-      rows && h("p", { class: "row-hint" }, "Axial drag area over that at zero yaw, as a wind tunnel gives it along the bicycle.")],
+    elements: [h("label", { class: "check", id: label }, box, say("position.yaw")), table, more,
+      rows && h("p", { class: "row-hint" }, say("position.yaw_hint"))],
     /** @param {YawRow[] | undefined} now */
     update(now) {
       now?.forEach((row, at) => {
         const [yaw, ratio] = inputs[at] ?? [];
-        if (yaw && document.activeElement !== yaw) yaw.value = String(row.yaw_deg);
-        if (ratio && document.activeElement !== ratio) ratio.value = String(row.ratio);
+        if (yaw && document.activeElement !== yaw) yaw.value = plain(row.yaw_deg);
+        if (ratio && document.activeElement !== ratio) ratio.value = plain(row.ratio);
       });
     },
   };
 }
+
+/** All the decimals that were given. @param {number} value */
+const plain = (value) => numberText(value, { digits: 6, atLeast: 0 });

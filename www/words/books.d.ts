@@ -3,6 +3,7 @@ export interface Books {
   core: typeof import("./en/core.js").default;
   embed: typeof import("./en/embed.js").default;
   "finish-time": typeof import("./en/finish-time.js").default;
+  "hold-or-fade": typeof import("./en/hold-or-fade.js").default;
   learn: typeof import("./en/learn.js").default;
   page: typeof import("./en/page.js").default;
   "power-curve": typeof import("./en/power-curve.js").default;

@@ -2,8 +2,8 @@
 /** The two charts of "hold or fade": drag area over the ride, and the difference against the share of the ride that is held. */
 
 import { valueChanges } from "../../frame/bound-number.js";
-import { strong } from "../../parts/html.js";
 import { lineChart, valueAt } from "../../parts/line-chart.js";
+import { book } from "../../words/index.js";
 import { onScreen } from "../shared/layout.js";
 
 /** @import { Tools } from "../index.js" */
@@ -11,6 +11,9 @@ import { onScreen } from "../shared/layout.js";
 /** @import { Shade } from "../../parts/line-chart.js" */
 /** @import { MovePhase, Point } from "../../parts/handle.js" */
 /** @import { HoldOrFadeAnswer as Answer } from "../../types/core.d.ts" */
+
+const words = book("hold-or-fade");
+const shared = book("shared");
 
 /** One press of an arrow key. */
 const STEP = { time_s: 60, cda_m2: 0.001, share: 0.01 };
@@ -29,15 +32,15 @@ export function dragOverRide(tools, at) {
   const area = (/** @type {number} */ cda_m2) => units.quantity("area", cda_m2, store.get().units);
   const bare = (/** @type {number} */ cda_m2) => units.number(cda_m2, { digits: 3 });
   const chart = lineChart({
-    title: "Drag area over the ride",
-    x: { name: "time ridden, min", kind: "clock", format: (time_s) => units.number(units.toDisplay("duration", time_s, store.get().units)), read: units.time },
-    y: { name: "drag area CdA, m²", meaning: "drag", format: (cda_m2) => units.number(cda_m2, { digits: 2 }), read: area },
+    title: words("overRideTitle"),
+    x: { name: words("timeRidden"), kind: "clock", format: (time_s) => units.number(units.toDisplay("duration", time_s, store.get().units)), read: units.time },
+    y: { name: words("dragAxis"), meaning: "drag", format: (cda_m2) => units.number(cda_m2, { digits: 2 }), read: area },
     height: (width_px) => Math.round(Math.min(270, Math.max(230, width_px * 0.42))),
     handles: {
-      begins: { label: "When the low position starts to go", directions: "x", meaning: "hold", ring: "open", onMove: (point, phase) => move(phase, point, ["begins_s"]) },
-      lost: { label: "When it is wholly lost, and its drag area then", directions: "xy", meaning: "hold", ring: "open", onMove: (point, phase) => move(phase, point, ["complete_s", "tired_cda_m2"]) },
+      begins: { label: words("beginsHandle"), directions: "x", meaning: "hold", ring: "open", onMove: (point, phase) => move(phase, point, ["begins_s"]) },
+      lost: { label: words("lostHandle"), directions: "xy", meaning: "hold", ring: "open", onMove: (point, phase) => move(phase, point, ["complete_s", "tired_cda_m2"]) },
     },
-    reader: "Read the drag areas over the ride",
+    reader: words("overRideReader"),
   });
 
   /** @param {MovePhase} phase @param {Point} point @param {string[]} names */
@@ -58,25 +61,26 @@ export function dragOverRide(tools, at) {
     const last_s = onChart ? Math.max(finish_s, complete_s) : finish_s;
     const tired = area(tired_m2 ?? low[low.length - 1]);
     chart.update({
-      desc: `The position you keep stays at ${area(steady_mean_cda_m2)} on average. The low one starts at ${area(low_cda_m2)}`
-        + (fade ? `, starts to go at ${units.time(begins_s)} and is ${tired} by ${units.time(complete_s)}.` : "."),
+      desc: fade
+        ? words("overRideFades", { kept: area(steady_mean_cda_m2), low: area(low_cda_m2), begins: units.time(begins_s), tired, complete: units.time(complete_s) })
+        : words("overRideHeld", { kept: area(steady_mean_cda_m2), low: area(low_cda_m2) }),
       x: { domain: [0, last_s] },
       y: { domain: around([...low, ...kept, low_cda_m2, ...(onChart ? [tired_m2] : [])]) },
       series: [
-        { name: "the position you keep", xs, ys: kept, meaning: "drag", label: `the position you keep, ${bare(kept[0])}`, shortLabel: `you keep ${bare(kept[0])}`, labelAt: "start" },
-        { name: "the low position", xs, ys: low, meaning: "hold", label: "the low position", shortLabel: "the low one", labelAt: "start" },
+        { name: words("keptLine"), xs, ys: kept, meaning: "drag", label: words("keptLineLabel", { area: bare(kept[0]) }), shortLabel: words("keptLineShort", { area: bare(kept[0]) }), labelAt: "start" },
+        { name: words("lowLine"), xs, ys: low, meaning: "hold", label: words("lowLine"), shortLabel: words("lowLineShort"), labelAt: "start" },
         ...(fade && begins_s < finish_s ? [{
-          name: "if you held it", xs: [begins_s, finish_s], ys: [low_cda_m2, low_cda_m2], meaning: /** @type {const} */ ("hold"), stroke: /** @type {const} */ ("dotted"),
-          label: `if you held it, ${units.time(low_held_time_s.value)}`, shortLabel: "if held", unread: true,
+          name: words("ifHeld"), xs: [begins_s, finish_s], ys: [low_cda_m2, low_cda_m2], meaning: /** @type {const} */ ("hold"), stroke: /** @type {const} */ ("dotted"),
+          label: words("ifHeldTime", { time: units.time(low_held_time_s.value) }), shortLabel: words("ifHeldShort"), unread: true,
         }] : []),
       ],
       shades: shades(columns, passes_s, gained_s, given_back_s),
       points: fade && begins_s < finish_s && fade.begins_s.sd > 0 ? [{ x: begins_s, y: low_cda_m2, sdX: fade.begins_s.sd, meaning: "hold", shape: "none" }] : [],
       handles: fade ? {
-        ...(begins_s <= last_s && { begins: { x: begins_s, y: low_cda_m2, spoken: `starts to go at ${units.time(begins_s)}`, step: { x: STEP.time_s }, rangeX: [0, Math.min(complete_s, last_s)] } }),
-        ...(onChart && { lost: { x: complete_s, y: tired_m2, label: `${bare(tired_m2)}, lost`, spoken: `${tired} by ${units.time(complete_s)}`, step: { x: STEP.time_s, y: STEP.cda_m2 }, rangeX: [begins_s, last_s] } }),
+        ...(begins_s <= last_s && { begins: { x: begins_s, y: low_cda_m2, spoken: words("startsAt", { time: units.time(begins_s) }), step: { x: STEP.time_s }, rangeX: [0, Math.min(complete_s, last_s)] } }),
+        ...(onChart && { lost: { x: complete_s, y: tired_m2, label: words("lostArea", { area: bare(tired_m2) }), spoken: words("areaBy", { area: tired, time: units.time(complete_s) }), step: { x: STEP.time_s, y: STEP.cda_m2 }, rangeX: [begins_s, last_s] } }),
       } : {},
-      reading: fade ? onScreen("Drag the rings, or use the arrow keys, to say when it starts to go and how far.") : "This is the mean over the ride, lapses counted.",
+      reading: fade ? onScreen(words("dragRings")) : words("meanShown"),
       ease: settled,
     });
   }
@@ -92,8 +96,8 @@ export function dragOverRide(tools, at) {
     const before = [...all.filter(({ x }) => x < tie_s), ...meeting];
     const after = [...meeting, ...all.filter(({ x }) => x > tie_s)];
     return [
-      shade(before, "drag", gained_s >= LEAST_LABELLED_S ? [`${units.time(gained_s)} gained`, `${units.time(gained_s)} gained`] : undefined),
-      shade(after, "hold", given_back_s >= LEAST_LABELLED_S ? [`${units.time(given_back_s)} given back`, `${units.time(given_back_s)} back`] : undefined),
+      shade(before, "drag", gained_s >= LEAST_LABELLED_S ? [words("gained", { time: units.time(gained_s) }), words("gained", { time: units.time(gained_s) })] : undefined),
+      shade(after, "hold", given_back_s >= LEAST_LABELLED_S ? [words("givenBack", { time: units.time(given_back_s) }), words("givenBackShort", { time: units.time(given_back_s) })] : undefined),
     ].filter(({ xs }) => xs.length > 1);
   }
 
@@ -118,14 +122,14 @@ function around(values) {
 /** @param {Tools} tools @param {string} at @param {() => { state: State, answer: Answer } | null} shown */
 export function differenceByShare(tools, at, shown) {
   const { store, units } = tools;
-  const words = (/** @type {number} */ seconds) => (Math.round(seconds) === 0 ? "level" : units.time(Math.abs(seconds)));
+  const amount = (/** @type {number} */ seconds) => (Math.round(seconds) === 0 ? shared("level") : units.time(Math.abs(seconds)));
   const chart = lineChart({
-    title: "Finish-time difference against the share of the ride held",
-    x: { name: "share of the ride held, %", meaning: "hold", format: (share) => units.number(share * 100), read: (share) => units.percent(share) },
-    y: { name: "finish-time difference, min:s", kind: "clock", format: words, read: (seconds) => units.difference(seconds).words },
+    title: words("byShareTitle"),
+    x: { name: words("shareAxis"), meaning: "hold", format: (share) => units.number(share * 100), read: (share) => units.percent(share) },
+    y: { name: words("differenceAxis"), kind: "clock", format: amount, read: (seconds) => units.difference(seconds).words },
     height: (width_px) => Math.round(Math.min(300, Math.max(250, width_px * 0.46))),
-    handles: { you: { label: "Share of the ride held", directions: "x", meaning: "hold", onMove: move } },
-    reader: "Read the difference for any share held",
+    handles: { you: { label: words("shareHandle"), directions: "x", meaning: "hold", onMove: move } },
+    reader: words("byShareReader"),
   });
 
   /** Holding it for longer moves the whole loss later; with lapses alone it makes them rarer. @param {Point} point @param {MovePhase} phase */
@@ -159,16 +163,16 @@ export function differenceByShare(tools, at, shown) {
     const tie = break_even.held_share;
     const you = held_share === null ? null : { share: units.percent(held_share), difference: units.difference(whole_s || difference_s.value).words };
     chart.update({
-      desc: tie === null ? "The two positions do not tie at any share." : `The two positions tie when the low one is held for ${units.percent(tie)} of the ride.`,
+      desc: tie === null ? words("noTie") : words("tieAt", { share: units.percent(tie) }),
       x: { domain: [0, 1] },
       y: { domain: [least - air, most + air] },
-      series: [{ name: "the low position is", xs, ys, low, high, meaning: "hold", label: `held to the end, ${units.difference(Math.round(held_difference_s.value)).words}`, shortLabel: `to the end, ${units.difference(Math.round(held_difference_s.value)).short}` }],
-      levels: [{ y: 0, above: "low position faster", below: "low position slower", shortAbove: "", shortBelow: "slower below" }],
-      points: tie === null ? [] : [{ x: tie, y: 0, drop: true, label: `level at ${units.percent(tie)}` }],
+      series: [{ name: words("lowIs"), xs, ys, low, high, meaning: "hold", label: words("heldToEnd", { difference: units.difference(Math.round(held_difference_s.value)).words }), shortLabel: words("heldToEndShort", { difference: units.difference(Math.round(held_difference_s.value)).short }) }],
+      levels: [{ y: 0, above: words("lowFaster"), below: words("lowSlower"), shortAbove: "", shortBelow: words("slowerBelow") }],
+      points: tie === null ? [] : [{ x: tie, y: 0, drop: true, label: words("levelMark", { share: units.percent(tie) }) }],
       handles: you === null || held_share === null ? {} : {
-        you: { x: held_share, y: difference_s.value, label: `you hold ${you.share}`, strong: you.difference, spoken: `${you.share}, ${you.difference}`, step: { x: STEP.share }, rangeX: [0, 1] },
+        you: { x: held_share, y: difference_s.value, label: words("youHold", { share: you.share }), strong: you.difference, spoken: `${you.share}, ${you.difference}`, step: { x: STEP.share }, rangeX: [0, 1] },
       },
-      reading: you === null ? "" : ["You hold it for the equal of ", strong(you.share), " of the ride. ", ...(tie === null ? ["At no share are they level."] : ["Level is ", strong(units.percent(tie)), "."])],
+      reading: you === null ? "" : tie === null ? words.parts("holdReadingNone", { held: you.share }) : words.parts("holdReading", { held: you.share, share: units.percent(tie) }),
       ease: settled,
     });
   }

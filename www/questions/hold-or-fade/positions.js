@@ -3,7 +3,9 @@
 
 import { choice } from "../../parts/choice.js";
 import { valueChanges } from "../../frame/bound-number.js";
+import { book } from "../../words/index.js";
 import { clause } from "../shared/clause.js";
+import { lowerByOf } from "./lower-by.js";
 
 /** @import { Tools } from "../index.js" */
 /** @import { State } from "../../state/history.js" */
@@ -11,16 +13,9 @@ import { clause } from "../shared/clause.js";
 
 /** How far below the other a low position may lie; the core's own bound. */
 const LOWER_BY_M2 = { min: 0, max: 0.2, step: 0.001 };
-const LOST = [
-  { value: "fade", name: "starts to go" },
-  { value: "lapses", name: "is lost now and then" },
-  { value: "held", name: "can be held to the end" },
-];
+const LOST = /** @type {const} */ (["fade", "lapses", "held"]);
 
-/** How much lower the low position is, as the sentence says it. @param {any} kept @param {any} low */
-export function lowerByOf(kept, low) {
-  return Number((kept.cda_m2.value - low.cda_m2.value).toFixed(6));
-}
+const words = book("hold-or-fade");
 
 /**
  * How a position may be lost beside one that is kept: as far above it as the fields' own defaults are.
@@ -47,27 +42,27 @@ export function positionsSentence(tools, at) {
   const keptOf = (/** @type {State} */ state) => state.scenario.positions[state.with["hold-or-fade"].steady];
 
   const kept = tools.number({
-    path: (state) => `${keptAt(state)}.cda_m2`, meaning: "drag", label: "Drag area of the position you keep",
+    path: (state) => `${keptAt(state)}.cda_m2`, meaning: "drag", label: words("keptLabel"),
     changes: (si, state) => [
       ...valueChanges(keptOf(state).cda_m2, `${keptAt(state)}.cda_m2`, si), ...lowTo(state, si - lowerByOf(keptOf(state), lowOf(state))),
       ...lostAlong(state, si - keptOf(state).cda_m2.value),
     ],
   });
   const lowerBy = tools.number({
-    path: `${at}.lower_by_m2`, meaning: "drag", label: "How much lower the low position is", ...LOWER_BY_M2,
+    path: `${at}.lower_by_m2`, meaning: "drag", label: words("lowerByLabel"), ...LOWER_BY_M2,
     value: (state) => (lowOf(state) && keptOf(state) ? lowerByOf(keptOf(state), lowOf(state)) : null),
     changes: (si, state) => [...valueChanges(store.at(`${at}.lower_by_m2`), `${at}.lower_by_m2`, si), ...lowTo(state, keptOf(state).cda_m2.value - si)],
   });
   const part = (/** @type {string} */ name, /** @type {"hold" | null} */ meaning = "hold") => tools.number({ path: (state) => `${lowAt(state)}.${name}`, meaning });
   const [begins, tired, complete, share, lapsed] = ["fade.begins_s", "fade.tired_cda_m2", "fade.complete_s", "lapses[0].share", "lapses[0].cda_m2"].map((name) => part(name));
-  const how = choice({ label: "How the low position is lost", options: LOST, meaning: "hold", onChange: changeHow });
+  const how = choice({ label: words("howLabel"), options: LOST.map((value) => ({ value, name: words(value) })), meaning: "hold", onChange: changeHow });
   const [keptPick, lowPick] = /** @type {const} */ (["steady", "low"]).map((which) => choice({
-    label: which === "low" ? "The low position" : "The position you keep", options: [], onChange: (value) => store.set(`${at}.${which}`, Number(value)),
+    label: words(which === "low" ? "lowPick" : "keptPick"), options: [], onChange: (value) => store.set(`${at}.${which}`, Number(value)),
   }));
-  const keptName = clause(keptPick, " at ");
-  const lowName = clause(" in ", lowPick);
-  const fading = clause(" at ", begins, " and is ", tired, " by ", complete);
-  const lapsing = clause(" for ", share, " of the ride, at ", lapsed);
+  const keptName = clause(...words.parts("keptAt", { pick: keptPick }));
+  const lowName = clause(...words.parts("lowIn", { pick: lowPick }));
+  const fading = clause(...words.parts("fadingAt", { begins, tired, complete }));
+  const lapsing = clause(...words.parts("lapsingFor", { share, cda: lapsed }));
 
   /** @param {State} state @param {number} cda_m2 @returns {[string, unknown][]} */
   function lowTo(state, cda_m2) {
@@ -96,7 +91,7 @@ export function positionsSentence(tools, at) {
   }
 
   return {
-    words: ["there is a position you can keep, ", keptName, kept, ", and one that is lower by ", lowerBy, lowName, ". If it ", how, fading, lapsing, ", is it worth it?"],
+    fields: { keptName, kept, lowerBy, lowName, how, fading, lapsing },
     focusLowerBy() {
       lowerBy.focus();
       return true;
@@ -105,7 +100,7 @@ export function positionsSentence(tools, at) {
     update(state, error) {
       const { positions } = state.scenario;
       const { low, steady } = state.with["hold-or-fade"];
-      const options = positions.map((/** @type {any} */ one, /** @type {number} */ index) => ({ value: String(index), name: one.name || `position ${index + 1}` }));
+      const options = positions.map((/** @type {any} */ one, /** @type {number} */ index) => ({ value: String(index), name: one.name || words("numbered", { number: index + 1 }) }));
       keptPick.update({ options, value: String(steady) });
       lowPick.update({ options, value: String(low) });
       const choose = positions.length > 2 || (positions.length > 1 && (low === steady || !positions[low] || !positions[steady]));

@@ -1,13 +1,13 @@
 //! The one table of ranges, defaults and their evidence. It gives the check, the message, the control's range and the
 //! generators of the property tests.
 
-use serde::Serialize;
+use serde::{Deserialize, Serialize};
 
 use crate::error::{Error, Kind, Warning, decimal};
 use crate::quantity::Quantity;
 
 /// What a default or a range rests on.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[cfg_attr(feature = "types", derive(ts_rs::TS))]
 #[serde(rename_all = "kebab-case")]
 pub enum Evidence {
@@ -239,6 +239,22 @@ fields! {
         "Change of drag area, as a share; less is negative.";
     LOWER_BY_M2 = "with.lower_by_m2", "m²", -0.2..0.2, 0.0..0.06, 0.014, 0.003, 0.001, Assumed, "",
         "By how much one drag area lies below another, as one test of both gives it.";
+    CHANGE_SHARE = "with.share", "", -0.9..2.0, -0.15..0.2, -0.03, 0.0, 0.005, Assumed, "",
+        "By what share of itself a change moves a number; less is negative.";
+    CHANCE = "with.chance", "", 0.0..1.0, 0.0..1.0, 0.7, 0.0, 0.05, Assumed, "",
+        "The chance that something comes off, whatever becomes of the rest.";
+    MONEY = "with.money", "", 0.0..1000000.0, 0.0..20000.0, 150.0, 0.0, 10.0, CommonPractice, "",
+        "Money to spend, or what something costs, in your own currency.";
+    HOURS_PER_WEEK = "with.hours_per_week", "h", 0.0..168.0, 0.0..20.0, 2.0, 0.0, 0.5, CommonPractice, "",
+        "Hours to spend every week beyond what you do now, or what something takes every week.";
+    HOURS_ONCE = "with.hours_once", "h", 0.0..10000.0, 0.0..200.0, 0.0, 0.0, 0.5, CommonPractice, "",
+        "Hours that something takes once.";
+    WEEKS = "with.weeks", "", 0.0..520.0, 0.0..52.0, 12.0, 0.0, 1.0, CommonPractice, "",
+        "For how many weeks.";
+    TIMES_RIDDEN = "with.times_ridden", "", 0.0..1000.0, 0.0..50.0, 1.0, 0.0, 1.0, CommonPractice, "",
+        "How often an event is ridden.";
+    RIDES_AT_ONCE = "with.rides_at_once", "", 1.0..1000000.0, 1.0..1000000.0, 50000.0, 0.0, 1000.0, Assumed, "",
+        "The most rides that one asking works out.";
     DRAWS = "with.draws", "", 0.0..100000.0, 0.0..100000.0, 10000.0, 0.0, 1000.0, CommonPractice, "",
         "How many draws a comparison takes; none leaves it at first order, and a course of very many points gets fewer.";
 }

@@ -1,6 +1,6 @@
 //! Road physics, power–duration and the questions of Fasterby.
 //!
-//! Lower rooms know nothing of the upper ones: `quantity bounds error sources solve`, then `air resistance`, then
+//! Lower rooms know nothing of the upper ones: `quantity bounds error sources solve budget subsets`, then `air resistance`, then
 //! `power_duration position course`, then `ride steady_ride effort`, then `draws`, then `scenario`, then `questions`. There is no
 //! input or output here, no clock, no randomness without a seed, and no panic that an input can reach.
 
@@ -8,6 +8,8 @@
 
 pub mod air;
 pub mod bounds;
+#[cfg(feature = "all")]
+pub mod budget;
 pub mod course;
 pub mod draws;
 pub mod effort;
@@ -26,6 +28,8 @@ pub mod scenario;
 pub mod solve;
 pub mod sources;
 pub mod steady_ride;
+#[cfg(feature = "all")]
+pub mod subsets;
 #[cfg(feature = "all")]
 pub mod w_prime_forms;
 

@@ -150,11 +150,13 @@ pub fn chebyshev_points<const N: usize>(a: f64, b: f64) -> [f64; N] {
 /// For each of `at`, the weights by which values at `nodes` add up to the value of the polynomial through them.
 /// Exact for polynomials of degree `N − 1`; for smooth functions at Chebyshev points the error falls geometrically with `N`.
 pub fn lagrange_weights<const N: usize>(nodes: &[f64; N], at: &[f64]) -> Vec<[f64; N]> {
-    let weight = |x: f64, i: usize| -> f64 {
-        let others = nodes.iter().enumerate().filter(|&(j, _)| j != i);
-        others.map(|(_, &node)| (x - node) / (nodes[i] - node)).product()
-    };
-    at.iter().map(|&x| std::array::from_fn(|i| weight(x, i))).collect()
+    at.iter().map(|&x| std::array::from_fn(|i| lagrange_weight(nodes, x, i))).collect()
+}
+
+/// The weight of node `i` at one abscissa.
+pub fn lagrange_weight(nodes: &[f64], x: f64, i: usize) -> f64 {
+    let others = nodes.iter().enumerate().filter(|&(j, _)| j != i);
+    others.map(|(_, &node)| (x - node) / (nodes[i] - node)).product()
 }
 
 #[cfg(test)]

@@ -19,6 +19,7 @@ const core = {
   "speed-for-watts": { with: ({ power_w }) => ({ power_w, grade: 0, bearing_deg: 0 }), figure: ({ speed_m_s }) => (speed_m_s.value / M_S_PER_MPH).toFixed(1) },
   "power-or-drag": { with: (own) => own, figure: ({ difference_s }) => clock(difference_s.value) },
   "power-curve": { with: (own) => own, figure: ({ power_w }) => power_w.value.toFixed(0) },
+  "next-gain": { with: ({ currency: _, ...own }) => own, figure: ({ best }) => clock(best.expected_s.value) },
   "finish-time": { with: (own) => own, figure: ({ time_s }) => clock(time_s.value) },
   "hold-or-fade": { with: ({ low, steady, effort }) => ({ low, steady, effort }), figure: ({ difference_s }) => clock(difference_s.value) },
 };

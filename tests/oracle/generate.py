@@ -4,6 +4,7 @@ from pathlib import Path
 
 import density
 import even
+import gains
 import power_fits
 import published
 import rides
@@ -17,7 +18,7 @@ PUBLISHED = HERE.parent / "published"
 def generate(data, tables):
     for folder in (data, tables):
         folder.mkdir(parents=True, exist_ok=True)
-    for oracle in (steady, density, rides, even, power_fits):
+    for oracle in (steady, density, rides, even, gains, power_fits):
         oracle.write(data)
     published.write(tables)
 

@@ -75,6 +75,12 @@ const MAY_BE_NULL: &[&str] = &[
     "weight",
     "cp_change_w",
     "cp_factor",
+    "expected_s_per_money",
+    "expected_s_per_hour",
+    "next_money",
+    "next_hours",
+    "searched",
+    "best",
 ];
 
 /// The requests that the random ones start from: right, and between them holding every field.

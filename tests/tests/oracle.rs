@@ -90,6 +90,13 @@ fn compare(case: &str, path: &str, expected: &Value, tolerance: &Value, got: &Va
         }
         return;
     }
+    if let Value::Array(items) = expected {
+        assert_eq!(got.as_array().map(Vec::len), Some(items.len()), "{case}: {path} is {got}");
+        for (i, inner) in items.iter().enumerate() {
+            compare(case, &format!("{path}[{i}]"), inner, &tolerance[i], &got[i], wrong);
+        }
+        return;
+    }
     match (value(expected), value(got)) {
         (None, None) => {}
         (Some(want), Some(got)) => {
@@ -128,4 +135,9 @@ fn even_efforts_and_break_evens_agree_with_a_brute_force_search() {
 #[wasm_bindgen_test(unsupported = test)]
 fn fitted_power_curves_agree_with_scipy() {
     agree(include_str!("../oracle/data/power_curve.json"));
+}
+
+#[wasm_bindgen_test(unsupported = test)]
+fn savings_of_changes_together_and_the_best_set_agree_with_a_brute_force_search() {
+    agree(include_str!("../oracle/data/gains.json"));
 }

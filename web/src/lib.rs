@@ -40,7 +40,9 @@ impl Receive for Values {
     type Out = Result<JsValue, JsValue>;
     fn receive<A: Serialize>(self, answer: &A) -> Self::Out {
         let answer = values(answer)?;
-        if let Ok(columns) = Reflect::get(&answer, &"columns".into()) {
+        if let Ok(columns) = Reflect::get(&answer, &"columns".into())
+            && columns.is_object()
+        {
             for name in Object::keys(columns.unchecked_ref::<Object>()) {
                 let column = Reflect::get(&columns, &name)?;
                 if Array::is_array(&column) {

@@ -5,6 +5,7 @@ import { story } from "../learn/start-here.js";
 import { question as powerCurve } from "./power-curve.js";
 import { question as powerOrDrag } from "./power-or-drag.js";
 import { question as holdOrFade } from "./hold-or-fade.js";
+import { question as nextGain } from "./next-gain.js";
 import { question as finishTime } from "./finish-time.js";
 import { question as speedForWatts } from "./speed-for-watts.js";
 
@@ -62,7 +63,7 @@ import { question as speedForWatts } from "./speed-for-watts.js";
 export const GROUPS = ["start", "understand", "measure", "decide", "ride"];
 
 /** @type {Question[]} */
-export const questions = [speedForWatts, powerOrDrag, holdOrFade, powerCurve, finishTime];
+export const questions = [speedForWatts, powerOrDrag, holdOrFade, powerCurve, nextGain, finishTime];
 
 /** What the rail lists: the story first. @type {Question[]} */
 export const pages = [story, ...questions];

@@ -1197,6 +1197,289 @@ braking: number,
  */
 kinetic: number, };
 
+// next-gain
+export type NextGainWith = { 
+/**
+ * The candidates; usual ones if left out.
+ */
+candidates?: Array<Candidate>, 
+/**
+ * Which riders the usual ones are for.
+ */
+standing: Standing, 
+/**
+ * Money to spend, in the rider's own currency.
+ */
+money: number, 
+/**
+ * Hours to spend every week.
+ */
+hours_per_week: number, 
+/**
+ * For how many weeks.
+ */
+weeks: number, 
+/**
+ * How often each of the scenario's events is ridden; once each if left out.
+ */
+times_ridden: Array<number>, 
+/**
+ * How much of it to answer.
+ */
+part: Portion, 
+/**
+ * The most rides that the search for the best set works out at one asking.
+ */
+rides_at_once: number, 
+/**
+ * What earlier askings worked out, as they gave it.
+ */
+so_far: Array<number>, };
+
+export type NextGainAnswer = { 
+/**
+ * The events as they are ridden now.
+ */
+events: Array<NextGainEvent>, 
+/**
+ * What each candidate saves by itself, in the order given; none if only the best set was asked for.
+ */
+candidates: Array<Gain>, 
+/**
+ * The candidates' places, what saves most on average first.
+ */
+ranked: Array<number>, 
+/**
+ * How far the search is; `null` if it was not asked for.
+ */
+searched: Searched | null, 
+/**
+ * The best set; `null` until it is found.
+ */
+best: BestSet | null, 
+/**
+ * Hours that the budget comes to in all.
+ */
+budget_hours: number, 
+/**
+ * What is doubtful.
+ */
+warnings: Array<Warning>, };
+
+export type Candidate = { 
+/**
+ * The key of a usual candidate, or an empty text.
+ */
+key: string, 
+/**
+ * What the rider calls it.
+ */
+name: string, 
+/**
+ * What it changes.
+ */
+changes: Array<Change>, 
+/**
+ * The chance that it comes off, 0 to 1, whatever becomes of the others.
+ */
+chance: number, 
+/**
+ * What it costs, in the rider's own currency.
+ */
+money: number, 
+/**
+ * Hours that it takes every week.
+ */
+hours_per_week: number, 
+/**
+ * For how many weeks; all of them if left out.
+ */
+weeks?: number, 
+/**
+ * Hours that it takes once.
+ */
+hours_once: number, 
+/**
+ * Of candidates of one group only one is taken; an empty text for none. Two positions to ride in exclude each other.
+ */
+group: string, 
+/**
+ * What its size rests on.
+ */
+evidence: Evidence, 
+/**
+ * The key of a citation, or an empty text.
+ */
+source: string, 
+/**
+ * On comfort, handling, or where the size comes from.
+ */
+note: string, };
+
+export type Change = { 
+/**
+ * The number, by its path in the scenario such as `bike.rolling_coefficient`. Without an index, as in
+ * `positions.cda_m2`, that of every position. A drag area takes with it what it is once lost and in lapses; critical
+ * power that of a position's own tests.
+ */
+field?: string, 
+/**
+ * By how much, in the number's own unit.
+ */
+by?: Quantity, 
+/**
+ * By what share of itself.
+ */
+share?: Quantity, 
+/**
+ * The position to ride in, by its place in the scenario.
+ */
+use_position?: number, };
+
+export type Standing = "trained" | "new";
+
+export type Portion = "all" | "each" | "best";
+
+export type NextGainEvent = { 
+/**
+ * What the rider calls it.
+ */
+name: string, 
+/**
+ * How far it is.
+ */
+distance_m: number, 
+/**
+ * How often it is ridden.
+ */
+times_ridden: number, 
+/**
+ * Finish time as the rider is, at the best even effort, the model's own error counted.
+ */
+time_s: Figure, 
+/**
+ * Power of that ride.
+ */
+power_w: number, };
+
+export type Gain = { 
+/**
+ * The candidate, filled up.
+ */
+candidate: Candidate, 
+/**
+ * Hours that it takes in all.
+ */
+hours: number, 
+/**
+ * Seconds it saves over all events if it works; what is unsure of its size and of the rider is in the sd.
+ */
+saves_s: Figure, 
+/**
+ * Seconds it saves on average, its chance counted; that it may not work is in the sd too.
+ */
+expected_s: Figure, 
+/**
+ * Seconds it saves at each event, ridden once, if it works.
+ */
+by_event_s: Array<Figure>, 
+/**
+ * Seconds saved on average for a unit of money; `null` if it costs none.
+ */
+expected_s_per_money: number | null, 
+/**
+ * Seconds saved on average for an hour; `null` if it takes none.
+ */
+expected_s_per_hour: number | null, };
+
+export type BestSet = { 
+/**
+ * Its candidates, by their places.
+ */
+candidates: Array<number>, 
+/**
+ * What it costs.
+ */
+money: number, 
+/**
+ * Hours that it takes in all.
+ */
+hours: number, 
+/**
+ * Seconds it saves on average over all events, every chance counted; that things may not work is in the sd.
+ */
+expected_s: Figure, 
+/**
+ * Seconds it saves if all of it works.
+ */
+all_work_s: Figure, 
+/**
+ * What adding up its candidates' own averages would have said.
+ */
+added_up_s: number, 
+/**
+ * Seconds it saves on average at each event, ridden once.
+ */
+by_event_s: Array<number>, 
+/**
+ * The best for each sum of money, the hours as given.
+ */
+by_money: BudgetCurve, 
+/**
+ * The best for each number of hours, the money as given.
+ */
+by_hours: BudgetCurve, 
+/**
+ * The least more money that buys more; `null` if none does.
+ */
+next_money: NextStep | null, 
+/**
+ * The fewest more hours that buy more; `null` if none do.
+ */
+next_hours: NextStep | null, };
+
+export type BudgetCurve = { 
+/**
+ * Money, or hours in all, from which a step holds.
+ */
+budget: Array<number>, 
+/**
+ * Seconds that its set saves on average.
+ */
+expected_s: Array<number>, 
+/**
+ * Its candidates.
+ */
+candidates: Array<Array<number>>, };
+
+export type NextStep = { 
+/**
+ * How much more of the budget it takes.
+ */
+more: number, 
+/**
+ * How many more seconds its set saves on average.
+ */
+gains_s: number, 
+/**
+ * Its candidates.
+ */
+candidates: Array<number>, };
+
+export type Searched = { 
+/**
+ * Rides worked out.
+ */
+done: number, 
+/**
+ * Rides to work out.
+ */
+of: number, 
+/**
+ * Their times, to be sent with the next asking. They hold for other budgets and chances too.
+ */
+so_far: Array<number>, };
+
 // hold-or-fade
 export type HoldOrFadeWith = { 
 /**

@@ -4,6 +4,8 @@ pub mod finish_time;
 #[cfg(feature = "all")]
 pub mod hold_or_fade;
 #[cfg(feature = "all")]
+pub mod next_gain;
+#[cfg(feature = "all")]
 pub mod power_curve;
 pub mod power_or_drag;
 pub mod request;
@@ -27,6 +29,8 @@ pub const QUESTIONS: &[&str] = &[
     "hold-or-fade",
     #[cfg(feature = "all")]
     "power-curve",
+    #[cfg(feature = "all")]
+    "next-gain",
 ];
 
 /// Takes an answer, whatever its type: as JSON, as values of JavaScript, or to measure it.
@@ -50,6 +54,8 @@ pub fn ask<R: Receive>(question: &str, request: &str, to: R) -> Result<R::Out, E
         "hold-or-fade" => hold_or_fade::answer(read(request)?).map(|answer| to.receive(&answer)),
         #[cfg(feature = "all")]
         "power-curve" => power_curve::answer(read(request)?).map(|answer| to.receive(&answer)),
+        #[cfg(feature = "all")]
+        "next-gain" => next_gain::answer(read(request)?).map(|answer| to.receive(&answer)),
         _ => {
             let known = QUESTIONS.join(", ");
             Err(Error::new(Kind::UnknownQuestion, "", format!("There is no such question; there are {known}.")))

@@ -53,6 +53,12 @@ pub struct Case<'a> {
 }
 
 impl Case<'_> {
+    /// The scenario with these values.
+    #[cfg(feature = "all")]
+    pub fn scenario(&self) -> &Scenario {
+        self.scenario
+    }
+
     /// The ride in a position.
     ///
     /// # Errors

@@ -34,10 +34,11 @@ export async function open(page, hash = "") {
   await started(page);
 }
 
-/** Opens a question and waits until it is shown, as the one before stays until then. @param {Page} page @param {string} id */
+/** Opens a question and waits until it is shown, as the one before stays until then, and until what it searches for is found. @param {Page} page @param {string} id */
 export async function openQuestion(page, id) {
   await open(page, `#${id}`);
   await expect(page.locator("#host")).toHaveAttribute("data-question", id);
+  await expect(page.locator("#host [data-searching]")).toHaveCount(0);
 }
 
 /** @param {Page} page */

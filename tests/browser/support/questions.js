@@ -47,6 +47,13 @@ export const questions = [
     handles: ["The time asked about: left and right change it"],
   },
   {
+    id: "next-gain",
+    title: "What should I work on next?",
+    number: { name: "Money to spend", typed: "260", kept: `"money":260`, outside: "2000000", range: "0 to 1000000" },
+    also: [["Hours to spend every week, beyond what you do now", "1"]],
+    handles: ["Your money", "Your hours a week"],
+  },
+  {
     id: "finish-time",
     title: "How long will it take?",
     number: DRAG_AREA,

@@ -37,6 +37,8 @@ fn main() {
         let request = json!({ "scenario": demo(), "with": with }).to_string();
         row(&format!("ask {question}"), 16e-3, 3, || answered(question, &request));
     }
+    let twenty = json!({ "scenario": demo(), "with": { "candidates": twenty_candidates() } }).to_string();
+    row("next gain, 20 candidates, 4 events", 300e-3, 1, || answered("next-gain", &twenty));
     let drawn = json!({ "draws": 10_000, "effort": { "kind": "power", "power_w": 250.0 } });
     let hundred = json!({ "scenario": profile(100, 40_000.0), "with": drawn }).to_string();
     row("10,000 draws, power or drag, 100 segments", 150e-3, 1, || answered("power-or-drag", &hundred));
@@ -94,6 +96,35 @@ fn profile(points: usize, distance_m: f64) -> Value {
     };
     let points: Vec<Value> = (0..=points).map(point).collect();
     json!({ "course": { "kind": "profile", "points": points }, "conditions": { "wind_speed_m_s": 4.0, "wind_from_deg": 250.0 } })
+}
+
+/// Twenty changes of many kinds, two of them in one group: invented.
+fn twenty_candidates() -> Vec<Value> {
+    let share =
+        |field: &str, share: f64| json!({ "field": field, "share": { "value": share, "sd": 0.3 * share.abs() } });
+    let drag = (0..9).map(|i| vec![share("positions.cda_m2", -0.005 - 0.004 * f64::from(i))]);
+    let lower = (1..4).map(|i| {
+        let step = f64::from(i);
+        vec![share("positions.cda_m2", -0.012 * step), share("power.cp_w", -0.006 * step)]
+    });
+    let training = (1..4).map(|i| vec![share("power.cp_w", 0.012 * f64::from(i))]);
+    let rolling = (1..3).map(|i| vec![share("bike.rolling_coefficient", -0.06 * f64::from(i))]);
+    let others = [
+        vec![share("bike.drivetrain_efficiency", 0.004)],
+        vec![share("rider.total_mass_kg", -0.012)],
+        vec![json!({ "use_position": 0 })],
+    ];
+    let all = drag.chain(lower).chain(training).chain(rolling).chain(others);
+    let candidate = |(i, changes): (usize, Vec<Value>)| {
+        json!({
+            "changes": changes,
+            "chance": 0.4 + 0.03 * i as f64,
+            "money": 17.0 * ((7 * i) % 11) as f64,
+            "hours_once": 1.5 * ((5 * i) % 7) as f64,
+            "group": if i == 3 || i == 5 { "helmet" } else { "" },
+        })
+    };
+    all.enumerate().map(candidate).collect()
 }
 
 fn demo() -> Value {

@@ -1,0 +1,757 @@
+//! What should I work on next?
+
+mod changes;
+mod usual;
+
+use std::rc::Rc;
+
+use serde::{Deserialize, Serialize};
+
+use super::request::{Request, check_number, no_effort};
+use super::sureness::{Case, Inquiry, figure, with_model_error};
+use crate::bounds::{self, Evidence};
+use crate::budget::{self, Found, Item, MOST_ITEMS, on_average};
+use crate::course::Course;
+use crate::draws::Spread;
+use crate::effort::{Effort, Paced, even_from, paced};
+use crate::error::{Error, Kind, Warning};
+use crate::power_duration::{LongRide, PowerDuration};
+use crate::quantity::{Figure, Quantity};
+use crate::ride::{Clock, Followed};
+use crate::scenario::{CourseKind, Scenario};
+use crate::solve::within;
+use crate::steady_ride::SteadyClock;
+use crate::subsets;
+pub use changes::Change;
+use changes::{Move, Parts, Plan};
+
+/// Which riders the usual candidates are for.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(rename_all = "snake_case")]
+pub enum Standing {
+    /// Riders who train already.
+    #[default]
+    Trained,
+    /// Riders who begin.
+    New,
+}
+
+/// How much of the question is answered.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(rename_all = "snake_case")]
+pub enum Portion {
+    /// All of it.
+    #[default]
+    All,
+    /// What each candidate saves.
+    Each,
+    /// The best set.
+    Best,
+}
+
+/// Something to work on or to buy.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(default, deny_unknown_fields)]
+pub struct Candidate {
+    /// The key of a usual candidate, or an empty text.
+    pub key: String,
+    /// What the rider calls it.
+    pub name: String,
+    /// What it changes.
+    pub changes: Vec<Change>,
+    /// The chance that it comes off, 0 to 1, whatever becomes of the others.
+    pub chance: f64,
+    /// What it costs, in the rider's own currency.
+    pub money: f64,
+    /// Hours that it takes every week.
+    pub hours_per_week: f64,
+    /// For how many weeks; all of them if left out.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "types", ts(optional))]
+    pub weeks: Option<f64>,
+    /// Hours that it takes once.
+    pub hours_once: f64,
+    /// Of candidates of one group only one is taken; an empty text for none. Two positions to ride in exclude each other.
+    pub group: String,
+    /// What its size rests on.
+    pub evidence: Evidence,
+    /// The key of a citation, or an empty text.
+    pub source: String,
+    /// On comfort, handling, or where the size comes from.
+    pub note: String,
+}
+
+impl Default for Candidate {
+    fn default() -> Self {
+        Self {
+            key: String::new(),
+            name: String::new(),
+            changes: Vec::new(),
+            chance: 1.0,
+            money: 0.0,
+            hours_per_week: 0.0,
+            weeks: None,
+            hours_once: 0.0,
+            group: String::new(),
+            evidence: Evidence::Assumed,
+            source: String::new(),
+            note: String::new(),
+        }
+    }
+}
+
+/// What the question takes.
+#[derive(Clone, Debug, Deserialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(default, deny_unknown_fields)]
+pub struct With {
+    /// The candidates; usual ones if left out.
+    #[cfg_attr(feature = "types", ts(optional))]
+    pub candidates: Option<Vec<Candidate>>,
+    /// Which riders the usual ones are for.
+    pub standing: Standing,
+    /// Money to spend, in the rider's own currency.
+    pub money: f64,
+    /// Hours to spend every week.
+    pub hours_per_week: f64,
+    /// For how many weeks.
+    pub weeks: f64,
+    /// How often each of the scenario's events is ridden; once each if left out.
+    pub times_ridden: Vec<f64>,
+    /// How much of it to answer.
+    pub part: Portion,
+    /// The most rides that the search for the best set works out at one asking.
+    pub rides_at_once: u32,
+    /// What earlier askings worked out, as they gave it.
+    pub so_far: Vec<f64>,
+}
+
+impl Default for With {
+    fn default() -> Self {
+        Self {
+            candidates: None,
+            standing: Standing::default(),
+            money: bounds::MONEY.default,
+            hours_per_week: bounds::HOURS_PER_WEEK.default,
+            weeks: bounds::WEEKS.default,
+            times_ridden: Vec::new(),
+            part: Portion::default(),
+            rides_at_once: bounds::RIDES_AT_ONCE.default as u32,
+            so_far: Vec::new(),
+        }
+    }
+}
+
+/// An event as it is ridden now.
+#[derive(Clone, Debug, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+pub struct NextGainEvent {
+    /// What the rider calls it.
+    pub name: String,
+    /// How far it is.
+    pub distance_m: f64,
+    /// How often it is ridden.
+    pub times_ridden: f64,
+    /// Finish time as the rider is, at the best even effort, the model's own error counted.
+    pub time_s: Figure,
+    /// Power of that ride.
+    pub power_w: f64,
+}
+
+/// What one candidate saves by itself. All events together means each as often as it is ridden.
+#[derive(Clone, Debug, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+pub struct Gain {
+    /// The candidate, filled up.
+    pub candidate: Candidate,
+    /// Hours that it takes in all.
+    pub hours: f64,
+    /// Seconds it saves over all events if it works; what is unsure of its size and of the rider is in the sd.
+    pub saves_s: Figure,
+    /// Seconds it saves on average, its chance counted; that it may not work is in the sd too.
+    pub expected_s: Figure,
+    /// Seconds it saves at each event, ridden once, if it works.
+    pub by_event_s: Vec<Figure>,
+    /// Seconds saved on average for a unit of money; `null` if it costs none.
+    pub expected_s_per_money: Option<f64>,
+    /// Seconds saved on average for an hour; `null` if it takes none.
+    pub expected_s_per_hour: Option<f64>,
+}
+
+/// The best set, and how it changes with the budgets.
+#[derive(Clone, Debug, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+pub struct BestSet {
+    /// Its candidates, by their places.
+    pub candidates: Vec<usize>,
+    /// What it costs.
+    pub money: f64,
+    /// Hours that it takes in all.
+    pub hours: f64,
+    /// Seconds it saves on average over all events, every chance counted; that things may not work is in the sd.
+    pub expected_s: Figure,
+    /// Seconds it saves if all of it works.
+    pub all_work_s: Figure,
+    /// What adding up its candidates' own averages would have said.
+    pub added_up_s: f64,
+    /// Seconds it saves on average at each event, ridden once.
+    pub by_event_s: Vec<f64>,
+    /// The best for each sum of money, the hours as given.
+    pub by_money: BudgetCurve,
+    /// The best for each number of hours, the money as given.
+    pub by_hours: BudgetCurve,
+    /// The least more money that buys more; `null` if none does.
+    pub next_money: Option<NextStep>,
+    /// The fewest more hours that buy more; `null` if none do.
+    pub next_hours: Option<NextStep>,
+}
+
+/// The best set as one budget grows from nothing: a staircase, each step from where it comes within reach.
+#[derive(Clone, Debug, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+pub struct BudgetCurve {
+    /// Money, or hours in all, from which a step holds.
+    pub budget: Vec<f64>,
+    /// Seconds that its set saves on average.
+    pub expected_s: Vec<f64>,
+    /// Its candidates.
+    pub candidates: Vec<Vec<usize>>,
+}
+
+/// What a little more would buy.
+#[derive(Clone, Debug, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+pub struct NextStep {
+    /// How much more of the budget it takes.
+    pub more: f64,
+    /// How many more seconds its set saves on average.
+    pub gains_s: f64,
+    /// Its candidates.
+    pub candidates: Vec<usize>,
+}
+
+/// How far the search for the best set is.
+#[derive(Clone, Debug, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+pub struct Searched {
+    /// Rides worked out.
+    pub done: u32,
+    /// Rides to work out.
+    pub of: u32,
+    /// Their times, to be sent with the next asking. They hold for other budgets and chances too.
+    pub so_far: Vec<f64>,
+}
+
+/// The answer.
+#[derive(Clone, Debug, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+pub struct Answer {
+    /// The events as they are ridden now.
+    pub events: Vec<NextGainEvent>,
+    /// What each candidate saves by itself, in the order given; none if only the best set was asked for.
+    pub candidates: Vec<Gain>,
+    /// The candidates' places, what saves most on average first.
+    pub ranked: Vec<usize>,
+    /// How far the search is; `null` if it was not asked for.
+    pub searched: Option<Searched>,
+    /// The best set; `null` until it is found.
+    pub best: Option<BestSet>,
+    /// Hours that the budget comes to in all.
+    pub budget_hours: f64,
+    /// What is doubtful.
+    pub warnings: Vec<Warning>,
+}
+
+/// Sets that save the same to this are worth the same, s.
+const TIE_S: f64 = 1e-3;
+/// Times of the search at all points together are no more than what one request can carry back.
+const MOST_TIMES: usize = 300_000;
+/// All rides at one asking are taken over about as many stretches: a second or so of work.
+const MOST_STRETCHES: f64 = 4e6;
+/// Up to so many stretches a ride of the search is followed; beyond, it is read off steady speeds, as the draws are.
+const MOST_STRETCHES_FOLLOWED: usize = 40;
+/// The group of all that name a position to ride in; groups with names come below it.
+const POSITION_GROUP: u32 = 1 << 31;
+/// Outputs of one event's spread: as the rider is, then with each candidate.
+const OUTPUTS: usize = MOST_ITEMS + 1;
+
+/// Answers the question.
+///
+/// What is best is the set that saves most seconds on average over all events, each as often as it is ridden: the finish
+/// times of all that may work together are recomputed together, at the best even effort, and weighed by their chances.
+/// Every set within the budgets is compared, so the best is exact to [`TIE_S`] for the times of the clock. Those are known at
+/// every set of candidates from rides at the points of [`crate::subsets`], which are the sets themselves where few
+/// candidates move a number; where many do, finish time is read off a polynomial in it that meets it within about 1e-7.
+///
+/// # Errors
+/// Names the field that is wrong, or says why the ride cannot be ridden.
+pub fn answer(request: Request<With>) -> Result<Answer, Error> {
+    let Request { scenario, with, warnings } = request;
+    let times_ridden = check(&scenario, &with)?;
+    let candidates = with.candidates.clone().unwrap_or_else(|| usual::candidates(with.standing));
+    check_candidates(&candidates)?;
+    // The length of a simple road is among the numbers in every event.
+    let first = scenario.events.first().map_or(bounds::DISTANCE_M.default, |event| event.distance_m);
+    let plan = Plan::new(&over(&scenario, first), &candidates)?;
+    let season = Season::new(&scenario, &plan, times_ridden)?;
+    let items = items(&candidates, &plan, with.weeks);
+    let budget_hours = with.hours_per_week * with.weeks;
+    let found = match with.part {
+        Portion::Each => None,
+        Portion::All | Portion::Best => Some(season.search(&items, [with.money, budget_hours], &with)?),
+    };
+    let gains = match with.part {
+        Portion::Best => Vec::new(),
+        Portion::All | Portion::Each => season.gains(&candidates, &items)?,
+    };
+    let mut ranked: Vec<usize> = Vec::new();
+    for (c, gain) in gains.iter().enumerate() {
+        let at = ranked.partition_point(|&other| gains[other].expected_s.value >= gain.expected_s.value);
+        ranked.insert(at, c);
+    }
+    let (searched, best) = found.map_or((None, None), |(searched, best)| (Some(searched), best));
+    Ok(Answer { events: season.events()?, candidates: gains, ranked, searched, best, budget_hours, warnings })
+}
+
+fn check(scenario: &Scenario, with: &With) -> Result<Vec<f64>, Error> {
+    check_number(&bounds::MONEY, "with.money", with.money)?;
+    check_number(&bounds::HOURS_PER_WEEK, "with.hours_per_week", with.hours_per_week)?;
+    check_number(&bounds::WEEKS, "with.weeks", with.weeks)?;
+    check_number(&bounds::RIDES_AT_ONCE, "with.rides_at_once", f64::from(with.rides_at_once))?;
+    for (i, times) in with.times_ridden.iter().enumerate() {
+        bounds::TIMES_RIDDEN.check(|| format!("with.times_ridden[{i}]"), *times)?;
+    }
+    match with.times_ridden.len() {
+        0 => Ok(vec![1.0; scenario.events.len()]),
+        n if n == scenario.events.len() => Ok(with.times_ridden.clone()),
+        _ => {
+            let message = "with.times_ridden needs one number for each of scenario.events.";
+            Err(Error::new(Kind::Conflict, "with.times_ridden", message))
+        }
+    }
+}
+
+fn check_candidates(candidates: &[Candidate]) -> Result<(), Error> {
+    if candidates.len() > MOST_ITEMS {
+        let message = format!("There are more than {MOST_ITEMS} candidates.");
+        return Err(Error::new(Kind::TooLarge, "with.candidates", message));
+    }
+    candidates.iter().enumerate().try_for_each(|(c, candidate)| changes::check(candidate, c))
+}
+
+impl Candidate {
+    /// Hours that it takes in all, in so many weeks.
+    fn hours(&self, weeks: f64) -> f64 {
+        self.hours_once + self.hours_per_week * self.weeks.map_or(weeks, |own| own.min(weeks))
+    }
+}
+
+fn items(candidates: &[Candidate], plan: &Plan, weeks: f64) -> Vec<Item> {
+    let item = |(candidate, moves): (&Candidate, &Vec<Move>)| {
+        let group = candidates.iter().position(|other| other.group == candidate.group);
+        let named = group.filter(|_| !candidate.group.is_empty()).map_or(0, |first| 1 << first);
+        let position = if moves.iter().any(|one| matches!(one, Move::Ride(_))) { POSITION_GROUP } else { 0 };
+        Item { chance: candidate.chance, costs: [candidate.money, candidate.hours(weeks)], groups: named | position }
+    };
+    candidates.iter().zip(&plan.moves).map(item).collect()
+}
+
+/// One event: the scenario on its road, as it is ridden now.
+struct Event {
+    scenario: Scenario,
+    course: Rc<Course>,
+    times_ridden: f64,
+    now: Paced,
+}
+
+/// The power–duration relation has a kink where the long-ride loss begins. A finish time close to it is the later of those by
+/// the relation's two smooth branches, each carried on beyond the kink, which a polynomial can follow.
+#[derive(Clone, Copy, Debug, PartialEq)]
+enum Branch {
+    Whole,
+    Short,
+    Long,
+}
+
+/// A finish time within this factor of the kink may come to lie on either side of it.
+const NEAR_KINK: f64 = 1.5;
+/// How far the later branch is carried on towards short rides.
+const CARRIED_ON: f64 = 20.0;
+
+impl Branch {
+    /// The branches of an event.
+    fn of(event: &Event, power: &PowerDuration) -> &'static [Self] {
+        match power.long_ride {
+            Some(long) if (event.now.time_s / long.from_s).ln().abs() < NEAR_KINK.ln() => &[Self::Short, Self::Long],
+            _ => &[Self::Whole],
+        }
+    }
+
+    /// The relation along this branch.
+    fn along(self, power: PowerDuration) -> PowerDuration {
+        match (self, power.long_ride) {
+            (Self::Short, _) => PowerDuration { long_ride: None, ..power },
+            // CP − A ln(t/T) is CP + A ln(T/T') − A ln(t/T').
+            (Self::Long, Some(long)) => {
+                let more_w = long.loss_w * CARRIED_ON.ln();
+                PowerDuration {
+                    cp_w: power.cp_w + more_w,
+                    peak_w: power.peak_w.map(|peak_w| peak_w + more_w),
+                    long_ride: Some(LongRide { from_s: long.from_s / CARRIED_ON, ..long }),
+                    ..power
+                }
+            }
+            (Self::Whole | Self::Long, _) => power,
+        }
+    }
+}
+
+/// All the rider's events, and what the candidates move in them.
+struct Season<'a> {
+    scenario: &'a Scenario,
+    plan: &'a Plan,
+    events: Vec<Event>,
+    /// The rides of the search at each point: an event, by its place, along a branch.
+    columns: Vec<(usize, Branch)>,
+    /// Whether the search follows its rides.
+    followed: bool,
+    /// Whether the rider's own doubts are worked out: not where that would take long.
+    rider_counts: bool,
+}
+
+/// What a set of moves saves, and what is unsure of it.
+#[derive(Default)]
+struct Saving {
+    by_event_s: Vec<f64>,
+    /// How one standard deviation of each of the rider's own numbers moves it, by event.
+    rider_s: Vec<Vec<f64>>,
+    /// How one standard deviation of each amount of the moves moves it, by event.
+    amounts_s: Vec<Vec<f64>>,
+}
+
+impl Saving {
+    /// A weighted sum over the events: what moves one event moves the others with it.
+    fn figure(&self, weights: &[f64]) -> Figure {
+        let sum = |values: &mut dyn Iterator<Item = f64>| values.zip(weights).map(|(v, w)| v * w).sum::<f64>();
+        let inputs = self.rider_s.first().map_or(0, Vec::len);
+        let rider = (0..inputs).map(|i| sum(&mut self.rider_s.iter().map(|by_input| by_input[i])));
+        let amounts = self.amounts_s.iter().map(|by_event| sum(&mut by_event.iter().copied()));
+        let sd = rider.chain(amounts).map(|moved| moved * moved).sum::<f64>().sqrt();
+        Figure { value: sum(&mut self.by_event_s.iter().copied()), sd }
+    }
+}
+
+/// The most stretches that the rider's own doubts are worked out over, all rides together.
+const MOST_STRETCHES_IN_DOUBT: usize = 20_000_000;
+
+impl<'a> Season<'a> {
+    fn new(scenario: &'a Scenario, plan: &'a Plan, times_ridden: Vec<f64>) -> Result<Self, Error> {
+        let event = |(event, times_ridden): (&crate::scenario::Event, f64)| {
+            let scenario = over(scenario, event.distance_m);
+            let course = Rc::new(scenario.course());
+            let setup = scenario.setup_on(scenario.riding_position, Rc::clone(&course)).ok_or_else(no_position)?;
+            let now = paced(&Followed, &setup, Effort::Even).map_err(no_effort)?;
+            let event = Event { scenario, course, times_ridden, now };
+            let branches = Branch::of(&event, &setup.power);
+            Ok((event, branches))
+        };
+        let events = scenario.events.iter().zip(times_ridden).map(event).collect::<Result<Vec<_>, Error>>()?;
+        let columns = events.iter().enumerate().flat_map(|(e, (_, branches))| branches.iter().map(move |&b| (e, b)));
+        let columns = columns.collect();
+        let events: Vec<Event> = events.into_iter().map(|(event, _)| event).collect();
+        let stretches = events.first().map_or(1, |event| event.course.segments.len());
+        let rides = events.len() * (plan.moves.len() + 1) * 2 * plan.numbers();
+        Ok(Self {
+            scenario,
+            plan,
+            events,
+            columns,
+            followed: stretches <= MOST_STRETCHES_FOLLOWED,
+            rider_counts: rides * stretches <= MOST_STRETCHES_IN_DOUBT,
+        })
+    }
+
+    fn times_ridden(&self) -> Vec<f64> {
+        self.events.iter().map(|event| event.times_ridden).collect()
+    }
+
+    /// Finish time on an event's road of a changed scenario in a position.
+    fn time_s(&self, clock: &dyn Clock, event: &Event, moved: &(Scenario, usize)) -> Result<f64, Error> {
+        Ok(self.paced_along(clock, event, Branch::Whole, moved, event.now.power_w)?.time_s)
+    }
+
+    /// The best even effort along a branch, from a guess at its power.
+    fn paced_along(
+        &self,
+        clock: &dyn Clock,
+        event: &Event,
+        branch: Branch,
+        (scenario, position): &(Scenario, usize),
+        guess_w: f64,
+    ) -> Result<Paced, Error> {
+        let course = if self.plan.course_moves { Rc::new(scenario.course()) } else { Rc::clone(&event.course) };
+        let mut setup = scenario.setup_on(*position, course).ok_or_else(no_position)?;
+        setup.power = branch.along(setup.power);
+        even_from(clock, &setup, guess_w).map_err(no_effort)
+    }
+
+    /// Outputs of an event: the finish time as the rider is, then with each of some sets of moves; spread by what is unsure
+    /// of the rider's own numbers.
+    fn spread(&self, event: &Event, sets: &[Vec<Move>]) -> Result<Spread<OUTPUTS>, Error> {
+        let outputs = |scenario: &Scenario, clock: &dyn Clock| -> Result<[f64; OUTPUTS], Error> {
+            let mut outputs = [0.0; OUTPUTS];
+            outputs[0] = self.time_s(clock, event, &(scenario.clone(), scenario.riding_position))?;
+            for (output, moves) in outputs[1..].iter_mut().zip(sets) {
+                *output = self.time_s(clock, event, &self.plan.moved(scenario, moves.iter()))?;
+            }
+            Ok(outputs)
+        };
+        if !self.rider_counts {
+            return Ok(Spread { base: outputs(&event.scenario, &Followed)?, by_input: Vec::new() });
+        }
+        let mut positions = vec![event.scenario.riding_position];
+        positions.extend(sets.iter().flatten().filter_map(|one| match one {
+            Move::Ride(position) => Some(*position),
+            _ => None,
+        }));
+        let inquiry = Inquiry::new(&event.scenario, &positions, &[]);
+        inquiry.spread(|case: &Case<'_>, clock: &dyn Clock| outputs(case.scenario(), clock))
+    }
+
+    fn events(&self) -> Result<Vec<NextGainEvent>, Error> {
+        let model = self.scenario.model_error_share.value;
+        let event = |(event, named): (&Event, &crate::scenario::Event)| {
+            let spread = self.spread(event, &[])?;
+            Ok(NextGainEvent {
+                name: named.name.clone(),
+                distance_m: named.distance_m,
+                times_ridden: event.times_ridden,
+                time_s: with_model_error(figure(&spread, |o| o[0]), model),
+                power_w: event.now.power_w,
+            })
+        };
+        self.events.iter().zip(&self.scenario.events).map(event).collect()
+    }
+
+    /// What sets of moves save: the values by rides that are followed, what is unsure by steady speeds.
+    fn savings(&self, sets: &[Vec<Move>]) -> Result<Vec<Saving>, Error> {
+        let mut savings: Vec<Saving> = sets.iter().map(|_| Saving::default()).collect();
+        for event in &self.events {
+            let spread = self.spread(event, sets)?;
+            for (k, saving) in savings.iter_mut().enumerate() {
+                saving.by_event_s.push(spread.base[0] - spread.base[k + 1]);
+                saving.rider_s.push(spread.by_input.iter().map(|o| o[0] - o[k + 1]).collect());
+            }
+        }
+        let clock = SteadyClock::default();
+        for (saving, moves) in savings.iter_mut().zip(sets) {
+            for (m, one) in moves.iter().enumerate() {
+                let Some(amount) = one.amount().filter(|amount| amount.sd > 0.0) else { continue };
+                let (low, high) = one.within_reach(amount.value - amount.sd, amount.value + amount.sd);
+                let time = |event: &Event, value: f64| {
+                    let mut moves = moves.clone();
+                    moves[m] = one.with_amount(value);
+                    self.time_s(&clock, event, &self.plan.moved(&event.scenario, moves.iter()))
+                };
+                let moved_s = self.events.iter().map(|event| match (time(event, low), time(event, high)) {
+                    (Ok(low_s), Ok(high_s)) if high > low => (low_s - high_s) * amount.sd / (high - low),
+                    _ => 0.0,
+                });
+                saving.amounts_s.push(moved_s.collect());
+            }
+        }
+        Ok(savings)
+    }
+
+    fn gains(&self, candidates: &[Candidate], items: &[Item]) -> Result<Vec<Gain>, Error> {
+        let savings = self.savings(&self.plan.moves)?;
+        let times_ridden = self.times_ridden();
+        let gain = |((candidate, item), saving): ((&Candidate, &Item), &Saving)| {
+            let saves_s = saving.figure(&times_ridden);
+            let Figure { value, sd } = saves_s;
+            let works = candidate.chance;
+            let expected_s =
+                Figure { value: works * value, sd: (works * sd * sd + works * (1.0 - works) * value * value).sqrt() };
+            let only =
+                |at: usize| -> Vec<f64> { (0..self.events.len()).map(|e| f64::from(u8::from(e == at))).collect() };
+            let per = |cost: f64| (cost > 0.0).then(|| expected_s.value / cost);
+            Gain {
+                candidate: candidate.clone(),
+                hours: item.costs[1],
+                saves_s,
+                expected_s,
+                by_event_s: (0..self.events.len()).map(|e| saving.figure(&only(e))).collect(),
+                expected_s_per_money: per(item.costs[0]),
+                expected_s_per_hour: per(item.costs[1]),
+            }
+        };
+        Ok(candidates.iter().zip(items).zip(&savings).map(gain).collect())
+    }
+
+    /// Works out the rides of the search as far as one asking goes, and the best set once they are all there.
+    fn search(&self, items: &[Item], limits: [f64; 2], with: &With) -> Result<(Searched, Option<BestSet>), Error> {
+        let parts = Parts::new(self.plan);
+        let columns = self.columns.len();
+        let points =
+            subsets::points(&parts.parts).filter(|points| points * columns <= MOST_TIMES).ok_or_else(|| {
+                let message =
+                    "These candidates change too many different numbers to compare every set of them; leave some out.";
+                Error::new(Kind::TooLarge, "with.candidates", message)
+            })?;
+        let of = points * columns;
+        let mut times = earlier(&with.so_far, of)?;
+        let stretches = self.events.first().map_or(1, |event| event.course.segments.len());
+        let rides = (with.rides_at_once as usize).min((MOST_STRETCHES / stretches as f64) as usize);
+        let clock: Box<dyn Clock> = if self.followed { Box::new(Followed) } else { Box::new(SteadyClock::default()) };
+        let until = (times.len() + rides.max(1)).min(of);
+        // A ride's power is close to that of the point before.
+        let mut guesses_w: Vec<f64> = self.columns.iter().map(|(event, _)| self.events[*event].now.power_w).collect();
+        while times.len() < until {
+            let numbers = subsets::numbers(&parts.parts, times.len() / columns);
+            let column = times.len() % columns;
+            let (event, branch) = self.columns[column];
+            let event = &self.events[event];
+            let moved = self.plan.at(&event.scenario, &parts, &numbers);
+            let ridden = self.paced_along(clock.as_ref(), event, branch, &moved, guesses_w[column]).map_err(|_| {
+                let message = "Together these changes leave a ride that cannot be ridden.";
+                Error::impossible("with.candidates", message)
+            })?;
+            guesses_w[column] = ridden.power_w;
+            times.push(ridden.time_s);
+        }
+        let best = if until < of { None } else { Some(self.best(&parts, items, limits, &times)?) };
+        Ok((Searched { done: until as u32, of: of as u32, so_far: times }, best))
+    }
+
+    /// Finish times of one event at every set of the changes in `of`.
+    fn event_times_s(&self, parts: &Parts, times: &[f64], event: usize, of: usize) -> Vec<f64> {
+        let mut later: Vec<f64> = Vec::new();
+        for (c, _) in self.columns.iter().enumerate().filter(|(_, column)| column.0 == event) {
+            let own: Vec<f64> = times.iter().skip(c).step_by(self.columns.len()).copied().collect();
+            let own = subsets::at_sets(&parts.parts, &own, of);
+            if later.is_empty() {
+                later = own;
+            } else {
+                later.iter_mut().zip(own).for_each(|(later, own)| *later = later.max(own));
+            }
+        }
+        later
+    }
+
+    /// Finish times of all events together, each as often as it is ridden, at every set of the changes in `of`.
+    fn season_times_s(&self, parts: &Parts, times: &[f64], of: usize) -> Vec<f64> {
+        // What is smooth may be added up before it is read off.
+        let smooth = |row: &[f64]| -> f64 {
+            let whole = self.columns.iter().zip(row).filter(|((_, branch), _)| *branch == Branch::Whole);
+            whole.map(|((event, _), time_s)| self.events[*event].times_ridden * time_s).sum()
+        };
+        let smooth: Vec<f64> = times.chunks_exact(self.columns.len()).map(smooth).collect();
+        let mut season = subsets::at_sets(&parts.parts, &smooth, of);
+        for (event, _) in self.columns.iter().filter(|(_, branch)| *branch == Branch::Short) {
+            let own = self.event_times_s(parts, times, *event, of);
+            let weight = self.events[*event].times_ridden;
+            season.iter_mut().zip(own).for_each(|(sum, time_s)| *sum += weight * time_s);
+        }
+        season
+    }
+
+    fn best(&self, parts: &Parts, items: &[Item], limits: [f64; 2], times: &[f64]) -> Result<BestSet, Error> {
+        let weights = self.times_ridden();
+        let items: Vec<Item> = parts.order.iter().map(|&c| items[c]).collect();
+        let mut worths = self.season_times_s(parts, times, (1 << items.len()) - 1);
+        let now_s = worths[0];
+        worths.iter_mut().for_each(|worth| *worth = now_s - *worth);
+        on_average(&mut worths, &items);
+        let Found { best, curves: [by_money, by_hours] } = budget::search(&worths, &items, limits, TIE_S);
+
+        let bits = |set: usize| (0..items.len()).filter(move |bit| set >> bit & 1 == 1);
+        let members = |set: usize| -> Vec<usize> {
+            let mut members: Vec<usize> = bits(set).map(|bit| parts.order[bit]).collect();
+            members.sort_unstable();
+            members
+        };
+        let taken: Vec<Item> = bits(best.set).map(|bit| items[bit]).collect();
+        let mean = |mut worths: Vec<f64>| {
+            on_average(&mut worths, &taken);
+            worths.last().copied().unwrap_or(f64::NAN)
+        };
+        let saved_at = |event: usize| {
+            let own = self.event_times_s(parts, times, event, best.set);
+            own[0] - mean(own)
+        };
+        let by_event_s: Vec<f64> = (0..self.events.len()).map(saved_at).collect();
+        let outcomes = self.season_times_s(parts, times, best.set);
+        let off_mean = |time_s: &f64| (now_s - time_s - best.worth).powi(2);
+        let by_chance_s = mean(outcomes.iter().map(off_mean).collect()).sqrt();
+        let candidates = members(best.set);
+        let together: Vec<Move> = candidates.iter().flat_map(|&c| self.plan.moves[c].iter().copied()).collect();
+        let all_work_s = match self.savings(&[together])?.first() {
+            Some(saving) => saving.figure(&weights),
+            None => Figure::default(),
+        };
+        let share = if all_work_s.value > 0.0 { within(best.worth / all_work_s.value, 0.0, 1.0) } else { 1.0 };
+        let next = |curve: &[budget::Choice], k: usize| {
+            let step = curve.iter().find(|step| step.costs[k] > limits[k] && step.worth > best.worth + TIE_S)?;
+            Some(NextStep {
+                more: step.costs[k] - limits[k],
+                gains_s: step.worth - best.worth,
+                candidates: members(step.set),
+            })
+        };
+        let curve = |curve: &[budget::Choice], k: usize| BudgetCurve {
+            budget: curve.iter().map(|step| step.costs[k]).collect(),
+            expected_s: curve.iter().map(|step| step.worth).collect(),
+            candidates: curve.iter().map(|step| members(step.set)).collect(),
+        };
+        Ok(BestSet {
+            money: best.costs[0],
+            hours: best.costs[1],
+            expected_s: Figure { value: best.worth, sd: by_chance_s.hypot(share * all_work_s.sd) },
+            all_work_s,
+            added_up_s: bits(best.set).map(|bit| worths[1 << bit]).sum(),
+            by_event_s,
+            next_money: next(&by_money, 0),
+            next_hours: next(&by_hours, 1),
+            by_money: curve(&by_money, 0),
+            by_hours: curve(&by_hours, 1),
+            candidates,
+        })
+    }
+}
+
+/// What earlier askings worked out.
+fn earlier(so_far: &[f64], of: usize) -> Result<Vec<f64>, Error> {
+    let plausible = |time_s: &f64| time_s.is_finite() && *time_s > 0.0;
+    if so_far.len() > of || !so_far.iter().all(plausible) {
+        let message = "with.so_far is not what an earlier asking of the same question gave.";
+        return Err(Error::new(Kind::Conflict, "with.so_far", message));
+    }
+    Ok(so_far.to_vec())
+}
+
+fn no_position() -> Error {
+    Error::impossible("scenario.positions", "There is no such position.")
+}
+
+/// The scenario on the same kind of road at another length: slopes and headings stay.
+fn over(scenario: &Scenario, distance_m: f64) -> Scenario {
+    let mut over = scenario.clone();
+    let course = &mut over.course;
+    match course.kind {
+        CourseKind::Simple => course.distance_m = Some(Quantity::exact(distance_m)),
+        CourseKind::Profile => {
+            let (Some(first), Some(last)) = (course.points.first().copied(), course.points.last().copied()) else {
+                return over;
+            };
+            let scale = distance_m / (last.distance_m - first.distance_m);
+            for point in &mut course.points {
+                point.distance_m = scale * (point.distance_m - first.distance_m);
+                point.elevation_m = first.elevation_m + scale * (point.elevation_m - first.elevation_m);
+            }
+        }
+    }
+    over
+}

@@ -1,0 +1,86 @@
+// @ts-check
+/** What to work on next: the budget, the best set, and the list of changes. */
+
+import { answerText, expect, figure, openQuestion, test, tool, type } from "./support/page.js";
+
+/** @import { Page } from "@playwright/test" */
+
+const ID = "next-gain";
+const HOURS = "Hours to spend every week, beyond what you do now";
+
+/** Opens a fold. @param {Page} page @param {string} id */
+async function unfold(page, id) {
+  await page.locator(`[data-fold="${id}"] > summary`).click();
+  return page.locator(`[data-fold="${id}"]`);
+}
+
+/** A change of the list, opened. @param {Page} page @param {string} name */
+async function change(page, name) {
+  const card = page.locator(".changes details").filter({ has: page.locator("summary", { hasText: name }) }).first();
+  await card.locator("summary").click();
+  return card;
+}
+
+test("without money and hours nothing of the usual list is taken, and the page says so", async ({ page }) => {
+  await openQuestion(page, ID);
+  await type(page, "Money to spend", "0");
+  await type(page, HOURS, "0");
+  await expect(page.locator(".claim")).toHaveText("Nothing on the list pays within this budget.");
+  await expect(figure(page)).toHaveText("0:00");
+});
+
+test("a currency is a label that the reader types", async ({ page }) => {
+  await openQuestion(page, ID);
+  await page.getByRole("textbox", { name: "Your currency" }).fill("€");
+  await expect(page.locator(".also").filter({ hasText: "It takes" })).toContainText("€");
+  await expect(page.getByRole("img", { name: "What each change saves" })).toBeVisible();
+});
+
+test("a chance is edited in the list, what is saved on average follows, and undo takes it back", async ({ page }) => {
+  await openQuestion(page, ID);
+  const before = await answerText(page);
+  await unfold(page, "list");
+  const card = await change(page, "Close-fitting clothing");
+  const chance = card.getByRole("spinbutton", { name: "Chance that it works" });
+  await chance.fill("5");
+  await chance.press("Tab");
+  await expect.poll(() => answerText(page)).not.toBe(before);
+  await tool(page, "Undo").click();
+  await expect.poll(() => answerText(page)).toBe(before);
+});
+
+test("changes are added, named, told what they change, and taken off", async ({ page }) => {
+  await openQuestion(page, ID);
+  const list = await unfold(page, "list");
+  const cards = page.locator(".changes details");
+  const usual = await cards.count();
+  await list.getByRole("button", { name: "Add a change" }).click();
+  await expect(cards).toHaveCount(usual + 1);
+  const card = await change(page, `change ${usual + 1}`);
+  await card.getByRole("textbox", { name: "Name" }).fill("Lighter wheels");
+  await card.getByRole("combobox", { name: "What it changes" }).selectOption({ label: "Mass" });
+  await expect(cards.last().locator("summary")).toContainText("Lighter wheels");
+  const size = cards.last().getByRole("spinbutton", { name: "By how much" });
+  await size.fill("-2 kg");
+  await size.press("Tab");
+  await expect(size).toHaveValue("−2");
+  await cards.last().getByRole("button", { name: "Take off the list" }).click();
+  await expect(cards).toHaveCount(usual);
+});
+
+test("new riders find a list of their own", async ({ page }) => {
+  await openQuestion(page, ID);
+  const list = await unfold(page, "list");
+  await list.getByRole("button", { name: "The usual list for new riders" }).click();
+  await expect(page.locator(".changes summary").filter({ hasText: "Eight weeks of regular training" })).toHaveCount(1);
+});
+
+test("an event that is not ridden does not count", async ({ page }) => {
+  await openQuestion(page, ID);
+  const before = await answerText(page);
+  const events = await unfold(page, "events");
+  const times = events.getByRole("spinbutton", { name: "How often 100 miles is ridden" });
+  await times.fill("0");
+  await times.press("Tab");
+  await expect.poll(() => answerText(page)).not.toBe(before);
+});

@@ -1,0 +1,26 @@
+// @ts-check
+/** What should I work on next? */
+
+/** @import { Question } from "./index.js" */
+/** @import { State } from "../state/history.js" */
+
+const ID = "next-gain";
+
+/**
+ * What each candidate saves; the best set takes longer and is asked for in the worker.
+ * @param {State} state
+ */
+export function request({ scenario, with: details }) {
+  const { currency: _, times_ridden, ...own } = details[ID];
+  const times = scenario.events.map((/** @type {unknown} */ _, /** @type {number} */ event) => times_ridden[event] ?? 1);
+  return { scenario, with: { ...own, times_ridden: times, part: "each" } };
+}
+
+/** @type {Question} */
+export const question = {
+  id: ID,
+  group: "decide",
+  defaults: { standing: "trained", money: 150, currency: "", hours_per_week: 2, weeks: 12, times_ridden: [] },
+  request,
+  load: () => import("./next-gain/view.js"),
+};

@@ -1,0 +1,67 @@
+// @ts-check
+/** Why savings are not added up, how the best set is found, and every figure as a table. */
+
+import { formula, subscript } from "../../parts/formula.js";
+import { html } from "../../parts/html.js";
+import { table } from "../../parts/table.js";
+import { book } from "../../words/index.js";
+import { citations, paragraph, symbols } from "../shared/worked-out.js";
+import { nameOf } from "./candidates.js";
+
+/** @import { Tools } from "../index.js" */
+/** @import { State } from "../../state/history.js" */
+/** @import { NextGainAnswer as Answer, BestSet } from "../../types/core.d.ts" */
+
+const words = book("next-gain");
+
+/** @param {Tools} tools @param {BestSet} best */
+export const whyGist = ({ units }, best) => words("whyGist", { together: units.time(best.expected_s.value), added: units.time(best.added_up_s) });
+
+/** @param {Tools} tools @param {BestSet} best */
+export function why({ units }, best) {
+  const outcomes = 1 << best.candidates.length;
+  return [
+    paragraph(words("whyText", { added: units.time(best.added_up_s), together: units.time(best.expected_s.value) })),
+    paragraph(words("whyChance", { outcomes: units.number(outcomes, { group: true }) })),
+    paragraph(words("whySure")),
+  ];
+}
+
+/** @param {Tools} tools @param {number} count */
+export function workedOut({ units }, count) {
+  const sets = 1 << count;
+  return html("div", {},
+    paragraph(words("howSets", { count, sets: units.number(sets, { group: true }) })),
+    paragraph(words("howMean")),
+    formula(words("howFormula"), ["E", "(", "S", ")", "=", subscript("∑", ["ω", "⊆", "S"]), "p", "(", "ω", ")", "[", "T", "(", "0", ")", "−", "T", "(", "ω", ")", "]"], { block: true }),
+    symbols([
+      ["S, ω", words("symbolSet")],
+      ["p", words("symbolChance")],
+      ["T", words("symbolTime")],
+    ]),
+    paragraph(words("howBest")),
+    paragraph(words("howSure")),
+    paragraph(words("howTable")),
+    citations(["jeukendrup-2001", "polanco-2020", "fintelman-2015", "underwood-2013", "beaumont-2018", "brownlie-2009", "smit-2023", "laursen-2002"]));
+}
+
+/** @param {Tools} tools */
+export function gainsTable({ units }) {
+  const grid = table({ caption: words("tableCaption"), thin: true });
+  return {
+    element: grid.element,
+    /** @param {State} state @param {Answer} answer */
+    update(state, { candidates, events, ranked }) {
+      const saved = (/** @type {number | null} */ seconds) => (seconds === null ? words("free") : units.number(seconds, { digits: 1 }));
+      grid.update({
+        columns: [words("change"), words("onAverage"), words("ifItWorks"), words("perMoney"), words("perHour"), ...events.map((event) => units.quantity("distance", event.distance_m, state.units))],
+        rows: ranked.map((c) => {
+          const gain = candidates[c];
+          return [nameOf(gain.candidate, c), units.time(gain.expected_s.value), `${units.time(gain.saves_s.value)} ${units.plusMinusTime(gain.saves_s.sd)}`, saved(gain.expected_s_per_money), saved(gain.expected_s_per_hour),
+            ...gain.by_event_s.map(({ value }) => units.time(value))];
+        }),
+      });
+    },
+    destroy: grid.destroy,
+  };
+}

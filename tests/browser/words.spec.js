@@ -16,7 +16,7 @@ const LANGUAGES = { de: { locale: "de-DE", name: "Deutsch" }, fr: { locale: "fr-
 /** Phrases that are the same in English and another language. */
 const SAME = ["miles mph", "W′ W prime"];
 /** Pages whose words are being written. */
-const COMING = ["power-curve"];
+const COMING = /** @type {string[]} */ ([]);
 const PAGES = ["start-here", ...questions.map(({ id }) => id)].filter((id) => !COMING.includes(id));
 
 /** @param {string} language */

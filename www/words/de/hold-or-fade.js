@@ -6,7 +6,7 @@ export default ({
   "ask": "{distance} auf {course}, {effort}, gibt es eine Haltung, die du halten kannst, {keptName}{kept}, und eine, die um {lowerBy} tiefer ist{lowName}. Wenn sie {how}{fading}{lapsing}: Lohnt sie sich?",
   "keptAt": "{pick}, mit ",
   "lowIn": " ({pick})",
-  "fadingAt": " ab {begins} und bei {complete} nur noch {tired} hat",
+  "fadingAt": " ab {begins} und bei {complete} {tired} erreicht",
   "lapsingFor": " für {share} der Fahrt, bei {cda}",
   "fade": "nachlässt",
   "lapses": "ab und zu verloren geht",

@@ -6,7 +6,7 @@ export default ({
   "ask": "{distance} de {course}, {effort}, il y a une position que tu peux tenir, {keptName}{kept}, et une plus basse de {lowerBy}{lowName}. Si elle {how}{fading}{lapsing}, vaut-elle la peine ?",
   "keptAt": "{pick}, à ",
   "lowIn": " ({pick})",
-  "fadingAt": " à {begins} et n’a plus que {tired} à {complete}",
+  "fadingAt": " à {begins} et atteint {tired} à {complete}",
   "lapsingFor": " pendant {share} du parcours, à {cda}",
   "fade": "commence à céder",
   "lapses": "se perd par moments",

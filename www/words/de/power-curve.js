@@ -133,7 +133,7 @@ export default ({
 
   // Positions.
   positions: "In jeder Haltung",
-  positionsGist: "CP {change} in {position}.",
+  positionsGist: "{position}: CP {change}.",
   positionsCaption: "Leistung gegenüber {base}, aus Belastungen in beiden.",
   positionsNone: "Gib Belastungen in zwei Haltungen an, um zu sehen, was eine Haltung an Leistung kostet.",
   positionColumn: "Haltung",

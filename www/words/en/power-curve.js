@@ -132,7 +132,7 @@ export default {
 
   // Positions.
   positions: "In each position",
-  positionsGist: "CP {change} in {position}.",
+  positionsGist: "{position}: CP {change}.",
   positionsCaption: "Power beside {base}, from efforts in each.",
   positionsNone: "Mark efforts in two positions to see what a position costs in power.",
   positionColumn: "Position",

@@ -133,7 +133,7 @@ export default ({
 
   // Positions.
   positions: "Dans chaque position",
-  positionsGist: "CP {change} en {position}.",
+  positionsGist: "{position} : CP {change}.",
   positionsCaption: "Puissance par rapport à {base}, d’après des efforts dans chacune.",
   positionsNone: "Indique des efforts dans deux positions pour voir ce qu’une position coûte en puissance.",
   positionColumn: "Position",

@@ -2,6 +2,7 @@
 /** The tools of the page: top bar, the phone's bar and menu, and their keys. The buttons stand in the HTML; `data-tool` says what each does. */
 
 import { openDialog } from "../sheet/dialog.js";
+import { say as setText, set } from "../parts/html.js";
 import { unitsInBrief } from "../units.js";
 import { book } from "../words/index.js";
 import { h } from "./dom.js";
@@ -49,10 +50,9 @@ export function createBar({ store, questions }, tools, go) {
       for (const button of buttons) {
         if (button.dataset.tool === "undo") button.disabled = !store.canUndo();
         if (button.dataset.tool === "redo") button.disabled = !store.canRedo();
-        if (button.dataset.tool === "units" && button.textContent !== unitsInBrief(units)) {
-          button.textContent = unitsInBrief(units);
-          button.setAttribute("aria-label", say("units_now", { units: unitsInBrief(units) }));
-        }
+        if (button.dataset.tool !== "units") continue;
+        setText(button, unitsInBrief(units));
+        set(button, { "aria-label": say("units_now", { units: unitsInBrief(units) }) });
       }
     },
   };

@@ -71,13 +71,8 @@ export async function open(name) {
 
 /** @param {Language} wanted @param {string} name @returns {Promise<Record<string, Template>>} */
 async function fetchBook(wanted, name) {
-  try {
-    // The build makes a part of its own of each file that this can mean.
-    return typeset((await import(`./${wanted}/${name}.js`)).default, wanted);
-  } catch (error) {
-    if (error instanceof Error && error.message.startsWith("Module not found in bundle")) return {};
-    throw error;
-  }
+  // The build makes a part of its own of each file that this can mean.
+  return typeset((await import(`./${wanted}/${name}.js`)).default, wanted);
 }
 
 /** French sets a space that does not break before double signs and inside its quotes; the books are written with plain ones. @param {Record<string, Template>} texts @param {Language} wanted @returns {Record<string, Template>} */

@@ -10,8 +10,8 @@ import { book, language } from "./words/index.js";
 /** @typedef {{ distance: "mi"|"km", wind: "mph"|"km/h"|"m/s", temperature: "C"|"F", pressure: "hPa"|"inHg", mass: "kg"|"lb", height: "m"|"ft" }} Units */
 /**
  * What a number measures, which decides the units it can be read in.
- * @typedef {"distance"|"speed"|"wind"|"temperature"|"pressure"|"mass"|"height"|"length"|"area"|"power"|"work"|"force"|
- *   "force_per_speed"|"acceleration"|"density"|"duration"|"clock"|"angle"|"share"|"ratio"|"coefficient"|"grade"} Kind
+ * @typedef {"distance"|"speed"|"wind"|"temperature"|"pressure"|"mass"|"height"|"length"|"fit_length"|"body_length"|"area"|"power"|"work"|"force"|
+ *   "force_per_speed"|"acceleration"|"density"|"duration"|"clock"|"cadence"|"angle"|"joint_angle"|"turning"|"share"|"ratio"|"coefficient"|"grade"} Kind
  */
 /**
  * A unit: `shown = si * per_si + offset`. Signs that differ between languages stand in the book, as all names do.
@@ -57,6 +57,8 @@ const UNITS = {
 /** @type {Record<string, UnitRow>} */
 const FIXED = {
   length: { symbol: "m", per_si: 1, digits: 4, step: 0.05 },
+  fit_length: { symbol: "mm", per_si: 1000, digits: 1, step: 1 },
+  body_length: { symbol: "cm", per_si: 100, digits: 1, step: 1 },
   area: { symbol: "m²", per_si: 1, digits: 3, step: 0.001, also: ["m2"] },
   power: { symbol: "W", per_si: 1, digits: 0, step: 1 },
   work: { symbol: "kJ", per_si: 1 / 1000, digits: 1, step: 0.5 },
@@ -67,6 +69,9 @@ const FIXED = {
   duration: { symbol: "min", per_si: 1 / 60, digits: 1, step: 1 },
   clock: { symbol: "", per_si: 1, digits: 0, step: 10 },
   angle: { symbol: "°", per_si: 1, digits: 0, step: 5, tight: true, also: ["deg"] },
+  cadence: { symbol: "rpm", per_si: 1, digits: 0, step: 1 },
+  joint_angle: { symbol: "°", per_si: 1, digits: 1, step: 0.5, tight: true, also: ["deg"] },
+  turning: { symbol: "°/s", per_si: 1, digits: 0, step: 1 },
   share: { symbol: "%", per_si: 100, digits: 1, step: 1 },
   grade: { symbol: "%", per_si: 100, digits: 2, step: 0.1 },
   ratio: { symbol: "", per_si: 1, digits: 3, step: 0.01 },
@@ -78,6 +83,9 @@ const KIND_BY_NAME = {
   distance_m: "distance", elevation_m: "height", altitude_m: "height", speed_m_s: "speed", wind_speed_m_s: "wind", rider_wind_m_s: "wind",
   reference_airspeed_m_s: "speed", time_s: "clock", grade: "grade", rolling_coefficient: "coefficient", drivetrain_efficiency: "share",
   relative_humidity: "share", share: "share", held_share: "share", power_change: "share", cda_change: "share", model_error_share: "share",
+  crank_m: "fit_length", saddle_height_m: "fit_length", bar_drop_m: "fit_length", hip_above_saddle_m: "fit_length", cadence_rpm: "cadence",
+  stature_m: "body_length", thigh_m: "body_length", shank_m: "body_length", foot_m: "body_length", trunk_m: "body_length", upper_arm_m: "body_length",
+  seat_angle_deg: "joint_angle", torso_deg: "joint_angle", ankle_deg: "joint_angle", foot_pitch_deg: "joint_angle", foot_swing_deg: "joint_angle",
   w_prime_factor: "ratio", cp_factor: "ratio", ratio: "ratio", shelter_factor: "ratio", bearing_drag_n_s_per_m: "force_per_speed",
 };
 /** Otherwise the SI unit at the end of the name tells. Longest endings first. @type {[string, Kind][]} */

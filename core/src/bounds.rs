@@ -255,6 +255,38 @@ fields! {
         "How often an event is ridden.";
     RIDES_AT_ONCE = "with.rides_at_once", "", 1.0..1000000.0, 1.0..1000000.0, 50000.0, 0.0, 1000.0, Assumed, "",
         "The most rides that one asking works out.";
+    STATURE_M = "with.stature_m", "m", 1.2..2.3, 1.5..2.05, 1.75, 0.01, 0.01, Assumed, "",
+        "Standing height, from which segment lengths that are not given are guessed.";
+    THIGH_M = "with.thigh_m", "m", 0.2..0.7, 0.33..0.53, 0.42875, 0.013, 0.005, FromMemory, "drillis-1966",
+        "Hip joint to knee; left out, 0.245 of the stature ± 3 %: a guess.";
+    SHANK_M = "with.shank_m", "m", 0.2..0.7, 0.33..0.53, 0.4305, 0.013, 0.005, FromMemory, "drillis-1966",
+        "Knee to ankle; left out, 0.246 of the stature ± 3 %: a guess.";
+    FOOT_M = "with.foot_m", "m", 0.05..0.3, 0.1..0.2, 0.14875, 0.0045, 0.005, Assumed, "",
+        "Ankle to pedal axle; left out, 0.085 of the stature ± 3 %: a guess, and where the cleat sits decides.";
+    TRUNK_M = "with.trunk_m", "m", 0.3..0.8, 0.42..0.62, 0.504, 0.015, 0.005, FromMemory, "drillis-1966",
+        "Hip joint to shoulder joint; left out, 0.288 of the stature ± 3 %: a guess.";
+    UPPER_ARM_M = "with.upper_arm_m", "m", 0.15..0.5, 0.26..0.4, 0.3255, 0.01, 0.005, FromMemory, "drillis-1966",
+        "Shoulder joint down to the pads, the upper arm upright; left out, 0.186 of the stature ± 3 %: a guess.";
+    HIP_ABOVE_SADDLE_M = "with.hip_above_saddle_m", "m", 0.0..0.15, 0.03..0.1, 0.065, 0.01, 0.005, Assumed, "",
+        "The hip joint's centre beyond the top of the saddle, along the line from the crank's axle.";
+    ANKLE_DEG = "with.ankle_deg", "°", 70.0..175.0, 100.0..150.0, 130.0, 5.0, 1.0, Assumed, "",
+        "Between shank and the line from ankle to pedal, for an ankle that does not move.";
+    FOOT_PITCH_DEG = "with.foot_pitch_deg", "°", 0.0..85.0, 25.0..65.0, 45.0, 5.0, 1.0, Assumed, "",
+        "How far the line from ankle to pedal points below the horizontal, in the mean, for an ankle that moves.";
+    FOOT_SWING_DEG = "with.foot_swing_deg", "°", 0.0..40.0, 0.0..25.0, 12.0, 4.0, 1.0, Assumed, "",
+        "How far that line swings to either side of its mean over a turn.";
+    CADENCE_RPM = "with.cadence_rpm", "rpm", 20.0..200.0, 60.0..120.0, 90.0, 0.0, 1.0, CommonPractice, "",
+        "Turns of the crank a minute.";
+    CRANK_M = "with.crank_m", "m", 0.1..0.22, 0.145..0.185, 0.17, 0.0, 0.0025, CommonPractice, "",
+        "Axle to pedal axle.";
+    SADDLE_HEIGHT_M = "with.saddle_height_m", "m", 0.4..1.05, 0.58..0.85, 0.72, 0.0, 0.001, FromMemory, "",
+        "Crank's axle to the top of the saddle along the seat line; the default puts the saddle top at the classic 96 % of the hip's standing height above a pedal at the bottom.";
+    SEAT_ANGLE_DEG = "with.seat_angle_deg", "°", 55.0..100.0, 68.0..86.0, 76.0, 0.0, 0.5, CommonPractice, "",
+        "Effective: of the line from the crank's axle to the hip joint's centre, above the horizontal behind.";
+    TORSO_DEG = "with.torso_deg", "°", -20.0..90.0, 0.0..40.0, 16.0, 1.0, 1.0, CommonPractice, "",
+        "Of the line from hip joint to shoulder joint, above the horizontal; published tests used 0 to 24°.";
+    BAR_DROP_M = "with.bar_drop_m", "m", -0.3..0.4, -0.05..0.25, 0.1, 0.0, 0.005, CommonPractice, "",
+        "From the top of the saddle straight down to the height of the arm pads.";
     DRAWS = "with.draws", "", 0.0..100000.0, 0.0..100000.0, 10000.0, 0.0, 1000.0, CommonPractice, "",
         "How many draws a comparison takes; none leaves it at first order, and a course of very many points gets fewer.";
 }

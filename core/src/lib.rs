@@ -16,6 +16,8 @@ pub mod effort;
 pub mod error;
 #[cfg(feature = "all")]
 pub mod fit;
+#[cfg(feature = "all")]
+pub mod kinematics;
 pub mod position;
 pub mod power_duration;
 #[cfg(feature = "all")]

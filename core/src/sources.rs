@@ -43,6 +43,8 @@ sources! {
         "Air about 20 % thinner at 2300 m.";
     "beaumont-2018", Abstract, "Beaumont F, Taiar R, Polidori G, Trenchard H, Grappe F. Aerodynamic study of time-trial helmets in cycling racing using CFD analysis. J Biomech 2018;67:1–8.",
         "Up to 6.4 % of drag between two head positions; less than 1.5 % between helmet shapes with the head kept still (15 m/s, computed flow).";
+    "bini-2011", Abstract, "Bini R, Hume PA, Croft JL. Effects of bicycle saddle height on knee injury risk and cycling performance. Sports Med 2011;41(6):463–476.",
+        "A knee 25 to 30° short of straight at the bottom is advised; evidence on injury is limited.";
     "brownlie-2009", Abstract, "Brownlie L et al. Streamlining the time trial apparel of cyclists. Sports Technol 2009;2(1–2):53–60.",
         "A suit that cuts drag by 3.9 % saves about 44 s over 55 km.";
     "clark-2018", Abstract, "Effects of two hours of heavy-intensity exercise on the power–duration relationship. Med Sci Sports Exerc 2018 (authors from memory: Clark IE et al.).",
@@ -53,6 +55,8 @@ sources! {
         "Above 14 m/s on the level about 90 % of the power goes into the air.";
     "drake-2024", Abstract, "Drake JP, Finke A, Ferguson RA. Eur J Appl Physiol 2024;124(2):507–526 (title not in the record read).",
         "A power law describes efforts under 2 and over 15 minutes better than the hyperbola.";
+    "drillis-1966", FromMemory, "Drillis R, Contini R. Body segment parameters. New York University, 1966, as in Winter DA. Biomechanics and Motor Control of Human Movement.",
+        "Lengths of body segments as shares of the stature; the attribution was read, the shares are from memory.";
     "dynamic-parameter", Abstract, "Abstract on W′ balance whose parameters change during the ride, with twelve sets of three-minute tests; its authors are not in the record that was read.",
         "W′ 16.9 ± 3.2 kJ, CP 282 ± 44 W.";
     "faulkner-2021", Abstract, "Faulkner SH, Jobling P. The effect of upper-body positioning on the aerodynamic–physiological economy of time-trial cycling. Int J Sports Physiol Perform 2021;16(1):51–58.",
@@ -75,6 +79,8 @@ sources! {
         "Highly trained cyclists, four weeks of intervals: 40-km trial 4.4 to 5.8 % better, peak aerobic power 3.0 to 6.2 % higher.";
     "martin-1998", FromMemory, "Martin JC, Milliken DL, Cobb JE, McFadden KL, Coggan AR. Validation of a mathematical model for road cycling power. J Appl Biomech 1998;14(3):276–291.",
         "The power balance on the road; its validation (R² 0.97, standard error 2.7 W) was read, its constants are from memory.";
+    "martin-2007", Abstract, "Martin JC, Davidson CJ, Pardyjak ER. Understanding sprint-cycling performance: the integration of muscle power, resistance, and modeling. Int J Sports Physiol Perform 2007;2:5–21.",
+        "Crank length is no factor in power from 165 to 180 mm.";
     "monod-1965", SecondHand, "Monod H, Scherrer J. Ergonomics 1965;8:329–338 (title not in the record read).",
         "Critical power.";
     "morton-1996", Abstract, "Morton RH. Ergonomics 1996;39:611–619 (title not in the record read).",
@@ -93,6 +99,8 @@ sources! {
         "The power–duration relation for seconds to hours.";
     "romcke-2019", Abstract, "Rømcke E et al. Simulation model for road cycling time trials with a non-constant drag area. Proc. icSPORTS 2019.",
         "Models missed real finish times by 3.87 % on average, 3.22 % with a CdA that changes with speed.";
+    "saddle-economy-2013", Abstract, "Preferred versus recommended saddle height for optimal cycling economy. Thesis record, Arizona State University, 2013.",
+        "A knee set 25° short of straight at rest was 29.0 ± 4.6° short when pedalling.";
     "skiba-2012", FromMemory, "Skiba PF et al. Med Sci Sports Exerc 2012;44(8):1526–1532.",
         "W′ balance in integral form, and the time constant of its recovery.";
     "skiba-2015", Abstract, "Skiba PF et al. Eur J Appl Physiol 2015;115(4):703–713 (title not in the record read).",

@@ -20,6 +20,7 @@ const core = {
   "power-or-drag": { with: (own) => own, figure: ({ difference_s }) => clock(difference_s.value) },
   "power-curve": { with: (own) => own, figure: ({ power_w }) => power_w.value.toFixed(0) },
   "next-gain": { with: ({ currency: _, ...own }) => own, figure: ({ best }) => clock(best.expected_s.value) },
+  "leg-room": { with: (own) => own, figure: ({ difference }) => `${Math.abs(difference.tightest_hip_deg.value).toFixed(1)}°` },
   "finish-time": { with: (own) => own, figure: ({ time_s }) => clock(time_s.value) },
   "hold-or-fade": { with: ({ low, steady, effort }) => ({ low, steady, effort }), figure: ({ difference_s }) => clock(difference_s.value) },
 };

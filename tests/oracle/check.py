@@ -8,6 +8,7 @@ from pathlib import Path
 from tempfile import TemporaryDirectory
 
 import density
+import linkage
 import published
 import steady
 from generate import DATA, HERE, PUBLISHED, generate
@@ -21,6 +22,7 @@ SOLVED_PARTS = ("expected", "powers_w")
 COMPUTED_COLUMNS = {
     "steady.csv": set(steady.OUTPUTS),
     "density.csv": set(density.OUTPUTS),
+    "linkage.csv": set(linkage.OUTPUTS),
     **{f"{topic.__name__}.csv": set(topic()[1]) for topic in published.TOPICS},
 }
 

@@ -5,6 +5,7 @@ from pathlib import Path
 import density
 import even
 import gains
+import linkage
 import power_fits
 import published
 import rides
@@ -18,7 +19,7 @@ PUBLISHED = HERE.parent / "published"
 def generate(data, tables):
     for folder in (data, tables):
         folder.mkdir(parents=True, exist_ok=True)
-    for oracle in (steady, density, rides, even, gains, power_fits):
+    for oracle in (steady, density, rides, even, gains, linkage, power_fits):
         oracle.write(data)
     published.write(tables)
 

@@ -476,6 +476,82 @@ def power_fits():
     return fits.power_fits(checked)
 
 
+# Legs
+
+# Stature 1.80 m: thigh 0.441 m, shank 0.4428 m, ankle to pedal 0.153 m; seat angle 76 degrees; hip to pedal 0.98084 m at full
+# reach; a frozen ankle of 130 degrees, or a foot that points 45 degrees down and swings by 12; 90 turns a minute; torso level.
+LEG_SOURCE = "computed in 40-digit arithmetic (mpmath 1.3.0; closed-form positions; extremes at roots of the analytic rates); no published table was found"
+LEG_PRINTED = "printed to ten digits"
+LEG_EXTREMES = ["tightest_hip_deg", "straightest_knee_deg", "most_bent_knee_deg", "rising_rad_s", "falling_rad_s", "rising_rad_s2", "falling_rad_s2"]
+LEGS = [
+    ("frozen", 0.165, (14.51866564, 148.5066965, 68.65230379, 3.526850902, -4.631277673, 82.85207362, -43.30019098),
+     (18.62637819, 166, 346, 304.3639445, 120.2987890, 166.3744903, 16.54303149)),
+    ("frozen", 0.170, (13.31821238, 148.5066965, 67.11392565, 3.637491503, -4.730708658, 84.83815574, -45.05521444),
+     (18.77976789, 166, 346, 305.9002638, 120.3361205, 166.3606426, 16.01935466)),
+    ("frozen", 0.175, (12.11595447, 148.5066965, 65.59173349, 3.751845946, -4.829167536, 86.79348187, -46.87809765),
+     (18.91577385, 166, 346, 307.3736200, 120.3591788, 166.3475053, 15.49246666)),
+    ("moving", 0.165, (24.12555984, 152.3237950, 72.21546485, 3.094429971, -4.169162264, 58.68420956, -42.50161018),
+     (24.76662513, 164.6174324, 347.2354860, 318.2101947, 115.6166921, 164.9764035, 23.99614729)),
+    ("moving", 0.170, (23.03788190, 152.3173907, 70.63055267, 3.220242996, -4.270518322, 60.04033381, -44.50712984),
+     (25.29682156, 164.8457422, 347.4711059, 320.2045299, 115.8926822, 165.1870124, 23.61344695)),
+    ("moving", 0.175, (21.94599619, 152.3121829, 69.06091207, 3.352233027, -4.371254975, 61.37540200, -46.60762197),
+     (25.78753423, 165.0635225, 347.6982862, 322.0654694, 116.1409066, 165.3870943, 23.21273215)),
+]
+LEG_MOMENTS = [
+    ("frozen", 0, 0.2300826694, 0.6736253264, -14.86420063, 68.09006210, 1.531565927, -41.44925159),
+    ("frozen", 90, 0.1781865738, 0.5536329869, -31.91228864, 108.8444051, -4.240971407, -16.10013416),
+    ("frozen", 180, -0.01786135337, 0.3834053453, -66.15240481, 145.7802923, 0.3128742487, 58.42563574),
+    ("frozen", 270, 0.1152906056, 0.4745374322, -45.07042672, 91.83554470, 3.209851375, 9.835234929),
+    ("moving", 0, 0.2010329746, 0.5951331350, -25.75448516, 71.46135070, 1.953727497, -35.43394165),
+    ("moving", 90, 0.1494406761, 0.5128180843, -38.40171276, 114.3171154, -3.866991441, -15.90386913),
+    ("moving", 180, -0.03745481668, 0.3753014536, -68.90744451, 149.7156853, -0.04951709754, 45.94605978),
+    ("moving", 270, 0.06764112062, 0.4333568006, -53.25974103, 96.80199641, 2.520568886, 9.225461371),
+]
+# From cranks of 170 mm: change of crank, saddle (m), seat angle and torso (degrees); then of the tightest hip and the straightest knee.
+LEG_CHANGES = [
+    ("crank -5 mm and saddle up 5 mm", -0.005, 0.005, 0, 0, {"frozen": (1.200, 0), "moving": (1.088, "")}),
+    ("crank -5 mm", -0.005, 0, 0, 0, {"frozen": (0.652, -3.22), "moving": (0.654, -2.57)}),
+    ("saddle up 5 mm", 0, 0.005, 0, 0, {"frozen": (0.549, 3.87), "moving": (0.436, 2.84)}),
+    ("seat angle +1 degree", 0, 0, 1, 0, {"frozen": (1.000, 0), "moving": (1.420, 0.75)}),
+    ("torso +1 degree", 0, 0, 0, 1, {"frozen": (1.000, 0), "moving": (1.000, 0)}),
+]
+
+
+def leg_extremes():
+    inputs = ["case", "ankle", "crank_m"]
+    outputs = [column for name in LEG_EXTREMES for column in (name, f"{name}_at_deg")]
+    rows = []
+    for ankle, crank, values, places in LEGS:
+        row = {"case": f"{ankle} ankle on {crank * 1000:.0f} mm", "ankle": ankle, "crank_m": crank}
+        for name, value, place in zip(LEG_EXTREMES, values, places):
+            row |= {name: value, f"{name}_at_deg": place}
+        rows.append(checked(row, LEG_SOURCE, 1e-9, LEG_PRINTED))
+    return inputs, outputs, rows
+
+
+def leg_moments():
+    inputs = ["case", "ankle", "crank_deg"]
+    outputs = ["knee_x_m", "knee_y_m", "thigh_deg", "knee_deg", "thigh_rad_s", "thigh_rad_s2"]
+    rows = []
+    for ankle, crank, *values in LEG_MOMENTS:
+        row = {"case": f"{ankle} ankle at {crank} degrees", "ankle": ankle, "crank_deg": crank, **dict(zip(outputs, values))}
+        rows.append(checked(row, LEG_SOURCE, 1e-9, LEG_PRINTED))
+    return inputs, outputs, rows
+
+
+def leg_changes():
+    inputs = ["case", "ankle", "crank_change_m", "saddle_change_m", "seat_angle_change_deg", "torso_change_deg"]
+    outputs = ["tightest_hip_change_deg", "straightest_knee_change_deg"]
+    rows = []
+    for name, crank, saddle, seat, torso, found in LEG_CHANGES:
+        for ankle, (hip, knee) in found.items():
+            row = dict(zip(inputs, (f"{ankle} ankle: {name}", ankle, crank, saddle, seat, torso)))
+            rows.append(checked(row | {"tightest_hip_change_deg": hip}, LEG_SOURCE, 0.0005001, "printed to 0.001 degrees", "absolute"))
+            if knee != "":
+                rows.append(checked(row | {"straightest_knee_change_deg": knee}, LEG_SOURCE, 0.005001, "printed to 0.01 degrees", "absolute"))
+    return inputs, outputs, rows
+
+
 # Figures printed by others
 
 def printed_figures():
@@ -506,7 +582,8 @@ def printed_figures():
 
 TOPICS = [moist_air_density, moist_air_terms, dew_point_density, saturation_pressure, standard_atmosphere, course_pressure, gravity,
           wind_profile, wind_geometry, steady_speed, sensitivity, ten_per_cent, averaging_traps, altitude_times,
-          w_prime_balance, power_duration, critical_power, least_squares, power_fits, printed_figures]
+          w_prime_balance, power_duration, critical_power, least_squares, power_fits, leg_extremes, leg_moments, leg_changes,
+          printed_figures]
 
 
 def write(folder):

@@ -1,6 +1,7 @@
 //! The core against SciPy and CoolProp: the rows that `tests/oracle` computed independently of this code.
 
 use fasterby_core::air::{Moisture, RoadWind, density_kg_m3};
+use fasterby_core::kinematics::{Ankle, Extremes, Leg, Linkage, Seat};
 use fasterby_core::resistance::{DragShape, Machine, Stretch, slope};
 use fasterby_tests::{Row, Table, answer, value};
 use serde_json::Value;
@@ -16,6 +17,11 @@ const DENSITY: f64 = 1e-9;
 /// CIPM-2007 and the real-gas mixture of CoolProp differ by no more than this from 0 to 40 °C; below 0 °C CoolProp's
 /// humidity is over ice.
 const DENSITY_OF_REAL_GAS: f64 = 1e-4;
+
+/// Both arithmetics lose a few digits where the knee is nearly straight; the third rate loses the most.
+const LEG: f64 = 1e-9;
+/// An extreme lies where the next rate vanishes, and that is known to rounding.
+const LEG_PLACE_DEG: f64 = 1e-7;
 
 fn yaw_table(text: &str) -> Vec<(f64, f64)> {
     text.split(';')
@@ -140,4 +146,45 @@ fn fitted_power_curves_agree_with_scipy() {
 #[wasm_bindgen_test(unsupported = test)]
 fn savings_of_changes_together_and_the_best_set_agree_with_a_brute_force_search() {
     agree(include_str!("../oracle/data/gains.json"));
+}
+
+#[wasm_bindgen_test(unsupported = test)]
+fn legs_agree_with_thirty_digit_arithmetic() {
+    for row in Table::new(include_str!("../oracle/data/linkage.csv")).rows() {
+        let case = row.text("case");
+        let radians = |name: &str| row.number(name).to_radians();
+        let ankle = match row.optional("ankle_deg") {
+            Some(degrees) => Ankle::Frozen { angle_rad: degrees.to_radians() },
+            None => Ankle::Moving { pitch_rad: radians("foot_pitch_deg"), swing_rad: radians("foot_swing_deg") },
+        };
+        let [thigh_m, shank_m, foot_m, crank_m, hip_m] =
+            ["thigh_m", "shank_m", "foot_m", "crank_m", "hip_m"].map(|name| row.number(name));
+        let leg = Leg { thigh_m, shank_m, foot_m, ankle };
+        let linkage = Linkage::new(leg, Seat { crank_m, hip_m, angle_rad: radians("seat_angle_deg") });
+        let compare = |name: &str, got: f64| {
+            let want = row.number(name);
+            assert!((got - want).abs() <= LEG * want.abs().max(1.0), "{case}: {name} is {got}, expected {want}");
+        };
+
+        let at = linkage.at(radians("crank_deg"));
+        compare("thigh_deg", at.thigh_rad.to_degrees());
+        compare("knee_deg", at.knee_rad.to_degrees());
+        for (name, rate) in ["thigh_rate", "thigh_second_rate", "thigh_third_rate"].into_iter().zip(at.thigh_rates) {
+            compare(name, rate);
+        }
+
+        let turn = linkage.turn().unwrap_or_else(|missing| panic!("{case}: {missing:?}"));
+        let compare_extremes = |name: &str, Extremes { least, greatest }: Extremes| {
+            for (which, (place, value)) in [("least", least), ("greatest", greatest)] {
+                compare(&format!("{which}_{name}"), if name.ends_with("_deg") { value.to_degrees() } else { value });
+                let want = row.number(&format!("{which}_{name}_at_deg"));
+                let apart = (place.to_degrees() - want + 180.0).rem_euclid(360.0) - 180.0;
+                assert!(apart.abs() <= LEG_PLACE_DEG, "{case}: {which} {name} lies {apart}° from {want}°");
+            }
+        };
+        compare_extremes("thigh_deg", turn.thigh_angle());
+        compare_extremes("knee_deg", turn.knee_angle());
+        compare_extremes("thigh_rate", turn.thigh_rate());
+        compare_extremes("thigh_second_rate", turn.thigh_second_rate());
+    }
 }

@@ -10,6 +10,7 @@ use fasterby_core::air::{
 use fasterby_core::bounds::{self, Field};
 use fasterby_core::course::{Course, Point, Segment};
 use fasterby_core::effort::{Effort, paced, power_for_time_w};
+use fasterby_core::kinematics::{Ankle, Leg, Linkage, Seat, Turn};
 use fasterby_core::position::{Fade, Lapses, Position};
 use fasterby_core::power_duration::{LongRide, PowerDuration, Recovery, w_prime_balance_j};
 use fasterby_core::resistance::{DragShape, Machine, Stretch, elasticity, slope, tie_aero_share};
@@ -64,6 +65,13 @@ const MIDDLE_S: f64 = 0.05;
 /// Standard deviations by first order and by 4,000 draws: 1.1 % is the draws' own error (three of them are allowed), the
 /// rest the curvature that first order leaves out.
 const FIRST_ORDER: f64 = 0.1;
+
+/// Angles of a leg by two ways, rad, and rates per radian: rounding, drawn out where the knee is nearly straight.
+const SAME_LEG: f64 = 1e-8;
+/// A change that levels two hips is found to a tenth of a nanometre; hips are compared in degrees.
+const LEVEL_DEG: f64 = 1e-5;
+/// A mean over so many crank angles of a smooth periodic function is its integral, but for a knee that is nearly straight.
+const MEAN_RATE: f64 = 1e-9;
 
 fn check_cases<S: Strategy>(cases: u32, strategy: S, property: impl Fn(S::Value) -> TestCaseResult) {
     let config = ProptestConfig {
@@ -1030,5 +1038,186 @@ fn an_answer_in_full_agrees_with_itself() {
         let shares: f64 =
             answer["surer"].as_array().expect("a list").iter().filter_map(|part| part["share"].as_f64()).sum();
         is_close(shares, 1.0, FIXED_POINT)
+    });
+}
+
+/// A rider's leg, as two links and an ankle, on a seat from which it reaches all the way round with a knee that is never quite
+/// straight.
+fn any_leg() -> impl Strategy<Value = (Leg, Seat)> {
+    let ankle = prop_oneof![
+        (1.5f64..2.8).prop_map(|angle_rad| Ankle::Frozen { angle_rad }),
+        (0.2f64..1.3, 0.0f64..0.5).prop_map(|(pitch_rad, swing_rad)| Ankle::Moving { pitch_rad, swing_rad }),
+    ];
+    let leg = (0.33f64..0.55, 0.33f64..0.55, 0.08f64..0.22, ankle);
+    let seat = (0.12f64..0.2, 0.5f64..1.0, 1.05f64..1.65);
+    let parts = (leg, seat).prop_map(|((thigh_m, shank_m, foot_m, ankle), (crank_m, hip_m, angle_rad))| {
+        (Leg { thigh_m, shank_m, foot_m, ankle }, Seat { crank_m, hip_m, angle_rad })
+    });
+    parts.prop_filter("a leg that reaches and never quite straightens", |&(leg, seat)| {
+        Linkage::new(leg, seat).turn().is_ok_and(|turn| turn.knee_angle().greatest.1 < 3.0)
+    })
+}
+
+fn turn(leg: Leg, seat: Seat) -> Turn {
+    Linkage::new(leg, seat).turn().expect("it reaches")
+}
+
+#[test]
+fn a_leg_twice_the_size_moves_alike() {
+    check((any_leg(), 0.5f64..2.0), |((leg, seat), scale)| {
+        let turn = turn(leg, seat);
+        let larger =
+            Leg { thigh_m: scale * leg.thigh_m, shank_m: scale * leg.shank_m, foot_m: scale * leg.foot_m, ..leg };
+        let seat = Seat { crank_m: scale * seat.crank_m, hip_m: scale * seat.hip_m, ..seat };
+        let larger = Linkage::new(larger, seat).turn().expect("as the smaller one does");
+        for (one, other) in [
+            (turn.thigh_angle(), larger.thigh_angle()),
+            (turn.thigh_rate(), larger.thigh_rate()),
+            (turn.knee_angle(), larger.knee_angle()),
+        ] {
+            prop_assert!((one.greatest.1 - other.greatest.1).abs() <= SAME_LEG, "{one:?} {other:?}");
+            prop_assert!((one.least.1 - other.least.1).abs() <= SAME_LEG, "{one:?} {other:?}");
+        }
+        Ok(())
+    });
+}
+
+/// Law of cosines: with a frozen ankle the knee is straightest where the pedal lies down the seat line, and knows the reach only.
+#[test]
+fn a_frozen_ankles_knee_is_straightest_straight_down_the_seat_line() {
+    check(any_leg(), |(leg, seat)| {
+        let Ankle::Frozen { angle_rad } = leg.ankle else { return Ok(()) };
+        let lower_m = (leg.shank_m - leg.foot_m * angle_rad.cos()).hypot(leg.foot_m * angle_rad.sin());
+        let offset_rad = (leg.foot_m * angle_rad.sin() / lower_m).asin();
+        let knee_rad = |reach_m: f64| {
+            let cosine = (leg.thigh_m.powi(2) + lower_m.powi(2) - reach_m.powi(2)) / (2.0 * leg.thigh_m * lower_m);
+            cosine.acos() - offset_rad
+        };
+        let knee = turn(leg, seat).knee_angle();
+        prop_assert!((knee.greatest.1 - knee_rad(seat.hip_m + seat.crank_m)).abs() <= SAME_LEG, "{knee:?}");
+        prop_assert!((knee.least.1 - knee_rad(seat.hip_m - seat.crank_m)).abs() <= SAME_LEG, "{knee:?}");
+        let bottom_rad = std::f64::consts::FRAC_PI_2 + seat.angle_rad;
+        prop_assert!((knee.greatest.0 - bottom_rad).abs() <= SAME_LEG, "{knee:?}");
+        let top_rad = (bottom_rad + std::f64::consts::PI) % std::f64::consts::TAU;
+        prop_assert!((knee.least.0 - top_rad).abs() <= SAME_LEG, "{knee:?}");
+        Ok(())
+    });
+}
+
+#[test]
+fn turning_the_seat_about_the_axle_turns_a_leg_with_a_frozen_ankle_as_a_whole() {
+    check((any_leg(), -0.2f64..0.2), |((leg, seat), by)| {
+        let Ankle::Frozen { .. } = leg.ankle else { return Ok(()) };
+        let (turn, turned) = (turn(leg, seat), turn(leg, Seat { angle_rad: seat.angle_rad + by, ..seat }));
+        let (before, after) = (turn.thigh_angle(), turned.thigh_angle());
+        prop_assert!((before.greatest.1 - by - after.greatest.1).abs() <= SAME_LEG, "{before:?} {after:?}");
+        let (before, after) = (turn.thigh_rate(), turned.thigh_rate());
+        prop_assert!((before.least.1 - after.least.1).abs() <= SAME_LEG, "{before:?} {after:?}");
+        Ok(())
+    });
+}
+
+#[test]
+fn the_thigh_comes_back_to_where_it_was() {
+    const ANGLES: u32 = 720;
+    check(any_leg(), |(leg, seat)| {
+        let turn = turn(leg, seat);
+        let rate = |i: u32| turn.linkage().at(f64::from(i) * std::f64::consts::TAU / f64::from(ANGLES)).thigh_rates[0];
+        let mean = (0..ANGLES).map(rate).sum::<f64>() / f64::from(ANGLES);
+        prop_assert!(mean.abs() <= MEAN_RATE, "{mean:e}");
+        Ok(())
+    });
+}
+
+/// Two exact set-ups of one rider whose lengths are exact as well.
+fn two_set_ups() -> impl Strategy<Value = Value> {
+    let fit = || {
+        (0.145f64..0.18, 0.66f64..0.74, 72f64..82.0, 0.0f64..0.18, 70f64..110.0).prop_map(
+            |(crank, saddle, seat, drop, cadence)| {
+                json!({ "crank_m": crank, "saddle_height_m": saddle, "seat_angle_deg": seat, "bar_drop_m": drop, "cadence_rpm": cadence })
+            },
+        )
+    };
+    (fit(), fit(), any::<bool>()).prop_map(|(a, b, frozen)| {
+        json!({
+            "a": a, "b": b, "model": if frozen { "frozen" } else { "ankling" },
+            "thigh_m": 0.43, "shank_m": 0.435, "foot_m": 0.15, "trunk_m": 0.5, "upper_arm_m": 0.33,
+            "hip_above_saddle_m": 0.065, "ankle_deg": 130, "foot_pitch_deg": 45, "foot_swing_deg": 12,
+        })
+    })
+}
+
+/// An answer where both legs reach.
+fn legs(with: &Value) -> Option<Value> {
+    let text = fasterby_core::ask_json("leg-room", &json!({ "with": with }).to_string()).ok()?;
+    Some(serde_json::from_str(&text).expect("answers are JSON"))
+}
+
+#[test]
+fn every_way_that_is_said_to_level_two_hips_levels_them() {
+    let ways = [
+        ("crank_change_m", "crank_m"),
+        ("saddle_change_m", "saddle_height_m"),
+        ("seat_angle_change_deg", "seat_angle_deg"),
+        ("bar_drop_change_m", "bar_drop_m"),
+    ];
+    check_cases(FEW_CASES, two_set_ups(), |with| {
+        let Some(before) = legs(&with) else { return Ok(()) };
+        let goal = value(&before["a"]["tightest_hip_deg"]).expect("an angle");
+        for (way, part) in ways {
+            let Some(by) = before["level"][way].as_f64() else { continue };
+            let mut changed = with.clone();
+            let mut add = |part: &str, by: f64| {
+                changed["b"][part] = json!(changed["b"][part].as_f64().expect("a number") + by);
+            };
+            add(part, by);
+            if part == "crank_m" {
+                add("saddle_height_m", -by);
+            }
+            // The torso stays while the seat moves, so the pads go along: the drop that keeps its angle is the torso's own.
+            if part == "saddle_height_m" || part == "seat_angle_deg" || part == "crank_m" {
+                let fit = changed["b"].as_object_mut().expect("a set-up");
+                fit.remove("bar_drop_m");
+                fit.insert("torso_deg".into(), before["b"]["torso_deg"]["value"].clone());
+            }
+            let after = legs(&changed).expect("a way that was found reaches");
+            let hip = value(&after["b"]["tightest_hip_deg"]).expect("an angle");
+            prop_assert!((hip - goal).abs() <= LEVEL_DEG, "{way} {by}: {hip} for {goal}");
+        }
+        Ok(())
+    });
+}
+
+#[test]
+fn the_same_set_up_twice_differs_in_nothing_and_cadence_scales_speed_alone() {
+    check_cases(FEW_CASES, two_set_ups(), |mut with| {
+        with["b"] = with["a"].clone();
+        let Some(same) = legs(&with) else { return Ok(()) };
+        for name in ["tightest_hip_deg", "straightest_knee_deg", "fastest_thigh_deg_s", "torso_deg"] {
+            prop_assert_eq!(value(&same["difference"][name]), Some(0.0), "{}", name);
+        }
+        let cadence = with["a"]["cadence_rpm"].as_f64().expect("a number");
+        with["b"]["cadence_rpm"] = json!(1.25 * cadence);
+        let faster = legs(&with).expect("cadence moves no joint");
+        prop_assert_eq!(value(&faster["difference"]["tightest_hip_deg"]), Some(0.0));
+        let ratio =
+            |name: &str| value(&faster["b"][name]).expect("a number") / value(&faster["a"][name]).expect("a number");
+        is_close(ratio("fastest_thigh_deg_s"), 1.25, CLOSED_FORM)?;
+        is_close(ratio("rising_deg_s2"), 1.25 * 1.25, CLOSED_FORM)
+    });
+}
+
+#[test]
+fn lower_pads_close_the_hip_and_move_nothing_else() {
+    check_cases(FEW_CASES, (two_set_ups(), 0.001f64..0.05), |(mut with, lower)| {
+        with["b"] = with["a"].clone();
+        with["b"]["bar_drop_m"] = json!(with["a"]["bar_drop_m"].as_f64().expect("a number") + lower);
+        let Some(lowered) = legs(&with) else { return Ok(()) };
+        let difference = |name: &str| value(&lowered["difference"][name]).expect("a number");
+        prop_assert!(difference("tightest_hip_deg") < 0.0);
+        is_close(difference("tightest_hip_deg"), difference("torso_deg"), SAME_LEG)?;
+        prop_assert_eq!(difference("straightest_knee_deg"), 0.0);
+        prop_assert_eq!(difference("fastest_thigh_deg_s"), 0.0);
+        Ok(())
     });
 }

@@ -5,6 +5,7 @@ use fasterby_core::air::{
     Ground, Heading, Moisture, RoadWind, STANDARD_DENSITY_KG_M3, STANDARD_PRESSURE_PA, Wind, apparent_wind,
     course_pressure_pa, density_kg_m3, gravity_m_s2, saturation_vapour_pressure_pa, standard_pressure_pa, wind_factor,
 };
+use fasterby_core::kinematics::{Ankle, Leg, Linkage, Seat};
 use fasterby_core::power_duration::{LongRide, PowerDuration, Recovery, w_prime_balance_j};
 use fasterby_core::resistance::{DragShape, Machine, Stretch, elasticity, slope, tie_aero_share};
 use fasterby_core::solve::root;
@@ -410,5 +411,80 @@ fn every_table_in_the_folder_is_used_here() {
         let name = entry.expect("an entry").file_name().into_string().expect("a plain name");
         let used = this.contains(&format!("include_str!(\"../published/{name}\")"));
         assert!(used, "no test reads {name}");
+    }
+}
+
+/// The leg of the tables: a stature of 1.80 m at 90 turns a minute, its hip a fixed reach from the pedal.
+mod golden_leg {
+    use super::{Ankle, Leg, Linkage, Row, Seat};
+
+    pub const RAD_S: f64 = 1.5 * std::f64::consts::TAU;
+    pub const CRANK_M: f64 = 0.17;
+    const REACH_M: f64 = 0.98084;
+
+    pub fn leg(row: &Row<'_>) -> Leg {
+        let ankle = match row.text("ankle") {
+            "frozen" => Ankle::Frozen { angle_rad: 130f64.to_radians() },
+            _ => Ankle::Moving { pitch_rad: 45f64.to_radians(), swing_rad: 12f64.to_radians() },
+        };
+        Leg { thigh_m: 0.441, shank_m: 0.4428, foot_m: 0.153, ankle }
+    }
+
+    pub fn seat(crank_m: f64) -> Seat {
+        Seat { crank_m, hip_m: REACH_M - crank_m, angle_rad: 76f64.to_radians() }
+    }
+
+    pub fn linkage(row: &Row<'_>, crank_m: f64) -> Linkage {
+        Linkage::new(leg(row), seat(crank_m))
+    }
+}
+
+#[wasm_bindgen_test(unsupported = test)]
+fn a_leg_is_tightest_straightest_and_fastest_where_forty_digits_say() {
+    for row in Table::new(include_str!("../published/leg_extremes.csv")).rows() {
+        let turn = golden_leg::linkage(&row, row.number("crank_m")).turn().expect("the leg reaches");
+        let compare = |name: &str, (place, value): (f64, f64), scale: f64| {
+            row.compare(name, scale * value);
+            row.compare(&format!("{name}_at_deg"), place.to_degrees());
+        };
+        let (thigh, knee) = (turn.thigh_angle(), turn.knee_angle());
+        compare("tightest_hip_deg", thigh.greatest, -1f64.to_degrees());
+        compare("straightest_knee_deg", knee.greatest, 1f64.to_degrees());
+        compare("most_bent_knee_deg", knee.least, 1f64.to_degrees());
+        compare("rising_rad_s", turn.thigh_rate().greatest, golden_leg::RAD_S);
+        compare("falling_rad_s", turn.thigh_rate().least, golden_leg::RAD_S);
+        compare("rising_rad_s2", turn.thigh_second_rate().greatest, golden_leg::RAD_S * golden_leg::RAD_S);
+        compare("falling_rad_s2", turn.thigh_second_rate().least, golden_leg::RAD_S * golden_leg::RAD_S);
+    }
+}
+
+#[wasm_bindgen_test(unsupported = test)]
+fn a_leg_passes_through_the_four_quarters_as_forty_digits_say() {
+    for row in Table::new(include_str!("../published/leg_moments.csv")).rows() {
+        let at = golden_leg::linkage(&row, golden_leg::CRANK_M).at(row.number("crank_deg").to_radians());
+        row.compare("knee_x_m", at.knee.x);
+        row.compare("knee_y_m", at.knee.y);
+        row.compare("thigh_deg", at.thigh_rad.to_degrees());
+        row.compare("knee_deg", at.knee_rad.to_degrees());
+        row.compare("thigh_rad_s", at.thigh_rates[0] * golden_leg::RAD_S);
+        row.compare("thigh_rad_s2", at.thigh_rates[1] * golden_leg::RAD_S * golden_leg::RAD_S);
+    }
+}
+
+#[wasm_bindgen_test(unsupported = test)]
+fn small_changes_of_a_set_up_open_the_hip_as_the_table_says() {
+    for row in Table::new(include_str!("../published/leg_changes.csv")).rows() {
+        let before = golden_leg::seat(golden_leg::CRANK_M);
+        let after = Seat {
+            crank_m: before.crank_m + row.number("crank_change_m"),
+            hip_m: before.hip_m + row.number("saddle_change_m"),
+            angle_rad: before.angle_rad + row.number("seat_angle_change_deg").to_radians(),
+        };
+        let [before, after] =
+            [before, after].map(|seat| Linkage::new(golden_leg::leg(&row), seat).turn().expect("the leg reaches"));
+        let thigh = before.thigh_angle().greatest.1 - after.thigh_angle().greatest.1;
+        row.compare("tightest_hip_change_deg", row.number("torso_change_deg") + thigh.to_degrees());
+        let knee = after.knee_angle().greatest.1 - before.knee_angle().greatest.1;
+        row.compare("straightest_knee_change_deg", knee.to_degrees());
     }
 }

@@ -5,6 +5,7 @@ import { story } from "../learn/start-here.js";
 import { question as powerCurve } from "./power-curve.js";
 import { question as powerOrDrag } from "./power-or-drag.js";
 import { question as holdOrFade } from "./hold-or-fade.js";
+import { question as legRoom } from "./leg-room.js";
 import { question as nextGain } from "./next-gain.js";
 import { question as finishTime } from "./finish-time.js";
 import { question as speedForWatts } from "./speed-for-watts.js";
@@ -53,6 +54,7 @@ import { question as speedForWatts } from "./speed-for-watts.js";
  * @property {Record<string, any>} defaults its own part of the state, at `with.<id>`
  * @property {string[]} [positionFields] which of those are indices of positions, so that they follow when one is removed
  * @property {object[]} [positions] positions that a new rider finds beside their own, because the question compares them; their names are keys of the book "page"
+ * @property {boolean} [alone] nothing of the scenario goes into it, only numbers of its own
  * @property {boolean} [story] asks the core itself, step by step, instead of being one of its questions
  * @property {(state: State) => { scenario: any, with: any }} [request] the scenario and its own part of the state if left out
  * @property {() => Promise<{ create: (host: HTMLElement, tools: Tools) => View }>} load fetches what shows it
@@ -63,7 +65,7 @@ import { question as speedForWatts } from "./speed-for-watts.js";
 export const GROUPS = ["start", "understand", "measure", "decide", "ride"];
 
 /** @type {Question[]} */
-export const questions = [speedForWatts, powerOrDrag, holdOrFade, powerCurve, nextGain, finishTime];
+export const questions = [speedForWatts, powerOrDrag, holdOrFade, powerCurve, legRoom, nextGain, finishTime];
 
 /** What the rail lists: the story first. @type {Question[]} */
 export const pages = [story, ...questions];

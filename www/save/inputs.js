@@ -6,6 +6,7 @@ import { labelOf } from "../frame/words.js";
 import { courseLengthM } from "../state/scenario.js";
 import { book } from "../words/index.js";
 
+/** @import { Units } from "../units.js" */
 /** @import { State } from "../state/history.js" */
 
 const words = book("save");
@@ -19,17 +20,7 @@ const words = book("save");
  * @returns {InputGroup[]}
  */
 export function inputsOf({ scenario, units }, positions) {
-  /** @param {any} part @param {string} path @returns {Input[]} */
-  const numbers = (part, path) => Object.entries(part ?? {}).flatMap(([key, held]) => {
-    const at = `${path}.${key}`;
-    if (Array.isArray(held)) return held.length ? [{ label: labelOf(at), value: words("rows", { count: held.length }), known: "" }] : [];
-    if (held && typeof held === "object" && !("value" in held)) return numbers(held, at);
-    const value = typeof held === "number" ? held : held?.value;
-    if (typeof value !== "number" || !labelOf(at)) return [];
-    const kind = kindOf(at);
-    const spread = held.sd ? ` ${plusMinus(kind, held.sd, units)}` : "";
-    return [{ label: labelOf(at), value: quantity(kind, value, units) + spread, known: knownWords(held.source) }];
-  });
+  const numbers = (/** @type {any} */ part, /** @type {string} */ path) => numbersOf(part, path, units);
   const { course, conditions, start } = scenario;
   const road = course.kind === "profile"
     ? [{ label: words("course"), value: words("pointsOver", { count: course.points.length, distance: quantity("distance", courseLengthM(course), units) }), known: "" }]
@@ -43,6 +34,26 @@ export function inputsOf({ scenario, units }, positions) {
     { title: words("conditions"), inputs: [...numbers(conditions, "scenario.conditions"), ...pressure] },
     { title: words("theModel"), inputs: numbers({ model_error_share: scenario.model_error_share }, "scenario") },
   ];
+}
+
+/** Numbers of a question's own that its sentence does not show. @param {State} state @param {string} id @returns {Input[]} */
+export function ownInputsOf({ with: questions, units }, id) {
+  const single = Object.fromEntries(Object.entries(questions[id]).filter(([, held]) => typeof held?.value === "number"));
+  return numbersOf(single, `with.${id}`, units);
+}
+
+/** @param {any} part @param {string} path @param {Units} units @returns {Input[]} */
+function numbersOf(part, path, units) {
+  return Object.entries(part ?? {}).flatMap(([key, held]) => {
+    const at = `${path}.${key}`;
+    if (Array.isArray(held)) return held.length ? [{ label: labelOf(at), value: words("rows", { count: held.length }), known: "" }] : [];
+    if (held && typeof held === "object" && !("value" in held)) return numbersOf(held, at, units);
+    const value = typeof held === "number" ? held : held?.value;
+    if (typeof value !== "number" || !labelOf(at)) return [];
+    const kind = kindOf(at);
+    const spread = held.sd ? ` ${plusMinus(kind, held.sd, units)}` : "";
+    return [{ label: labelOf(at), value: quantity(kind, value, units) + spread, known: knownWords(held.source) }];
+  });
 }
 
 /** @param {unknown} source how a number is known */

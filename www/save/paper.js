@@ -2,8 +2,9 @@
 /** What a printed page holds beside what is on the screen: every input with its source, and the link as text and as a QR code. */
 
 import { html } from "../parts/html.js";
+import { nameOf } from "../questions/shared/names.js";
 import { book, open } from "../words/index.js";
-import { inputsOf } from "./inputs.js";
+import { inputsOf, ownInputsOf } from "./inputs.js";
 import { qrCode } from "./qr-code.js";
 
 /** @import { State } from "../state/history.js" */
@@ -37,9 +38,9 @@ export async function keepPaper(host, current) {
 }
 
 /** @param {State} state @param {Question} question */
-function inputsPart(state, { id, positionFields }) {
+function inputsPart(state, { id, positionFields, alone }) {
   const compared = (positionFields ?? []).map((name) => Number(state.with[id]?.[name])).filter((index) => state.scenario.positions[index]);
-  const groups = inputsOf(state, compared.length ? [...new Set(compared)] : [state.scenario.riding_position]);
+  const groups = alone ? [{ title: nameOf(id), inputs: ownInputsOf(state, id) }] : inputsOf(state, compared.length ? [...new Set(compared)] : [state.scenario.riding_position]);
   return html("div", {}, html("h2", {}, words("whatWentIn"), " ", html("span", { class: "soft" }, words("plusMinus"))), html("div", { class: "inputs" }, ...groups.flatMap(({ title, inputs }) => [
     html("h3", {}, title),
     ...inputs.map(({ label, value, known }) => html("p", {}, ...(known ? words.parts("inputKnown", { label, value, known }) : words.parts("input", { label, value })))),

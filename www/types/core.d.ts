@@ -2010,3 +2010,408 @@ change_share: number,
  */
 beyond: boolean, };
 
+// leg-room
+export type LegRoomWith = { 
+/**
+ * What the ankle does.
+ */
+model: AnkleModel, 
+/**
+ * The set-up to compare with.
+ */
+a: SetUp, 
+/**
+ * The other one.
+ */
+b: SetUp, 
+/**
+ * Standing height, m.
+ */
+stature_m: Quantity, 
+/**
+ * Hip joint to knee, m.
+ */
+thigh_m?: Quantity, 
+/**
+ * Knee to ankle, m.
+ */
+shank_m?: Quantity, 
+/**
+ * Ankle to pedal axle, m.
+ */
+foot_m?: Quantity, 
+/**
+ * Hip joint to shoulder joint, m.
+ */
+trunk_m?: Quantity, 
+/**
+ * Shoulder joint to arm pads, m.
+ */
+upper_arm_m?: Quantity, 
+/**
+ * The hip joint's centre beyond the top of the saddle along the seat line, m.
+ */
+hip_above_saddle_m: Quantity, 
+/**
+ * For the frozen ankle: between shank and the line from ankle to pedal, degrees.
+ */
+ankle_deg: Quantity, 
+/**
+ * For the moving one: how far that line points down in the mean, degrees.
+ */
+foot_pitch_deg: Quantity, 
+/**
+ * And how far it swings to either side, degrees.
+ */
+foot_swing_deg: Quantity, };
+
+export type LegRoomAnswer = { 
+/**
+ * The first set-up.
+ */
+a: SetUpAnswer, 
+/**
+ * The second.
+ */
+b: SetUpAnswer, 
+/**
+ * The second less the first. What is unsure of the rider's lengths is common to both and largely cancels.
+ */
+difference: SetUpDifference, 
+/**
+ * What small changes to the first set-up do.
+ */
+changes: Array<SetUpChange>, 
+/**
+ * What gives back the hip angle that pads lower by [`SMALL_DROP_M`] take from the first set-up.
+ */
+give_back: SetUpWays, 
+/**
+ * What would make the second set-up's hip as open as the first's.
+ */
+level: SetUpWays, 
+/**
+ * The rider's lengths.
+ */
+lengths: SegmentLengths, 
+/**
+ * Which inputs carry the doubt of the difference in the tightest hip angle.
+ */
+surer: Array<Contribution>, 
+/**
+ * Which inputs carry the doubt of the second set-up's tightest hip angle itself.
+ */
+surer_hip: Array<Contribution>, 
+/**
+ * What is doubtful.
+ */
+warnings: Array<Warning>, 
+/**
+ * Curves.
+ */
+columns: LegRoomColumns, };
+
+export type LegRoomColumns = { 
+/**
+ * Crank angle from top dead centre, degrees.
+ */
+crank_deg: Column, 
+/**
+ *Hip angle, degrees, of the first set-up
+ */
+a_hip_deg: Column, 
+/**
+ *Hip angle, degrees, of the second set-up
+ */
+b_hip_deg: Column, 
+/**
+ *Knee angle, degrees, of the first set-up
+ */
+a_knee_deg: Column, 
+/**
+ *Knee angle, degrees, of the second set-up
+ */
+b_knee_deg: Column, 
+/**
+ *Angular velocity of the thigh, positive towards the chest, degrees a second, of the first set-up
+ */
+a_thigh_deg_s: Column, 
+/**
+ *Angular velocity of the thigh, positive towards the chest, degrees a second, of the second set-up
+ */
+b_thigh_deg_s: Column, 
+/**
+ *Angular acceleration of the thigh, degrees a second squared, of the first set-up
+ */
+a_thigh_deg_s2: Column, 
+/**
+ *Angular acceleration of the thigh, degrees a second squared, of the second set-up
+ */
+b_thigh_deg_s2: Column, 
+/**
+ *The pedal forward of the axle, m, of the first set-up
+ */
+a_pedal_x_m: Column, 
+/**
+ *The pedal forward of the axle, m, of the second set-up
+ */
+b_pedal_x_m: Column, 
+/**
+ *The pedal above the axle, m, of the first set-up
+ */
+a_pedal_y_m: Column, 
+/**
+ *The pedal above the axle, m, of the second set-up
+ */
+b_pedal_y_m: Column, 
+/**
+ *The ankle forward of the axle, m, of the first set-up
+ */
+a_ankle_x_m: Column, 
+/**
+ *The ankle forward of the axle, m, of the second set-up
+ */
+b_ankle_x_m: Column, 
+/**
+ *The ankle above the axle, m, of the first set-up
+ */
+a_ankle_y_m: Column, 
+/**
+ *The ankle above the axle, m, of the second set-up
+ */
+b_ankle_y_m: Column, 
+/**
+ *The knee forward of the axle, m, of the first set-up
+ */
+a_knee_x_m: Column, 
+/**
+ *The knee forward of the axle, m, of the second set-up
+ */
+b_knee_x_m: Column, 
+/**
+ *The knee above the axle, m, of the first set-up
+ */
+a_knee_y_m: Column, 
+/**
+ *The knee above the axle, m, of the second set-up
+ */
+b_knee_y_m: Column, };
+
+export type AnkleModel = "frozen" | "ankling";
+
+export type SetUp = { 
+/**
+ * Axle to pedal axle, m.
+ */
+crank_m: Quantity, 
+/**
+ * The crank's axle to the top of the saddle along the seat line, m.
+ */
+saddle_height_m: Quantity, 
+/**
+ * Of the line from the crank's axle to the hip joint's centre, degrees above the horizontal.
+ */
+seat_angle_deg: Quantity, 
+/**
+ * Top of the saddle down to the arm pads, m; the typical drop if there is no torso angle either.
+ */
+bar_drop_m?: Quantity, 
+/**
+ * Or, instead of it, hip joint to shoulder joint, degrees above the horizontal.
+ */
+torso_deg?: Quantity, 
+/**
+ * Turns of the crank a minute.
+ */
+cadence_rpm: Quantity, };
+
+export type PlanePoint = { 
+/**
+ * Forward.
+ */
+x_m: number, 
+/**
+ * Up.
+ */
+y_m: number, };
+
+export type SetUpAnswer = { 
+/**
+ * Torso above the horizontal.
+ */
+torso_deg: Figure, 
+/**
+ * Between torso and thigh where it is least.
+ */
+tightest_hip_deg: Figure, 
+/**
+ * Where that is.
+ */
+tightest_at_deg: number, 
+/**
+ * Between torso and thigh where it is greatest.
+ */
+widest_hip_deg: number, 
+/**
+ * The knee where it is straightest, 180° being straight.
+ */
+straightest_knee_deg: Figure, 
+/**
+ * Where that is.
+ */
+straightest_at_deg: number, 
+/**
+ * The knee where it is most bent.
+ */
+most_bent_knee_deg: Figure, 
+/**
+ * Where that is.
+ */
+most_bent_at_deg: number, 
+/**
+ * The thigh's greatest angular velocity, either way, in degrees a second.
+ */
+fastest_thigh_deg_s: Figure, 
+/**
+ * Where that is.
+ */
+fastest_at_deg: number, 
+/**
+ * The greatest towards the chest.
+ */
+rising_deg_s: number, 
+/**
+ * Where that is.
+ */
+rising_at_deg: number, 
+/**
+ * The greatest away from it, negative.
+ */
+falling_deg_s: number, 
+/**
+ * Where that is.
+ */
+falling_at_deg: number, 
+/**
+ * The thigh's greatest angular acceleration towards the chest, degrees a second squared.
+ */
+rising_deg_s2: number, 
+/**
+ * Where that is.
+ */
+rising_s2_at_deg: number, 
+/**
+ * The greatest away from it, negative.
+ */
+falling_deg_s2: number, 
+/**
+ * Where that is.
+ */
+falling_s2_at_deg: number, 
+/**
+ * The hip joint's centre.
+ */
+hip: PlanePoint, 
+/**
+ * The top of the saddle under it.
+ */
+saddle: PlanePoint, 
+/**
+ * The shoulder joint.
+ */
+shoulder: PlanePoint, 
+/**
+ * The arm pads.
+ */
+pads: PlanePoint, };
+
+export type SetUpDifference = { 
+/**
+ * Of the tightest hip angle: positive where the second opens the hip.
+ */
+tightest_hip_deg: Figure, 
+/**
+ * Of the straightest knee.
+ */
+straightest_knee_deg: Figure, 
+/**
+ * Of the most bent knee.
+ */
+most_bent_knee_deg: Figure, 
+/**
+ * Of the thigh's greatest angular velocity.
+ */
+fastest_thigh_deg_s: Figure, 
+/**
+ * Of the torso angle.
+ */
+torso_deg: Figure, };
+
+export type SetUpPart = "crank_and_saddle" | "crank" | "saddle" | "seat_angle" | "pads";
+
+export type SetUpChange = { 
+/**
+ * What is changed.
+ */
+part: SetUpPart, 
+/**
+ * By how much: m, or degrees of the seat angle. Longer, higher, further forward and lower pads are positive.
+ */
+by: number, 
+/**
+ * Change of the tightest hip angle.
+ */
+tightest_hip_deg: number | null, 
+/**
+ * Change of the straightest knee.
+ */
+straightest_knee_deg: number | null, 
+/**
+ * Change of the thigh's greatest angular velocity.
+ */
+fastest_thigh_deg_s: number | null, };
+
+export type SetUpWays = { 
+/**
+ * Of the crank, the saddle going the other way by as much, m.
+ */
+crank_change_m: number | null, 
+/**
+ * Of the saddle's height, m.
+ */
+saddle_change_m: number | null, 
+/**
+ * Of the seat angle, degrees.
+ */
+seat_angle_change_deg: number | null, 
+/**
+ * Of the drop to the pads, m.
+ */
+bar_drop_change_m: number | null, };
+
+export type SegmentLengths = { 
+/**
+ * Hip joint to knee.
+ */
+thigh_m: number, 
+/**
+ * Knee to ankle.
+ */
+shank_m: number, 
+/**
+ * Ankle to pedal axle.
+ */
+foot_m: number, 
+/**
+ * Hip joint to shoulder joint.
+ */
+trunk_m: number, 
+/**
+ * Shoulder joint to arm pads.
+ */
+upper_arm_m: number, 
+/**
+ * Which of them are guessed from the stature.
+ */
+guessed: Array<string>, };
+

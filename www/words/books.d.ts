@@ -5,6 +5,7 @@ export interface Books {
   "finish-time": typeof import("./en/finish-time.js").default;
   "hold-or-fade": typeof import("./en/hold-or-fade.js").default;
   learn: typeof import("./en/learn.js").default;
+  "leg-room": typeof import("./en/leg-room.js").default;
   "next-gain": typeof import("./en/next-gain.js").default;
   page: typeof import("./en/page.js").default;
   "power-curve": typeof import("./en/power-curve.js").default;

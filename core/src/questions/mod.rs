@@ -4,6 +4,8 @@ pub mod finish_time;
 #[cfg(feature = "all")]
 pub mod hold_or_fade;
 #[cfg(feature = "all")]
+pub mod leg_room;
+#[cfg(feature = "all")]
 pub mod next_gain;
 #[cfg(feature = "all")]
 pub mod power_curve;
@@ -31,6 +33,8 @@ pub const QUESTIONS: &[&str] = &[
     "power-curve",
     #[cfg(feature = "all")]
     "next-gain",
+    #[cfg(feature = "all")]
+    "leg-room",
 ];
 
 /// Takes an answer, whatever its type: as JSON, as values of JavaScript, or to measure it.
@@ -56,6 +60,8 @@ pub fn ask<R: Receive>(question: &str, request: &str, to: R) -> Result<R::Out, E
         "power-curve" => power_curve::answer(read(request)?).map(|answer| to.receive(&answer)),
         #[cfg(feature = "all")]
         "next-gain" => next_gain::answer(read(request)?).map(|answer| to.receive(&answer)),
+        #[cfg(feature = "all")]
+        "leg-room" => leg_room::answer(read(request)?).map(|answer| to.receive(&answer)),
         _ => {
             let known = QUESTIONS.join(", ");
             Err(Error::new(Kind::UnknownQuestion, "", format!("There is no such question; there are {known}.")))

@@ -155,24 +155,33 @@ impl<'a> Inquiry<'a> {
         spread: &Spread<N>,
         output: impl Fn(&[f64; N]) -> f64,
     ) -> Vec<Contribution> {
-        let variance: f64 = spread.by_input.iter().map(|moved| output(moved).powi(2)).sum();
-        let mut largest_first: Vec<Contribution> = Vec::new();
-        let mut before = 0.0;
-        for (input, moved) in self.inputs.iter().zip(&spread.by_input) {
-            let alone = output(moved);
-            let correlation = input.unsure.correlation;
-            let moves = correlation * before + (1.0 - correlation * correlation).sqrt() * alone;
-            before = alone;
-            if moves != 0.0 {
-                let share = moves * moves / variance;
-                let at = largest_first.partition_point(|larger| larger.share >= share);
-                let left = (variance - moves * moves).max(0.0).sqrt();
-                let contribution = Contribution { field: input.path.clone(), source: input.known, moves, share, left };
-                largest_first.insert(at, contribution);
-            }
-        }
-        largest_first
+        contributions(&self.inputs, spread, output)
     }
+}
+
+/// Which of the inputs of a spread carry the doubt of a linear combination of its outputs, the largest first.
+pub fn contributions<const N: usize>(
+    inputs: &[Input],
+    spread: &Spread<N>,
+    output: impl Fn(&[f64; N]) -> f64,
+) -> Vec<Contribution> {
+    let variance: f64 = spread.by_input.iter().map(|moved| output(moved).powi(2)).sum();
+    let mut largest_first: Vec<Contribution> = Vec::new();
+    let mut before = 0.0;
+    for (input, moved) in inputs.iter().zip(&spread.by_input) {
+        let alone = output(moved);
+        let correlation = input.unsure.correlation;
+        let moves = correlation * before + (1.0 - correlation * correlation).sqrt() * alone;
+        before = alone;
+        if moves != 0.0 {
+            let share = moves * moves / variance;
+            let at = largest_first.partition_point(|larger| larger.share >= share);
+            let left = (variance - moves * moves).max(0.0).sqrt();
+            let contribution = Contribution { field: input.path.clone(), source: input.known, moves, share, left };
+            largest_first.insert(at, contribution);
+        }
+    }
+    largest_first
 }
 
 /// A figure that is a linear combination of outputs.

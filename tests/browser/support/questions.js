@@ -54,6 +54,13 @@ export const questions = [
     handles: ["Your money", "Your hours a week"],
   },
   {
+    id: "leg-room",
+    title: "What does this fit do to my hip?",
+    number: { name: "Saddle height, new set-up", typed: "718", kept: `"saddle_height_m":0.718`, outside: "2000", range: "400 to 1050 mm" },
+    also: [["Crank length, now", "172.5"], ["Drop from saddle to pads, new set-up", "135"]],
+    handles: [],
+  },
+  {
     id: "finish-time",
     title: "How long will it take?",
     number: DRAG_AREA,

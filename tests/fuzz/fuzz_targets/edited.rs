@@ -27,7 +27,7 @@ enum To {
     Gone,
 }
 
-const SEEDS: [&str; 10] = [
+const SEEDS: [&str; 12] = [
     include_str!("../seeds/ask/speed-for-watts-simple"),
     include_str!("../seeds/ask/speed-for-watts-profile"),
     include_str!("../seeds/ask/power-or-drag-simple"),
@@ -38,6 +38,8 @@ const SEEDS: [&str; 10] = [
     include_str!("../seeds/ask/hold-or-fade-profile"),
     include_str!("../seeds/ask/power-curve-simple"),
     include_str!("../seeds/ask/power-curve-profile"),
+    include_str!("../seeds/ask/leg-room-frozen"),
+    include_str!("../seeds/ask/leg-room-ankling"),
 ];
 /// More draws than this cost time and reach nothing new.
 const MOST_DRAWS: f64 = 20.0;

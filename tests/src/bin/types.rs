@@ -39,6 +39,7 @@ fn main() {
         With, Answer, Columns, Basis, Tested, More, Forms, Usable, Marked, Training, ModelName, Outcome, ModelFit,
         PositionCurve, ChangeAt,
     );
+    print_question!("leg-room", leg_room: With, Answer, Columns, AnkleModel, SetUp, PlanePoint, SetUpAnswer, SetUpDifference, SetUpPart, SetUpChange, SetUpWays, SegmentLengths);
 }
 
 /// A declaration whose `With`, `Answer` and `Columns` carry the question's name, which the modules give them in Rust.

@@ -26,7 +26,7 @@ const LONGEST = 100;
  */
 export function odds({ value, sd }, drawn) {
   const faster = value >= 0;
-  if (!drawn || !(drawn.sd > 0)) return firstOrder(value, sd);
+  if (!drawn || !(drawn.sd > 0)) return firstOrder(value, sd, (count) => words(faster ? "oneInSlower" : "oneInFaster", { count }));
   const chance = faster ? drawn.share_positive : 1 - drawn.share_positive;
   const count = chance >= NEARLY_ALL ? words("overCount", { count: ALL - 1 }) : String(Math.round(chance * ALL));
   const known = SURE.find(([least]) => chance >= least);
@@ -34,13 +34,17 @@ export function odds({ value, sd }, drawn) {
   return { weight: "open", words: words(faster ? "tooCloseFaster" : "tooCloseSlower", { count, all: ALL }) };
 }
 
-/** @param {number} value @param {number} sd @returns {{ weight: Weight, words: string }} */
-function firstOrder(value, sd) {
+/**
+ * "likely", or the odds of the other outcome where it is too close to call.
+ * @param {number} value @param {number} sd @param {(count: number) => string} other the other outcome, happening one time in so many
+ * @returns {{ weight: Weight, words: string }}
+ */
+export function firstOrder(value, sd, other) {
   const { weight, chance } = howSure({ value, sd });
   if (chance === 1) return { weight, words: "" };
   const known = SURE.find(([least]) => chance >= least);
   if (known) return { weight, words: words(known[2]) };
-  return { weight, words: words(value >= 0 ? "oneInSlower" : "oneInFaster", { count: Math.min(LONGEST, Math.round(1 / (1 - chance))) }) };
+  return { weight, words: other(Math.min(LONGEST, Math.round(1 / (1 - chance)))) };
 }
 
 /** An answer as one sentence for those who hear the page, with how sure it is where that is known. @param {string} claim @param {string} odds */

@@ -18,6 +18,12 @@ const HOW = /** @type {const} */ ({
   "scenario.positions.fade.complete_s": "howFade",
   "scenario.positions.lapses.share": "howLapses",
   "with.lower_by_m2": "howLowerBy",
+  "with.stature_m": "howTape",
+  "with.thigh_m": "howTape",
+  "with.shank_m": "howTape",
+  "with.foot_m": "howTape",
+  "with.trunk_m": "howTape",
+  "with.upper_arm_m": "howTape",
   "scenario.power.cp_w": "howCurve",
   "scenario.power.w_prime_j": "howCurve",
   "scenario.power.long_ride_loss_w": "howLongRide",
@@ -32,7 +38,7 @@ const HOW = /** @type {const} */ ({
 });
 
 /** The figures that a ± may belong to. */
-const OF = /** @type {const} */ ({ time: "surerTime", difference: "surerDifference", distance: "surerDistance", speed: "surerSpeed", power: "surerPower" });
+const OF = /** @type {const} */ ({ time: "surerTime", difference: "surerDifference", distance: "surerDistance", speed: "surerSpeed", power: "surerPower", hip: "surerHip" });
 
 /** Below this share an input is not worth a sentence. */
 const LEAST_SHARE = 0.1;

@@ -4,7 +4,7 @@
 /** @import { Page } from "@playwright/test" */
 
 /** Texts that are the same in every language: citations, the names of languages, and what a rider or the browser wrote. */
-const SAME = "[data-source], cite, .sources, [name=language], .snippet, pre, code, noscript, script, style, math, textarea";
+const SAME = "[data-source], main [lang=en], .sources, [name=language], .snippet, pre, code, noscript, script, style, math, textarea";
 
 /** What is said in the body: text nodes, and attributes that are read out. @param {Page} page @returns {Promise<string[]>} */
 export function textsOf(page) {

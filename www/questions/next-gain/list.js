@@ -117,7 +117,7 @@ export function changeList(tools, usual) {
         say(title, html("span", { class: meaningOf(one) }, nameOf(one, c)));
         say(gist, inBrief(one));
         for (const [key, field] of Object.entries(texts)) field.show(key === "name" ? nameOf(one, c) : key === "note" ? noteOf(one) : one.group);
-        say(about, [words("restsOn"), " ", words(one.evidence), one.source ? ` ${tools.citation(one.source)}` : ""]);
+        say(about, [words("restsOn"), " ", words(one.evidence), ...(one.source ? [" ", html("span", { lang: "en" }, tools.citation(one.source))] : [])]);
       },
     };
   }

@@ -7,6 +7,7 @@ mod build;
 mod command;
 mod content;
 mod first_load;
+mod lighthouse;
 mod one_file;
 mod paths;
 mod serve;
@@ -25,6 +26,7 @@ cargo xtask COMMAND
   test [STEP]                     run every check, or one step of them; `test --list` names the steps
   bench                           measure speed, natively and in the browser, beside its bounds
   size                            weigh the built page beside its bounds
+  lighthouse                      score the built page for accessibility, practices and performance
   ask QUESTION < request.json     answer one question on the command line
 ";
 
@@ -37,6 +39,7 @@ enum Task {
     ListSteps,
     Bench,
     Size,
+    Lighthouse,
     Ask { question: String },
     Help,
 }
@@ -61,6 +64,7 @@ fn parse(words: &[String]) -> Outcome<Task> {
         ["test", step] => Ok(Task::Test { step: Some(step.to_string()) }),
         ["bench"] => Ok(Task::Bench),
         ["size"] => Ok(Task::Size),
+        ["lighthouse"] => Ok(Task::Lighthouse),
         ["ask", question] => Ok(Task::Ask { question: question.to_string() }),
         _ => Err(format!("`{}` is not a command; these are:\n\n{USAGE}", words.join(" "))),
     }
@@ -102,6 +106,7 @@ fn perform(task: Task) -> Outcome<ExitCode> {
         Task::ListSteps => test::list(),
         Task::Bench => bench::bench()?,
         Task::Size => return size::size(),
+        Task::Lighthouse => lighthouse::lighthouse()?,
         Task::Ask { question } => return ask::ask(&question),
         Task::Help => print!("{USAGE}"),
     }

@@ -1,0 +1,59 @@
+//! What Lighthouse thinks of the built page, on the phone that it emulates, beside the bounds.
+
+use crate::command::{Outcome, command, output_of, say};
+use crate::{build, paths, serve, setup};
+use serde_json::Value;
+
+/// Fetched when it is asked for: too large to install with the page's own tools.
+const LIGHTHOUSE: &str = "lighthouse@12.8.2";
+/// Its categories, and the least score of each. A busy machine loses points of performance.
+const BOUNDS: [(&str, u32); 3] = [("accessibility", 100), ("best-practices", 100), ("performance", 95)];
+/// The page as it opens, and one question that fetches the whole module.
+const PAGES: [&str; 2] = ["", "#hold-or-fade"];
+const FAILED: &str = "Lighthouse did not finish: see its message above; it is fetched by npm, which needs a network.";
+
+/// Prints the scores, and under each that is not full what took points.
+pub fn lighthouse() -> Outcome {
+    build::build()?;
+    let chromium = setup::chromium()?;
+    let server = serve::Server::bind(paths::dist(), 0)?;
+    let address = server.address();
+    server.run_aside();
+    for page in PAGES {
+        say(&format!("Lighthouse at /{page}"));
+        let report = output_of(
+            command("npx")
+                .args(["--yes", LIGHTHOUSE, &format!("{address}{page}"), "--quiet", "--output=json"])
+                .args(["--only-categories", &BOUNDS.map(|(category, _)| category).join(",")])
+                .arg("--chrome-flags=--headless=new --no-sandbox")
+                .env("CHROME_PATH", &chromium),
+            FAILED,
+        )?;
+        let report: Value =
+            serde_json::from_str(&report).map_err(|error| format!("Lighthouse's report cannot be read: {error}."))?;
+        for (category, least) in BOUNDS {
+            let score = percent(&report["categories"][category]["score"]);
+            println!("{category:<16}{score:>4} of {least}{}", if score >= least { "" } else { ", UNDER" });
+            lost(&report, category).iter().for_each(|line| println!("    {line}"));
+        }
+    }
+    Ok(())
+}
+
+fn percent(score: &Value) -> u32 {
+    (100.0 * score.as_f64().unwrap_or(0.0)).round() as u32
+}
+
+/// The audits that count in a category and took points from it.
+fn lost(report: &Value, category: &str) -> Vec<String> {
+    let counted = report["categories"][category]["auditRefs"].as_array().into_iter().flatten();
+    counted
+        .filter(|audit| audit["weight"].as_f64().is_some_and(|weight| weight > 0.0))
+        .filter_map(|audit| {
+            let audit = &report["audits"][audit["id"].as_str()?];
+            let score = audit["score"].as_f64().filter(|&score| score < 1.0)?;
+            let title = audit["title"].as_str().unwrap_or_default();
+            Some(format!("{title}: {:.0}, {}", 100.0 * score, audit["displayValue"].as_str().unwrap_or("not passed")))
+        })
+        .collect()
+}

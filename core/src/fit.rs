@@ -60,7 +60,7 @@ impl Fit {
 }
 
 /// The most steps tried before a problem is given up.
-pub const MOST_STEPS: usize = 2000;
+pub const MOST_STEPS: usize = 300;
 /// A step that promises less than this share of the sum of squares ends the search: what is left is polished.
 const PROMISES_NOTHING: f64 = 1e-12;
 /// Beyond this damping no step changes the parameters any more.

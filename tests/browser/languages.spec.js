@@ -21,14 +21,14 @@ import { isPhrase, textsOf, wordsOf } from "./support/said.js";
 const SPOKEN = {
   "de-DE": {
     language: "de",
-    titles: { "speed-for-watts": "Welches Tempo bringen meine Watt?", "power-or-drag": "Mehr Leistung oder weniger Luftwiderstand?", "finish-time": "Wie lange werde ich brauchen?" },
+    titles: { "speed-for-watts": "Welches Tempo bringen meine Watt?", "power-or-drag": "Mehr Leistung oder weniger Luftwiderstand?", "hold-or-fade": "Lohnt sich eine schnellere Haltung, die ich nicht halten kann?", "finish-time": "Wie lange werde ich brauchen?" },
     sentence: "Über",
     faster: /schneller um \d/,
     inputs: "Was hineinging",
   },
   "fr-FR": {
     language: "fr",
-    titles: { "speed-for-watts": "Quelle vitesse donnent mes watts ?", "power-or-drag": "Plus de puissance, ou moins de traînée ?", "finish-time": "Combien de temps me faudra-t-il ?" },
+    titles: { "speed-for-watts": "Quelle vitesse donnent mes watts ?", "power-or-drag": "Plus de puissance, ou moins de traînée ?", "hold-or-fade": "Une position plus rapide vaut-elle la peine si je ne la tiens pas ?", "finish-time": "Combien de temps me faudra-t-il ?" },
     sentence: "Sur",
     faster: /plus rapide de \d/,
     inputs: "Ce qui est entré",

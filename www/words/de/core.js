@@ -78,7 +78,7 @@ export default ({
   "The apparent wind comes from beyond {}°, the last row of your yaw table.": "Der scheinbare Wind kommt von jenseits der {0}°, der letzten Zeile deiner Tabelle der Anströmwinkel.",
   "This asks {asked_w} W; your power curve allows {allowed_w} W for that long.": "Das verlangt {asked_w} W; deine Leistungskurve erlaubt so lange {allowed_w} W.",
   "The course spans {} m of height; the air is taken as one density, and thins by about 1 % in 90 m.": "Die Strecke umfasst {0} Höhenmeter; die Luft gilt als überall gleich dicht, wird aber je 90 m um etwa 1 % dünner.",
-  "A fixed finish time leaves nothing to compare; give a power or the best even effort.": "Eine feste Fahrzeit lässt nichts zu vergleichen; gib eine Leistung an oder die beste gleichmäßige Fahrt.",
+  "A fixed finish time leaves nothing to compare; give a power or the best even effort.": "Eine feste Fahrzeit lässt nichts zu vergleichen; gib eine Leistung an oder „gleichmäßig am Limit“.",
   "The low position neither fades nor lapses here; say when it goes, or both are simply held.": "Die tiefe Haltung lässt hier weder nach noch setzt sie aus; sag, wann sie verloren geht, sonst werden beide einfach gehalten.",
   "The low position would begin to go only after the finish.": "Die tiefe Haltung würde erst nach dem Ziel nachlassen.",
   "There is no such question; there are {known}.": "Diese Frage gibt es nicht; es gibt {known}.",

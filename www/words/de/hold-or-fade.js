@@ -38,7 +38,7 @@ export default ({
   "rulerFaster": "Von der gehaltenen Haltung links zur tiefen rechts: Die tiefe ist schneller um {figure}, in zwei von drei Fällen auf {spread} genau.",
   "rulerSlower": "Von der gehaltenen Haltung links zur tiefen rechts: Die tiefe ist langsamer um {figure}, in zwei von drei Fällen auf {spread} genau.",
   "rulerLevel": "Von der gehaltenen Haltung links zur tiefen rechts: Sie sind gleichauf, in zwei von drei Fällen auf {spread} genau.",
-  "compareEven": "Bei bester gleichmäßiger Fahrt vergleichen",
+  "compareEven": "Gleichmäßig am Limit vergleichen",
   "setCost": "Angeben, was sie kostet",
   "takesWatts": "{lead}Tief bleiben übt man, Kilometer um Kilometer. Eine veröffentlichte Zahl, wie eine Haltung nachlässt, fand sich nicht; film dich also spät auf einer harten Fahrt. Hier werden beide mit denselben Watt gefahren; veröffentlicht ist, dass ein tieferer Lenker fünf Fahrer auch {cost} ihrer Leistung kostete. {set}.",
   "takesEven": "{lead}Tief bleiben übt man, Kilometer um Kilometer. Eine veröffentlichte Zahl, wie eine Haltung nachlässt, fand sich nicht; film dich also spät auf einer harten Fahrt. Hier wird jede so gleichmäßig und hart gefahren, wie deine Leistungskurve es in ihr erlaubt; veröffentlicht ist, dass ein tieferer Lenker fünf Fahrer auch {cost} ihrer Leistung kostete. {set}.",

@@ -61,7 +61,7 @@ export default ({
   why: "Warum nicht addieren?",
   whyGist: "Zusammen sparen sie {together}; einzeln addiert wären es {added}.",
   whyText: "Jede Änderung ist so viel wert, wie sie auf einer Fahrt spart, die die anderen schon schneller gemacht haben. Einzeln addiert würde diese Auswahl im Mittel {added} sparen; zusammen neu gerechnet spart sie {together}.",
-  whyChance: "Jede Änderung gelingt mit ihrer eigenen Chance, was auch aus den anderen wird. Gezählt wird der Mittelwert über alles, was aus einer Auswahl werden kann, hier {outcomes} Fälle, jeder mit deiner besten gleichmäßigen Leistung neu gefahren.",
+  whyChance: "Jede Änderung gelingt mit ihrer eigenen Chance, was auch aus den anderen wird. Gezählt wird der Mittelwert über alles, was aus einer Auswahl werden kann, hier {outcomes} Fälle, jeder gleichmäßig am Limit neu gefahren.",
   whySure: "Im ± steckt, was an der Größe jeder Änderung und an deinen eigenen Zahlen unsicher ist, und dass manches nicht gelingen mag.",
 
   list: "Die Änderungen",
@@ -117,7 +117,7 @@ export default ({
   free: "umsonst",
 
   howGist: "Jede Auswahl innerhalb des Budgets wird verglichen, keine übergangen.",
-  howSets: "Mit {count} Änderungen gibt es {sets} Auswahlen. Die Fahrzeiten jeder Auswahl sind aus Fahrten mit deiner besten gleichmäßigen Leistung und allen ihren Änderungen zusammen bekannt: Wenige Änderungen an derselben Zahl werden in allen Kombinationen gefahren, mehr werden von einem Polynom durch Fahrten abgelesen, das sie auf eine Tausendstelsekunde trifft.",
+  howSets: "Mit {count} Änderungen gibt es {sets} Auswahlen. Die Fahrzeiten jeder Auswahl sind aus Fahrten gleichmäßig am Limit mit allen ihren Änderungen zusammen bekannt: Wenige Änderungen an derselben Zahl werden in allen Kombinationen gefahren, mehr werden von einem Polynom durch Fahrten abgelesen, das sie auf eine Tausendstelsekunde trifft.",
   howMean: "Eine Auswahl ist so viel wert, wie sie im Mittel über alles spart, was aus ihr werden kann:",
   howFormula: "E von S ist die Summe über jedes ω in S aus der Chance von ω mal der Zeit wie jetzt minus der Zeit mit ω",
   symbolSet: "eine Auswahl von Änderungen, und was davon gelingt",

@@ -78,7 +78,7 @@ export default ({
   "The apparent wind comes from beyond {}°, the last row of your yaw table.": "Le vent apparent vient d’au-delà de {0}°, la dernière ligne de ton tableau d’angles.",
   "This asks {asked_w} W; your power curve allows {allowed_w} W for that long.": "Cela demande {asked_w} W ; ta courbe de puissance permet {allowed_w} W aussi longtemps.",
   "The course spans {} m of height; the air is taken as one density, and thins by about 1 % in 90 m.": "Le parcours couvre {0} m d’altitude ; l’air est pris à une seule densité, et perd environ 1 % en 90 m.",
-  "A fixed finish time leaves nothing to compare; give a power or the best even effort.": "Un temps fixé ne laisse rien à comparer ; donne une puissance ou le meilleur effort régulier.",
+  "A fixed finish time leaves nothing to compare; give a power or the best even effort.": "Un temps fixé ne laisse rien à comparer ; donne une puissance ou « à fond et régulier ».",
   "The low position neither fades nor lapses here; say when it goes, or both are simply held.": "La position basse ne cède ni ne s’interrompt ici ; dis quand elle se perd, sinon les deux sont simplement tenues.",
   "The low position would begin to go only after the finish.": "La position basse ne commencerait à céder qu’après l’arrivée.",
   "There is no such question; there are {known}.": "Cette question n’existe pas ; il y a {known}.",

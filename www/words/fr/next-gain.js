@@ -61,7 +61,7 @@ export default ({
   why: "Pourquoi ne pas additionner ?",
   whyGist: "Ensemble, ils gagnent {together} ; additionnés un à un, ce serait {added}.",
   whyText: "Chaque changement vaut ce qu’il gagne sur un parcours que les autres ont déjà rendu plus rapide. Additionné un à un, ce choix gagnerait {added} en moyenne ; recalculé ensemble, il gagne {together}.",
-  whyChance: "Chaque changement réussit avec sa propre chance, quoi que deviennent les autres. Ce qui compte est la moyenne de tout ce qui peut advenir d’un choix, ici {outcomes} cas, chacun couru à nouveau à ton meilleur effort régulier.",
+  whyChance: "Chaque changement réussit avec sa propre chance, quoi que deviennent les autres. Ce qui compte est la moyenne de tout ce qui peut advenir d’un choix, ici {outcomes} cas, chacun couru à nouveau à fond et régulier.",
   whySure: "Le ± contient ce qui est incertain dans la taille de chaque changement et dans tes propres chiffres, et que tout peut ne pas réussir.",
 
   list: "Les changements",
@@ -117,7 +117,7 @@ export default ({
   free: "gratuit",
 
   howGist: "Tous les choix dans le budget sont comparés, aucun n’est passé.",
-  howSets: "Avec {count} changements, il y a {sets} choix. Les temps de chaque choix sont connus par des parcours à ton meilleur effort régulier avec tous ses changements ensemble : peu de changements d’un même chiffre sont courus dans toutes leurs combinaisons ; davantage se lisent sur un polynôme passant par des parcours, qui les donne au millième de seconde.",
+  howSets: "Avec {count} changements, il y a {sets} choix. Les temps de chaque choix sont connus par des parcours à fond et réguliers avec tous ses changements ensemble : peu de changements d’un même chiffre sont courus dans toutes leurs combinaisons ; davantage se lisent sur un polynôme passant par des parcours, qui les donne au millième de seconde.",
   howMean: "Un choix vaut ce qu’il gagne en moyenne sur tout ce qui peut en advenir :",
   howFormula: "E de S est la somme, pour chaque ω dans S, de la chance de ω fois le temps actuel moins le temps avec ω",
   symbolSet: "un choix de changements, et ce qui en réussit",

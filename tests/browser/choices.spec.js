@@ -11,7 +11,7 @@ const choices = {
   "hold-or-fade": [["How far", "Over 50 miles"], ["Kind of course", "steady hill"], ["How hard", "at my best even effort"]],
   // Its only choice comes with efforts in two positions.
   "power-curve": [],
-  "leg-room": [["What the ankle does", "with an ankle that stays"]],
+  "leg-room": [["What the ankle does", "a still ankle"]],
   "finish-time": [["How far", "In one hour"], ["Kind of course", "steady hill"], ["How hard", "holding"]],
 };
 

@@ -3,7 +3,7 @@
 
 /** @satisfies {import("../books.d.ts").Texts<"leg-room">} */
 export default ({
-  "ask": "Ich bin {stature} groß. Jetzt trete ich Kurbeln von {crank_a} mit {cadence_a}, den Sattel {saddle_a} über ihrer Achse bei {seat_a}, und {front_a}. Was wäre mit Kurbeln von {crank_b} bei {cadence_b}, dem Sattel {saddle_b} darüber bei {seat_b}, und {front_b}, {model}?",
+  "ask": "Ich bin {stature} groß. Jetzt trete ich Kurbeln von {crank_a} mit {cadence_a}, den Sattel {saddle_a} über ihrer Achse bei {seat_a}, und {front_a}. Was wäre mit Kurbeln von {crank_b} bei {cadence_b}, dem Sattel {saddle_b} darüber bei {seat_b}, und {front_b}, mit {model}?",
   "front": "{choice} {tail}",
   "front.label": "Wie die Front angegeben ist",
   "front.by-pads": "Armauflagen",
@@ -11,8 +11,8 @@ export default ({
   "front.drop": "{drop} unter dem Sattel",
   "front.torso": "bei {torso}",
   "model.label": "Was der Knöchel tut",
-  "model.ankling": "mit einem Knöchel, der sich bewegt",
-  "model.frozen": "mit einem Knöchel, der bleibt",
+  "model.ankling": "bewegtem Knöchel",
+  "model.frozen": "stillem Knöchel",
   "number.a": "{label}, jetzt",
   "number.b": "{label}, neue Einstellung",
 
@@ -83,11 +83,11 @@ export default ({
   "way.pads-higher": "die Auflagen um {by} höher",
   "way.pads-lower": "die Auflagen um {by} tiefer",
 
-  "changes.title": "Was kleine Änderungen bewirken, von jetzt aus",
+  "changes.title": "Was kleine Änderungen an der engsten Hüfte, am gestrecktesten Knie und am schnellsten Oberschenkel bewirken, von jetzt aus",
   "changes.change": "Änderung",
-  "changes.hip": "Engste Hüfte",
-  "changes.knee": "Gestrecktes Knie",
-  "changes.thigh": "Oberschenkel",
+  "changes.hip": "Hüfte",
+  "changes.knee": "Knie",
+  "changes.thigh": "Schenkel",
   "changes.crank_and_saddle": "Kurbeln {by} kürzer, Sattel ebenso viel höher",
   "changes.crank": "Kurbeln {by} kürzer, Sattel bleibt",
   "changes.saddle": "Sattel {by} höher, Auflagen gehen mit",

@@ -2,7 +2,7 @@
 /** The texts of "What does this fit do to my hip?". */
 
 export default {
-  "ask": "I am {stature} tall. Now I turn cranks of {crank_a} at {cadence_a}, the saddle {saddle_a} above their axle at {seat_a}, and {front_a}. What if it were cranks of {crank_b} at {cadence_b}, the saddle {saddle_b} above at {seat_b}, and {front_b}, {model}?",
+  "ask": "I am {stature} tall. Now I turn cranks of {crank_a} at {cadence_a}, the saddle {saddle_a} above their axle at {seat_a}, and {front_a}. What if it were cranks of {crank_b} at {cadence_b}, the saddle {saddle_b} above at {seat_b}, and {front_b}, with {model}?",
   "front": "{choice} {tail}",
   "front.label": "How the front end is given",
   "front.by-pads": "the arm pads",
@@ -10,8 +10,8 @@ export default {
   "front.drop": "{drop} below the saddle",
   "front.torso": "at {torso}",
   "model.label": "What the ankle does",
-  "model.ankling": "with an ankle that moves",
-  "model.frozen": "with an ankle that stays",
+  "model.ankling": "a moving ankle",
+  "model.frozen": "a still ankle",
   "number.a": "{label}, now",
   "number.b": "{label}, new set-up",
 
@@ -82,11 +82,11 @@ export default {
   "way.pads-higher": "the pads {by} higher",
   "way.pads-lower": "the pads {by} lower",
 
-  "changes.title": "What small changes do, from where you are now",
+  "changes.title": "What small changes do to the tightest hip, the straightest knee and the fastest thigh, from where you are now",
   "changes.change": "Change",
-  "changes.hip": "Tightest hip",
-  "changes.knee": "Straightest knee",
-  "changes.thigh": "Fastest thigh",
+  "changes.hip": "Hip",
+  "changes.knee": "Knee",
+  "changes.thigh": "Thigh",
   "changes.crank_and_saddle": "Cranks {by} shorter, saddle as much higher",
   "changes.crank": "Cranks {by} shorter, saddle left alone",
   "changes.saddle": "Saddle {by} higher, pads following",

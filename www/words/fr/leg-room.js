@@ -3,7 +3,7 @@
 
 /** @satisfies {import("../books.d.ts").Texts<"leg-room">} */
 export default ({
-  "ask": "Je mesure {stature}. Aujourd’hui je tourne des manivelles de {crank_a} à {cadence_a}, la selle à {saddle_a} de leur axe sous {seat_a}, et {front_a}. Et avec des manivelles de {crank_b} à {cadence_b}, la selle à {saddle_b} sous {seat_b}, et {front_b}, {model} ?",
+  "ask": "Je mesure {stature}. Aujourd’hui je tourne des manivelles de {crank_a} à {cadence_a}, la selle à {saddle_a} de leur axe sous {seat_a}, et {front_a}. Et avec des manivelles de {crank_b} à {cadence_b}, la selle à {saddle_b} sous {seat_b}, et {front_b}, avec {model} ?",
   "front": "{choice} {tail}",
   "front.label": "Comment l’avant est donné",
   "front.by-pads": "les repose-coudes",
@@ -11,8 +11,8 @@ export default ({
   "front.drop": "{drop} sous la selle",
   "front.torso": "à {torso}",
   "model.label": "Ce que fait la cheville",
-  "model.ankling": "avec une cheville qui bouge",
-  "model.frozen": "avec une cheville qui reste",
+  "model.ankling": "une cheville mobile",
+  "model.frozen": "une cheville fixe",
   "number.a": "{label}, aujourd’hui",
   "number.b": "{label}, nouveau réglage",
 
@@ -46,8 +46,8 @@ export default ({
   "figure.title": "Les deux réglages vus de côté, à l’échelle",
   "figure.spoken": "À {angle} après le point haut : la hanche est à {hip_a} aujourd’hui et à {hip_b} avec le nouveau réglage, le genou à {knee_a} et {knee_b}.",
   "figure.reading": "**{angle}** après le point haut : hanche {hip_a} aujourd’hui, {hip_b} ensuite ; genou {knee_a} et {knee_b}.",
-  "figure.now": "actuel",
-  "figure.new": "nouveau",
+  "figure.now": "avant",
+  "figure.new": "après",
   "figure.slider": "Angle de manivelle après le point haut",
   "figure.slider-value": "{angle} après le point haut",
   "figure.play": "Tourner la manivelle",
@@ -83,10 +83,10 @@ export default ({
   "way.pads-higher": "les repose-coudes {by} plus haut",
   "way.pads-lower": "les repose-coudes {by} plus bas",
 
-  "changes.title": "Ce que font de petits changements, à partir d’aujourd’hui",
+  "changes.title": "Ce que de petits changements font à la hanche la plus fermée, au genou le plus tendu et à la cuisse la plus rapide, à partir d’aujourd’hui",
   "changes.change": "Changement",
-  "changes.hip": "Hanche fermée",
-  "changes.knee": "Genou tendu",
+  "changes.hip": "Hanche",
+  "changes.knee": "Genou",
   "changes.thigh": "Cuisse",
   "changes.crank_and_saddle": "Manivelles {by} plus courtes, selle d’autant plus haute",
   "changes.crank": "Manivelles {by} plus courtes, selle inchangée",

@@ -41,7 +41,7 @@ export function turnViews({ units }) {
       if (phase === "settled") drawCharts(false);
     },
   });
-  const view = html("div", { class: "leg-view" }, figure.element, reading, slider.element);
+  const view = html("figure", { class: "leg-view", "aria-label": words("figure.title") }, figure.element, reading, slider.element);
   let placing = false;
 
   const format = (/** @type {number} */ v) => units.number(v, { digits: 0 });

@@ -97,6 +97,17 @@ for (const [language, { locale, name }] of Object.entries(LANGUAGES)) {
       });
     }
 
+    for (const id of PAGES) {
+      test(`${id} fits a phone and 320 px`, async ({ page }) => {
+        await openQuestion(page, id);
+        await unfold(page);
+        for (const width of [390, 320]) {
+          await page.setViewportSize({ width, height: 844 });
+          await expect.poll(() => page.evaluate(() => document.scrollingElement?.scrollWidth)).toBe(width);
+        }
+      });
+    }
+
     test("the dialogs leave nothing in English", async ({ page, browser }) => {
       const english = await (await browser.newContext({ locale: "en-GB" })).newPage();
       const said = await saidInDialogs(english);

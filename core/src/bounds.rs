@@ -287,9 +287,27 @@ fields! {
         "Of the line from hip joint to shoulder joint, above the horizontal; published tests used 0 to 24°.";
     BAR_DROP_M = "with.bar_drop_m", "m", -0.3..0.4, -0.05..0.25, 0.1, 0.0, 0.005, CommonPractice, "",
         "From the top of the saddle straight down to the height of the arm pads.";
+    CDA_CORRELATION = "with.cda_correlation", "", 0.0..0.999, 0.0..0.999, 0.0, 0.0, 0.05, Assumed, "",
+        "How the errors of several drag areas go together: nearly 1 for one test or one guess, 0 for tests that have nothing in common.";
     DRAWS = "with.draws", "", 0.0..100000.0, 0.0..100000.0, 10000.0, 0.0, 1000.0, CommonPractice, "",
         "How many draws a comparison takes; none leaves it at first order, and a course of very many points gets fewer.";
 }
+
+/// An error in standard deviations that is common to several numbers. It is no field: nobody gives it.
+pub static COMMON_ERROR: Field = Field {
+    key: "",
+    min: -6.0,
+    max: 6.0,
+    usual_min: -6.0,
+    usual_max: 6.0,
+    default: 0.0,
+    default_sd: 1.0,
+    step: 1.0,
+    unit: "",
+    evidence: Evidence::Assumed,
+    source: "",
+    note: "",
+};
 
 /// The most positions a scenario holds.
 pub const MOST_POSITIONS: usize = 50;

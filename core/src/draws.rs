@@ -59,29 +59,51 @@ pub fn first_order<const N: usize, E>(
     inputs: &[Unsure],
     mut f: impl FnMut(&[f64]) -> Result<[f64; N], E>,
 ) -> Result<Spread<N>, E> {
+    let array = |outputs: &Vec<f64>| std::array::from_fn(|n| outputs.get(n).copied().unwrap_or(f64::NAN));
+    let moves = moves(inputs, &mut |values: &[f64]| f(values).map(Vec::from))?;
+    Ok(Spread { base: array(&moves.base), by_input: moves.by_input.iter().map(array).collect() })
+}
+
+/// [`Spread`] of as many outputs as there happen to be.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Moves {
+    /// Outputs at the values.
+    pub base: Vec<f64>,
+    /// For each input, the signed change of each output, as in [`Spread::by_input`].
+    pub by_input: Vec<Vec<f64>>,
+}
+
+/// Gives outputs for values of the inputs.
+type Outputs<'a, E> = dyn FnMut(&[f64]) -> Result<Vec<f64>, E> + 'a;
+
+/// [`first_order`] for as many outputs as `f` gives.
+///
+/// # Errors
+/// As [`first_order`].
+pub fn moves<E>(inputs: &[Unsure], f: &mut Outputs<'_, E>) -> Result<Moves, E> {
     let mut values: Vec<f64> = inputs.iter().map(|input| input.value).collect();
     let base = f(&values)?;
-    let mut by_input = Vec::with_capacity(inputs.len());
+    let mut by_input: Vec<Vec<f64>> = Vec::with_capacity(inputs.len());
     for (i, input) in inputs.iter().enumerate() {
         let mut moved_to = |value: f64| {
             let held = std::mem::replace(&mut values[i], value);
             let moved = f(&values);
             values[i] = held;
-            moved.ok().map(|outputs| (value, outputs))
+            moved.map_or_else(|_| (input.value, base.clone()), |outputs| (value, outputs))
         };
-        let up = moved_to((input.value + input.sd).min(input.max));
-        let down = moved_to((input.value - input.sd).max(input.min));
-        let (high, low) = (up.unwrap_or((input.value, base)), down.unwrap_or((input.value, base)));
+        let high = moved_to((input.value + input.sd).min(input.max));
+        let low = moved_to((input.value - input.sd).max(input.min));
         let width = high.0 - low.0;
         let scale = if width > 0.0 { input.sd / width } else { 0.0 };
-        let moves: [f64; N] = std::array::from_fn(|n| scale * (high.1[n] - low.1[n]));
+        let mut moves: Vec<f64> = high.1.iter().zip(&low.1).map(|(high, low)| scale * (high - low)).collect();
         if let Some(before) = by_input.last_mut() {
-            let before: &mut [f64; N] = before;
-            before.iter_mut().zip(moves).for_each(|(common, moves)| *common += input.correlation * moves);
+            before.iter_mut().zip(&moves).for_each(|(common, moves)| *common += input.correlation * moves);
         }
-        by_input.push(moves.map(|moves| input.independent() * moves));
+        let own = input.independent();
+        moves.iter_mut().for_each(|moves| *moves *= own);
+        by_input.push(moves);
     }
-    Ok(Spread { base, by_input })
+    Ok(Moves { base, by_input })
 }
 
 /// What many draws say of a difference.
@@ -106,25 +128,33 @@ pub struct Drawn {
     pub high_95: f64,
 }
 
-/// Draws every input from a normal distribution, correlated as it says, and holds it in its hard range.
-pub fn draw(inputs: &[Unsure], normal: &mut Normal, values: &mut [f64]) {
+/// Draws the error of every input in standard deviations: normal, and correlated as the inputs say.
+pub fn draw_errors(inputs: &[Unsure], normal: &mut Normal, errors: &mut [f64]) {
     let mut before = 0.0;
-    for (value, input) in values.iter_mut().zip(inputs) {
+    for (error, input) in errors.iter_mut().zip(inputs) {
         before = input.correlation * before + input.independent() * normal.draw();
-        *value = within(input.value + input.sd * before, input.min, input.max);
+        *error = before;
     }
 }
 
-/// Seeded Monte Carlo of one output, the inputs drawn by [`draw`].
+/// The inputs with these errors, in standard deviations, held in their hard ranges.
+pub fn with_errors(inputs: &[Unsure], errors: &[f64], values: &mut [f64]) {
+    for ((value, input), error) in values.iter_mut().zip(inputs).zip(errors) {
+        *value = within(input.value + input.sd * error, input.min, input.max);
+    }
+}
+
+/// Seeded Monte Carlo of one output, the inputs drawn by [`draw_errors`].
 ///
 /// The same seed gives the same draws on every platform (the generator is pure integer arithmetic; the logarithm and
 /// cosine that shape it may differ in the last digit).
 pub fn monte_carlo<E>(inputs: &[Unsure], draws: u32, seed: u64, mut f: impl FnMut(&[f64]) -> Result<f64, E>) -> Drawn {
     let mut normal = Normal::new(seed);
-    let mut values = vec![0.0; inputs.len()];
+    let (mut errors, mut values) = (vec![0.0; inputs.len()], vec![0.0; inputs.len()]);
     let results: BinaryHeap<Ordered> = (0..draws)
         .filter_map(|_| {
-            draw(inputs, &mut normal, &mut values);
+            draw_errors(inputs, &mut normal, &mut errors);
+            with_errors(inputs, &errors, &mut values);
             f(&values).ok().filter(|result| result.is_finite()).map(Ordered)
         })
         .collect();

@@ -1,7 +1,7 @@
 //! Road physics, power–duration and the questions of Fasterby.
 //!
 //! Lower rooms know nothing of the upper ones: `quantity bounds error sources solve budget subsets`, then `air resistance`, then
-//! `power_duration position course`, then `ride steady_ride effort`, then `draws`, then `scenario`, then `questions`. There is no
+//! `power_duration position course`, then `ride steady_ride effort`, then `draws information`, then `scenario`, then `questions`. There is no
 //! input or output here, no clock, no randomness without a seed, and no panic that an input can reach.
 
 #![forbid(unsafe_code)]
@@ -16,6 +16,8 @@ pub mod effort;
 pub mod error;
 #[cfg(feature = "all")]
 pub mod fit;
+#[cfg(feature = "all")]
+pub mod information;
 #[cfg(feature = "all")]
 pub mod kinematics;
 pub mod position;

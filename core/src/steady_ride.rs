@@ -36,16 +36,22 @@ impl Clock for SteadyClock {
         for segment in &setup.course.segments {
             let stretch = setup.stretch(segment);
             let cuts = if setup.position.fade.is_some() { (segment.length_m / PIECE_M).ceil().max(1.0) } else { 1.0 };
-            let length_m = segment.length_m / cuts;
-            for _ in 0..cuts as usize {
+            let cut_m = segment.length_m / cuts;
+            let mut left = cuts;
+            while left > 0.0 {
                 if pieces == speeds.len() {
                     speeds.push(f64::NAN);
                 }
+                // Once it has faded, what is left of the stretch is one piece.
+                let faded = setup.position.unchanged_until_s(way.time_s) == Some(f64::INFINITY);
+                let together = if faded { left } else { 1.0 };
+                let length_m = together * cut_m;
                 speeds[pieces] = way.ride(&stretch, segment, length_m, speeds[pieces]);
                 if speeds[pieces].is_nan() || speeds[pieces] < STALL_M_S {
                     return Err(Stall { distance_m: ridden_m });
                 }
                 ridden_m += length_m;
+                left -= together;
                 pieces += 1;
             }
         }

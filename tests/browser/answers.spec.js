@@ -21,6 +21,7 @@ const core = {
   "power-curve": { with: (own) => own, figure: ({ power_w }) => power_w.value.toFixed(0) },
   "next-gain": { with: ({ currency: _, ...own }) => own, figure: ({ best }) => clock(best.expected_s.value) },
   "leg-room": { with: (own) => own, figure: ({ difference }) => `${Math.abs(difference.tightest_hip_deg.value).toFixed(1)}°` },
+  "which-position": { with: (own) => own, figure: ({ reading }) => clock(reading.ahead_s.value) },
   "finish-time": { with: (own) => own, figure: ({ time_s }) => clock(time_s.value) },
   "hold-or-fade": { with: ({ low, steady, effort }) => ({ low, steady, effort }), figure: ({ difference_s }) => clock(difference_s.value) },
 };

@@ -6,6 +6,7 @@ import density
 import even
 import gains
 import linkage
+import positions
 import power_fits
 import published
 import rides
@@ -19,7 +20,7 @@ PUBLISHED = HERE.parent / "published"
 def generate(data, tables):
     for folder in (data, tables):
         folder.mkdir(parents=True, exist_ok=True)
-    for oracle in (steady, density, rides, even, gains, linkage, power_fits):
+    for oracle in (steady, density, rides, even, gains, linkage, power_fits, positions):
         oracle.write(data)
     published.write(tables)
 

@@ -40,6 +40,13 @@ const TOKENS: &[&str] = &[
 ];
 /// Results that may be missing, and say so in the answer's type.
 const MAY_BE_NULL: &[&str] = &[
+    "worn",
+    "ahead_s",
+    "reading",
+    "allowed_w",
+    "allowed_share",
+    "polanco_share",
+    "faulkner_share",
     "still_time_s",
     "standard_time_s",
     "drawn",
@@ -822,6 +829,12 @@ fn extreme_with(question: &str) -> BoxedStrategy<Value> {
             })
             .boxed(),
         "leg-room" => extreme_legs().boxed(),
+        "which-position" => (perhaps(plain(&bounds::EVENT_DISTANCE_M)), any::<bool>(), draws())
+            .prop_map(|(distance, equipment, draws)| {
+                let with = vec![("distance_m", distance), ("equipment", Some(json!(equipment))), ("draws", Some(draws))];
+                object(with)
+            })
+            .boxed(),
         _ => Just(json!({})).boxed(),
     }
 }
@@ -970,4 +983,53 @@ fn efforts_of_any_kind_are_answered() {
 #[test]
 fn legs_at_the_ends_of_every_range_are_answered_or_refused_by_name() {
     extremes_of("leg-room");
+}
+
+#[test]
+fn positions_at_the_ends_of_every_range_are_compared_or_refused_by_name() {
+    extremes_of("which-position");
+}
+
+#[test]
+fn choices_that_are_none_or_too_many_are_refused_at_their_field() {
+    let equipped = json!({ "equipment": vec![json!({}); bounds::MOST_EQUIPMENT] });
+    let scenario = json!({ "positions": [{}, {}, equipped, equipped] });
+    for (with, field) in [
+        (json!({ "positions": [4] }), "with.positions[0]"),
+        (json!({ "positions": [0, 1, 0] }), "with.positions[2]"),
+        (json!({}), "with.positions"),
+        (json!({ "positions": [0], "reference": 1 }), "with.reference"),
+        (json!({ "positions": [0], "reference": 9 }), "with.reference"),
+        (json!({ "positions": [0, 1], "distance_m": 1 }), "with.distance_m"),
+        (json!({ "positions": [0, 1], "draws": 1e6 }), "with.draws"),
+    ] {
+        let error = refused("which-position", &json!({ "scenario": scenario, "with": with }).to_string());
+        assert_eq!(error["field"], field, "{error}");
+    }
+}
+
+#[test]
+fn a_tally_that_belongs_to_something_else_is_refused() {
+    let ask = |positions: usize, so_far: Option<&Value>| {
+        let mut with = json!({ "draws": 3 });
+        if let Some(so_far) = so_far {
+            with["so_far"] = so_far.clone();
+        }
+        json!({ "scenario": { "positions": vec![json!({}); positions] }, "with": with }).to_string()
+    };
+    let first: Value =
+        serde_json::from_str(&ask_json("which-position", &ask(2, None)).expect("an answer")).expect("JSON");
+    let tally = &first["drawn"]["tally"];
+    let more: Value =
+        serde_json::from_str(&ask_json("which-position", &ask(2, Some(tally))).expect("an answer")).expect("JSON");
+    assert_eq!(more["drawn"]["draws"], 6);
+    assert_eq!(refused("which-position", &ask(3, Some(tally)))["field"], "with.so_far");
+    for (name, forged) in
+        [("sums", json!([1e308])), ("draws", json!(4_294_967_295u32)), ("failed", json!(9)), ("wins", json!([]))]
+    {
+        let mut tally = tally.clone();
+        tally[name] = forged;
+        let answered = asked("which-position", &ask(2, Some(&tally)));
+        assert!(name == "draws" || answered.is_err_and(|error| error["field"] == "with.so_far"), "{name}");
+    }
 }

@@ -188,3 +188,43 @@ fn legs_agree_with_thirty_digit_arithmetic() {
         compare_extremes("thigh_second_rate", turn.thigh_second_rate());
     }
 }
+
+#[wasm_bindgen_test(unsupported = test)]
+fn positions_agree_with_a_brute_force_search() {
+    let data: Value =
+        serde_json::from_str(include_str!("../oracle/data/positions.json")).expect("the oracle writes JSON");
+    let tolerance = |name: &str| data["tolerance"][name].as_f64().expect("a tolerance");
+    let number = |of: &Value| value(of).unwrap_or_else(|| panic!("no number: {of}"));
+    for case in data["cases"].as_array().expect("a list of cases") {
+        let name = case["name"].as_str().expect("a name");
+        let got = answer("which-position", &case["request"]);
+        let close = |what: &str, got: &Value, want: &Value, allowed: f64| {
+            let (got, want) = (number(got), number(want));
+            assert!((got - want).abs() <= allowed, "{name}: {what} is {got}, expected {want} ± {allowed:e}");
+        };
+        let expected = &case["expected"];
+        for (event, times) in expected["times_s"].as_array().expect("events").iter().enumerate() {
+            for (choice, want) in times.as_array().expect("choices").iter().enumerate() {
+                let time = &got["events"][event]["times"][choice]["time_s"];
+                close("time", time, want, tolerance("time_s") * number(want));
+            }
+        }
+        let crossovers = expected["crossovers"].as_array().expect("crossovers");
+        assert_eq!(got["crossovers"].as_array().expect("crossovers").len(), crossovers.len(), "{name}");
+        for (got, want) in got["crossovers"].as_array().expect("crossovers").iter().zip(crossovers) {
+            assert_eq!((&got["choice"], &got["faster_beyond"]), (&want["choice"], &want["faster_beyond"]), "{name}");
+            close(
+                "crossover",
+                &got["distance_m"],
+                &want["distance_m"],
+                number(&want["tolerance"]) * number(&want["distance_m"]),
+            );
+        }
+        for want in expected["costs"].as_array().expect("costs") {
+            let same = |cost: &&Value| ["choice", "against", "event"].iter().all(|name| cost[*name] == want[*name]);
+            let cost = got["costs"].as_array().expect("costs").iter().find(same).expect("this cost");
+            let cp_w = number(&got["choices"][0]["cp_w"]);
+            close("what it may cost", &cost["allowed_w"], &want["allowed_w"], tolerance("allowed_w") * cp_w);
+        }
+    }
+}

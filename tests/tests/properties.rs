@@ -1221,3 +1221,144 @@ fn lower_pads_close_the_hip_and_move_nothing_else() {
         Ok(())
     });
 }
+
+fn numbers(of: &Value) -> Vec<f64> {
+    of.as_array().expect("a list").iter().map(|number| value(number).expect("a number")).collect()
+}
+
+#[test]
+fn positions_are_compared_by_the_finish_times_of_their_rides() {
+    check_cases(FEW_CASES, scenario(), |mut scenario| {
+        let distance_m = scenario["course"]["distance_m"].clone();
+        scenario["events"] = json!([{ "distance_m": distance_m }]);
+        let compared = answer("which-position", &json!({ "scenario": scenario }));
+        for position in 0..2 {
+            scenario["riding_position"] = json!(position);
+            let ridden = answer("finish-time", &json!({ "scenario": scenario }));
+            let time = &compared["events"][0]["times"][position]["time_s"];
+            is_close(value(time).expect("a time"), figure(&ridden, "time_s", "value"), FIXED_POINT)?;
+            // One ride a move stands in for the fixed point.
+            is_close(time["sd"].as_f64().expect("an sd"), figure(&ridden, "time_s", "sd"), 0.01)?;
+        }
+        let crossed = compared["crossovers"].as_array().expect("a list").iter();
+        for distance_m in crossed.map(|crossover| value(&crossover["distance_m"]).expect("a distance")) {
+            let with = json!({ "distance_m": distance_m });
+            let there = answer("which-position", &json!({ "scenario": scenario, "with": with }));
+            let times = there["reading"]["times"].as_array().expect("a reading").clone();
+            let apart_s = value(&times[0]["time_s"]).expect("a time") - value(&times[1]["time_s"]).expect("a time");
+            prop_assert!(apart_s.abs() <= SAME_TIME_S, "{apart_s} s apart where they cross");
+        }
+        Ok(())
+    });
+}
+
+#[test]
+fn what_a_position_may_cost_is_what_makes_it_level() {
+    check_cases(FEW_CASES, scenario(), |mut scenario| {
+        let compared = answer("which-position", &json!({ "scenario": scenario }));
+        for cost in compared["costs"].as_array().expect("a list").iter().filter(|cost| cost["event"] == 0) {
+            let choice = cost["choice"].as_u64().expect("a place") as usize;
+            let Some(allowed_w) = value(&cost["allowed_w"]) else { continue };
+            let cp = |place: &Value| compared["choices"][place.as_u64().expect("a place") as usize]["cp_w"].as_f64();
+            let (own_w, other_w) = (cp(&cost["choice"]).expect("a power"), cp(&cost["against"]).expect("a power"));
+            let factor =
+                scenario["positions"][choice]["cp_factor"].as_f64().expect("a factor") * (other_w - allowed_w) / own_w;
+            if !(bounds::CP_FACTOR.min..bounds::CP_FACTOR.max).contains(&factor) {
+                continue;
+            }
+            scenario["positions"][choice]["cp_factor"] = json!(factor);
+            let level = answer("which-position", &json!({ "scenario": scenario }));
+            let ahead_s = value(&level["events"][0]["ahead_s"]).expect("another position");
+            prop_assert!(ahead_s.abs() <= SAME_TIME_S, "{ahead_s} s apart");
+        }
+        Ok(())
+    });
+}
+
+#[test]
+fn draws_of_positions_add_up_and_do_not_mind_their_order() {
+    check_cases(8, scenario(), |scenario| {
+        let ask =
+            |scenario: &Value, with: Value| answer("which-position", &json!({ "scenario": scenario, "with": with }));
+        let whole = ask(&scenario, json!({ "draws": 600, "reference": 0 }));
+        let half = ask(&scenario, json!({ "draws": 300, "reference": 0 }));
+        let rest = json!({ "draws": 300, "reference": 0, "so_far": half["drawn"]["tally"] });
+        let parts = ask(&scenario, rest);
+        prop_assert_eq!(&parts["drawn"]["draws"], &json!(600));
+        for (event, other) in
+            [0, 1, 2, 3].map(|event| (&whole["drawn"]["events"][event], &parts["drawn"]["events"][event]))
+        {
+            prop_assert_eq!(&event["win_share"], &other["win_share"]);
+            // A quick ride begins from the speeds of the one before.
+            let worth = |of: &Value| of["worth_of_all_s"].as_f64().expect("a worth");
+            prop_assert!((worth(event) - worth(other)).abs() <= SAME_TIME_S);
+        }
+        prop_assert_eq!(&whole["drawn"]["draws"], &json!(600));
+        for event in whole["drawn"]["events"].as_array().expect("events") {
+            let shares = numbers(&event["win_share"]);
+            is_close(shares.iter().sum(), 1.0, FIXED_POINT)?;
+            prop_assert!(event["worth_of_all_s"].as_f64().is_some_and(|worth| worth >= 0.0));
+        }
+        for worth in whole["drawn"]["worth"].as_array().expect("a list") {
+            let all = whole["drawn"]["events"].as_array().expect("events").iter();
+            for (worth_s, event) in numbers(&worth["by_event_s"]).into_iter().zip(all) {
+                let of_all_s = event["worth_of_all_s"].as_f64().expect("a worth");
+                prop_assert!((0.0..=of_all_s + SAME_TIME_S).contains(&worth_s), "{worth_s} of {of_all_s}");
+            }
+        }
+        // Named the other way round, with the same one as the reference, the answer is the same the other way round.
+        let mut turned = scenario.clone();
+        turned["positions"].as_array_mut().expect("positions").reverse();
+        let turned = ask(&turned, json!({ "reference": 1 }));
+        for (event, other) in
+            whole["events"].as_array().expect("events").iter().zip(turned["events"].as_array().expect("events"))
+        {
+            prop_assert_eq!(event["best"].as_u64().expect("a place") + other["best"].as_u64().expect("a place"), 1);
+            let difference = |at: &Value, place: usize| value(&at["times"][place]["difference_s"]).expect("a number");
+            prop_assert!((difference(event, 1) - difference(other, 0)).abs() <= SAME_TIME_S);
+            prop_assert!(difference(event, 0).abs() <= SAME_TIME_S);
+        }
+        Ok(())
+    });
+}
+
+#[test]
+fn a_position_that_is_worse_in_every_way_never_wins() {
+    check_cases(8, scenario(), |mut scenario| {
+        let mut worse = scenario["positions"][0].clone();
+        let exact = value(&worse["cda_m2"]).expect("a drag area");
+        scenario["positions"][0]["cda_m2"] = json!(exact);
+        worse["cda_m2"] = json!(exact + 0.01);
+        worse["cp_factor"] = json!(0.99 * worse["cp_factor"].as_f64().expect("a factor"));
+        worse.as_object_mut().expect("a position").remove("fade");
+        scenario["positions"][0].as_object_mut().expect("a position").remove("fade");
+        scenario["positions"][1] = worse;
+        let answer = answer("which-position", &json!({ "scenario": scenario, "with": { "draws": 300 } }));
+        for event in answer["drawn"]["events"].as_array().expect("events") {
+            prop_assert_eq!(&event["win_share"], &json!([1.0, 0.0]));
+            prop_assert_eq!(&event["worth_of_all_s"], &json!(0.0));
+        }
+        prop_assert_eq!(&answer["drawn"]["worth"], &json!([]));
+        prop_assert_eq!(&answer["crossovers"], &json!([]));
+        Ok(())
+    });
+}
+
+#[test]
+fn positions_differ_in_draws_by_as_much_as_to_first_order() {
+    check_cases(8, scenario(), |mut scenario| {
+        for position in 0..2 {
+            scenario["positions"][position].as_object_mut().expect("a position").remove("fade");
+        }
+        scenario["power"]["w_prime_j"] = json!({ "value": 18_000, "sd": 1_500 });
+        scenario["power"]["cp_w_prime_correlation"] = json!(-0.9);
+        scenario["events"] = json!([{ "distance_m": 10_000 }]);
+        let answer =
+            answer("which-position", &json!({ "scenario": scenario, "with": { "draws": 4000, "reference": 0 } }));
+        let tally = &answer["drawn"]["tally"];
+        let (sum, squares, kept) = (numbers(&tally["sums"])[1], numbers(&tally["squares"])[1], 4000.0);
+        let first = &answer["events"][0]["times"][1]["difference_s"];
+        let drawn = (squares / kept - (sum / kept).powi(2)).sqrt();
+        is_close(first["sd"].as_f64().expect("an sd"), drawn, FIRST_ORDER)
+    });
+}

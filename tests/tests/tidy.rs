@@ -18,7 +18,7 @@ const FLOORS: &[&[&str]] = &[
     &["power_duration", "power_models", "w_prime_forms", "position", "course"],
     &["ride", "steady_ride", "effort", "pacing"],
     &["field_test", "kinematics", "team"],
-    &["draws"],
+    &["draws", "information"],
     &["scenario"],
     &["questions"],
 ];

@@ -10,7 +10,7 @@ const NAMES = {
   time: /time_s$/,
   distance: /^scenario\.course\.distance_m|^scenario\.course$/,
   course: /^scenario\.course\b/,
-  position: /^scenario\.(?:positions|riding_position)\b|^with\.hold-or-fade\.(?!effort)/,
+  position: /^scenario\.(?:positions|riding_position)\b|^with\.hold-or-fade\.(?!effort)|^with\.which-position\.(?!distance)/,
   weather: /^scenario\.conditions\b/,
 };
 

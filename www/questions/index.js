@@ -7,6 +7,7 @@ import { question as powerOrDrag } from "./power-or-drag.js";
 import { question as holdOrFade } from "./hold-or-fade.js";
 import { question as legRoom } from "./leg-room.js";
 import { question as nextGain } from "./next-gain.js";
+import { question as whichPosition } from "./which-position.js";
 import { question as finishTime } from "./finish-time.js";
 import { question as speedForWatts } from "./speed-for-watts.js";
 
@@ -65,7 +66,7 @@ import { question as speedForWatts } from "./speed-for-watts.js";
 export const GROUPS = ["start", "understand", "measure", "decide", "ride"];
 
 /** @type {Question[]} */
-export const questions = [speedForWatts, powerOrDrag, holdOrFade, powerCurve, legRoom, nextGain, finishTime];
+export const questions = [speedForWatts, powerOrDrag, holdOrFade, powerCurve, legRoom, whichPosition, nextGain, finishTime];
 
 /** What the rail lists: the story first. @type {Question[]} */
 export const pages = [story, ...questions];

@@ -1,25 +1,23 @@
 // @ts-check
-/** Group of the sheet: the shapes the air may see, how long each is kept, and which one is ridden. */
+/** Group of the sheet: the shapes the air may see, how long each is kept, what it costs, and which one is ridden. */
 
-import { numberText, readNumber } from "../parts/number-text.js";
-import { uniqueId } from "../parts/html.js";
 import { h } from "../frame/dom.js";
 import { number, percent } from "../units.js";
 import { book } from "../words/index.js";
+import { equipmentPart, shapeOfPiece } from "./equipment.js";
 import { findRow, updateRows } from "./groups.js";
+import { lapsesPart } from "./lapses.js";
+import { nameInput, numberRows, tickedPart } from "./list-parts.js";
 import { numberRow } from "./number-row.js";
+import { yawTable } from "./yaw-table.js";
 
 /** @import { Page } from "../frame/page.js" */
 /** @import { Group } from "./groups.js" */
-/** @import { Row } from "./number-row.js" */
 /** @import { State } from "../state/history.js" */
 
-/** @typedef {{ yaw_deg: number, ratio: number }} YawRow */
-
 const say = book("sheet");
-
 const ALL = "scenario.positions";
-const YAW_START = [{ yaw_deg: 0, ratio: 1 }, { yaw_deg: 10, ratio: 1 }];
+const POWER = ["cp_w", "w_prime_j", "peak_w", "long_ride_loss_w", "long_ride_from_s"];
 
 /** @param {Page} page @returns {Group} */
 export function positions(page) {
@@ -31,8 +29,9 @@ export function positions(page) {
 
   /** What decides which controls there are; when it changes they are made anew. @param {any[]} all */
   function structure(all) {
-    return JSON.stringify(all.map(({ fade, lapses, yaw_table, speed_exponent, reference_airspeed_m_s }) =>
-      [Boolean(fade), lapses?.length ?? 0, yaw_table?.length ?? -1, speed_exponent !== undefined, reference_airspeed_m_s !== undefined]));
+    return JSON.stringify(all.map(({ fade, fade_test, lapses, power, yaw_table, speed_exponent, equipment = [] }) => [
+      Boolean(fade), Boolean(fade_test), lapses?.length ?? 0, power ? Object.keys(power) : null, yaw_table?.length ?? -1, speed_exponent !== undefined, equipment.map(shapeOfPiece),
+    ]));
   }
 
   /** @param {any} position */
@@ -41,12 +40,18 @@ export function positions(page) {
     store.set(ALL, [...all, filler.position(position)]);
   }
 
-  /** @param {number} index */
+  /** What names a position goes on naming the same one; an effort ridden in it is taken as ridden in the ridden one. @param {number} index */
   function remove(index) {
     const { scenario } = store.get();
     const moved = (/** @type {number} */ at) => (at === index ? 0 : at > index ? at - 1 : at);
     /** @type {[string, unknown][]} */
     const changes = [[ALL, scenario.positions.filter((/** @type {any} */ _, /** @type {number} */ at) => at !== index)], ["scenario.riding_position", moved(scenario.riding_position)]];
+    if (scenario.efforts) {
+      changes.push(["scenario.efforts", scenario.efforts.map((/** @type {any} */ effort) => {
+        const { position, ...rest } = effort;
+        return position === undefined || position === index ? rest : { ...rest, position: moved(position) };
+      })]);
+    }
     for (const { id, positionFields = [] } of page.questions) {
       for (const name of positionFields) {
         const at = store.at(`with.${id}.${name}`);
@@ -102,42 +107,43 @@ function positionCard(page, index, position, { duplicate, remove }) {
   const at = `${ALL}[${index}]`;
   const title = h("span", { class: "fold-name" });
   const ridden = h("span", { class: "soft" });
-  const name = h("input", { type: "text", maxlength: 80, "aria-label": say("position.name"), onchange: () => store.settle(), oninput: () => store.set(`${at}.name`, name.value, { merge: `${at}.name` }) });
+  const name = nameInput(page, `${at}.name`, say("position.name"));
   const ride = h("input", { type: "radio", name: "riding-position", value: index, onchange: () => store.set("scenario.riding_position", index) });
 
-  /** @param {string} key @param {"drag"|"hold"|"power"|null} meaning @param {string} [hint] */
-  const row = (key, meaning, hint) => numberRow(page, `${at}.${key}`, { meaning, ...(hint && { hint }) });
-  const always = [
-    row("cda_m2", "drag"),
-    row("cp_factor", "power", say("position.cp_hint", { factor: number(0.97, { digits: 2 }), share: percent(0.03) })),
-    row("w_prime_factor", "power"),
+  const drag = numberRow(page, `${at}.cda_m2`, { meaning: "drag" });
+  const power = position.power
+    ? numberRows(page, `${at}.power`, POWER.filter((key) => position.power[key] !== undefined), "power", say("in_position"))
+    : { rows: [], elements: [] };
+  const factors = position.power ? [] : [
+    numberRow(page, `${at}.cp_factor`, { meaning: "power", hint: say("position.cp_hint", { factor: number(0.97, { digits: 2 }), share: percent(0.03) }) }),
+    numberRow(page, `${at}.w_prime_factor`, { meaning: "power" }),
   ];
-  const fade = part(say("position.fades"), "fade", () => filler.fade(cda()), ["begins_s", "complete_s", "tired_cda_m2"].map((key) => `fade.${key}`), "hold");
-  const lapses = part(say("position.lapses"), "lapses", () => [filler.lapse(cda())],
-    (position.lapses ?? []).flatMap((/** @type {unknown} */ _, /** @type {number} */ kind) => ["share", "cda_m2"].map((key) => `lapses[${kind}].${key}`)), "hold");
-  const speed = part(say("position.speed"), "speed_exponent", () => filler.fresh("positions.speed_exponent"), ["speed_exponent"], "drag");
+  const own = tickedPart(page, { label: say("own_power"), there: Boolean(position.power), onChange: (on) => store.set(`${at}.power`, on ? { ...store.at("scenario.power"), cp_w_prime_correlation: undefined } : undefined) },
+    () => ({ rows: power.rows, elements: [...power.elements, h("p", { class: "caution" }, say("tests_caution"))] }));
+  const fade = tickedPart(page, { label: say("position.fades"), there: Boolean(position.fade), onChange: (on) => store.setAll([[`${at}.fade`, on ? filler.fade(cda()) : undefined], [`${at}.fade_test`, undefined]]) },
+    () => numberRows(page, `${at}.fade`, ["begins_s", "complete_s", "tired_cda_m2"], "hold"));
+  const filmed = tickedPart(page, { label: say("fade_tested"), there: Boolean(position.fade_test), onChange: (on) => store.setAll([[`${at}.fade_test`, on ? filler.fadeTest(cda()) : undefined], [`${at}.fade`, undefined]]) },
+    () => {
+      const { rows, elements } = numberRows(page, `${at}.fade_test`, ["first_third_cda_m2", "last_third_cda_m2", "test_s"], "hold");
+      return { rows, elements: [...elements, h("p", { class: "row-hint" }, say("fade_test_hint"))] };
+    });
+  const lapses = lapsesPart(page, `${at}.lapses`, position.lapses, cda, say("position.lapses"));
+  const speed = tickedPart(page, { label: say("position.speed"), there: position.speed_exponent !== undefined, onChange: (on) => store.set(`${at}.speed_exponent`, on ? filler.fresh("positions.speed_exponent") : undefined) },
+    () => numberRows(page, at, ["speed_exponent"], "drag"));
   const yaw = yawTable(page, `${at}.yaw_table`, position.yaw_table);
-  const rows = [...always, ...fade.rows, ...lapses.rows, ...speed.rows];
+  const equipment = equipmentPart(page, at, position, cda);
+  const rows = [drag, ...factors, ...[own, fade, filmed, lapses, speed, equipment].flatMap((part) => part.rows)];
 
   function cda() {
     const held = store.at(`${at}.cda_m2`);
     return held?.value ?? held;
   }
 
-  /** @param {string} label @param {string} key @param {() => unknown} fresh @param {string[]} names @param {"drag"|"hold"} meaning */
-  function part(label, key, fresh, names, meaning) {
-    const there = position[key] !== undefined;
-    const box = h("input", { type: "checkbox", checked: there, onchange: () => store.set(`${at}.${key}`, box.checked ? fresh() : undefined) });
-    /** @type {Row[]} */
-    const rows = there ? names.map((name) => row(name, meaning)) : [];
-    return { rows, elements: [h("label", { class: "check" }, box, label), ...rows.map((one) => one.element)] };
-  }
-
   const element = h("details", { class: "position" },
     h("summary", {}, title, ridden),
-    h("label", { class: "row" }, h("span", { class: "row-label" }, say("name")), name),
+    h("label", { class: "row" }, h("span", { class: "row-label" }, say("name")), name.input),
     h("label", { class: "check" }, ride, say("position.ride_this")),
-    ...always.map((one) => one.element), ...fade.elements, ...lapses.elements, ...yaw.elements, ...speed.elements,
+    drag.element, ...factors.map((one) => one.element), ...own.elements, ...fade.elements, ...filmed.elements, ...lapses.elements, ...yaw.elements, ...speed.elements, ...equipment.elements,
     h("p", { class: "row-actions" },
       h("button", { type: "button", onclick: duplicate }, say("position.duplicate")),
       remove && h("button", { type: "button", onclick: remove }, say("remove"))),
@@ -145,55 +151,18 @@ function positionCard(page, index, position, { duplicate, remove }) {
 
   return {
     element,
-    row: (/** @type {string} */ path) => findRow(rows, path) ?? always[0],
+    row: (/** @type {string} */ path) => findRow(rows, path) ?? drag,
     /** @param {State} state @param {import("../core.js").CoreError | null} error */
     update(state, error) {
       const now = state.scenario.positions[index];
       title.textContent = now.name || say("position.numbered", { number: index + 1 });
       ridden.textContent = state.scenario.riding_position === index ? say("position.ridden") : "";
-      if (document.activeElement !== name) name.value = now.name ?? "";
+      name.update();
+      lapses.update();
+      equipment.update(now);
       ride.checked = state.scenario.riding_position === index;
       yaw.update(now.yaw_table);
       return updateRows(rows, state, error);
     },
   };
 }
-
-/** @param {Page} page @param {string} path @param {YawRow[] | undefined} rows */
-function yawTable({ store }, path, rows) {
-  const label = uniqueId("yaw");
-  const box = h("input", { type: "checkbox", checked: rows !== undefined, onchange: () => store.set(path, box.checked ? YAW_START : undefined) });
-  /** @param {number} row @param {"yaw_deg"|"ratio"} name @param {string} label */
-  const cell = (row, name, label) => {
-    const input = h("input", {
-      inputmode: "decimal", autocomplete: "off", "aria-label": label, onchange: () => store.settle(),
-      oninput: () => {
-        const { value } = readNumber(input.value, { unit: "", digits: 3 });
-        input.setAttribute("aria-invalid", String(value === undefined));
-        if (value !== undefined) store.set(`${path}[${row}].${name}`, value, { merge: `${path}[${row}].${name}` });
-      },
-    });
-    return input;
-  };
-  const inputs = (rows ?? []).map((_, row) => [cell(row, "yaw_deg", say("position.yaw_cell", { row: row + 1 })), cell(row, "ratio", say("position.ratio_cell", { row: row + 1 }))]);
-  const table = rows && h("table", { class: "yaw", "aria-labelledby": label },
-    h("thead", {}, h("tr", {}, h("th", { scope: "col" }, say("position.yaw_column")), h("th", { scope: "col" }, say("position.ratio_column")), h("th", { scope: "col" }, h("span", { class: "say" }, say("remove"))))),
-    h("tbody", {}, ...inputs.map((pair, row) => h("tr", {}, ...pair.map((input) => h("td", {}, input)),
-      h("td", {}, inputs.length > 1 && h("button", { type: "button", "aria-label": say("position.remove_row", { row: row + 1 }), onclick: () => store.set(path, store.at(path).filter((/** @type {YawRow} */ _, /** @type {number} */ at) => at !== row)) }, say("remove")))))));
-  const more = rows && h("button", { type: "button", onclick: () => store.set(path, [...store.at(path), { yaw_deg: store.at(path).at(-1).yaw_deg + 5, ratio: store.at(path).at(-1).ratio }]) }, say("position.add_row"));
-  return {
-    elements: [h("label", { class: "check", id: label }, box, say("position.yaw")), table, more,
-      rows && h("p", { class: "row-hint" }, say("position.yaw_hint"))],
-    /** @param {YawRow[] | undefined} now */
-    update(now) {
-      now?.forEach((row, at) => {
-        const [yaw, ratio] = inputs[at] ?? [];
-        if (yaw && document.activeElement !== yaw) yaw.value = plain(row.yaw_deg);
-        if (ratio && document.activeElement !== ratio) ratio.value = plain(row.ratio);
-      });
-    },
-  };
-}
-
-/** All the decimals that were given. @param {number} value */
-const plain = (value) => numberText(value, { digits: 6, atLeast: 0 });

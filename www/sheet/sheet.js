@@ -5,6 +5,7 @@ import { h } from "../frame/dom.js";
 import { book } from "../words/index.js";
 import { conditions } from "./conditions.js";
 import { course } from "./course.js";
+import { events } from "./events.js";
 import { positions } from "./positions.js";
 import { power } from "./power.js";
 import { riderAndBike } from "./rider-and-bike.js";
@@ -23,7 +24,7 @@ export function createSheet(page, host) {
 
   /** Everything on it, in the language that is spoken. */
   function build() {
-    const groups = [riderAndBike(page), positions(page), power(page), course(page), conditions(page)];
+    const groups = [riderAndBike(page), positions(page), power(page), events(page), course(page), conditions(page)];
     const folds = groups.map((group, index) => h("details", { class: "sheet-group", open: index === 0 }, h("summary", {}, h("h3", {}, group.title)), group.element));
     const heading = h("h2", { id: "sheet-title", tabindex: -1 }, words("your_numbers"));
     const title = h("input", { type: "text", maxlength: 120, onchange: () => store.settle(), oninput: () => store.set("scenario.title", title.value, { merge: "scenario.title" }) });

@@ -172,6 +172,40 @@ median: number,
  */
 high_95: number, };
 
+export type Tally = { 
+/**
+ * How many draws there were.
+ */
+draws: number, 
+/**
+ * How many of them failed, and are left out of the rest.
+ */
+failed: number, 
+/**
+ * For each occasion and choice, in how many it was the best; shared where several are.
+ */
+wins: Array<number>, 
+/**
+ * For each occasion, the sum of what the best of each draw gives.
+ */
+best: Array<number>, 
+/**
+ * For each occasion and choice, the sum of what it gives.
+ */
+sums: Array<number>, 
+/**
+ * And of its square.
+ */
+squares: Array<number>, 
+/**
+ * For each input and term, the sum of the term.
+ */
+terms: Array<number>, 
+/**
+ * For each input, term, occasion and choice, the sum of the term times what the choice gives.
+ */
+products: Array<number>, };
+
 export type Scenario = { 
 /**
  * The version of this form.
@@ -2414,4 +2448,301 @@ upper_arm_m: number,
  * Which of them are guessed from the stature.
  */
 guessed: Array<string>, };
+
+// which-position
+export type WhichPositionWith = { 
+/**
+ * The positions to compare, by their places; all of them if left out.
+ */
+positions: Array<number>, 
+/**
+ * Whether each piece of a position's equipment is a choice of its own, beside the position without any.
+ */
+equipment: boolean, 
+/**
+ * The position that the others are compared with, as it is worn; the ridden one if left out.
+ */
+reference?: number, 
+/**
+ * A distance to read the answer at, m.
+ */
+distance_m?: number, 
+/**
+ * How the errors of the positions' drag areas go together, from 0 to 1: nearly 1 for guesses about one rider, or where one
+ * test measured them all, since its error of scale is common to them.
+ */
+cda_correlation: number, 
+/**
+ * How many draws of the comparison to take; none if left out.
+ */
+draws: number, 
+/**
+ * The seed of the draws.
+ */
+seed: number, 
+/**
+ * The tally of draws that an earlier answer to the same request counted, to go on from.
+ */
+so_far?: Tally, };
+
+export type WhichPositionAnswer = { 
+/**
+ * The choices.
+ */
+choices: Array<PositionChoice>, 
+/**
+ * The one that the others are compared with, by its place in `choices`.
+ */
+reference: number, 
+/**
+ * What they give at each event of the scenario.
+ */
+events: Array<AtDistance>, 
+/**
+ * And at the distance asked for, where it can be ridden.
+ */
+reading: AtDistance | null, 
+/**
+ * Where choices and the reference cross, by choice and then by distance.
+ */
+crossovers: Array<Crossover>, 
+/**
+ * What each position may cost before it loses against another: every pair as it is worn, or those with the reference if
+ * there are very many.
+ */
+costs: Array<PositionCost>, 
+/**
+ * What lower bars than the reference's may cost.
+ */
+lower_bars: Array<LowerBars>, 
+/**
+ * What lower positions cost the riders of published tests.
+ */
+published: [PublishedCost, PublishedCost], 
+/**
+ * The draws, if any were asked for.
+ */
+drawn: CountedDraws | null, 
+/**
+ * What is doubtful.
+ */
+warnings: Array<Warning>, 
+/**
+ * Curves.
+ */
+columns: WhichPositionColumns, };
+
+export type WhichPositionColumns = { 
+/**
+ * Distances, m, as far as every choice can be ridden.
+ */
+distance_m: Column, 
+/**
+ * How much faster than the reference each choice is there, s; choice by choice.
+ */
+difference_s: Column, 
+/**
+ * One standard deviation of that, s; choice by choice.
+ */
+difference_sd_s: Column, 
+/**
+ * The difference as a share of the reference's time; choice by choice.
+ */
+difference_share: Column, 
+/**
+ * One standard deviation of that; choice by choice.
+ */
+difference_sd_share: Column, };
+
+export type PositionChoice = { 
+/**
+ * The position, by its place in the scenario.
+ */
+position: number, 
+/**
+ * What is worn, by its place in the position's equipment; `null` for nothing.
+ */
+worn: number | null, 
+/**
+ * Drag area when fresh, m².
+ */
+cda_m2: number, 
+/**
+ * Critical power, W.
+ */
+cp_w: number, };
+
+export type ChoiceTime = { 
+/**
+ * Finish time.
+ */
+time_s: Figure, 
+/**
+ * How much faster than the reference; negative if slower. The model's own error cancels.
+ */
+difference_s: Figure, 
+/**
+ * Power of the best even effort.
+ */
+power_w: number, 
+/**
+ * Drag area averaged over the ride, m².
+ */
+mean_cda_m2: number, };
+
+export type AtDistance = { 
+/**
+ * How far.
+ */
+distance_m: number, 
+/**
+ * The fastest choice, by its place in `choices`.
+ */
+best: number, 
+/**
+ * By how much it is faster than the next, in seconds; `null` if there is no other.
+ */
+ahead_s: Figure | null, 
+/**
+ * What each choice gives.
+ */
+times: Array<ChoiceTime>, };
+
+export type Crossover = { 
+/**
+ * The choice, by its place in `choices`.
+ */
+choice: number, 
+/**
+ * Where they cross, m. One standard deviation of it is that of the difference over its slope there.
+ */
+distance_m: Figure, 
+/**
+ * Whether the choice is the faster one beyond it.
+ */
+faster_beyond: boolean, };
+
+export type PositionCost = { 
+/**
+ * The position with the smaller drag area, by its place in `choices`.
+ */
+choice: number, 
+/**
+ * The other, by its place in `choices`.
+ */
+against: number, 
+/**
+ * The event, by its place in the scenario.
+ */
+event: number, 
+/**
+ * How many watts its critical power may lie below the other's; `null` where no number of them ties.
+ */
+allowed_w: Figure | null, 
+/**
+ * The same as a share of the other's critical power.
+ */
+allowed_share: number | null, 
+/**
+ * How many watts it lies below now.
+ */
+now_w: number, 
+/**
+ * The share of riders, as far as `polanco-2020` tells, whom lower bars cost less than that.
+ */
+polanco_share: number | null, 
+/**
+ * The same as `faulkner-2021` tells.
+ */
+faulkner_share: number | null, };
+
+export type LowerBars = { 
+/**
+ * The event, by its place in the scenario.
+ */
+event: number, 
+/**
+ * The cut in drag area as a share.
+ */
+cda_cut: number, 
+/**
+ * What it may cost in critical power, W; `null` where nothing ties.
+ */
+allowed_w: number | null, 
+/**
+ * The same as a share.
+ */
+allowed_share: number | null, };
+
+export type PublishedCost = { 
+/**
+ * The key of the citation.
+ */
+source: string, 
+/**
+ * The mean, as a share of power or in watts.
+ */
+mean: number, 
+/**
+ * The standard deviation between riders.
+ */
+sd: number, 
+/**
+ * Whether it is a share of power; watts if not.
+ */
+is_share: boolean, 
+/**
+ * How many riders were tested.
+ */
+riders: number, };
+
+export type Worth = { 
+/**
+ * The input's path in the request.
+ */
+field: string, 
+/**
+ * How it is known.
+ */
+source: Known, 
+/**
+ * Seconds that knowing it would save over all events on the mean, by choosing better.
+ */
+worth_s: number, 
+/**
+ * The same at each event.
+ */
+by_event_s: Array<number>, };
+
+export type CountedEvent = { 
+/**
+ * For each choice, the share of draws in which it is the fastest.
+ */
+win_share: Array<number>, 
+/**
+ * Seconds that knowing everything would save on the mean, by choosing better.
+ */
+worth_of_all_s: number, };
+
+export type CountedDraws = { 
+/**
+ * How many draws there were.
+ */
+draws: number, 
+/**
+ * How many could not be ridden, and are left out of the rest.
+ */
+failed: number, 
+/**
+ * What they say of each event.
+ */
+events: Array<CountedEvent>, 
+/**
+ * What it would be worth to know one input, the most first; none that is worth nothing.
+ */
+worth: Array<Worth>, 
+/**
+ * To go on from: `with.so_far` of the next request.
+ */
+tally: Tally, };
 

@@ -15,6 +15,7 @@ export interface Books {
   "speed-for-watts": typeof import("./en/speed-for-watts.js").default;
   sheet: typeof import("./en/sheet.js").default;
   units: typeof import("./en/units.js").default;
+  "which-position": typeof import("./en/which-position.js").default;
 }
 
 /** A book in another language: the same keys, each a text, or forms where the English one has forms. */

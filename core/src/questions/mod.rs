@@ -14,6 +14,8 @@ pub mod request;
 pub mod speed_for_watts;
 pub mod sureness;
 mod tree;
+#[cfg(feature = "all")]
+pub mod which_position;
 
 use serde::Serialize;
 
@@ -35,6 +37,8 @@ pub const QUESTIONS: &[&str] = &[
     "next-gain",
     #[cfg(feature = "all")]
     "leg-room",
+    #[cfg(feature = "all")]
+    "which-position",
 ];
 
 /// Takes an answer, whatever its type: as JSON, as values of JavaScript, or to measure it.
@@ -62,6 +66,8 @@ pub fn ask<R: Receive>(question: &str, request: &str, to: R) -> Result<R::Out, E
         "next-gain" => next_gain::answer(read(request)?).map(|answer| to.receive(&answer)),
         #[cfg(feature = "all")]
         "leg-room" => leg_room::answer(read(request)?).map(|answer| to.receive(&answer)),
+        #[cfg(feature = "all")]
+        "which-position" => which_position::answer(read(request)?).map(|answer| to.receive(&answer)),
         _ => {
             let known = QUESTIONS.join(", ");
             Err(Error::new(Kind::UnknownQuestion, "", format!("There is no such question; there are {known}.")))

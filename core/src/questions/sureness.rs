@@ -68,6 +68,21 @@ impl Case<'_> {
             .setup_on(position, Rc::clone(&self.course))
             .ok_or_else(|| Error::impossible("scenario.positions", "There is no such position."))
     }
+
+    /// The ride in a position with a piece of its equipment.
+    ///
+    /// # Errors
+    /// Names `scenario.positions` where there is no such position or piece.
+    pub fn setup_in(&self, ridden: Ridden) -> Result<Setup, Error> {
+        self.scenario
+            .setup_in(ridden, Rc::clone(&self.course))
+            .ok_or_else(|| Error::impossible("scenario.positions", "There is no such position."))
+    }
+
+    /// The course.
+    pub fn course(&self) -> &Course {
+        &self.course
+    }
 }
 
 impl<'a> Inquiry<'a> {
@@ -133,11 +148,26 @@ impl<'a> Inquiry<'a> {
         (MOST_STRETCHES_DRAWN / pieces) as u32
     }
 
-    fn unsure(&self) -> Vec<Unsure> {
+    /// The unsure inputs, the question's own first.
+    pub fn inputs(&self) -> &[Input] {
+        &self.inputs
+    }
+
+    /// Whether the course itself is unsure.
+    pub fn course_moves(&self) -> bool {
+        self.course_moves
+    }
+
+    /// What the unsure inputs are drawn from.
+    pub fn unsure(&self) -> Vec<Unsure> {
         self.inputs.iter().map(|input| input.unsure).collect()
     }
 
-    fn at<T>(
+    /// The case at other values of the inputs; `moved` is a copy of the scenario to set them in.
+    ///
+    /// # Errors
+    /// What `f` says.
+    pub fn at<T>(
         &self,
         moved: &mut Scenario,
         values: &[f64],

@@ -61,6 +61,13 @@ export const questions = [
     handles: [],
   },
   {
+    id: "which-position",
+    title: "Which position for which distance?",
+    number: DRAG_AREA,
+    also: DAY,
+    handles: ["Distance to read off: left and right change it"],
+  },
+  {
     id: "finish-time",
     title: "How long will it take?",
     number: DRAG_AREA,

@@ -43,6 +43,8 @@ fn main() {
     let hundred = json!({ "scenario": profile(100, 40_000.0), "with": drawn }).to_string();
     row("10,000 draws, power or drag, 100 segments", 150e-3, 1, || answered("power-or-drag", &hundred));
     let simple = json!({ "scenario": demo(), "with": drawn }).to_string();
+    let six = json!({ "scenario": six_positions(), "with": { "draws": 10_000 } }).to_string();
+    row("10,000 draws, six positions, four events", 300e-3, 1, || answered("which-position", &six));
     row("10,000 draws, power or drag, out and back", 150e-3, 1, || answered("power-or-drag", &simple));
 }
 
@@ -140,12 +142,26 @@ fn demo() -> Value {
     })
 }
 
-fn questions() -> [(&'static str, Value); 5] {
+/// Six positions, one of which fades, for the four usual events in wind.
+fn six_positions() -> Value {
+    let mut scenario = demo();
+    let position = |i: u32| {
+        json!({ "cda_m2": { "value": 0.25 - 0.004 * f64::from(i), "sd": 0.006 },
+            "cp_factor": { "value": 1.0 - 0.01 * f64::from(i), "sd": 0.01 } })
+    };
+    let mut positions: Vec<Value> = (0..6).map(position).collect();
+    positions[5]["fade"] = json!({});
+    scenario["positions"] = Value::Array(positions);
+    scenario
+}
+
+fn questions() -> [(&'static str, Value); 6] {
     [
         ("speed-for-watts", json!({ "power_w": 250.0 })),
         ("power-or-drag", json!({ "effort": { "kind": "power", "power_w": 250.0 } })),
         ("power-or-drag", json!({ "effort": { "kind": "even" } })),
         ("finish-time", json!({ "effort": { "kind": "even" } })),
         ("hold-or-fade", json!({ "low": 0, "steady": 1, "effort": { "kind": "even" } })),
+        ("which-position", json!({})),
     ]
 }

@@ -1,6 +1,6 @@
 //! Prints the structs of the boundary as TypeScript, for the page's type checker.
 
-use fasterby_core::{bounds, draws, error, quantity, questions, scenario, sources};
+use fasterby_core::{bounds, draws, error, information, quantity, questions, scenario, sources};
 use ts_rs::{Config, TS};
 
 macro_rules! print_types {
@@ -17,7 +17,7 @@ fn main() {
         error::Kind, error::Error, error::Warning,
         bounds::Evidence, bounds::Field,
         sources::Read, sources::Source,
-        draws::Drawn,
+        draws::Drawn, information::Tally,
         scenario::Scenario, scenario::Rider, scenario::Bike, scenario::Position, scenario::YawRow, scenario::Fade, scenario::FadeTest,
         scenario::Lapse, scenario::Equipment, scenario::Power, scenario::Effort, scenario::Event, scenario::CourseKind, scenario::Course, scenario::Point,
         scenario::PressureIs, scenario::Conditions, scenario::StartForm,
@@ -40,6 +40,8 @@ fn main() {
         PositionCurve, ChangeAt,
     );
     print_question!("leg-room", leg_room: With, Answer, Columns, AnkleModel, SetUp, PlanePoint, SetUpAnswer, SetUpDifference, SetUpPart, SetUpChange, SetUpWays, SegmentLengths);
+    print_question!("which-position", which_position: With, Answer, Columns, PositionChoice, ChoiceTime, AtDistance, Crossover,
+        PositionCost, LowerBars, PublishedCost, Worth, CountedEvent, CountedDraws);
 }
 
 /// A declaration whose `With`, `Answer` and `Columns` carry the question's name, which the modules give them in Rust.

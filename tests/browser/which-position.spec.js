@@ -1,0 +1,56 @@
+// @ts-check
+/** Which position for which distance: what is compared, counted, priced and edited. */
+
+import { expect, figure, handle, kept, openQuestion, test, type } from "./support/page.js";
+
+test("positions are compared at every event, and the draws are counted while the page stays usable", async ({ page }) => {
+  await openQuestion(page, "which-position");
+  const table = page.getByRole("table", { name: "Finish times at your events" });
+  await expect(table.getByRole("row")).toHaveCount(5);
+  await expect(page.getByText(/Counted in 10,?000 draws/)).toBeVisible({ timeout: 30_000 });
+  await expect(table.getByText(/first in \d+ of 100/).first()).toBeVisible();
+  await expect(page.getByText("What would settle it.", { exact: false }).first()).toBeVisible();
+});
+
+test("counting can be stopped and taken up again", async ({ page }) => {
+  await openQuestion(page, "which-position");
+  await page.getByRole("button", { name: "Stop" }).click();
+  await expect(page.getByText(/Stopped at .* of 10,?000 draws/)).toBeVisible();
+  await page.getByRole("button", { name: "Go on" }).click();
+  await expect(page.getByText(/Counted in 10,?000 draws/)).toBeVisible({ timeout: 30_000 });
+});
+
+test("a changed number ends the count and begins another", async ({ page }) => {
+  await openQuestion(page, "which-position");
+  await expect(page.getByText("Counting draws", { exact: false })).toBeVisible();
+  await type(page, "Air temperature", "25");
+  await expect(page.getByText(/Counted in 10,?000 draws/)).toBeVisible({ timeout: 30_000 });
+  await expect.poll(async () => (await kept(page))?.scenario.conditions.temperature_c.value).toBe(25);
+});
+
+test("the distance is read off the curve by its handle, and drawn again nowhere else", async ({ page }) => {
+  await openQuestion(page, "which-position");
+  const before = await figure(page).textContent();
+  await handle(page, "Distance to read off: left and right change it").press("Shift+ArrowRight");
+  await expect(figure(page)).not.toHaveText(before ?? "");
+  await expect.poll(async () => (await kept(page))?.with["which-position"].distance_m).toBeGreaterThan(40_233.6);
+});
+
+test("equipment, kinds of lapse, a test's thirds and events are edited in the sheet and compared", async ({ page }) => {
+  await openQuestion(page, "which-position");
+  await page.getByRole("button", { name: "Change positions" }).click();
+  await page.getByRole("button", { name: "Add equipment" }).first().click();
+  await page.getByLabel("Name of equipment 1").fill("long tail");
+  const columns = page.getByRole("table", { name: "Finish times at your events" }).getByRole("columnheader");
+  await expect(columns.filter({ hasText: "my position with long tail" })).toBeVisible();
+  await page.getByLabel("How it fades is known from the thirds of a filmed test").first().check();
+  await expect.poll(async () => (await kept(page))?.scenario.positions[0].fade_test?.test_s).toBe(1800);
+  await page.getByLabel(/^It lapses/).first().check();
+  await page.getByRole("button", { name: "Add a kind of lapse" }).first().click();
+  await expect.poll(async () => (await kept(page))?.scenario.positions[0].lapses?.length).toBe(2);
+  await page.getByRole("button", { name: "Remove equipment 1" }).click();
+  await expect(columns).toHaveCount(3);
+  await page.getByRole("button", { name: "Change events" }).click();
+  await page.getByRole("button", { name: "Add an event" }).click();
+  await expect(page.getByRole("table", { name: "Finish times at your events" }).getByRole("row")).toHaveCount(6);
+});

@@ -1,0 +1,71 @@
+// @ts-check
+/** Positions by events, and what each position may cost in power before it loses. */
+
+import { html, strong } from "../../parts/html.js";
+import { table } from "../../parts/table.js";
+import { book } from "../../words/index.js";
+import { differs } from "../shared/difference.js";
+import { choiceName, eventName } from "./names.js";
+
+/** @import { Tools } from "../index.js" */
+/** @import { State } from "../../state/history.js" */
+/** @import { WhichPositionAnswer as Answer, CountedDraws } from "../../types/core.d.ts" */
+
+const words = book("which-position");
+const line = (/** @type {(string | Node)[]} */ ...content) => html("span", { class: "cell-line" }, ...content);
+
+/** @param {Tools} tools */
+export function eventTable({ units: show }) {
+  const grid = table({ caption: words("eventsCaption") });
+  return {
+    ...grid,
+    /** @param {State} state @param {Answer} answer @param {CountedDraws | null} counted */
+    update(state, { choices, reference, events }, counted) {
+      grid.update({
+        columns: [words("event"), ...choices.map((choice, place) => (place === reference ? words("comparedWith", { name: choiceName(state, choice) }) : choiceName(state, choice)))],
+        rows: events.map(({ times, best }, event) => [
+          eventName(state, event),
+          ...times.map(({ time_s, difference_s }, place) => {
+            const share = counted?.events[event]?.win_share[place];
+            const time = show.time(time_s.value);
+            return [
+              line(place === best ? strong(time, "hold") : time),
+              ...(place === reference ? [] : [line(...[differs(difference_s.value)].flat())]),
+              ...(place === reference || !(difference_s.sd > 0) ? [] : [line(show.plusMinusTime(difference_s.sd))]),
+              ...(share === undefined ? [] : [line(words("winsOf", { count: Math.round(100 * share), all: 100 }))]),
+            ];
+          }),
+        ]),
+      });
+    },
+  };
+}
+
+/** @param {Tools} tools */
+export function costTable({ units: show }) {
+  const grid = table({ caption: words("costsCaption") });
+  return {
+    ...grid,
+    /** @param {State} state @param {Answer} answer */
+    update(state, { choices, costs, events }) {
+      const watts = (/** @type {number} */ w) => show.quantity("power", w, state.units, { digits: 0 });
+      const pairs = [...new Map(costs.map(({ choice, against }) => [`${choice} ${against}`, { choice, against }])).values()];
+      grid.update({
+        columns: [words("pair"), words("costsNow"), ...events.map((_, event) => eventName(state, event))],
+        rows: pairs.map(({ choice, against }) => {
+          const own = costs.filter((cost) => cost.choice === choice && cost.against === against);
+          return [
+            words("againstOther", { one: choiceName(state, choices[choice]), other: choiceName(state, choices[against]) }),
+            watts(own[0].now_w),
+            ...events.map((_, event) => {
+              const cost = own.find((one) => one.event === event);
+              if (!cost) return words("otherWay");
+              if (!cost.allowed_w) return words("nothingTies");
+              return [line(strong(watts(cost.allowed_w.value), "power"), " ", show.plusMinus("power", cost.allowed_w.sd, state.units)), line(words("ofPower", { share: show.percent(cost.allowed_share ?? 0, 1) }))];
+            }),
+          ];
+        }),
+      });
+    },
+  };
+}

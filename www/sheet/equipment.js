@@ -1,0 +1,87 @@
+// @ts-check
+/** What is worn or ridden with a position: helmets, wheels, suits, and which of them is in use. */
+
+import { h } from "../frame/dom.js";
+import { book } from "../words/index.js";
+import { lapsesPart } from "./lapses.js";
+import { nameInput, numberRows, tickedPart } from "./list-parts.js";
+import { yawTable } from "./yaw-table.js";
+
+/** @import { Page } from "../frame/page.js" */
+/** @import { Row } from "./number-row.js" */
+
+const say = book("sheet");
+const MOST = 12;
+
+/** @param {Page} page @param {string} at the position's path @param {any} position @param {() => number} cda */
+export function equipmentPart(page, at, position, cda) {
+  const { store, filler } = page;
+  const list = `${at}.equipment`;
+  const pieces = (position.equipment ?? []).map((/** @type {any} */ piece, /** @type {number} */ index) => pieceCard(page, at, index, piece, cda));
+  const worn = h("select", { "aria-label": say("worn"), onchange: () => store.set(`${at}.worn`, worn.value === "" ? undefined : Number(worn.value)) });
+
+  function add() {
+    const all = store.at(list) ?? [];
+    store.set(list, [...all, { name: "", cda_change_m2: filler.fresh("positions.equipment.cda_change_m2"), mass_change_kg: filler.fresh("positions.equipment.mass_change_kg") }]);
+  }
+
+  return {
+    rows: pieces.flatMap((/** @type {{ rows: Row[] }} */ { rows }) => rows),
+    elements: [
+      pieces.length > 0 && h("h4", { class: "part-name" }, say("equipment")),
+      ...pieces.map((/** @type {{ element: Node }} */ { element }) => element),
+      pieces.length > 0 && h("label", { class: "row" }, h("span", { class: "row-label" }, say("worn")), worn),
+      pieces.length < MOST && h("button", { type: "button", onclick: add }, say("add_equipment")),
+      pieces.length === 0 && h("p", { class: "row-hint" }, say("equipment_hint")),
+    ],
+    /** @param {any} now */
+    update(now) {
+      const names = (now.equipment ?? []).map((/** @type {any} */ { name }, /** @type {number} */ index) => name || say("equipment_number", { number: index + 1 }));
+      worn.replaceChildren(...["", ...names.keys()].map((value) => h("option", { value: String(value) }, value === "" ? say("as_measured") : names[/** @type {number} */ (value)])));
+      worn.value = String(now.worn ?? "");
+      pieces.forEach((/** @type {{ update(now: any): void }} */ piece, /** @type {number} */ index) => piece.update(now.equipment?.[index]));
+    },
+  };
+}
+
+/** @param {Page} page @param {string} position the position's path @param {number} index @param {any} piece @param {() => number} cda */
+function pieceCard(page, position, index, piece, cda) {
+  const { store, filler } = page;
+  const list = `${position}.equipment`;
+  const at = `${list}[${index}]`;
+  const number = { number: index + 1 };
+  const name = nameInput(page, `${at}.name`, say("equipment_name", number));
+  const given = ["cda_change_m2", "mass_change_kg"].filter((key) => piece[key] !== undefined);
+  const numbers = numberRows(page, at, given, "drag", say("equipment_number", number));
+  const lapses = lapsesPart(page, `${at}.lapses`, piece.lapses, cda, say("equipment_lapses"));
+  const corners = tickedPart(page, { label: say("equipment_corners"), there: piece.lateral_m_s2 !== undefined, onChange: (on) => store.set(`${at}.lateral_m_s2`, on ? filler.fresh("bike.lateral_m_s2") : undefined) },
+    () => numberRows(page, at, ["lateral_m_s2"], null, say("equipment_number", number)));
+  const yaw = yawTable(page, `${at}.yaw_table`, piece.yaw_table);
+
+  /** What is worn must go on naming the same piece. */
+  function remove() {
+    const { worn } = store.at(position);
+    const left = store.at(list).filter((/** @type {unknown} */ _, /** @type {number} */ one) => one !== index);
+    const moved = worn === undefined || worn === index ? undefined : worn > index ? worn - 1 : worn;
+    store.setAll([[list, left.length ? left : undefined], [`${position}.worn`, moved]]);
+  }
+
+  return {
+    rows: [...numbers.rows, ...lapses.rows, ...corners.rows],
+    element: h("div", { class: "piece" },
+      h("label", { class: "row" }, h("span", { class: "row-label" }, say("name")), name.input),
+      ...numbers.elements, ...lapses.elements, ...yaw.elements, ...corners.elements,
+      h("p", { class: "row-actions" }, h("button", { type: "button", "aria-label": say("remove_equipment", number), onclick: remove }, say("remove")))),
+    /** @param {any} now */
+    update(now) {
+      name.update();
+      lapses.update();
+      yaw.update(now?.yaw_table);
+    },
+  };
+}
+
+/** What decides which controls a piece has. @param {any} piece */
+export const shapeOfPiece = ({ cda_change_m2, mass_change_kg, lateral_m_s2, lapses, yaw_table }) =>
+  [cda_change_m2 !== undefined, mass_change_kg !== undefined, lateral_m_s2 !== undefined, lapses?.length ?? 0, yaw_table?.length ?? -1];
+

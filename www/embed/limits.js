@@ -52,6 +52,11 @@ export function fixNumbers(root, may) {
     if (control instanceof HTMLInputElement) control.readOnly = true;
     if (control instanceof HTMLInputElement) control.setAttribute("aria-readonly", "true");
   }
+  // A list that is edited as a whole says what it changes.
+  for (const list of root.querySelectorAll("[data-changes]")) {
+    if (may(list.getAttribute("data-changes") ?? "")) continue;
+    for (const control of list.querySelectorAll("button, input, select, textarea")) /** @type {HTMLInputElement} */ (control).disabled = true;
+  }
 }
 
 /** @param {HTMLElement} root */

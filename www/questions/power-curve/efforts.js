@@ -26,7 +26,7 @@ export function effortsEditor(tools) {
   const adding = addForm([[words("newTime"), words("newPower")]], words("add"), add);
   const first = addForm([[words("firstTime"), words("firstPower")], [words("secondTime"), words("secondPower")]], words("draw"), add, FIRST_TIMES);
   const paste = pasteBox(tools, add);
-  const element = html("section", { class: "efforts-box", "aria-label": words("yours") }, html("h2", {}, words("yours")), begin, list, first.element, adding.element, paste.element);
+  const element = html("section", { class: "efforts-box", "aria-label": words("yours"), "data-changes": ALL }, html("h2", {}, words("yours")), begin, list, first.element, adding.element, paste.element);
   say(begin, words.parts("begin"));
   /** @type {ReturnType<typeof effortRow>[]} */
   let rows = [];

@@ -36,18 +36,15 @@ export function coreWords(sentence) {
   return decimals(translated(sentence));
 }
 
-/** @param {string} sentence @returns {string} */
+/** A part that varies may be words of the core itself. @param {string} sentence @returns {string} */
 function translated(sentence) {
   if (say.has(sentence)) return say(sentence);
   for (const { key, pattern, names } of varying()) {
     const found = pattern.exec(sentence);
-    if (found) return say(/** @type {never} */ (key), Object.fromEntries(names.map((name, index) => [name, part(found[index + 1])])));
+    if (found) return say(/** @type {never} */ (key), Object.fromEntries(names.map((name, index) => [name, translated(found[index + 1])])));
   }
   return sentence;
 }
-
-/** A part that varies may be words of the core itself. @param {string} text */
-const part = (text) => (say.has(text) ? say(text) : text);
 
 /** @param {string} text */
 const decimals = (text) => text.replace(/(\d)\.(?=\d)/g, `$1${decimalMark()}`);

@@ -13,7 +13,7 @@ import { lowerByOf } from "./lower-by.js";
 
 /** How far below the other a low position may lie; the core's own bound. */
 const LOWER_BY_M2 = { min: 0, max: 0.2, step: 0.001 };
-const LOST = /** @type {const} */ (["fade", "lapses", "held"]);
+const LOST = /** @type {const} */ (["fade", "fade_test", "lapses", "held"]);
 
 const words = book("hold-or-fade");
 
@@ -31,7 +31,7 @@ export function lostNear({ field }, how, kept) {
 }
 
 /** @param {any} position */
-const lostBy = (position) => (position.fade ? "fade" : position.lapses?.length ? "lapses" : "held");
+const lostBy = (position) => (position.fade ? "fade" : position.fade_test ? "fade_test" : position.lapses?.length ? "lapses" : "held");
 
 /** @param {Tools} tools @param {string} at where the question keeps its own part */
 export function positionsSentence(tools, at) {
@@ -61,7 +61,10 @@ export function positionsSentence(tools, at) {
   }));
   const keptName = clause(...words.parts("keptAt", { pick: keptPick }));
   const lowName = clause(...words.parts("lowIn", { pick: lowPick }));
-  const fading = clause(...words.parts("fadingAt", { begins, tired, complete }));
+  const [first, last, test] = ["fade_test.first_third_cda_m2", "fade_test.last_third_cda_m2", "fade_test.test_s"].map((name) => part(name));
+  const begun = clause(...words.parts("fadingAt", { begins, tired, complete }));
+  const tested = clause(...words.parts("fadingAsTested", { first, last, test }));
+  const fading = clause(begun, tested);
   const lapsing = clause(...words.parts("lapsingFor", { share, cda: lapsed }));
 
   /** @param {State} state @param {number} cda_m2 @returns {[string, unknown][]} */
@@ -83,11 +86,20 @@ export function positionsSentence(tools, at) {
     return Math.min(field?.max ?? cda_m2, Math.max(field?.min ?? cda_m2, Number(cda_m2.toFixed(6))));
   }
 
+  /** @param {number} cda_m2 */
+  function guess(cda_m2) {
+    const spread = tools.field("scenario.positions[0].fade_test.first_third_cda_m2")?.default_sd ?? 0;
+    return { value: Number(within(cda_m2).toFixed(3)), sd: spread, source: "typical" };
+  }
+
   /** @param {string} wanted */
   function changeHow(wanted) {
     const state = store.get();
     const { fade: _fade, fade_test: _test, lapses: _lapses, ...rest } = lowOf(state);
-    store.set(lowAt(state), wanted === "fade" || wanted === "lapses" ? tools.newPosition({ ...rest, [wanted]: lostNear(tools, wanted, keptOf(state)) }) : rest);
+    // Beside the drag area it has, a test begins by showing as much of a rise as is usual.
+    const rise = () => ({ first_third_cda_m2: guess(rest.cda_m2.value), last_third_cda_m2: guess(rest.cda_m2.value * 1.04) });
+    const lost = wanted === "fade_test" ? rise() : wanted === "fade" || wanted === "lapses" ? lostNear(tools, wanted, keptOf(state)) : null;
+    store.set(lowAt(state), lost ? tools.newPosition({ ...rest, [wanted]: lost }) : rest);
   }
 
   return {
@@ -108,9 +120,10 @@ export function positionsSentence(tools, at) {
       lowName.show(choose);
       const lost = positions[low] ? lostBy(positions[low]) : "held";
       how.update({ value: lost });
-      fading.show(lost === "fade");
+      begun.show(lost === "fade");
+      tested.show(lost === "fade_test");
       lapsing.show(Boolean(positions[low]?.lapses?.length));
-      const fields = [kept, lowerBy, ...(lost === "fade" ? [begins, tired, complete] : []), ...(positions[low]?.lapses?.length ? [share, lapsed] : [])];
+      const fields = [kept, lowerBy, ...(lost === "fade" ? [begins, tired, complete] : lost === "fade_test" ? [first, last, test] : []), ...(positions[low]?.lapses?.length ? [share, lapsed] : [])];
       return fields.map((field) => field.update(state, error)).includes(true);
     },
   };

@@ -56,7 +56,7 @@ for (const { id, title, number: given } of questions) {
 
     await openFile(page, file, `#${id}`);
     await expect(page.getByRole("heading", { level: 1 })).toHaveText(title);
-    expect(await look(page)).toEqual(onSite);
+    await expect.poll(() => look(page)).toEqual(onSite);
     await type(page, given.name, given.typed);
     await expect.poll(() => look(page)).toEqual(onSiteAfter);
 

@@ -1,10 +1,33 @@
 // @ts-check
 /** Unpacks the script of the page as one file and runs it; the policy of the file names both scripts by their hash. */
 
+/** What HTML would not leave as it is stands as U+0080 and those after it. */
+const STAND_INS = [0x00, 0x0d, 0x3c];
+const FIRST_STAND_IN = 0x80;
+const BITS_A_SIGN = 7;
+
+/** Bytes from text that holds seven bits in each sign, the highest first. @param {string} text */
+function bytesOf(text) {
+  const bytes = new Uint8Array(Math.floor((text.length * BITS_A_SIGN) / 8));
+  let held = 0;
+  let bits = 0;
+  let length = 0;
+  for (let i = 0; i < text.length; i += 1) {
+    const code = text.charCodeAt(i);
+    held = (held << BITS_A_SIGN) | (code < FIRST_STAND_IN ? code : STAND_INS[code - FIRST_STAND_IN]);
+    bits += BITS_A_SIGN;
+    if (bits < 8) continue;
+    bits -= 8;
+    bytes[length] = held >> bits;
+    length += 1;
+    held &= (1 << bits) - 1;
+  }
+  return bytes.subarray(0, length);
+}
+
 async function unpack() {
-  const packed = atob(document.getElementById("packed")?.textContent ?? "");
-  const bytes = Uint8Array.from(packed, (sign) => sign.charCodeAt(0));
-  const unpacked = new Blob([bytes]).stream().pipeThrough(new DecompressionStream("gzip"));
+  const packed = bytesOf(document.getElementById("packed")?.textContent ?? "");
+  const unpacked = new Blob([packed]).stream().pipeThrough(new DecompressionStream("gzip"));
   const textContent = await new Response(unpacked).text();
   document.body.append(Object.assign(document.createElement("script"), { id: "script", textContent }));
 }

@@ -44,10 +44,39 @@ pub fn one_file(page: &str, parts: &Parts<'_>) -> Outcome<String> {
     replacements.iter().try_fold(page.to_string(), |page, (from, to)| replaced(&page, from, to))
 }
 
-/// A script as data that no browser runs: a third of its length.
+/// What an HTML parser would not leave as it is, and what stands for it: U+0080 and those after it.
+const NOT_KEPT: [u8; 3] = [0x00, b'\r', b'<'];
+const FIRST_STAND_IN: u8 = 0x80;
+const BITS_A_SIGN: u32 = 7;
+
+/// A script as data that no browser runs.
 fn packed(script: &str) -> String {
     let compressed = serve::gzip(script.as_bytes(), Compression::best());
-    format!("<script id=\"packed\" type=\"application/gzip\">{}</script>", BASE64_STANDARD.encode(compressed))
+    format!("<script id=\"packed\" type=\"application/gzip\">{}</script>", seven_bits(&compressed))
+}
+
+/// Bytes as text with seven bits in each sign, the highest first: an eighth shorter than in base 64. `one-file-loader.js` reads it.
+fn seven_bits(bytes: &[u8]) -> String {
+    let sign = |held: u32| {
+        let code = held as u8 & 0x7f;
+        let stand_in = NOT_KEPT.iter().zip(FIRST_STAND_IN..).find(|(not_kept, _)| **not_kept == code);
+        char::from(stand_in.map_or(code, |(_, stand_in)| stand_in))
+    };
+    let mut text = String::with_capacity(bytes.len() * 6 / 5);
+    let (mut held, mut bits) = (0_u32, 0);
+    for &byte in bytes {
+        held = held << 8 | u32::from(byte);
+        bits += 8;
+        while bits >= BITS_A_SIGN {
+            bits -= BITS_A_SIGN;
+            text.push(sign(held >> bits));
+        }
+        held &= (1 << bits) - 1;
+    }
+    if bits > 0 {
+        text.push(sign(held << (BITS_A_SIGN - bits)));
+    }
+    text
 }
 
 fn meta(name: &str, content: &str) -> String {
@@ -111,6 +140,17 @@ mod tests {
         assert!(made_with("a='</script>'", "").is_err());
         assert!(made_with("a='<!--'", "").is_err());
         assert!(made("a='</script><!--'").is_ok());
+    }
+
+    #[test]
+    fn bytes_become_text_that_an_html_parser_keeps() {
+        assert_eq!(seven_bits(&[]), "");
+        // 1010101 0|110011 00|... : the last sign is filled up with zeros.
+        assert_eq!(seven_bits(&[0b1010_1010, 0b1100_1100]), "\u{55}\u{33}\u{80}");
+        let all: Vec<u8> = (0..=255).collect();
+        let text = seven_bits(&all);
+        assert!(!text.contains(['\0', '\r', '<']) && text.chars().all(|sign| sign as u32 <= 0x82));
+        assert_eq!(text.chars().count(), (256 * 8_usize).div_ceil(7));
     }
 
     #[test]

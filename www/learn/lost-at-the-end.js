@@ -3,6 +3,7 @@
 
 import { html, strong } from "../parts/html.js";
 import { lineChart } from "../parts/line-chart.js";
+import { titleOf } from "../questions/shared/names.js";
 import { book } from "../words/index.js";
 import { BEGAN, fadeOf, lowAgainstKept, RANGES } from "./rider.js";
 import { moveTo, numberOf, stepFrame } from "./step.js";
@@ -28,12 +29,14 @@ export function lostAtTheEnd(tools) {
     handles: { begins: { label: words("lostHandle"), directions: "x", meaning: "hold", ring: "open", onMove: ({ x }, phase) => moveTo(tools, [["begins_s", Math.round(x / STEP_S) * STEP_S]], phase) } },
     reader: words("lostRead"),
   });
+  const compare = html("button", { type: "button" }, titleOf("which-position"));
+  compare.addEventListener("click", () => tools.go("which-position"));
   const frame = stepFrame({
     title: words("lostTitle"),
     words: words.parts("lostAsk", { less, begins }),
     toTry: words("lostTry"),
     chart: chart.element,
-    notes: [html("p", { class: "takes" }, ...words.parts("lostAssumed"))],
+    notes: [html("p", { class: "takes" }, ...words.parts("lostAssumed")), html("p", { class: "takes no-print" }, compare)],
   });
 
   return {

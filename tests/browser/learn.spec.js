@@ -7,7 +7,7 @@ import { expect, kept, notice, number, open, openQuestion, started, test, tool }
 /** @import { Locator, Page } from "@playwright/test" */
 
 const TITLE = "Does position beat power?";
-const STEPS = ["1. The wall of air", "2. Where the watts go", "3. Ten percent more, for how long?", "4. Ten against ten", "5. A position that is lost at the end", "6. Uphill and into the wind"];
+const STEPS = ["1. The wall of air", "2. Where the watts go", "3. Ten percent more, for how long?", "4. Ten against ten", "5. A position that is lost at the end", "6. Uphill and into the wind", "7. Three changes, one budget"];
 const HANDLES = ["The rider’s speed", "The rider: left and right change the watts", "Time held", "The rider on the map", "When the low position starts to go", "The slope"];
 /** Exact by definition: 1609.344 m an hour. */
 const M_S_PER_MPH = 0.44704;
@@ -20,7 +20,7 @@ const PHONE = { width: 390, height: 844 };
 /** @param {Page} page */
 async function openStory(page) {
   await open(page, "#start-here");
-  await expect(step(page, 5)).toBeVisible();
+  await expect(step(page, 6)).toBeVisible();
 }
 
 /** @param {Page} page @param {number} index */
@@ -69,6 +69,17 @@ test("it is the first link of the rail, and Back leaves it", async ({ page }) =>
   for (const name of STEPS) await expect(page.getByRole("heading", { level: 2, name })).toBeVisible();
   await page.goBack();
   await expect(page.getByRole("heading", { level: 1 })).toHaveText("How long will it take?");
+});
+
+test("three changes and one budget: what is said is what the core finds best, and less money buys less", async ({ page }) => {
+  await openStory(page);
+  await expect(says(page, 6)).toContainText(/on average/);
+  const before = await says(page, 6).locator(".also").textContent();
+  await type(page, 6, "Money to spend", "50");
+  await expect(says(page, 6)).toContainText("this budget buys none of the three");
+  await type(page, 6, "Money to spend", "340");
+  await expect(says(page, 6)).toContainText("the suit, tyres and a lower front");
+  expect(await says(page, 6).locator(".also").textContent()).not.toBe(before);
 });
 
 test("its steps are fetched only when it is opened", async ({ page }) => {
@@ -283,7 +294,7 @@ test.describe("on a small phone", () => {
     await open(page);
     await page.getByRole("button", { name: "Questions" }).tap();
     await page.getByRole("dialog").getByRole("link", { name: "Start here" }).tap();
-    await expect(step(page, 5)).toBeVisible();
+    await expect(step(page, 6)).toBeVisible();
     for (const width of [320, 390, 640, 820]) {
       await page.setViewportSize({ width, height: 800 });
       await expect.poll(() => page.evaluate(() => (document.scrollingElement?.scrollWidth ?? 0) - innerWidth)).toBeLessThanOrEqual(0);

@@ -56,15 +56,16 @@ test("changes are added, named, told what they change, and taken off", async ({ 
   const usual = await cards.count();
   await list.getByRole("button", { name: "Add a change" }).click();
   await expect(cards).toHaveCount(usual + 1);
-  const card = await change(page, `change ${usual + 1}`);
+  await change(page, `change ${usual + 1}`);
+  const card = cards.last();
   await card.getByRole("textbox", { name: "Name" }).fill("Lighter wheels");
   await card.getByRole("combobox", { name: "What it changes" }).selectOption({ label: "Mass" });
-  await expect(cards.last().locator("summary")).toContainText("Lighter wheels");
-  const size = cards.last().getByRole("spinbutton", { name: "By how much" });
+  await expect(card.locator("summary")).toContainText("Lighter wheels");
+  const size = card.getByRole("spinbutton", { name: "By how much" });
   await size.fill("-2 kg");
   await size.press("Tab");
   await expect(size).toHaveValue("−2");
-  await cards.last().getByRole("button", { name: "Take off the list" }).click();
+  await card.getByRole("button", { name: "Take off the list" }).click();
   await expect(cards).toHaveCount(usual);
 });
 

@@ -53,8 +53,11 @@ for (const language of Object.keys(LANGUAGES)) {
 
 /** Opens what is folded away. @param {Page} page */
 async function unfold(page) {
-  await page.evaluate(() => { for (const details of document.querySelectorAll("details")) details.open = true; });
-  await expect(page.locator("details:not([open])")).toHaveCount(0);
+  // What unfolds may hold more that is folded.
+  await expect(async () => {
+    await page.evaluate(() => { for (const details of document.querySelectorAll("details")) details.open = true; });
+    await expect(page.locator("details:not([open])")).toHaveCount(0, { timeout: 500 });
+  }).toPass();
 }
 
 /** Everything that is said on a page and in its sheet, as words alone. @param {Page} page @param {string} id */

@@ -5,10 +5,10 @@ import { ask } from "../core.js";
 import { LOWER_BARS } from "../questions/shared/published.js";
 import { story } from "./start-here.js";
 
-/** @import { FinishTimeAnswer, HoldOrFadeAnswer, PowerOrDragAnswer, SpeedForWattsAnswer } from "../types/core.d.ts" */
+/** @import { FinishTimeAnswer, HoldOrFadeAnswer, NextGainAnswer, PowerOrDragAnswer, SpeedForWattsAnswer } from "../types/core.d.ts" */
 /** @import { State } from "../state/history.js" */
 
-/** @typedef {"speed_m_s" | "power_w" | "cda_m2" | "power_change" | "cda_change" | "begins_s" | "grade" | "headwind_m_s"} Name */
+/** @typedef {"speed_m_s" | "power_w" | "cda_m2" | "power_change" | "cda_change" | "begins_s" | "grade" | "headwind_m_s" | "budget"} Name */
 /** @typedef {Record<Name, number>} Numbers */
 
 /** The numbers as the story begins. */
@@ -17,7 +17,7 @@ export const BEGAN = /** @type {Numbers} */ (story.defaults);
 /** What each may be, in SI: narrow enough that every ride of the story can be ridden and stays on its chart. @type {Record<Name, readonly [min: number, max: number]>} */
 export const RANGES = {
   speed_m_s: [2, 16], power_w: [80, 450], cda_m2: [0.16, 0.45], power_change: [0.01, 0.25], cda_change: [-0.25, -0.01],
-  begins_s: [0, 5400], grade: [-0.02, 0.1], headwind_m_s: [0, 8],
+  begins_s: [0, 5400], grade: [-0.02, 0.1], headwind_m_s: [0, 8], budget: [0, 400],
 };
 
 /** A tired rider sits up beyond the position that could have been kept, and takes this long to get there. Assumed: no published figure was found. */
@@ -83,4 +83,23 @@ export function lowAgainstKept(numbers) {
   const { cda_m2, cda_change, power_w } = numbers;
   const low = { name: "low", cda_m2: Number((cda_m2 * (1 + cda_change)).toFixed(4)), fade: fadeOf(numbers) };
   return answerTo("hold-or-fade", { scenario: { ...rider(cda_m2), positions: [low, { name: "kept", cda_m2 }] }, with: { low: 0, steady: 1, effort: { kind: "power", power_w } } });
+}
+
+/** Three of the usual changes, by the core's own keys, with what each costs here: assumed. */
+export const THREE = /** @type {const} */ ([
+  { key: "front-lower", name: "threeFront", money: 100 },
+  { key: "clothing", name: "threeSuit", money: 150 },
+  { key: "tyres", name: "threeTyres", money: 90 },
+]);
+const MILES_25_M = 40_233.6;
+/** More hours than the three take together: here money alone is short. */
+const HOURS_A_WEEK = 10;
+
+/** Which of the three come first for the budget. @param {Numbers} numbers @returns {NextGainAnswer} */
+export function whichFirst({ cda_m2, budget }) {
+  const scenario = { ...rider(cda_m2), events: [{ name: "", distance_m: MILES_25_M }] };
+  /** @type {NextGainAnswer} */
+  const usual = answerTo("next-gain", { scenario, with: { part: "each" } });
+  const candidates = THREE.flatMap(({ key, money }) => usual.candidates.filter(({ candidate }) => candidate.key === key).map(({ candidate }) => ({ ...candidate, money })));
+  return answerTo("next-gain", { scenario, with: { candidates, money: budget, hours_per_week: HOURS_A_WEEK } });
 }

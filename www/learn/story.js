@@ -1,5 +1,5 @@
 // @ts-check
-/** The six steps in their order, and the end. Fetched when the story is first opened. */
+/** The seven steps in their order, and the end. Fetched when the story is first opened. */
 
 import { html } from "../parts/html.js";
 import { book } from "../words/index.js";
@@ -10,6 +10,7 @@ import { lostAtTheEnd } from "./lost-at-the-end.js";
 import { numbersOf } from "./rider.js";
 import { story } from "./start-here.js";
 import { tenAgainstTen } from "./ten-against-ten.js";
+import { threeChanges } from "./three-changes.js";
 import { uphillAndWind } from "./uphill-and-wind.js";
 import { wallOfAir } from "./wall-of-air.js";
 import { whereWattsGo } from "./where-watts-go.js";
@@ -22,12 +23,12 @@ import { yourTurn } from "./your-turn.js";
 const words = book("learn");
 const page = book("page");
 /** What the story quotes. */
-const SOURCES = ["dynamic-parameter", "four-and-twenty", "laursen-2002", "polanco-2020", "faulkner-2021", "martin-1998"];
+const SOURCES = ["dynamic-parameter", "four-and-twenty", "laursen-2002", "polanco-2020", "faulkner-2021", "martin-1998", "brownlie-2009"];
 
 /** @param {HTMLElement} host @param {Tools} tools @returns {View} */
 export function create(host, tools) {
   const mass = tools.units.quantity("mass", tools.field("scenario.rider.total_mass_kg")?.default ?? 0, tools.store.get().units);
-  const steps = [wallOfAir, whereWattsGo, howLong, tenAgainstTen, lostAtTheEnd, uphillAndWind].map((step) => step(tools));
+  const steps = [wallOfAir, whereWattsGo, howLong, tenAgainstTen, lostAtTheEnd, uphillAndWind, threeChanges].map((step) => step(tools));
   const end = yourTurn(tools);
   host.replaceChildren(
     html("h1", {}, titleOf(story.id)),

@@ -44,13 +44,6 @@ export function folds(list) {
       }
     },
     /** @param {string} id */
-    open(id) {
-      const fold = made.get(id);
-      if (!fold) return;
-      fold.details.open = true;
-      fold.details.querySelector("summary")?.focus();
-    },
-    /** @param {string} id */
     isOpen: (id) => made.get(id)?.details.open ?? false,
   };
 }

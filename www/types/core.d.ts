@@ -1298,7 +1298,37 @@ budget_hours: number,
 /**
  * What is doubtful.
  */
-warnings: Array<Warning>, };
+warnings: Array<Warning>, 
+/**
+ * The candidates' figures, in the order given.
+ */
+columns: NextGainColumns, };
+
+export type NextGainColumns = { 
+/**
+ * Seconds saved on average.
+ */
+expected_s: Column, 
+/**
+ * One standard deviation of that.
+ */
+expected_sd_s: Column, 
+/**
+ * Seconds saved if it works.
+ */
+saves_s: Column, 
+/**
+ * One standard deviation of that.
+ */
+saves_sd_s: Column, 
+/**
+ * What it costs.
+ */
+money: Column, 
+/**
+ * Hours that it takes in all.
+ */
+hours: Column, };
 
 export type Candidate = { 
 /**

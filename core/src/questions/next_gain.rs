@@ -16,7 +16,7 @@ use crate::draws::Spread;
 use crate::effort::{Effort, Paced, even_from, paced};
 use crate::error::{Error, Kind, Warning};
 use crate::power_duration::{LongRide, PowerDuration};
-use crate::quantity::{Figure, Quantity};
+use crate::quantity::{Column, Figure, Quantity};
 use crate::ride::{Clock, Followed};
 use crate::scenario::{CourseKind, Scenario};
 use crate::solve::within;
@@ -263,6 +263,26 @@ pub struct Answer {
     pub budget_hours: f64,
     /// What is doubtful.
     pub warnings: Vec<Warning>,
+    /// The candidates' figures, in the order given.
+    pub columns: Columns,
+}
+
+/// What the candidates save and take; none if only the best set was asked for.
+#[derive(Clone, Debug, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+pub struct Columns {
+    /// Seconds saved on average.
+    pub expected_s: Column,
+    /// One standard deviation of that.
+    pub expected_sd_s: Column,
+    /// Seconds saved if it works.
+    pub saves_s: Column,
+    /// One standard deviation of that.
+    pub saves_sd_s: Column,
+    /// What it costs.
+    pub money: Column,
+    /// Hours that it takes in all.
+    pub hours: Column,
 }
 
 /// Sets that save the same to this are worth the same, s.
@@ -313,7 +333,16 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
         ranked.insert(at, c);
     }
     let (searched, best) = found.map_or((None, None), |(searched, best)| (Some(searched), best));
-    Ok(Answer { events: season.events()?, candidates: gains, ranked, searched, best, budget_hours, warnings })
+    let column = |of: &dyn Fn(&Gain) -> f64| gains.iter().map(of).collect();
+    let columns = Columns {
+        expected_s: column(&|gain| gain.expected_s.value),
+        expected_sd_s: column(&|gain| gain.expected_s.sd),
+        saves_s: column(&|gain| gain.saves_s.value),
+        saves_sd_s: column(&|gain| gain.saves_s.sd),
+        money: column(&|gain| gain.candidate.money),
+        hours: column(&|gain| gain.hours),
+    };
+    Ok(Answer { columns, events: season.events()?, candidates: gains, ranked, searched, best, budget_hours, warnings })
 }
 
 fn check(scenario: &Scenario, with: &With) -> Result<Vec<f64>, Error> {

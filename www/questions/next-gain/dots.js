@@ -21,6 +21,10 @@ import { textWidth } from "../../parts/text-size.js";
  */
 
 const ROW_PX = 46;
+const PRINTED_ROW_PX = 17;
+/** The names' share of the width on paper, and room for the figures there. */
+const PRINTED_NAMES = 0.5;
+const PRINTED_FIGURE_PX = 46;
 const FOOT_PX = 50;
 const MOST_TICKS = 6;
 const TEXT_PX = 14;
@@ -49,26 +53,32 @@ export function dotPlot({ title, legend }) {
   function draw(width) {
     if (!shown || width <= 0) return;
     const { dots: list, axisName, format } = shown;
-    const height = list.length * ROW_PX + FOOT_PX;
+    const printed = size.printing();
+    const row_px = printed ? PRINTED_ROW_PX : ROW_PX;
+    // On paper the names stand beside their dots, elsewhere above them.
+    const [left, right] = printed ? [width * PRINTED_NAMES, width - PRINTED_FIGURE_PX] : [6, width - 6];
+    const height = list.length * row_px + FOOT_PX;
     const low = Math.min(0, ...list.map((dot) => Math.min(dot.average, dot.works - dot.sd)));
     const high = Math.max(1, ...list.map((dot) => Math.max(dot.average, dot.works + dot.sd)));
     const air = (high - low) * 0.02;
     /** @type {[number, number]} */
     const domain = [low - (low < 0 ? air : 0), high + air];
     const axisOf = /** @type {const} */ ({ name: axisName, kind: "clock", format });
-    const x = makeScale(axisOf, domain, [6, width - 6]);
+    const x = makeScale(axisOf, domain, [left, right]);
     const bottom = height - FOOT_PX + 4;
-    const lineOf = (/** @type {number} */ row) => row * ROW_PX + 32;
+    const lineOf = (/** @type {number} */ row) => (row + 1) * row_px - (printed ? 6 : 10);
+    const wordsOf = (/** @type {number} */ y) => y + (printed ? 4 : -14);
+    const room_px = printed ? left - 10 : width - FIGURE_PX;
     set(picture, { width, height, viewBox: `0 0 ${width} ${height}` });
-    const ticks = ticksOf(axisOf, domain, Math.min(MOST_TICKS, Math.floor(width / 70)));
-    set(axis, { d: `M6 ${bottom}H${width - 6}${ticks.map((tick) => `M${px(x(tick))} ${bottom}v5`).join("")}` });
+    const ticks = ticksOf(axisOf, domain, Math.min(MOST_TICKS, Math.floor((right - left) / 70)));
+    set(axis, { d: `M${px(left)} ${bottom}H${px(right)}${ticks.map((tick) => `M${px(x(tick))} ${bottom}v5`).join("")}` });
     set(zero, { d: `M${px(x(0))} 4V${bottom}` });
     const rows = list.map((dot, row) => ({ ...dot, y: lineOf(row) }));
     drawSpans(rows, (line, { works, sd, y, meaning }) => set(line, { class: `whisker ${meaning}`, d: `M${px(x(works - sd))} ${y}H${px(x(works + sd))}` }));
     drawRings(rows, (ring, { works, y, meaning }) => set(ring, { class: `point ring ${meaning}`, cx: px(x(works)), cy: y, r: 4.5 }));
     drawDots(rows, (dot, { average, y, meaning }) => set(dot, { class: `point ${meaning}`, cx: px(x(average)), cy: y, r: 5.5 }));
-    const figureOf = (/** @type {Dot & { y: number }} */ { figure, y, chosen }) => ({ text: figure, x: width - 6, y: y - 14, anchor: "end", weight: chosen ? 600 : 400, soft: !chosen });
-    const nameOf = (/** @type {Dot & { y: number }} */ { name, y, chosen }) => ({ text: fitted(`${chosen ? "✓ " : ""}${name}`, width - FIGURE_PX, chosen ? 600 : 400), x: 6, y: y - 14, anchor: "start", weight: chosen ? 600 : 400, soft: !chosen });
+    const figureOf = (/** @type {Dot & { y: number }} */ { figure, y, chosen }) => ({ text: figure, x: width - 6, y: wordsOf(y), anchor: "end", weight: chosen ? 600 : 400, soft: !chosen });
+    const nameOf = (/** @type {Dot & { y: number }} */ { name, y, chosen }) => ({ text: fitted(`${chosen ? "✓ " : ""}${name}`, room_px, chosen ? 600 : 400), x: printed ? 0 : 6, y: wordsOf(y), anchor: "start", weight: chosen ? 600 : 400, soft: !chosen });
     drawWords([
       ...rows.map(nameOf), ...rows.map(figureOf),
       ...ticks.map((tick) => ({ text: format(tick), x: x(tick), y: bottom + 20, anchor: "middle", weight: 400, soft: true })),

@@ -186,6 +186,8 @@ export function changeList(tools, usual) {
     list,
     /** @param {State} state @param {CoreError | null} error @returns {boolean} */
     update(state, error) {
+      // Nobody has opened it yet.
+      if (!element.isConnected) return false;
       const now = structure(state);
       if (now !== built) {
         built = now;

@@ -3,13 +3,13 @@
 
 import { answer as answerPart } from "../../parts/answer.js";
 import { folds } from "../../parts/folds.js";
-import { html, say, set, uniqueId } from "../../parts/html.js";
+import { html, say, set, strong, uniqueId } from "../../parts/html.js";
 import { lines } from "../../parts/lines.js";
 import { sentence } from "../../parts/sentence.js";
 import { book } from "../../words/index.js";
+import { questions } from "../index.js";
 import { question, request } from "../next-gain.js";
 import { clause } from "../shared/clause.js";
-import { differs } from "../shared/difference.js";
 import { layOut } from "../shared/layout.js";
 import { listOf } from "../shared/list.js";
 import { nameOf as questionName, titleOf } from "../shared/names.js";
@@ -32,6 +32,8 @@ const words = book("next-gain");
 const shared = book("shared");
 const ID = question.id;
 const AT = `with.${ID}`;
+/** Questions that say more of a position than its size. */
+const ELSEWHERE = ["which-position", "leg-room"];
 /** So many changes are named in the claim; the rest is counted. */
 const NAMED = 2;
 /** A search that is done sooner is not worth a word, ms. */
@@ -44,11 +46,10 @@ export function create(host, tools) {
   const hours = tools.number({ path: `${AT}.hours_per_week`, kind: "ratio", step: 0.5, label: words("hoursLabel") });
   const weeks = tools.number({ path: `${AT}.weeks`, kind: "ratio", digits: 0, step: 1, label: words("weeksLabel") });
   const currency = currencyField(tools);
-  const openEvents = html("button", { type: "button", class: "in-sentence" });
-  openEvents.addEventListener("click", () => foldList.open("events"));
+  const counted = html("span");
   const ask = sentence({
     title: titleOf(ID),
-    words: words.parts("ask", { money, currency, hours: clause(hours, ` ${words("hoursUnit")}`), weeks: clause(weeks, ` ${words("weeksUnit")}`), events: { element: openEvents, note: html("div") } }),
+    words: words.parts("ask", { money, currency, hours: clause(hours, ` ${words("hoursUnit")}`), weeks: clause(weeks, ` ${words("weeksUnit")}`), events: { element: counted, note: html("div") } }),
     onOpen: () => tools.openSheet(),
   });
 
@@ -56,13 +57,15 @@ export function create(host, tools) {
   const taken = lines({ caption: words("inTheSet"), headings: [words("change"), words("onAverage"), words("ifItWorks")] });
   const working = html("p", { class: "also", hidden: true });
   const total = html("p", { class: "also" });
-  const nextMoney = html("p", { class: "takes" });
-  const nextHours = html("p", { class: "takes" });
+  const nextMoney = html("p", { class: "takes no-print" });
+  const nextHours = html("p", { class: "takes no-print" });
   const doubts = warningList(tools);
   const dots = dotPlot({ title: words("dotsTitle"), legend: html("span", {}, words("legend")) });
   const byMoney = budgetChart(tools, "money");
   const byHours = budgetChart(tools, "hours_per_week");
-  const elsewhere = html("p", { class: "takes" });
+  // Money is what is short for most; on paper one curve is enough.
+  byHours.element.classList.add("no-print");
+  const elsewhere = html("p", { class: "takes no-print" });
   const caution = html("p", { class: "caution" }, ...words.parts("caution"));
 
   const list = changeList(tools, () => shown?.answer.candidates.map((gain) => gain.candidate) ?? []);
@@ -70,7 +73,7 @@ export function create(host, tools) {
   const reasons = html("div");
   const table = gainsTable(tools);
   const foldList = folds([
-    { id: "list", name: words("list"), body: list.element },
+    { id: "list", name: words("list"), body: () => list.element, onToggle: () => redraw() },
     { id: "events", name: words("events"), gist: words("eventsGist"), body: events.element },
     { id: "why", name: words("why"), body: reasons },
     { id: "how", name: shared("howWorkedOut"), gist: words("howGist"), body: () => workedOut(tools, shown?.answer.candidates.length ?? 0) },
@@ -82,7 +85,8 @@ export function create(host, tools) {
     ask: ask.element, answer: [verdict.element, working, taken.element, total, nextMoney, nextHours, doubts.element],
     picture: [dots.element, byMoney.element, byHours.element], notes: [elsewhere, caution], folds: foldList.element,
   });
-  say(elsewhere, words.parts("elsewhere", { position: link("which-position"), leg: link("leg-room") }));
+  elsewhere.hidden = !ELSEWHERE.every((id) => questions.some((one) => one.id === id));
+  say(elsewhere, words.parts("elsewhere", { position: link(ELSEWHERE[0]), leg: link(ELSEWHERE[1]) }));
 
   /** @type {{ state: State, answer: Answer } | null} */
   let shown = null;
@@ -102,7 +106,7 @@ export function create(host, tools) {
     if (answer) shown = error && shown ? { state: { ...shown.state, units: state.units }, answer } : { state, answer };
     const told = [money, hours, weeks, list, events].map((part) => part.update(state, error)).includes(true);
     currency.update(state);
-    say(openEvents, words("myEvents", { count: state.scenario.events.length }));
+    say(counted, words("myEvents", { count: state.scenario.events.length }));
     ask.update({ known: tools.known(state), wrong: tools.trouble(error, told) });
     if (!answer) return;
     if (!error) search.update(request(state));
@@ -128,6 +132,7 @@ export function create(host, tools) {
       axisName: words("dotsAxis"), format: units.time,
       desc: ranked.length ? words("dotsDesc", { first: nameAt(ranked[0]), average: units.time(candidates[ranked[0]].expected_s.value), last: nameAt(ranked[ranked.length - 1]), least: units.time(candidates[ranked[ranked.length - 1]].expected_s.value) }) : "",
     });
+    list.update(state, null);
     doubts.update(answer.warnings);
     table.update(state, answer);
     foldList.update({ list: { gist: words("listGist", { count: candidates.length }) }, why: { hidden: !best, ...(best && { gist: whyGist(tools, best) }) } });
@@ -171,7 +176,7 @@ export function create(host, tools) {
     });
     taken.update(mostFirst.map((c) => {
       const { candidate, expected_s, saves_s } = answer.candidates[c];
-      return { mark: meaningOf(candidate), name: nameOf(candidate, c), value: differs(expected_s.value), difference: words("ifWorks", { figure: units.time(saves_s.value) }), soft: true };
+      return { mark: meaningOf(candidate), name: nameOf(candidate, c), value: strong(units.time(expected_s.value)), difference: words("ifWorks", { figure: units.time(saves_s.value) }), soft: true };
     }));
     say(total, none ? "" : words.parts("takes", { money: inMoney(state, best.money), hours: inHours(best.hours), all: units.time(best.all_work_s.value), average: units.time(best.expected_s.value) }));
     say(nextMoney, next(best.next_money, best, "nextNoMoney", (more) => inMoney(state, more)));

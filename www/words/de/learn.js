@@ -3,7 +3,7 @@
 
 /** @satisfies {import("../books.d.ts").Texts<"learn">} */
 export default ({
-  lead: "Vielleicht hast du gehört, dass es so ist. Hier sind sechs Dinge zum Ausprobieren, jedes mit einer oder zwei Zahlen zum Ändern, und ein Fahrer, dem das nichts ausmacht. Er und sein Rad sind typisch, zusammen {mass}, auf flacher Straße bei Windstille, bis du etwas anderes sagst. Eine Zahl, die du in einem Schritt änderst, gilt in allen, und jeder Wert wird dabei neu gerechnet.",
+  lead: "Vielleicht hast du gehört, dass es so ist. Hier sind sieben Dinge zum Ausprobieren, jedes mit einer oder zwei Zahlen zum Ändern, und ein Fahrer, dem das nichts ausmacht. Er und sein Rad sind typisch, zusammen {mass}, auf flacher Straße bei Windstille, bis du etwas anderes sagst. Eine Zahl, die du in einem Schritt änderst, gilt in allen, und jeder Wert wird dabei neu gerechnet.",
   coda: "Was die Geschichte nicht ändert, ist die eigene typische Zahl der Seite: Masse, Reifen, Lager und kritische Leistung aus dem Gedächtnis, die anderen veröffentlicht oder angenommen, wie es unter „{yourNumbers}“ neben jeder steht.",
   tryIt: "**Probier es.** {what}",
   youChanged: "**Was du geändert hast.**",
@@ -146,6 +146,27 @@ export default ({
   dragSeries: "weniger Luftwiderstand",
   windSpoken: "{slope}: Leistung {power}, Luftwiderstand {drag}",
   windReading: "Bei {slope}: {power} für Leistung, {drag} für Luftwiderstand.",
+
+  threeTitle: "7. Drei Änderungen, ein Budget",
+  threeAsk: "Mit {budget} zum Ausgeben: ein tieferer Lenker vom Bikefitter für 100, ein eng anliegender Anzug für 150, schnellere Reifen für 90. Was zuerst?",
+  threeBudget: "Geld zum Ausgeben",
+  threeTry: "Gib {budget} aus, dann immer weniger, und sieh, was zuerst wegfällt.",
+  threeSays: "Über {distance} ist am besten: {names}; im Mittel {figure}.",
+  threeNothing: "Über {distance} kauft dieses Budget nichts von den dreien.",
+  threeMost: "Für sich allein spart im Mittel am meisten: {first}, {average}.",
+  threeMoral: "Zuerst kommt nicht, was am meisten spart, wenn es gelingt, sondern was **für seinen Preis** am meisten spart, mit der Chance, dass es gelingt.",
+  threeSince: "Am Anfang der Geschichte war es: {names}.",
+  threeNone: "nichts davon",
+  threeFront: "eine tiefere Front",
+  threeSuit: "der Anzug",
+  threeTyres: "Reifen",
+  threeCosts: "{name}, {money}",
+  threeAssumed: "Die Wirkung des Anzugs ist veröffentlicht; die des tieferen Lenkers ist ein Drittel des Veröffentlichten, die der Reifen ist aus dem Gedächtnis. Jede Chance und jeder Preis ist **angenommen**: Setz unter „{question}“ deine eigenen ein.",
+  threeCaution: "Ein tieferer Lenker will kleine Schritte, den Blick auf der Straße und einen Bikefitter, wenn etwas schmerzt. Probier ihn abseits vom Verkehr.",
+  threeChart: "Was jede von drei Änderungen spart",
+  threeLegend: "Punkt: im Mittel, die Chance mitgezählt. Ring: wenn sie gelingt, mit einer Linie für zwei von drei Fällen. Haken: was das Budget kaufen sollte.",
+  threeAxis: "gespart über {distance}",
+  threeDescription: "Im Mittel spart am meisten: {first}, {average}. Was das Budget kaufen sollte, ist angehakt.",
 
   endTitle: "Jetzt deine eigene Fahrt",
   askChanged: "Für meine eigene Fahrt fragen, mit dem, was ich geändert habe",

@@ -2,7 +2,7 @@
 /** The guided story for newcomers. */
 
 export default {
-  lead: "You may have heard that it does. Here are six things to try, each with a number or two to change, and a rider who does not mind. They and their bicycle are typical, {mass} in all, on a flat road in still air until you say otherwise. A number changed in one step holds in all of them, and every figure is worked out as you go.",
+  lead: "You may have heard that it does. Here are seven things to try, each with a number or two to change, and a rider who does not mind. They and their bicycle are typical, {mass} in all, on a flat road in still air until you say otherwise. A number changed in one step holds in all of them, and every figure is worked out as you go.",
   coda: "What the story does not change is the page’s own typical number: mass, tyres, bearings and critical power from memory, the others published or assumed, as it says beside each under {yourNumbers}.",
   tryIt: "**Try it.** {what}",
   youChanged: "**What you changed.**",
@@ -152,6 +152,28 @@ export default {
   dragSeries: "less drag",
   windSpoken: "{slope}: power {power}, drag {drag}",
   windReading: "At {slope}: {power} for power, {drag} for drag.",
+
+  // 7.
+  threeTitle: "7. Three changes, one budget",
+  threeAsk: "With {budget} to spend, and lower bars set by a fitter at 100, a close-fitting suit at 150 and faster tyres at 90: which first?",
+  threeBudget: "Money to spend",
+  threeTry: "Spend {budget}, then less and less, and see what goes first.",
+  threeSays: "Over {distance} the best is {names}: {figure} on average.",
+  threeNothing: "Over {distance} this budget buys none of the three.",
+  threeMost: "By itself {first} saves most on average, {average}.",
+  threeMoral: "What comes first is not what saves most when it works, but what saves most **for what it takes**, with the chance that it comes off.",
+  threeSince: "The story began with {names}.",
+  threeNone: "none of them",
+  threeFront: "a lower front",
+  threeSuit: "the suit",
+  threeTyres: "tyres",
+  threeCosts: "{name}, {money}",
+  threeAssumed: "The suit’s size is published; that of lower bars is a third of what is published, and that of tyres is from memory. Every chance and price is **assumed**: put in your own under “{question}”.",
+  threeCaution: "Lower bars want small steps, eyes on the road, and a fitter if anything hurts. Try them away from traffic.",
+  threeChart: "What each of three changes saves",
+  threeLegend: "Dot: on average, its chance counted. Ring: if it works, with a line for two times in three. Ticked: what the budget should buy.",
+  threeAxis: "saved over {distance}",
+  threeDescription: "{first} saves most on average, {average}. What the budget should buy is ticked.",
 
   // The end.
   endTitle: "Now your own ride",

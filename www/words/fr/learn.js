@@ -3,7 +3,7 @@
 
 /** @satisfies {import("../books.d.ts").Texts<"learn">} */
 export default ({
-  lead: "Tu as peut-être entendu dire que oui. Voici six choses à essayer, chacune avec un ou deux chiffres à changer, et un coureur que cela ne dérange pas. Lui et son vélo sont typiques, {mass} en tout, sur route plate et sans vent tant que tu ne dis rien d’autre. Un chiffre changé à une étape vaut dans toutes, et chaque valeur est recalculée au fur et à mesure.",
+  lead: "Tu as peut-être entendu dire que oui. Voici sept choses à essayer, chacune avec un ou deux chiffres à changer, et un coureur que cela ne dérange pas. Lui et son vélo sont typiques, {mass} en tout, sur route plate et sans vent tant que tu ne dis rien d’autre. Un chiffre changé à une étape vaut dans toutes, et chaque valeur est recalculée au fur et à mesure.",
   coda: "Ce que l’histoire ne change pas est le chiffre typique de la page : masse, pneus, roulements et puissance critique de mémoire, les autres publiés ou supposés, comme c’est indiqué à côté de chacun sous « {yourNumbers} ».",
   tryIt: "**Essaie.** {what}",
   youChanged: "**Ce que tu as changé.**",
@@ -146,6 +146,27 @@ export default ({
   dragSeries: "moins de traînée",
   windSpoken: "{slope} : puissance {power}, traînée {drag}",
   windReading: "À {slope} : {power} pour la puissance, {drag} pour la traînée.",
+
+  threeTitle: "7. Trois changements, un budget",
+  threeAsk: "Avec {budget} à dépenser : un cintre abaissé par un spécialiste pour 100, une tenue près du corps pour 150, des pneus plus rapides pour 90. Lequel d’abord ?",
+  threeBudget: "Argent à dépenser",
+  threeTry: "Dépense {budget}, puis de moins en moins, et vois ce qui part en premier.",
+  threeSays: "Sur {distance}, le mieux est {names} : {figure} en moyenne.",
+  threeNothing: "Sur {distance}, ce budget n’achète aucun des trois.",
+  threeMost: "Seul, c’est {first} qui gagne le plus en moyenne, {average}.",
+  threeMoral: "Ce qui vient d’abord n’est pas ce qui gagne le plus quand il réussit, mais ce qui gagne le plus **pour ce qu’il coûte**, avec la chance qu’il réussisse.",
+  threeSince: "L’histoire commençait avec {names}.",
+  threeNone: "aucun d’eux",
+  threeFront: "un avant plus bas",
+  threeSuit: "la tenue",
+  threeTyres: "les pneus",
+  threeCosts: "{name}, {money}",
+  threeAssumed: "L’effet de la tenue est publié ; celui du cintre abaissé est un tiers de ce qui est publié, celui des pneus vient de mémoire. Chaque chance et chaque prix est **supposé** : mets les tiens sous « {question} ».",
+  threeCaution: "Un cintre plus bas demande de petits pas, les yeux sur la route, et un spécialiste si quelque chose fait mal. Essaie loin de la circulation.",
+  threeChart: "Ce que gagne chacun de trois changements",
+  threeLegend: "Point : en moyenne, la chance comptée. Anneau : s’il réussit, avec un trait pour deux fois sur trois. Coché : ce que le budget devrait acheter.",
+  threeAxis: "gagné sur {distance}",
+  threeDescription: "En moyenne, {first} gagne le plus, {average}. Ce que le budget devrait acheter est coché.",
 
   endTitle: "À ta propre course, maintenant",
   askChanged: "Poser la question pour ma propre course, avec ce que j’ai changé",

@@ -155,7 +155,7 @@ fn six_positions() -> Value {
     scenario
 }
 
-fn questions() -> [(&'static str, Value); 6] {
+fn questions() -> [(&'static str, Value); 7] {
     [
         ("speed-for-watts", json!({ "power_w": 250.0 })),
         ("power-or-drag", json!({ "effort": { "kind": "power", "power_w": 250.0 } })),
@@ -163,5 +163,6 @@ fn questions() -> [(&'static str, Value); 6] {
         ("finish-time", json!({ "effort": { "kind": "even" } })),
         ("hold-or-fade", json!({ "low": 0, "steady": 1, "effort": { "kind": "even" } })),
         ("which-position", json!({})),
+        ("leg-room", json!({})),
     ]
 }

@@ -60,7 +60,8 @@ export function create(host, tools) {
   const price = html("p", { class: "takes no-print" });
   const openPrice = html("button", { type: "button" }, words("price.open"));
   openPrice.addEventListener("click", () => tools.go(PRICE));
-  say(price, words.parts("price", { open: questions.some(({ id }) => id === PRICE) ? openPrice : "" }));
+  price.hidden = !questions.some(({ id }) => id === PRICE);
+  say(price, words.parts("price", { open: openPrice }));
 
   const reasons = html("div");
   const everywhere = table({ caption: "", thin: true });

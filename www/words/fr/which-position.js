@@ -7,7 +7,7 @@ export default {
   distance: "Distance à lire",
   reference: "La position à laquelle les autres sont comparées",
   knownHow: "D’où viennent les surfaces de traînée",
-  knownTogether: "d’un seul essai ou d’une seule estimation",
+  knownTogether: "d’un même essai",
   knownApart: "d’essais séparés",
   needTwo: "Il faut au moins deux positions pour cela.",
   addPosition: "Ajouter une position",

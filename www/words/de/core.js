@@ -226,4 +226,11 @@ export default ({
   "Standing height, from which segment lengths that are not given are guessed.": "Größe im Stehen, aus der Segmentlängen geschätzt werden, die nicht angegeben sind.",
   "The hip joint's centre beyond the top of the saddle, along the line from the crank's axle.": "Die Mitte des Hüftgelenks jenseits der Satteloberkante, entlang der Linie von der Kurbelachse.",
   "Turns of the crank a minute.": "Umdrehungen der Kurbel pro Minute.",
+  "How the errors of several drag areas go together: nearly 1 for one test or one guess, 0 for tests that have nothing in common.": "Wie die Fehler mehrerer Luftwiderstandsflächen zusammenhängen: fast 1 bei einem Test oder einer Schätzung, 0 bei Tests, die nichts gemeinsam haben.",
+  "There are more than {MOST_CHOICES} choices: name fewer positions to compare.": "Es gibt mehr als {MOST_CHOICES} Möglichkeiten: Nenne weniger Haltungen zum Vergleich.",
+  "There is no such choice.": "Diese Möglichkeit gibt es nicht.",
+  "with.positions names position {position} twice.": "with.positions nennt Haltung {position} zweimal.",
+  "with.reference is not among with.positions.": "with.reference ist nicht unter with.positions.",
+  "with.so_far does not belong to these choices, events and numbers.": "with.so_far gehört nicht zu diesen Möglichkeiten, Wettkämpfen und Zahlen.",
+  "{} This is at event {}.": "{0} Das gilt für Wettkampf {1}.",
 });

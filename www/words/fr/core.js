@@ -226,4 +226,11 @@ export default ({
   "Standing height, from which segment lengths that are not given are guessed.": "Taille debout, d’où l’on estime les longueurs de segments qui ne sont pas données.",
   "The hip joint's centre beyond the top of the saddle, along the line from the crank's axle.": "Le centre de la hanche au-delà du dessus de la selle, le long de la ligne depuis l’axe du pédalier.",
   "Turns of the crank a minute.": "Tours de manivelle par minute.",
+  "How the errors of several drag areas go together: nearly 1 for one test or one guess, 0 for tests that have nothing in common.": "Comment vont ensemble les erreurs de plusieurs surfaces de traînée : presque 1 pour un même test ou une même estimation, 0 pour des tests sans rien de commun.",
+  "There are more than {MOST_CHOICES} choices: name fewer positions to compare.": "Il y a plus de {MOST_CHOICES} choix : nomme moins de positions à comparer.",
+  "There is no such choice.": "Ce choix n’existe pas.",
+  "with.positions names position {position} twice.": "with.positions nomme deux fois la position {position}.",
+  "with.reference is not among with.positions.": "with.reference n’est pas parmi with.positions.",
+  "with.so_far does not belong to these choices, events and numbers.": "with.so_far ne va pas avec ces choix, ces épreuves et ces nombres.",
+  "{} This is at event {}.": "{0} Cela vaut pour l’épreuve {1}.",
 });

@@ -2,9 +2,8 @@
 
 use crate::command::{Outcome, cargo, command, output_of, run, say};
 use crate::content::{files_under, fingerprint, read, read_text, write};
-use crate::one_file::{Parts, one_file};
-use crate::{first_load, paths, serve, setup};
-use flate2::Compression;
+use crate::one_file::{Parts, dense_gzip, one_file};
+use crate::{first_load, paths, setup};
 use std::collections::BTreeMap;
 use std::fs::{self, File};
 use std::path::{Path, PathBuf};
@@ -190,7 +189,7 @@ fn esbuild() -> Command {
 fn write_one_file() -> Outcome {
     let folder = paths::kept("one-file");
     let packed = folder.join("core.gz");
-    write(&packed, &serve::gzip(&read(&paths::dist().join(WHOLE_WASM))?, Compression::best()))?;
+    write(&packed, &dense_gzip(&read(&paths::dist().join(WHOLE_WASM))?))?;
     run(
         esbuild()
             .args(ONE_FILE_ENTRIES)

@@ -1,6 +1,7 @@
 // @ts-check
 /** What every chart shares: a figure drawn for its real width, two axes, labels that find room, handles and a reading line. */
 
+import { glides } from "./glide.js";
 import { html, set, say, uniqueId } from "./html.js";
 import { svg, pool, px } from "./svg.js";
 import { drawAxes } from "./axes.js";
@@ -110,6 +111,7 @@ export function plot(options, prepare) {
   handleLayer.append(...handles.map(({ part }) => part.element));
   picture.append(handleLayer);
 
+  const mayGlide = glides();
   /** @type {Data | null} */
   let data = null;
   /** @type {{ x: readonly [number, number], y: readonly [number, number] } | null} */
@@ -124,7 +126,7 @@ export function plot(options, prepare) {
     // While a handle is held the axes stand still, or the chart would slide from under the hand.
     if (!domains || !dragging()) domains = { x: x.domain ?? [0, 1], y: y.domain ?? [0, 1] };
     const height = Math.round(options.height(width) * (size.printing() ? PRINTED_HEIGHT_SHARE : 1));
-    set(picture, { width, height, viewBox: `0 0 ${width} ${height}`, "data-ease": data.ease === true && !dragging() });
+    set(picture, { width, height, viewBox: `0 0 ${width} ${height}`, "data-ease": mayGlide(data.ease) && !dragging() });
     const drawn = axes({ width, height, x, y, xDomain: domains.x, yDomain: domains.y, note: data.note, least: data.leftMargin });
     const { frame, xScale, yScale } = drawn;
     set(clip, { x: frame.left, y: frame.top - 4, width: Math.max(0, frame.right - frame.left), height: Math.max(0, frame.bottom - frame.top + 4) });

@@ -2,6 +2,7 @@
 /** A difference on a line from one choice, through level, to the other: thick bar one standard deviation, thin bar 19 in 20. */
 
 import { book } from "../words/index.js";
+import { glides } from "./glide.js";
 import { html, set } from "./html.js";
 import { svg, px } from "./svg.js";
 import { markStrokes } from "./marks.js";
@@ -58,6 +59,7 @@ export function ruler({ left, right }) {
   const element = html("div", { class: "ruler-box" }, picture);
   /** @type {RulerData | null} */
   let data = null;
+  const mayGlide = glides();
   const size = onWidth(element, draw, PRINTED_PX);
 
   /** @param {number} width_px */
@@ -72,7 +74,7 @@ export function ruler({ left, right }) {
     const at = (/** @type {number} */ amount) => middle + Math.max(-1, Math.min(1, amount / span)) * (middle - 8);
     const ahead = value < 0 ? sides.left : sides.right;
 
-    set(picture, { width: width_px, viewBox: `0 0 ${width_px} ${HEIGHT_PX}`, "aria-label": data.spoken, "data-ease": data.ease === true });
+    set(picture, { width: width_px, viewBox: `0 0 ${width_px} ${HEIGHT_PX}`, "aria-label": data.spoken, "data-ease": mayGlide(data.ease) });
     set(line, { d: `M0 ${LINE_Y_PX}H${width_px}` });
     set(zero, { d: `M${px(middle)} ${LINE_Y_PX - 16}v30` });
     set(level, { x: px(middle) });

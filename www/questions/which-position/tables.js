@@ -12,6 +12,8 @@ import { choiceName, eventName } from "./names.js";
 /** @import { WhichPositionAnswer as Answer, CountedDraws } from "../../types/core.d.ts" */
 
 const words = book("which-position");
+/** Of the table of the curves. */
+const MOST_ROWS = 13;
 const line = (/** @type {(string | Node)[]} */ ...content) => html("span", { class: "cell-line" }, ...content);
 
 /** @param {Tools} tools */
@@ -34,6 +36,31 @@ export function eventTable({ units: show }) {
               ...(place === reference || !(difference_s.sd > 0) ? [] : [line(show.plusMinusTime(difference_s.sd))]),
               ...(share === undefined ? [] : [line(words("winsOf", { count: Math.round(100 * share), all: 100 }))]),
             ];
+          }),
+        ]),
+      });
+    },
+  };
+}
+
+/** What the curves say at distances all along the chart. @param {Tools} tools */
+export function curveTable({ units: show }) {
+  const grid = table({ caption: words("tableCaption") });
+  return {
+    ...grid,
+    /** @param {State} state @param {Answer} answer */
+    update(state, { choices, reference, columns }) {
+      const count = columns.distance_m.length;
+      const others = choices.map((_, choice) => choice).filter((choice) => choice !== reference);
+      const every = Math.max(1, Math.floor((count - 1) / (MOST_ROWS - 1)));
+      const points = Array.from({ length: count }, (_, point) => point).filter((point) => point % every === 0);
+      grid.update({
+        columns: [words("tableDistance"), ...others.map((choice) => choiceName(state, choices[choice]))],
+        rows: points.map((point) => [
+          show.quantity("distance", columns.distance_m[point], state.units, { digits: 1 }),
+          ...others.map((choice) => {
+            const at = choice * count + point;
+            return [line(...[differs(columns.difference_s[at])].flat()), line(show.plusMinusTime(columns.difference_sd_s[at]))];
           }),
         ]),
       });

@@ -20,7 +20,7 @@ import { question, request, TOGETHER } from "../which-position.js";
 import { differenceChart } from "./chart.js";
 import { counting } from "./counting.js";
 import { choiceName, positionName } from "./names.js";
-import { costTable, eventTable } from "./tables.js";
+import { costTable, curveTable, eventTable } from "./tables.js";
 import { workedOut } from "./worked-out.js";
 
 /** @import { Tools, View } from "../index.js" */
@@ -69,11 +69,13 @@ export function create(host, tools) {
   const edit = html("p", { class: "takes no-print" }, button(words("editPositions"), () => tools.openSheet("scenario.positions")), " · ", button(words("editEvents"), () => tools.openSheet("scenario.events")));
 
   const costs = costTable(tools);
+  const curves = curveTable(tools);
   const priceInFull = html("div");
   const foldList = folds([
     { id: "cost", name: words("costs"), body: html("div", {}, priceInFull, costs.element) },
     { id: "worth", name: words("worth"), body: html("div", {}) },
     { id: "how", name: shared("howWorkedOut"), gist: words("howGist"), body: workedOut },
+    { id: "table", name: shared("asTable"), gist: words("tableGist"), body: curves.element },
     ...tools.lastFolds(ID),
   ]);
   const worthList = html("ol", { class: "worth" });
@@ -116,6 +118,7 @@ export function create(host, tools) {
     drawProgress();
     drawPrice(state, answer);
     costs.update(state, answer);
+    curves.update(state, answer);
     drawWorth(state, answer);
   }
 
@@ -234,6 +237,7 @@ export function create(host, tools) {
       chart.destroy();
       grid.destroy();
       costs.destroy();
+      curves.destroy();
     },
   };
 }

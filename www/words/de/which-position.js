@@ -40,6 +40,9 @@ export default {
   chartSays: "{name} {differs}",
   chartReading: "Über der Linie ist schneller als {reference}, darunter langsamer. Die Tönung ist eine Standardabweichung der farbigen Kurve.",
 
+  tableCaption: "Wie viel schneller jede Haltung ist, über die Strecke",
+  tableDistance: "Strecke",
+  tableGist: "Die Kurven in Sekunden, von der kürzesten bis zur längsten Strecke.",
   eventsCaption: "Zeiten in deinen Rennen",
   event: "Rennen",
   comparedWith: "{name}, Vergleich",

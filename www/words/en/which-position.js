@@ -43,6 +43,9 @@ export default {
   chartReading: "Above the line is faster than {reference}, below it slower. The tint is one standard deviation of the curve in colour.",
 
   // Positions by events.
+  tableCaption: "How much faster each position is, along the distance",
+  tableDistance: "distance",
+  tableGist: "The curves in seconds, from the shortest distance to the longest.",
   eventsCaption: "Finish times at your events",
   event: "event",
   comparedWith: "{name}, compared with",

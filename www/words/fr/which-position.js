@@ -40,6 +40,9 @@ export default {
   chartSays: "{name} {differs}",
   chartReading: "Au-dessus de la ligne : plus rapide que {reference} ; au-dessous : plus lent. La teinte est un écart type de la courbe en couleur.",
 
+  tableCaption: "De combien chaque position est plus rapide, selon la distance",
+  tableDistance: "distance",
+  tableGist: "Les courbes en secondes, de la plus courte à la plus longue distance.",
   eventsCaption: "Temps à tes épreuves",
   event: "épreuve",
   comparedWith: "{name}, comparaison",

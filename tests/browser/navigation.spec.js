@@ -19,21 +19,24 @@ async function go(page, title) {
   await expectQuestion(page, title);
 }
 
+/** Several questions show the same drag area; others have numbers of their own. @param {import("./support/questions.js").Asked} asked */
+const showsDragArea = ({ number: given }) => given.range.endsWith("m²");
+
 test("Back and Forward go through the questions as they were opened, and numbers changed in between stay", async ({ page }) => {
   await openQuestion(page, questions[0].id);
   for (const { title } of questions.slice(1)) await go(page, title);
   await type(page, questions[questions.length - 1].number.name, "0.277");
 
-  for (const { title, number: given } of questions.slice(0, -1).reverse()) {
+  for (const asked of questions.slice(0, -1).reverse()) {
     await page.goBack();
-    await expectQuestion(page, title);
-    await expect(number(page, given.name)).toHaveValue("0.277");
+    await expectQuestion(page, asked.title);
+    if (showsDragArea(asked)) await expect(number(page, asked.number.name)).toHaveValue("0.277");
   }
   await type(page, questions[0].number.name, "0.266");
-  for (const { title, number: given } of questions.slice(1)) {
+  for (const asked of questions.slice(1)) {
     await page.goForward();
-    await expectQuestion(page, title);
-    await expect(number(page, given.name)).toHaveValue("0.266");
+    await expectQuestion(page, asked.title);
+    if (showsDragArea(asked)) await expect(number(page, asked.number.name)).toHaveValue("0.266");
   }
 });
 

@@ -1,0 +1,83 @@
+// @ts-check
+/** In the lane: the page installs, lies on its side, wakes as it was, and is worked with a thumb. */
+
+import { expect, kept, number, open, openQuestion, started, test, type } from "./support/page.js";
+import { questions } from "./support/questions.js";
+
+/** WCAG 2.2, success criterion 2.5.8. */
+const LEAST_TARGET_PX = 24;
+/** What a thumb takes hold of on a chart. */
+const HANDLE_PX = 44;
+
+test("it can be installed: a name, a start within its scope, and icons that are there", async ({ page, request }) => {
+  await open(page);
+  const address = await page.evaluate(() => String(document.querySelector("link[rel=manifest]")?.getAttribute("href")));
+  const manifest = await (await request.get(address)).json();
+  expect(manifest).toMatchObject({ name: "Fasterby", id: "./", start_url: "./", scope: "./", display: "standalone" });
+  expect(manifest.icons.map((/** @type {{ purpose: string }} */ { purpose }) => purpose)).toEqual(["any", "maskable"]);
+  for (const { src } of manifest.icons) expect((await request.get(src)).headers()["content-type"]).toContain("image/svg+xml");
+});
+
+test.describe("in the hand", () => {
+  test.use({ viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true });
+
+  for (const { id } of questions) {
+    test(`${id}: what a finger presses is large enough, and numbers open the number pad`, async ({ page }) => {
+      await openQuestion(page, id);
+      const small = await page.locator("button:visible, summary:visible, select:visible, [role=slider]:visible").evaluateAll((targets, least) => targets
+        .map((target) => ({ name: target.getAttribute("aria-label") ?? target.textContent, box: target.getBoundingClientRect(), line: target.parentElement?.closest("p, li, td") !== null }))
+        // A link within a line of text may be as high as the line.
+        .filter(({ box, line }) => !line && box.height > 0 && box.height < least)
+        .map(({ name, box }) => `${name}: ${box.height}`), LEAST_TARGET_PX);
+      expect(small).toEqual([]);
+      const modes = await page.locator(".sentence input:visible[role=spinbutton]").evaluateAll((fields) => fields.map((field) => field.getAttribute("inputmode")));
+      expect(modes.length).toBeGreaterThan(0);
+      for (const mode of modes) expect(["decimal", "numeric", "text"]).toContain(mode);
+      for (const box of await page.locator("svg [role=slider]").evaluateAll((handles) => handles.map((handle) => handle.getBoundingClientRect().height))) expect(box).toBeGreaterThanOrEqual(HANDLE_PX);
+    });
+  }
+
+  test("a page that was put away, and then ended by the phone, wakes with its numbers", async ({ page }) => {
+    const [{ id, number: given }] = questions;
+    await openQuestion(page, id);
+    await number(page, given.name).fill(given.typed);
+    await page.evaluate(() => {
+      Object.defineProperty(document, "visibilityState", { value: "hidden", configurable: true });
+      document.dispatchEvent(new Event("visibilitychange"));
+      dispatchEvent(new Event("pagehide"));
+    });
+    await expect.poll(async () => JSON.stringify(await kept(page))).toContain(given.kept);
+    const next = await page.context().newPage();
+    await page.close();
+    await next.goto("./");
+    await started(next);
+    await expect(next.getByRole("main").getByRole("spinbutton", { name: given.name, exact: true })).toHaveValue(/^0\.25/);
+  });
+
+  test("Back from another page finds the numbers as they were left", async ({ page }) => {
+    const [{ id, number: given }] = questions;
+    await openQuestion(page, id);
+    await type(page, given.name, given.typed);
+    await page.goto("about:blank");
+    await page.goBack();
+    await started(page);
+    await expect(number(page, given.name)).toHaveValue(/^0\.25/);
+  });
+});
+
+test.describe("on its side", () => {
+  test.use({ viewport: { width: 844, height: 390 }, hasTouch: true, isMobile: true });
+
+  for (const { id } of questions) {
+    test(`${id}: the sentence and the answer are reached by scrolling down alone, and the sheet leaves by its button`, async ({ page }) => {
+      await openQuestion(page, id);
+      expect(await page.evaluate(() => (document.scrollingElement?.scrollWidth ?? 0) - innerWidth)).toBeLessThanOrEqual(0);
+      await page.getByRole("region", { name: "Answer" }).scrollIntoViewIfNeeded();
+      await page.locator(".known").getByRole("button", { name: "Your numbers" }).tap();
+      const close = page.locator("#sheet").getByRole("button", { name: /^(Done|Close)/ }).first();
+      await expect(close).toBeInViewport();
+      await close.tap();
+      await expect(page.locator("#sheet")).toBeHidden();
+    });
+  }
+});

@@ -53,6 +53,7 @@ test("changes are added, named, told what they change, and taken off", async ({ 
   await openQuestion(page, ID);
   const list = await unfold(page, "list");
   const cards = page.locator(".changes details");
+  await expect(cards).not.toHaveCount(0);
   const usual = await cards.count();
   await list.getByRole("button", { name: "Add a change" }).click();
   await expect(cards).toHaveCount(usual + 1);

@@ -14,7 +14,10 @@ test("positions are compared at every event, and the draws are counted while the
 
 test("counting can be stopped and taken up again", async ({ page }) => {
   await openQuestion(page, "which-position");
-  await page.getByRole("button", { name: "Stop" }).click();
+  const stop = page.getByRole("button", { name: "Stop" });
+  await stop.focus();
+  await stop.dispatchEvent("click");
+  await expect(page.getByRole("button", { name: "Go on" })).toBeFocused();
   await expect(page.getByText(/Stopped at .* of 10,?000 draws/)).toBeVisible();
   await page.getByRole("button", { name: "Go on" }).click();
   await expect(page.getByText(/Counted in 10,?000 draws/)).toBeVisible({ timeout: 30_000 });

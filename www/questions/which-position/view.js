@@ -62,7 +62,10 @@ export function create(host, tools) {
   const single = html("p", { class: "takes", hidden: true }, words("needTwo"), " ", button(words("addPosition"), () => tools.openSheet("scenario.positions")));
   const chart = differenceChart(tools, AT);
   const grid = eventTable(tools);
-  const progress = html("p", { class: "takes no-print" });
+  const soFar = html("span");
+  // One button that stays, so that whoever is on it stays there while the draws are counted.
+  const stopOrGoOn = button("", () => (counts.state() === "stopped" ? counts.resume() : counts.stop()));
+  const progress = html("p", { class: "takes no-print" }, soFar, " ", stopOrGoOn);
   const price = html("p", { class: "takes" });
   const settle = html("p", { class: "surer" });
   const caution = html("p", { class: "caution" }, ...words.parts("caution"));
@@ -169,9 +172,10 @@ export function create(host, tools) {
     const state = counts.state();
     const draws = show.number(counts.counted()?.draws ?? 0);
     const all = show.number(counts.ALL);
-    if (state === "counting" || state === "waiting") say(progress, [words("counting", { draws, all }), " ", button(words("stop"), counts.stop)]);
-    else if (state === "stopped") say(progress, [words("stopped", { draws, all }), " ", button(words("goOn"), counts.resume)]);
-    else say(progress, counts.counted() ? words("countedAll", { draws }) : "");
+    stopOrGoOn.hidden = state === "done";
+    stopOrGoOn.textContent = words(state === "stopped" ? "goOn" : "stop");
+    if (state === "done") soFar.textContent = counts.counted() ? words("countedAll", { draws }) : "";
+    else soFar.textContent = words(state === "stopped" ? "stopped" : "counting", { draws, all });
   }
 
   /** @param {State} state @param {Answer} answer */

@@ -51,13 +51,14 @@ async function open(browser, url) {
   await eventually(() => browser.evaluate(() => document.documentElement.dataset.started === "").catch(() => false), `The start of ${url}`);
 }
 
-/** What a change of a number must change. @param {Browser} browser @returns {Promise<{ answer: string, drawing: string }>} */
+/** What a change of a number must change, and whether it is still being worked out. @param {Browser} browser @returns {Promise<{ answer: string, drawing: string, searching: boolean }>} */
 function look(browser) {
   return browser.evaluate(() => {
     const texts = (/** @type {string} */ selector) => [...document.querySelectorAll(selector)].map((element) => element.textContent);
     return {
       answer: texts("main .claim, main .figure .amount, main .lines").join(" "),
       drawing: [...document.querySelectorAll("main .picture path")].map((path) => path.getAttribute("d")).join(" "),
+      searching: document.querySelector("#host [data-searching]") !== null,
     };
   });
 }
@@ -67,7 +68,7 @@ async function settled(browser) {
   let before = await look(browser);
   await eventually(async () => {
     const now = await look(browser);
-    const still = now.drawing.trim() !== "" && now.drawing === before.drawing && now.answer === before.answer;
+    const still = !now.searching && now.drawing.trim() !== "" && now.drawing === before.drawing && now.answer === before.answer;
     before = now;
     return still;
   }, "The drawing");

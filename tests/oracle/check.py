@@ -17,7 +17,7 @@ from tables import read_csv, read_json
 SOLVER_TOLERANCE = 1e-8  # the solvers repeat to about 1e-11; another machine's mathematics library may differ in the last digits
 SLOPE_TOLERANCE = 2e-2  # a tolerance that comes from a finite difference is rounded to three digits
 ABSOLUTE_FLOOR = 1e-11  # for values that are zero but for rounding
-SOLVED_PARTS = ("expected", "powers_w")
+SOLVED_PARTS = ("expected", "powers_w", "tolerance")
 
 COMPUTED_COLUMNS = {
     "steady.csv": set(steady.OUTPUTS),
@@ -65,6 +65,7 @@ def value_difference(a, b, path, tolerance):
     elif isinstance(a, list) and isinstance(b, list) and len(a) == len(b):
         pairs = ((f"{path}[{i}]", x, y) for i, (x, y) in enumerate(zip(a, b)))
     elif isinstance(a, float) and isinstance(b, float) and tolerance:
+        tolerance = SLOPE_TOLERANCE if path.endswith("tolerance") else tolerance
         return None if close(a, b, tolerance) else f"{path}: {a} is committed but {b} is worked out"
     else:
         return None if a == b else f"{path}: {a} is committed but {b} is worked out"
@@ -80,7 +81,7 @@ def json_difference(name, committed, again):
         if a.keys() != b.keys():
             return f"{where} has other parts than those worked out"
         for part in a:
-            tolerance = SLOPE_TOLERANCE if part == "tolerance" else SOLVER_TOLERANCE if part in SOLVED_PARTS else 0.0
+            tolerance = SOLVER_TOLERANCE if part in SOLVED_PARTS else 0.0
             difference = value_difference(a[part], b[part], part, tolerance)
             if difference:
                 return f"{where}, {difference}"

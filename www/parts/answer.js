@@ -58,14 +58,14 @@ export function answer() {
     update(next) {
       const words = html("span");
       say(words, next.claim);
-      claim.replaceChildren(...(next.mark ? [mark(next.mark)] : []), words);
+      say(claim, [...(next.mark ? [mark(next.mark)] : []), words]);
       say(figure, next.figure);
       say(unit, next.unit ?? "");
-      unit.hidden = !next.unit;
+      set(unit, { hidden: !next.unit });
       say(spread, next.spread ? plusOrMinus(next.spread) : "");
-      spread.hidden = !next.spread;
+      set(spread, { hidden: !next.spread });
       say(odds, next.odds ?? "");
-      odds.hidden = !next.odds;
+      set(odds, { hidden: !next.odds });
       set(whole, { "data-length": next.figure.length > 6 ? "long" : next.figure.length > 4 ? "middling" : null });
       if (next.settled !== false) set(whole, { "data-weight": next.weight ?? "sure" });
       speakLater(next.spoken);

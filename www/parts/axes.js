@@ -2,7 +2,7 @@
 /** Scales, ticks and the two axes of a chart: no frame, no grid, the name and unit at the axis's end. */
 
 import { scaleLinear, scaleLog } from "d3-scale";
-import { set } from "./html.js";
+import { set, say } from "./html.js";
 import { svg, pool, px } from "./svg.js";
 import { textWidth } from "./text-size.js";
 /** @import { Meaning } from "./html.js" */
@@ -140,13 +140,13 @@ export function drawAxes(parent) {
       ...yTicks.map((tick) => ({ text: y.format(tick), x: px(left - 9), y: px(yScale(tick) + size * 0.33), anchor: "end" })),
     ], (element, tick) => {
       set(element, { class: "tick", x: tick.x, y: tick.y, "text-anchor": tick.anchor });
-      if (element.textContent !== tick.text) element.textContent = tick.text;
+      say(element, tick.text);
     });
     name(xName, x, { x: right, y: height - 5, "text-anchor": "end" });
     name(yName, y, { x: 0, y: 15, "text-anchor": "start" });
     const hasRoom = textWidth(y.name, size) + textWidth(note, 13) + 20 < right;
     set(noteText, { x: right, y: 15, "text-anchor": "end" });
-    noteText.textContent = hasRoom ? note : "";
+    say(noteText, hasRoom ? note : "");
     return { frame: { left, right, top, bottom, width, height, small }, xScale, yScale };
   };
 }
@@ -158,7 +158,7 @@ export function drawAxes(parent) {
  */
 function name(element, axis, place) {
   set(element, { class: axis.meaning ? `axis-name ${axis.meaning}` : "axis-name", ...place });
-  if (element.textContent !== axis.name) element.textContent = axis.name;
+  say(element, axis.name);
 }
 
 /**

@@ -53,7 +53,7 @@ export function bars({ caption, headings = ["Part", "Amount"] }) {
         set(bar, { class: `length ${row.meaning ?? ""}` });
         bar.style.left = percent(Math.min(0, row.value) - low);
         bar.style.width = percent(Math.abs(row.value));
-        whisker.hidden = !row.sd;
+        set(whisker, { hidden: !row.sd });
         whisker.style.left = percent(row.value - (row.sd ?? 0) - low);
         whisker.style.width = percent(2 * (row.sd ?? 0));
       });

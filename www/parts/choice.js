@@ -1,7 +1,7 @@
 // @ts-check
 /** One of a list, standing in a sentence. */
 
-import { html, set, uniqueId } from "./html.js";
+import { html, set, say, uniqueId } from "./html.js";
 /** @import { Meaning } from "./html.js" */
 
 /** @typedef {{ value: string, name: string, disabled?: boolean }} Option */
@@ -57,9 +57,8 @@ export function choice({ label, path, options, meaning = null, onChange }) {
     wrong(message) {
       set(element, { "data-wrong": message !== null });
       set(select, { "aria-invalid": message === null ? null : "true", "aria-describedby": message === null ? null : noteId });
-      note.hidden = message === null;
-      if (message === null) note.replaceChildren();
-      else note.replaceChildren(html("b", { "aria-hidden": "true" }, "!"), html("span", {}, message));
+      set(note, { hidden: message === null });
+      say(note, message === null ? [] : [html("b", { "aria-hidden": "true" }, "!"), html("span", {}, message)]);
     },
     focus() {
       select.focus();

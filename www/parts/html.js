@@ -5,6 +5,9 @@
 /** @typedef {string | Node | ReadonlyArray<string | Node>} Words Text, an element, or a run of both. */
 /** @typedef {Record<string, string | number | boolean | null | undefined>} Attributes */
 
+/** What a reader can act on. */
+const ACTIVE = "a, button, input, select, textarea, summary";
+
 /**
  * An element with attributes and children. `false`, `null` and `undefined` leave an attribute out; `true` writes it empty.
  * @template {keyof HTMLElementTagNameMap} Name
@@ -37,18 +40,35 @@ export function set(element, attributes) {
 }
 
 /**
- * Replaces what an element says; the same plain text again is left alone.
+ * Replaces what an element says, and leaves alone what already says the same: a redraw then costs only what changed.
+ * What can be clicked is given as the same element each time, since one that looks alike may do something else.
  * @param {Element} element
  * @param {Words} content
  */
 export function say(element, content) {
-  if (typeof content === "string") {
-    if (element.textContent !== content || element.childElementCount > 0) element.textContent = content;
-  } else if (content instanceof Node) {
-    element.replaceChildren(content);
-  } else {
-    element.replaceChildren(...content);
-  }
+  const wanted = typeof content === "string" || content instanceof Node ? [content] : content.filter((one) => one !== "");
+  wanted.forEach((one, index) => {
+    const there = element.childNodes[index];
+    if (!there) element.append(one);
+    else if (typeof one === "string" && there instanceof Text) write(there, one);
+    else if (!saysAlready(there, one)) there.replaceWith(one);
+  });
+  while (element.childNodes.length > wanted.length) element.lastChild?.remove();
+}
+
+/** @param {Text} text @param {string} wanted */
+function write(text, wanted) {
+  if (text.data !== wanted) text.data = wanted;
+}
+
+/** @param {Node} there @param {string | Node} wanted */
+function saysAlready(there, wanted) {
+  return there === wanted || (wanted instanceof Node && there.isEqualNode(wanted) && !isActive(there));
+}
+
+/** @param {Node} node */
+function isActive(node) {
+  return node instanceof Element && (node.matches(ACTIVE) || node.querySelector(ACTIVE) !== null);
 }
 
 /**

@@ -2,7 +2,7 @@
 /** A short table of named results: a mark and a name, a figure, and how it differs. */
 
 import { book } from "../words/index.js";
-import { html, say } from "./html.js";
+import { html, set, say } from "./html.js";
 import { mark } from "./marks.js";
 /** @import { Words } from "./html.js" */
 /** @import { MarkName } from "./marks.js" */
@@ -47,7 +47,7 @@ export function lines({ caption, headings = [words("lines.ride"), words("lines.f
           cells.mark = line.mark ?? "";
           cells.icon.replaceChildren(...(line.mark ? [mark(line.mark)] : []));
         }
-        cells.icon.hidden = !line.mark;
+        set(cells.icon, { hidden: !line.mark });
         say(cells.name, line.name);
         say(cells.value, line.value);
         say(cells.difference, line.difference ?? "");

@@ -79,20 +79,24 @@ export function numberField(options) {
   const withUnit = (/** @type {number} */ value) => `${valueText(value)}${shown.unit ? `\u00a0${shown.unit}` : ""}`;
 
   function writeText() {
-    input.value = valueText(shown.value, extraDecimals);
-    sizeToText();
+    const text = valueText(shown.value, extraDecimals);
+    if (input.value === text) return;
+    // A new text in a focused field is laid out at once: its room is made first.
+    sizeTo(text);
+    input.value = text;
   }
 
-  function sizeToText() {
-    element.style.setProperty("--ch", String(Math.max(1, input.value.length)));
+  /** @param {string} text */
+  function sizeTo(text) {
+    element.style.setProperty("--ch", String(Math.max(1, text.length)));
   }
 
   function writeAround() {
     const sd = shown.sd && shown.sd > 0 ? (kind === "time" ? timeText(shown.sd) : sdText(shown.sd)) : null;
     say(unit, shown.unit ?? "");
-    unit.hidden = !shown.unit;
+    set(unit, { hidden: !shown.unit });
     say(spread, sd === null ? "" : plusOrMinus(sd));
-    spread.hidden = sd === null;
+    set(spread, { hidden: sd === null });
     set(element, { "data-known": shown.known ?? null });
     const spoken = [
       `${valueText(shown.value, extraDecimals)} ${options.unitWords ?? shown.unit ?? ""}`.trim(),
@@ -109,9 +113,8 @@ export function numberField(options) {
     const complaint = ownComplaint ?? outsideComplaint;
     set(element, { "data-wrong": complaint !== null });
     set(input, { "aria-invalid": complaint === null ? null : "true", "aria-describedby": complaint === null ? null : noteId });
-    note.hidden = complaint === null;
-    if (complaint === null) note.replaceChildren();
-    else note.replaceChildren(html("b", { "aria-hidden": "true" }, "!"), html("span", {}, complaint));
+    set(note, { hidden: complaint === null });
+    say(note, complaint === null ? [] : [html("b", { "aria-hidden": "true" }, "!"), html("span", {}, complaint)]);
   }
 
   /** @param {string | null} complaint */
@@ -209,7 +212,7 @@ export function numberField(options) {
   });
   input.addEventListener("input", () => {
     typing = true;
-    sizeToText();
+    sizeTo(input.value);
     const reading = read();
     const complaint = complaintAbout(reading);
     if (complaint === null) emit(/** @type {number} */ (reading.value), "typing");

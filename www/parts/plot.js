@@ -163,7 +163,7 @@ export function plot(options, prepare) {
         "font-size": label.size ?? canvas.size, "font-weight": label.weight ?? null,
         transform: label.turn ? `rotate(${px(label.turn)} ${px(label.x)} ${px(label.y)})` : null,
       });
-      if (text.textContent !== label.text) text.textContent = label.text;
+      say(text, label.text);
     });
     cursor?.update(frame, xScale, yScale);
   }
@@ -173,10 +173,10 @@ export function plot(options, prepare) {
     /** @param {Data} next */
     update(next) {
       data = next;
-      if (desc.textContent !== next.desc) desc.textContent = next.desc;
+      say(desc, next.desc);
       draw(size.width());
       if (!cursor || cursor.element.getAttribute("data-on") === null) say(reading, next.reading ?? "");
-      reading.hidden = !next.reading && !cursor;
+      set(reading, { hidden: !next.reading && !cursor });
     },
     destroy: size.destroy,
   };

@@ -3,7 +3,7 @@
 
 import { book } from "../words/index.js";
 import { glides } from "./glide.js";
-import { html, set } from "./html.js";
+import { html, set, say } from "./html.js";
 import { svg, px } from "./svg.js";
 import { markStrokes } from "./marks.js";
 import { onWidth } from "./resize.js";
@@ -82,14 +82,14 @@ export function ruler({ left, right }) {
       const x = px(at((index ? span : -span) / 2));
       set(tick.stroke, { d: `M${x} ${LINE_Y_PX}v6` });
       set(tick.text, { x });
-      tick.text.textContent = format(span / 2);
+      say(tick.text, format(span / 2));
     });
     for (const { side, icon, text } of names) {
       const { words: name, mark, meaning } = sides[side];
       if (icon.getAttribute("data-mark") !== mark) icon.replaceChildren(...markStrokes(mark));
       set(icon, { "data-mark": mark, class: `mark-in ${meaning}`, transform: `translate(${side === "left" ? 0 : px(width_px - 15)} 1)` });
       set(text, { class: `end ${meaning}`, x: side === "left" ? 21 : px(width_px - 21) });
-      if (text.textContent !== name) text.textContent = name;
+      say(text, name);
     }
     for (const [bar, [low, high]] of /** @type {const} */ ([[thin, range], [thick, [value - one, value + one]]])) {
       set(bar, { class: `spread-bar ${ahead.meaning}`, x: px(at(low)), width: px(at(high) - at(low)) });

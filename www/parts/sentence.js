@@ -2,7 +2,7 @@
 /** The question: its title, the sentence with its numbers, what is wrong with them, and how well they are known. */
 
 import { book } from "../words/index.js";
-import { html, say } from "./html.js";
+import { html, set, say } from "./html.js";
 
 const words = book("page");
 
@@ -56,12 +56,12 @@ export function sentence({ title, words: first, onOpen, level = 1 }) {
       if (next.words) compose(next.words);
       if (next.known) {
         for (const { kind, element: count } of counts) {
-          count.hidden = next.known[kind] === 0;
+          set(count, { hidden: next.known[kind] === 0 });
           say(count, [html("i", { class: `k ${kind}` }), words(`known.${kind}`, { count: next.known[kind] })]);
         }
       }
       if (next.wrong !== undefined) {
-        trouble.hidden = next.wrong === null;
+        set(trouble, { hidden: next.wrong === null });
         say(trouble, next.wrong === null ? "" : [html("b", { "aria-hidden": "true" }, "!"), html("span", {}, next.wrong)]);
       }
     },

@@ -23,7 +23,9 @@ export function measureIn(family) {
  * @param {number} [weight]
  */
 export function textWidth(text, size_px, weight = 400) {
-  const key = `${weight} ${size_px} ${text}`;
+  // Tabular figures are all as wide as a zero, whatever the face does by default.
+  const shape = text.replace(/\d/g, "0");
+  const key = `${weight} ${size_px} ${shape}`;
   const before = known.get(key);
   if (before !== undefined) return before;
   if (pen === undefined) {
@@ -33,8 +35,7 @@ export function textWidth(text, size_px, weight = 400) {
   let width_px = text.length * size_px * USUAL_EM;
   if (pen) {
     pen.font = `${weight} ${size_px}px ${face}`;
-    // Tabular figures are all as wide as a zero, whatever the face does by default.
-    width_px = pen.measureText(text.replace(/\d/g, "0")).width;
+    width_px = pen.measureText(shape).width;
   }
   if (known.size > MOST_KNOWN) known.clear();
   known.set(key, width_px);

@@ -57,6 +57,13 @@ export function create(host, tools) {
   const byShare = differenceByShare(tools, AT, () => shown);
   const level = html("p", { class: "also" });
   const takes = html("p", { class: "takes" });
+  /** Leads to what the lower position costs: at the same watts, to the even efforts that count it. */
+  const onToCost = html("button", { type: "button" });
+  onToCost.addEventListener("click", () => {
+    const { effort, low } = store.get().with[ID];
+    if (effort.kind === "power") store.set(`${AT}.effort`, { kind: "even" });
+    else tools.openSheet(`scenario.positions[${low}].cp_factor`);
+  });
   const surer = surerNote(tools, { open: (field) => field === "with.lower_by_m2" && positions.focusLowerBy() });
   const caution = html("p", { class: "caution" }, ...words.parts("caution"));
 
@@ -148,9 +155,8 @@ export function create(host, tools) {
   /** @param {State} state */
   function drawTakes(state) {
     const same = state.with[ID].effort.kind === "power";
-    const set = html("button", { type: "button" }, words(same ? "compareEven" : "setCost"));
-    set.addEventListener("click", () => (same ? store.set(`${AT}.effort`, { kind: "even" }) : tools.openSheet(`scenario.positions[${state.with[ID].low}].cp_factor`)));
-    say(takes, words.parts(same ? "takesWatts" : "takesEven", { lead: strong(words("takesLead"), "hold"), cost: meanAndSd(LOWER_BARS.power), set }));
+    say(onToCost, words(same ? "compareEven" : "setCost"));
+    say(takes, words.parts(same ? "takesWatts" : "takesEven", { lead: strong(words("takesLead"), "hold"), cost: meanAndSd(LOWER_BARS.power), set: onToCost }));
   }
 
   return {

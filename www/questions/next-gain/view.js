@@ -56,6 +56,11 @@ export function create(host, tools) {
   const verdict = answerPart();
   const taken = lines({ caption: words("inTheSet"), headings: [words("change"), words("onAverage"), words("ifItWorks")] });
   const working = html("p", { class: "also", hidden: true });
+  const stopOrGoOn = html("button", { type: "button" });
+  stopOrGoOn.addEventListener("click", () => {
+    if (!search.stopped()) search.stop();
+    else if (shown) search.update(request(shown.state));
+  });
   const total = html("p", { class: "also" });
   const nextMoney = html("p", { class: "takes no-print" });
   const nextHours = html("p", { class: "takes no-print" });
@@ -153,9 +158,8 @@ export function create(host, tools) {
     }
     working.hidden = !(waited || search.stopped());
     if (working.hidden) return;
-    const button = html("button", { type: "button" }, words(search.stopped() ? "goOn" : "stop"));
-    button.addEventListener("click", () => (search.stopped() ? shown && search.update(request(shown.state)) : search.stop()));
-    say(working, [search.stopped() ? words("stopped") : progress ? words("searching", { share: units.percent(progress) }) : words("waiting"), " ", button]);
+    say(stopOrGoOn, words(search.stopped() ? "goOn" : "stop"));
+    say(working, [search.stopped() ? words("stopped") : progress ? words("searching", { share: units.percent(progress) }) : words("waiting"), " ", stopOrGoOn]);
   }
 
   /** @param {State} state @param {Answer} answer @param {BestSet} best */

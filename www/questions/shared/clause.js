@@ -1,7 +1,7 @@
 // @ts-check
 /** A run of words and numbers in a sentence that comes and goes as a whole, so that no field loses its focus when another part changes. */
 
-import { html } from "../../parts/html.js";
+import { html, set } from "../../parts/html.js";
 
 /** @typedef {{ element: HTMLElement, note: HTMLElement }} Field A number, a choice or another clause. */
 
@@ -16,8 +16,8 @@ export function clause(...words) {
     wraps: true,
     /** @param {boolean} wanted */
     show(wanted) {
-      element.hidden = !wanted;
-      note.hidden = !wanted;
+      set(element, { hidden: !wanted });
+      set(note, { hidden: !wanted });
     },
   };
 }

@@ -1,7 +1,7 @@
 // @ts-check
 /** What would make an answer surer: the input that carries most of its ±, and where to measure it. */
 
-import { html, say } from "../../parts/html.js";
+import { html, set, say } from "../../parts/html.js";
 import { book } from "../../words/index.js";
 import { inSentence } from "./in-sentence.js";
 
@@ -52,6 +52,10 @@ export function howToMeasure(field) {
 /** @param {Tools} tools @param {{ open?: (field: string) => boolean }} [options] `open` goes to a number that stands in the sentence alone, and says whether it did */
 export function surerNote(tools, { open = () => false } = {}) {
   const element = html("p", { class: "surer" });
+  const link = html("button", { type: "button" });
+  /** The input that the link leads to. */
+  let field = "";
+  link.addEventListener("click", () => { if (!open(field)) tools.openSheet(field); });
   return {
     element,
     /**
@@ -60,14 +64,14 @@ export function surerNote(tools, { open = () => false } = {}) {
      */
     update(surer, { sd, plusMinus, of }) {
       const [first, second] = surer;
-      element.hidden = !first || !(sd > 0) || first.share < LEAST_SHARE;
+      set(element, { hidden: !first || !(sd > 0) || first.share < LEAST_SHARE });
       if (element.hidden) return;
-      const how = howToMeasure(first.field);
-      const link = html("button", { type: "button" }, words(first.source === "measured" ? "lookAtIt" : "giveOwn"));
-      link.addEventListener("click", () => { if (!open(first.field)) tools.openSheet(first.field); });
+      field = first.field;
+      const how = howToMeasure(field);
+      say(link, words(first.source === "measured" ? "lookAtIt" : "giveOwn"));
       const [all, left] = [plusMinus(sd), plusMinus(first.left)];
       say(element, [
-        ...words.parts(OF[of], { all, portion: words(portion(first.share)), input: nameOf(first.field), known: words(first.source) }), " ",
+        ...words.parts(OF[of], { all, portion: words(portion(first.share)), input: nameOf(field), known: words(first.source) }), " ",
         ...words.parts(how ? "surerHow" : "surerNoHow", { link, how, all, left }),
         ...(second && second.share >= LEAST_SHARE ? [" ", words("surerNext", { input: nameOf(second.field) })] : []),
       ]);

@@ -1,7 +1,7 @@
 // @ts-check
 /** What is doubtful about an answer, in plain words. */
 
-import { html } from "../../parts/html.js";
+import { html, set } from "../../parts/html.js";
 import { book } from "../../words/index.js";
 
 /** @import { Tools } from "../index.js" */
@@ -18,7 +18,7 @@ export function warningList(tools) {
     /** @param {readonly Warning[]} warnings */
     update(warnings) {
       const sentences = warnings.map((warning) => tools.words(warning));
-      element.hidden = sentences.length === 0;
+      set(element, { hidden: sentences.length === 0 });
       if (sentences.join("\n") === shown) return;
       shown = sentences.join("\n");
       element.replaceChildren(...sentences.map((warning) => html("li", {}, ...words.parts("mind", { warning }))));

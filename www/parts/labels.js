@@ -15,11 +15,14 @@ export function labelRoom(bounds) {
   /** @type {(Box & { weight: number })[]} */
   const taken = [];
 
-  /** @param {Box} box */
-  function cost(box) {
-    let sum = 0;
-    for (const other of taken) sum += overlap(box, other) * other.weight;
-    return sum + (box.width * box.height - overlap(box, bounds)) * OUTSIDE;
+  /** @param {Box} box @param {number} enough At which the rest need not be counted. */
+  function cost(box, enough) {
+    let sum = (box.width * box.height - overlap(box, bounds)) * OUTSIDE;
+    for (const other of taken) {
+      if (sum >= enough) break;
+      sum += overlap(box, other) * other.weight;
+    }
+    return sum;
   }
 
   return {
@@ -54,16 +57,13 @@ export function labelRoom(bounds) {
     take(places, limit = Infinity) {
       let best = -1;
       let least = limit;
-      places.forEach((place, index) => {
-        let sum = place.dislike ?? index * 2;
-        if (sum >= least) return;
-        for (const box of place.boxes) {
-          sum += cost(box);
-          if (sum >= least) return;
-        }
-        least = sum;
-        best = index;
-      });
+      // The best liked first: what is liked less than the best sum so far is not looked at.
+      const inOrder = places.map(({ boxes, dislike }, index) => ({ index, boxes, dislike: dislike ?? index * 2 })).sort((a, b) => a.dislike - b.dislike);
+      for (const { index, boxes, dislike } of inOrder) {
+        if (dislike >= least) break;
+        const sum = boxes.reduce((so, box) => (so < least ? so + cost(box, least - so) : so), dislike);
+        if (sum < least) [least, best] = [sum, index];
+      }
       if (best >= 0) for (const box of places[best].boxes) taken.push({ ...box, weight: 1 });
       return best;
     },

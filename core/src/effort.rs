@@ -46,7 +46,9 @@ impl From<Stall> for NoEffort {
 const POWERS_W: (f64, f64) = (1.0, 2500.0);
 /// Relative accuracy of a power that is solved for.
 const POWER_ACCURACY: f64 = 1e-11;
-/// The cap on secant steps of the fixed point; three or four are usual.
+/// Relative accuracy of the best even effort and its time.
+pub const TIME_ACCURACY: f64 = 1e-14;
+/// The cap on secant steps of the fixed point; two or three are usual.
 const SECANT_STEPS: usize = 30;
 
 /// The power of an effort and the time it gives.
@@ -64,10 +66,6 @@ pub fn paced(clock: &dyn Clock, setup: &Setup, effort: Effort) -> Result<Paced, 
 /// The best even effort: the constant power `P = S(T(P))` that the power–duration relation `S` allows for exactly the time
 /// `T` that it takes.
 ///
-/// Secant steps on `S(T(P)) − P` to 1e-11 of the power. The map is a strong contraction (a percent of power moves the
-/// time by a third of a percent, and that the sustainable power by a few hundredths), so they converge in three or four;
-/// after 30 the bracket between the slowest and the fastest is searched.
-///
 /// # Errors
 /// [`NoEffort::Stalls`] where the effort does not carry the rider over the course; [`NoEffort::NothingSustainable`] where
 /// the relation falls to nothing before the finish.
@@ -76,39 +74,62 @@ fn even(clock: &dyn Clock, setup: &Setup) -> Result<Paced, NoEffort> {
     even_from(clock, setup, setup.power.sustainable_w(guess_s.max(1.0)))
 }
 
-/// The best even effort, from a guess at its power.
+/// The best even effort, from a guess at its power, to [`TIME_ACCURACY`].
 ///
 /// # Errors
 /// [`NoEffort::Stalls`], [`NoEffort::NothingSustainable`].
 pub fn even_from(clock: &dyn Clock, setup: &Setup, guess_w: f64) -> Result<Paced, NoEffort> {
-    if guess_w <= 0.0 {
-        return Err(NoEffort::NothingSustainable);
-    }
-    let allowed = |power_w: f64| -> Result<(f64, f64), NoEffort> {
-        let time_s = clock.time_s(setup, power_w)?;
-        Ok((setup.power.sustainable_w(time_s), time_s))
-    };
-    let mut before_w = guess_w;
-    let (mut power_w, mut time) = allowed(before_w)?;
-    let mut gap_before = power_w - before_w;
-    for _ in 0..SECANT_STEPS {
-        if gap_before.abs() <= POWER_ACCURACY * power_w {
-            return Ok(Paced { power_w: before_w, time_s: time });
-        }
+    even_within(clock, setup, guess_w, TIME_ACCURACY)
+}
+
+/// The best even effort, from a guess at its power, to a relative accuracy of its time and power.
+///
+/// Secant steps on `S(T(P)) − P`. Power and time at its root are read off the line through the last two rides, at `P₀` and
+/// `P₁`. What the line leaves is `T''/2 · (P − P₀)(P − P₁)`; time is between `P^−⅓` (drag alone) and `1/P` (a climb), so that
+/// this is at most `T · (P − P₀)(P − P₁)/P²`. The map is a strong contraction (a percent of power moves the time by a third
+/// of a percent, and that the sustainable power by a few hundredths), so from a guess within a few percent it takes two
+/// rides to 1e-6, three to 1e-9 and four to 1e-14; after 30 the bracket between the slowest and the fastest is searched. Where
+/// the last two rides lie on either side of the relation's kink, the line leaves a few hundredths of the last step instead.
+///
+/// # Errors
+/// [`NoEffort::Stalls`], [`NoEffort::NothingSustainable`].
+pub fn even_within(clock: &dyn Clock, setup: &Setup, guess_w: f64, accuracy: f64) -> Result<Paced, NoEffort> {
+    let ridden = |power_w: f64| -> Result<Ridden, NoEffort> {
         if power_w <= 0.0 {
             return Err(NoEffort::NothingSustainable);
         }
-        let (allowed_w, time_now) = allowed(power_w)?;
-        let gap = allowed_w - power_w;
-        let slope = (gap - gap_before) / (power_w - before_w);
+        let time_s = clock.time_s(setup, power_w)?;
+        Ok(Ridden { power_w, time_s, gap_w: setup.power.sustainable_w(time_s) - power_w })
+    };
+    let mut before = ridden(guess_w)?;
+    let mut now = ridden(guess_w + before.gap_w)?;
+    for _ in 0..SECANT_STEPS {
+        let apart_w = now.power_w - before.power_w;
+        if apart_w == 0.0 || now.gap_w == 0.0 {
+            return Ok(Paced { power_w: now.power_w, time_s: now.time_s });
+        }
+        let slope = (now.gap_w - before.gap_w) / apart_w;
         // The gap falls by about one watt a watt; anything else is noise or a course at its limits.
-        let step = if (-2.0..-0.2).contains(&slope) { -gap / slope } else { gap };
-        (before_w, gap_before, time) = (power_w, gap, time_now);
-        power_w += step;
+        let straight = (-2.0..-0.2).contains(&slope);
+        let step_w = if straight { -now.gap_w / slope } else { now.gap_w };
+        let left = step_w * (apart_w + step_w) / (now.power_w * now.power_w);
+        if straight && left.abs() <= accuracy {
+            let time_s = now.time_s + (now.time_s - before.time_s) / apart_w * step_w;
+            return Ok(Paced { power_w: now.power_w + step_w, time_s });
+        }
+        (before, now) = (now, ridden(now.power_w + step_w)?);
     }
-    let gap = |p: f64| allowed(p).map_or(1.0, |(s, _)| s - p);
+    let gap = |power_w: f64| ridden(power_w).map_or(1.0, |ridden| ridden.gap_w);
     let power_w = root(gap, POWERS_W.0, POWERS_W.1, 1e-12).map_err(|_| NoEffort::NothingSustainable)?;
     Ok(Paced { power_w, time_s: clock.time_s(setup, power_w)? })
+}
+
+/// A ride at an even power, and by how much the power–duration relation allows more than that power for its time.
+#[derive(Clone, Copy)]
+struct Ridden {
+    power_w: f64,
+    time_s: f64,
+    gap_w: f64,
 }
 
 /// A best even effort that is known, from which those of slightly other rides are found with one ride each.

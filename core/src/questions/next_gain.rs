@@ -13,11 +13,11 @@ use crate::bounds::{self, Evidence};
 use crate::budget::{self, Found, Item, MOST_ITEMS, on_average};
 use crate::course::Course;
 use crate::draws::Spread;
-use crate::effort::{Effort, Paced, even_from, paced};
+use crate::effort::{Effort, Paced, TIME_ACCURACY, even_from, even_within, paced};
 use crate::error::{Error, Kind, Warning};
 use crate::power_duration::{LongRide, PowerDuration};
 use crate::quantity::{Column, Figure, Quantity};
-use crate::ride::{Clock, Followed};
+use crate::ride::{Clock, Followed, Setup};
 use crate::scenario::{CourseKind, Scenario};
 use crate::solve::within;
 use crate::steady_ride::SteadyClock;
@@ -285,6 +285,9 @@ pub struct Columns {
     pub hours: Column,
 }
 
+/// Relative accuracy of the finish times that the search for the best set rides: a tenth of that of the polynomials they are
+/// read off.
+const EVEN_ACCURACY: f64 = 1e-8;
 /// Sets that save the same to this are worth the same, s.
 const TIE_S: f64 = 1e-3;
 /// Times of the search at all points together are no more than what one request can carry back.
@@ -509,22 +512,14 @@ impl<'a> Season<'a> {
 
     /// Finish time on an event's road of a changed scenario in a position.
     fn time_s(&self, clock: &dyn Clock, event: &Event, moved: &(Scenario, usize)) -> Result<f64, Error> {
-        Ok(self.paced_along(clock, event, Branch::Whole, moved, event.now.power_w)?.time_s)
+        let setup = self.setup(event, moved)?;
+        even_from(clock, &setup, event.now.power_w).map(|paced| paced.time_s).map_err(no_effort)
     }
 
-    /// The best even effort along a branch, from a guess at its power.
-    fn paced_along(
-        &self,
-        clock: &dyn Clock,
-        event: &Event,
-        branch: Branch,
-        (scenario, position): &(Scenario, usize),
-        guess_w: f64,
-    ) -> Result<Paced, Error> {
+    /// The ride on an event's road of a changed scenario in a position.
+    fn setup(&self, event: &Event, (scenario, position): &(Scenario, usize)) -> Result<Setup, Error> {
         let course = if self.plan.course_moves { Rc::new(scenario.course()) } else { Rc::clone(&event.course) };
-        let mut setup = scenario.setup_on(*position, course).ok_or_else(no_position)?;
-        setup.power = branch.along(setup.power);
-        even_from(clock, &setup, guess_w).map_err(no_effort)
+        scenario.setup_on(*position, course).ok_or_else(no_position)
     }
 
     /// Outputs of an event: the finish time as the rider is, then with each of some sets of moves; spread by what is unsure
@@ -634,7 +629,12 @@ impl<'a> Season<'a> {
         let mut times = earlier(&with.so_far, of)?;
         let stretches = self.events.first().map_or(1, |event| event.course.segments.len());
         let rides = (with.rides_at_once as usize).min((MOST_STRETCHES / stretches as f64) as usize);
-        let clock: Box<dyn Clock> = if self.followed { Box::new(Followed) } else { Box::new(SteadyClock::default()) };
+        // The steady clock settles as it is asked again.
+        let (clock, accuracy): (Box<dyn Clock>, f64) = if self.followed {
+            (Box::new(Followed), EVEN_ACCURACY)
+        } else {
+            (Box::new(SteadyClock::default()), TIME_ACCURACY)
+        };
         let until = (times.len() + rides.max(1)).min(of);
         // A ride's power is close to that of the point before.
         let mut guesses_w: Vec<f64> = self.columns.iter().map(|(event, _)| self.events[*event].now.power_w).collect();
@@ -644,7 +644,9 @@ impl<'a> Season<'a> {
             let (event, branch) = self.columns[column];
             let event = &self.events[event];
             let moved = self.plan.at(&event.scenario, &parts, &numbers);
-            let ridden = self.paced_along(clock.as_ref(), event, branch, &moved, guesses_w[column]).map_err(|_| {
+            let mut setup = self.setup(event, &moved)?;
+            setup.power = branch.along(setup.power);
+            let ridden = even_within(clock.as_ref(), &setup, guesses_w[column], accuracy).map_err(|_| {
                 let message = "Together these changes leave a ride that cannot be ridden.";
                 Error::impossible("with.candidates", message)
             })?;

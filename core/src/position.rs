@@ -22,6 +22,12 @@ impl Fade {
         }
         ((time_s - self.begins_s) / (self.complete_s - self.begins_s)).max(0.0)
     }
+
+    /// The integral of that share over the ride up to a time, s.
+    fn gone_by_s(&self, time_s: f64) -> f64 {
+        let in_ramp_s = (time_s.min(self.complete_s) - self.begins_s).max(0.0);
+        0.5 * in_ramp_s * self.gone(time_s) + (time_s - self.complete_s).max(0.0)
+    }
 }
 
 /// A share of the time spent out of the position, spread evenly over the ride.
@@ -75,10 +81,13 @@ impl Position {
 
     /// Drag area averaged over the first `time_s` of a ride, m².
     pub fn mean_cda_m2(&self, time_s: f64) -> f64 {
+        self.mean_cda_between_m2(0.0, time_s)
+    }
+
+    /// Drag area averaged over a part of the ride, m²: `to_s` is after `from_s`.
+    pub fn mean_cda_between_m2(&self, from_s: f64, to_s: f64) -> f64 {
         let Some(fade) = self.fade else { return self.cda_at_m2(0.0) };
-        let in_ramp_s = (time_s.min(fade.complete_s) - fade.begins_s).max(0.0);
-        let after_s = (time_s - fade.complete_s).max(0.0);
-        let gone = (0.5 * in_ramp_s * fade.gone(time_s) + after_s) / time_s;
+        let gone = (fade.gone_by_s(to_s) - fade.gone_by_s(from_s)) / (to_s - from_s);
         let fresh = self.cda_at_m2(f64::NEG_INFINITY);
         let tired = self.cda_at_m2(f64::INFINITY);
         fresh + gone * (tired - fresh)
@@ -110,10 +119,16 @@ mod tests {
             fade: Some(Fade { tired_cda_m2: 0.27, begins_s: 1000.0, complete_s: 2000.0 }),
             lapses: Some(Lapses { share: 0.1, cda_m2: 0.3 }),
         };
-        for time_s in [500.0, 1500.0, 3000.0] {
+        for (from_s, to_s) in
+            [(0.0, 500.0), (0.0, 1500.0), (0.0, 3000.0), (900.0, 1100.0), (1200.0, 2500.0), (2100.0, 2200.0)]
+        {
             let n = 100_000;
-            let sum: f64 = (0..n).map(|i| position.cda_at_m2((f64::from(i) + 0.5) * time_s / f64::from(n))).sum();
-            assert!((sum / f64::from(n) - position.mean_cda_m2(time_s)).abs() < 1e-9, "{time_s}");
+            let at_s = |i: i32| from_s + (f64::from(i) + 0.5) * (to_s - from_s) / f64::from(n);
+            let sum: f64 = (0..n).map(|i| position.cda_at_m2(at_s(i))).sum();
+            assert!(
+                (sum / f64::from(n) - position.mean_cda_between_m2(from_s, to_s)).abs() < 1e-9,
+                "{from_s} to {to_s}"
+            );
         }
     }
 }

@@ -18,8 +18,9 @@ pub struct SteadyClock {
     speeds_m_s: RefCell<Vec<f64>>,
 }
 
-/// While a position fades, a stretch is cut into pieces of at most this length, m: a minute or so of riding.
-pub const PIECE_M: f64 = 800.0;
+/// While a position fades, a stretch is cut into pieces of at most this length, m, each at its mean drag area: three minutes
+/// or so of riding.
+pub const PIECE_M: f64 = 2000.0;
 
 impl Clock for SteadyClock {
     fn time_s(&self, setup: &Setup, power_w: f64) -> Result<f64, Stall> {
@@ -68,21 +69,24 @@ struct Way<'a> {
 }
 
 impl Way<'_> {
-    /// Without a ride before: the steady speed, with the drag area of halfway there found by going there three times.
+    /// Without a ride before: the steady speed, with the mean drag area found by going there three times.
     fn first_guess_m_s(&self, stretch: &Stretch<'_>, length_m: f64) -> f64 {
-        let position = &self.setup.position;
-        (0..3).fold(f64::INFINITY, |speed_m_s, _| {
-            stretch.speed_m_s(self.road_power_w, position.cda_at_m2(self.time_s + 0.5 * length_m / speed_m_s))
-        })
+        let fresh_m_s = stretch.speed_m_s(self.road_power_w, self.setup.position.cda_at_m2(self.time_s));
+        (0..2)
+            .fold(fresh_m_s, |speed_m_s, _| stretch.speed_m_s(self.road_power_w, self.mean_cda_m2(length_m, speed_m_s)))
+    }
+
+    /// Drag area averaged over a piece at about this speed, m².
+    fn mean_cda_m2(&self, length_m: f64, speed_m_s: f64) -> f64 {
+        self.setup.position.mean_cda_between_m2(self.time_s, self.time_s + length_m / speed_m_s)
     }
 
     /// Rides one piece and gives its steady speed.
     fn ride(&mut self, stretch: &Stretch<'_>, segment: &Segment, length_m: f64, hint_m_s: f64) -> f64 {
         let machine = &self.setup.machine;
-        let position = &self.setup.position;
         // What made the piece before faster than last time makes this one faster, nearly by as much.
         let guess_m_s = if hint_m_s > 0.0 { hint_m_s * self.faster } else { self.first_guess_m_s(stretch, length_m) };
-        let cda_m2 = position.cda_at_m2(self.time_s + 0.5 * length_m / guess_m_s);
+        let cda_m2 = self.mean_cda_m2(length_m, guess_m_s);
         let (free_m_s, slope) = steady(stretch, self.road_power_w, cda_m2, guess_m_s);
         self.faster = if hint_m_s > 0.0 { free_m_s / hint_m_s } else { 1.0 };
         let cap_m_s = segment.radius_m.map_or(f64::INFINITY, |radius_m| (machine.lateral_m_s2 * radius_m).sqrt());

@@ -31,7 +31,7 @@ const SPOKEN = {
     titles: { "speed-for-watts": "Quelle vitesse donnent mes watts ?", "power-or-drag": "Plus de puissance, ou moins de traînée ?", "hold-or-fade": "Une position plus rapide vaut-elle la peine si je ne la tiens pas ?", "finish-time": "Combien de temps me faudra-t-il ?" },
     sentence: "Sur",
     faster: /plus rapide de \d/,
-    inputs: "Ce qui est entré",
+    inputs: "Données d’entrée",
   },
 };
 const WIDTHS_PX = [320, 390, 820, 1440];

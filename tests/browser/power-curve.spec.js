@@ -53,7 +53,7 @@ test("efforts are pasted; a line that is not understood is named and the text st
   await expect(page.getByRole("textbox", { name: "Efforts to add, one a line" })).toHaveValue(`${TWO}\n5:00 4.9 W/kg`);
   await expect(page.getByText("No efforts yet")).toBeVisible();
   await paste(page, TWO);
-  await expect(notice(page)).toContainText("2 efforts are added.");
+  await expect(notice(page)).toContainText("2 efforts added.");
   await expect(page.getByRole("listitem").getByRole("spinbutton")).toHaveCount(4);
 });
 

@@ -75,10 +75,11 @@ async function fetchBook(wanted, name) {
   return typeset((await import(`./${wanted}/${name}.js`)).default, wanted);
 }
 
-/** French sets a space that does not break before double signs and inside its quotes; the books are written with plain ones. @param {Record<string, Template>} texts @param {Language} wanted @returns {Record<string, Template>} */
+/** Spaces that do not break: before units, and in French before double signs and inside quotes. The books are written with plain ones. @param {Record<string, Template>} texts @param {Language} wanted @returns {Record<string, Template>} */
 function typeset(texts, wanted) {
-  if (wanted !== "fr") return texts;
-  const set = (/** @type {string} */ text) => text.replace(/ ([;!?])/g, "\u202f$1").replace(/ ([:»])/g, "\u00a0$1").replace(/« /g, "«\u00a0");
+  const units = (/** @type {string} */ text) => text.replace(/([\d}]) %/g, "$1\u202f%").replace(/([\d}]) (?=(?:°C|km|kJ|kg|hPa|mm|min|m|s|W|h)(?![\p{L}\p{N}’]))/gu, "$1\u00a0");
+  const french = (/** @type {string} */ text) => text.replace(/ ([;!?])/g, "\u202f$1").replace(/ ([:»])/g, "\u00a0$1").replace(/« /g, "«\u00a0");
+  const set = (/** @type {string} */ text) => (wanted === "fr" ? french(units(text)) : units(text));
   return JSON.parse(JSON.stringify(texts), (_, value) => (typeof value === "string" ? set(value) : value));
 }
 

@@ -73,7 +73,7 @@ export function differenceChart({ store, units: show }, at) {
 
       chart.update({
         ease: settled,
-        desc: words("chartDescription", { reference: referenceName, list: series.map(({ name }) => name).join(", "), crossings: crossovers.length }),
+        desc: words("chartDescription", { reference: referenceName, list: series.map(({ name }) => name).join(", "), crossings: crossovers.length, count: crossovers.length }),
         x: { name: words("chartX", unit()), domain: [first, last], read: farText },
         y: { domain, read: (share) => show.percent(Math.abs(share), 1) },
         series,

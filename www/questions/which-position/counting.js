@@ -10,7 +10,7 @@ import { same } from "../../state/scenario.js";
 /** @import { CountedDraws } from "../../types/core.d.ts" */
 
 const QUIET_MS = 300;
-const LOT = 1000;
+const LOT = 2500;
 const ALL = 10_000;
 /** Over a course of very many stretches a lot holds fewer draws; after so many lots it is enough. */
 const MOST_LOTS = 25;

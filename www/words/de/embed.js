@@ -7,7 +7,7 @@ export default ({
   noQuestion: "Es gibt keine Frage namens „{name}“. Es gibt {list}.",
   tooLong: "Was in „{name}“ steht, ist zu lang.",
   notObject: "Was in „{name}“ steht, ist kein JSON-Objekt.",
-  unreadable: "Ihre Zahlen sind nicht lesbar.",
+  unreadable: "Die Zahlen darin sind nicht lesbar.",
   backToStart: "Zurück zum Anfang",
   allNumbers: "Alle Zahlen, in Fasterby",
 
@@ -19,6 +19,6 @@ export default ({
   copied: "Kopiert.",
   selected: "Markiert: kopier es mit der Tastatur.",
   workItOut: "In Fasterby ausrechnen",
-  contentPolicy: "Eine Seite mit Inhaltsrichtlinie braucht außerdem: {directives}. Für den Rahmen: {frame}.",
+  contentPolicy: "Eine Seite mit Content Security Policy braucht außerdem: {directives}. Für den Rahmen: {frame}.",
   keepStill: "Damit deine Seite stillhält, während die Frage lädt, gib ihr in deinem eigenen Stylesheet Platz: {rule}",
 });

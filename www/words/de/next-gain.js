@@ -39,7 +39,7 @@ export default ({
 
   dotsTitle: "Was jede Änderung über deine Rennen spart",
   dotsAxis: "gespart über deine Rennen",
-  dotsDesc: "Im Mittel spart {first} am meisten, {average}; am wenigsten {last}, {least}. Was in der besten Auswahl ist, ist angehakt.",
+  dotsDesc: "Im Mittel am meisten: {first}, {average}; am wenigsten: {last}, {least}. Was in der besten Auswahl ist, ist angehakt.",
   legend: "Punkt: im Mittel, die Chance mitgezählt. Ring: wenn sie gelingt, mit einer Linie für zwei von drei Fällen. Haken: in der besten Auswahl.",
   curveMoney: "Was Geld kauft",
   curveHours: "Was Stunden kaufen",
@@ -117,13 +117,13 @@ export default ({
   free: "umsonst",
 
   howGist: "Jede Auswahl innerhalb des Budgets wird verglichen, keine übergangen.",
-  howSets: "Mit {count} Änderungen gibt es {sets} Auswahlen. Die Fahrzeiten jeder Auswahl sind aus Fahrten gleichmäßig am Limit mit allen ihren Änderungen zusammen bekannt: Wenige Änderungen an derselben Zahl werden in allen Kombinationen gefahren, mehr werden von einem Polynom durch Fahrten abgelesen, das sie auf eine Tausendstelsekunde trifft.",
+  howSets: "Mit {count} Änderungen gibt es {sets} Kombinationen. Die Fahrzeiten jeder einzelnen sind aus Fahrten gleichmäßig am Limit mit allen ihren Änderungen zusammen bekannt: Wenige Änderungen an derselben Zahl werden in allen Kombinationen gefahren, mehr werden von einem Polynom durch Fahrten abgelesen, das sie auf eine Tausendstelsekunde trifft.",
   howMean: "Eine Auswahl ist so viel wert, wie sie im Mittel über alles spart, was aus ihr werden kann:",
   howFormula: "E von S ist die Summe über jedes ω in S aus der Chance von ω mal der Zeit wie jetzt minus der Zeit mit ω",
   symbolSet: "eine Auswahl von Änderungen, und was davon gelingt",
   symbolChance: "die Chance, dass genau das gelingt",
   symbolTime: "Fahrzeit über alle deine Rennen, jedes so oft, wie es gefahren wird",
-  howBest: "Am besten ist die Auswahl, die innerhalb beider Budgets am meisten wert ist. Von Auswahlen, die auf eine Tausendstelsekunde gleich viel wert sind, wird die billigste genommen.",
+  howBest: "Am besten ist die Auswahl, die innerhalb beider Budgets am meisten wert ist. Sind mehrere auf eine Tausendstelsekunde gleich viel wert, wird die billigste genommen.",
   howSure: "Was an der Größe einer Änderung und an deinen Zahlen unsicher ist, wird in erster Ordnung mitgeführt.",
   howTable: "Eine veröffentlichte Tabelle dazu, was Training, Haltung und Ausrüstung vom Neuling bis zur Spitze über 40 km sparen, hat dieselbe Gestalt: Ihre Verhältnisse werden auf 2 % getroffen.",
 
@@ -148,7 +148,7 @@ export default ({
   "usual.corners.name": "Kurven üben",
   "usual.corners.note": "Spart nur auf einer Strecke Zeit, deren Kurven eingetragen sind. Übe abseits vom Verkehr und nie bis an die Grenze. Größe angenommen.",
   "usual.intervals.name": "Vier Wochen Intervalle",
-  "usual.intervals.note": "Zwei Einheiten pro Woche hoben die höchste aerobe Leistung sehr gut Trainierter um 3,0 bis 6,2 %; die kritische Leistung soll ihr folgen.",
+  "usual.intervals.note": "Zwei Einheiten pro Woche hoben die maximale aerobe Leistung sehr gut Trainierter um 3,0 bis 6,2 %; dass die kritische Leistung ihr folgt, ist angenommen.",
   "usual.season.name": "Eine Saison stetiges Training",
   "usual.season.note": "Wer schon trainiert, soll in einer Saison 2 bis 6 % gewinnen.",
   "usual.begin-training.name": "Acht Wochen regelmäßiges Training",

@@ -5,7 +5,7 @@
 export default ({
   charts: "Diagramme",
   tables: "Tabellen, wie sie gezeigt werden",
-  columns: "Die Zahlen hinter den Diagrammen, in voller Länge und in SI-Einheiten",
+  columns: "Die Zahlen hinter den Diagrammen, ungerundet und in SI-Einheiten",
   question: "Die ganze Frage",
   askedAndAnswered: "Was gefragt und was geantwortet wurde",
   chart: "Diagramm",
@@ -13,16 +13,16 @@ export default ({
   saveAs: "„{name}“ als {kind} sichern",
   savedAs: "Gesichert als {file}.",
   notSaved: "„{name}“ konnte nicht als {kind} gesichert werden: {why}",
-  noPicture: "Das Bild konnte nicht gemacht werden.",
+  noPicture: "Das Bild konnte nicht erzeugt werden.",
   stillWorking: "Es wird noch gerechnet.",
 
   inputsAndLink: "Eingaben und Link",
   whatWentIn: "Was hineinging",
-  plusMinus: "(± ist eine Standardabweichung; eine Zahl ohne gilt als exakt)",
+  plusMinus: "(± ist eine Standardabweichung; eine Zahl ohne ± gilt als genau)",
   input: "{label} **{value}**",
   inputKnown: "{label} **{value}**, {known}",
   linkTooLong: "Der Link zu diesen Zahlen ist zu lang für Papier. Teile ihn, oder sichere die Frage als Datei.",
-  sameQuestion: "Dieselbe Frage mit diesen Zahlen, zum Ändern und neu Fragen: {link}",
+  sameQuestion: "Dieselbe Frage mit diesen Zahlen, zum Ändern und erneuten Fragen: {link}",
   qrCode: "QR-Code des Links",
 
   typical: "typisch",

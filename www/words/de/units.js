@@ -24,7 +24,7 @@ export default ({
   "work.name": "Kilojoule",
   "force.name": "Newton",
   "force_per_speed.name": "Newton je Meter pro Sekunde",
-  "acceleration.name": "Meter pro Sekunde zum Quadrat",
+  "acceleration.name": "Meter pro Quadratsekunde",
   "density.name": "Kilogramm pro Kubikmeter",
   "duration.name": "Minuten",
   "angle.name": "Grad",

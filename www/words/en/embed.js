@@ -3,9 +3,9 @@
 
 export default {
   cannotShow: "This question cannot be shown here. {why}",
-  noQuestion: "There is no question called “{name}”. There are {list}.",
-  tooLong: "What stands in “{name}” is too long.",
-  notObject: "What stands in “{name}” is not a JSON object.",
+  noQuestion: "There is no question called “{name}”. The questions are {list}.",
+  tooLong: "What is in “{name}” is too long.",
+  notObject: "What is in “{name}” is not a JSON object.",
   unreadable: "Its numbers cannot be read.",
   backToStart: "Back to the start",
   allNumbers: "All the numbers, in Fasterby",

@@ -30,7 +30,7 @@ export default {
   wPrimeLeftAtLine: "W′ left at the line",
   short: "short",
   tooMuch: "Your power curve allows {power} for that long: this is **{gap} too much**.",
-  justThis: "Your power curve allows {power} for that long: just this.",
+  justThis: "Your power curve allows {power} for that long: exactly this.",
   inHand: "Your power curve allows {power} for that long: you keep {gap} in hand.",
   caution: "A best effort to the line is a maximal effort: if you are unwell or unused to it, ask a doctor first. Traffic, other riders, event rules and the law of the road come before any time on this page.",
 
@@ -48,16 +48,16 @@ export default {
   theDay: "**The day.** The air weighs {density}.",
   standardAir: "In standard air at sea level the same watts would be {differs}.",
   noWind: "There is no wind.",
-  windReaches: "Of the forecast wind {wind} reach you. The same ride in still air, at these watts, would be {differs}.",
+  windReaches: "Of the forecast wind, {wind} reaches you. The same ride in still air, at these watts, would be {differs}.",
   meanArea: "Your drag area averages {area} over the ride.",
-  wPrimeOut: "**W′ runs out.** The ride asks {work} more than you have, whichever way W′ comes back.",
+  wPrimeOut: "**W′ runs out.** The ride asks for {work} more than you have, whichever way W′ comes back.",
   wPrimeLeft: "**What is left of W′.** {usual} at the line, whichever way W′ comes back: on this ride you hardly go below the power that drains it.",
-  wPrimeForms: "**What is left of W′.** {usual} at the line if W′ comes back ever more slowly as it fills, the form used here; {none} if nothing comes back; {linear} if all does, watt for watt. Nobody knows which you are: the spread is doubt too.",
-  wPrimeLeast: "On the way it falls to {least}: more than you have.",
+  wPrimeForms: "**What is left of W′.** {usual} at the line if W′ comes back ever more slowly as it fills, the form used here; {none} if nothing comes back; {linear} if all of it does, watt for watt. Nobody knows which fits you: the spread is doubt too.",
+  wPrimeLeast: "On the way it falls to {least}: you spend more than you have.",
 
   // Why.
   whyShare: "Air takes {share} of the work on the road.",
-  whyGiven: "The hill or the wind gives some of the work.",
+  whyGiven: "The hill or the wind does some of the work.",
   whereWork: "Where the {work} at the pedals go: {list}.",
   air: "{share} into the air",
   rolling: "{share} into the tyres",
@@ -116,7 +116,7 @@ export default {
   reserveSeries: "W′ left",
   moreThanYouHave: "more than you have",
   reserveShort: "At the line you are {work} short.",
-  reserveLeft: "At the line {work} are left.",
+  reserveLeft: "At the line {work} is left.",
 
   // How it is worked out.
   howGist: "Step by step along the road, from the start to the line.",
@@ -126,7 +126,7 @@ export default {
   formulaCurve: "P of t equals CP plus W prime over t, less A times the natural logarithm of t over T beyond T",
   howBalance: "Above the threshold W′ is spent, joule for joule. Below it W′ comes back, more slowly the fuller it is:",
   formulaBalance: "the rate of W prime balance equals the threshold minus P, times one minus W prime balance over W prime",
-  formulaDoubt: "the variance of the time is the sum over inputs of the square of what each moves it, plus the square of the model’s own error",
+  formulaDoubt: "the variance of the time is the sum over inputs of the square of how far each moves it, plus the square of the model’s own error",
   inputMark: "input",
   modelMark: "model",
   balanceMark: "bal",

@@ -64,7 +64,7 @@ export default {
   "link.changed": "These are the numbers of the link. Some typical values have changed since it was made.",
   "link.back": "Back to mine",
   "work.newer": "A newer version of this page has kept work on this device. It is left as it is, so this visit is not kept; export a file or copy a link.",
-  "work.not_kept": "This browser keeps nothing for this page: a private window, or the device is full. Your numbers are in the address; copy the link or export a file to keep them.",
+  "work.not_kept": "This browser keeps nothing for this page: a private window, or a full device. Your numbers are in the address; copy the link or export a file to keep them.",
   "work.other_tab": "This page is open in another tab too. Each tab has its own numbers; those changed last are the ones you will find next time.",
   "work.other_tab_saved": "“{name}” was changed in another tab.",
   "work.last_unusable": "What you had here last time cannot be used: {why} It is kept under Save.",

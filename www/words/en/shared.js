@@ -46,8 +46,8 @@ export default {
   overCount: "over {count}",
   tooCloseFaster: "too close to call: faster in\u00a0{count} of\u00a0{all}\u00a0draws",
   tooCloseSlower: "too close to call: slower in\u00a0{count} of\u00a0{all}\u00a0draws",
-  oneInFaster: "too close to call: 1\u00a0in\u00a0{count} it is faster",
-  oneInSlower: "too close to call: 1\u00a0in\u00a0{count} it is slower",
+  oneInFaster: "too close to call: faster 1\u00a0time in\u00a0{count}",
+  oneInSlower: "too close to call: slower 1\u00a0time in\u00a0{count}",
   nineteenInTwenty: "19\u00a0in\u00a020: {low}\u00a0to\u00a0{high}",
   spoken: "{claim}.",
   spokenSure: "{claim}: {odds}.",
@@ -78,7 +78,7 @@ export default {
   howLapses: "count the seconds out of position on a film of a hard ride",
   howLowerBy: "ride laps in both positions by turns, in one test on one calm day",
   howTape: "a tape from joint to joint, and somebody to hold its other end",
-  howCurve: "three hard efforts of different length, each well rested",
+  howCurve: "three hard efforts of different lengths, each well rested",
   howLongRide: "your best power over an hour or more",
   howRolling: "a rolling test of your tyres at your pressure, on your road",
   howDrivetrain: "a clean chain and its published loss",
@@ -90,7 +90,7 @@ export default {
   howRoughness: "a wind meter at your own height, beside the forecast",
 
   // Warnings, and what is folded away.
-  mind: "**Mind.** {warning}",
+  mind: "**Note.** {warning}",
   why: "Why?",
   howWorkedOut: "How it is worked out",
   asTable: "As a table",

@@ -3,7 +3,7 @@
 
 /** @satisfies {import("../books.d.ts").Texts<"leg-room">} */
 export default ({
-  "ask": "Je mesure {stature}. Aujourd’hui je tourne des manivelles de {crank_a} à {cadence_a}, la selle à {saddle_a} de leur axe sous {seat_a}, et {front_a}. Et avec des manivelles de {crank_b} à {cadence_b}, la selle à {saddle_b} sous {seat_b}, et {front_b}, avec {model} ?",
+  "ask": "Je mesure {stature}. Aujourd’hui je roule avec des manivelles de {crank_a} à {cadence_a}, la selle à {saddle_a} de leur axe et à {seat_a}, et {front_a}. Et avec des manivelles de {crank_b} à {cadence_b}, la selle à {saddle_b} et à {seat_b}, et {front_b}, avec {model} ?",
   "front": "{choice} {tail}",
   "front.label": "Comment l’avant est donné",
   "front.by-pads": "les repose-coudes",
@@ -19,8 +19,8 @@ export default ({
   "verdict.opens": "Le **nouveau réglage** ouvre la hanche de",
   "verdict.closes": "Le **nouveau réglage** ferme la hanche de",
   "verdict.level": "Le **nouveau réglage** laisse la hanche comme elle est",
-  "verdict.one-in-closes": "trop juste pour trancher : 1\u00a0fois sur\u00a0{count} il la ferme",
-  "verdict.one-in-opens": "trop juste pour trancher : 1\u00a0fois sur\u00a0{count} il l’ouvre",
+  "verdict.one-in-closes": "trop serré : 1\u00a0fois sur\u00a0{count} il la ferme",
+  "verdict.one-in-opens": "trop serré : 1\u00a0fois sur\u00a0{count} il l’ouvre",
   "verdict.spoken-opens": "Le nouveau réglage ouvre la hanche de {figure} là où elle est la plus fermée, plus ou moins {spread}.",
   "verdict.spoken-closes": "Le nouveau réglage ferme la hanche de {figure} là où elle est la plus fermée, plus ou moins {spread}.",
   "verdict.spoken-exact-opens": "Le nouveau réglage ouvre la hanche de {figure} là où elle est la plus fermée.",
@@ -72,7 +72,7 @@ export default ({
   "level.tighter": "**Pour être aussi ouvert qu’aujourd’hui,** il faut au nouveau réglage l’une de ces choses : {ways}.",
   "level.wider": "**Le nouveau réglage a de la marge :** l’une de ces choses la reprendrait : {ways}.",
   "level.none": "**Aucun changement seul** de manivelle, de selle, d’angle de selle ou de repose-coudes ne rend le nouveau réglage aussi ouvert qu’aujourd’hui.",
-  "give-back": "**Plus bas devant, hanche aussi ouverte.** À partir d’aujourd’hui, des repose-coudes {drop} plus bas ferment la hanche de {hip}. L’une de ces choses le rend : {ways}.",
+  "give-back": "**Plus bas devant, hanche aussi ouverte.** À partir d’aujourd’hui, des repose-coudes {drop} plus bas ferment la hanche de {hip}. L’une de ces choses le compense : {ways}.",
   "give-back.none": "**Plus bas devant.** À partir d’aujourd’hui, des repose-coudes {drop} plus bas ferment la hanche de {hip}.",
   "way.crank-shorter": "des manivelles {by} plus courtes et la selle d’autant plus haute",
   "way.crank-longer": "des manivelles {by} plus longues et la selle d’autant plus basse",
@@ -96,10 +96,10 @@ export default ({
   "changes.out-of-reach": "hors de portée",
 
   "knee": "**Le genou.** Au plus tendu, il lui manque {short} d’extension aujourd’hui et {short_new} avec le nouveau réglage. Une revue des études conseille 25 à 30°. Réglés à 25° au repos, les cyclistes d’une étude pédalaient à 29\u00a0±\u00a05°.",
-  "takes": "**Ce que cela demande.** Des manivelles plus courtes ouvrent la hanche à bon compte : une revue sur le sprint a trouvé que leur longueur ne joue pas sur la puissance de 165 à 180\u00a0mm. Un avant plus bas coûte de la puissance à certains et rien à d’autres, alors essaie.",
-  "price": "**Qu’est-ce que cela vaut ?** Cette page compte des degrés. Pour les watts, roule les deux avants dans un même essai et laisse « Quelle position » les chiffrer. {open}",
+  "takes": "**Ce que cela demande.** Des manivelles plus courtes ouvrent la hanche à bon compte : une revue sur le sprint a trouvé que, de 165 à 180 mm, leur longueur ne joue pas sur la puissance. Un avant plus bas coûte de la puissance à certains et rien à d’autres, alors essaie.",
+  "price": "**Qu’est-ce que cela vaut ?** Cette page compte des degrés. Pour les watts, roule avec les deux avants dans un même essai et laisse « Quelle position » les chiffrer. {open}",
   "price.open": "L’ouvrir",
-  "caution": "**Pas un verdict sur ton corps.** C’est une jambe de bâtons dans un plan. Change une chose à la fois, par petits pas, roule tranquillement un moment après chacun, et arrête si quelque chose fait mal ou s’engourdit : genoux, hanches, dos, nuque, mains ou assise. Demande à un soignant ou à un spécialiste du réglage. On essaie loin de la circulation, et le règlement de l’épreuve pour la selle et le cintre passe d’abord.",
+  "caution": "**Pas un verdict sur ton corps.** C’est une jambe de bâtons dans un plan. Change une chose à la fois, par petits pas, roule tranquillement un moment après chacun, et arrête-toi si quelque chose fait mal ou s’engourdit : genoux, hanches, dos, nuque, mains ou assise. Demande à un médecin ou à un spécialiste de la position. On essaie loin de la circulation, et le règlement de l’épreuve pour la selle et le cintre passe d’abord.",
 
   "why.gist": "La cuisse est au plus haut juste après le point haut, quand la pédale est encore presque en haut.",
   "why.hip": "La hanche est la plus fermée à {at} après le point haut, quand la cuisse est au plus haut. Une manivelle plus courte lève moins la pédale, et avec la selle d’autant plus haute toute la jambe pend de plus haut : les deux laissent la cuisse plus basse. Baisser les repose-coudes ne fait rien à la jambe ; le tronc descend simplement vers elle, degré pour degré.",
@@ -107,9 +107,9 @@ export default ({
   "why.speed": "À {cadence}, la cuisse monte et descend une fois par tour. Des manivelles plus longues la font aller plus loin, donc plus vite ; une cadence plus haute aussi.",
 
   "how.gist": "Cuisse, jambe et pied comme des barres entre une hanche immobile et une pédale qui tourne.",
-  "how.loop": "Hanche, genou, cheville et pédale sont reliés par des barres rigides dans un plan. La hanche se trouve sur la ligne de l’axe du pédalier par le dessus de la selle, {above} au-delà de la selle (supposé). La hauteur de selle se mesure le long de cette ligne, et l’angle de selle est celui de cette ligne, non celui du cadre.",
-  "how.frozen": "Avec une cheville qui reste, jambe et pied font une barre coudée à {ankle} (supposé). Avec une cheville qui bouge, la ligne de la cheville à la pédale pointe en moyenne {pitch} vers le bas, {swing} de plus ou de moins sur le tour, les orteils au plus bas à l’arrière (supposé). Le second modèle se lit environ dix degrés plus ouvert que le premier : compare à l’intérieur d’un seul, et jamais avec un rapporteur sur la peau.",
-  "how.formula": "angle de hanche égale angle du tronc moins angle de la cuisse, qui suit de la loi des cosinus",
+  "how.loop": "Hanche, genou, cheville et pédale sont reliés par des barres rigides dans un plan. La hanche se trouve sur la ligne qui passe par l’axe du pédalier et le dessus de la selle, {above} plus loin (supposé). La hauteur de selle se mesure le long de cette ligne, et l’angle de selle est celui de cette ligne, non celui du cadre.",
+  "how.frozen": "Avec une cheville fixe, jambe et pied font une barre coudée à {ankle} (supposé). Avec une cheville mobile, la ligne de la cheville à la pédale pointe en moyenne {pitch} vers le bas, {swing} de plus ou de moins sur le tour, les orteils au plus bas à l’arrière (supposé). Le second modèle donne environ dix degrés de plus que le premier : compare à l’intérieur d’un seul, et jamais avec un rapporteur sur la peau.",
+  "how.formula": "angle de hanche égale angle du tronc moins angle de la cuisse, qui découle de la loi des cosinus",
   "how.torso": "Le tronc est la ligne de la hanche à l’épaule. Si l’on donne le dénivelé des repose-coudes, l’épaule est un bras au-dessus d’eux, le bras vertical : le sinus de l’angle du tronc est le bras moins le dénivelé moins la hauteur de la hanche sur la selle, divisé par la longueur du tronc.",
   "how.rates": "La vitesse de la cuisse vient des dérivées de la tringlerie elle-même, et les points les plus fermés et les plus rapides des racines de la suivante, non d’une grille. Le ± est un écart type : chaque longueur incertaine est déplacée tour à tour vers le haut et vers le bas, dans les deux réglages à la fois.",
   "how.none": "Aucune table publiée d’une telle jambe n’a été trouvée. La page est vérifiée avec la même tringlerie calculée à 40 chiffres.",
@@ -120,7 +120,7 @@ export default ({
   "how.L": "barre inférieure : jambe, ou jambe et pied ensemble",
 
   "lengths": "Tes propres longueurs",
-  "lengths.gist-guessed": "{count} estimées d’après ta taille ; saisis ce que tu as mesuré.",
+  "lengths.gist-guessed": "Estimées d’après ta taille : {count} ; saisis ce que tu as mesuré.",
   "lengths.gist-typed": "Toutes saisies.",
   "lengths.how": "D’articulation à articulation, ce qu’un mètre ruban trouve à un centimètre près : la hanche est sous le point osseux sur le côté, le genou à son pli, la cheville à sa bosse extérieure. Les parts de la taille derrière une estimation sont de mémoire.",
   "lengths.thigh_m": "De la hanche au genou",
@@ -132,7 +132,7 @@ export default ({
   "lengths.foot_pitch_deg": "Pied sous l’horizontale, en moyenne",
   "lengths.foot_swing_deg": "Battement du pied, de chaque côté",
   "lengths.ankle_deg": "Angle de la cheville",
-  "lengths.guess": "estimé",
+  "lengths.guess": "estimation",
   "lengths.guess-again": "Estimer à nouveau",
 
   "table.gist": "Les deux réglages tous les quinze degrés de manivelle.",

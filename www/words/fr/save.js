@@ -17,7 +17,7 @@ export default ({
   stillWorking: "le calcul est encore en cours.",
 
   inputsAndLink: "Entrées et lien",
-  whatWentIn: "Ce qui est entré",
+  whatWentIn: "Données d’entrée",
   plusMinus: "(± est un écart type ; un chiffre sans ± est pris comme exact)",
   input: "{label} **{value}**",
   inputKnown: "{label} **{value}**, {known}",
@@ -40,7 +40,7 @@ export default ({
   start: "Départ",
   standing: "arrêté",
   rolling: "lancé",
-  riderAndBicycle: "Coureur et vélo",
+  riderAndBicycle: "Cycliste et vélo",
   position: "Position : {name}",
   power: "Puissance",
   conditions: "Conditions",

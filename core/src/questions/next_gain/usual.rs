@@ -51,7 +51,7 @@ const FOR_ALL: &[Usual] = &[
         chance: 0.6,
         hours_once: 4.0,
         source: "polanco-2020",
-        note: "A third of the published change of lower bars (CdA −10.7 ± 3.1 %); the power as riders who train in the position lose it (1.3 %, not significant), taken to be lost in full.",
+        note: "A third of the published change of lower bars (CdA −10.7 ± 3.1 %); the power that riders who train in the position lost (1.3 %, not significant), taken to be lost in full.",
         ..NOTHING
     },
     Usual {
@@ -146,7 +146,7 @@ const FOR_ALL: &[Usual] = &[
         chance: 0.6,
         hours_per_week: 0.5,
         weeks: Some(4.0),
-        note: "Saves time only on a course whose bends are in it. Practise away from traffic and never to the limit. Size assumed.",
+        note: "Saves time only on a course given with its bends. Practise away from traffic and never to the limit. Size assumed.",
         ..NOTHING
     },
 ];

@@ -79,9 +79,12 @@ pub fn wasm_test_runner() -> Outcome<PathBuf> {
     if let Some(runner) = found.into_iter().find(|program| is_right_version(program)) {
         return Ok(runner);
     }
-    say("installing wasm-bindgen's test runner (a few minutes, once)");
+    say("installing wasm-bindgen's test runner (a minute or two, once)");
     run(
-        cargo().args(["install", "wasm-bindgen-cli", "--version", WASM_BINDGEN, "--root"]).arg(&tools),
+        // How fast the runner itself is matters less than how long it takes to build.
+        cargo()
+            .args(["install", "wasm-bindgen-cli", "--version", WASM_BINDGEN, "--bin", NAME, "--debug", "--root"])
+            .arg(&tools),
         "wasm-bindgen's test runner could not be installed: run `cargo install wasm-bindgen-cli --version 0.2.130` with a network.",
     )?;
     Ok(kept)

@@ -80,11 +80,13 @@ fn lint() -> Outcome {
 
 fn rust() -> Outcome {
     const SENTENCE: &str = "A Rust test failed: see its message above.";
-    if on_path(&["cargo-nextest"]).is_some() {
-        run(cargo().args(["nextest", "run", "--workspace", "--no-fail-fast"]), SENTENCE)
-    } else {
-        run(cargo().args(["test", "--quiet", "--workspace", "--no-fail-fast", "--lib", "--bins", "--tests"]), SENTENCE)
-    }
+    let nextest = on_path(&["cargo-nextest"]).is_some();
+    let runner: &[&str] =
+        if nextest { &["nextest", "run"] } else { &["test", "--quiet", "--lib", "--bins", "--tests"] };
+    // Apart, as the tools' own dependencies are built already, with the features they have by themselves.
+    [&["--workspace", "--exclude", "xtask"][..], &["--package", "xtask"]]
+        .into_iter()
+        .try_for_each(|packages| run(cargo().args(runner).arg("--no-fail-fast").args(packages), SENTENCE))
 }
 
 fn doc() -> Outcome {

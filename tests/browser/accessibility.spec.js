@@ -11,11 +11,14 @@ const WIDE = { width: 1440, height: 1000 };
 const PHONE = { width: 390, height: 844 };
 
 /** @param {Page} page */
-async function expectNoFaultWideOrNarrow(page) {
-  for (const size of [PHONE, WIDE]) {
-    await page.setViewportSize(size);
-    await drawn(page);
-    expect(await faults(page)).toEqual([]);
+async function expectNoFault(page) {
+  for (const colorScheme of /** @type {const} */ (["light", "dark"])) {
+    await page.emulateMedia({ colorScheme });
+    for (const size of [PHONE, WIDE]) {
+      await page.setViewportSize(size);
+      await drawn(page);
+      expect(await faults(page), `${colorScheme}, ${size.width} px`).toEqual([]);
+    }
   }
 }
 
@@ -32,45 +35,44 @@ async function openSheet(page) {
   return sheet;
 }
 
-for (const colorScheme of /** @type {const} */ (["light", "dark"])) {
-  test.describe(colorScheme, () => {
-    // Without motion nothing is caught half way through a fade.
-    test.use({ colorScheme, viewport: WIDE, contextOptions: { reducedMotion: "reduce" } });
+// Without motion nothing is caught half way through a fade.
+test.use({ viewport: WIDE, contextOptions: { reducedMotion: "reduce" } });
 
-    for (const { id, number: given } of questions) {
-      test(`${id} has no fault`, async ({ page }) => {
-        await openQuestion(page, id);
-        for (const fold of await page.locator(".folds summary").all()) await fold.click();
-        await number(page, given.name).fill(given.outside);
-        await expectNoFaultWideOrNarrow(page);
-        await number(page, given.name).press("Escape");
-        await openSheet(page);
-        await expectNoFaultWideOrNarrow(page);
-      });
-    }
-
-    test("the whole sheet has no fault", async ({ page }) => {
-      await open(page);
-      const sheet = await openSheet(page);
-      for (const name of ["Positions", "Power", "Course", "Conditions"]) await sheet.locator(".sheet-group > summary", { hasText: name }).click();
-      const position = sheet.locator(".position").first();
-      for (const name of [/^It fades/, /^It lapses/, /^Drag is known at several yaws/]) await position.getByRole("checkbox", { name }).check();
-      await expectNoFaultWideOrNarrow(page);
-    });
-
-    test("help, saved scenarios, units and the menu have no fault", async ({ page }) => {
-      await open(page);
-      for (const name of ["Help", "Save", "Units"]) {
-        await page.setViewportSize(WIDE);
-        await page.locator("header").getByRole("button", { name }).click();
-        await expect(page.getByRole("dialog")).toBeVisible();
-        await expectNoFaultWideOrNarrow(page);
-        await page.keyboard.press("Escape");
-      }
-      await page.setViewportSize(PHONE);
-      await drawn(page);
-      await page.getByRole("button", { name: "Questions" }).click();
-      expect(await faults(page)).toEqual([]);
-    });
+for (const { id, number: given } of questions) {
+  test(`${id} has no fault`, async ({ page }) => {
+    await openQuestion(page, id);
+    for (const fold of await page.locator(".folds summary").all()) await fold.click();
+    await number(page, given.name).fill(given.outside);
+    await expectNoFault(page);
+    await number(page, given.name).press("Escape");
+    await openSheet(page);
+    await expectNoFault(page);
   });
 }
+
+test("the whole sheet has no fault", async ({ page }) => {
+  await open(page);
+  const sheet = await openSheet(page);
+  for (const name of ["Positions", "Power", "Course", "Conditions"]) await sheet.locator(".sheet-group > summary", { hasText: name }).click();
+  const position = sheet.locator(".position").first();
+  for (const name of [/^It fades/, /^It lapses/, /^Drag is known at several yaws/]) await position.getByRole("checkbox", { name }).check();
+  await expectNoFault(page);
+});
+
+test("help, saved scenarios, units and the menu have no fault", async ({ page }) => {
+  await open(page);
+  for (const name of ["Help", "Save", "Units"]) {
+    await page.setViewportSize(WIDE);
+    await page.locator("header").getByRole("button", { name }).click();
+    await expect(page.getByRole("dialog")).toBeVisible();
+    await expectNoFault(page);
+    await page.keyboard.press("Escape");
+  }
+  await page.setViewportSize(PHONE);
+  await drawn(page);
+  await page.getByRole("button", { name: "Questions" }).click();
+  for (const colorScheme of /** @type {const} */ (["light", "dark"])) {
+    await page.emulateMedia({ colorScheme });
+    expect(await faults(page), colorScheme).toEqual([]);
+  }
+});

@@ -1,8 +1,7 @@
 // @ts-check
-/** The questions, the story, a place on another site, files and paper in German and French. */
+/** The story, figures, files and paper in German and French. */
 
 import { readFile } from "node:fs/promises";
-import { faults } from "./support/accessibility.js";
 import { expect, open, openQuestion, test } from "./support/page.js";
 import { isPhrase, textsOf, wordsOf } from "./support/said.js";
 
@@ -11,7 +10,6 @@ import { isPhrase, textsOf, wordsOf } from "./support/said.js";
 /**
  * @typedef {object} Spoken
  * @property {string} language
- * @property {Record<string, string>} titles of the questions
  * @property {string} sentence how the sentence of power or drag begins
  * @property {RegExp} faster a difference
  * @property {string} inputs the heading of the inputs on paper
@@ -21,14 +19,12 @@ import { isPhrase, textsOf, wordsOf } from "./support/said.js";
 const SPOKEN = {
   "de-DE": {
     language: "de",
-    titles: { "speed-for-watts": "Welches Tempo bringen meine Watt?", "power-or-drag": "Mehr Leistung oder weniger Luftwiderstand?", "hold-or-fade": "Lohnt sich eine schnellere Haltung, die ich nicht halten kann?", "finish-time": "Wie lange werde ich brauchen?" },
     sentence: "Über",
     faster: /schneller um \d/,
     inputs: "Was hineinging",
   },
   "fr-FR": {
     language: "fr",
-    titles: { "speed-for-watts": "Quelle vitesse donnent mes watts ?", "power-or-drag": "Plus de puissance, ou moins de traînée ?", "hold-or-fade": "Une position plus rapide vaut-elle la peine si je ne la tiens pas ?", "finish-time": "Combien de temps me faudra-t-il ?" },
     sentence: "Sur",
     faster: /plus rapide de \d/,
     inputs: "Données d’entrée",
@@ -54,29 +50,9 @@ async function folded(page) {
   if (await page.locator('[data-fold="site"]').count()) await expect(page.locator('[data-fold="site"] textarea').first()).toBeAttached();
 }
 
-for (const [locale, { language, titles, sentence, faster, inputs }] of Object.entries(SPOKEN)) {
+for (const [locale, { language, sentence, faster, inputs }] of Object.entries(SPOKEN)) {
   test.describe(`in ${language}`, () => {
     test.use({ locale });
-
-    for (const [id, title] of Object.entries(titles)) {
-      test(`${id} says in it what its folds fetch`, async ({ page, browser }) => {
-        await openQuestion(page, id);
-        await expect(page.getByRole("heading", { level: 1 })).toHaveText(title);
-        await folded(page);
-        const english = await inEnglish(browser, id);
-        expect((await textsOf(page)).map(wordsOf).filter((words) => english.has(words) && isPhrase(words))).toEqual([]);
-      });
-
-      test(`${id} fits its page`, async ({ page }) => {
-        await openQuestion(page, id);
-        for (const width of WIDTHS_PX) {
-          await page.setViewportSize({ width, height: 900 });
-          await expect.poll(() => page.evaluate(() => (document.scrollingElement?.scrollWidth ?? 0) - innerWidth)).toBeLessThanOrEqual(0);
-        }
-        await folded(page);
-        expect(await faults(page)).toEqual([]);
-      });
-    }
 
     test("every step of the story, and what the reader changed, is told in it", async ({ page, browser }) => {
       await open(page, "#start-here");

@@ -7,7 +7,7 @@ import { filesOf, serve, versionOf } from "./support/server.js";
 /** @import { Page } from "@playwright/test" */
 
 // Without a network the browser itself complains that the service worker could not be looked up again.
-test.use({ troubled: true });
+test.use({ troubled: true, offlineCopy: true });
 
 /** Waits until the service worker has kept everything and serves this page. @param {Page} page */
 async function keptOnDevice(page) {

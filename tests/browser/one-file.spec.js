@@ -40,6 +40,8 @@ async function openFile(page, file, hash = "") {
   await started(page);
 }
 
+test.use({ offlineCopy: true });
+
 test("it is one file within its bound, and names no other", async ({ file }) => {
   expect(file.content.length).toBeLessThanOrEqual(MOST_BYTES);
   const markup = String(file.content).replace(/<script[^]*<\/script>|<style>[^]*<\/style>/g, "");

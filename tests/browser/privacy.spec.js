@@ -6,6 +6,8 @@ import { questions } from "./support/questions.js";
 
 const NUMBER = "0.2468";
 
+test.use({ offlineCopy: true });
+
 test("using every part of the page asks nothing of another origin and sends nothing", async ({ page, context, baseURL }) => {
   await context.grantPermissions(["clipboard-read", "clipboard-write"]);
   const origin = new URL(String(baseURL)).origin;

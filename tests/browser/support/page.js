@@ -8,14 +8,20 @@ export { expect };
 /** @import { Page } from "@playwright/test" */
 
 /** @import { PlaywrightTestArgs, PlaywrightTestOptions, PlaywrightWorkerArgs, PlaywrightWorkerOptions, TestType } from "@playwright/test" */
-/** @typedef {TestType<PlaywrightTestArgs & PlaywrightTestOptions & { troubled: boolean }, PlaywrightWorkerArgs & PlaywrightWorkerOptions>} Test */
+/** @typedef {TestType<PlaywrightTestArgs & PlaywrightTestOptions & { troubled: boolean, offlineCopy: boolean }, PlaywrightWorkerArgs & PlaywrightWorkerOptions>} Test */
 
 /**
  * A test fails when the page throws or the browser complains, unless it breaks something on purpose: `test.use({ troubled: true })`.
+ * The page keeps no copy of itself for going offline, which takes longer than most tests, unless they ask for it: `test.use({ offlineCopy: true })`.
  * @type {Test}
  */
 export const test = base.extend(/** @type {any} */ ({
   troubled: [false, { option: true }],
+  offlineCopy: [false, { option: true }],
+  withoutCopy: [async (/** @type {any} */ { context, offlineCopy }, /** @type {any} */ use) => {
+    if (!offlineCopy) await context.addInitScript(() => Reflect.deleteProperty(Navigator.prototype, "serviceWorker"));
+    await use();
+  }, { auto: true }],
   complaints: [async (/** @type {any} */ { context, troubled }, /** @type {any} */ use) => {
     /** @type {string[]} */
     const complaints = [];

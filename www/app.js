@@ -13,7 +13,7 @@ import { questionList } from "./frame/rail.js";
 import { openReading } from "./frame/reading.js";
 import { speakPage } from "./frame/static-words.js";
 import { createTools } from "./frame/tools.js";
-import { errorWords } from "./frame/words.js";
+import { errorWords } from "./frame/field-words.js";
 import { createWork } from "./frame/work.js";
 import { createJobs } from "./jobs.js";
 import { opening, pages, questions } from "./questions/index.js";

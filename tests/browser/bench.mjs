@@ -5,6 +5,7 @@
  */
 
 import { chromium } from "@playwright/test";
+import { questions } from "./support/questions.js";
 
 const address = process.env.FASTERBY_ADDRESS ?? "http://localhost:8000/";
 const EDITS = 200;
@@ -18,9 +19,7 @@ const PATIENCE_MS = 10_000;
 const FRAME_MS = 1000 / 60;
 
 /** The bounds of the design, in milliseconds. */
-const BOUND_MS = { edit: 16, slow_edit: 50, even_effort: 2, draws_steady: 10, draws_along_a_course: 150 };
-
-const questions = ["speed-for-watts", "finish-time", "power-or-drag", "hold-or-fade"];
+const BOUND_MS = { edit: 16, slow_edit: 50, even_effort: 2, draws_steady: 10, draws_along_a_course: 150, draws_of_six: 300, best_set: 300 };
 
 const even = { kind: "even" };
 const positions = [{ cda_m2: 0.235 }, { cda_m2: 0.255 }];
@@ -36,12 +35,51 @@ function hills(segments) {
   return { course: { kind: "profile", points }, conditions: { wind_speed_m_s: 4, wind_from_deg: 250 } };
 }
 
-/** What the core is timed at; a bound where the design has one. @type {{ name: string, question: string, request: object, bound?: number }[]} */
+/** Six positions, two of which fade and one lapses, for the four usual events in wind: invented. */
+const sixPositions = {
+  riding_position: 1,
+  positions: Array.from({ length: 6 }, (_, i) => ({
+    cda_m2: { value: 0.25 - 0.004 * i, sd: 0.006 },
+    cp_factor: { value: 1 - 0.01 * i, sd: 0.01 },
+    ...(i > 3 ? { fade: {} } : {}),
+    ...(i === 3 ? { lapses: [{ share: 0.1, cda_m2: 0.26 }] } : {}),
+  })),
+  course: { out_and_back: true, bearing_deg: 90 },
+  conditions: { wind_speed_m_s: { value: 3, sd: 1 }, wind_from_deg: 250 },
+};
+/** The page asks for its draws in so many lots. */
+const LOTS = 4;
+
+/** Twenty changes of several kinds, two of which exclude each other: invented. */
+const twentyCandidates = [
+  ...Array.from({ length: 12 }, (_, i) => ["positions.cda_m2", -0.005 - 0.003 * i]),
+  ...Array.from({ length: 4 }, (_, i) => ["power.cp_w", 0.012 * (i + 1)]),
+  ["bike.rolling_coefficient", -0.06],
+  ["bike.rolling_coefficient", -0.12],
+  ["bike.drivetrain_efficiency", 0.004],
+  ["rider.total_mass_kg", -0.012],
+].map(([field, value], i) => ({
+  changes: [{ field, share: { value, sd: 0.3 * Math.abs(Number(value)) } }],
+  chance: 0.4 + 0.03 * i,
+  money: 17 * ((7 * i) % 11),
+  hours_once: 1.5 * ((5 * i) % 7),
+  group: i === 3 || i === 5 ? "helmet" : "",
+}));
+
+/** Six efforts of one rider: invented. */
+const efforts = [[60, 520], [180, 385], [300, 352], [720, 318], [1200, 306], [3600, 282]].map(([duration_s, power_w]) => ({ duration_s, power_w }));
+
+/** What the core is timed at; a bound where the design has one. @type {{ name: string, question: string, request: object, bound?: number, lots?: number }[]} */
 const timed = [
   { name: "speed for watts", question: "speed-for-watts", request: { with: { power_w: 250 } } },
   { name: "finish time, best even effort", question: "finish-time", request: { with: { effort: even } }, bound: BOUND_MS.even_effort },
   { name: "power or drag, best even efforts", question: "power-or-drag", request: { with: { effort: even } } },
   { name: "hold or fade, best even efforts", question: "hold-or-fade", request: { scenario: { positions }, with: { low: 0, steady: 1, effort: even } } },
+  { name: "which position, six of them", question: "which-position", request: { scenario: sixPositions } },
+  { name: "power curve, six efforts", question: "power-curve", request: { scenario: { efforts } } },
+  { name: "leg room", question: "leg-room", request: {} },
+  { name: "next gain, 20 candidates, 4 events", question: "next-gain", request: { scenario: sixPositions, with: { candidates: twentyCandidates, money: 400, hours_per_week: 2 } }, bound: BOUND_MS.best_set },
+  { name: `10,000 draws of six positions, in ${LOTS} lots`, question: "which-position", request: { scenario: sixPositions, with: { draws: 10_000 / LOTS } }, lots: LOTS, bound: BOUND_MS.draws_of_six },
   { name: "10,000 draws of power or drag, steady", question: "power-or-drag", request: { scenario: { start: "rolling" }, with: drawn }, bound: BOUND_MS.draws_steady },
   { name: "10,000 draws of power or drag, 100 segments", question: "power-or-drag", request: { scenario: hills(100), with: drawn }, bound: BOUND_MS.draws_along_a_course },
 ];
@@ -79,7 +117,7 @@ function print(rows) {
 
 /**
  * Runs in the page: median milliseconds of one call, and of a fixed loop of plain JavaScript as the measure of the machine.
- * @param {{ glue: string, calls: { question: string, request: object }[] }} given
+ * @param {{ glue: string, calls: { question: string, request: any, lots?: number }[] }} given
  */
 async function timeCore({ glue, calls }) {
   const core = await import(glue);
@@ -103,15 +141,23 @@ async function timeCore({ glue, calls }) {
     return times.sort((a, b) => a - b)[Math.floor(BATCHES / 2)];
   }
 
+  /** Asks once, or lot after lot. @param {{ question: string, request: any, lots?: number }} call */
+  function answered({ question, request, lots = 1 }) {
+    for (let lot = 0, so_far; lot < lots; lot += 1) {
+      const answer = core.ask(question, so_far ? { ...request, with: { ...request.with, so_far } } : request);
+      so_far = answer.drawn?.tally;
+    }
+  }
+
   let kept = 0;
   const reference = medianOf(() => {
     let sum = 0;
     for (let i = 1; i <= 10_000; i += 1) sum += Math.sqrt(i) / (1 + sum);
     kept += sum;
   });
-  const medians = calls.map(({ question, request }) => {
+  const medians = calls.map((call) => {
     try {
-      return medianOf(() => core.ask(question, request));
+      return medianOf(() => answered(call));
     } catch (error) {
       return String(/** @type {any} */ (error).message ?? error);
     }
@@ -123,7 +169,7 @@ async function measureCore() {
   const browser = await launch([]);
   const page = await browser.newPage();
   await page.goto(address);
-  const calls = timed.map(({ question, request }) => ({ question, request }));
+  const calls = timed.map(({ question, request, lots }) => ({ question, request, lots }));
   const { reference, medians } = await page.evaluate(timeCore, { glue: `${address}wasm/whole.js`, calls });
   await browser.close();
   const rows = timed.map(({ name, bound }, index) => {
@@ -187,7 +233,7 @@ async function measureEdits() {
   const freely = await launch(["--disable-frame-rate-limit", "--disable-gpu-vsync"]);
   const atSixtyHertz = await launch([]);
   const rows = [];
-  for (const question of questions) {
+  for (const { id: question } of questions) {
     try {
       const plain = await timeEdits(freely, question, 1);
       const slow = await timeEdits(freely, question, SLOWDOWN);
@@ -214,5 +260,50 @@ async function measureEdits() {
   ]);
 }
 
+/**
+ * Runs in the page: milliseconds between frames until the draws are counted.
+ * @param {number} patience
+ */
+function framesUntilCounted(patience) {
+  return new Promise((resolve, reject) => {
+    /** @type {number[]} */
+    const frames = [];
+    let before = performance.now();
+    const given = before + patience;
+    const frame = () => {
+      const now = performance.now();
+      frames.push(now - before);
+      before = now;
+      if (now > given) reject(new Error("The draws were not counted in time."));
+      else if (document.querySelector("#host")?.textContent?.includes("Counted in")) resolve(frames);
+      else requestAnimationFrame(frame);
+    };
+    requestAnimationFrame(frame);
+  });
+}
+
+/** How evenly the page draws while the draws of six positions are counted beside it. */
+async function measureFrames() {
+  const browser = await launch([]);
+  const page = await browser.newPage();
+  await page.goto(`${address}#which-position/1j.${Buffer.from(JSON.stringify({ s: sixPositions })).toString("base64url")}`);
+  await page.getByText("Counted in").waitFor();
+  const number = page.getByRole("main").getByRole("spinbutton").first();
+  const frames = [];
+  for (const key of ["ArrowUp", "ArrowDown", "ArrowUp", "ArrowDown", "ArrowUp"]) {
+    await number.press(key);
+    await page.getByText("Counting draws").waitFor();
+    frames.push(.../** @type {number[]} */ (await page.evaluate(framesUntilCounted, PATIENCE_MS)));
+  }
+  await browser.close();
+  frames.sort((a, b) => a - b);
+  const p95 = quantile(frames, 0.95);
+  print([
+    ["frames while draws are counted", "median", "p95", "longest", "p95, share of a frame"],
+    [`${frames.length} frames`, shown(quantile(frames, 0.5)), shown(p95), shown(frames[frames.length - 1]), (p95 / FRAME_MS).toFixed(2)],
+  ]);
+}
+
 await measureCore();
+await measureFrames();
 await measureEdits();

@@ -3,7 +3,7 @@
 
 import { ask, asCoreError } from "../core.js";
 import { requestOf } from "../frame/question-view.js";
-import { errorWords } from "../frame/words.js";
+import { errorWords } from "../frame/field-words.js";
 import { decode, LinkError, patched, questionOf } from "../state/address.js";
 import { book } from "../words/index.js";
 import { knownUnits, UNIT_CHOICES, usualUnits } from "../units.js";

@@ -3,7 +3,7 @@
 
 import { numberField } from "../parts/number.js";
 import { digitsFor, fromDisplay, kindOf, otherUnits, spreadToDisplay, stepOf, toDisplay, unitOf } from "../units.js";
-import { errorWords, isAbout, labelOf } from "./words.js";
+import { errorWords, isAbout, labelOf } from "./field-words.js";
 
 /** @import { Kind } from "../units.js" */
 /** @import { State, Store } from "../state/history.js" */

@@ -4,7 +4,7 @@
 import { countKnown, courseLengthM } from "../state/scenario.js";
 import * as units from "../units.js";
 import { boundNumber } from "./bound-number.js";
-import { errorWords, labelOf } from "./words.js";
+import { errorWords, labelOf } from "./field-words.js";
 
 /** @import { Tools } from "../questions/index.js" */
 /** @import { scenarioFiller } from "../state/scenario.js" */

@@ -17,9 +17,9 @@ import { html, set, say } from "./html.js";
 /**
  * @param {object} options
  * @param {string} options.caption
- * @param {readonly [string, string]} [options.headings]
+ * @param {readonly [string, string]} options.headings of its columns
  */
-export function bars({ caption, headings = ["Part", "Amount"] }) {
+export function bars({ caption, headings }) {
   const body = html("tbody");
   const element = html("table", { class: "bars" }, html("caption", { class: "say" }, caption),
     html("thead", { class: "say" }, html("tr", {}, html("th", { scope: "col" }, headings[0]), html("th", { scope: "col" }, headings[1]), html("td"))), body);

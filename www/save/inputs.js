@@ -2,7 +2,7 @@
 /** Every input behind an answer, in the reader's units, with its ± and how it is known. */
 
 import { kindOf, plusMinus, quantity } from "../units.js";
-import { labelOf } from "../frame/words.js";
+import { labelOf } from "../frame/field-words.js";
 import { courseLengthM } from "../state/scenario.js";
 import { book } from "../words/index.js";
 

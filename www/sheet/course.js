@@ -3,7 +3,7 @@
 
 import { uniqueId } from "../parts/html.js";
 import { h } from "../frame/dom.js";
-import { errorWords } from "../frame/words.js";
+import { errorWords } from "../frame/field-words.js";
 import { courseLengthM } from "../state/scenario.js";
 import { book } from "../words/index.js";
 import { findRow, updateRows } from "./groups.js";

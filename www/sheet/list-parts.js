@@ -2,7 +2,7 @@
 /** What the lists of the sheet are made of: parts that are there or not, names, and pieces that are added and removed. */
 
 import { h } from "../frame/dom.js";
-import { labelOf } from "../frame/words.js";
+import { labelOf } from "../frame/field-words.js";
 import { numberRow } from "./number-row.js";
 
 /** @import { Page } from "../frame/page.js" */

@@ -5,7 +5,7 @@ import { numberText, readNumber } from "../parts/number-text.js";
 import { uniqueId } from "../parts/html.js";
 import { boundNumber } from "../frame/bound-number.js";
 import { h } from "../frame/dom.js";
-import { labelOf, rangeWords } from "../frame/words.js";
+import { labelOf, rangeWords } from "../frame/field-words.js";
 import { coreWords } from "../words/core-words.js";
 import { book } from "../words/index.js";
 import { kindOf, plusMinus, quantity, spreadFromDisplay, spreadToDisplay, unitOf } from "../units.js";

@@ -4,6 +4,7 @@ use crate::command::{Outcome, cargo, command, on_path, output_of, run, say};
 use crate::content::{fingerprint, read, write};
 use crate::paths;
 use std::path::{Path, PathBuf};
+use std::process::Stdio;
 
 /// The version of `wasm-bindgen` in Cargo.toml; its test runner must match it.
 const WASM_BINDGEN: &str = "0.2.130";
@@ -227,7 +228,8 @@ fn install(packages: &Packages) -> Outcome {
         } else {
             command(manager)
         };
-        run(call.args(arguments).env("DEBIAN_FRONTEND", "noninteractive"), "")?;
+        // Hundreds of lines of names; what goes wrong is told beside them.
+        run(call.args(arguments).env("DEBIAN_FRONTEND", "noninteractive").stdout(Stdio::null()), "")?;
     }
     Ok(())
 }

@@ -3,6 +3,7 @@
 use crate::command::{Outcome, cargo, command, on_path, run, say};
 use crate::content::{read_text, write};
 use crate::{build, paths, serve, setup};
+use std::path::PathBuf;
 use std::process::ExitCode;
 use std::time::Instant;
 
@@ -152,27 +153,24 @@ fn page() -> Outcome {
 fn browser() -> Outcome {
     build::build()?;
     setup::browser_test_packages()?;
-    let chromium = setup::chromium()?;
-    let server = serve::Server::bind(paths::dist(), 0)?;
-    let address = server.address();
-    server.run_aside();
-    say(&format!("the page is at {address}"));
-    run(
-        command("node")
-            .arg(paths::node_program("playwright"))
-            .args(["test", "--config", "tests/browser/playwright.config.js"])
-            .env("FASTERBY_ADDRESS", address)
-            .env("XTASK", std::env::current_exe().unwrap_or_default())
-            .env("CHROME", chromium),
-        "A test of the page failed in Chromium: see its message above.",
-    )
+    let programs = [("XTASK", std::env::current_exe().unwrap_or_default()), ("CHROME", setup::chromium()?)];
+    playwright("tests/browser", &programs, "A test of the page failed in Chromium: see its message above.")
 }
 
 fn browsers() -> Outcome {
     build::build()?;
     setup::browser_test_packages()?;
-    let (firefox, firefox_driver) = (setup::firefox()?, setup::geckodriver()?);
-    let (webkit_driver, display) = (setup::webkit_driver()?, setup::xvfb()?);
+    let programs = [
+        ("FIREFOX", setup::firefox()?),
+        ("GECKODRIVER", setup::geckodriver()?),
+        ("WEBKIT_DRIVER", setup::webkit_driver()?),
+        ("XVFB", setup::xvfb()?),
+    ];
+    playwright("tests/browsers", &programs, "A test of the page failed in Firefox or in WebKit: see its message above.")
+}
+
+/// Serves the built page while the tests of a folder run, which find programs under the names given.
+fn playwright(folder: &str, programs: &[(&str, PathBuf)], sentence: &str) -> Outcome {
     let server = serve::Server::bind(paths::dist(), 0)?;
     let address = server.address();
     server.run_aside();
@@ -180,12 +178,9 @@ fn browsers() -> Outcome {
     run(
         command("node")
             .arg(paths::node_program("playwright"))
-            .args(["test", "--config", "tests/browsers/playwright.config.js"])
+            .args(["test", "--config", &format!("{folder}/playwright.config.js")])
             .env("FASTERBY_ADDRESS", address)
-            .env("FIREFOX", firefox)
-            .env("GECKODRIVER", firefox_driver)
-            .env("WEBKIT_DRIVER", webkit_driver)
-            .env("XVFB", display),
-        "A test of the page failed in Firefox or in WebKit: see its message above.",
+            .envs(programs.iter().map(|(name, program)| (name, program))),
+        sentence,
     )
 }

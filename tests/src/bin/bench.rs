@@ -33,9 +33,9 @@ fn main() {
     row("finish time, 1,000 points", 100e-6, 5, || ride_s(&hilly, next_w()));
     row("best even effort, flat", 2e-3, 5, || even_s(&flat));
     row("best even effort, 1,000 points", 2e-3, 5, || even_s(&hilly));
-    for (question, with) in questions() {
+    for (question, how, with) in questions() {
         let request = json!({ "scenario": demo(), "with": with }).to_string();
-        row(&format!("ask {question}"), 16e-3, 3, || answered(question, &request));
+        row(&format!("ask {question}{how}"), 16e-3, 3, || answered(question, &request));
     }
     let twenty = json!({ "scenario": demo(), "with": { "candidates": twenty_candidates() } }).to_string();
     row("next gain, 20 candidates, 4 events", 300e-3, 1, || answered("next-gain", &twenty));
@@ -137,12 +137,21 @@ fn demo() -> Value {
         ],
         "riding_position": 1,
         "power": { "long_ride_loss_w": { "value": 22.0, "sd": 10.0, "source": "typical" } },
+        "efforts": efforts(),
         "course": { "out_and_back": true, "bearing_deg": 90.0 },
         "conditions": { "wind_speed_m_s": { "value": 3.0, "sd": 1.0 }, "wind_from_deg": 250.0 }
     })
 }
 
-/// Six positions, one of which fades, for the four usual events in wind.
+/// Six efforts of one rider: invented.
+fn efforts() -> Vec<Value> {
+    [(60, 520), (180, 385), (300, 352), (720, 318), (1200, 306), (3600, 282)]
+        .into_iter()
+        .map(|(duration_s, power_w)| json!({ "duration_s": duration_s, "power_w": power_w }))
+        .collect()
+}
+
+/// Six positions, two of which fade and one lapses, for the four usual events in wind.
 fn six_positions() -> Value {
     let mut scenario = demo();
     let position = |i: u32| {
@@ -150,19 +159,23 @@ fn six_positions() -> Value {
             "cp_factor": { "value": 1.0 - 0.01 * f64::from(i), "sd": 0.01 } })
     };
     let mut positions: Vec<Value> = (0..6).map(position).collect();
+    positions[3]["lapses"] = json!([{ "share": 0.1, "cda_m2": 0.26 }]);
+    positions[4]["fade"] = json!({});
     positions[5]["fade"] = json!({});
     scenario["positions"] = Value::Array(positions);
     scenario
 }
 
-fn questions() -> [(&'static str, Value); 7] {
+/// Questions, how the ride is paced where that matters, and their own parts.
+fn questions() -> [(&'static str, &'static str, Value); 8] {
     [
-        ("speed-for-watts", json!({ "power_w": 250.0 })),
-        ("power-or-drag", json!({ "effort": { "kind": "power", "power_w": 250.0 } })),
-        ("power-or-drag", json!({ "effort": { "kind": "even" } })),
-        ("finish-time", json!({ "effort": { "kind": "even" } })),
-        ("hold-or-fade", json!({ "low": 0, "steady": 1, "effort": { "kind": "even" } })),
-        ("which-position", json!({})),
-        ("leg-room", json!({})),
+        ("speed-for-watts", "", json!({ "power_w": 250.0 })),
+        ("power-or-drag", ", given power", json!({ "effort": { "kind": "power", "power_w": 250.0 } })),
+        ("power-or-drag", ", even effort", json!({ "effort": { "kind": "even" } })),
+        ("finish-time", "", json!({ "effort": { "kind": "even" } })),
+        ("hold-or-fade", "", json!({ "low": 0, "steady": 1, "effort": { "kind": "even" } })),
+        ("power-curve", "", json!({})),
+        ("which-position", "", json!({})),
+        ("leg-room", "", json!({})),
     ]
 }

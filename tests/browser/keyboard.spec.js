@@ -51,36 +51,37 @@ for (const { id, handles } of questions) {
     expect(last("handle")).toBeLessThan(first("fold"));
   });
 
-  test(`${id}: a fold opens and closes by Enter`, async ({ page }) => {
+  test(`${id}: folds, curves and tables by keys alone`, async ({ page }) => {
     await openQuestion(page, id);
-    const fold = page.locator(".folds details").first();
-    await fold.locator("summary").focus();
-    await page.keyboard.press("Enter");
-    await expect(fold).toHaveJSProperty("open", true);
-    await page.keyboard.press("Enter");
-    await expect(fold).toHaveJSProperty("open", false);
-  });
 
-  test(`${id}: every curve can be read point by point with the arrow keys`, async ({ page }) => {
-    await openQuestion(page, id);
-    for (const figure of await page.getByRole("main").locator("figure", { has: page.locator(".reader") }).all()) {
-      const reader = figure.locator(".reader");
-      await reader.focus();
-      await page.keyboard.press("ArrowRight");
-      const first = await figure.locator("figcaption").innerText();
-      await expect(reader).toHaveAttribute("aria-valuetext", /\d/);
-      await page.keyboard.press("ArrowRight");
-      await expect(figure.locator("figcaption")).not.toHaveText(first);
-    }
-  });
+    await test.step("a fold opens and closes by Enter", async () => {
+      const fold = page.locator(".folds details").first();
+      await fold.locator("summary").focus();
+      await page.keyboard.press("Enter");
+      await expect(fold).toHaveJSProperty("open", true);
+      await page.keyboard.press("Enter");
+      await expect(fold).toHaveJSProperty("open", false);
+    });
 
-  test(`${id}: the table says in figures what the chart shows`, async ({ page }) => {
-    await openQuestion(page, id);
-    await page.locator(".folds summary", { hasText: "As a table" }).press("Enter");
-    const table = page.locator(".folds details", { hasText: "As a table" }).getByRole("table");
-    await expect(table.first()).toBeVisible();
-    await expect.poll(() => table.first().getByRole("row").count()).toBeGreaterThan(3);
-    await expect(table.first().locator("caption")).not.toBeEmpty();
+    await test.step("every curve can be read point by point with the arrow keys", async () => {
+      for (const figure of await page.getByRole("main").locator("figure", { has: page.locator(".reader") }).all()) {
+        const reader = figure.locator(".reader");
+        await reader.focus();
+        await page.keyboard.press("ArrowRight");
+        const first = await figure.locator("figcaption").innerText();
+        await expect(reader).toHaveAttribute("aria-valuetext", /\d/);
+        await page.keyboard.press("ArrowRight");
+        await expect(figure.locator("figcaption")).not.toHaveText(first);
+      }
+    });
+
+    await test.step("the table says in figures what the chart shows", async () => {
+      await page.locator(".folds summary", { hasText: "As a table" }).press("Enter");
+      const table = page.locator(".folds details", { hasText: "As a table" }).getByRole("table");
+      await expect(table.first()).toBeVisible();
+      await expect.poll(() => table.first().getByRole("row").count()).toBeGreaterThan(3);
+      await expect(table.first().locator("caption")).not.toBeEmpty();
+    });
   });
 }
 

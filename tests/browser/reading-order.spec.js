@@ -39,49 +39,49 @@ function headingLevels(page) {
 }
 
 for (const { id, title } of questions) {
-  test(`${id} is read from the question to its sentence, its answer, its charts, what it means and its folds`, async ({ page }) => {
+  test(`${id}: what a screen reader meets`, async ({ page }) => {
     await openQuestion(page, id);
-    const all = await lines(page);
-    const landmarks = LANDMARKS.map((landmark) => all.findIndex((line) => landmark.test(line)));
-    expect(landmarks.every((line) => line >= 0)).toBe(true);
-    expect(landmarks).toEqual([...landmarks].sort((a, b) => a - b));
 
-    const main = await lines(page, "main");
-    const found = ORDER.map(([what, pattern]) => ({ what, line: main.findIndex((line) => pattern.test(line)) }));
-    expect(found.filter(({ line }) => line < 0)).toEqual([]);
-    expect(found).toEqual([...found].sort((a, b) => a.line - b.line));
-    expect(main.find((line) => line.includes("[level=1]"))).toContain(title);
-  });
+    await test.step("is read from the question to its sentence, its answer, its charts, what it means and its folds", async () => {
+      const all = await lines(page);
+      const landmarks = LANDMARKS.map((landmark) => all.findIndex((line) => landmark.test(line)));
+      expect(landmarks.every((line) => line >= 0)).toBe(true);
+      expect(landmarks).toEqual([...landmarks].sort((a, b) => a - b));
 
-  test(`${id}: headings go down one level at a time, from a single first one`, async ({ page }) => {
-    await openQuestion(page, id);
-    for (const fold of await page.locator(".folds summary").all()) await fold.click();
-    const levels = await headingLevels(page);
-    expect(levels.filter((level) => level === 1)).toHaveLength(1);
-    expect(levels.filter((level, index) => index > 0 && level > levels[index - 1] + 1)).toEqual([]);
-  });
+      const main = await lines(page, "main");
+      const found = ORDER.map(([what, pattern]) => ({ what, line: main.findIndex((line) => pattern.test(line)) }));
+      expect(found.filter(({ line }) => line < 0)).toEqual([]);
+      expect(found).toEqual([...found].sort((a, b) => a.line - b.line));
+      expect(main.find((line) => line.includes("[level=1]"))).toContain(title);
+    });
 
-  test(`${id}: every chart has a name, and says in a sentence what it shows`, async ({ page }) => {
-    await openQuestion(page, id);
-    const charts = page.getByRole("region", { name: "Charts" }).locator("figure > svg, figure .chart > svg");
-    await expect(charts.first()).toBeVisible();
-    for (const chart of await charts.all()) {
-      await expect(chart).toHaveAccessibleName(/\w/);
-      const told = await chart.locator("desc").first().textContent() ?? "";
-      expect(told).toMatch(/^\S.*\d.*\.$/s);
-      expect(told.length).toBeLessThanOrEqual(MOST_CHARACTERS);
-      await expect(chart).toHaveAccessibleDescription(told);
-    }
-  });
+    await test.step("every chart has a name, and says in a sentence what it shows", async () => {
+      const charts = page.getByRole("region", { name: "Charts" }).locator("figure > svg, figure .chart > svg");
+      await expect(charts.first()).toBeVisible();
+      for (const chart of await charts.all()) {
+        await expect(chart).toHaveAccessibleName(/\w/);
+        const told = await chart.locator("desc").first().textContent() ?? "";
+        expect(told).toMatch(/^\S.*\d.*\.$/s);
+        expect(told.length).toBeLessThanOrEqual(MOST_CHARACTERS);
+        await expect(chart).toHaveAccessibleDescription(told);
+      }
+    });
 
-  test(`${id}: every number, choice and point that can be moved has a name, and says its value with its unit`, async ({ page }) => {
-    await openQuestion(page, id);
-    const main = await lines(page, "main");
-    expect(main.filter((line) => /- (spinbutton|combobox|slider|button|checkbox|textbox)(:|$| \[)/.test(line))).toEqual([]);
-    for (const handle of await page.getByRole("main").getByRole("slider").all()) {
-      if (await handle.evaluate((element) => element.checkVisibility() && element.classList.contains("handle"))) await expect(handle).toHaveAttribute("aria-valuetext", /\d/);
-    }
-    for (const number of await page.locator(".sentence [role=spinbutton]:visible").all()) await expect(number).toHaveAttribute("aria-valuetext", /\d/);
+    await test.step("every number, choice and point that can be moved has a name, and says its value with its unit", async () => {
+      const main = await lines(page, "main");
+      expect(main.filter((line) => /- (spinbutton|combobox|slider|button|checkbox|textbox)(:|$| \[)/.test(line))).toEqual([]);
+      for (const handle of await page.getByRole("main").getByRole("slider").all()) {
+        if (await handle.evaluate((element) => element.checkVisibility() && element.classList.contains("handle"))) await expect(handle).toHaveAttribute("aria-valuetext", /\d/);
+      }
+      for (const number of await page.locator(".sentence [role=spinbutton]:visible").all()) await expect(number).toHaveAttribute("aria-valuetext", /\d/);
+    });
+
+    await test.step("headings go down one level at a time, from a single first one", async () => {
+      for (const fold of await page.locator(".folds summary").all()) await fold.click();
+      const levels = await headingLevels(page);
+      expect(levels.filter((level) => level === 1)).toHaveLength(1);
+      expect(levels.filter((level, index) => index > 0 && level > levels[index - 1] + 1)).toEqual([]);
+    });
   });
 }
 

@@ -83,55 +83,56 @@ for (const { id } of questions) {
     }
   });
 
-  test(`${id}: the saved request gives the saved answer, and its columns are the saved figures`, async ({ page }) => {
+  test(`${id}: what is saved as data`, async ({ page }) => {
     await openQuestion(page, id);
     const fold = await openFold(page);
-    const { name, content } = await saved(page, fold.getByRole("button", { name: "as JSON" }));
-    expect(name).toBe(`fasterby-${id}.json`);
-    const file = JSON.parse(String(content));
-    expect(file.question).toBe(id);
-    const again = await page.evaluate(({ question, request }) => {
-      const plain = (/** @type {string} */ _, /** @type {any} */ value) => (ArrayBuffer.isView(value) ? Array.from(/** @type {Float64Array} */ (value)) : value);
-      return JSON.stringify(/** @type {any} */ (globalThis).fasterby.ask(question, request), plain);
-    }, file);
-    expect(JSON.parse(again)).toEqual(file.answer);
 
-    const buttons = fold.locator("li", { hasText: /^[a-z0-9]+(_[a-z0-9]+)*(, |CSV)/ }).getByRole("button");
-    const tables = columnTables(file.answer.columns);
-    await expect(buttons).toHaveCount(tables.length);
-    for (const [index, { rows }] of tables.entries()) {
-      const [head, ...body] = parsed(String((await saved(page, buttons.nth(index))).content));
-      expect(head).toEqual(rows[0]);
-      expect(body.map((row) => row.map(Number))).toEqual(rows.slice(1));
-      for (const name of head) if (file.answer.columns[name].length === body.length) expect(body.map((row) => Number(row[head.indexOf(name)]))).toEqual(file.answer.columns[name]);
-    }
-  });
+    await test.step("the saved request gives the saved answer, and its columns are the saved figures", async () => {
+      const { name, content } = await saved(page, fold.getByRole("button", { name: "as JSON" }));
+      expect(name).toBe(`fasterby-${id}.json`);
+      const file = JSON.parse(String(content));
+      expect(file.question).toBe(id);
+      const again = await page.evaluate(({ question, request }) => {
+        const plain = (/** @type {string} */ _, /** @type {any} */ value) => (ArrayBuffer.isView(value) ? Array.from(/** @type {Float64Array} */ (value)) : value);
+        return JSON.stringify(/** @type {any} */ (globalThis).fasterby.ask(question, request), plain);
+      }, file);
+      expect(JSON.parse(again)).toEqual(file.answer);
 
-  test(`${id}: every table is saved with a name for each column of figures`, async ({ page }) => {
-    await openQuestion(page, id);
-    const fold = await openFold(page);
-    const buttons = fold.getByRole("heading", { name: "Tables" }).locator("+ ul").getByRole("button");
-    expect(await buttons.count()).toBeGreaterThan(0);
-    for (const button of await buttons.all()) {
-      const { name, content } = await saved(page, button);
-      expect(name).toMatch(new RegExp(`^fasterby-${id}-[a-z0-9-]+\\.csv$`));
-      const [head, ...body] = parsed(String(content).replace(/^\ufeff/, ""));
-      expect(body.length).toBeGreaterThan(0);
-      for (const row of body) expect(row).toHaveLength(head.length);
-      head.forEach((heading, column) => {
-        if (body.some((row) => /^[+-]?[\d.]+$/.test(row[column]))) expect(heading).not.toBe("");
-      });
-    }
-  });
-
-  for (const format of ["A4", "Letter"]) {
-    test(`${id} fits on one page of ${format}, inputs and link and all`, async ({ page }) => {
-      await openQuestion(page, id);
-      await ready(page);
-      const pdf = (await page.pdf({ format })).toString("latin1");
-      expect(pdf.match(/\/Type\s*\/Page\b(?!s)/g)).toHaveLength(1);
+      const buttons = fold.locator("li", { hasText: /^[a-z0-9]+(_[a-z0-9]+)*(, |CSV)/ }).getByRole("button");
+      const tables = columnTables(file.answer.columns);
+      await expect(buttons).toHaveCount(tables.length);
+      for (const [index, { rows }] of tables.entries()) {
+        const [head, ...body] = parsed(String((await saved(page, buttons.nth(index))).content));
+        expect(head).toEqual(rows[0]);
+        expect(body.map((row) => row.map(Number))).toEqual(rows.slice(1));
+        for (const name of head) if (file.answer.columns[name].length === body.length) expect(body.map((row) => Number(row[head.indexOf(name)]))).toEqual(file.answer.columns[name]);
+      }
     });
-  }
+
+    await test.step("every table is saved with a name for each column of figures", async () => {
+      const buttons = fold.getByRole("heading", { name: "Tables" }).locator("+ ul").getByRole("button");
+      expect(await buttons.count()).toBeGreaterThan(0);
+      for (const button of await buttons.all()) {
+        const { name, content } = await saved(page, button);
+        expect(name).toMatch(new RegExp(`^fasterby-${id}-[a-z0-9-]+\\.csv$`));
+        const [head, ...body] = parsed(String(content).replace(/^\ufeff/, ""));
+        expect(body.length).toBeGreaterThan(0);
+        for (const row of body) expect(row).toHaveLength(head.length);
+        head.forEach((heading, column) => {
+          if (body.some((row) => /^[+-]?[\d.]+$/.test(row[column]))) expect(heading).not.toBe("");
+        });
+      }
+    });
+  });
+
+  test(`${id} fits on one page of A4 and of Letter, inputs and link and all`, async ({ page }) => {
+    await openQuestion(page, id);
+    await ready(page);
+    for (const format of ["A4", "Letter"]) {
+      const pdf = (await page.pdf({ format })).toString("latin1");
+      expect(pdf.match(/\/Type\s*\/Page\b(?!s)/g), format).toHaveLength(1);
+    }
+  });
 }
 
 /** Waits until what a printed page adds has been loaded, and makes it. @param {Page} page */

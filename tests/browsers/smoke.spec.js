@@ -43,6 +43,8 @@ async function open(browser, url) {
   // The driver may answer before the page is there; a blank one has no storage, and one that is left answers nothing.
   await eventually(() => browser.evaluate(() => {
     if (location.href === "about:blank") return false;
+    // A page that is left keeps its numbers once more.
+    Storage.prototype.setItem = () => undefined;
     localStorage.clear();
     return true;
   }).catch(() => false), `The way to ${url}`);
@@ -117,6 +119,7 @@ test("the odds of a difference are counted beside the page", async ({ browser })
 test("a link to numbers opens them", async ({ browser }) => {
   const { id, number } = questions[0];
   await open(browser, `${ADDRESS}#${id}`);
+  expect(await browser.evaluate(() => location.hash)).toBe(`#${id}`);
   await type(browser, number.name, number.typed + TAB);
   await expect.poll(() => browser.evaluate(() => location.hash)).toContain("/");
   const link = await browser.evaluate(() => location.href);

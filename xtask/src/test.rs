@@ -92,7 +92,7 @@ fn rust() -> Outcome {
 
 fn doc() -> Outcome {
     run(
-        cargo().args(["test", "--quiet", "--workspace", "--doc"]),
+        cargo().args(["test", "--quiet", "--workspace", "--exclude", "xtask", "--doc"]),
         "An example in the documentation failed: see its message above.",
     )
 }

@@ -22,7 +22,6 @@ const FRAME_MS = 1000 / 60;
 const BOUND_MS = { edit: 16, slow_edit: 50, even_effort: 2, draws_steady: 10, draws_along_a_course: 150, draws_of_six: 300, best_set: 300 };
 
 const even = { kind: "even" };
-const positions = [{ cda_m2: 0.235 }, { cda_m2: 0.255 }];
 const drawn = { draws: 10_000, effort: { kind: "power", power_w: 250 } };
 
 /** Rolling hills with a bearing that turns, in wind: invented. @param {number} segments */
@@ -35,6 +34,18 @@ function hills(segments) {
   return { course: { kind: "profile", points }, conditions: { wind_speed_m_s: 4, wind_from_deg: 250 } };
 }
 
+/** Two positions, the lower of which fades, in wind: invented. */
+const twoPositions = {
+  positions: [
+    { cda_m2: { value: 0.228, sd: 0.008 }, fade: {}, cp_factor: { value: 0.98, sd: 0.01 } },
+    { cda_m2: { value: 0.242, sd: 0.008 } },
+  ],
+  riding_position: 1,
+  power: { long_ride_loss_w: { value: 22, sd: 10, source: "typical" } },
+  course: { out_and_back: true, bearing_deg: 90 },
+  conditions: { wind_speed_m_s: { value: 3, sd: 1 }, wind_from_deg: 250 },
+};
+
 /** Six positions, two of which fade and one lapses, for the four usual events in wind: invented. */
 const sixPositions = {
   riding_position: 1,
@@ -44,22 +55,28 @@ const sixPositions = {
     ...(i > 3 ? { fade: {} } : {}),
     ...(i === 3 ? { lapses: [{ share: 0.1, cda_m2: 0.26 }] } : {}),
   })),
-  course: { out_and_back: true, bearing_deg: 90 },
-  conditions: { wind_speed_m_s: { value: 3, sd: 1 }, wind_from_deg: 250 },
+  course: twoPositions.course,
+  conditions: twoPositions.conditions,
 };
 /** The page asks for its draws in so many lots. */
 const LOTS = 4;
 
-/** Twenty changes of several kinds, two of which exclude each other: invented. */
+/** @param {string} field @param {number} value */
+const share = (field, value) => ({ field, share: { value, sd: 0.3 * Math.abs(value) } });
+/** @param {number} count @param {(i: number) => object[]} changes */
+const several = (count, changes) => Array.from({ length: count }, (_, i) => changes(i));
+
+/** Twenty changes of many kinds, two of which exclude each other, as natively: invented. */
 const twentyCandidates = [
-  ...Array.from({ length: 12 }, (_, i) => ["positions.cda_m2", -0.005 - 0.003 * i]),
-  ...Array.from({ length: 4 }, (_, i) => ["power.cp_w", 0.012 * (i + 1)]),
-  ["bike.rolling_coefficient", -0.06],
-  ["bike.rolling_coefficient", -0.12],
-  ["bike.drivetrain_efficiency", 0.004],
-  ["rider.total_mass_kg", -0.012],
-].map(([field, value], i) => ({
-  changes: [{ field, share: { value, sd: 0.3 * Math.abs(Number(value)) } }],
+  ...several(9, (i) => [share("positions.cda_m2", -0.005 - 0.004 * i)]),
+  ...several(3, (i) => [share("positions.cda_m2", -0.012 * (i + 1)), share("power.cp_w", -0.006 * (i + 1))]),
+  ...several(3, (i) => [share("power.cp_w", 0.012 * (i + 1))]),
+  ...several(2, (i) => [share("bike.rolling_coefficient", -0.06 * (i + 1))]),
+  [share("bike.drivetrain_efficiency", 0.004)],
+  [share("rider.total_mass_kg", -0.012)],
+  [{ use_position: 0 }],
+].map((changes, i) => ({
+  changes,
   chance: 0.4 + 0.03 * i,
   money: 17 * ((7 * i) % 11),
   hours_once: 1.5 * ((5 * i) % 7),
@@ -74,12 +91,12 @@ const timed = [
   { name: "speed for watts", question: "speed-for-watts", request: { with: { power_w: 250 } } },
   { name: "finish time, best even effort", question: "finish-time", request: { with: { effort: even } }, bound: BOUND_MS.even_effort },
   { name: "power or drag, best even efforts", question: "power-or-drag", request: { with: { effort: even } } },
-  { name: "hold or fade, best even efforts", question: "hold-or-fade", request: { scenario: { positions }, with: { low: 0, steady: 1, effort: even } } },
+  { name: "hold or fade, best even efforts", question: "hold-or-fade", request: { scenario: twoPositions, with: { low: 0, steady: 1, effort: even } } },
   { name: "which position, six of them", question: "which-position", request: { scenario: sixPositions } },
   { name: "power curve, six efforts", question: "power-curve", request: { scenario: { efforts } } },
   { name: "leg room", question: "leg-room", request: {} },
-  { name: "next gain, 20 candidates, 4 events", question: "next-gain", request: { scenario: sixPositions, with: { candidates: twentyCandidates, money: 400, hours_per_week: 2 } }, bound: BOUND_MS.best_set },
-  { name: `10,000 draws of six positions, in ${LOTS} lots`, question: "which-position", request: { scenario: sixPositions, with: { draws: 10_000 / LOTS } }, lots: LOTS, bound: BOUND_MS.draws_of_six },
+  { name: "next gain, 20 candidates, 4 events", question: "next-gain", request: { scenario: twoPositions, with: { candidates: twentyCandidates } }, bound: BOUND_MS.best_set },
+  { name: `10,000 draws of six positions, in ${LOTS} lots`, question: "which-position", request: { scenario: sixPositions, with: { part: "draws", draws: 10_000 / LOTS } }, lots: LOTS, bound: BOUND_MS.draws_of_six },
   { name: "10,000 draws of power or drag, steady", question: "power-or-drag", request: { scenario: { start: "rolling" }, with: drawn }, bound: BOUND_MS.draws_steady },
   { name: "10,000 draws of power or drag, 100 segments", question: "power-or-drag", request: { scenario: hills(100), with: drawn }, bound: BOUND_MS.draws_along_a_course },
 ];

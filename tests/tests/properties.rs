@@ -1288,6 +1288,10 @@ fn draws_of_positions_add_up_and_do_not_mind_their_order() {
         let rest = json!({ "draws": 300, "reference": 0, "so_far": half["drawn"]["tally"] });
         let parts = ask(&scenario, rest);
         prop_assert_eq!(&parts["drawn"]["draws"], &json!(600));
+        let alone = ask(&scenario, json!({ "draws": 600, "reference": 0, "part": "draws" }));
+        prop_assert_eq!(&alone["drawn"], &whole["drawn"]);
+        prop_assert_eq!(&alone["choices"], &whole["choices"]);
+        prop_assert_eq!(&alone["events"], &json!([]));
         for (event, other) in
             [0, 1, 2, 3].map(|event| (&whole["drawn"]["events"][event], &parts["drawn"]["events"][event]))
         {

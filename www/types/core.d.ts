@@ -2503,6 +2503,10 @@ distance_m?: number,
  */
 cda_correlation: number, 
 /**
+ * How much of it to answer.
+ */
+part: Wanted, 
+/**
  * How many draws of the comparison to take; none if left out.
  */
 draws: number, 
@@ -2515,6 +2519,8 @@ seed: number,
  */
 so_far?: Tally, };
 
+export type Wanted = "all" | "draws";
+
 export type WhichPositionAnswer = { 
 /**
  * The choices.
@@ -2525,7 +2531,7 @@ choices: Array<PositionChoice>,
  */
 reference: number, 
 /**
- * What they give at each event of the scenario.
+ * What they give at each event of the scenario. This and all else that is not of the draws is empty if they alone were asked for.
  */
 events: Array<AtDistance>, 
 /**

@@ -19,6 +19,18 @@ use crate::scenario::{Ridden, Scenario, position_index};
 use crate::solve::{gauss_points, interpolate, root, spaced_log, within};
 use crate::steady_ride::{PIECE_M, SteadyClock};
 
+/// How much of the question is answered.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Deserialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(rename_all = "snake_case")]
+pub enum Wanted {
+    /// All of it.
+    #[default]
+    All,
+    /// The draws alone, for whoever has the rest already.
+    Draws,
+}
+
 /// What the question takes. Every ride is the best even effort in its position.
 #[derive(Clone, Debug, Deserialize)]
 #[cfg_attr(feature = "types", derive(ts_rs::TS))]
@@ -37,6 +49,8 @@ pub struct With {
     /// How the errors of the positions' drag areas go together, from 0 to 1: nearly 1 for guesses about one rider, or where one
     /// test measured them all, since its error of scale is common to them.
     pub cda_correlation: f64,
+    /// How much of it to answer.
+    pub part: Wanted,
     /// How many draws of the comparison to take; none if left out.
     pub draws: u32,
     /// The seed of the draws.
@@ -54,6 +68,7 @@ impl Default for With {
             reference: None,
             distance_m: None,
             cda_correlation: bounds::CDA_CORRELATION.default,
+            part: Wanted::default(),
             draws: 0,
             seed: 1,
             so_far: None,
@@ -225,7 +240,7 @@ pub struct Answer {
     pub choices: Vec<PositionChoice>,
     /// The one that the others are compared with, by its place in `choices`.
     pub reference: usize,
-    /// What they give at each event of the scenario.
+    /// What they give at each event of the scenario. This and all else that is not of the draws is empty if they alone were asked for.
     pub events: Vec<AtDistance>,
     /// And at the distance asked for, where it can be ridden.
     pub reading: Option<AtDistance>,
@@ -308,6 +323,10 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
         (0, None) => None,
         (draws, so_far) => Some(board.counted(shape, reference, draws, with.seed, so_far)?),
     };
+    let choices = rides.iter().zip(&setups).map(|(ride, setup)| choice(*ride, setup)).collect();
+    if with.part == Wanted::Draws {
+        return Ok(Answer::of_draws(choices, reference, drawn, warnings));
+    }
     let reading_at = board.spots.len();
     let reading_m = with.distance_m.filter(|&distance_m| board.row(&setups, distance_m));
     let curve = Curve::new(&setups, &scenario, reference);
@@ -330,7 +349,7 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
         scenario.events.iter().enumerate().map(|(event, at)| over(event * count, at.distance_m)).collect();
     warnings.extend(long_ride_doubt(&setups, &board.spots));
     Ok(Answer {
-        choices: rides.iter().zip(&setups).map(|(ride, setup)| choice(*ride, setup)).collect(),
+        choices,
         reference,
         reading: reading_m.map(|distance_m| over(reading_at, distance_m)),
         crossovers: crossovers
@@ -346,6 +365,29 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
         columns: curve.columns(&spread, doubts_at, &doubt_m, reference, count),
         events,
     })
+}
+
+impl Answer {
+    fn of_draws(
+        choices: Vec<PositionChoice>,
+        reference: usize,
+        drawn: Option<CountedDraws>,
+        warnings: Vec<Warning>,
+    ) -> Self {
+        Self {
+            choices,
+            reference,
+            events: Vec::new(),
+            reading: None,
+            crossovers: Vec::new(),
+            costs: Vec::new(),
+            lower_bars: Vec::new(),
+            published: [POLANCO, FAULKNER],
+            drawn,
+            warnings,
+            columns: Columns::default(),
+        }
+    }
 }
 
 /// The choices in the order of the scenario, and which of them is the reference.

@@ -87,22 +87,22 @@ pub fn even_from(clock: &dyn Clock, setup: &Setup, guess_w: f64) -> Result<Paced
 /// Secant steps on `S(T(P)) − P`. Power and time at its root are read off the line through the last two rides, at `P₀` and
 /// `P₁`. What the line leaves is `T''/2 · (P − P₀)(P − P₁)`; time is between `P^−⅓` (drag alone) and `1/P` (a climb), so that
 /// this is at most `T · (P − P₀)(P − P₁)/P²`. The map is a strong contraction (a percent of power moves the time by a third
-/// of a percent, and that the sustainable power by a few hundredths), so from a guess within a few percent it takes two
-/// rides to 1e-6, three to 1e-9 and four to 1e-14; after 30 the bracket between the slowest and the fastest is searched. Where
+/// of a percent, and that the sustainable power by a few hundredths), so from a guess within half a percent it takes two
+/// rides to about 1e-7, three to 1e-11 and four to 1e-14; after 30 the bracket between the slowest and the fastest is searched. Where
 /// the last two rides lie on either side of the relation's kink, the line leaves a few hundredths of the last step instead.
 ///
 /// # Errors
 /// [`NoEffort::Stalls`], [`NoEffort::NothingSustainable`].
 pub fn even_within(clock: &dyn Clock, setup: &Setup, guess_w: f64, accuracy: f64) -> Result<Paced, NoEffort> {
     let ridden = |power_w: f64| -> Result<Ridden, NoEffort> {
-        if power_w <= 0.0 {
+        if power_w.is_nan() || power_w <= 0.0 {
             return Err(NoEffort::NothingSustainable);
         }
         let time_s = clock.time_s(setup, power_w)?;
         Ok(Ridden { power_w, time_s, gap_w: setup.power.sustainable_w(time_s) - power_w })
     };
     let mut before = ridden(guess_w)?;
-    let mut now = ridden(guess_w + before.gap_w)?;
+    let mut now = ridden(on_the_way_w(setup, &before))?;
     for _ in 0..SECANT_STEPS {
         let apart_w = now.power_w - before.power_w;
         if apart_w == 0.0 || now.gap_w == 0.0 {
@@ -122,6 +122,16 @@ pub fn even_within(clock: &dyn Clock, setup: &Setup, guess_w: f64, accuracy: f64
     let gap = |power_w: f64| ridden(power_w).map_or(1.0, |ridden| ridden.gap_w);
     let power_w = root(gap, POWERS_W.0, POWERS_W.1, 1e-12).map_err(|_| NoEffort::NothingSustainable)?;
     Ok(Paced { power_w, time_s: clock.time_s(setup, power_w)? })
+}
+
+/// The power that the relation allows for the time that it would give, if time fell as it usually does on the flat.
+fn on_the_way_w(setup: &Setup, ridden: &Ridden) -> f64 {
+    const ELASTICITY: f64 = 0.36;
+    const STEPS: usize = 2;
+    let allowed_w = ridden.power_w + ridden.gap_w;
+    (0..STEPS).fold(allowed_w, |power_w, _| {
+        setup.power.sustainable_w(ridden.time_s * (ridden.power_w / power_w).powf(ELASTICITY))
+    })
 }
 
 /// A ride at an even power, and by how much the power–duration relation allows more than that power for its time.

@@ -285,9 +285,8 @@ pub struct Columns {
     pub hours: Column,
 }
 
-/// Relative accuracy of the finish times that the search for the best set rides: a tenth of that of the polynomials they are
-/// read off.
-const EVEN_ACCURACY: f64 = 1e-8;
+/// Relative accuracy of the finish times that the search for the best set rides: that of the polynomials they are read off.
+const EVEN_ACCURACY: f64 = 1e-7;
 /// Sets that save the same to this are worth the same, s.
 const TIE_S: f64 = 1e-3;
 /// Times of the search at all points together are no more than what one request can carry back.
@@ -636,8 +635,8 @@ impl<'a> Season<'a> {
             (Box::new(SteadyClock::default()), TIME_ACCURACY)
         };
         let until = (times.len() + rides.max(1)).min(of);
-        // A ride's power is close to that of the point before.
-        let mut guesses_w: Vec<f64> = self.columns.iter().map(|(event, _)| self.events[*event].now.power_w).collect();
+        // A ride takes about as long as that of the point before, and its own relation says what power that allows.
+        let mut before_s: Vec<f64> = self.columns.iter().map(|(event, _)| self.events[*event].now.time_s).collect();
         while times.len() < until {
             let numbers = subsets::numbers(&parts.parts, times.len() / columns);
             let column = times.len() % columns;
@@ -646,11 +645,12 @@ impl<'a> Season<'a> {
             let moved = self.plan.at(&event.scenario, &parts, &numbers);
             let mut setup = self.setup(event, &moved)?;
             setup.power = branch.along(setup.power);
-            let ridden = even_within(clock.as_ref(), &setup, guesses_w[column], accuracy).map_err(|_| {
+            let guess_w = setup.power.sustainable_w(before_s[column]).max(1.0);
+            let ridden = even_within(clock.as_ref(), &setup, guess_w, accuracy).map_err(|_| {
                 let message = "Together these changes leave a ride that cannot be ridden.";
                 Error::impossible("with.candidates", message)
             })?;
-            guesses_w[column] = ridden.power_w;
+            before_s[column] = ridden.time_s;
             times.push(ridden.time_s);
         }
         let best = if until < of { None } else { Some(self.best(&parts, items, limits, &times)?) };

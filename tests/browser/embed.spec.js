@@ -346,6 +346,14 @@ test.describe("on a German page", () => {
   });
 });
 
+test("a frame has its height also where the script for it comes late", async ({ page, host, ours }) => {
+  const policy = policyFor(ours, [`script-src ${ours}`, `frame-src ${ours}`]);
+  await host.show(page, `<iframe id="frame" src="${ours}/embed/frame.html#power-or-drag" title="More power, or less drag?" width="100%" height="300"></iframe>`, { policy });
+  await expect(page.frameLocator("#frame").locator(".odds")).toContainText("of 100 draws");
+  await page.evaluate((src) => document.head.append(Object.assign(document.createElement("script"), { type: "module", src })), `${ours}/frame-height.js`);
+  await expect.poll(() => page.locator("#frame").evaluate((frame) => Number(frame.getAttribute("height")))).toBeGreaterThan(1000);
+});
+
 test("a frame shows the question, asks for its height, and only its own word is taken", async ({ page, host, ours }) => {
   const policy = policyFor(ours, [`script-src ${ours}`, `frame-src ${ours}`]);
   await host.show(page, `<script type="module" src="${ours}/frame-height.js"></script>

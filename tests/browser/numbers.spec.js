@@ -1,7 +1,7 @@
 // @ts-check
 /** A number in a sentence: typed, stepped, dragged, refused, taken back. */
 
-import { answerText, complaint, expect, look, number, openQuestion, test, tool } from "./support/page.js";
+import { answerText, complaint, expect, found, look, number, openQuestion, test, tool } from "./support/page.js";
 import { questions } from "./support/questions.js";
 
 /** @import { Page } from "@playwright/test" */
@@ -41,6 +41,7 @@ for (const { id, number: given } of questions) {
       await change(page, given);
 
       await expect.poll(() => answerText(page)).not.toBe(before.answer);
+      await found(page);
       const after = await look(page);
       expect(after.drawing).not.toBe(before.drawing);
       const valueAfter = await number(page, given.name).inputValue();

@@ -11,3 +11,8 @@ addEventListener("message", ({ origin, source, data }) => {
   const frame = [...document.querySelectorAll("iframe")].find(({ contentWindow }) => contentWindow === source);
   if (frame) frame.height = String(height_px);
 });
+
+// Those that told it before there was somebody to listen tell it again.
+for (const { src, contentWindow } of document.querySelectorAll("iframe")) {
+  if (src.startsWith(`${ORIGIN}/`)) contentWindow?.postMessage({ type: "fasterby-height-wanted" }, "*");
+}

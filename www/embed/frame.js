@@ -15,7 +15,11 @@ addEventListener("hashchange", readAddress);
 document.body.append(place);
 
 // The height is no secret, and which page is around is not known here.
-new ResizeObserver(() => {
+function tellHeight() {
   const height_px = Math.ceil(place.getBoundingClientRect().height);
   if (parent !== window) parent.postMessage({ type: "fasterby-height", height_px }, "*");
-}).observe(place);
+}
+new ResizeObserver(tellHeight).observe(place);
+addEventListener("message", ({ source, data }) => {
+  if (source === parent && data?.type === "fasterby-height-wanted") tellHeight();
+});

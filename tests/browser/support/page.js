@@ -44,6 +44,11 @@ export async function open(page, hash = "") {
 export async function openQuestion(page, id) {
   await open(page, `#${id}`);
   await expect(page.locator("#host")).toHaveAttribute("data-question", id);
+  await found(page);
+}
+
+/** Waits until what a question searches for is found. @param {Page} page */
+export async function found(page) {
   await expect(page.locator("#host [data-searching]")).toHaveCount(0);
 }
 

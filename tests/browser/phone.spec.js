@@ -33,7 +33,7 @@ test.describe("in the hand", () => {
       const modes = await page.locator(".sentence input:visible[role=spinbutton]").evaluateAll((fields) => fields.map((field) => field.getAttribute("inputmode")));
       expect(modes.length).toBeGreaterThan(0);
       for (const mode of modes) expect(["decimal", "numeric", "text"]).toContain(mode);
-      for (const box of await page.locator("svg [role=slider]").evaluateAll((handles) => handles.map((handle) => handle.getBoundingClientRect().height))) expect(box).toBeGreaterThanOrEqual(HANDLE_PX);
+      for (const box of await page.locator("svg [role=slider]").evaluateAll((handles) => handles.map((handle) => Math.round(handle.getBoundingClientRect().height)))) expect(box).toBeGreaterThanOrEqual(HANDLE_PX);
     });
   }
 

@@ -88,8 +88,9 @@ pub fn even_from(clock: &dyn Clock, setup: &Setup, guess_w: f64) -> Result<Paced
 /// `P₁`. What the line leaves is `T''/2 · (P − P₀)(P − P₁)`; time is between `P^−⅓` (drag alone) and `1/P` (a climb), so that
 /// this is at most `T · (P − P₀)(P − P₁)/P²`. The map is a strong contraction (a percent of power moves the time by a third
 /// of a percent, and that the sustainable power by a few hundredths), so from a guess within half a percent it takes two
-/// rides to about 1e-7, three to 1e-11 and four to 1e-14; after 30 the bracket between the slowest and the fastest is searched. Where
-/// the last two rides lie on either side of the relation's kink, the line leaves a few hundredths of the last step instead.
+/// rides to about 1e-7, three to 1e-11 and four to 1e-14; after 30 the bracket between the slowest and the fastest is
+/// searched. Where the last two rides lie on either side of the relation's kink, the line leaves a few hundredths of the last
+/// step instead.
 ///
 /// # Errors
 /// [`NoEffort::Stalls`], [`NoEffort::NothingSustainable`].

@@ -10,6 +10,7 @@ import { isPhrase, textsOf, wordsOf } from "./support/said.js";
 /**
  * @typedef {object} Spoken
  * @property {string} language
+ * @property {Record<string, string>} titles of the questions
  * @property {string} sentence how the sentence of power or drag begins
  * @property {RegExp} faster a difference
  * @property {string} inputs the heading of the inputs on paper
@@ -19,12 +20,14 @@ import { isPhrase, textsOf, wordsOf } from "./support/said.js";
 const SPOKEN = {
   "de-DE": {
     language: "de",
+    titles: { "speed-for-watts": "Welches Tempo bringen meine Watt?", "power-or-drag": "Mehr Leistung oder weniger Luftwiderstand?", "hold-or-fade": "Lohnt sich eine schnellere Haltung, die ich nicht halten kann?", "finish-time": "Wie lange werde ich brauchen?" },
     sentence: "Über",
     faster: /schneller um \d/,
     inputs: "Was hineinging",
   },
   "fr-FR": {
     language: "fr",
+    titles: { "speed-for-watts": "Quelle vitesse donnent mes watts ?", "power-or-drag": "Plus de puissance, ou moins de traînée ?", "hold-or-fade": "Une position plus rapide vaut-elle la peine si je ne la tiens pas ?", "finish-time": "Combien de temps me faudra-t-il ?" },
     sentence: "Sur",
     faster: /plus rapide de \d/,
     inputs: "Données d’entrée",
@@ -50,9 +53,16 @@ async function folded(page) {
   if (await page.locator('[data-fold="site"]').count()) await expect(page.locator('[data-fold="site"] textarea').first()).toBeAttached();
 }
 
-for (const [locale, { language, sentence, faster, inputs }] of Object.entries(SPOKEN)) {
+for (const [locale, { language, titles, sentence, faster, inputs }] of Object.entries(SPOKEN)) {
   test.describe(`in ${language}`, () => {
     test.use({ locale });
+
+    test("the questions are asked in it", async ({ page }) => {
+      for (const [id, title] of Object.entries(titles)) {
+        await openQuestion(page, id);
+        await expect(page.getByRole("heading", { level: 1 })).toHaveText(title);
+      }
+    });
 
     test("every step of the story, and what the reader changed, is told in it", async ({ page, browser }) => {
       await open(page, "#start-here");

@@ -54,7 +54,7 @@ const EMPTY: f64 = 1e-6;
 /// Two finish times of the same ride reached from other guesses, s.
 const SAME_TIME_S: f64 = 1e-5;
 /// Share of a spread that hangs on what was asked before: the steady clock starts from the speeds of its last ride.
-const SAME_SPREAD: f64 = 1e-4;
+const SAME_SPREAD: f64 = 5e-5;
 /// How closely a clock of steady speeds follows the move of a finish time: about a percent, several on short roads.
 const STEADY_CLOCK: f64 = 0.06;
 /// A clock of steady speeds has no memory that its answers show, beyond the accuracy of its two steps of Newton's method.

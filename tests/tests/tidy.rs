@@ -175,7 +175,7 @@ fn nothing_names_a_folder_of_the_machine() {
     for path in written("") {
         let text = text(&path);
         for folder in &folders {
-            // Part of a longer path, such as `../work/`, is a folder of the house.
+            // Part of a longer path is a folder of the house.
             let begins = |at: usize| {
                 let before = text[..at].chars().next_back();
                 !before.is_some_and(|c| c.is_alphanumeric() || "._-/*".contains(c))

@@ -2531,7 +2531,8 @@ choices: Array<PositionChoice>,
  */
 reference: number, 
 /**
- * What they give at each event of the scenario. This and all else that is not of the draws is empty if they alone were asked for.
+ * What they give at each event of the scenario. This and all else that is not of the draws is empty if they alone were
+ * asked for.
  */
 events: Array<AtDistance>, 
 /**

@@ -240,7 +240,8 @@ pub struct Answer {
     pub choices: Vec<PositionChoice>,
     /// The one that the others are compared with, by its place in `choices`.
     pub reference: usize,
-    /// What they give at each event of the scenario. This and all else that is not of the draws is empty if they alone were asked for.
+    /// What they give at each event of the scenario. This and all else that is not of the draws is empty if they alone were
+    /// asked for.
     pub events: Vec<AtDistance>,
     /// And at the distance asked for, where it can be ridden.
     pub reading: Option<AtDistance>,

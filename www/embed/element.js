@@ -1,12 +1,11 @@
 // @ts-check
-/** `<faster-by question="power-or-drag">…</faster-by>`: keeps room for a question, and loads it when it comes near the window. */
+/** `<faster-by question="power-or-drag">…</faster-by>`: keeps room for a question, and loads it, with all that shows it, when it comes near the window. */
 
-import { book, languageOf, languageTag, open, speak } from "../words/index.js";
+import { languageOf } from "../words/languages.js";
 import { roomFor } from "./room.js";
 
 /** How far outside the window a place begins to load. */
 const NEAR = "600px";
-const words = book("embed");
 const ATTRIBUTES = ["question", "scenario", "with", "state", "units", "change", "theme", "lang"];
 
 const BASE = `
@@ -17,21 +16,11 @@ const BASE = `
 .why { font: .875em/1.5 system-ui, sans-serif; }
 `;
 
-/** The places that are shown or being loaded. One script speaks one language: that of the place that came first. @type {Set<Element>} */
-const places = new Set();
-/** @type {Promise<void>} */
-let spoken = Promise.resolve();
+/** What shows a question, once it is loaded. @type {typeof import("./place.js") | undefined} */
+let shows;
 
 /** The language of a place: its own, or that of the page around it, or the visitor's. @param {Element} place */
 const languageFor = (place) => languageOf([place.closest("[lang]")?.getAttribute("lang"), ...navigator.languages]);
-
-/** Speaks the language of a place, unless others are there already. @param {Element} place */
-function speakFor(place) {
-  const isAlone = [...places].every((other) => other === place);
-  places.add(place);
-  if (isAlone) spoken = speak(languageFor(place));
-  return spoken.then(() => open("embed"));
-}
 
 class FasterBy extends HTMLElement {
   static observedAttributes = ATTRIBUTES;
@@ -74,7 +63,7 @@ class FasterBy extends HTMLElement {
     this.#watch?.disconnect();
     this.#near = false;
     this.#turn += 1;
-    places.delete(this);
+    shows?.leave(this);
     this.#clear();
   }
 
@@ -102,10 +91,12 @@ class FasterBy extends HTMLElement {
     await null;
     if (!wanted()) return;
     try {
-      const [{ show }] = await Promise.all([import("./place.js"), speakFor(this)]);
+      shows = await import("./place.js");
+      if (!wanted()) return;
+      await shows.speakFor(this, languageFor(this));
       if (!wanted()) return;
       this.#clear();
-      const takeAway = await show(this, this.#room, wanted);
+      const takeAway = await shows.show(this, this.#room, wanted);
       if (!wanted()) return takeAway();
       this.#takeAway = takeAway;
     } catch (error) {
@@ -113,18 +104,10 @@ class FasterBy extends HTMLElement {
     }
   }
 
-  /** The fallback stays, and a line below says why; without its words there is none. @param {string} why */
+  /** The fallback stays, and a line below says why, where there are words for it. @param {string} why */
   #say(why) {
     this.#clear();
-    this.#room.replaceChildren(document.createElement("slot"));
-    if (!words.has("cannotShow")) return;
-    const line = document.createElement("p");
-    line.className = "why";
-    line.setAttribute("part", "why");
-    line.setAttribute("role", "note");
-    line.lang = languageTag();
-    line.textContent = words("cannotShow", { why });
-    this.#room.append(line);
+    this.#room.replaceChildren(document.createElement("slot"), ...(shows?.whyNot(why) ?? []));
   }
 }
 

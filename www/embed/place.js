@@ -19,6 +19,8 @@ import { GROUND, placeStyle, REM } from "./style.js";
 
 /** @import { State } from "../state/history.js" */
 
+export { leave, speakFor } from "./spoken.js";
+
 const words = book("embed");
 /** The address of the whole page. */
 const PAGE = new URL("./", import.meta.url);
@@ -128,6 +130,11 @@ export async function show(element, room, wanted) {
     view.destroy();
     if (ground.parentNode === room) room.replaceChildren(document.createElement("slot"));
   };
+}
+
+/** A line that says why a question cannot be shown; without its words there is none. @param {string} why */
+export function whyNot(why) {
+  return words.has("cannotShow") ? [h("p", { class: "why", part: "why", role: "note", lang: languageTag() }, words("cannotShow", { why }))] : [];
 }
 
 /** Once the frame has been painted in which the charts have found their width. */

@@ -2,11 +2,12 @@
 /** How the page is read on this device: its language and its decimal mark. Neither is part of a rider's numbers, so neither is undone or shared. */
 
 import { writeWithMark } from "../parts/number-text.js";
-import { book, language, LANGUAGES, languageOf, languageTag, speak } from "../words/index.js";
+import { book, language, languageTag, speak } from "../words/index.js";
+import { LANGUAGES, languageOf } from "../words/languages.js";
 
 /** @import { DecimalMark } from "../parts/number-text.js" */
 /** @import { deviceStorage } from "../state/storage.js" */
-/** @import { Language } from "../words/index.js" */
+/** @import { Language } from "../words/languages.js" */
 /** @typedef {Awaited<ReturnType<typeof openReading>>} Reading */
 
 const say = book("page");

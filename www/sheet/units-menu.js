@@ -3,7 +3,8 @@
 
 import { h } from "../frame/dom.js";
 import { choiceWords, exampleNumber, UNIT_CHOICES } from "../units.js";
-import { book, language, LANGUAGES } from "../words/index.js";
+import { book, language } from "../words/index.js";
+import { LANGUAGES } from "../words/languages.js";
 import { openDialog } from "./dialog.js";
 
 /** @import { Page } from "../frame/page.js" */

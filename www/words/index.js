@@ -1,11 +1,12 @@
 // @ts-check
 /** The texts of the page in the language that is spoken: books of templates, one folder a language, fetched when they are opened. */
 
+import { LANGUAGES } from "./languages.js";
 import { fill, parts } from "./template.js";
 
 /** @import { Books } from "./books.d.ts" */
+/** @import { Language } from "./languages.js" */
 /** @import { Template } from "./template.js" */
-
 /** @import { Field } from "../parts/sentence.js" */
 
 /**
@@ -15,14 +16,6 @@ import { fill, parts } from "./template.js";
  *   <F extends Field>(key: Key, values: Record<string, string | number | F>): (string | F)[],
  * }} Parts
  */
-
-/** The languages there are: what each calls itself, and its tag. */
-export const LANGUAGES = /** @type {const} */ ({
-  en: { name: "English", tag: "en-GB" },
-  de: { name: "Deutsch", tag: "de" },
-  fr: { name: "Français", tag: "fr" },
-});
-/** @typedef {keyof typeof LANGUAGES} Language */
 
 /** @type {Language} */
 let spoken = "en";
@@ -37,12 +30,6 @@ export const languageTag = () => LANGUAGES[spoken].tag;
 
 /** The tag by which numbers and dates are written: as in the reader's own country, where its language is spoken. */
 export const regionTag = () => navigator.languages?.find((tag) => tag.toLowerCase().split("-")[0] === spoken) ?? languageTag();
-
-/** The first language of these tags that there is: "de-AT" is German. @param {readonly (string | null | undefined)[]} tags @returns {Language} */
-export function languageOf(tags) {
-  const known = tags.map((tag) => tag?.toLowerCase().split("-")[0] ?? "").find((name) => Object.hasOwn(LANGUAGES, name));
-  return /** @type {Language} */ (known ?? "en");
-}
 
 /**
  * Speaks a language from now on. The books open so far are there in it before anything changes; what is on the page is the caller's to redraw.

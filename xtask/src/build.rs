@@ -10,21 +10,26 @@ use std::path::{Path, PathBuf};
 use std::process::Command;
 use wasm_bindgen_cli_support::Bindgen;
 
-/// What esbuild makes: entry in `www`, and the file in `dist` without its extension.
-const BUNDLES: [(&str, &str); 6] = [
-    ("app.js", "app"),
+/// What stands on the scripts of a first visit, which are one part: entry in `www`, and the file in `dist` without its extension.
+const PAGE_BUNDLES: [(&str, &str); 2] = [("app.js", "app"), ("embed/place.js", SHOWS_ELSEWHERE)];
+/// What every script of these begins with.
+const FIRST_LOAD: &str = "delivery/first-load.js";
+/// What stands on its own.
+const OTHER_BUNDLES: [(&str, &str); 5] = [
     ("worker.js", "worker"),
     ("style/index.css", "style"),
     ("embed/element.js", "embed"),
     ("embed/frame.js", "frame"),
     ("embed/frame-height.js", "frame-height"),
 ];
+/// The element for other sites is small, and fetches this when it is near the window.
+const SHOWS_ELSEWHERE: &str = "place";
 /// Extensions that are copied as they are.
 const COPIED: [&str; 8] = ["html", "svg", "png", "ico", "webp", "webmanifest", "json", "txt"];
 /// Files of `www` that belong to its tools, not to the page.
 const OF_THE_TOOLS: [&str; 2] = ["package", "tsconfig"];
 
-/// What esbuild says of the bundles.
+/// What esbuild says of the page's bundles.
 pub const WHAT_WAS_BUNDLED: &str = "bundles.json";
 const NOT_BUNDLED: &str = "esbuild could not bundle the page: see its message above.";
 /// What esbuild makes the script of the page as one file from, and what unpacks that.
@@ -165,18 +170,25 @@ fn bundle() -> Outcome {
     if bundles.is_dir() {
         fs::remove_dir_all(&bundles).map_err(|error| format!("The earlier bundles cannot be removed: {error}."))?;
     }
-    let entries = BUNDLES.iter().filter(|(entry, _)| paths::www().join(entry).is_file());
     run(
-        esbuild()
-            .args(entries.map(|(entry, name)| format!("{name}={entry}")))
-            .arg("--format=esm")
-            // Parts lie beside the bundles, so that `import.meta.url` leads to the same folder from each of them.
-            .args(["--splitting", "--chunk-names=part-[hash]"])
-            .arg(format!("--metafile={}", paths::kept(WHAT_WAS_BUNDLED).display()))
-            .arg(format!("--outdir={}", bundles.display())),
+        split(&PAGE_BUNDLES)
+            .arg(format!("--inject:{FIRST_LOAD}"))
+            .arg(format!("--metafile={}", paths::kept(WHAT_WAS_BUNDLED).display())),
         NOT_BUNDLED,
     )?;
+    run(split(&OTHER_BUNDLES).arg(format!("--external:./{SHOWS_ELSEWHERE}.js")), NOT_BUNDLED)?;
     publish(&bundles, &paths::dist())
+}
+
+/// Bundles whose shared and later scripts are parts of their own. Parts lie beside the bundles, so that `import.meta.url` leads
+/// to the same folder from each of them.
+fn split(bundles_wanted: &[(&str, &str)]) -> Command {
+    let mut esbuild = esbuild();
+    esbuild
+        .args(bundles_wanted.iter().map(|(entry, name)| format!("{name}={entry}")))
+        .args(["--format=esm", "--splitting", "--chunk-names=part-[hash]"])
+        .arg(format!("--outdir={}", bundles().display()));
+    esbuild
 }
 
 fn esbuild() -> Command {

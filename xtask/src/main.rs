@@ -5,6 +5,7 @@ mod ask;
 mod bench;
 mod build;
 mod command;
+mod compress;
 mod content;
 mod first_load;
 mod lighthouse;

@@ -1,10 +1,12 @@
 //! A small server for the built page: files, types, compression, and nothing kept by the browser between builds.
 
 use crate::command::Outcome;
-use flate2::{Compression, write::GzEncoder};
+use crate::compress;
+use std::collections::HashMap;
 use std::io::{BufRead, BufReader, Read, Write};
 use std::net::{TcpListener, TcpStream};
-use std::path::{Path, PathBuf};
+use std::path::PathBuf;
+use std::sync::{Arc, Mutex};
 use std::time::Duration;
 use std::{fs, io, thread};
 
@@ -15,7 +17,7 @@ const LONGEST_HEAD_BYTES: u64 = 64 << 10;
 
 /// A folder, served on this machine only.
 pub struct Server {
-    folder: PathBuf,
+    folder: Arc<Folder>,
     listener: TcpListener,
 }
 
@@ -24,7 +26,7 @@ impl Server {
     pub fn bind(folder: PathBuf, port: u16) -> Outcome<Self> {
         let listener = TcpListener::bind(("127.0.0.1", port))
             .map_err(|error| format!("Port {port} cannot be used ({error}): choose another with `--port N`."))?;
-        Ok(Self { folder, listener })
+        Ok(Self { folder: Arc::new(Folder::new(folder)), listener })
     }
 
     /// The address to open.
@@ -36,7 +38,7 @@ impl Server {
     /// Serves until the program ends.
     pub fn run(self) {
         for stream in self.listener.incoming().flatten() {
-            let folder = self.folder.clone();
+            let folder = Arc::clone(&self.folder);
             // A visitor who goes away in the middle is no error.
             thread::spawn(move || converse(&folder, stream).ok());
         }
@@ -49,12 +51,12 @@ impl Server {
 }
 
 /// Answers the requests of one connection, one after the other.
-fn converse(folder: &Path, stream: TcpStream) -> io::Result<()> {
+fn converse(folder: &Folder, stream: TcpStream) -> io::Result<()> {
     stream.set_read_timeout(Some(IDLE))?;
     stream.set_nodelay(true)?;
     let mut reader = BufReader::new(stream.try_clone()?);
     while let Some(request) = Request::read(&mut reader)? {
-        write_answer(&stream, &answer(folder, &request), request.is_head)?;
+        write_answer(&stream, &folder.answer(&request), request.is_head)?;
     }
     Ok(())
 }
@@ -63,7 +65,7 @@ struct Request {
     is_head: bool,
     is_read: bool,
     path: String,
-    takes_gzip: bool,
+    takes: Vec<Encoding>,
 }
 
 impl Request {
@@ -79,7 +81,7 @@ impl Request {
             is_head: method == "HEAD",
             is_read: method == "GET" || method == "HEAD",
             path: path_of(target),
-            takes_gzip: false,
+            takes: Vec::new(),
         };
         loop {
             let mut header = String::new();
@@ -88,7 +90,7 @@ impl Request {
             }
             let header = header.to_ascii_lowercase();
             if let Some(value) = header.strip_prefix("accept-encoding:") {
-                request.takes_gzip = value.contains("gzip");
+                request.takes = Encoding::ALL.into_iter().filter(|encoding| encoding.is_named_in(value)).collect();
             }
         }
     }
@@ -113,39 +115,95 @@ fn percent_decoded(text: &str) -> String {
     String::from_utf8_lossy(&bytes).into_owned()
 }
 
+/// How a body is compressed on its way.
+#[derive(Clone, Copy, PartialEq, Eq, Hash, Debug)]
+enum Encoding {
+    Brotli,
+    Gzip,
+}
+
+impl Encoding {
+    /// The denser first.
+    const ALL: [Self; 2] = [Self::Brotli, Self::Gzip];
+
+    fn name(self) -> &'static str {
+        match self {
+            Self::Brotli => "br",
+            Self::Gzip => "gzip",
+        }
+    }
+
+    /// Whether a client that accepts these takes it.
+    fn is_named_in(self, accepted: &str) -> bool {
+        accepted.split(',').any(|one| one.split(';').next().unwrap_or_default().trim() == self.name())
+    }
+
+    fn compress(self, content: &[u8]) -> Vec<u8> {
+        match self {
+            Self::Brotli => compress::brotli(content),
+            Self::Gzip => compress::gzip(content),
+        }
+    }
+}
+
 struct Answer {
     status: &'static str,
     mime: &'static str,
-    is_gzip: bool,
-    body: Vec<u8>,
+    encoding: Option<Encoding>,
+    body: Arc<Vec<u8>>,
 }
 
-fn answer(folder: &Path, request: &Request) -> Answer {
-    let failed = |status: &'static str| Answer {
-        status,
-        mime: "text/plain; charset=utf-8",
-        is_gzip: false,
-        body: status.as_bytes().to_vec(),
-    };
-    if !request.is_read {
-        return failed("405 Method Not Allowed");
+/// A file as it was when it was compressed.
+struct Packed {
+    content: Vec<u8>,
+    body: Arc<Vec<u8>>,
+}
+
+/// What is served, with what was compressed of it: each file once, as hosts of static files do.
+struct Folder {
+    path: PathBuf,
+    packed: Mutex<HashMap<(String, Encoding), Packed>>,
+}
+
+impl Folder {
+    fn new(path: PathBuf) -> Self {
+        Self { path, packed: Mutex::default() }
     }
-    let stays_inside = request.path.split(['/', '\\']).all(|part| part != "..");
-    let Some(body) = stays_inside.then(|| fs::read(folder.join(&request.path)).ok()).flatten() else {
-        return failed("404 Not Found");
-    };
-    let mime = mime(&request.path);
-    let is_gzip = request.takes_gzip && !mime.starts_with("image/png");
-    let body = if is_gzip { gzip(&body, Compression::fast()) } else { body };
-    Answer { status: "200 OK", mime, is_gzip, body }
-}
 
-/// Compresses as web servers do.
-pub fn gzip(content: &[u8], level: Compression) -> Vec<u8> {
-    let mut encoder = GzEncoder::new(Vec::new(), level);
-    // Writing into memory does not fail.
-    encoder.write_all(content).ok();
-    encoder.finish().unwrap_or_default()
+    fn answer(&self, request: &Request) -> Answer {
+        let failed = |status: &'static str| Answer {
+            status,
+            mime: "text/plain; charset=utf-8",
+            encoding: None,
+            body: Arc::new(status.as_bytes().to_vec()),
+        };
+        if !request.is_read {
+            return failed("405 Method Not Allowed");
+        }
+        let stays_inside = request.path.split(['/', '\\']).all(|part| part != "..");
+        let Some(content) = stays_inside.then(|| fs::read(self.path.join(&request.path)).ok()).flatten() else {
+            return failed("404 Not Found");
+        };
+        let mime = mime(&request.path);
+        let encoding = request.takes.first().copied().filter(|_| !mime.starts_with("image/png"));
+        let body = match encoding {
+            Some(encoding) => self.pack(&request.path, content, encoding),
+            None => Arc::new(content),
+        };
+        Answer { status: "200 OK", mime, encoding, body }
+    }
+
+    fn pack(&self, path: &str, content: Vec<u8>, encoding: Encoding) -> Arc<Vec<u8>> {
+        let key = (path.to_string(), encoding);
+        // A conversation that broke off leaves what was packed before as it was.
+        let kept = || self.packed.lock().unwrap_or_else(|broken| broken.into_inner());
+        if let Some(before) = kept().get(&key).filter(|packed| packed.content == content) {
+            return Arc::clone(&before.body);
+        }
+        let body = Arc::new(encoding.compress(&content));
+        kept().insert(key, Packed { content, body: Arc::clone(&body) });
+        body
+    }
 }
 
 /// The media type by the file's extension.
@@ -167,7 +225,8 @@ fn mime(path: &str) -> &'static str {
 }
 
 fn write_answer(mut stream: &TcpStream, answer: &Answer, is_head: bool) -> io::Result<()> {
-    let encoding = if answer.is_gzip { "Content-Encoding: gzip\r\n" } else { "" };
+    let encoding =
+        answer.encoding.map_or(String::new(), |encoding| format!("Content-Encoding: {}\r\n", encoding.name()));
     // The opener and embedder policies give the page an exact clock, which the measurements need;
     // the open origin lets a page elsewhere embed the calculator.
     let head = format!(
@@ -191,8 +250,30 @@ mod tests {
     use super::*;
 
     fn asked(path: &str) -> Answer {
-        let request = Request { is_head: false, is_read: true, path: path_of(path), takes_gzip: false };
-        answer(&crate::paths::root().join("xtask"), &request)
+        Folder::new(crate::paths::root().join("xtask")).answer(&request(path, &[]))
+    }
+
+    fn request(path: &str, takes: &[Encoding]) -> Request {
+        Request { is_head: false, is_read: true, path: path_of(path), takes: takes.to_vec() }
+    }
+
+    #[test]
+    fn the_densest_that_a_client_takes_is_sent_and_a_changed_file_is_packed_anew() {
+        let read = |line: &str| Request::read(&mut line.as_bytes()).ok().flatten().map(|request| request.takes);
+        assert_eq!(
+            read("GET / HTTP/1.1\r\nAccept-Encoding: gzip, deflate, br;q=0.9\r\n\r\n"),
+            Some(Encoding::ALL.to_vec())
+        );
+        assert_eq!(read("GET / HTTP/1.1\r\nAccept-Encoding: GZIP\r\n\r\n"), Some(vec![Encoding::Gzip]));
+        assert_eq!(read("GET / HTTP/1.1\r\n\r\n"), Some(vec![]));
+
+        let folder = Folder::new(crate::paths::root().join("xtask"));
+        let answer = folder.answer(&request("/Cargo.toml", &Encoding::ALL));
+        assert_eq!(answer.encoding, Some(Encoding::Brotli));
+        let same = folder.answer(&request("/Cargo.toml", &Encoding::ALL));
+        assert!(Arc::ptr_eq(&answer.body, &same.body));
+        let changed = folder.pack("Cargo.toml", b"other".to_vec(), Encoding::Brotli);
+        assert!(!Arc::ptr_eq(&answer.body, &changed));
     }
 
     #[test]

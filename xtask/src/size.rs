@@ -1,8 +1,7 @@
 //! What the built page weighs, beside its bounds.
 
 use crate::command::Outcome;
-use crate::{build, first_load, serve};
-use flate2::Compression;
+use crate::{build, compress, first_load};
 use std::ops::AddAssign;
 use std::process::ExitCode;
 
@@ -11,9 +10,6 @@ const FIRST_LOAD_BOUND_BYTES: usize = 200_000;
 const WASM_BOUND_BYTES: usize = 120_000;
 /// Bound of the page as one file, as it lies on a disk.
 const ONE_FILE_BOUND_BYTES: usize = 700_000;
-/// What hosts of static files use for files that they compress once.
-const BROTLI_QUALITY: i32 = 11;
-const BROTLI_WINDOW_BITS: i32 = 22;
 
 #[derive(Default)]
 struct Weight {
@@ -56,12 +52,7 @@ pub fn size() -> Outcome<ExitCode> {
 }
 
 fn weigh(content: &[u8]) -> Weight {
-    let parameters =
-        brotli::enc::BrotliEncoderParams { quality: BROTLI_QUALITY, lgwin: BROTLI_WINDOW_BITS, ..Default::default() };
-    let mut compressed = Vec::new();
-    // Reading from and writing into memory does not fail.
-    brotli::BrotliCompress(&mut &content[..], &mut compressed, &parameters).ok();
-    Weight { raw: content.len(), gzip: serve::gzip(content, Compression::best()).len(), brotli: compressed.len() }
+    Weight { raw: content.len(), gzip: compress::gzip(content).len(), brotli: compress::brotli(content).len() }
 }
 
 fn print_rows(rows: &[(String, Weight)], total: &mut Weight) {

@@ -6,6 +6,7 @@ import { ask, fields, ready, sources } from "./core.js";
 import { sayItFailed } from "./frame/failed.js";
 import { booksOf } from "./frame/question-view.js";
 import { openReading } from "./frame/reading.js";
+import { decimalMark } from "./parts/number-text.js";
 import { opening, pages } from "./questions/index.js";
 import { questionOf } from "./state/address.js";
 import { deviceStorage } from "./state/storage.js";
@@ -17,6 +18,8 @@ const storage = deviceStorage();
 const readingOpened = openReading(storage);
 const wordsOpened = readingOpened.then(() => Promise.all(["page", "units", "core"].map(open)));
 Promise.allSettled([likely.load(), readingOpened.then(() => Promise.all(booksOf(likely).map(open)))]);
+// A browser takes its time over its first number in any language; here nobody waits for it.
+setTimeout(decimalMark);
 Promise.all([wordsOpened, ready(likely.id)]).then(async () => {
   Object.assign(globalThis, { fasterby: { ask, fields, sources } });
   start(storage, await readingOpened);

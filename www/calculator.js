@@ -9,6 +9,7 @@ import { sayItFailed } from "./frame/failed.js";
 import { createNavigation } from "./frame/navigation.js";
 import { createNotice } from "./frame/notice.js";
 import { keepOffline } from "./frame/offline-copy.js";
+import { painted } from "./frame/painted.js";
 import { answerTo, createQuestionView, requestOf } from "./frame/question-view.js";
 import { questionList } from "./frame/rail.js";
 import { speakPage } from "./frame/static-words.js";
@@ -106,6 +107,7 @@ export function start(storage, reading) {
     byId("main").focus();
   });
   navigation.start().then(async () => {
+    await painted();
     await view.draw();
     document.documentElement.dataset.started = "";
     // Printing waits for nothing, so what a printed page needs is here before; without it the rest is printed all the same.

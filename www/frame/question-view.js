@@ -3,12 +3,16 @@
 
 import { ask, asCoreError, ready } from "../core.js";
 import { open } from "../words/index.js";
+import { painted } from "./painted.js";
 
 /** @import { CoreError } from "../core.js" */
 /** @import { State, Store } from "../state/history.js" */
 /** @import { Question, Tools, View } from "../questions/index.js" */
 
 /** @typedef {{ question: Question, state: State, answer: any, error: CoreError | null }} Drawn */
+
+/** What follows the sentence, each drawn and painted by itself when the page opens. */
+const PIECES = ".answer, .picture > *, .notes, .folds";
 
 /**
  * @param {HTMLElement} host
@@ -25,6 +29,7 @@ export function createQuestionView(host, { store, find, tools, onShown, onDrawn,
   let shown = null;
   /** The question that is being fetched, or could not be. @type {{ question: Question, done: Promise<void>, failed: boolean } | null} */
   let coming = null;
+  let opened = false;
   let scheduled = false;
   let gone = false;
 
@@ -59,21 +64,33 @@ export function createQuestionView(host, { store, find, tools, onShown, onDrawn,
       return onFailed(error, draw);
     }
     onShown?.(question);
-    drawShown(shown);
+    if (opened || question.story) drawShown(shown);
+    else await drawInPieces(shown);
+    opened = true;
   }
 
-  /** @param {NonNullable<typeof shown>} now */
-  function drawShown(now) {
+  /** The first question of a visit: all of it at once would keep a slow device from showing or hearing anything. @param {NonNullable<typeof shown>} now */
+  async function drawInPieces(now) {
     const state = store.get();
-    /** @type {CoreError | null} */
-    let error = null;
-    try {
-      now.answer = answerTo(now.question, state);
-    } catch (thrown) {
-      error = asCoreError(thrown);
+    const pieces = [...host.querySelectorAll(PIECES)];
+    for (const piece of pieces) piece.setAttribute("data-later", "");
+    now.view.update(state, null, null);
+    await painted();
+    const said = asked(now.question, state);
+    for (const piece of pieces) {
+      await painted();
+      if (shown !== now) return;
+      // What has changed meanwhile is drawn already, or about to be.
+      if (piece === pieces[0] && store.get() === state) drawShown(now, state, said);
+      piece.removeAttribute("data-later");
     }
-    now.view.update(state, now.answer, error);
-    onDrawn({ question: now.question, state, answer: now.answer, error });
+  }
+
+  /** @param {NonNullable<typeof shown>} now @param {State} [state] @param {ReturnType<typeof asked>} [said] */
+  function drawShown(now, state = store.get(), said = asked(now.question, state)) {
+    if (!said.error) now.answer = said.answer;
+    now.view.update(state, now.answer, said.error);
+    onDrawn({ question: now.question, state, answer: now.answer, error: said.error });
   }
 
   return {
@@ -100,6 +117,15 @@ export function createQuestionView(host, { store, find, tools, onShown, onDrawn,
 /** The texts that a question is told in. @param {Question} question */
 export function booksOf(question) {
   return [question.story ? "learn" : question.id, "shared"];
+}
+
+/** @param {Question} question @param {State} state @returns {{ answer: any, error: CoreError | null }} */
+function asked(question, state) {
+  try {
+    return { answer: answerTo(question, state), error: null };
+  } catch (thrown) {
+    return { answer: null, error: asCoreError(thrown) };
+  }
 }
 
 /** What the core says to a question; the story asks by itself. @param {Question} question @param {State} state */

@@ -5,6 +5,10 @@ import { regionTag } from "../words/index.js";
 
 const NARROW_SPACE = "\u202f";
 const MINUS = "\u2212";
+/** Whatever its language writes them with, the digits are those that can be typed. */
+const FORM = /** @type {const} */ ({ numberingSystem: "latn" });
+/** From here on a number is written with a power of ten, unless its language writes it. */
+const PLAIN_BELOW = 1e21;
 
 /** @typedef {"." | ","} DecimalMark */
 
@@ -17,20 +21,15 @@ export function writeWithMark(mark) {
 }
 
 /** The decimal mark of numbers as they are written now. @returns {DecimalMark} */
-export function decimalMark() {
-  return wantedMark ?? (format(1, 1, false).formatToParts(0.5).some(({ type, value }) => type === "decimal" && value === ",") ? "," : ".");
-}
+export const decimalMark = () => wantedMark ?? markOf(regionTag());
 
-/** @type {Map<string, Intl.NumberFormat>} */
-const formats = new Map();
+/** The decimal mark of each language as written in a country, once asked for: a browser takes its time over the first. @type {Map<string, DecimalMark>} */
+const marks = new Map();
 
-/** @param {number} atLeast @param {number} digits @param {boolean} group */
-function format(atLeast, digits, group) {
-  const tag = regionTag();
-  const key = `${tag} ${atLeast} ${digits} ${group}`;
-  let found = formats.get(key);
-  // Whatever its language writes them with, the digits are those that can be typed.
-  if (!found) formats.set(key, (found = new Intl.NumberFormat(tag, { minimumFractionDigits: atLeast, maximumFractionDigits: digits, useGrouping: group, numberingSystem: "latn" })));
+/** @param {string} tag */
+function markOf(tag) {
+  let found = marks.get(tag);
+  if (!found) marks.set(tag, (found = new Intl.NumberFormat(tag, FORM).formatToParts(0.5).some(({ type, value }) => type === "decimal" && value === ",") ? "," : "."));
   return found;
 }
 
@@ -45,13 +44,23 @@ export function round(value, digits = 0) {
 export function numberText(value, { digits = 0, atLeast = digits, group = false, signed = false, mark = wantedMark } = {}) {
   const rounded = round(value, digits);
   const sign = rounded < 0 ? MINUS : signed && rounded > 0 ? "+" : "";
-  const written = format(atLeast, digits, group);
-  return sign + (mark ? marked(written.formatToParts(Math.abs(rounded)), mark) : written.format(Math.abs(rounded)));
+  const size = Math.abs(rounded);
+  const decimal = mark ?? markOf(regionTag());
+  // A language writes groups, powers of ten and infinity in its own way; for all else its mark is enough, which is far quicker.
+  return sign + (!group && size < PLAIN_BELOW ? withDecimals(size, atLeast, digits).replace(".", decimal) : asItsLanguage(size, atLeast, digits, group, decimal));
 }
 
-/** @param {Intl.NumberFormatPart[]} parts @param {DecimalMark} mark */
-function marked(parts, mark) {
-  return parts.map(({ type, value }) => (type === "decimal" ? mark : type === "group" && value === mark ? NARROW_SPACE : value)).join("");
+/** @param {number} size @param {number} atLeast @param {number} digits */
+function withDecimals(size, atLeast, digits) {
+  let text = size.toFixed(digits);
+  for (let left = digits; left > atLeast && text.endsWith("0"); left -= 1) text = text.slice(0, -1);
+  return text.endsWith(".") ? text.slice(0, -1) : text;
+}
+
+/** @param {number} size @param {number} atLeast @param {number} digits @param {boolean} group @param {DecimalMark} decimal */
+function asItsLanguage(size, atLeast, digits, group, decimal) {
+  const parts = new Intl.NumberFormat(regionTag(), { ...FORM, minimumFractionDigits: atLeast, maximumFractionDigits: digits, useGrouping: group }).formatToParts(size);
+  return parts.map(({ type, value }) => (type === "decimal" ? decimal : type === "group" && value === decimal ? NARROW_SPACE : value)).join("");
 }
 
 /**

@@ -1,0 +1,13 @@
+// @ts-check
+/** Long work in pieces: what is ready is seen, and a press is heard, before the next piece begins. */
+
+/** A page that nobody sees is not painted, and goes on all the same. */
+const AT_MOST_MS = 100;
+
+/** Resolves once what is in the page now has been painted. @returns {Promise<void>} */
+export function painted() {
+  return new Promise((resolve) => {
+    requestAnimationFrame(() => setTimeout(resolve));
+    setTimeout(resolve, AT_MOST_MS);
+  });
+}

@@ -1,5 +1,5 @@
 // @ts-check
-/** Start-up: loads the core and the words beside each other, then starts the page, and says so where that fails. */
+/** Start-up: loads what the page opens with, then starts it, and says so where that fails. */
 
 import { start } from "./calculator.js";
 import { ask, fields, ready, sources } from "./core.js";
@@ -12,7 +12,6 @@ import { questionOf } from "./state/address.js";
 import { deviceStorage } from "./state/storage.js";
 import { open } from "./words/index.js";
 
-// What the page opens with comes beside the core, not after it.
 const likely = pages.find(({ id }) => id === questionOf(location.hash)) ?? opening;
 const storage = deviceStorage();
 const readingOpened = openReading(storage);
@@ -20,7 +19,8 @@ const wordsOpened = readingOpened.then(() => Promise.all(["page", "units", "core
 Promise.allSettled([likely.load(), readingOpened.then(() => Promise.all(booksOf(likely).map(open)))]);
 // A browser takes its time over its first number in any language; here nobody waits for it.
 setTimeout(decimalMark);
-Promise.all([wordsOpened, ready(likely.id)]).then(async () => {
+// Only work that was kept has to be looked over by the core before anything of it is shown.
+Promise.all([wordsOpened, storage.last() && ready(likely.id)]).then(async () => {
   Object.assign(globalThis, { fasterby: { ask, fields, sources } });
   start(storage, await readingOpened);
 }).catch((error) => wordsOpened.finally(() => sayItFailed(error)).catch(() => {}));

@@ -1,5 +1,5 @@
 // @ts-check
-/** Puts the pieces of the page together, once the core and the words are there. */
+/** Puts the pieces of the page together, once the words are there; the core comes when it is asked. */
 
 import { ask, asCoreError, fields, ready, sources } from "./core.js";
 import { siteFold } from "./embed/site-fold.js";

@@ -2,9 +2,10 @@
 /** The one door to the WebAssembly core. A small module answers what a first visit asks; the whole one is fetched for any other question. */
 
 import { firstCore, wholeCore } from "#delivery";
+import { fields as table, sources as citations } from "fasterby-tables";
 
 /** @typedef {{ kind: string, field: string, message: string, min?: number, max?: number }} CoreError */
-/** @typedef {Pick<typeof import("fasterby-whole"), "ask" | "fields" | "sources">} Core */
+/** @typedef {Pick<typeof import("fasterby-whole"), "ask">} Core */
 
 /** What the small module answers. */
 const FIRST = ["power-or-drag", "finish-time", "speed-for-watts"];
@@ -57,15 +58,11 @@ export function ask(question, request) {
   }
 }
 
-/** @returns {import("./state/scenario.js").Field[]} */
-export function fields() {
-  return core().fields();
-}
+/** Every bound, default and its evidence, as the build took them from the core; there before the module is. */
+export const fields = () => table;
 
-/** @returns {{ key: string, citation: string, read: string, figure: string }[]} */
-export function sources() {
-  return core().sources();
-}
+/** Every citation, likewise. */
+export const sources = () => citations;
 
 /** Whatever was thrown, as the plain object the page routes to a control. @param {any} error @returns {CoreError} */
 export function asCoreError(error) {

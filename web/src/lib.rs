@@ -22,18 +22,6 @@ pub fn ask(question: &str, request: &JsValue) -> Result<JsValue, JsValue> {
     questions::ask(question, &text, Values).map_err(|error| thrown(&error))?
 }
 
-/// Every bound, default and its evidence.
-#[wasm_bindgen(unchecked_return_type = "any")]
-pub fn fields() -> Result<JsValue, JsValue> {
-    values(&questions::fields())
-}
-
-/// Every citation.
-#[wasm_bindgen(unchecked_return_type = "any")]
-pub fn sources() -> Result<JsValue, JsValue> {
-    values(&questions::sources())
-}
-
 struct Values;
 
 impl Receive for Values {

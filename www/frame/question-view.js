@@ -1,7 +1,7 @@
 // @ts-check
 /** Shows the open question: fetched when it is first opened, then one question to the core and one redraw for each frame in which something changed. */
 
-import { ask, asCoreError, ready } from "../core.js";
+import { ask, asCoreError, isReady, ready } from "../core.js";
 import { open } from "../words/index.js";
 import { painted } from "./painted.js";
 
@@ -51,8 +51,9 @@ export function createQuestionView(host, { store, find, tools, onShown, onDrawn,
   /** @param {Question} question */
   async function fetchAndShow(question) {
     const stillWanted = () => !gone && coming?.question === question;
+    const inPieces = !opened && !question.story;
     try {
-      const [{ create }] = await Promise.all([question.load(), ready(question.id), ...booksOf(question).map(open)]);
+      const [{ create }] = await Promise.all([question.load(), inPieces || ready(question.id), ...booksOf(question).map(open)]);
       if (!stillWanted()) return;
       coming = null;
       shown?.view.destroy();
@@ -64,18 +65,31 @@ export function createQuestionView(host, { store, find, tools, onShown, onDrawn,
       return onFailed(error, draw);
     }
     onShown?.(question);
-    if (opened || question.story) drawShown(shown);
-    else await drawInPieces(shown);
-    opened = true;
+    if (inPieces) await drawInPieces(shown);
+    else drawShown(shown);
   }
 
-  /** The first question of a visit: all of it at once would keep a slow device from showing or hearing anything. @param {NonNullable<typeof shown>} now */
+  /**
+   * The first question of a visit: its sentence is read while the core is fetched, and all the rest at once would keep a slow device from
+   * showing or hearing anything.
+   * @param {NonNullable<typeof shown>} now
+   */
   async function drawInPieces(now) {
-    const state = store.get();
     const pieces = [...host.querySelectorAll(PIECES)];
     for (const piece of pieces) piece.setAttribute("data-later", "");
-    now.view.update(state, null, null);
+    drawShown(now);
     await painted();
+    try {
+      await ready(now.question.id);
+    } catch (error) {
+      if (shown !== now) return;
+      now.view.destroy();
+      host.replaceChildren();
+      shown = null;
+      return onFailed(error, draw);
+    }
+    await painted();
+    const state = store.get();
     const said = asked(now.question, state);
     for (const piece of pieces) {
       await painted();
@@ -84,10 +98,12 @@ export function createQuestionView(host, { store, find, tools, onShown, onDrawn,
       if (piece === pieces[0] && store.get() === state) drawShown(now, state, said);
       piece.removeAttribute("data-later");
     }
+    opened = true;
   }
 
   /** @param {NonNullable<typeof shown>} now @param {State} [state] @param {ReturnType<typeof asked>} [said] */
-  function drawShown(now, state = store.get(), said = asked(now.question, state)) {
+  function drawShown(now, state = store.get(), said = isReady(now.question.id) ? asked(now.question, state) : undefined) {
+    if (!said) return now.view.update(state, null, null);
     if (!said.error) now.answer = said.answer;
     now.view.update(state, now.answer, said.error);
     onDrawn({ question: now.question, state, answer: now.answer, error: said.error });

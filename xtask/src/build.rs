@@ -4,6 +4,7 @@ use crate::command::{Outcome, cargo, command, output_of, run, say};
 use crate::content::{files_under, fingerprint, read, read_text, write};
 use crate::one_file::{Parts, dense_gzip, one_file};
 use crate::{first_load, paths, setup};
+use fasterby_core::questions;
 use std::collections::BTreeMap;
 use std::fs::{self, File};
 use std::path::{Path, PathBuf};
@@ -51,6 +52,7 @@ pub fn build() -> Outcome {
     setup::wasm_target()?;
     setup::node_packages()?;
     write_types()?;
+    write_tables()?;
     for (name, options) in MODULES {
         bind(name, &compile(name, options)?)?;
     }
@@ -97,6 +99,16 @@ fn take_turn() -> Outcome<File> {
 fn write_types() -> Outcome {
     say("types of the core for the page");
     write(&types_file(), generated_types()?.as_bytes())
+}
+
+/// The core's bounds and citations as its module would give them: the page opens with them, before the module is there.
+fn write_tables() -> Outcome {
+    let tables = serde_json::json!({ "fields": questions::fields(), "sources": questions::sources() });
+    write(&tables_file(), tables.to_string().as_bytes())
+}
+
+fn tables_file() -> PathBuf {
+    paths::kept("tables.json")
 }
 
 fn compile(name: &str, options: &[&str]) -> Outcome<PathBuf> {
@@ -197,7 +209,8 @@ fn esbuild() -> Command {
         .current_dir(paths::www())
         .arg(paths::node_program("esbuild"))
         .args(["--bundle", "--minify", "--target=es2022", "--charset=utf8", "--log-level=warning"])
-        .args(MODULES.map(|(name, _)| format!("--alias:fasterby-{name}=../dist/wasm/{name}.js")));
+        .args(MODULES.map(|(name, _)| format!("--alias:fasterby-{name}=../dist/wasm/{name}.js")))
+        .arg(format!("--alias:fasterby-tables={}", tables_file().display()));
     esbuild
 }
 

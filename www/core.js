@@ -1,46 +1,61 @@
 // @ts-check
 /** The one door to the WebAssembly core. A small module answers what a first visit asks; the whole one is fetched for any other question. */
 
-import { firstCore, wholeCore } from "#delivery";
+import { firstCore, firstModule, wholeCore, wholeModule } from "#delivery";
 import { fields as table, sources as citations } from "fasterby-tables";
 
 /** @typedef {{ kind: string, field: string, message: string, min?: number, max?: number }} CoreError */
 /** @typedef {Pick<typeof import("fasterby-whole"), "ask">} Core */
+/** @typedef {"first" | "whole"} Name */
+/** A module that was compiled elsewhere. @typedef {{ name: Name, module: WebAssembly.Module }} Lent */
 
 /** What the small module answers. */
 const FIRST = ["power-or-drag", "finish-time", "speed-for-watts"];
 
-/** @type {Core | undefined} */
-let first;
-/** @type {Core | undefined} */
-let whole;
+/** @type {Record<Name, () => Promise<WebAssembly.Module>>} */
+const compile = { first: once(firstModule), whole: once(wholeModule) };
+/** @type {Partial<Record<Name, Core>>} */
+const cores = {};
+/** @type {Record<Name, () => Promise<void>>} */
+const load = {
+  first: once(async () => { cores.first = await firstCore(await compile.first()); }),
+  whole: once(async () => { cores.whole = await wholeCore(await compile.whole()); }),
+};
 
-const loadFirst = once(async () => { first = await firstCore(); });
-const loadWhole = once(async () => { whole = await wholeCore(); });
-
-/** Every caller waits for the same load; after a failure the next one tries again. @param {() => Promise<void>} load */
-function once(load) {
-  /** @type {Promise<void> | undefined} */
-  let loading;
-  return () => (loading ??= load().catch((error) => {
-    loading = undefined;
+/** Every caller waits for the same work; after a failure the next one tries again. @template T @param {() => Promise<T>} work */
+function once(work) {
+  /** @type {Promise<T> | undefined} */
+  let working;
+  return () => (working ??= work().catch((error) => {
+    working = undefined;
     throw error;
   }));
 }
 
+/** The module that answers a question, or would. @param {string} question @returns {Name} */
+const nameFor = (question) => (cores.whole || !FIRST.includes(question) ? "whole" : "first");
+
 /** Whether a question can be asked now. @param {string} question */
-export function isReady(question) {
-  return Boolean(whole ?? (first && FIRST.includes(question)));
-}
+export const isReady = (question) => cores[nameFor(question)] !== undefined;
 
 /** Loads what answers a question. @param {string} question */
-export async function ready(question) {
-  if (!isReady(question)) await (FIRST.includes(question) ? loadFirst() : loadWhole());
+export const ready = (question) => load[nameFor(question)]();
+
+/** The module that answers a question, for a worker to borrow. @param {string} question @returns {Promise<Lent>} */
+export async function lend(question) {
+  const name = nameFor(question);
+  return { name, module: await compile[name]() };
+}
+
+/** Takes a module instead of fetching it. @param {Lent} lent */
+export async function borrow({ name, module }) {
+  compile[name] = async () => module;
+  await load[name]();
 }
 
 /** The module that is asked. */
 function core() {
-  const loaded = whole ?? first;
+  const loaded = cores.whole ?? cores.first;
   if (!loaded) throw new Error("The core was asked before it was ready.");
   return loaded;
 }

@@ -2,7 +2,7 @@
 /** The page's side of the worker: ask for something long, and only the newest request of a slot is answered. */
 
 import { openWorker } from "#delivery";
-import { ask, ready } from "./core.js";
+import { ask, lend, ready } from "./core.js";
 
 /** @typedef {ReturnType<typeof createJobs>} Jobs */
 
@@ -58,11 +58,18 @@ export function createJobs(open = openWorker) {
   }
 
   /** @param {number} id */
-  function send(id) {
+  async function send(id) {
     const job = pending.get(id);
+    const to = worker;
     if (!job) return;
-    if (worker) worker.postMessage({ id, slot: job.slot, question: job.question, request: job.request });
-    else inPage(id);
+    if (!to) return inPage(id);
+    try {
+      const lent = await lend(job.question);
+      // Meanwhile the job may have been overtaken, or its worker ended.
+      if (pending.has(id) && worker === to) to.postMessage({ id, slot: job.slot, question: job.question, request: job.request, lent });
+    } catch {
+      inPage(id);
+    }
   }
 
   /** Ends the worker if it is still busy with something nobody waits for. */

@@ -1,12 +1,13 @@
 // @ts-check
 /**
  * Long jobs off the main thread. Jobs that share a `slot` replace each other: only the newest that has arrived is worked on.
- * In: `{ id, slot, question, request }` or `{ cancel: slot }`. Out: `{ id, answer }`, `{ id, error }`, `{ id, stale: true }`, or `{ broken }` where the core cannot be loaded.
+ * In: `{ id, slot, question, request, lent }`, the last the module that answers it, or `{ cancel: slot }`.
+ * Out: `{ id, answer }`, `{ id, error }`, `{ id, stale: true }`, or `{ broken }` where the core cannot be started.
  */
 
-import { ask, asCoreError, ready } from "./core.js";
+import { ask, asCoreError, borrow } from "./core.js";
 
-/** @typedef {{ id: number, slot: string, question: string, request: unknown }} Job */
+/** @typedef {{ id: number, slot: string, question: string, request: unknown, lent: import("./core.js").Lent }} Job */
 
 /** @type {Map<string, Job>} */
 const waiting = new Map();
@@ -26,7 +27,7 @@ turn.port1.onmessage = async () => {
   if (!job) return;
   waiting.delete(job.slot);
   try {
-    await ready(job.question);
+    await borrow(job.lent);
   } catch (error) {
     postMessage({ broken: String(error) });
     return;

@@ -4,15 +4,24 @@
 import packed from "fasterby-packed";
 import init, * as whole from "fasterby-whole";
 
+/** @type {Promise<WebAssembly.Module> | undefined} */
+let compiling;
+
 /** The module that answers everything. */
-export async function wholeCore() {
-  const unpacked = new Blob([packed]).stream().pipeThrough(new DecompressionStream("gzip"));
-  await init({ module_or_path: new Response(unpacked, { headers: { "content-type": "application/wasm" } }) });
+export function wholeModule() {
+  const unpacked = () => new Blob([packed]).stream().pipeThrough(new DecompressionStream("gzip"));
+  compiling ??= new Response(unpacked()).arrayBuffer().then((bytes) => WebAssembly.compile(bytes));
+  return compiling;
+}
+
+/** @param {WebAssembly.Module} module */
+export async function wholeCore(module) {
+  await init({ module_or_path: module });
   return whole;
 }
 
 /** A second, smaller one would only make the file longer. */
-export const firstCore = wholeCore;
+export const [firstModule, firstCore] = [wholeModule, wholeCore];
 
 /** The script of the page is the worker's too; `one-file-start.js` tells which of them it is. */
 export function openWorker() {

@@ -6,16 +6,30 @@ import init, * as first from "fasterby-first";
 /** @param {string} file */
 const beside = (file) => new URL(file, import.meta.url);
 
-/** The small module, whose binding comes with the script. */
-export async function firstCore() {
-  await init({ module_or_path: beside("wasm/first_bg.wasm") });
+/** @param {string} file */
+async function compiled(file) {
+  const response = await fetch(beside(file));
+  if (!response.ok) throw new Error(`${file} gave ${response.status}.`);
+  // A server that has no name for what it is gives it all the same.
+  return response.headers.get("content-type") === "application/wasm" ? WebAssembly.compileStreaming(response) : WebAssembly.compile(await response.arrayBuffer());
+}
+
+/** The module that answers what a first visit asks. */
+export const firstModule = () => compiled("wasm/first_bg.wasm");
+
+/** Its binding comes with the script. @param {WebAssembly.Module} module */
+export async function firstCore(module) {
+  await init({ module_or_path: module });
   return first;
 }
 
-/** The module that answers everything, with its binding. */
-export async function wholeCore() {
+/** The module that answers everything. */
+export const wholeModule = () => compiled("wasm/whole_bg.wasm");
+
+/** @param {WebAssembly.Module} module */
+export async function wholeCore(module) {
   const whole = await import("fasterby-whole");
-  await whole.default({ module_or_path: beside("wasm/whole_bg.wasm") });
+  await whole.default({ module_or_path: module });
   return whole;
 }
 

@@ -11,3 +11,6 @@ export function painted() {
     setTimeout(resolve, AT_MOST_MS);
   });
 }
+
+/** @param {number} wait_ms */
+export const pause = (wait_ms) => new Promise((resolve) => setTimeout(resolve, wait_ms));

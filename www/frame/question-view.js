@@ -3,7 +3,7 @@
 
 import { ask, asCoreError, isReady, ready } from "../core.js";
 import { open } from "../words/index.js";
-import { painted } from "./painted.js";
+import { painted, pause } from "./painted.js";
 
 /** @import { CoreError } from "../core.js" */
 /** @import { State, Store } from "../state/history.js" */
@@ -13,6 +13,8 @@ import { painted } from "./painted.js";
 
 /** What follows the sentence, each drawn and painted by itself when the page opens. */
 const PIECES = ".answer, .picture > *, .notes, .folds";
+/** What stands below an answer that takes longer is shown all the same. */
+const PATIENCE_MS = 3000;
 
 /**
  * @param {HTMLElement} host
@@ -75,34 +77,46 @@ export function createQuestionView(host, { store, find, tools, onShown, onDrawn,
    * @param {NonNullable<typeof shown>} now
    */
   async function drawInPieces(now) {
+    const stillShown = () => !gone && shown === now;
     const pieces = [...host.querySelectorAll(PIECES)];
     for (const piece of pieces) piece.setAttribute("data-later", "");
     drawShown(now);
     await painted();
+    const state = store.get();
+    const answering = askedAside(now.question, state);
     try {
       await ready(now.question.id);
     } catch (error) {
-      if (shown !== now) return;
+      if (!stillShown()) return;
       now.view.destroy();
       host.replaceChildren();
       shown = null;
       return onFailed(error, draw);
     }
-    await painted();
-    const state = store.get();
-    const said = asked(now.question, state);
+    const said = await answering;
+    if (!stillShown()) return;
+    drawShown(now, store.get() === state ? said : undefined);
     for (const piece of pieces) {
-      await painted();
-      if (shown !== now) return;
-      // What has changed meanwhile is drawn already, or about to be.
-      if (piece === pieces[0] && store.get() === state) drawShown(now, state, said);
       piece.removeAttribute("data-later");
+      await painted();
+      if (piece === pieces[0] && now.view.answered) await Promise.race([now.view.answered, pause(PATIENCE_MS)]);
     }
     opened = true;
   }
 
-  /** @param {NonNullable<typeof shown>} now @param {State} [state] @param {ReturnType<typeof asked>} [said] */
-  function drawShown(now, state = store.get(), said = isReady(now.question.id) ? asked(now.question, state) : undefined) {
+  /** What the core says, worked out beside the page. @param {Question} question @param {State} state @returns {Promise<ReturnType<typeof asked>>} */
+  async function askedAside(question, state) {
+    try {
+      return { answer: await tools.worker.ask(question.id, requestOf(question, state), { slot: "first answer" }), error: null };
+    } catch (thrown) {
+      return { answer: null, error: asCoreError(thrown) };
+    }
+  }
+
+  /** @param {NonNullable<typeof shown>} now @param {ReturnType<typeof asked>} [said] where it is known already */
+  function drawShown(now, said) {
+    const state = store.get();
+    said ??= isReady(now.question.id) ? asked(now.question, state) : undefined;
     if (!said) return now.view.update(state, null, null);
     if (!said.error) now.answer = said.answer;
     now.view.update(state, now.answer, said.error);

@@ -45,6 +45,7 @@ import { question as speedForWatts } from "./speed-for-watts.js";
 /**
  * @typedef {object} View
  * @property {(state: State, answer: any, error: CoreError | null) => void} update with the last good answer (null before the first), and the error if there is one
+ * @property {Promise<void>} [answered] where the first verdict takes longer than the answer, resolves once it is there: what stands below waits for it
  * @property {() => void} destroy
  */
 

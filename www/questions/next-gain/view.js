@@ -86,6 +86,10 @@ export function create(host, tools) {
     ...tools.lastFolds(ID),
   ]);
   const search = bestSet(tools, redraw);
+  /** @type {() => void} */
+  let tellAnswered = () => {};
+  /** @type {Promise<void>} */
+  const answered = new Promise((resolve) => { tellAnswered = resolve; });
   layOut(host, {
     ask: ask.element, answer: [verdict.element, working, taken.element, total, nextMoney, nextHours, doubts.element],
     picture: [dots.element, byMoney.element, byHours.element], notes: [elsewhere, caution], folds: foldList.element,
@@ -142,6 +146,7 @@ export function create(host, tools) {
     table.update(state, answer);
     foldList.update({ list: { gist: words("listGist", { count: candidates.length }) }, why: { hidden: !best, ...(best && { gist: whyGist(tools, best) }) } });
     if (best) say(reasons, why(tools, best));
+    if (best || search.progress() === null) tellAnswered();
   }
 
   /** @param {number} c */
@@ -209,6 +214,7 @@ export function create(host, tools) {
 
   return {
     update,
+    answered,
     destroy() {
       clearTimeout(waiting);
       search.destroy();

@@ -1,7 +1,7 @@
 // @ts-check
 /** A link holds every number; a broken or hostile one is refused in words and touches nothing. */
 
-import { answerText, expect, kept, look, notice, number, open, openQuestion, started, test, tool, type } from "./support/page.js";
+import { answerText, expect, found, kept, look, notice, number, open, openQuestion, started, test, tool, type } from "./support/page.js";
 import { questions } from "./support/questions.js";
 
 /** @import { Page } from "@playwright/test" */
@@ -23,6 +23,7 @@ for (const { id, number: given, also } of questions) {
     await type(page, given.name, given.typed);
     for (const [name, typed] of also) await type(page, name, typed);
     const link = await shared(page);
+    await found(page);
     const here = { ...(await look(page)), sentence: await sentence(page) };
 
     const elsewhere = await browser.newContext({ locale: "en-GB" });

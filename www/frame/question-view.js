@@ -11,8 +11,8 @@ import { painted, pause } from "./painted.js";
 
 /** @typedef {{ question: Question, state: State, answer: any, error: CoreError | null }} Drawn */
 
-/** What follows the sentence, each drawn and painted by itself when the page opens. */
-const PIECES = ".answer, .picture > *, .notes, .folds";
+/** What follows the sentence of a question, or the beginning of the story: each is painted by itself when the page opens. */
+const PIECES = { question: ".answer, .picture > *, .notes, .folds", story: ".step" };
 /** What stands below an answer that takes longer is shown all the same. */
 const PATIENCE_MS = 3000;
 
@@ -53,7 +53,7 @@ export function createQuestionView(host, { store, find, tools, onShown, onDrawn,
   /** @param {Question} question */
   async function fetchAndShow(question) {
     const stillWanted = () => !gone && coming?.question === question;
-    const inPieces = !opened && !question.story;
+    const inPieces = !opened;
     try {
       const [{ create }] = await Promise.all([question.load(), inPieces || ready(question.id), ...booksOf(question).map(open)]);
       if (!stillWanted()) return;
@@ -72,13 +72,13 @@ export function createQuestionView(host, { store, find, tools, onShown, onDrawn,
   }
 
   /**
-   * The first question of a visit: its sentence is read while the core is fetched, and all the rest at once would keep a slow device from
-   * showing or hearing anything.
+   * What a visit opens with: its beginning is read while the core is fetched, and all the rest at once would keep a slow device from showing
+   * or hearing anything.
    * @param {NonNullable<typeof shown>} now
    */
   async function drawInPieces(now) {
     const stillShown = () => !gone && shown === now;
-    const pieces = [...host.querySelectorAll(PIECES)];
+    const pieces = [...host.querySelectorAll(now.question.story ? PIECES.story : PIECES.question)];
     for (const piece of pieces) piece.setAttribute("data-later", "");
     drawShown(now);
     await painted();
@@ -107,7 +107,7 @@ export function createQuestionView(host, { store, find, tools, onShown, onDrawn,
   /** What the core says, worked out beside the page. @param {Question} question @param {State} state @returns {Promise<ReturnType<typeof asked>>} */
   async function askedAside(question, state) {
     try {
-      return { answer: await tools.worker.ask(question.id, requestOf(question, state), { slot: "first answer" }), error: null };
+      return { answer: question.story ? null : await tools.worker.ask(question.id, requestOf(question, state), { slot: "first answer" }), error: null };
     } catch (thrown) {
       return { answer: null, error: asCoreError(thrown) };
     }
@@ -117,7 +117,7 @@ export function createQuestionView(host, { store, find, tools, onShown, onDrawn,
   function drawShown(now, said) {
     const state = store.get();
     said ??= isReady(now.question.id) ? asked(now.question, state) : undefined;
-    if (!said) return now.view.update(state, null, null);
+    if (!said) return now.question.story ? undefined : now.view.update(state, null, null);
     if (!said.error) now.answer = said.answer;
     now.view.update(state, now.answer, said.error);
     onDrawn({ question: now.question, state, answer: now.answer, error: said.error });

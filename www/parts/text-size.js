@@ -9,6 +9,8 @@ const known = new Map();
 const MOST_KNOWN = 2000;
 /** Digits keep one width on the page; used where no canvas can measure. */
 const USUAL_EM = 0.56;
+/** Words are measured in one size and stand for the others: a browser takes its time over each size that it meets. */
+const MEASURED_PX = 16;
 
 /** Measures in another typeface than the document's. @param {string} family */
 export function measureIn(family) {
@@ -24,20 +26,24 @@ export function measureIn(family) {
  */
 export function textWidth(text, size_px, weight = 400) {
   // Tabular figures are all as wide as a zero, whatever the face does by default.
-  const shape = text.replace(/\d/g, "0");
-  const key = `${weight} ${size_px} ${shape}`;
+  return size_px * widthEm(text.replace(/\d/g, "0"), weight);
+}
+
+/** @param {string} text @param {number} weight */
+function widthEm(text, weight) {
+  const key = `${weight} ${text}`;
   const before = known.get(key);
   if (before !== undefined) return before;
   if (pen === undefined) {
     pen = document.createElement("canvas").getContext("2d");
     face ||= getComputedStyle(document.documentElement).fontFamily;
   }
-  let width_px = text.length * size_px * USUAL_EM;
+  let width_em = text.length * USUAL_EM;
   if (pen) {
-    pen.font = `${weight} ${size_px}px ${face}`;
-    width_px = pen.measureText(shape).width;
+    pen.font = `${weight} ${MEASURED_PX}px ${face}`;
+    width_em = pen.measureText(text).width / MEASURED_PX;
   }
   if (known.size > MOST_KNOWN) known.clear();
-  known.set(key, width_px);
-  return width_px;
+  known.set(key, width_em);
+  return width_em;
 }

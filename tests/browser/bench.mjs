@@ -227,7 +227,9 @@ async function timeEdits(browser, question, slowdown) {
   const page = await browser.newPage();
   page.setDefaultTimeout(PATIENCE_MS);
   await page.goto(`${address}#${question}`);
-  const number = page.getByRole("main").getByRole("spinbutton").first();
+  // Held, and not looked for at each edit: a search by role works out the style of everything, which the next frame would pay for.
+  const number = await page.getByRole("main").getByRole("spinbutton").first().elementHandle();
+  if (!number) throw new Error(`${question} has no number.`);
   await number.focus();
   const session = await page.context().newCDPSession(page);
   await session.send("Emulation.setCPUThrottlingRate", { rate: slowdown });

@@ -214,17 +214,19 @@ impl Linkage {
         ]
     }
 
-    /// Hip to the end of the lower link, m, and its derivative by crank angle.
-    fn distance(&self, crank_rad: f64) -> (f64, f64) {
-        let [end, along, ..] = self.lower_end(crank_rad);
-        let line = end - self.hip;
-        let distance_m = line.x.hypot(line.y);
-        (distance_m, line.dot(along) / distance_m)
+    /// Hip to the end of the lower link, m.
+    fn distance(&self, crank_rad: f64) -> f64 {
+        let line = self.lower_end(crank_rad)[0] - self.hip;
+        line.x.hypot(line.y)
     }
 
-    fn reach(&self) -> Result<(), OutOfReach> {
+    fn reach(&self, looks: &[Pose]) -> Result<(), OutOfReach> {
+        let receding = |crank_rad: f64| {
+            let [end, along, ..] = self.lower_end(crank_rad);
+            (end - self.hip).dot(along)
+        };
         let distance = |crank_rad| self.distance(crank_rad);
-        let Extremes { least, greatest } = extremes(&|look| distance(look as f64 * STEP_RAD), &distance);
+        let Extremes { least, greatest } = extremes(&|look| looks[look].receding, &receding, &distance);
         let thigh_m = self.leg.thigh_m;
         // Thigh and lower link at the least bend that is taken for a bend.
         let span = |sign: f64| {
@@ -243,7 +245,7 @@ impl Linkage {
     }
 
     fn missing(&self, worst: (f64, f64), best: (f64, f64), limit_m: f64, too_near: bool) -> OutOfReach {
-        let over = |crank_rad: f64| self.distance(crank_rad).0 - limit_m;
+        let over = |crank_rad: f64| self.distance(crank_rad) - limit_m;
         let (after, before) = if best.0 > worst.0 { (best.0, best.0 - TAU) } else { (best.0 + TAU, best.0) };
         // Where the best is out of reach as well, no part of the turn is left.
         let edge = |to: f64| root(over, worst.0, to, 1e-9).unwrap_or(worst.0 + (to - before - 0.5 * TAU).signum() * PI);
@@ -260,6 +262,27 @@ impl Linkage {
 
     /// The leg at a crank angle, on the branch with the knee in front. Needs a leg that reaches: see [`turn`](Self::turn).
     pub fn at(&self, crank_rad: f64) -> Moment {
+        let pose = self.pose(crank_rad);
+        let knee = self.hip + pose.thigh;
+        let ankle = match self.leg.ankle {
+            Ankle::Moving { .. } => self.hip + pose.line,
+            Ankle::Frozen { .. } => {
+                knee + Vector::at(self.leg.shank_m, pose.lower.y.atan2(pose.lower.x) - self.lower_offset_rad)
+            }
+        };
+        Moment {
+            crank_rad,
+            pedal: self.pedal(crank_rad),
+            ankle,
+            knee,
+            thigh_rad: pose.thigh_rad(),
+            knee_rad: self.knee_rad(&pose),
+            thigh_rates: pose.thigh_rates,
+            knee_rate: pose.knee_rate,
+        }
+    }
+
+    fn pose(&self, crank_rad: f64) -> Pose {
         let [end, x1, x2, x3] = self.lower_end(crank_rad);
         let line = end - self.hip;
         let squared = line.dot(line);
@@ -278,24 +301,21 @@ impl Linkage {
         let (t2, b2) = rates(x2 + t1 * t1 * thigh + b1 * b1 * lower);
         let bends = 3.0 * t1 * t2 * thigh + 3.0 * b1 * b2 * lower;
         let (t3, _) = rates(x3 + bends + t1.powi(3) * thigh.left() + b1.powi(3) * lower.left());
-
-        let knee = self.hip + thigh;
-        let pedal = self.pedal(crank_rad);
-        let ankle = match self.leg.ankle {
-            Ankle::Moving { .. } => end,
-            Ankle::Frozen { .. } => knee + Vector::at(self.leg.shank_m, lower.y.atan2(lower.x) - self.lower_offset_rad),
-        };
-        Moment {
-            crank_rad,
-            pedal,
-            ankle,
-            knee,
-            // From straight down, so that no angle of a leg under its hip jumps by a whole turn.
-            thigh_rad: line.x.atan2(-line.y) - FRAC_PI_2 + bend_m.atan2(along_m),
-            knee_rad: (-turning).atan2(-thigh.dot(lower)) - self.lower_offset_rad,
+        Pose {
+            line,
+            receding: line.dot(x1),
+            thigh,
+            lower,
+            along_m,
+            bend_m,
+            turning,
             thigh_rates: [t1, t2, t3],
             knee_rate: b1 - t1,
         }
+    }
+
+    fn knee_rad(&self, pose: &Pose) -> f64 {
+        (-pose.turning).atan2(-pose.thigh.dot(pose.lower)) - self.lower_offset_rad
     }
 
     /// One turn, looked at all the way round.
@@ -303,8 +323,37 @@ impl Linkage {
     /// # Errors
     /// The part of the turn in which the leg does not reach the pedal.
     pub fn turn(self) -> Result<Turn, OutOfReach> {
-        self.reach()?;
-        Ok(Turn { moments: (0..LOOKS).map(|look| self.at(look as f64 * STEP_RAD)).collect(), linkage: self })
+        let looks: Vec<Pose> = (0..LOOKS).map(|look| self.pose(look as f64 * STEP_RAD)).collect();
+        self.reach(&looks)?;
+        Ok(Turn { looks, linkage: self })
+    }
+}
+
+/// The links at a crank angle and how they turn, where the leg reaches; where it does not, only the line holds. Looks round a turn need no more; the angles between links cost as much again.
+#[derive(Clone, Copy, Debug)]
+struct Pose {
+    /// Hip to the end of the lower link.
+    line: Vector,
+    /// Half the derivative of that line's square by crank angle, m²: nought where the pedal is nearest and farthest.
+    receding: f64,
+    /// Hip to knee.
+    thigh: Vector,
+    /// Knee to the end of the lower link.
+    lower: Vector,
+    /// The thigh's part along the line, m.
+    along_m: f64,
+    /// The thigh's part across it, m.
+    bend_m: f64,
+    /// Twice the area that thigh and lower link span, m², negative with the knee in front.
+    turning: f64,
+    thigh_rates: [f64; 3],
+    knee_rate: f64,
+}
+
+impl Pose {
+    /// From straight down, so that no angle of a leg under its hip jumps by a whole turn.
+    fn thigh_rad(&self) -> f64 {
+        self.line.x.atan2(-self.line.y) - FRAC_PI_2 + self.bend_m.atan2(self.along_m)
     }
 }
 
@@ -312,7 +361,7 @@ impl Linkage {
 #[derive(Clone, Debug)]
 pub struct Turn {
     linkage: Linkage,
-    moments: Vec<Moment>,
+    looks: Vec<Pose>,
 }
 
 impl Turn {
@@ -323,41 +372,43 @@ impl Turn {
 
     /// The thigh's angle, rad: the greatest is where the hip is tightest.
     pub fn thigh_angle(&self) -> Extremes {
-        self.extremes(&|at| (at.thigh_rad, at.thigh_rates[0]))
+        self.extremes(&|pose| pose.thigh_rates[0], &Pose::thigh_rad)
     }
 
     /// The thigh's first derivative by crank angle: greatest where it comes up fastest, least where it goes down fastest.
     pub fn thigh_rate(&self) -> Extremes {
-        self.extremes(&|at| (at.thigh_rates[0], at.thigh_rates[1]))
+        self.extremes(&|pose| pose.thigh_rates[1], &|pose| pose.thigh_rates[0])
     }
 
     /// The thigh's second derivative by crank angle.
     pub fn thigh_second_rate(&self) -> Extremes {
-        self.extremes(&|at| (at.thigh_rates[1], at.thigh_rates[2]))
+        self.extremes(&|pose| pose.thigh_rates[2], &|pose| pose.thigh_rates[1])
     }
 
     /// The knee's angle, rad.
     pub fn knee_angle(&self) -> Extremes {
-        self.extremes(&|at| (at.knee_rad, at.knee_rate))
+        self.extremes(&|pose| pose.knee_rate, &|pose| self.linkage.knee_rad(pose))
     }
 
-    fn extremes(&self, of: &dyn Fn(&Moment) -> (f64, f64)) -> Extremes {
-        extremes(&|look| of(&self.moments[look]), &|crank_rad| of(&self.linkage.at(crank_rad)))
+    fn extremes(&self, slope: &dyn Fn(&Pose) -> f64, value: &dyn Fn(&Pose) -> f64) -> Extremes {
+        let pose = |crank_rad| self.linkage.pose(crank_rad);
+        extremes(&|look| slope(&self.looks[look]), &|crank_rad| slope(&pose(crank_rad)), &|crank_rad| {
+            value(&pose(crank_rad))
+        })
     }
 }
 
-/// The extremes over a turn of something given with its derivative, at each look and anywhere: each is where the derivative
-/// changes sign.
-fn extremes(looked: &dyn Fn(usize) -> (f64, f64), f: &dyn Fn(f64) -> (f64, f64)) -> Extremes {
-    let first = looked(0);
-    let mut found = Extremes { least: (0.0, first.0), greatest: (0.0, first.0) };
-    let mut before = (0.0, first.1);
+/// The extremes over a turn of a value whose slope is known at each look and anywhere: each is where the slope changes sign.
+fn extremes(looked: &dyn Fn(usize) -> f64, slope: &dyn Fn(f64) -> f64, value: &dyn Fn(f64) -> f64) -> Extremes {
+    let first = (0.0, value(0.0));
+    let mut found = Extremes { least: first, greatest: first };
+    let mut before = (0.0, looked(0));
     for look in 1..=LOOKS {
-        let here = (look as f64 * STEP_RAD, looked(look % LOOKS).1);
+        let here = (look as f64 * STEP_RAD, looked(look % LOOKS));
         if before.1.signum() != here.1.signum()
-            && let Ok(angle) = root_bracketed(|angle| f(angle).1, before, here, ANGLE_ACCURACY)
+            && let Ok(angle) = root_bracketed(slope, before, here, ANGLE_ACCURACY)
         {
-            let extreme = (if angle < TAU { angle } else { angle - TAU }, f(angle).0);
+            let extreme = (if angle < TAU { angle } else { angle - TAU }, value(angle));
             if extreme.1 < found.least.1 {
                 found.least = extreme;
             }

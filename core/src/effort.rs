@@ -48,6 +48,10 @@ const POWERS_W: (f64, f64) = (1.0, 2500.0);
 const POWER_ACCURACY: f64 = 1e-11;
 /// Relative accuracy of the best even effort and its time.
 pub const TIME_ACCURACY: f64 = 1e-14;
+/// How time usually falls with power on the flat, `−dlnT/dlnP`: a guess to begin with.
+const ELASTICITY: f64 = 0.36;
+/// A power to begin with where nothing is known, W.
+const USUAL_W: f64 = 250.0;
 /// The cap on secant steps of the fixed point; two or three are usual.
 const SECANT_STEPS: usize = 30;
 
@@ -127,7 +131,6 @@ pub fn even_within(clock: &dyn Clock, setup: &Setup, guess_w: f64, accuracy: f64
 
 /// The power that the relation allows for the time that it would give, if time fell as it usually does on the flat.
 fn on_the_way_w(setup: &Setup, ridden: &Ridden) -> f64 {
-    const ELASTICITY: f64 = 0.36;
     const STEPS: usize = 2;
     let allowed_w = ridden.power_w + ridden.gap_w;
     (0..STEPS).fold(allowed_w, |power_w, _| {
@@ -199,9 +202,17 @@ impl KnownEffort {
 /// # Errors
 /// [`NoEffort::OutOfReach`] where no power in that range gives the time.
 pub fn power_for_time_w(clock: &dyn Clock, setup: &Setup, target_s: f64) -> Result<f64, NoEffort> {
+    power_for_time_from_w(clock, setup, target_s, USUAL_W)
+}
+
+/// [`power_for_time_w`] from a guess: some five rides where it is within a tenth.
+///
+/// # Errors
+/// As [`power_for_time_w`].
+pub fn power_for_time_from_w(clock: &dyn Clock, setup: &Setup, target_s: f64, guess_w: f64) -> Result<f64, NoEffort> {
     // A rider who stalls takes for ever; any large number keeps the bracket.
     let excess = |ln_p: f64| clock.time_s(setup, ln_p.exp()).map_or(1e3, |t| (t / target_s).ln());
-    let found = bracketed_from(excess, 250f64.ln(), POWERS_W.0.ln(), POWERS_W.1.ln());
+    let found = bracketed_from(excess, guess_w.ln(), -ELASTICITY, (POWERS_W.0.ln(), POWERS_W.1.ln()));
     Ok(found.map_err(|_| NoEffort::OutOfReach)?.exp())
 }
 
@@ -217,15 +228,27 @@ pub fn distance_in_time_m(clock: &dyn Clock, setup: &Setup, power_w: f64, fixed_
         scaled.course = Rc::new(setup.course.scaled_to(ln_d.exp()));
         clock.time_s(&scaled, power_w).map_or(1e3, |t| (t / fixed_s).ln())
     };
-    let found = bracketed_from(excess, (fixed_s * 11.0).ln(), 10f64.ln(), 5e6f64.ln());
+    // At an even power distance grows about with time.
+    let found = bracketed_from(excess, (fixed_s * 11.0).ln(), 1.0, (10f64.ln(), 5e6f64.ln()));
     Ok(found.map_err(|_| NoEffort::OutOfReach)?.exp())
 }
 
-/// A root of a monotone function: a bracket is grown from a guess, then [`root_bracketed`] to [`POWER_ACCURACY`].
-fn bracketed_from(mut f: impl FnMut(f64) -> f64, guess: f64, least: f64, most: f64) -> Result<f64, NoRoot> {
-    let mut step = 0.1;
-    let (mut a, mut b) = (within(guess, least, most), within(guess + step, least, most));
-    let (mut fa, mut fb) = (f(a), f(b));
+/// A root of a monotone function of a logarithm, from a guess at it and at the slope: a bracket is made a little wider than those
+/// say and grown until it holds the root, then [`root_bracketed`] to [`POWER_ACCURACY`].
+fn bracketed_from(
+    mut f: impl FnMut(f64) -> f64,
+    guess: f64,
+    slope: f64,
+    (least, most): (f64, f64),
+) -> Result<f64, NoRoot> {
+    const OVERSHOOT: f64 = 1.3;
+    const STEPS: (f64, f64) = (0.001, 1.0);
+    let first = within(guess, least, most);
+    let gap = f(first);
+    let mut step = within((OVERSHOOT * gap / slope).abs(), STEPS.0, STEPS.1);
+    let second = within(first - step * (gap / slope).signum(), least, most);
+    let (mut a, mut b) = (first.min(second), first.max(second));
+    let (mut fa, mut fb) = if first < second { (gap, f(second)) } else { (f(second), gap) };
     while fa.signum() == fb.signum() && (a > least || b < most) {
         step *= 2.0;
         if fa.abs() < fb.abs() && a > least || b >= most {

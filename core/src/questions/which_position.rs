@@ -9,7 +9,7 @@ use super::sureness::{Case, Inquiry, with_model_error};
 use crate::bounds;
 use crate::course::Course;
 use crate::draws::{Moves, Normal, draw_errors, moves, with_errors};
-use crate::effort::{KnownEffort, Paced, even_from, power_for_time_w};
+use crate::effort::{KnownEffort, Paced, TIME_ACCURACY, even_from, even_within, power_for_time_from_w};
 use crate::error::{Error, Kind, Warning};
 use crate::information::{Shape, Tally};
 use crate::position::{Fade, Lapses, Position};
@@ -451,12 +451,21 @@ fn at_length(setup: &Setup, distance_m: f64) -> Setup {
     Setup { course: Rc::new(setup.course.scaled_to(distance_m)), ..setup.clone() }
 }
 
-/// The best even effort over a distance, followed to the line.
-fn followed(setup: &Setup, distance_m: f64) -> Result<Paced, Error> {
+/// The best even effort over a distance, followed to the line: two rides are enough where about its time is known.
+fn followed(setup: &Setup, distance_m: f64, about_s: f64, accuracy: f64) -> Result<Paced, Error> {
     let there = at_length(setup, distance_m);
-    let guess_w = there.power.sustainable_w((distance_m / 11.0).max(1.0));
-    even_from(&Followed, &there, guess_w).map_err(no_effort)
+    even_within(&Followed, &there, there.power.sustainable_w(about_s.max(1.0)), accuracy).map_err(no_effort)
 }
+
+/// About the time of a distance before any ride is known, s.
+fn about_s(distance_m: f64) -> f64 {
+    distance_m / 11.0
+}
+
+/// How time grows with distance, about: a guess to begin with.
+const TIME_BY_DISTANCE: f64 = 1.03;
+/// Relative accuracy of the curves' times, a thousandth of a second in some hours.
+const CURVE_ACCURACY: f64 = 1e-7;
 
 /// A choice over a distance: its ride followed to the line, and what finds rides near it.
 struct Spot {
@@ -475,7 +484,7 @@ struct Spot {
 impl Spot {
     fn new(choice: usize, setup: &Setup, distance_m: f64) -> Result<Self, Error> {
         let there = at_length(setup, distance_m);
-        let ride = followed(setup, distance_m)?;
+        let ride = followed(setup, distance_m, about_s(distance_m), TIME_ACCURACY)?;
         let clock = SteadyClock::default();
         let known = KnownEffort::new(&clock, &there, ride.power_w).map_err(no_effort)?;
         let left_out_s = ride.time_s - known.time_s(&clock, &there).map_err(no_effort)?;
@@ -536,6 +545,12 @@ struct Board<'a> {
     spots: Vec<Spot>,
 }
 
+/// The choices at the values of all inputs, and their times: an input of one position leaves the others there.
+struct AtRest {
+    setups: Vec<Setup>,
+    times_s: Vec<f64>,
+}
+
 impl Board<'_> {
     /// Adds every choice over a distance; adds none where one of them cannot be ridden.
     fn row(&mut self, setups: &[Setup], distance_m: f64) -> bool {
@@ -553,30 +568,51 @@ impl Board<'_> {
         pair.map(|pair| self.spots.extend(pair)).is_some()
     }
 
-    /// Finish times of the first `count` spots in a case, by steady speeds.
-    fn times_s(&self, case: &Case<'_>, count: usize) -> Result<Vec<f64>, Error> {
+    /// Every choice in a case.
+    fn setups(&self, case: &Case<'_>) -> Result<Vec<Setup>, Error> {
         let mut setups = setups(case, self.rides)?;
         self.together.shift(case, self.rides, &mut setups);
-        self.spots
+        Ok(setups)
+    }
+
+    /// Finish times of every spot, by steady speeds; of choices that are as they were at rest the times are known.
+    fn times_s(&self, case: &Case<'_>, mut setups: Vec<Setup>, at_rest: Option<&AtRest>) -> Result<Vec<f64>, Error> {
+        let course_moves = self.inquiry.course_moves();
+        let rests = |choice: usize, setup: &Setup| at_rest.filter(|rest| rest.setups.get(choice) == Some(setup));
+        let known: Vec<Option<&AtRest>> = setups
             .iter()
-            .take(count)
-            .map(|spot| {
-                let setup =
-                    setups.get_mut(spot.choice).ok_or_else(|| Error::impossible("", "There is no such choice."))?;
-                setup.course = match self.inquiry.course_moves() {
-                    true => Rc::new(case.course().scaled_to(spot.distance_m)),
-                    false => Rc::clone(&spot.course),
-                };
-                spot.known.time_s(&spot.clock, setup).map_err(no_effort)
-            })
-            .collect()
+            .enumerate()
+            .map(|(choice, setup)| if course_moves { None } else { rests(choice, setup) })
+            .collect();
+        let time_s = |(i, spot): (usize, &Spot)| {
+            if let Some(rest) = known.get(spot.choice).copied().flatten() {
+                return Ok(rest.times_s[i]);
+            }
+            let setup = setups.get_mut(spot.choice).ok_or_else(|| Error::impossible("", "There is no such choice."))?;
+            setup.course = match course_moves {
+                true => Rc::new(case.course().scaled_to(spot.distance_m)),
+                false => Rc::clone(&spot.course),
+            };
+            spot.known.time_s(&spot.clock, setup).map_err(no_effort)
+        };
+        self.spots.iter().enumerate().map(time_s).collect()
     }
 
     /// How the inputs move every spot's finish time: the values followed, their moves by steady speeds.
     fn moves(&self) -> Result<Moves, Error> {
         let mut moved = self.together.scenario.clone();
-        let mut times_s =
-            |values: &[f64]| self.inquiry.at(&mut moved, values, |case| self.times_s(case, self.spots.len()));
+        let mut at_rest: Option<AtRest> = None;
+        let mut times_s = |values: &[f64]| {
+            self.inquiry.at(&mut moved, values, |case| {
+                let setups = self.setups(case)?;
+                if at_rest.is_some() {
+                    return self.times_s(case, setups, at_rest.as_ref());
+                }
+                let times_s = self.times_s(case, setups.clone(), None)?;
+                at_rest = Some(AtRest { setups, times_s: times_s.clone() });
+                Ok(times_s)
+            })
+        };
         let spread = moves(&self.inquiry.unsure(), &mut times_s)?;
         Ok(Moves { base: self.spots.iter().map(|spot| spot.ride.time_s).collect(), ..spread })
     }
@@ -603,7 +639,7 @@ impl Board<'_> {
         for _ in 0..draws.min(self.most_draws()) {
             draw_errors(&inputs, &mut Normal::new(seed_of(seed, tally.draws)), &mut errors);
             with_errors(&inputs, &errors, &mut values);
-            let drawn = self.inquiry.at(&mut moved, &values, |case| self.times_s(case, self.spots.len()));
+            let drawn = self.inquiry.at(&mut moved, &values, |case| self.times_s(case, self.setups(case)?, None));
             let ridden = drawn.is_ok_and(|times_s| {
                 self.gains(&times_s, shape.choices, reference, &mut gains);
                 true
@@ -719,8 +755,13 @@ impl Curve {
             return curve;
         }
         for distance_m in spaced_log(shortest, longest, points) {
-            let times_s: Result<Vec<f64>, Error> =
-                setups.iter().map(|setup| followed(setup, distance_m).map(|ride| ride.time_s)).collect();
+            let about_s = |choice: usize| match (curve.distances_m.last(), curve.times_s.last()) {
+                (Some(before_m), Some(before_s)) => before_s[choice] * (distance_m / before_m).powf(TIME_BY_DISTANCE),
+                _ => about_s(distance_m),
+            };
+            let ridden =
+                |(choice, setup)| followed(setup, distance_m, about_s(choice), CURVE_ACCURACY).map(|ride| ride.time_s);
+            let times_s: Result<Vec<f64>, Error> = setups.iter().enumerate().map(ridden).collect();
             let Ok(times_s) = times_s else { break };
             curve.distances_m.push(distance_m);
             curve.times_s.push(times_s);
@@ -736,17 +777,17 @@ impl Curve {
         let Some(kept) = setups.get(reference) else { return Vec::new() };
         let mut crossings = Vec::new();
         for (choice, setup) in setups.iter().enumerate() {
-            let lead_s = |ln_m: f64| {
-                let distance_m = ln_m.exp();
-                let times =
-                    followed(kept, distance_m).and_then(|kept| Ok(kept.time_s - followed(setup, distance_m)?.time_s));
-                times.unwrap_or(f64::NAN)
-            };
             let leads: Vec<f64> = self.times_s.iter().map(|row| row[reference] - row[choice]).collect();
-            for (ends_m, ends_s) in self.distances_m.windows(2).zip(leads.windows(2)) {
+            for (i, (ends_m, ends_s)) in self.distances_m.windows(2).zip(leads.windows(2)).enumerate() {
                 if ends_s[0] * ends_s[1] >= 0.0 {
                     continue;
                 }
+                let lead_s = |ln_m: f64| {
+                    let distance_m = ln_m.exp();
+                    let about_s = self.times_s[i][reference] * (distance_m / ends_m[0]).powf(TIME_BY_DISTANCE);
+                    let time_s = |setup| followed(setup, distance_m, about_s, TIME_ACCURACY).map(|ride| ride.time_s);
+                    time_s(kept).and_then(|kept_s| Ok(kept_s - time_s(setup)?)).unwrap_or(f64::NAN)
+                };
                 let Ok(ln_m) = root(lead_s, ends_m[0].ln(), ends_m[1].ln(), 1e-11) else { continue };
                 const MOVED: f64 = 0.005;
                 let distance_m = ln_m.exp();
@@ -834,13 +875,15 @@ fn cost(
 ) -> PositionCost {
     let there = at_length(&setups[choice], spots[row].distance_m);
     let (cp_w, other_cp_w) = (there.power.cp_w, setups[against].power.cp_w);
-    let allowed = tie_factor(&there, spots[row + against].ride.time_s).map(|factor| {
-        let own = format!("scenario.positions[{}].", rides[choice].position);
-        let is_own_power = |path: &str| path.strip_prefix(&own).is_some_and(is_power);
-        let moved = spread.by_input.iter().zip(inquiry.inputs()).filter(|(_, input)| !is_own_power(&input.path));
-        let apart_s = moved.map(|(moved, _)| (moved[row + choice] - moved[row + against]).powi(2)).sum::<f64>().sqrt();
-        Figure { value: other_cp_w - factor * cp_w, sd: apart_s / seconds_per_watt(&there, factor) }
-    });
+    let allowed =
+        tie_factor(&there, spots[row + against].ride.time_s, spots[row + choice].ride.power_w).map(|factor| {
+            let own = format!("scenario.positions[{}].", rides[choice].position);
+            let is_own_power = |path: &str| path.strip_prefix(&own).is_some_and(is_power);
+            let moved = spread.by_input.iter().zip(inquiry.inputs()).filter(|(_, input)| !is_own_power(&input.path));
+            let apart_s =
+                moved.map(|(moved, _)| (moved[row + choice] - moved[row + against]).powi(2)).sum::<f64>().sqrt();
+            Figure { value: other_cp_w - factor * cp_w, sd: apart_s / seconds_per_watt(&there, factor) }
+        });
     let allowed_share = allowed.map(|allowed_w| allowed_w.value / other_cp_w);
     PositionCost {
         choice,
@@ -863,9 +906,9 @@ fn is_power(name: &str) -> bool {
 /// stays.
 ///
 /// The power for the time, then the root of `sustainable power at that time − it`, both to 1e-11.
-fn tie_factor(setup: &Setup, time_s: f64) -> Option<f64> {
+fn tie_factor(setup: &Setup, time_s: f64, guess_w: f64) -> Option<f64> {
     const FACTORS: (f64, f64) = (0.01, 20.0);
-    let power_w = power_for_time_w(&Followed, setup, time_s).ok()?;
+    let power_w = power_for_time_from_w(&Followed, setup, time_s, guess_w).ok()?;
     let excess = |factor: f64| setup.power.scaled(factor, 1.0).sustainable_w(time_s) - power_w;
     root(excess, FACTORS.0, FACTORS.1, 1e-12).ok()
 }
@@ -888,8 +931,8 @@ fn lower_bars(scenario: &Scenario, setups: &[Setup], reference: usize, spots: &[
         cuts.map(|cda_cut| {
             let position = with_cda(&kept.position, 1.0 - cda_cut);
             let lower = Setup { position, ..at_length(kept, distance_m) };
-            let target_s = spots[event * setups.len() + reference].ride.time_s;
-            let allowed_share = tie_factor(&lower, target_s).map(|factor| 1.0 - factor);
+            let Paced { power_w, time_s } = spots[event * setups.len() + reference].ride;
+            let allowed_share = tie_factor(&lower, time_s, power_w * (1.0 - cda_cut)).map(|factor| 1.0 - factor);
             let allowed_w = allowed_share.map(|share| share * kept.power.cp_w);
             LowerBars { event, cda_cut, allowed_w, allowed_share }
         })

@@ -1,0 +1,328 @@
+// @ts-check
+/**
+ * Measures the built page in Chromium, beside the bounds that it must reach: what the core takes to answer, and what an edit
+ * takes until its answer is painted. Needs FASTERBY_ADDRESS (where the page is served) and CHROME; `cargo xtask bench` gives both.
+ */
+
+import { chromium } from "@playwright/test";
+import { questions } from "./support/questions.js";
+
+const address = process.env.FASTERBY_ADDRESS ?? "http://localhost:8000/";
+const EDITS = 200;
+/** Edits before the measured ones, while the browser still compiles. */
+const WARM_UP = 60;
+/** So many steps up, then as many down: every edit is a new number, and none leaves its range. */
+const STEPS_ONE_WAY = 20;
+const SLOWDOWN = 4;
+/** For a page that does not come up at all. */
+const PATIENCE_MS = 10_000;
+const FRAME_MS = 1000 / 60;
+
+/** The bounds of the design, in milliseconds. */
+const BOUND_MS = { edit: 16, slow_edit: 50, even_effort: 2, draws_steady: 10, draws_along_a_course: 150, draws_of_six: 300, best_set: 300 };
+
+const even = { kind: "even" };
+const drawn = { draws: 10_000, effort: { kind: "power", power_w: 250 } };
+
+/** Rolling hills with a bearing that turns, in wind: invented. @param {number} segments */
+function hills(segments) {
+  const points = Array.from({ length: segments + 1 }, (_, i) => ({
+    distance_m: (40_000 * i) / segments,
+    elevation_m: 100 + 40 * Math.sin((60 * i) / segments),
+    bearing_deg: (360 * i) / segments - 180,
+  }));
+  return { course: { kind: "profile", points }, conditions: { wind_speed_m_s: 4, wind_from_deg: 250 } };
+}
+
+/** Two positions, the lower of which fades, in wind: invented. */
+const twoPositions = {
+  positions: [
+    { cda_m2: { value: 0.228, sd: 0.008 }, fade: {}, cp_factor: { value: 0.98, sd: 0.01 } },
+    { cda_m2: { value: 0.242, sd: 0.008 } },
+  ],
+  riding_position: 1,
+  power: { long_ride_loss_w: { value: 22, sd: 10, source: "typical" } },
+  course: { out_and_back: true, bearing_deg: 90 },
+  conditions: { wind_speed_m_s: { value: 3, sd: 1 }, wind_from_deg: 250 },
+};
+
+/** Six positions, two of which fade and one lapses, for the four usual events in wind: invented. */
+const sixPositions = {
+  riding_position: 1,
+  positions: Array.from({ length: 6 }, (_, i) => ({
+    cda_m2: { value: 0.25 - 0.004 * i, sd: 0.006 },
+    cp_factor: { value: 1 - 0.01 * i, sd: 0.01 },
+    ...(i > 3 ? { fade: {} } : {}),
+    ...(i === 3 ? { lapses: [{ share: 0.1, cda_m2: 0.26 }] } : {}),
+  })),
+  course: twoPositions.course,
+  conditions: twoPositions.conditions,
+};
+/** The page asks for its draws in so many lots. */
+const LOTS = 4;
+
+/** @param {string} field @param {number} value */
+const share = (field, value) => ({ field, share: { value, sd: 0.3 * Math.abs(value) } });
+/** @param {number} count @param {(i: number) => object[]} changes */
+const several = (count, changes) => Array.from({ length: count }, (_, i) => changes(i));
+
+/** Twenty changes of many kinds, two of which exclude each other, as natively: invented. */
+const twentyCandidates = [
+  ...several(9, (i) => [share("positions.cda_m2", -0.005 - 0.004 * i)]),
+  ...several(3, (i) => [share("positions.cda_m2", -0.012 * (i + 1)), share("power.cp_w", -0.006 * (i + 1))]),
+  ...several(3, (i) => [share("power.cp_w", 0.012 * (i + 1))]),
+  ...several(2, (i) => [share("bike.rolling_coefficient", -0.06 * (i + 1))]),
+  [share("bike.drivetrain_efficiency", 0.004)],
+  [share("rider.total_mass_kg", -0.012)],
+  [{ use_position: 0 }],
+].map((changes, i) => ({
+  changes,
+  chance: 0.4 + 0.03 * i,
+  money: 17 * ((7 * i) % 11),
+  hours_once: 1.5 * ((5 * i) % 7),
+  group: i === 3 || i === 5 ? "helmet" : "",
+}));
+
+/** Six efforts of one rider: invented. */
+const efforts = [[60, 520], [180, 385], [300, 352], [720, 318], [1200, 306], [3600, 282]].map(([duration_s, power_w]) => ({ duration_s, power_w }));
+
+/** What the core is timed at; a bound where the design has one. @type {{ name: string, question: string, request: object, bound?: number, lots?: number }[]} */
+const timed = [
+  { name: "speed for watts", question: "speed-for-watts", request: { with: { power_w: 250 } } },
+  { name: "finish time, best even effort", question: "finish-time", request: { with: { effort: even } }, bound: BOUND_MS.even_effort },
+  { name: "power or drag, best even efforts", question: "power-or-drag", request: { with: { effort: even } } },
+  { name: "hold or fade, best even efforts", question: "hold-or-fade", request: { scenario: twoPositions, with: { low: 0, steady: 1, effort: even } } },
+  { name: "which position, six of them", question: "which-position", request: { scenario: sixPositions } },
+  { name: "power curve, six efforts", question: "power-curve", request: { scenario: { efforts } } },
+  { name: "leg room", question: "leg-room", request: {} },
+  { name: "next gain, 20 candidates, 4 events", question: "next-gain", request: { scenario: twoPositions, with: { candidates: twentyCandidates } }, bound: BOUND_MS.best_set },
+  { name: `10,000 draws of six positions, in ${LOTS} lots`, question: "which-position", request: { scenario: sixPositions, with: { part: "draws", draws: 10_000 / LOTS } }, lots: LOTS, bound: BOUND_MS.draws_of_six },
+  { name: "10,000 draws of power or drag, steady", question: "power-or-drag", request: { scenario: { start: "rolling" }, with: drawn }, bound: BOUND_MS.draws_steady },
+  { name: "10,000 draws of power or drag, 100 segments", question: "power-or-drag", request: { scenario: hills(100), with: drawn }, bound: BOUND_MS.draws_along_a_course },
+];
+
+/** @param {string[]} extra arguments of Chromium */
+function launch(extra) {
+  return chromium.launch({
+    executablePath: process.env.CHROME,
+    args: [
+      "--no-sandbox",
+      "--disable-background-networking",
+      "--disable-component-update",
+      "--disable-sync",
+      "--no-first-run",
+      ...extra,
+    ],
+  });
+}
+
+/** @param {number[]} sorted ascending @param {number} share */
+const quantile = (sorted, share) => sorted[Math.min(sorted.length - 1, Math.floor(sorted.length * share))];
+
+/** @param {number} ms */
+const shown = (ms) => (ms < 0.1 ? `${(ms * 1000).toFixed(1)} µs` : `${ms.toFixed(2)} ms`);
+
+/** @param {number} ms @param {number} bound */
+const beside = (ms, bound) => `${(ms / bound).toFixed(2)} of ${bound} ms${ms <= bound ? "" : ", OVER"}`;
+
+/** @param {string[][]} rows the first one is the heading */
+function print(rows) {
+  const widths = rows[0].map((_, column) => Math.max(...rows.map((row) => row[column].length)));
+  for (const row of rows) console.log(row.map((cell, column) => cell.padEnd(widths[column])).join("  ").trimEnd());
+  console.log();
+}
+
+/**
+ * Runs in the page: median milliseconds of one call, and of a fixed loop of plain JavaScript as the measure of the machine.
+ * @param {{ glue: string, calls: { question: string, request: any, lots?: number }[] }} given
+ */
+async function timeCore({ glue, calls }) {
+  const core = await import(glue);
+  await core.default();
+  const BATCHES = 21;
+  const BATCH_MS = 20;
+
+  /** @param {() => unknown} call */
+  function medianOf(call) {
+    const begun = performance.now();
+    let batch = 0;
+    while (batch === 0 || performance.now() - begun < BATCH_MS) {
+      call();
+      batch += 1;
+    }
+    const times = Array.from({ length: BATCHES }, () => {
+      const start = performance.now();
+      for (let i = 0; i < batch; i += 1) call();
+      return (performance.now() - start) / batch;
+    });
+    return times.sort((a, b) => a - b)[Math.floor(BATCHES / 2)];
+  }
+
+  /** Asks once, or lot after lot. @param {{ question: string, request: any, lots?: number }} call */
+  function answered({ question, request, lots = 1 }) {
+    for (let lot = 0, so_far; lot < lots; lot += 1) {
+      const answer = core.ask(question, so_far ? { ...request, with: { ...request.with, so_far } } : request);
+      so_far = answer.drawn?.tally;
+    }
+  }
+
+  let kept = 0;
+  const reference = medianOf(() => {
+    let sum = 0;
+    for (let i = 1; i <= 10_000; i += 1) sum += Math.sqrt(i) / (1 + sum);
+    kept += sum;
+  });
+  const medians = calls.map((call) => {
+    try {
+      return medianOf(() => answered(call));
+    } catch (error) {
+      return String(/** @type {any} */ (error).message ?? error);
+    }
+  });
+  return { reference, medians, kept };
+}
+
+async function measureCore() {
+  const browser = await launch([]);
+  const page = await browser.newPage();
+  await page.goto(address);
+  const calls = timed.map(({ question, request, lots }) => ({ question, request, lots }));
+  const { reference, medians } = await page.evaluate(timeCore, { glue: `${address}wasm/whole.js`, calls });
+  await browser.close();
+  const rows = timed.map(({ name, bound }, index) => {
+    const median = medians[index];
+    if (typeof median === "string") return [name, median, "", ""];
+    return [name, shown(median), (median / reference).toFixed(2), bound ? beside(median, bound) : ""];
+  });
+  print([["core in the browser, one answer", "median", "× reference", "share of bound"], ...rows]);
+  console.log(`The reference is a loop of 10,000 square roots and divisions in JavaScript: ${shown(reference)}.\n`);
+}
+
+/**
+ * Runs in the page: `painted` will be the milliseconds from the next key to just after the frame in which the page has answered it.
+ * @param {number} patience
+ */
+function awaitKey(patience) {
+  const page = /** @type {any} */ (globalThis);
+  page.painted = new Promise((resolve, reject) => {
+    const pressed = () => {
+      const begun = performance.now();
+      requestAnimationFrame(() => {
+        const { port1, port2 } = new MessageChannel();
+        port1.onmessage = () => resolve(performance.now() - begun);
+        port2.postMessage(null);
+      });
+    };
+    addEventListener("keydown", pressed, { capture: true, once: true });
+    setTimeout(() => reject(new Error("A key was pressed and no frame followed.")), patience);
+  });
+}
+
+/**
+ * Steps the first number of a question's sentence up and down.
+ * @param {import("@playwright/test").Browser} browser @param {string} question @param {number} slowdown
+ * @returns {Promise<{ median: number, p95: number }>} milliseconds
+ */
+async function timeEdits(browser, question, slowdown) {
+  const page = await browser.newPage();
+  page.setDefaultTimeout(PATIENCE_MS);
+  await page.goto(`${address}#${question}`);
+  // Held, and not looked for at each edit: a search by role works out the style of everything, which the next frame would pay for.
+  const number = await page.getByRole("main").getByRole("spinbutton").first().elementHandle();
+  if (!number) throw new Error(`${question} has no number.`);
+  await number.focus();
+  const session = await page.context().newCDPSession(page);
+  await session.send("Emulation.setCPUThrottlingRate", { rate: slowdown });
+  const times = [];
+  for (let edit = 0; edit < WARM_UP + EDITS; edit += 1) {
+    await page.evaluate(awaitKey, PATIENCE_MS);
+    const before = await number.inputValue();
+    await page.keyboard.press(Math.floor(edit / STEPS_ONE_WAY) % 2 === 0 ? "ArrowUp" : "ArrowDown");
+    const time = await page.evaluate(() => /** @type {any} */ (globalThis).painted);
+    if ((await number.inputValue()) === before) throw new Error(`A step of ${question}'s first number changed nothing.`);
+    if (edit >= WARM_UP) times.push(Number(time));
+  }
+  await page.close();
+  times.sort((a, b) => a - b);
+  return { median: quantile(times, 0.5), p95: quantile(times, 0.95) };
+}
+
+async function measureEdits() {
+  // Without the display's beat, what is left is the page's own work.
+  const freely = await launch(["--disable-frame-rate-limit", "--disable-gpu-vsync"]);
+  const atSixtyHertz = await launch([]);
+  const rows = [];
+  for (const { id: question } of questions) {
+    try {
+      const plain = await timeEdits(freely, question, 1);
+      const slow = await timeEdits(freely, question, SLOWDOWN);
+      const seen = await timeEdits(atSixtyHertz, question, 1);
+      rows.push([
+        question,
+        shown(plain.median),
+        shown(plain.p95),
+        beside(plain.p95, BOUND_MS.edit),
+        shown(slow.median),
+        shown(slow.p95),
+        beside(slow.p95, BOUND_MS.slow_edit),
+        `${(seen.p95 / FRAME_MS).toFixed(2)} frames`,
+      ]);
+    } catch (error) {
+      console.log(`${question} could not be measured: ${String(/** @type {any} */ (error).message).split("\n")[0]}`);
+    }
+  }
+  await Promise.all([freely.close(), atSixtyHertz.close()]);
+  const slowly = `${SLOWDOWN}× slower`;
+  print([
+    ["edit to painted", "median", "p95", "share of bound", `${slowly}: median`, "p95", "share of bound", "at 60 Hz, p95"],
+    ...rows,
+  ]);
+}
+
+/**
+ * Runs in the page: milliseconds between frames until the draws are counted.
+ * @param {number} patience
+ */
+function framesUntilCounted(patience) {
+  return new Promise((resolve, reject) => {
+    /** @type {number[]} */
+    const frames = [];
+    let before = performance.now();
+    const given = before + patience;
+    const frame = () => {
+      const now = performance.now();
+      frames.push(now - before);
+      before = now;
+      if (now > given) reject(new Error("The draws were not counted in time."));
+      else if (document.querySelector("#host")?.textContent?.includes("Counted in")) resolve(frames);
+      else requestAnimationFrame(frame);
+    };
+    requestAnimationFrame(frame);
+  });
+}
+
+/** How evenly the page draws while the draws of six positions are counted beside it. */
+async function measureFrames() {
+  const browser = await launch([]);
+  const page = await browser.newPage();
+  await page.goto(`${address}#which-position/1j.${Buffer.from(JSON.stringify({ s: sixPositions })).toString("base64url")}`);
+  await page.getByText("Counted in").waitFor();
+  const number = page.getByRole("main").getByRole("spinbutton").first();
+  const frames = [];
+  for (const key of ["ArrowUp", "ArrowDown", "ArrowUp", "ArrowDown", "ArrowUp"]) {
+    await number.press(key);
+    await page.getByText("Counting draws").waitFor();
+    frames.push(.../** @type {number[]} */ (await page.evaluate(framesUntilCounted, PATIENCE_MS)));
+  }
+  await browser.close();
+  frames.sort((a, b) => a - b);
+  const p95 = quantile(frames, 0.95);
+  print([
+    ["frames while draws are counted", "median", "p95", "longest", "p95, share of a frame"],
+    [`${frames.length} frames`, shown(quantile(frames, 0.5)), shown(p95), shown(frames[frames.length - 1]), (p95 / FRAME_MS).toFixed(2)],
+  ]);
+}
+
+await measureCore();
+
+

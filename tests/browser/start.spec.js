@@ -63,8 +63,10 @@ test("the sentence can be read and changed while the core is on its way, and the
   await expect(number(page, "Drag area, CdA")).toHaveValue(/^0\.\d+$/);
   await type(page, "Drag area, CdA", "0.2");
   await expect(page.getByRole("region", { name: "Answer" })).toBeHidden();
+  await expect(page.getByText("The calculation is still being fetched.")).toBeVisible();
   release();
   await started(page);
+  await expect(page.getByText("The calculation is still being fetched.")).toHaveCount(0);
   const answered = await answerText(page);
   expect(answered).toMatch(/\d/);
   await expect(number(page, "Drag area, CdA")).toHaveValue("0.200");

@@ -2,7 +2,8 @@
 /** Shows the open question: fetched when it is first opened, then one question to the core and one redraw for each frame in which something changed. */
 
 import { ask, asCoreError, isReady, ready } from "../core.js";
-import { open } from "../words/index.js";
+import { book, open } from "../words/index.js";
+import { h } from "./dom.js";
 import { painted, pause } from "./painted.js";
 
 /** @import { CoreError } from "../core.js" */
@@ -11,6 +12,7 @@ import { painted, pause } from "./painted.js";
 
 /** @typedef {{ question: Question, state: State, answer: any, error: CoreError | null }} Drawn */
 
+const say = book("page");
 /** What follows the sentence of a question, or the beginning of the story: each is painted by itself when the page opens. */
 const PIECES = { question: ".answer, .picture > *, .notes, .folds", story: ".step" };
 /** What stands below an answer that takes longer is shown all the same. */
@@ -80,6 +82,8 @@ export function createQuestionView(host, { store, find, tools, onShown, onDrawn,
     const stillShown = () => !gone && shown === now;
     const pieces = [...host.querySelectorAll(now.question.story ? PIECES.story : PIECES.question)];
     for (const piece of pieces) piece.setAttribute("data-later", "");
+    const waiting = h("p", { class: "starting", role: "status" }, say("coming"));
+    host.append(waiting);
     drawShown(now);
     await painted();
     const state = store.get();
@@ -96,6 +100,7 @@ export function createQuestionView(host, { store, find, tools, onShown, onDrawn,
     const said = await answering;
     if (!stillShown()) return;
     drawShown(now, store.get() === state ? said : undefined);
+    waiting.remove();
     for (const piece of pieces) {
       piece.removeAttribute("data-later");
       await painted();

@@ -44,6 +44,7 @@ export default ({
   "try_again": "Noch einmal",
   "reload": "Neu laden",
   "document_title": "{title} · Fasterby",
+  "coming": "Die Berechnung wird noch geladen.",
   "part_lost": "Dieser Teil der Seite ließ sich nicht laden. Prüfe die Verbindung und versuche es noch einmal.",
   "question_lost": "Diese Frage ließ sich nicht laden. Prüfe die Verbindung.",
   "language_lost": "Die Seite ließ sich in dieser Sprache nicht laden. Prüfe die Verbindung.",

@@ -43,6 +43,7 @@ export default {
   "try_again": "Try again",
   "reload": "Reload",
   "document_title": "{title} · Fasterby",
+  "coming": "The calculation is still being fetched.",
   "part_lost": "This part of the page could not be loaded. Check the connection and try again.",
   "question_lost": "This question could not be loaded. Check the connection.",
   "language_lost": "The page could not be loaded in this language. Check the connection.",

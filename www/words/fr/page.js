@@ -44,6 +44,7 @@ export default ({
   "try_again": "Réessayer",
   "reload": "Recharger",
   "document_title": "{title} · Fasterby",
+  "coming": "Le calcul est encore en cours de chargement.",
   "part_lost": "Cette partie de la page n’a pas pu être chargée. Vérifie la connexion et réessaie.",
   "question_lost": "Cette question n’a pas pu être chargée. Vérifie la connexion.",
   "language_lost": "La page n’a pas pu être chargée dans cette langue. Vérifie la connexion.",

@@ -84,7 +84,7 @@ export function createQuestionView(host, { store, find, tools, onShown, onDrawn,
     for (const piece of pieces) piece.setAttribute("data-later", "");
     const waiting = h("p", { class: "starting", role: "status" }, say("coming"));
     host.append(waiting);
-    drawShown(now);
+    begin(now);
     await painted();
     const state = store.get();
     const answering = askedAside(now.question, state);
@@ -109,6 +109,11 @@ export function createQuestionView(host, { store, find, tools, onShown, onDrawn,
     opened = true;
   }
 
+  /** What needs no core: the sentence of a question. @param {NonNullable<typeof shown>} now */
+  function begin({ question, view }) {
+    if (!question.story) view.update(store.get(), null, null);
+  }
+
   /** What the core says, worked out beside the page. @param {Question} question @param {State} state @returns {Promise<ReturnType<typeof asked>>} */
   async function askedAside(question, state) {
     try {
@@ -121,8 +126,8 @@ export function createQuestionView(host, { store, find, tools, onShown, onDrawn,
   /** @param {NonNullable<typeof shown>} now @param {ReturnType<typeof asked>} [said] where it is known already */
   function drawShown(now, said) {
     const state = store.get();
-    said ??= isReady(now.question.id) ? asked(now.question, state) : undefined;
-    if (!said) return now.question.story ? undefined : now.view.update(state, null, null);
+    if (!said && isReady(now.question.id)) said = asked(now.question, state);
+    if (!said) return begin(now);
     if (!said.error) now.answer = said.answer;
     now.view.update(state, now.answer, said.error);
     onDrawn({ question: now.question, state, answer: now.answer, error: said.error });

@@ -578,12 +578,9 @@ impl Board<'_> {
     /// Finish times of every spot, by steady speeds; of choices that are as they were at rest the times are known.
     fn times_s(&self, case: &Case<'_>, mut setups: Vec<Setup>, at_rest: Option<&AtRest>) -> Result<Vec<f64>, Error> {
         let course_moves = self.inquiry.course_moves();
-        let rests = |choice: usize, setup: &Setup| at_rest.filter(|rest| rest.setups.get(choice) == Some(setup));
-        let known: Vec<Option<&AtRest>> = setups
-            .iter()
-            .enumerate()
-            .map(|(choice, setup)| if course_moves { None } else { rests(choice, setup) })
-            .collect();
+        let at_rest = at_rest.filter(|_| !course_moves);
+        let resting = |(choice, setup): (usize, &Setup)| at_rest.filter(|rest| rest.setups.get(choice) == Some(setup));
+        let known: Vec<Option<&AtRest>> = setups.iter().enumerate().map(resting).collect();
         let time_s = |(i, spot): (usize, &Spot)| {
             if let Some(rest) = known.get(spot.choice).copied().flatten() {
                 return Ok(rest.times_s[i]);
@@ -788,7 +785,9 @@ impl Curve {
                     let time_s = |setup| followed(setup, distance_m, about_s, TIME_ACCURACY).map(|ride| ride.time_s);
                     time_s(kept).and_then(|kept_s| Ok(kept_s - time_s(setup)?)).unwrap_or(f64::NAN)
                 };
-                let Ok(ln_m) = root(lead_s, ends_m[0].ln(), ends_m[1].ln(), 1e-11) else { continue };
+                // Where the curve is so near to nought that its accuracy counts, its end is the crossing.
+                let nearer_m = if ends_s[0].abs() < ends_s[1].abs() { ends_m[0] } else { ends_m[1] };
+                let ln_m = root(lead_s, ends_m[0].ln(), ends_m[1].ln(), 1e-11).unwrap_or_else(|_| nearer_m.ln());
                 const MOVED: f64 = 0.005;
                 let distance_m = ln_m.exp();
                 let slope_s_per_m = (lead_s(ln_m + MOVED) - lead_s(ln_m - MOVED)) / (2.0 * MOVED * distance_m);

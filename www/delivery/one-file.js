@@ -9,10 +9,11 @@ let compiling;
 
 /** The module that answers everything. */
 export function wholeModule() {
-  const unpacked = () => new Blob([packed]).stream().pipeThrough(new DecompressionStream("gzip"));
-  compiling ??= new Response(unpacked()).arrayBuffer().then((bytes) => WebAssembly.compile(bytes));
+  compiling ??= unpacked().then((bytes) => WebAssembly.compile(bytes));
   return compiling;
 }
+
+const unpacked = () => new Response(new Blob([packed]).stream().pipeThrough(new DecompressionStream("gzip"))).arrayBuffer();
 
 /** @param {WebAssembly.Module} module */
 export async function wholeCore(module) {

@@ -471,7 +471,7 @@ mod tests {
 
     #[test]
     fn a_leg_that_is_too_short_says_where_round_the_turn() {
-        let far = |hip_m| Linkage::new(frozen().leg, Seat { hip_m, ..frozen().seat }).reach();
+        let far = |hip_m| Linkage::new(frozen().leg, Seat { hip_m, ..frozen().seat }).turn().map(|_| ());
         assert_eq!(far(0.81), Ok(()));
         let missing = far(0.83).expect_err("the leg is 0.9947 m long");
         assert!(!missing.too_near);

@@ -53,7 +53,7 @@ async function open(browser, url) {
   await eventually(() => browser.evaluate(() => document.documentElement.dataset.started === "").catch(() => false), `The start of ${url}`);
 }
 
-/** What a change of a number must change, and whether it is still being worked out. @param {Browser} browser @returns {Promise<{ answer: string, drawing: string, searching: boolean }>} */
+/** What a change of a number must change, and whether it is still being worked out or drawn. @param {Browser} browser @returns {Promise<{ answer: string, drawing: string, searching: boolean, undrawn: boolean }>} */
 function look(browser) {
   return browser.evaluate(() => {
     const texts = (/** @type {string} */ selector) => [...document.querySelectorAll(selector)].map((element) => element.textContent);
@@ -61,6 +61,8 @@ function look(browser) {
       answer: texts("main .claim, main .figure .amount, main .lines").join(" "),
       drawing: [...document.querySelectorAll("main .picture path")].map((path) => path.getAttribute("d")).join(" "),
       searching: document.querySelector("#host [data-searching]") !== null,
+      // A chart is drawn in the frame after the one in which it has found its width.
+      undrawn: [...document.querySelectorAll("main .picture svg")].some((chart) => chart.getClientRects().length > 0 && !chart.querySelector("path[d]")),
     };
   });
 }
@@ -70,7 +72,7 @@ async function settled(browser) {
   let before = await look(browser);
   await eventually(async () => {
     const now = await look(browser);
-    const still = !now.searching && now.drawing.trim() !== "" && now.drawing === before.drawing && now.answer === before.answer;
+    const still = !now.searching && !now.undrawn && now.drawing.trim() !== "" && now.drawing === before.drawing && now.answer === before.answer;
     before = now;
     return still;
   }, "The drawing");

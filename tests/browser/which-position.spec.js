@@ -3,6 +3,18 @@
 
 import { expect, figure, handle, kept, openQuestion, test, type } from "./support/page.js";
 
+/** Each lot of draws begins only after a while, so that the count is there to be seen and stopped. @param {import("@playwright/test").Page} page */
+async function countSlowly(page) {
+  await page.addInitScript(() => {
+    globalThis.Worker = class extends Worker {
+      /** @param {any} message */
+      postMessage(message) {
+        setTimeout(() => super.postMessage(message), message.request?.with?.part === "draws" ? 400 : 0);
+      }
+    };
+  });
+}
+
 test("positions are compared at every event, and the draws are counted while the page stays usable", async ({ page }) => {
   await openQuestion(page, "which-position");
   const table = page.getByRole("table", { name: "Finish times at your events" });
@@ -13,6 +25,7 @@ test("positions are compared at every event, and the draws are counted while the
 });
 
 test("counting can be stopped and taken up again", async ({ page }) => {
+  await countSlowly(page);
   await openQuestion(page, "which-position");
   const stop = page.getByRole("button", { name: "Stop" });
   await stop.focus();
@@ -24,6 +37,7 @@ test("counting can be stopped and taken up again", async ({ page }) => {
 });
 
 test("a changed number ends the count and begins another", async ({ page }) => {
+  await countSlowly(page);
   await openQuestion(page, "which-position");
   await expect(page.getByText("Counting draws", { exact: false })).toBeVisible();
   await type(page, "Air temperature", "25");

@@ -62,6 +62,8 @@ test("changes are added, named, told what they change, and taken off", async ({ 
   await card.getByRole("textbox", { name: "Name" }).fill("Lighter wheels");
   await card.getByRole("combobox", { name: "What it changes" }).selectOption({ label: "Mass" });
   await expect(card.locator("summary")).toContainText("Lighter wheels");
+  // The number for a mass takes the place of the one before.
+  await expect(card).toContainText("kg");
   const size = card.getByRole("spinbutton", { name: "By how much" });
   await size.fill("-2 kg");
   await size.press("Tab");

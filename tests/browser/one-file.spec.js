@@ -90,7 +90,7 @@ test("what follows # on the site opens the same numbers in the file", async ({ p
 
   await openFile(page, file, new URL(page.url()).hash);
   await expect(number(page, given.name)).toHaveValue(given.typed === "0.25" ? "0.250" : given.typed);
-  expect(await answerText(page)).toBe(answer);
+  await expect.poll(() => answerText(page)).toBe(answer);
 });
 
 test("its address follows the numbers, its questions have their own, and Back returns", async ({ page, file }) => {

@@ -34,6 +34,8 @@ export function createQuestionView(host, { store, find, tools, onShown, onDrawn,
   /** The question that is being fetched, or could not be. @type {{ question: Question, done: Promise<void>, failed: boolean } | null} */
   let coming = null;
   let opened = false;
+  /** What a visit opens with, until all of it is there. @type {Promise<void>} */
+  let opening = Promise.resolve();
   let scheduled = false;
   let gone = false;
 
@@ -49,7 +51,7 @@ export function createQuestionView(host, { store, find, tools, onShown, onDrawn,
     if (shown) drawShown(shown);
     if (shown?.question === wanted) coming = null;
     else if (coming?.question !== wanted || (coming.failed && again)) coming = { question: wanted, done: fetchAndShow(wanted), failed: false };
-    return coming?.done ?? Promise.resolve();
+    return coming?.done ?? opening;
   }
 
   /** @param {Question} question */
@@ -69,7 +71,7 @@ export function createQuestionView(host, { store, find, tools, onShown, onDrawn,
       return onFailed(error, draw);
     }
     onShown?.(question);
-    if (inPieces) await drawInPieces(shown);
+    if (inPieces) await (opening = drawInPieces(shown));
     else drawShown(shown);
   }
 

@@ -4,6 +4,7 @@
 import { fields, ready, sources } from "../core.js";
 import { createNotice } from "../frame/notice.js";
 import { h } from "../frame/dom.js";
+import { painted } from "../frame/painted.js";
 import { createQuestionView, requestOf } from "../frame/question-view.js";
 import { createTools } from "../frame/tools.js";
 import { createJobs } from "../jobs.js";
@@ -121,7 +122,7 @@ export async function show(element, room, wanted) {
   underHostHeading(host);
   for (const [part, selector] of PARTS) host.querySelector(selector)?.setAttribute("part", part);
   writeLink();
-  await drawn();
+  await painted();
   ground.style.visibility = "";
 
   return () => {
@@ -135,11 +136,6 @@ export async function show(element, room, wanted) {
 /** A line that says why a question cannot be shown; without its words there is none. @param {string} why */
 export function whyNot(why) {
   return words.has("cannotShow") ? [h("p", { class: "why", part: "why", role: "note", lang: languageTag() }, words("cannotShow", { why }))] : [];
-}
-
-/** Once the frame has been painted in which the charts have found their width. */
-function drawn() {
-  return new Promise((resolve) => requestAnimationFrame(() => requestAnimationFrame(() => requestAnimationFrame(resolve))));
 }
 
 /** On another page the question is one section among others, and its pieces are no landmarks. @param {HTMLElement} host */

@@ -123,6 +123,8 @@ fields! {
         "Sideways acceleration a rider accepts in a dry bend; it caps speed where the course has a radius.";
     BRAKING_M_S2 = "bike.braking_m_s2", "m/s²", 0.3..8.0, 1.0..5.0, 3.0, 0.0, 0.1, Assumed, "",
         "How hard a rider slows for a bend.";
+    POWER_METER_BIAS_SHARE = "bike.power_meter_bias_share", "", -0.2..0.2, -0.05..0.05, 0.0, 0.03, 0.005, Published, "maier-2017",
+        "By what share the power meter reads high: 54 meters of 9 makers were off by -0.9 ± 3.2 %. It counts for what was measured with it.";
     CDA_M2 = "positions.cda_m2", "m²", 0.1..0.8, 0.17..0.45, 0.24, 0.04, 0.001, Published, "padilla-2000",
         "On time-trial bars; 0.244 m² was measured for one record rider in a tunnel, and a guess is worth ± 0.04.";
     CP_FACTOR = "positions.cp_factor", "", 0.5..1.2, 0.85..1.03, 1.0, 0.0, 0.005, Assumed, "",
@@ -159,8 +161,10 @@ fields! {
         "Work above critical power; twelve laboratory sets averaged 16.9 ± 3.2 kJ.";
     PEAK_W = "power.peak_w", "W", 100.0..3000.0, 400.0..1800.0, 900.0, 150.0, 10.0, FromMemory, "",
         "Power at the first instant of an all-out effort.";
+    LONG_RIDE_LOSS_SHARE = "power.long_ride_loss_share", "", 0.0..0.4, 0.02..0.2, 0.09, 0.04, 0.005, Published, "four-and-twenty",
+        "Share of critical power lost for each e-fold of time past half an hour; eight trained riders' 60-minute power implies 9 %, and the ± is assumed.";
     LONG_RIDE_LOSS_W = "power.long_ride_loss_w", "W", 0.0..150.0, 5.0..60.0, 22.0, 10.0, 1.0, Published, "four-and-twenty",
-        "Watts lost for each e-fold of time past half an hour; eight trained riders' 60-minute power implies 9 % of CP.";
+        "The long-ride loss in watts, as older files give it: 9 % of a critical power of 245 W.";
     LONG_RIDE_FROM_S = "power.long_ride_from_s", "s", 600.0..7200.0, 1200.0..3600.0, 1800.0, 0.0, 60.0, FromMemory, "puchowicz-2020",
         "From when the long-ride loss counts.";
     CP_W_PRIME_CORRELATION = "power.cp_w_prime_correlation", "", -0.999..0.999, -0.999..0.0, 0.0, 0.0, 0.01, Assumed, "",

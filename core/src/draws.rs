@@ -3,6 +3,7 @@
 
 use std::cmp::Ordering;
 use std::collections::BinaryHeap;
+use std::f64::consts::SQRT_2;
 
 use serde::Serialize;
 
@@ -36,8 +37,8 @@ pub struct Spread<const N: usize> {
     /// Outputs at the values.
     pub base: [f64; N],
     /// For each input, the signed change of each output that its error brings; of an input that is correlated with the one
-    /// before it, the part of its error that is its own, the common part being with that one. Their squares add up to the
-    /// variance.
+    /// before it, the part of its error that is its own, the common part being with that one. Then, for each input again,
+    /// what the curvature of the output in that input adds ([`moves`]). Squares of all of them add up to the variance.
     pub by_input: Vec<[f64; N]>,
 }
 
@@ -48,14 +49,11 @@ impl<const N: usize> Spread<N> {
     }
 }
 
-/// First-order propagation: each input is moved one standard deviation up and down, the rest held.
-///
-/// Exact for functions linear in the inputs, and right to third order in the standard deviation for smooth ones. A move
-/// that would leave the hard range stops at its end and is scaled up.
+/// Propagation of errors: each input is moved one standard deviation up and down, the rest held. See [`moves`].
 ///
 /// # Errors
 /// Whatever `f` returns at the values. A move at which `f` fails counts from the other side alone, or not at all.
-pub fn first_order<const N: usize, E>(
+pub fn propagate<const N: usize, E>(
     inputs: &[Unsure],
     mut f: impl FnMut(&[f64]) -> Result<[f64; N], E>,
 ) -> Result<Spread<N>, E> {
@@ -63,6 +61,9 @@ pub fn first_order<const N: usize, E>(
     let moves = moves(inputs, &mut |values: &[f64]| f(values).map(Vec::from))?;
     Ok(Spread { base: array(&moves.base), by_input: moves.by_input.iter().map(array).collect() })
 }
+
+/// An input has been moved to both sides where the two moves together are two standard deviations, but for rounding.
+const BOTH_SIDES: f64 = 2.0 - 1e-9;
 
 /// [`Spread`] of as many outputs as there happen to be.
 #[derive(Clone, Debug, Default, PartialEq)]
@@ -76,14 +77,22 @@ pub struct Moves {
 /// Gives outputs for values of the inputs.
 type Outputs<'a, E> = dyn FnMut(&[f64]) -> Result<Vec<f64>, E> + 'a;
 
-/// [`first_order`] for as many outputs as `f` gives.
+/// Propagation of errors to as many outputs as `f` gives.
+///
+/// With `y₊`, `y₋` and `y₀` an output with an input one standard deviation above, below and at its value, the slope is
+/// `a = (y₊ − y₋)/2` and the curvature `b = (y₊ + y₋)/2 − y₀`. For a normal error the output `y₀ + a z + b z²` has the variance
+/// `a² + 2 b²`: rows of `a`, then rows of `√2 b`, whose squares add up to it, also for a difference of outputs. So an output
+/// that is even in an error (the wind's direction on a course out and back) is uncertain too. Exact for outputs quadratic in
+/// each input without cross terms. A move that would leave the hard range stops at its end; its slope is scaled up, and its
+/// curvature left out, since the two sides differ in length. The curvature of correlated inputs counts as if they were not.
 ///
 /// # Errors
-/// As [`first_order`].
+/// As [`propagate`].
 pub fn moves<E>(inputs: &[Unsure], f: &mut Outputs<'_, E>) -> Result<Moves, E> {
     let mut values: Vec<f64> = inputs.iter().map(|input| input.value).collect();
     let base = f(&values)?;
-    let mut by_input: Vec<Vec<f64>> = Vec::with_capacity(inputs.len());
+    let mut by_input: Vec<Vec<f64>> = Vec::with_capacity(2 * inputs.len());
+    let mut curvatures: Vec<Vec<f64>> = Vec::with_capacity(inputs.len());
     for (i, input) in inputs.iter().enumerate() {
         let mut moved_to = |value: f64| {
             let held = std::mem::replace(&mut values[i], value);
@@ -96,6 +105,11 @@ pub fn moves<E>(inputs: &[Unsure], f: &mut Outputs<'_, E>) -> Result<Moves, E> {
         let width = high.0 - low.0;
         let scale = if width > 0.0 { input.sd / width } else { 0.0 };
         let mut moves: Vec<f64> = high.1.iter().zip(&low.1).map(|(high, low)| scale * (high - low)).collect();
+        let both_sides = width >= BOTH_SIDES * input.sd;
+        let curvature = |(at, (high, low)): (&f64, (&f64, &f64))| {
+            if both_sides { SQRT_2 * (0.5 * (high + low) - at) } else { 0.0 }
+        };
+        curvatures.push(base.iter().zip(high.1.iter().zip(&low.1)).map(curvature).collect());
         if let Some(before) = by_input.last_mut() {
             before.iter_mut().zip(&moves).for_each(|(common, moves)| *common += input.correlation * moves);
         }
@@ -103,6 +117,7 @@ pub fn moves<E>(inputs: &[Unsure], f: &mut Outputs<'_, E>) -> Result<Moves, E> {
         moves.iter_mut().for_each(|moves| *moves *= own);
         by_input.push(moves);
     }
+    by_input.append(&mut curvatures);
     Ok(Moves { base, by_input })
 }
 
@@ -241,13 +256,31 @@ mod tests {
 
     #[test]
     fn a_linear_function_spreads_exactly() {
-        let spread = first_order(&INPUTS, sum).unwrap();
+        let spread = propagate(&INPUTS, sum).unwrap();
         assert_eq!(spread.base, [21.0]);
         assert!((spread.sd(0) - 5.0).abs() < 1e-12);
     }
 
     #[test]
-    fn draws_agree_with_first_order_for_a_linear_function() {
+    fn a_function_that_is_even_in_an_error_spreads_as_draws_of_it_do() {
+        // y = 4 z² + 3 z' has the variance 2 · 4² + 3².
+        let even = |x: &[f64]| Ok::<_, ()>([(x[0] - 10.0).powi(2) + x[1]]);
+        let spread = propagate(&INPUTS, even).unwrap();
+        assert!((spread.sd(0) - 41f64.sqrt()).abs() < 1e-12, "{spread:?}");
+        let drawn = monte_carlo(&INPUTS, 40_000, 7, |x| even(x).map(|[y]| y));
+        // The sd of a squared normal error has four times the standard error of a normal one's, 1/√(2n).
+        assert!((drawn.sd / 41f64.sqrt() - 1.0).abs() < 4.0 * 4.0 / 283.0, "{drawn:?}");
+    }
+
+    #[test]
+    fn an_input_at_the_end_of_its_range_has_no_curvature_from_one_side() {
+        let at_end = [Unsure { min: 10.0, ..INPUTS[0] }];
+        let spread = propagate(&at_end, |x| Ok::<_, ()>([2.0 * x[0]])).unwrap();
+        assert!((spread.sd(0) - 4.0).abs() < 1e-12, "{spread:?}");
+    }
+
+    #[test]
+    fn draws_agree_with_propagation_for_a_linear_function() {
         let drawn = monte_carlo(&INPUTS, 40_000, 7, |x| sum(x).map(|[y]| y));
         // Four standard errors of a mean and of a standard deviation over 40,000 draws.
         assert!((drawn.mean - 21.0).abs() < 4.0 * 5.0 / 200.0, "{drawn:?}");
@@ -261,7 +294,7 @@ mod tests {
             let inputs = [INPUTS[0], Unsure { correlation, ..INPUTS[1] }];
             // Variances 4² and 3² of the two terms, and twice their covariance.
             let variance: f64 = 16.0 + 9.0 + 2.0 * correlation * 4.0 * 3.0;
-            let spread = first_order(&inputs, sum).unwrap();
+            let spread = propagate(&inputs, sum).unwrap();
             assert!((spread.sd(0) - variance.sqrt()).abs() < 1e-12, "{correlation}");
             let drawn = monte_carlo(&inputs, 40_000, 7, |x| sum(x).map(|[y]| y));
             // Four standard errors of a standard deviation over 40,000 draws.

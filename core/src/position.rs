@@ -93,6 +93,19 @@ impl Position {
         fresh + gone * (tired - fresh)
     }
 
+    /// The same position with every drag area by a factor.
+    #[must_use]
+    pub fn times(mut self, factor: f64) -> Self {
+        self.cda_m2 *= factor;
+        if let Some(fade) = &mut self.fade {
+            fade.tired_cda_m2 *= factor;
+        }
+        if let Some(lapses) = &mut self.lapses {
+            lapses.cda_m2 *= factor;
+        }
+        self
+    }
+
     /// Drag area when the position is lost: tired if it fades, else that of a lapse. `None` if it is never lost.
     pub fn lost_cda_m2(&self) -> Option<f64> {
         self.fade.map(|fade| fade.tired_cda_m2).or(self.lapses.map(|lapses| lapses.cda_m2))

@@ -142,6 +142,8 @@ fn line(efforts: &[Effort]) -> (f64, f64) {
 pub struct Prior {
     /// Its place among the model's parameters.
     pub parameter: usize,
+    /// The parameter that it is known as a share of; none for what is known by itself.
+    pub share_of: Option<usize>,
     /// Its value.
     pub value: f64,
     /// One standard deviation.
@@ -162,8 +164,13 @@ pub fn fit(model: Model, efforts: &[Effort], priors: &[Prior]) -> Result<Fit, No
         None => {
             let prior = &priors[i - efforts.len()];
             d.fill(0.0);
-            d[prior.parameter] = 1.0 / prior.sd;
-            (b[prior.parameter] - prior.value) / prior.sd
+            let whole = prior.share_of.map_or(1.0, |of| b[of]);
+            let share = b[prior.parameter] / whole;
+            d[prior.parameter] = 1.0 / (whole * prior.sd);
+            if let Some(of) = prior.share_of {
+                d[of] = -share / (whole * prior.sd);
+            }
+            (share - prior.value) / prior.sd
         }
     };
     least_squares(&model.start(efforts), efforts.len() + priors.len(), &row)
@@ -180,16 +187,18 @@ pub struct Curve {
     pub variance: f64,
     /// The degrees of freedom of that variance.
     pub degrees_of_freedom: usize,
+    /// How many rows of the fit are not efforts but what is known beforehand of a parameter.
+    pub priors: usize,
 }
 
 impl Curve {
     /// The fit with its scatter: what was stated of an effort's sd counts as `known_from` residuals of that size, beside the
     /// residuals of the fit itself: `s² = (ν₀ + S)/(ν₀ + n − p)`, with as many degrees of freedom. None known: the residual
     /// variance.
-    pub fn new(model: Model, fit: Fit, known_from: usize) -> Self {
+    pub fn new(model: Model, fit: Fit, known_from: usize, priors: usize) -> Self {
         let degrees_of_freedom = known_from + fit.degrees_of_freedom();
         let variance = (known_from as f64 + fit.sum_of_squares) / degrees_of_freedom.max(1) as f64;
-        Self { model, fit, variance, degrees_of_freedom }
+        Self { model, fit, variance, degrees_of_freedom, priors }
     }
 
     /// The power that can be held for `time_s`, W, and one standard deviation of the curve there (delta method).
@@ -233,14 +242,15 @@ impl Curve {
 
     /// Akaike's criterion for small samples, up to a constant that models of the same efforts share:
     /// `N ln((ν₀ + S)/N) + 2K + 2K(K + 1)/(N − K − 1)` with `N = ν₀ + n` and `K = p + 1`; infinite where `N ≤ K + 1`.
-    /// With none known beforehand (`ν₀ = 0`) it is the usual one.
+    /// With none known beforehand (`ν₀ = 0`) it is the usual one. A parameter that is known beforehand adds a row and a parameter,
+    /// neither of which counts, so that models with and without it are compared on the same efforts.
     ///
     /// Source: Hurvich and Tsai 1989, Burnham and Anderson 2002 (from memory); that what is known counts as residuals is our
     /// own choice.
     pub fn information_criterion(&self) -> f64 {
         let known_from = self.degrees_of_freedom - self.fit.degrees_of_freedom();
-        let n = (known_from + self.fit.rows) as f64;
-        let k = self.fit.parameters.len() as f64 + 1.0;
+        let n = (known_from + self.fit.rows - self.priors) as f64;
+        let k = (self.fit.parameters.len() - self.priors) as f64 + 1.0;
         if n <= k + 1.0 {
             return f64::INFINITY;
         }

@@ -39,6 +39,11 @@ impl Quantity {
         Self { value, sd: 0.0, source: Known::Measured }
     }
 
+    /// Whether it was measured, with an error of its own: a number that was chosen has none.
+    pub fn is_measured(&self) -> bool {
+        self.source == Known::Measured && self.sd > 0.0
+    }
+
     /// What riders usually have.
     pub const fn typical(value: f64, sd: f64) -> Self {
         Self { value, sd, source: Known::Typical }

@@ -77,6 +77,8 @@ sources! {
         "Seven trained riders: CP lower in the time-trial position, W′ not different.";
     "laursen-2002", Abstract, "Laursen PB et al. Med Sci Sports Exerc 2002;34(11):1801–1807 (title not in the record read).",
         "Highly trained cyclists, four weeks of intervals: 40-km trial 4.4 to 5.8 % better, peak aerobic power 3.0 to 6.2 % higher.";
+    "maier-2017", Abstract, "Maier T, Schmid L, Müller B, Steiner T, Wehrlin JP. Accuracy of cycling power meters against a mathematical model of treadmill cycling. Int J Sports Med 2017 (authors and title from memory).",
+        "54 power meters of 9 makers deviated by −0.9 ± 3.2 %; each repeated itself to 1.2 ± 0.9 %.";
     "martin-1998", FromMemory, "Martin JC, Milliken DL, Cobb JE, McFadden KL, Coggan AR. Validation of a mathematical model for road cycling power. J Appl Biomech 1998;14(3):276–291.",
         "The power balance on the road; its validation (R² 0.97, standard error 2.7 W) was read, its constants are from memory.";
     "martin-2007", Abstract, "Martin JC, Davidson CJ, Pardyjak ER. Understanding sprint-cycling performance: the integration of muscle power, resistance, and modeling. Int J Sports Physiol Perform 2007;2:5–21.",

@@ -108,6 +108,8 @@ def power_fits(checked):
 # The question: powers weighted by their own standard deviations
 
 KNOWN_FROM = 7
+# What riders usually lose in long rides, as a share of critical power: known beforehand, in every model that has the loss.
+LOSS_SHARE, LOSS_SHARE_SD = 0.09, 0.04
 LONG_RIDE_FROM_S = 1800.0
 LOG_FROM_S = 420.0
 
@@ -150,13 +152,44 @@ def slopes(f, b):
     return by
 
 
-def fitted(f, start, t, p, sd):
-    b, covariance, squares = least_squares(f, slopes(f, start), t, p, sd, start)
-    left = len(t) - len(b)
+def fitted(f, start, t, p, sd, loss_known):
+    """With `loss_known` the last parameter's share of the first is one more row, which the criterion does not count."""
+    fitted_to, rows = f, (t, p, sd)
+    if loss_known:
+        fitted_to = lambda x, *b: np.append(f(x[:-1], *b), b[-1] / b[0])
+        rows = np.append(t, 1.0), np.append(p, LOSS_SHARE), np.append(sd, LOSS_SHARE_SD)
+    x, y, sigma = rows
+    by = slopes(fitted_to, start) if not loss_known else joined_slopes(f)
+    b, covariance, squares = least_squares(fitted_to, by, x, y, sigma, start)
+    left = len(y) - len(b)
     variance = (KNOWN_FROM + squares) / (KNOWN_FROM + left)
-    n, k = KNOWN_FROM + len(t), len(b) + 1
+    n, k = KNOWN_FROM + len(t), len(b) + 1 - int(loss_known)
     criterion = n * np.log((KNOWN_FROM + squares) / n) + 2 * k + 2 * k * (k + 1) / (n - k - 1)
     return b, variance * covariance, variance, KNOWN_FROM + left, float(criterion)
+
+
+def joined_slopes(f):
+    """Derivatives of the efforts' powers, and below them those of the last parameter's share of the first."""
+
+    def by(x, *b):
+        last = np.zeros(len(b))
+        last[0], last[-1] = -b[-1] / b[0] ** 2, 1 / b[0]
+        return np.vstack([slopes(f, b)(x[:-1], *b), last])
+
+    return by
+
+
+def as_ridden(name, f, fit, t):
+    """The relation that is read: with the usual loss past its onset, where rides use it and no effort was that long."""
+    b, covariance, variance, left, criterion = fit
+    if name not in ("two-parameter", "omni-domain") or t.max() > LONG_RIDE_FROM_S:
+        return f, fit
+    p = len(b)
+    wider = np.zeros((p + 1, p + 1))
+    wider[:p, :p] = covariance
+    wider[p, :p] = wider[:p, p] = LOSS_SHARE * covariance[0]
+    wider[p, p] = (b[0] * LOSS_SHARE_SD) ** 2 + LOSS_SHARE**2 * covariance[0, 0]
+    return omni_domain(p == 3, True), (np.append(b, LOSS_SHARE * b[0]), wider, variance, left, criterion)
 
 
 def asked(name, f, fit, hold_s, change, share):
@@ -224,13 +257,14 @@ def cases():
             continue
         fits = {}
         for name, (f, start) in candidates(t).items():
-            if len(start) > len(t):
+            loss_known = name == "omni-domain" and t.max() > LONG_RIDE_FROM_S
+            if len(start) > len(t) + int(loss_known):
                 continue
             try:
-                fits[name] = (f, fitted(f, start, t, p, sd))
+                fits[name] = (f, fitted(f, start, t, p, sd, loss_known))
             except (RuntimeError, np.linalg.LinAlgError):
                 continue
-        yield number, efforts, share, fits, draw
+        yield number, efforts, share, fits, draw, t
 
 
 def plausible(name, b):
@@ -246,7 +280,7 @@ def plausible(name, b):
 
 def write(folder):
     found = []
-    for number, efforts, share, fits, draw in cases():
+    for number, efforts, share, fits, draw, t in cases():
         kept = {name: (f, fit) for name, (f, fit) in fits.items() if plausible(name, fit[0])}
         least = min(fit[4] for _, fit in kept.values())
         weights = {name: float(np.exp(0.5 * (least - fit[4]))) for name, (_, fit) in kept.items()}
@@ -260,7 +294,7 @@ def write(folder):
                 **{key: {"value": float(b[j]), "sd": float(covariance[j, j] ** 0.5)} for j, key in enumerate(PARAMETERS[name])},
             }
             try:
-                expected = asked(name, f, fit, hold_s, change, share) | {"models": models}
+                expected = asked(name, *as_ridden(name, f, fit, t), hold_s, change, share) | {"models": models}
             except ValueError:
                 continue
             scenario = {"efforts": efforts, "power": {"long_ride_from_s": LONG_RIDE_FROM_S}}

@@ -208,7 +208,7 @@ fn bands_hold_what_they_promise_in_two_thousand_test_sets_of_each_model() {
                 .collect();
             let Ok(fit) = fit(model, &tests, &[]) else { continue };
             answered += 1;
-            let curve = Curve::new(model, fit, KNOWN_FROM);
+            let curve = Curve::new(model, fit, KNOWN_FROM, 0);
             let reach = student_t(0.95, curve.degrees_of_freedom);
             let time_s = lengths[0] * span.powf(normal.uniform());
             let (exact_w, (value_w, sd_w)) = (power_w(time_s), curve.power_w(time_s));

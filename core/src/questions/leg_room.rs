@@ -7,7 +7,7 @@ use serde::{Deserialize, Serialize};
 use super::request::Request;
 use super::sureness::{Contribution, contributions, figure};
 use crate::bounds::{self, Field};
-use crate::draws::{Spread, Unsure, first_order};
+use crate::draws::{Spread, Unsure, propagate};
 use crate::error::{Error, Kind, Warning, decimal};
 use crate::kinematics::{Ankle, Leg, Linkage, Moment, OutOfReach, Seat, Turn, Vector};
 use crate::quantity::{Column, Figure, Known, Quantity};
@@ -689,7 +689,7 @@ fn spread(
         })
         .collect();
     let unsure: Vec<Unsure> = inputs.iter().map(|input| input.unsure).collect();
-    let spread = first_order(&unsure, |moved| {
+    let spread = propagate(&unsure, |moved| {
         let mut all = *values;
         for (&i, &value) in moving.iter().zip(moved) {
             all[i] = value;

@@ -12,13 +12,13 @@ use serde::{Deserialize, Serialize};
 use super::request::{Request, check_number};
 use crate::bounds;
 use crate::error::{Error, Warning};
-use crate::power_models::{Effort, Form, LOG_DECLINE_FROM_S, fit_form};
+use crate::power_models::{Curve, Effort, Form, LOG_DECLINE_FROM_S, fit_form};
 use crate::quantity::{Column, Figure};
 use crate::ride::{Clock, Setup};
 use crate::scenario::{Scenario, position_index};
 use crate::solve::spaced_log;
 use crate::steady_ride::SteadyClock;
-use compared::{Compared, best, compare, guessed, heaviest_for_rides};
+use compared::{Compared, best, compare, guessed, is_ridden};
 pub use compared::{ModelFit, ModelName, Outcome};
 use held::Held;
 pub use positions::{ChangeAt, PositionCurve};
@@ -119,13 +119,14 @@ pub struct Usable {
     pub w_prime_j: Figure,
     /// Pmax, W, if short efforts told it.
     pub peak_w: Option<Figure>,
-    /// A, W, if long efforts told it.
-    pub long_ride_loss_w: Option<Figure>,
+    /// The loss in long rides as a share of CP: the usual one, or what efforts beyond its onset say of it. `null` for a curve
+    /// through such efforts that has none, since it is in its CP already.
+    pub long_ride_loss_share: Option<Figure>,
     /// How CP and W′ go together.
     pub cp_w_prime_correlation: f64,
 }
 
-/// An event of the scenario.
+/// An event of the scenario, as a ride with the curve put into the scenario would go.
 #[derive(Clone, Debug, Serialize)]
 #[cfg_attr(feature = "types", derive(ts_rs::TS))]
 pub struct Marked {
@@ -175,7 +176,8 @@ pub struct Answer {
     pub test_w: [f64; 2],
     /// A change of that power, and for how long.
     pub more: More,
-    /// The model read; `null` for the scenario's own numbers.
+    /// The model read; `null` for the scenario's own numbers. Past the onset of the long-ride loss a model that rides use loses
+    /// the usual share of CP where no effort is that long, here as in a ride.
     pub model: Option<ModelName>,
     /// Whether one model has nine tenths of the evidence among those compared.
     pub told: bool,
@@ -278,20 +280,26 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
     };
     let own = scenario.positions.get(position).and_then(|position| position.power.as_ref());
     let (model, curve) = known.unzip();
-    let held = match &curve {
-        Some(curve) => Held::fitted(curve, with.test_error_share),
-        None => Held::given(own.unwrap_or(&scenario.power), with.test_error_share),
-    };
     let model = model.flatten();
-    let for_rides = match basis {
-        Basis::Fitted => heaviest_for_rides(&compared).and_then(|one| Some((one.name, one.curve.clone()?))),
-        Basis::Guessed => curve.clone().map(|curve| (ModelName::OmniDomain, curve)),
-        Basis::Given => None,
-    };
-    let usable = for_rides.map(|(name, curve)| usable(name, &Held::fitted(&curve, with.test_error_share)));
-
     let longest_s = tests.used.iter().map(|effort| effort.duration_s).reduce(f64::max).filter(|_| curve.is_some());
-    let events = marked(&scenario, position, &held, longest_s);
+    let power = own.unwrap_or(&scenario.power);
+    let as_ridden =
+        |curve: &Curve| Held::for_rides(curve, power, longest_s.unwrap_or_default(), with.test_error_share);
+    let held = match &curve {
+        Some(curve) => as_ridden(curve),
+        None => Held::given(power, with.test_error_share),
+    };
+    // A model that rides do not use is only looked at: rides go by the one that is read where none is asked for.
+    let ridden = match (basis, model) {
+        (Basis::Fitted, Some(name)) if !is_ridden(name) => {
+            best(&compared).and_then(|one| Some((one.name, as_ridden(one.curve.as_ref()?))))
+        }
+        _ => None,
+    };
+    let (ridden_model, ridden) = ridden.unzip();
+    let ridden = ridden.as_ref().unwrap_or(&held);
+    let usable = ridden_model.or(model).filter(|&name| is_ridden(name)).map(|name| usable(name, ridden));
+    let events = marked(&scenario, position, ridden, longest_s);
     let power_w = held.power_w(with.hold_s);
     let reach_w = held.reach * held.test_sd_w(with.hold_s);
     let efforts: Vec<Tested> = groups.iter().flat_map(|group| tested(group, position, curve.as_ref())).collect();
@@ -374,7 +382,7 @@ fn spans(efforts: &[Effort]) -> bool {
     longest_s >= compared::SPAN * shortest_s
 }
 
-fn tested(group: &Tests, position: usize, curve: Option<&crate::power_models::Curve>) -> Vec<Tested> {
+fn tested(group: &Tests, position: usize, curve: Option<&Curve>) -> Vec<Tested> {
     let one = |&(place, effort): &(usize, Effort)| {
         let used = group.used.contains(&effort);
         let curve = curve.filter(|_| group.position == position);
@@ -411,13 +419,13 @@ fn forms(efforts: &[Effort]) -> Option<Forms> {
 }
 
 fn usable(model: ModelName, held: &Held) -> Usable {
-    let (peak, loss) = held.places();
+    let (peak, _) = held.places();
     Usable {
         model,
         cp_w: held.parameter(0).unwrap_or_default(),
         w_prime_j: held.parameter(1).unwrap_or_default(),
         peak_w: peak.and_then(|at| held.parameter(at)),
-        long_ride_loss_w: loss.and_then(|at| held.parameter(at)),
+        long_ride_loss_share: held.loss_share(),
         cp_w_prime_correlation: held.correlation(),
     }
 }
@@ -484,7 +492,7 @@ fn columns(
     let of = |name: ModelName| -> Column {
         let curve = compared.iter().find(|one| one.name == name).and_then(|one| one.curve.as_ref());
         let from_s = if name == ModelName::LogDecline { LOG_DECLINE_FROM_S } else { 0.0 };
-        let power_w = |curve: &crate::power_models::Curve| {
+        let power_w = |curve: &Curve| {
             times.iter().filter(|&&t| t >= from_s).map(|&t| curve.power_w(t).0.max(0.0)).collect()
         };
         curve.map(power_w).unwrap_or_default()

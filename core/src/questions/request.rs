@@ -50,7 +50,8 @@ pub fn read<W: DeserializeOwned + Default>(text: &str) -> Result<Request<W>, Err
     }
     let form = Form::<W>::deserialize(Node(&tree)).map_err(named)?;
     let warnings = form.scenario.check()?;
-    Ok(Request { scenario: form.scenario, with: form.with, warnings })
+    let conditions = form.scenario.conditions.clone().with_forecast_uncertainty();
+    Ok(Request { scenario: Scenario { conditions, ..form.scenario }, with: form.with, warnings })
 }
 
 fn unreadable(message: &str) -> Error {

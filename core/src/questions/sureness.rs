@@ -6,7 +6,7 @@ use serde::Serialize;
 
 use crate::bounds;
 use crate::course::Course;
-use crate::draws::{Drawn, Spread, Unsure, first_order, monte_carlo};
+use crate::draws::{Drawn, Spread, Unsure, propagate, monte_carlo};
 use crate::error::Error;
 use crate::quantity::{Figure, Known, Quantity};
 use crate::ride::{Clock, Followed, Setup};
@@ -22,7 +22,7 @@ pub struct Contribution {
     /// How it is known.
     pub source: Known,
     /// By how much one standard deviation of it, and of what is correlated with it, moves the answer, in the answer's unit;
-    /// positive if more of it raises the answer.
+    /// positive if more of it raises the answer. Nearly 0 where more and less of it move the answer the same way.
     pub moves: f64,
     /// The share of the answer's variance that knowing it would take away. Correlated inputs each tell of the other, so that
     /// theirs overlap.
@@ -110,7 +110,7 @@ impl<'a> Inquiry<'a> {
         f(&Case { scenario: self.scenario, course: Rc::clone(&self.course), own: &own })
     }
 
-    /// First-order spread of some outputs: the values themselves by rides that are followed, their moves by steady speeds.
+    /// The spread of some outputs: the values themselves by rides that are followed, their moves by steady speeds.
     ///
     /// # Errors
     /// What `f` says of the values themselves.
@@ -121,7 +121,7 @@ impl<'a> Inquiry<'a> {
         let base = self.base(|case| f(case, &Followed))?;
         let clock = SteadyClock::default();
         let mut moved = self.scenario.clone();
-        let spread = first_order(&self.unsure(), |values| self.at(&mut moved, values, |case| f(case, &clock)))?;
+        let spread = propagate(&self.unsure(), |values| self.at(&mut moved, values, |case| f(case, &clock)))?;
         Ok(Spread { base, ..spread })
     }
 
@@ -174,7 +174,7 @@ impl<'a> Inquiry<'a> {
         f: impl FnOnce(&Case<'_>) -> Result<T, Error>,
     ) -> Result<T, Error> {
         let (own, rest) = values.split_at(self.own);
-        moved.set_unsure(&self.rides, rest);
+        moved.set_unsure(self.scenario, &self.rides, rest);
         let course = if self.course_moves { Rc::new(moved.course()) } else { Rc::clone(&self.course) };
         f(&Case { scenario: moved, course, own })
     }
@@ -198,15 +198,18 @@ pub fn contributions<const N: usize>(
     let variance: f64 = spread.by_input.iter().map(|moved| output(moved).powi(2)).sum();
     let mut largest_first: Vec<Contribution> = Vec::new();
     let mut before = 0.0;
+    let mut curvatures = spread.by_input.iter().skip(inputs.len());
     for (input, moved) in inputs.iter().zip(&spread.by_input) {
         let alone = output(moved);
         let correlation = input.unsure.correlation;
         let moves = correlation * before + (1.0 - correlation * correlation).sqrt() * alone;
         before = alone;
-        if moves != 0.0 {
-            let share = moves * moves / variance;
+        let curved = curvatures.next().map_or(0.0, &output);
+        let own_variance = moves * moves + curved * curved;
+        if own_variance != 0.0 {
+            let share = own_variance / variance;
             let at = largest_first.partition_point(|larger| larger.share >= share);
-            let left = (variance - moves * moves).max(0.0).sqrt();
+            let left = (variance - own_variance).max(0.0).sqrt();
             let contribution = Contribution { field: input.path.clone(), source: input.known, moves, share, left };
             largest_first.insert(at, contribution);
         }

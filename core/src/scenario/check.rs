@@ -204,6 +204,11 @@ fn is_date(text: &str) -> bool {
 
 fn check_power(power: &Power, path: &str) -> Result<(), Error> {
     bounds::CP_W_PRIME_CORRELATION.check(|| format!("{path}.cp_w_prime_correlation"), power.cp_w_prime_correlation)?;
+    if power.long_ride_loss_share.is_some() && power.long_ride_loss_w.is_some() {
+        let field = format!("{path}.long_ride_loss_w");
+        let message = format!("{field} stands in place of long_ride_loss_share: give one of them.");
+        return Err(Error::new(Kind::Conflict, &field, message));
+    }
     match power.peak_w {
         Some(peak_w) if peak_w.value <= power.cp_w.value => {
             let field = format!("{path}.peak_w");

@@ -60,6 +60,7 @@ impl Scenario {
         see(&bounds::LAUNCH_FORCE_N, &mut bike.launch_force_n);
         see(&bounds::LATERAL_M_S2, &mut bike.lateral_m_s2);
         see(&bounds::BRAKING_M_S2, &mut bike.braking_m_s2);
+        bike.power_meter_bias_share.iter_mut().for_each(|q| see(&bounds::POWER_METER_BIAS_SHARE, q));
         inspect_power(&mut self.power, here, inspect);
         let mut see = |field: &'static Field, quantity: &mut Quantity| inspect.number(field, here, quantity);
         let course = &mut self.course;
@@ -133,7 +134,7 @@ impl Scenario {
         }
         impl Inspect for Collect<'_> {
             fn number(&mut self, field: &'static Field, place: Place, quantity: &mut Quantity) {
-                if !matters(field, place, quantity, self.rides) {
+                if !matters(field, place, quantity, self.rides) || self.scenario.cancels(field) {
                     return;
                 }
                 let path = place.path(field);
@@ -142,7 +143,8 @@ impl Scenario {
                 let together = before.is_some_and(|before| path.strip_prefix(before) == Some("w_prime_j"));
                 let correlation = if together { self.scenario.correlation(place) } else { 0.0 };
                 let &mut Quantity { value, sd, source } = quantity;
-                let unsure = Unsure { value, sd, min: field.min, max: field.max, correlation };
+                let (min, max) = self.scenario.drawn_between(field, place, value);
+                let unsure = Unsure { value, sd, min, max, correlation };
                 self.inputs.push(Input { path, known: source, unsure });
             }
         }
@@ -157,22 +159,52 @@ impl Scenario {
         own.unwrap_or(&self.power).cp_w_prime_correlation
     }
 
-    /// Sets the numbers that [`Self::unsure`] lists, in its order.
-    pub fn set_unsure(&mut self, rides: &[Ridden], values: &[f64]) {
+    /// The range that a number is drawn from: its field's, but a drag area when tired or in a lapse stays on its side of the
+    /// fresh one, since the rise is what is uncertain.
+    fn drawn_between(&self, field: &'static Field, place: Place, value: f64) -> (f64, f64) {
+        let is = |other: &'static Field| std::ptr::eq(field, other);
+        let fresh = place.position.and_then(|position| self.positions.get(position)).map(|p| p.cda_m2.value);
+        match fresh.filter(|_| is(&bounds::FADE_TIRED_CDA_M2) || is(&bounds::LAPSES_CDA_M2)) {
+            Some(fresh_m2) if value >= fresh_m2 => (fresh_m2, field.max),
+            Some(fresh_m2) => (field.min, fresh_m2),
+            None => (field.min, field.max),
+        }
+    }
+
+    /// Whether a number has no effect here whatever it is: a power meter's bias where nothing was measured.
+    fn cancels(&self, field: &'static Field) -> bool {
+        std::ptr::eq(field, &raw const bounds::POWER_METER_BIAS_SHARE) && !self.is_metered()
+    }
+
+    /// Whether any power or drag area was measured with the power meter, so that watts are the meter's.
+    pub fn is_metered(&self) -> bool {
+        let powers = self.positions.iter().filter_map(|position| position.power.as_ref()).chain([&self.power]);
+        let mut quantities = powers.map(|power| &power.cp_w).chain(self.positions.iter().map(|p| &p.cda_m2));
+        quantities.any(|quantity| quantity.is_measured())
+    }
+
+    /// Sets the numbers that [`Self::unsure`] lists of `known`, in its order; a drag area moves those of the same position
+    /// when tired and in lapses by its own factor.
+    pub fn set_unsure(&mut self, known: &Scenario, rides: &[Ridden], values: &[f64]) {
         struct Set<'a> {
+            known: &'a Scenario,
             rides: &'a [Ridden],
             values: std::slice::Iter<'a, f64>,
         }
         impl Inspect for Set<'_> {
             fn number(&mut self, field: &'static Field, place: Place, quantity: &mut Quantity) {
                 if matters(field, place, quantity, self.rides)
+                    && !self.known.cancels(field)
                     && let Some(&value) = self.values.next()
                 {
                     quantity.value = value;
                 }
             }
         }
-        self.inspect(&mut Set { rides, values: values.iter() });
+        self.inspect(&mut Set { known, rides, values: values.iter() });
+        for (position, known) in self.positions.iter_mut().zip(&known.positions) {
+            position.drag_scale = position.cda_m2.value / known.cda_m2.value;
+        }
     }
 }
 
@@ -181,6 +213,7 @@ fn inspect_power(power: &mut Power, place: Place, inspect: &mut dyn Inspect) {
     see(&bounds::CP_W, &mut power.cp_w);
     see(&bounds::W_PRIME_J, &mut power.w_prime_j);
     power.peak_w.iter_mut().for_each(|q| see(&bounds::PEAK_W, q));
+    power.long_ride_loss_share.iter_mut().for_each(|q| see(&bounds::LONG_RIDE_LOSS_SHARE, q));
     power.long_ride_loss_w.iter_mut().for_each(|q| see(&bounds::LONG_RIDE_LOSS_W, q));
     see(&bounds::LONG_RIDE_FROM_S, &mut power.long_ride_from_s);
 }

@@ -11,14 +11,15 @@ use serde::de::{self, IgnoredAny, MapAccess, Visitor};
 use serde::{Deserialize, Deserializer, Serialize, Serializer};
 
 use crate::bounds;
-use crate::quantity::Quantity;
+use crate::quantity::{Known, Quantity};
 pub use check::{check_quantity, position_index, version_error};
 pub use inspect::{Input, Inspect, Place, Ridden};
 pub use position::{Equipment, Fade, FadeTest, Lapse, Position, YawRow};
 
-/// The version of the scenario that this code writes.
-pub const VERSION: u64 = 2;
-/// The oldest version that is read. What version 2 added may be left out, so the first is read as it stands.
+/// The version of the scenario that this code writes. Version 3 added the long-ride loss as a share of critical power, where
+/// the wind was read and the power meter's bias.
+pub const VERSION: u64 = 3;
+/// The oldest version that is read. What later versions added may be left out, so older ones are read as they stand.
 pub const OLDEST: u64 = 1;
 
 /// A rider, their positions, power, course and day. Every part may be left out; typical values fill in.
@@ -112,6 +113,10 @@ pub struct Bike {
     pub lateral_m_s2: Quantity,
     /// Deceleration before a bend, m/s².
     pub braking_m_s2: Quantity,
+    /// By what share the power meter reads high. It is common to every critical power and drag area that was measured.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "types", ts(optional))]
+    pub power_meter_bias_share: Option<Quantity>,
 }
 
 impl Default for Bike {
@@ -125,6 +130,7 @@ impl Default for Bike {
             launch_force_n: bounds::LAUNCH_FORCE_N.typical(),
             lateral_m_s2: bounds::LATERAL_M_S2.typical(),
             braking_m_s2: bounds::BRAKING_M_S2.typical(),
+            power_meter_bias_share: None,
         }
     }
 }
@@ -142,7 +148,11 @@ pub struct Power {
     #[serde(skip_serializing_if = "Option::is_none")]
     #[cfg_attr(feature = "types", ts(optional))]
     pub peak_w: Option<Quantity>,
-    /// Watts lost for each e-fold of time in long rides.
+    /// Share of critical power lost for each e-fold of time in long rides.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "types", ts(optional))]
+    pub long_ride_loss_share: Option<Quantity>,
+    /// The same in watts, as versions 1 and 2 wrote it; instead of the share.
     #[serde(skip_serializing_if = "Option::is_none")]
     #[cfg_attr(feature = "types", ts(optional))]
     pub long_ride_loss_w: Option<Quantity>,
@@ -163,6 +173,7 @@ impl Default for Power {
             cp_w: bounds::CP_W.typical(),
             w_prime_j: bounds::W_PRIME_J.typical(),
             peak_w: None,
+            long_ride_loss_share: None,
             long_ride_loss_w: None,
             long_ride_from_s: bounds::LONG_RIDE_FROM_S.typical(),
             cp_w_prime_correlation: bounds::CP_W_PRIME_CORRELATION.default,
@@ -294,6 +305,18 @@ pub enum PressureIs {
     Course,
 }
 
+/// Where the wind was read.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(rename_all = "snake_case")]
+pub enum WindIs {
+    /// In a forecast, or guessed: without a ± of its own it is uncertain, see [`Conditions::with_forecast_uncertainty`].
+    #[default]
+    Forecast,
+    /// Measured at the roadside: as certain as it says.
+    Roadside,
+}
+
 /// The day.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "types", derive(ts_rs::TS))]
@@ -321,6 +344,9 @@ pub struct Conditions {
     pub wind_speed_m_s: Quantity,
     /// Where it comes from, degrees.
     pub wind_from_deg: Quantity,
+    /// Where it was read.
+    #[serde(skip_serializing_if = "is_forecast")]
+    pub wind_is: WindIs,
     /// Height of the forecast wind, m.
     pub wind_height_m: Quantity,
     /// Height at which the rider meets it, m.
@@ -350,6 +376,7 @@ impl Default for Conditions {
             dew_point_c: None,
             wind_speed_m_s: bounds::WIND_SPEED_M_S.chosen(),
             wind_from_deg: bounds::WIND_FROM_DEG.chosen(),
+            wind_is: WindIs::Forecast,
             wind_height_m: bounds::WIND_HEIGHT_M.chosen(),
             rider_height_m: bounds::RIDER_HEIGHT_M.chosen(),
             roughness_length_m: None,
@@ -357,6 +384,47 @@ impl Default for Conditions {
             latitude_deg: None,
         }
     }
+}
+
+/// One standard deviation of a forecast wind's speed, as a share of it (assumed).
+const FORECAST_SPEED_SHARE: f64 = 0.3;
+/// One standard deviation of a forecast wind's direction, degrees (assumed).
+const FORECAST_DIRECTION_DEG: f64 = 20.0;
+/// One standard deviation of the roughness length of the land around, as a share of it (assumed: named kinds of land lie a
+/// factor of two to three apart).
+const ROUGHNESS_SHARE: f64 = 0.6;
+
+impl Conditions {
+    /// The same day with what a forecast leaves open. A wind from a forecast that was given without a ± is uncertain by 30 % in
+    /// speed and 20° in direction, and so is the share of it that reaches the rider: by 60 % of the roughness length, or by
+    /// the usual ± of a shelter. What has a ± keeps it, and a calm stays a calm.
+    #[must_use]
+    pub fn with_forecast_uncertainty(mut self) -> Self {
+        if self.wind_is == WindIs::Roadside || self.wind_speed_m_s.value == 0.0 {
+            return self;
+        }
+        let uncertain = |quantity: &mut Quantity, sd: f64| {
+            if quantity.sd == 0.0 {
+                *quantity = Quantity { sd, source: Known::Estimated, ..*quantity };
+            }
+        };
+        let speed_m_s = self.wind_speed_m_s.value;
+        uncertain(&mut self.wind_speed_m_s, FORECAST_SPEED_SHARE * speed_m_s);
+        uncertain(&mut self.wind_from_deg, FORECAST_DIRECTION_DEG);
+        match &mut self.shelter_factor {
+            Some(shelter) => uncertain(shelter, bounds::SHELTER_FACTOR.default_sd),
+            None => {
+                let roughness = self.roughness_length_m.get_or_insert(bounds::ROUGHNESS_LENGTH_M.chosen());
+                let length_m = roughness.value;
+                uncertain(roughness, ROUGHNESS_SHARE * length_m);
+            }
+        }
+        self
+    }
+}
+
+fn is_forecast(wind_is: &WindIs) -> bool {
+    *wind_is == WindIs::Forecast
 }
 
 /// The start: `"standing"`, `"rolling"` or `{ "speed_m_s": 8 }`.

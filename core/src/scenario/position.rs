@@ -52,6 +52,11 @@ pub struct Position {
     #[serde(skip_serializing_if = "Option::is_none")]
     #[cfg_attr(feature = "types", ts(optional))]
     pub worn: Option<usize>,
+    /// In a draw: by what factor the fresh drag area is off, and with it what it is when tired and in lapses, since the error
+    /// is one of scale. 1 outside draws; never written.
+    #[serde(skip)]
+    #[cfg_attr(feature = "types", ts(skip))]
+    pub drag_scale: f64,
 }
 
 impl Default for Position {
@@ -70,6 +75,7 @@ impl Default for Position {
             lapses: Vec::new(),
             equipment: Vec::new(),
             worn: None,
+            drag_scale: 1.0,
         }
     }
 }
@@ -90,7 +96,8 @@ pub struct YawRow {
 #[cfg_attr(feature = "types", derive(ts_rs::TS))]
 #[serde(default, deny_unknown_fields)]
 pub struct Fade {
-    /// Drag area once it is lost, m².
+    /// Drag area once it is lost, m². Its standard deviation is that of the rise above the fresh one: the fresh one's own
+    /// error is common to both, as a share.
     pub tired_cda_m2: Quantity,
     /// When it begins to go, s.
     pub begins_s: Quantity,
@@ -146,7 +153,8 @@ pub struct Lapse {
     pub name: String,
     /// Share of the time, 0 to 1.
     pub share: Quantity,
-    /// Drag area in it, m².
+    /// Drag area in it, m². Its standard deviation is that of the difference from the fresh one, whose own error is common to
+    /// both, as a share.
     pub cda_m2: Quantity,
 }
 

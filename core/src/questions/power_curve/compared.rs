@@ -142,15 +142,24 @@ fn attempt(name: ModelName, efforts: &[Effort], power: &Power) -> Compared {
         ModelName::LogDecline if late.len() < efforts.len() => (Model::LogDecline, &late[..], Outcome::Partly),
         ModelName::LogDecline => (Model::LogDecline, efforts, Outcome::Compared),
     };
-    match fit(model, efforts, &[]) {
+    let priors = loss_prior(model);
+    match fit(model, efforts, &priors) {
         Ok(fit) if plausible(model, &fit.parameters) => {
-            let curve = Curve::new(model, fit, KNOWN_FROM);
+            let curve = Curve::new(model, fit, KNOWN_FROM, priors.len());
             Compared { name, outcome, curve: Some(curve), weight: None }
         }
         Ok(_) => without(Outcome::Implausible),
         Err(NoFit::TooFewRows) => without(Outcome::TooFew),
         Err(NoFit::Undetermined | NoFit::NotConverged) => without(Outcome::Undetermined),
     }
+}
+
+/// What is known beforehand of the loss in long rides, for a model that has one: riders' usual share of critical power, as
+/// uncertain as it is.
+fn loss_prior(model: Model) -> Vec<Prior> {
+    let Model::OmniDomain { peak, long_ride_from_s: Some(_) } = model else { return Vec::new() };
+    let usual = bounds::LONG_RIDE_LOSS_SHARE.typical();
+    vec![Prior { parameter: 2 + usize::from(peak), share_of: Some(0), value: usual.value, sd: usual.sd }]
 }
 
 /// Whether the parameters are a rider's: within the bounds of a scenario, and power falls with time.
@@ -169,19 +178,17 @@ pub fn plausible(model: Model, b: &[f64]) -> bool {
     }
 }
 
-/// The curve that the efforts speak for. Where a form that rides use (two parameters, or omni-domain) is as good as any by
-/// the usual rule of two units of the criterion, it is that one.
+/// The model that is read where none is asked for: of the forms that rides use (two parameters, or omni-domain), so that what
+/// the curve shows is what is ridden. Where an effort was longer than the point from which long rides lose power, it is the
+/// one with that loss, which the effort tells of; else the one with more evidence.
 pub fn best(all: &[Compared]) -> Option<&Compared> {
-    let heaviest = heaviest(all, |_| true)?;
-    // exp(−2/2): two units of the criterion.
-    const AS_GOOD: f64 = 0.367_879_441_171_442_33;
-    let for_rides = heaviest_for_rides(all);
-    for_rides.filter(|one| one.weight >= heaviest.weight.map(|weight| AS_GOOD * weight)).or(Some(heaviest))
+    let knows_loss = |one: &&Compared| one.curve.as_ref().is_some_and(|curve| curve.priors > 0);
+    all.iter().find(knows_loss).or_else(|| heaviest(all, |one| is_ridden(one.name)))
 }
 
-/// The best of the forms that rides use.
-pub fn heaviest_for_rides(all: &[Compared]) -> Option<&Compared> {
-    heaviest(all, |one| matches!(one.name, ModelName::TwoParameter | ModelName::OmniDomain))
+/// Whether rides use a model.
+pub fn is_ridden(name: ModelName) -> bool {
+    matches!(name, ModelName::TwoParameter | ModelName::OmniDomain)
 }
 
 fn heaviest(all: &[Compared], among: impl Fn(&Compared) -> bool) -> Option<&Compared> {
@@ -192,11 +199,12 @@ fn heaviest(all: &[Compared], among: impl Fn(&Compared) -> bool) -> Option<&Comp
 /// What is guessed of CP and W′ where the efforts do not tell them apart: with riders' usual W′, and their usual loss in long
 /// rides, both as unsure as they are.
 pub fn guessed(efforts: &[Effort], power: &Power) -> Option<Curve> {
-    let usual = |parameter, field: &bounds::Field| Prior { parameter, value: field.default, sd: field.default_sd };
-    let priors = [usual(1, &bounds::W_PRIME_J), usual(2, &bounds::LONG_RIDE_LOSS_W)];
+    let usual = bounds::W_PRIME_J.typical();
     let model = Model::OmniDomain { peak: false, long_ride_from_s: Some(power.long_ride_from_s.value) };
+    let mut priors = loss_prior(model);
+    priors.push(Prior { parameter: 1, share_of: None, value: usual.value, sd: usual.sd });
     let fit = fit(model, efforts, &priors).ok()?;
-    plausible(model, &fit.parameters).then(|| Curve::new(model, fit, KNOWN_FROM))
+    plausible(model, &fit.parameters).then(|| Curve::new(model, fit, KNOWN_FROM, priors.len()))
 }
 
 impl Compared {

@@ -1,5 +1,6 @@
 //! What is known of a rider's power and duration, whatever it was made from: fitted efforts, or the scenario's own numbers.
 
+use crate::bounds;
 use crate::fit::student_t;
 use crate::power_models::{Curve, Model};
 use crate::quantity::{Figure, Quantity};
@@ -38,8 +39,55 @@ impl Held {
         }
     }
 
+    /// From a fit as rides use it: beyond the point from which long rides lose power it loses the share of critical power that the
+    /// scenario says, or the usual one. A fit to efforts beyond that point contains the loss already and stays as it is.
+    pub fn for_rides(curve: &Curve, power: &Power, longest_s: f64, test_share: f64) -> Self {
+        let held = Self::fitted(curve, test_share);
+        let from_s = power.long_ride_from_s.value;
+        let peak = match curve.model {
+            Model::TwoParameter => false,
+            Model::OmniDomain { peak, long_ride_from_s: None } => peak,
+            _ => return held,
+        };
+        if longest_s > from_s {
+            return held;
+        }
+        let loss = power.long_ride_loss_share.unwrap_or(bounds::LONG_RIDE_LOSS_SHARE.typical());
+        held.with_loss(loss, Model::OmniDomain { peak, long_ride_from_s: Some(from_s) })
+    }
+
+    /// The same with a loss in long rides as its last parameter, in watts: a share of the first, `A = s CP`, whose error is its own:
+    /// `cov(A, x) = s cov(CP, x)` and `var(A) = CP² var(s) + s² var(CP)`.
+    fn with_loss(self, loss: Quantity, model: Model) -> Self {
+        let p = self.parameters.len();
+        let cp_w = self.parameters[0];
+        let covariance = |i: usize, j: usize| match (i.min(j), i.max(j)) {
+            (i, j) if j < p => self.covariance[i * p + j],
+            (i, _) if i < p => loss.value * self.covariance[i],
+            _ => (cp_w * loss.sd).powi(2) + loss.value.powi(2) * self.covariance[0],
+        };
+        let more = p + 1;
+        Self {
+            covariance: (0..more * more).map(|at| covariance(at / more, at % more)).collect(),
+            parameters: self.parameters.iter().copied().chain([loss.value * cp_w]).collect(),
+            model,
+            ..self
+        }
+    }
+
     /// From the scenario's own numbers.
     pub fn given(power: &Power, test_share: f64) -> Self {
+        let without = Self::given_without_share(power, test_share);
+        match (power.long_ride_loss_share, without.model) {
+            (Some(loss), Model::OmniDomain { peak, .. }) => {
+                let from_s = power.long_ride_from_s.value;
+                without.with_loss(loss, Model::OmniDomain { peak, long_ride_from_s: Some(from_s) })
+            }
+            _ => without,
+        }
+    }
+
+    fn given_without_share(power: &Power, test_share: f64) -> Self {
         let optional = [power.peak_w, power.long_ride_loss_w];
         let quantities: Vec<Quantity> =
             [power.cp_w, power.w_prime_j].into_iter().chain(optional.into_iter().flatten()).collect();
@@ -91,6 +139,18 @@ impl Held {
             }
             _ => (None, None),
         }
+    }
+
+    /// The loss in long rides as a share of critical power: `s = A/CP`, `var(s) = (var(A) − 2 s cov(A, CP) + s² var(CP))/CP²`.
+    pub fn loss_share(&self) -> Option<Figure> {
+        let at = self.places().1?;
+        let p = self.parameters.len();
+        let cp_w = self.parameters[0];
+        let share = self.parameters.get(at)? / cp_w;
+        let mut gradient = vec![0.0; p];
+        gradient[0] = -share / cp_w;
+        gradient[at] = 1.0 / cp_w;
+        Some(Figure { value: share, sd: self.sd(&gradient) })
     }
 
     /// How the first two parameters go together, kept to what a scenario takes.

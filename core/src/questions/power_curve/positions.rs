@@ -2,7 +2,7 @@
 
 use serde::Serialize;
 
-use super::compared::{best, compare, guessed, heaviest_for_rides};
+use super::compared::{best, compare, guessed};
 use super::held::Held;
 use super::{Basis, Tests, spans};
 use crate::power_models::{Curve, Effort, Model, Prior, fit};
@@ -106,8 +106,7 @@ fn own_curve(tests: &Tests, scenario: &Scenario, base: Option<&(Basis, Curve)>) 
     }
     if spans(&tests.used) {
         let compared = compare(&tests.used, &scenario.power);
-        let chosen = heaviest_for_rides(&compared).or(best(&compared));
-        if let Some(curve) = chosen.and_then(|one| one.curve.clone()).filter(|curve| curve.power_duration().is_some()) {
+        if let Some(curve) = best(&compared).and_then(|one| one.curve.clone()) {
             return Some((Basis::Fitted, curve));
         }
     }
@@ -121,9 +120,9 @@ fn own_curve(tests: &Tests, scenario: &Scenario, base: Option<&(Basis, Curve)>) 
 fn like(efforts: &[Effort], base: &Curve) -> Option<Curve> {
     let w_prime_j = base.power_duration()?.w_prime_j;
     let sd = base.parameter_sd(1).hypot(W_PRIME_SHARE * w_prime_j);
-    let prior = Prior { parameter: 1, value: w_prime_j, sd };
+    let prior = Prior { parameter: 1, share_of: None, value: w_prime_j, sd };
     let fit = fit(Model::TwoParameter, efforts, &[prior]).ok()?;
-    let curve = Curve::new(Model::TwoParameter, fit, super::compared::KNOWN_FROM);
+    let curve = Curve::new(Model::TwoParameter, fit, super::compared::KNOWN_FROM, 1);
     super::compared::plausible(curve.model, &curve.fit.parameters).then_some(curve)
 }
 

@@ -21,6 +21,7 @@ import { opening, pages, questions } from "./questions/index.js";
 import { titleOf } from "./questions/shared/names.js";
 import { takeFold } from "./save/fold.js";
 import { share } from "./sheet/share.js";
+import { sharedEffort } from "./state/effort.js";
 import { createStore } from "./state/history.js";
 import { scenarioFiller } from "./state/scenario.js";
 import * as units from "./units.js";
@@ -46,7 +47,7 @@ export function start(storage, reading) {
     scenario: filler.defaults(),
     with: Object.fromEntries(pages.map(({ id, defaults }) => [id, defaults])),
     units: units.knownUnits(storage.units(), units.usualUnits(navigator.language)),
-  });
+  }, (next, previous) => sharedEffort(next, previous, defaultsOf));
   const notify = createNotice(byId("notice"));
 
   /** @type {Page} */

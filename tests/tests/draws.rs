@@ -22,7 +22,7 @@ fn drawn(scenario: &Scenario, effort: Effort, clock: &dyn Clock, left_out: f64) 
     let inputs: Vec<_> = scenario.unsure(&rides).iter().map(|input| input.unsure).collect();
     let mut moved = scenario.clone();
     monte_carlo(&inputs, DRAWS, 11, |values| {
-        moved.set_unsure(&rides, values);
+        moved.set_unsure(scenario, &rides, values);
         Ok::<_, ()>(apart(&moved, effort, clock) + left_out)
     })
 }

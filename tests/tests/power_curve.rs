@@ -117,7 +117,7 @@ fn what_efforts_cannot_tell_is_said() {
         (&[(1200.0, 286.0), (1250.0, 283.0)], json!({}), "one_length"),
         (&[(180.0, 372.0), (300.0, 343.0), (720.0, 260.0), (1200.0, 286.0)], json!({}), "beaten"),
         (&TESTS, json!({ "hold_s": 7200 }), "extrapolated"),
-        (&TESTS[..4], json!({ "hold_s": 3600, "model": "two-parameter" }), "hour_overstated"),
+        (&TESTS[..4], json!({ "hold_s": 3600, "model": "three-parameter" }), "hour_overstated"),
         (&[(180.0, 372.0), (300.0, 343.0), (500.0, 318.0)], json!({}), "all_short"),
     ];
     for (tests, with, kind) in cases {

@@ -1,7 +1,7 @@
 // @ts-check
 /** The rider of the story: a typical one, on a flat road in still air, with the numbers that the reader has changed. Asks the core about them. */
 
-import { ask } from "../core.js";
+import { ask, fields } from "../core.js";
 import { LOWER_BARS } from "../questions/shared/published.js";
 import { story } from "./start-here.js";
 
@@ -52,7 +52,8 @@ function answerTo(question, request) {
 /** @param {number} cda_m2 */
 function rider(cda_m2) {
   // The loss in long rides at its typical value: left out, the core takes it as absent.
-  return { positions: [{ cda_m2 }], power: { long_ride_loss_w: 22 } };
+  const loss = fields().find(({ key }) => key === "power.long_ride_loss_share");
+  return { positions: [{ cda_m2 }], power: { long_ride_loss_share: loss?.default } };
 }
 
 /** At a speed on the flat. @param {number} cda_m2 @param {number} speed_m_s @returns {SpeedForWattsAnswer} */

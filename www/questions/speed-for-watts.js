@@ -19,7 +19,7 @@ export function spot(state) {
 export const question = {
   id: ID,
   group: "understand",
-  defaults: { by: "power", power_w: 250, speed_m_s: 11 },
+  defaults: { by: "power", power_w: 235, speed_m_s: 11 },
   request(state) {
     const { by, power_w, speed_m_s } = state.with[ID];
     return { scenario: state.scenario, with: { ...(by === "speed" ? { speed_m_s } : { power_w }), ...spot(state) } };

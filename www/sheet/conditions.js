@@ -18,6 +18,7 @@ const LAND = /** @type {const} */ (["0.0002", "0.005", "0.03", "0.1", "0.25", "0
 const SHELTERED = "sheltered";
 const OTHER = "other";
 const NOT_KNOWN = "not-known";
+const ROADSIDE = "roadside";
 
 /** @param {Page} page @returns {Group} */
 export function conditions(page) {
@@ -48,6 +49,9 @@ export function conditions(page) {
     ...LAND.map((length_m) => h("option", { value: length_m }, say(`land.${length_m}`))),
     h("option", { value: OTHER, hidden: true }, say("land.other")),
     h("option", { value: SHELTERED }, say("land.sheltered")));
+  const windIs = h("select", { onchange: () => store.set(`${AT}wind_is`, windIs.value === ROADSIDE ? ROADSIDE : undefined) },
+    h("option", { value: "forecast" }, say("wind.forecast")),
+    h("option", { value: ROADSIDE }, say("wind.roadside")));
   const seldom = h("details", { class: "more" }, h("summary", {}, say("heights")), rows.height.element, rows.rider.element, rows.roughness.element);
 
   /** One of two fields that stand in for each other. @param {string} first @param {string} second @param {boolean} wantSecond */
@@ -85,7 +89,7 @@ export function conditions(page) {
     element: h("div", {},
       rows.temperature.element, labelled(say("pressure_from"), pressureIs), rows.pressure.element, rows.altitude.element,
       labelled(say("moisture_as"), moisture), rows.humidity.element, rows.dewPoint.element,
-      rows.wind.element, rows.from.element, labelled(say("land_around"), land), rows.shelter.element, seldom, rows.error.element,
+      rows.wind.element, rows.from.element, labelled(say("wind_read"), windIs), labelled(say("land_around"), land), rows.shelter.element, seldom, rows.error.element,
       h("p", { class: "caution" }, say("gusts_caution")),
     ),
     update(state, error) {
@@ -94,6 +98,7 @@ export function conditions(page) {
       rows.pressure.element.hidden = now.pressure_hpa === undefined;
       moisture.value = now.dew_point_c === undefined ? "relative_humidity" : "dew_point_c";
       land.value = landOf(now);
+      windIs.value = now.wind_is ?? "forecast";
       rows.humidity.element.hidden = now.dew_point_c !== undefined;
       rows.dewPoint.element.hidden = now.dew_point_c === undefined;
       rows.shelter.element.hidden = now.shelter_factor === undefined;

@@ -17,7 +17,7 @@ import { yawTable } from "./yaw-table.js";
 
 const say = book("sheet");
 const ALL = "scenario.positions";
-const POWER = ["cp_w", "w_prime_j", "peak_w", "long_ride_loss_w", "long_ride_from_s"];
+const POWER = ["cp_w", "w_prime_j", "peak_w", "long_ride_loss_share", "long_ride_loss_w", "long_ride_from_s"];
 
 /** @param {Page} page @returns {Group} */
 export function positions(page) {

@@ -18,21 +18,27 @@ export function power(page) {
     numberRow(page, "scenario.power.cp_w", { meaning: "power", hint: say("cp_hint") }),
     numberRow(page, "scenario.power.w_prime_j", { meaning: "power" }),
   ];
-  /** @type {{ name: string, label: string, rows: import("./number-row.js").Row[], box: HTMLInputElement, body: HTMLElement, keys: string[] }[]} */
+  /** @type {ReturnType<typeof optional>[]} */
   const parts = [
     optional(say("peak_part"), ["peak_w"]),
-    optional(say("long_part"), ["long_ride_loss_w", "long_ride_from_s"]),
+    optional(say("long_part"), ["long_ride_loss_share", "long_ride_from_s"], "long_ride_loss_w"),
   ];
 
-  /** @param {string} label @param {string[]} keys */
-  function optional(label, keys) {
-    const rows = keys.map((key) => numberRow(page, `scenario.power.${key}`, { meaning: "power" }));
+  /** @param {string} label @param {string[]} keys @param {string} [older] what older files give in place of the first key */
+  function optional(label, keys, older) {
+    const all = older ? [...keys, older] : keys;
+    const rows = all.map((key) => numberRow(page, `scenario.power.${key}`, { meaning: "power" }));
     const box = h("input", {
       type: "checkbox",
-      onchange: () => store.setAll(keys.map((key) => [`scenario.power.${key}`, box.checked ? filler.fresh(`power.${key}`) : undefined])),
+      onchange: () => store.setAll(all.map((key) => [`scenario.power.${key}`, box.checked && key !== older ? filler.fresh(`power.${key}`) : undefined])),
     });
     const body = h("div", {}, ...rows.map((row) => row.element));
-    return { name: keys[0], label, rows, box, body, keys };
+    /** The rows whose numbers the scenario has. */
+    const shown = () => {
+      const { power } = store.get().scenario;
+      return power[keys[0]] === undefined && power[older ?? keys[0]] === undefined ? [] : rows.filter((_, i) => power[all[i]] !== undefined);
+    };
+    return { label, rows, box, body, shown };
   }
 
   return {
@@ -44,12 +50,14 @@ export function power(page) {
       h("p", { class: "caution" }, say("tests_caution")),
     ),
     update(state, error) {
-      for (const { box, body, name } of parts) {
-        box.checked = state.scenario.power[name] !== undefined;
+      for (const { box, body, rows, shown } of parts) {
+        const there = shown();
+        box.checked = there.length > 0;
         body.hidden = !box.checked;
+        for (const row of rows) row.element.hidden = !there.includes(row);
       }
-      return updateRows([...always, ...parts.filter(({ box }) => box.checked).flatMap(({ rows }) => rows)], state, error);
+      return updateRows([...always, ...parts.flatMap(({ shown }) => shown())], state, error);
     },
-    row: (path) => findRow([...always, ...parts.filter(({ box }) => box.checked).flatMap(({ rows }) => rows)], path),
+    row: (path) => findRow([...always, ...parts.flatMap(({ shown }) => shown())], path),
   };
 }

@@ -13,19 +13,26 @@ const say = book("sheet");
 
 const RARELY = ["bike.rotating_mass_kg", "bike.bearing_drag_n", "bike.bearing_drag_n_s_per_m", "bike.launch_force_n", "bike.lateral_m_s2", "bike.braking_m_s2"];
 
+const METER = "scenario.bike.power_meter_bias_share";
+
 /** @param {Page} page @returns {Group} */
 export function riderAndBike(page) {
   const often = ["rider.total_mass_kg", "bike.rolling_coefficient", "bike.drivetrain_efficiency"].map((key) => numberRow(page, `scenario.${key}`));
   const rarely = RARELY.map((key) => numberRow(page, `scenario.${key}`));
   const more = h("details", { class: "more" }, h("summary", {}, say("seldom")), ...rarely.map((row) => row.element));
-  const rows = [...often, ...rarely];
+  const meter = numberRow(page, METER, { hint: say("meter_hint") });
+  const there = () => page.store.at(METER) !== undefined;
+  const rows = () => [...often, ...rarely, ...(there() ? [meter] : [])];
   return {
     title: say("group.rider"),
     covers: "rider bike",
-    element: h("div", {}, ...often.map((row) => row.element), more),
-    update: (state, error) => updateRows(rows, state, error),
+    element: h("div", {}, ...often.map((row) => row.element), meter.element, more),
+    update(state, error) {
+      meter.element.hidden = !there();
+      return updateRows(rows(), state, error);
+    },
     row(path) {
-      const row = findRow(rows, path);
+      const row = findRow(rows(), path);
       if (row && rarely.includes(row)) more.open = true;
       return row;
     },

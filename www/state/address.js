@@ -8,7 +8,7 @@
  */
 
 import { book } from "../words/index.js";
-import { same } from "./scenario.js";
+import { olderDefaults, same, VERSION as SCENARIO_VERSION } from "./scenario.js";
 
 const say = book("page");
 
@@ -18,6 +18,9 @@ const VERSION = 1;
 const MOST_CHARACTERS = 400_000;
 /** What a link may unpack to; a small one that swells is refused while it swells. */
 const MOST_BYTES = 4_000_000;
+
+/** What a question's own numbers were in links without a version of the scenario, where that was otherwise. @type {Record<string, any>} */
+const OLDER_DETAILS = { "speed-for-watts": { power_w: 250 } };
 
 /** What is said instead of an answer when a link cannot be used. */
 export class LinkError extends Error {}
@@ -67,7 +70,7 @@ export async function encode(now, defaults) {
   const details = differenceOf(defaults.with, now.with);
   const parts = { ...(Object.keys(scenario).length && { s: scenario }), ...(Object.keys(details).length && { w: details }) };
   if (!Object.keys(parts).length) return `#${now.question}`;
-  const text = new TextEncoder().encode(JSON.stringify({ ...parts, d: markOf(defaults.scenario) }));
+  const text = new TextEncoder().encode(JSON.stringify({ ...parts, d: markOf(defaults.scenario), v: SCENARIO_VERSION }));
   const deflated = await deflate(text);
   return `#${now.question}/${VERSION}${deflated ? "z" : "j"}.${toBase64url(deflated ?? text)}`;
 }
@@ -94,12 +97,12 @@ export async function decode(hash, defaults) {
   try {
     const bytes = fromBase64url(found[3]);
     const text = new TextDecoder("utf-8", { fatal: true }).decode(found[2] === "z" ? await inflate(bytes) : bytes);
-    const { s = {}, w = {}, d } = JSON.parse(text);
+    const { s = {}, w = {}, d, v = 2 } = JSON.parse(text);
     if (!plain(s) || !plain(w)) throw new Error("The parts of a link are objects.");
     return {
       question,
-      scenario: patched(defaults.scenario, s),
-      with: patched(defaults.with(question), w),
+      scenario: patched(v < SCENARIO_VERSION ? olderDefaults(defaults.scenario) : defaults.scenario, s),
+      with: patched({ ...defaults.with(question), ...(v < SCENARIO_VERSION && OLDER_DETAILS[question]) }, w),
       otherDefaults: d !== markOf(defaults.scenario),
     };
   } catch (error) {

@@ -11,8 +11,11 @@ import { getAt, setAt, same } from "./scenario.js";
 /** More steps than anyone takes back; states share what they do not change, so a step costs little. */
 const MOST_STEPS = 500;
 
-/** @param {State} initial */
-export function createStore(initial) {
+/**
+ * @param {State} initial
+ * @param {(next: State, previous: State) => State} [alsoChange] what goes with a change, in the same step
+ */
+export function createStore(initial, alsoChange = (next) => next) {
   let state = initial;
   /** @type {State[]} */
   let past = [];
@@ -30,9 +33,10 @@ export function createStore(initial) {
     for (const listener of [...listeners]) listener(state, previous);
   }
 
-  /** @param {State} next @param {string} [merge] */
-  function step(next, merge) {
-    if (same(next, state)) return;
+  /** @param {State} wanted @param {string} [merge] */
+  function step(wanted, merge) {
+    if (same(wanted, state)) return;
+    const next = alsoChange(wanted, state);
     if (!merge || merge !== merging) past = [...past.slice(1 - MOST_STEPS), state];
     merging = merge;
     future = [];

@@ -87,7 +87,7 @@ const POSITION = ["cda_m2", "cp_factor", "w_prime_factor"];
 const POWER = ["cp_w", "w_prime_j", "long_ride_from_s"];
 const CONDITIONS = ["temperature_c", "altitude_m", "relative_humidity", "wind_speed_m_s", "wind_from_deg", "wind_height_m", "rider_height_m", "roughness_length_m"];
 /** The version of the scenario that the page writes. */
-const VERSION = 2;
+export const VERSION = 3;
 /** The events of a document that names none, as the core has them: 10, 25, 50 and 100 miles. */
 const EVENTS_M = [16093.44, 40233.6, 80467.2, 160934.4];
 const SIMPLE_COURSE = ["distance_m", "grade", "bearing_deg"];
@@ -184,12 +184,13 @@ export function scenarioFiller(table, compared = []) {
     return { value: Number(value.toFixed(3)), sd: byKey.get(key)?.default_sd ?? 0, source: "typical" };
   }
 
-  /** What a new rider finds: beyond what the core needs, a road that comes back, the loss in long rides and a forecast's pressure. */
+  /** What a new rider finds: beyond what the core needs, a road that comes back, the loss in long rides, the power meter's bias and a forecast's pressure. */
   function defaults() {
     return fill({
       positions: [{}, ...compared.map((one) => ({ ...one, name: nameFor(one.name) }))],
       course: { out_and_back: true },
-      power: { long_ride_loss_w: fresh("power.long_ride_loss_w") },
+      power: { long_ride_loss_share: fresh("power.long_ride_loss_share") },
+      bike: { power_meter_bias_share: fresh("bike.power_meter_bias_share") },
       conditions: { pressure_hpa: fresh("conditions.pressure_hpa"), pressure_is: "sea_level" },
     });
   }
@@ -217,6 +218,14 @@ export function scenarioFiller(table, compared = []) {
       model_error_share: held("model_error_share", given.model_error_share ?? fresh("model_error_share")),
     };
   }
+}
+
+/**
+ * The defaults that links and patches of versions 1 and 2 of the scenario were made against: the loss in long rides was 22 W.
+ * @param {any} defaults those of today
+ */
+export function olderDefaults({ power: { long_ride_loss_share: _, ...power }, bike: { power_meter_bias_share: __, ...bike }, ...rest }) {
+  return { ...rest, bike, power: { long_ride_loss_w: { value: 22, sd: 10, source: "typical" }, ...power } };
 }
 
 /** @param {string} key */

@@ -283,8 +283,7 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
     let model = model.flatten();
     let longest_s = tests.used.iter().map(|effort| effort.duration_s).reduce(f64::max).filter(|_| curve.is_some());
     let power = own.unwrap_or(&scenario.power);
-    let as_ridden =
-        |curve: &Curve| Held::for_rides(curve, power, longest_s.unwrap_or_default(), with.test_error_share);
+    let as_ridden = |curve: &Curve| Held::for_rides(curve, power, longest_s.unwrap_or_default(), with.test_error_share);
     let held = match &curve {
         Some(curve) => as_ridden(curve),
         None => Held::given(power, with.test_error_share),
@@ -492,9 +491,8 @@ fn columns(
     let of = |name: ModelName| -> Column {
         let curve = compared.iter().find(|one| one.name == name).and_then(|one| one.curve.as_ref());
         let from_s = if name == ModelName::LogDecline { LOG_DECLINE_FROM_S } else { 0.0 };
-        let power_w = |curve: &Curve| {
-            times.iter().filter(|&&t| t >= from_s).map(|&t| curve.power_w(t).0.max(0.0)).collect()
-        };
+        let power_w =
+            |curve: &Curve| times.iter().filter(|&&t| t >= from_s).map(|&t| curve.power_w(t).0.max(0.0)).collect();
         curve.map(power_w).unwrap_or_default()
     };
     let of_position = |(_, held): &(PositionCurve, Option<Held>)| -> Vec<f64> {

@@ -6,7 +6,7 @@ use serde::Serialize;
 
 use crate::bounds;
 use crate::course::Course;
-use crate::draws::{Drawn, Spread, Unsure, propagate, monte_carlo};
+use crate::draws::{Drawn, Spread, Unsure, monte_carlo, propagate};
 use crate::error::Error;
 use crate::quantity::{Figure, Known, Quantity};
 use crate::ride::{Clock, Followed, Setup};

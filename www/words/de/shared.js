@@ -75,6 +75,7 @@ export default ({
   howCurve: "drei harte Belastungen verschiedener Länge, jede gut erholt",
   howLongRide: "deine beste Leistung über eine Stunde oder länger",
   howRolling: "ein Rolltest deiner Reifen mit deinem Luftdruck auf deiner Straße",
+  howMeter: "ein zweiter Leistungsmesser oder eine Prüfung mit angehängten Gewichten",
   howDrivetrain: "eine saubere Kette und ihr veröffentlichter Verlust",
   howMass: "wiege Fahrer, Rad und Ausrüstung zusammen",
   howTemperature: "ein Thermometer im Schatten an der Strecke",

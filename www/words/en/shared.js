@@ -81,6 +81,7 @@ export default {
   howCurve: "three hard efforts of different lengths, each well rested",
   howLongRide: "your best power over an hour or more",
   howRolling: "a rolling test of your tyres at your pressure, on your road",
+  howMeter: "a second power meter, or a check with hung weights",
   howDrivetrain: "a clean chain and its published loss",
   howMass: "weigh rider, bicycle and kit together",
   howTemperature: "a thermometer in the shade at the course",

@@ -75,6 +75,7 @@ export default ({
   howCurve: "trois efforts intenses de durées différentes, chacun bien reposé",
   howLongRide: "ta meilleure puissance sur une heure ou plus",
   howRolling: "un essai de roulement de tes pneus, à ta pression, sur ta route",
+  howMeter: "un deuxième capteur de puissance, ou un contrôle avec des poids suspendus",
   howDrivetrain: "une chaîne propre et ses pertes publiées",
   howMass: "pèse ensemble le cycliste, le vélo et l’équipement",
   howTemperature: "un thermomètre à l’ombre, sur le parcours",

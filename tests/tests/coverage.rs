@@ -1,0 +1,139 @@
+//! Whether a range of 95 % contains the truth as often as it says: riders whose true numbers are drawn from what is stated of
+//! them, ridden to the line with those, beside the range that the answer gave without knowing them.
+
+use std::rc::Rc;
+
+use fasterby_core::draws::{Normal, draw_errors, with_errors};
+use fasterby_core::effort::{Effort, paced};
+use fasterby_core::ride::{Followed, Setup};
+use fasterby_core::scenario::Scenario;
+use fasterby_tests::answer;
+use serde_json::{Value, json};
+
+/// How many riders are simulated of each question.
+const RIDERS: u32 = 2000;
+/// What is promised; chance alone moves a share of 2,000 by 0.5 % one way or the other.
+const COVERAGE: std::ops::RangeInclusive<f64> = 0.93..=0.97;
+/// A range of 95 % reaches this many standard deviations to either side.
+const REACH: f64 = 1.959_963_984_540_054;
+/// Riders for whom a question is answered before true numbers are drawn again.
+const TRUTHS: u32 = 20;
+
+/// A rider with typical and measured numbers, a position that is lost, and a forecast.
+fn rider(random: &mut fastrand::Rng) -> Value {
+    let mut between = |low: f64, high: f64| low + (high - low) * random.f64();
+    let cp_w = between(170.0, 380.0);
+    let cda_m2 = between(0.2, 0.3);
+    let cda_share = between(0.02, 0.12);
+    let low_m2 = cda_m2 - between(0.005, 0.02);
+    let fade = json!({ "tired_cda_m2": { "value": low_m2 + between(0.01, 0.03), "sd": 0.006 }, "begins_s": { "value": 1200.0, "sd": 200.0 }, "complete_s": { "value": 2600.0, "sd": 200.0 } });
+    json!({
+        "rider": { "total_mass_kg": { "value": between(60.0, 100.0), "sd": 1.5 } },
+        "positions": [
+            { "cda_m2": { "value": cda_m2, "sd": cda_share * cda_m2 }, "lapses": [{ "share": { "value": 0.06, "sd": 0.02 }, "cda_m2": { "value": cda_m2 + 0.04, "sd": 0.01 } }] },
+            { "cda_m2": { "value": low_m2, "sd": cda_share * low_m2 }, "cp_factor": { "value": 0.98, "sd": 0.01 }, "fade": fade },
+        ],
+        "power": {
+            "cp_w": { "value": cp_w, "sd": between(0.015, 0.05) * cp_w }, "w_prime_j": { "value": between(12e3, 24e3), "sd": 2500.0 },
+            "long_ride_loss_share": { "value": 0.09, "sd": 0.04 }, "cp_w_prime_correlation": -0.7,
+        },
+        "events": [{ "distance_m": between(15e3, 90e3) }],
+        "course": { "distance_m": between(15e3, 90e3), "out_and_back": between(0.0, 1.0) < 0.6, "bearing_deg": between(0.0, 360.0) },
+        "conditions": { "wind_speed_m_s": between(0.0, 6.0), "wind_from_deg": between(0.0, 360.0) },
+    })
+}
+
+/// How often the true value lies in the range that `asked` gives of it.
+fn coverage(seed: u64, asked: impl Fn(&Value) -> (f64, f64), truth_of: impl Fn(&Scenario) -> Option<f64>) -> f64 {
+    let mut random = fastrand::Rng::with_seed(seed);
+    let mut normal = Normal::new(seed);
+    let (mut held, mut count) = (0_u32, 0_u32);
+    for _ in 0..RIDERS / TRUTHS {
+        let request = rider(&mut random);
+        let (value, sd) = asked(&request);
+        let scenario: Scenario = serde_json::from_value(request).expect("a scenario");
+        let conditions = scenario.conditions.clone().with_forecast_uncertainty();
+        let scenario = Scenario { conditions, ..scenario };
+        let rides = scenario.as_worn(&[0, 1]);
+        let inputs: Vec<_> = scenario.unsure(&rides).iter().map(|input| input.unsure).collect();
+        let (mut errors, mut values) = (vec![0.0; inputs.len()], vec![0.0; inputs.len()]);
+        let mut moved = scenario.clone();
+        for _ in 0..TRUTHS {
+            draw_errors(&inputs, &mut normal, &mut errors);
+            with_errors(&inputs, &errors, &mut values);
+            moved.set_unsure(&scenario, &rides, &values);
+            let Some(truth) = truth_of(&moved) else { continue };
+            count += 1;
+            held += u32::from((truth - value).abs() <= REACH * sd);
+        }
+    }
+    f64::from(held) / f64::from(count)
+}
+
+fn setup(scenario: &Scenario, position: usize) -> Setup {
+    scenario.setup_on(position, Rc::new(scenario.course())).expect("a position")
+}
+
+fn time_s(setup: &Setup, effort: Effort) -> Option<f64> {
+    paced(&Followed, setup, effort).ok().map(|ride| ride.time_s)
+}
+
+fn figure(answer: &Value, name: &str) -> (f64, f64) {
+    (answer[name]["value"].as_f64().expect("a value"), answer[name]["sd"].as_f64().expect("a sd"))
+}
+
+fn holds(what: &str, share: f64) {
+    println!("{what}: {:.1} %", 100.0 * share);
+    assert!(COVERAGE.contains(&share), "{what}: the range held the truth in {share} of the rides");
+}
+
+#[test]
+fn the_range_of_a_finish_time_contains_the_truth() {
+    let asked = |scenario: &Value| {
+        let answer = answer("finish-time", &json!({ "scenario": scenario }));
+        (figure(&answer, "time_s").0, answer["input_sd_s"].as_f64().expect("a sd"))
+    };
+    holds("finish time", coverage(1, asked, |scenario| time_s(&setup(scenario, 0), Effort::Even)));
+}
+
+#[test]
+fn the_range_of_power_against_drag_contains_the_truth() {
+    let asked = |scenario: &Value| {
+        let with = json!({ "power_change": 0.05, "cda_change": -0.08, "effort": { "kind": "even" } });
+        figure(&answer("power-or-drag", &json!({ "scenario": scenario, "with": with })), "difference_s")
+    };
+    let truth = |scenario: &Scenario| {
+        let setup = setup(scenario, 0);
+        let more = Setup { power: setup.power.scaled(1.05, 1.05), ..setup.clone() };
+        let less = Setup { position: setup.position.clone().times(0.92), ..setup.clone() };
+        Some(time_s(&less, Effort::Even)? - time_s(&more, Effort::Even)?)
+    };
+    holds("power or drag", coverage(2, asked, truth));
+}
+
+#[test]
+fn the_range_of_a_position_that_is_lost_contains_the_truth() {
+    let asked = |scenario: &Value| {
+        let with = json!({ "low": 1, "steady": 0, "effort": { "kind": "even" } });
+        figure(&answer("hold-or-fade", &json!({ "scenario": scenario, "with": with })), "difference_s")
+    };
+    let truth = |scenario: &Scenario| {
+        Some(time_s(&setup(scenario, 0), Effort::Even)? - time_s(&setup(scenario, 1), Effort::Even)?)
+    };
+    holds("hold or fade", coverage(3, asked, truth));
+}
+
+#[test]
+fn the_range_of_one_position_against_another_contains_the_truth() {
+    let asked = |scenario: &Value| {
+        let answer = answer("which-position", &json!({ "scenario": scenario, "with": { "reference": 0 } }));
+        let difference = &answer["events"][0]["times"][1]["difference_s"];
+        (difference["value"].as_f64().expect("a value"), difference["sd"].as_f64().expect("a sd"))
+    };
+    let truth = |scenario: &Scenario| {
+        let course = Rc::new(scenario.course().scaled_to(scenario.events[0].distance_m));
+        let at = |position| scenario.setup_on(position, Rc::clone(&course)).expect("a position");
+        Some(time_s(&at(0), Effort::Even)? - time_s(&at(1), Effort::Even)?)
+    };
+    holds("which position", coverage(4, asked, truth));
+}

@@ -72,6 +72,7 @@ const MAY_BE_NULL: &[&str] = &[
     "w_prime_j",
     "peak_w",
     "long_ride_loss_w",
+    "long_ride_loss_share",
     "seven_minute_w",
     "decline_w",
     "one_second_w",
@@ -482,9 +483,9 @@ fn a_span_is_two_numbers() {
 fn a_newer_scenario_is_refused_for_being_newer() {
     for question in QUESTIONS {
         for scenario in [
-            "{\"fasterby\":3}",
+            "{\"fasterby\":4}",
             "{\"fasterby\":99,\"novelty\":{\"deep\":[1]}}",
-            "{\"rider\":\"of another form\",\"fasterby\":3}",
+            "{\"rider\":\"of another form\",\"fasterby\":4}",
             "{\"fasterby\":18446744073709551615}",
         ] {
             let error = refused(question, &format!("{{\"scenario\":{scenario}}}"));

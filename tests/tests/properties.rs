@@ -67,6 +67,9 @@ const MIDDLE_S: f64 = 0.05;
 /// Standard deviations by first order and by 4,000 draws: 1.1 % is the draws' own error (three of them are allowed), the
 /// rest the curvature that first order leaves out.
 const FIRST_ORDER: f64 = 0.1;
+/// How far the mean of draws may lie from the value, in standard deviations: what curvature moves it, most of all that of the
+/// direction of a forecast wind.
+const MEAN_BESIDE: f64 = 0.3;
 
 /// Angles of a leg by two ways, rad, and rates per radian: rounding, drawn out where the knee is nearly straight.
 const SAME_LEG: f64 = 1e-8;
@@ -960,7 +963,7 @@ fn first_order_doubt_is_about_the_doubt_of_many_draws() {
         prop_assert_eq!(&answer["drawn"]["failed"], &json!(0));
         is_close(first, drawn, FIRST_ORDER)?;
         let (value, mean) = (figure(&answer, "difference_s", "value"), figure(&answer, "drawn", "mean"));
-        prop_assert!((value - mean).abs() <= FIRST_ORDER * drawn, "{value} and {mean} ± {drawn}");
+        prop_assert!((value - mean).abs() <= MEAN_BESIDE * drawn, "{value} and {mean} ± {drawn}");
         Ok(())
     });
 }

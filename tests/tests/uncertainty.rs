@@ -68,6 +68,9 @@ fn drawn_s(given: &Value) -> (f64, f64) {
 /// Four standard errors of a standard deviation over 3,000 draws are 5 %; the rest is what a second-order expansion leaves out.
 const SPREAD: f64 = 0.1;
 
+/// A squared error spreads as widely as four times as few draws would tell of a plain one, and a cosine is not quite a parabola.
+const EVEN_SPREAD: f64 = 0.2;
+
 fn is_near(got: f64, want: f64, share: f64, what: &str) {
     assert!((got / want - 1.0).abs() <= share, "{what}: {got} for {want}");
 }
@@ -132,7 +135,7 @@ fn a_wind_direction_counts_where_its_effect_is_even() {
     } });
     let (mean_s, drawn_sd_s) = drawn_s(&given);
     assert!(mean_s < 0.0, "a wind that is not quite along the road costs less: {mean_s} s");
-    is_near(sd_s(&given), drawn_sd_s, SPREAD, "direction out and back");
+    is_near(sd_s(&given), drawn_sd_s, EVEN_SPREAD, "direction out and back");
     let surer = finish(&given)["surer"].clone();
     assert_eq!(surer[0]["field"], "scenario.conditions.wind_from_deg");
     assert!(surer[0]["share"].as_f64().unwrap() > 0.99);

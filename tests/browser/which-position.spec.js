@@ -71,3 +71,23 @@ test("equipment, kinds of lapse, a test's thirds and events are edited in the sh
   await page.getByRole("button", { name: "Add an event" }).click();
   await expect(page.getByRole("table", { name: "Finish times at your events" }).getByRole("row")).toHaveCount(6);
 });
+
+test("positions that were guessed together are to be measured together, and both names say so", async ({ page }) => {
+  await openQuestion(page, "which-position");
+  await expect(page.getByText(/Counted in 10,?000 draws/)).toBeVisible({ timeout: 30_000 });
+  await expect(page.locator(".surer")).toContainText(/Measure .+ and .+ in one test: knowing exactly how far their CdA differs would save you/);
+  await page.locator('[data-fold="worth"] summary').click();
+  await expect(page.locator("ol.worth li").first()).toHaveText(/^.+ and .+ in one test: \d/);
+});
+
+test("a published cost is scaled to the cut, and none is told of positions that are equally low", async ({ page }) => {
+  await openQuestion(page, "which-position");
+  const fold = page.locator('[data-fold="cost"]');
+  await fold.locator("summary").click();
+  await expect(fold).toContainText("lower bars cut 5 riders’ drag area by 10.7");
+  await expect(fold).toContainText(/Scaled from that cut to the .+ by which .+ is smaller, in proportion, which is assumed/);
+  const other = (await kept(page))?.scenario.positions[1].cda_m2.value;
+  await type(page, "CdA", String(other));
+  await expect(fold).not.toContainText("Scaled from that cut");
+  await expect(fold).toContainText("lower bars cut 5 riders’ drag area by 10.7");
+});

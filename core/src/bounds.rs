@@ -125,8 +125,8 @@ fields! {
         "How hard a rider slows for a bend.";
     POWER_METER_BIAS_SHARE = "bike.power_meter_bias_share", "", -0.2..0.2, -0.05..0.05, 0.0, 0.03, 0.005, Published, "maier-2017",
         "By what share the power meter reads high: 54 meters of 9 makers were off by -0.9 ± 3.2 %. It counts for what was measured with it.";
-    CDA_M2 = "positions.cda_m2", "m²", 0.1..0.8, 0.17..0.45, 0.24, 0.04, 0.001, Published, "padilla-2000",
-        "On time-trial bars; 0.244 m² was measured for one record rider in a tunnel, and a guess is worth ± 0.04.";
+    CDA_M2 = "positions.cda_m2", "m²", 0.1..0.8, 0.17..0.45, 0.24, 0.04, 0.001, Assumed, "padilla-2000",
+        "On time-trial bars; published is 0.244 m², measured for one record rider in a tunnel. That a guess is worth ± 0.04 is assumed.";
     CP_FACTOR = "positions.cp_factor", "", 0.5..1.2, 0.85..1.03, 1.0, 0.0, 0.005, Assumed, "",
         "Critical power here as a share of the position your power was tested in; 1 if it was tested in this one.";
     W_PRIME_FACTOR = "positions.w_prime_factor", "", 0.3..1.5, 0.8..1.2, 1.0, 0.0, 0.01, Published, "kordi-2019",

@@ -1,31 +1,57 @@
-//! What it would be worth to know an input before choosing: the value of information, from draws of what each choice gives.
+//! What it would be worth to measure something before choosing: the value of information, from draws of what each choice gives.
 //! No physics.
 
 use std::f64::consts::TAU;
 
 use serde::{Deserialize, Serialize};
 
-/// Terms of the curve that is fitted to what an input's error does: orthonormal Hermite polynomials of degree 1 to 3.
+/// Terms of the curve that is fitted to what a measured error does: orthonormal Hermite polynomials of degree 1 to 3.
 const TERMS: usize = 3;
 /// A fitted term smaller than this many of its standard errors counts as nothing.
 const STANDARD_ERRORS: f64 = 3.0;
-/// Half the width, in standard deviations, and the number of steps over which a mean over an input is summed.
+/// Half the width, in standard deviations, and the number of steps over which a mean over an error is summed.
 const GRID: (f64, usize) = (5.0, 400);
 
-/// How many occasions there are to choose on, among how many choices, with how many unsure inputs.
+/// How many occasions there are to choose on, among how many choices, and how many measurements are weighed.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Shape {
     /// Occasions.
     pub occasions: usize,
     /// Choices on each.
     pub choices: usize,
-    /// Inputs.
-    pub inputs: usize,
+    /// Measurements.
+    pub measurements: usize,
 }
 
 impl Shape {
     fn cells(self) -> usize {
         self.occasions * self.choices
+    }
+}
+
+/// What a measurement tells: a linear combination of the inputs' errors, scaled to be a standard normal error itself.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Direction {
+    /// Inputs by their places, and the weight of each; the squares of the weights add up to 1.
+    weights: Vec<(usize, f64)>,
+}
+
+impl Direction {
+    /// A measurement of one input alone.
+    pub fn of(input: usize) -> Self {
+        Self { weights: vec![(input, 1.0)] }
+    }
+
+    /// A measurement of something that one standard deviation of each of these inputs moves by so much, in a unit of its own. The
+    /// errors of the inputs must be independent of each other. `None` where nothing moves it.
+    pub fn new(moves: &[(usize, f64)]) -> Option<Self> {
+        let sd = moves.iter().map(|(_, moves)| moves * moves).sum::<f64>().sqrt();
+        (sd > 0.0).then(|| Self { weights: moves.iter().map(|&(input, moves)| (input, moves / sd)).collect() })
+    }
+
+    /// The error of what is measured, in its standard deviations, for errors of the inputs in theirs.
+    pub fn error(&self, errors: &[f64]) -> f64 {
+        self.weights.iter().map(|&(input, weight)| weight * errors.get(input).copied().unwrap_or(0.0)).sum()
     }
 }
 
@@ -46,9 +72,9 @@ pub struct Tally {
     pub sums: Vec<f64>,
     /// And of its square.
     pub squares: Vec<f64>,
-    /// For each input and term, the sum of the term.
+    /// For each measurement and term, the sum of the term.
     pub terms: Vec<f64>,
-    /// For each input, term, occasion and choice, the sum of the term times what the choice gives.
+    /// For each measurement, term, occasion and choice, the sum of the term times what the choice gives.
     pub products: Vec<f64>,
 }
 
@@ -63,8 +89,8 @@ impl Tally {
             best: vec![0.0; shape.occasions],
             sums: vec![0.0; cells],
             squares: vec![0.0; cells],
-            terms: vec![0.0; TERMS * shape.inputs],
-            products: vec![0.0; TERMS * shape.inputs * cells],
+            terms: vec![0.0; TERMS * shape.measurements],
+            products: vec![0.0; TERMS * shape.measurements * cells],
         }
     }
 
@@ -80,7 +106,7 @@ impl Tally {
             && numbers.into_iter().flatten().all(|number| number.is_finite())
     }
 
-    /// Counts one draw: the inputs' errors in standard deviations, and for each occasion what each choice gives, more being
+    /// Counts one draw: the errors of what is measured in standard deviations, and for each occasion what each choice gives, more being
     /// better; `None` for a draw that failed.
     pub fn add(&mut self, shape: Shape, errors: &[f64], gains: Option<&[f64]>) {
         self.draws = self.draws.saturating_add(1);
@@ -125,14 +151,14 @@ impl Tally {
         if kept > 0.0 { (mean_best - best_mean).max(0.0) } else { 0.0 }
     }
 
-    /// What it would be worth on an occasion to know one input before choosing: the expected value of partial perfect
-    /// information.
+    /// What one exact measurement would be worth on an occasion before choosing, all else as unsure as it is: the expected value of
+    /// partial perfect information.
     ///
-    /// What each choice gives on the mean, given the input's error `z`, is fitted by a cubic in `z` over the draws (orthonormal
+    /// What each choice gives on the mean, given the measured error `z`, is fitted by a cubic in `z` over the draws (orthonormal
     /// Hermite polynomials, whose coefficients are covariances); its best choice is averaged over the normal distribution of `z`, less the
     /// best of the plain means. Terms within three of their standard errors (`sd/√draws` of what the choice gives) are left out,
-    /// so that an input that does nothing is worth nothing; what is found is good to about as much.
-    pub fn worth_of(&self, shape: Shape, occasion: usize, input: usize) -> f64 {
+    /// so that a measurement that tells nothing is worth nothing; what is found is good to about as much.
+    pub fn worth_of(&self, shape: Shape, occasion: usize, measurement: usize) -> f64 {
         let kept = self.kept();
         if kept < 2.0 {
             return 0.0;
@@ -145,7 +171,7 @@ impl Tally {
                 let variance = (squares[choice] / kept - mean * mean).max(0.0);
                 let least = STANDARD_ERRORS * (variance / kept).sqrt();
                 let coefficient = |term: usize| {
-                    let row = input * TERMS + term;
+                    let row = measurement * TERMS + term;
                     let product = self.products[row * shape.cells() + occasion * shape.choices + choice];
                     let covariance = product / kept - mean * self.terms[row] / kept;
                     if covariance.abs() < least { 0.0 } else { covariance }
@@ -186,7 +212,7 @@ mod tests {
     use super::*;
     use crate::draws::Normal;
 
-    const SHAPE: Shape = Shape { occasions: 1, choices: 2, inputs: 2 };
+    const SHAPE: Shape = Shape { occasions: 1, choices: 2, measurements: 2 };
     const DRAWS: u32 = 20_000;
 
     /// One choice gives nothing for sure; the other `mean` and what the two inputs' errors bring.
@@ -226,6 +252,43 @@ mod tests {
                 assert!((got - want).abs() < allowed, "{mean} {input}: {got} for {want}");
             }
         }
+    }
+
+    /// Two drag areas with errors of one standard deviation that correlate, each wrong by a part common to both and a part of its
+    /// own; the choice is between them, and what counts is their difference.
+    #[test]
+    fn a_shared_error_makes_one_value_worth_little_and_the_difference_all() {
+        const SHAPE: Shape = Shape { occasions: 1, choices: 2, measurements: 3 };
+        const MEAN: f64 = 0.4;
+        for correlation in [0.0_f64, 0.5, 0.95] {
+            let (common, own) = (correlation.sqrt(), (1.0 - correlation).sqrt());
+            let measured = [
+                Direction::new(&[(0, common), (1, own)]).unwrap(),
+                Direction::new(&[(0, common), (2, own)]).unwrap(),
+                Direction::new(&[(1, own), (2, -own)]).unwrap(),
+            ];
+            let mut tally = Tally::new(SHAPE);
+            let mut normal = Normal::new(11);
+            for _ in 0..DRAWS {
+                let errors = [normal.draw(), normal.draw(), normal.draw()];
+                let gain = MEAN + own * (errors[1] - errors[2]);
+                tally.add(SHAPE, &measured.each_ref().map(|one| one.error(&errors)), Some(&[0.0, gain]));
+            }
+            // Given one value's error, the difference of bivariate normal values moves by 1 − ρ of it; its own sd is √(2(1 − ρ)).
+            let apart = (2.0 * (1.0 - correlation)).sqrt();
+            // Four standard errors of a mean over the draws.
+            let allowed = 4.0 * apart / f64::from(DRAWS).sqrt();
+            for (place, moved) in [1.0 - correlation, 1.0 - correlation, apart].into_iter().enumerate() {
+                let (got, want) = (tally.worth_of(SHAPE, 0, place), exact(MEAN, moved));
+                assert!((got - want).abs() < allowed, "{correlation} {place}: {got} for {want}");
+            }
+        }
+    }
+
+    #[test]
+    fn nothing_is_measured_where_nothing_moves() {
+        assert_eq!(Direction::new(&[(0, 0.0), (1, 0.0)]), None);
+        assert_eq!(Direction::new(&[]), None);
     }
 
     #[test]

@@ -1,6 +1,6 @@
 //! Road physics, power–duration and the questions of Fasterby.
 //!
-//! Lower rooms know nothing of the upper ones: `quantity bounds error sources solve budget subsets`, then `air resistance`, then
+//! Lower rooms know nothing of the upper ones: `quantity bounds error sources solve fit statistics budget subsets`, then `air resistance`, then
 //! `power_duration position course`, then `ride steady_ride effort`, then `draws information`, then `scenario`, then `questions`. There is no
 //! input or output here, no clock, no randomness without a seed, and no panic that an input can reach.
 
@@ -31,6 +31,8 @@ pub mod ride;
 pub mod scenario;
 pub mod solve;
 pub mod sources;
+#[cfg(feature = "all")]
+pub mod statistics;
 pub mod steady_ride;
 #[cfg(feature = "all")]
 pub mod subsets;

@@ -123,3 +123,12 @@ test("with efforts, every fold open and a line that is not understood, the page 
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
   }
 });
+
+test("how many tests show a gain is told with how often they would be wrong either way", async ({ page }) => {
+  await openQuestion(page, "power-curve");
+  const fold = page.locator("details", { hasText: "What training buys" }).first();
+  await fold.locator("summary").click();
+  // A test repeats to 2 %: the noncentral t distribution, at a level of 0.05 and a power of 0.8.
+  await expect(fold).toContainText("To show a gain of 3 % takes 9 tests before and as many after; for 6.2 %, 3 tests");
+  await expect(fold).toContainText("if the gain is real, 4 times in 5 the tests show it; if it is not, 1 time in 20 they seem to");
+});

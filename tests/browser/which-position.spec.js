@@ -1,7 +1,7 @@
 // @ts-check
 /** Which position for which distance: what is compared, counted, priced and edited. */
 
-import { expect, figure, handle, kept, openQuestion, test, type } from "./support/page.js";
+import { expect, figure, handle, kept, open, openQuestion, test, type } from "./support/page.js";
 
 /** Each lot of draws begins only after a while, so that the count is there to be seen and stopped. @param {import("@playwright/test").Page} page */
 async function countSlowly(page) {
@@ -70,4 +70,30 @@ test("equipment, kinds of lapse, a test's thirds and events are edited in the sh
   await page.getByRole("button", { name: "Change events" }).click();
   await page.getByRole("button", { name: "Add an event" }).click();
   await expect(page.getByRole("table", { name: "Finish times at your events" }).getByRole("row")).toHaveCount(6);
+});
+
+/** Opens the question with two positions of these drag areas, both guessed to ± 0.04, that nobody loses. @param {import("@playwright/test").Page} page @param {number[]} areas_m2 */
+async function openTwo(page, areas_m2) {
+  const known = (/** @type {number} */ value, /** @type {number} */ sd) => ({ value, sd, source: "estimated" });
+  const positions = areas_m2.map((value, place) => ({ name: ["as it is", "lower"][place], cda_m2: known(value, 0.04), cp_factor: known(1 - 0.03 * place, 0), w_prime_factor: known(1, 0) }));
+  await open(page, `#which-position/1j.${Buffer.from(JSON.stringify({ s: { positions } })).toString("base64url")}`);
+}
+
+test("positions that were guessed together are to be measured together", async ({ page }) => {
+  await openTwo(page, [0.24, 0.226]);
+  await expect(page.getByText(/Counted in 10,?000 draws/)).toBeVisible({ timeout: 30_000 });
+  await expect(page.locator(".surer")).toContainText("Measure as it is and lower in one test: knowing exactly how far their CdA differs would save you");
+  await page.locator('[data-fold="worth"] summary').click();
+  await expect(page.locator("ol.worth li").first()).toHaveText(/^as it is and lower in one test: \d/);
+});
+
+test("a published cost is scaled to the cut, and none is told of positions that are equally low", async ({ page }) => {
+  await openTwo(page, [0.24, 0.226]);
+  const fold = page.locator('[data-fold="cost"]');
+  await fold.locator("summary").click();
+  // The published cost of 9.5 % ± 5.4 % came with a cut of 10.7 %; this one is 5.8 %.
+  await expect(fold).toContainText(/Scaled from that cut to the 5\.8\s?% by which lower is smaller, .+ would cost 5\.2\s?% ± 2\.9\s?% of power/);
+  await openTwo(page, [0.226, 0.226]);
+  await expect(fold).toContainText("lower bars cut 5 riders’ drag area by 10.7");
+  await expect(fold).not.toContainText("Scaled from that cut");
 });

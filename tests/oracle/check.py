@@ -10,6 +10,7 @@ from tempfile import TemporaryDirectory
 import density
 import linkage
 import published
+import runs
 import steady
 from generate import DATA, HERE, PUBLISHED, generate
 from tables import read_csv, read_json
@@ -23,6 +24,8 @@ COMPUTED_COLUMNS = {
     "steady.csv": set(steady.OUTPUTS),
     "density.csv": set(density.OUTPUTS),
     "linkage.csv": set(linkage.OUTPUTS),
+    "noncentral_t.csv": set(runs.SHARES),
+    "runs.csv": set(runs.RUNS),
     **{f"{topic.__name__}.csv": set(topic()[1]) for topic in published.TOPICS},
 }
 

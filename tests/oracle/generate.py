@@ -10,7 +10,9 @@ import positions
 import power_fits
 import published
 import rides
+import runs
 import steady
+import worth
 
 HERE = Path(__file__).resolve().parent
 DATA = HERE / "data"
@@ -20,7 +22,7 @@ PUBLISHED = HERE.parent / "published"
 def generate(data, tables):
     for folder in (data, tables):
         folder.mkdir(parents=True, exist_ok=True)
-    for oracle in (steady, density, rides, even, gains, linkage, power_fits, positions):
+    for oracle in (steady, density, rides, even, gains, linkage, power_fits, positions, runs, worth):
         oracle.write(data)
     published.write(tables)
 

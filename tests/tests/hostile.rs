@@ -45,6 +45,8 @@ const MAY_BE_NULL: &[&str] = &[
     "reading",
     "allowed_w",
     "allowed_share",
+    "cda_cut",
+    "polanco_cost",
     "polanco_share",
     "faulkner_share",
     "still_time_s",

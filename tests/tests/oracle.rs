@@ -3,6 +3,7 @@
 use fasterby_core::air::{Moisture, RoadWind, density_kg_m3};
 use fasterby_core::kinematics::{Ankle, Extremes, Leg, Linkage, Seat};
 use fasterby_core::resistance::{DragShape, Machine, Stretch, slope};
+use fasterby_core::statistics::{Certainty, noncentral_t_share, pairs, runs_per_group};
 use fasterby_tests::{Row, Table, answer, value};
 use serde_json::Value;
 use wasm_bindgen_test::wasm_bindgen_test;
@@ -18,6 +19,8 @@ const DENSITY: f64 = 1e-9;
 /// humidity is over ice.
 const DENSITY_OF_REAL_GAS: f64 = 1e-4;
 
+/// The accuracy promised for a share of the noncentral t distribution, and so of a power; SciPy's own is some 1e-13.
+const T_SHARE: f64 = 1e-10;
 /// Both arithmetics lose a few digits where the knee is nearly straight; the third rate loses the most.
 const LEG: f64 = 1e-9;
 /// An extreme lies where the next rate vanishes, and that is known to rounding.
@@ -186,6 +189,50 @@ fn legs_agree_with_thirty_digit_arithmetic() {
         compare_extremes("knee_deg", turn.knee_angle());
         compare_extremes("thigh_rate", turn.thigh_rate());
         compare_extremes("thigh_second_rate", turn.thigh_second_rate());
+    }
+}
+
+#[wasm_bindgen_test(unsupported = test)]
+fn shares_of_the_noncentral_t_distribution_agree_with_scipy() {
+    for row in Table::new(include_str!("../oracle/data/noncentral_t.csv")).rows() {
+        let degrees = row.number("degrees_of_freedom") as u32;
+        let got = noncentral_t_share(row.number("t"), degrees, row.number("noncentrality"));
+        let want = row.number("share");
+        assert!((got - want).abs() <= T_SHARE, "{}: {got}, expected {want}", row.text("case"));
+    }
+}
+
+#[wasm_bindgen_test(unsupported = test)]
+fn the_runs_that_show_a_difference_agree_with_scipy() {
+    for row in Table::new(include_str!("../oracle/data/runs.csv")).rows() {
+        let effect = row.number("difference") / row.number("cv");
+        for (name, got) in
+            [("runs", runs_per_group(effect, Certainty::USUAL)), ("pairs", pairs(effect, Certainty::USUAL))]
+        {
+            let case = row.text("case");
+            let got = got.unwrap_or_else(|| panic!("{case}: no number of {name}"));
+            assert_eq!(f64::from(got.runs), row.number(name), "{case}: {name}");
+            let want = row.number(&format!("{name}_power"));
+            assert!((got.power - want).abs() <= T_SHARE, "{case}: {name} have {}, expected {want}", got.power);
+        }
+    }
+}
+
+#[wasm_bindgen_test(unsupported = test)]
+fn what_measuring_is_worth_agrees_with_an_integral_over_the_errors() {
+    let data: Value = serde_json::from_str(include_str!("../oracle/data/worth.json")).expect("the oracle writes JSON");
+    for case in data["cases"].as_array().expect("a list of cases") {
+        let got = answer("which-position", &case["request"]);
+        let allowed_s = case["tolerance"]["worth_s"].as_f64().expect("a tolerance");
+        let listed = got["drawn"]["worth"].as_array().expect("a list");
+        for want in case["expected"]["worth"].as_array().expect("a list") {
+            let same = |worth: &&Value| ["what", "fields"].iter().all(|name| worth[*name] == want[*name]);
+            // What is worth nothing is not listed.
+            let got_s = listed.iter().find(same).map_or(0.0, |worth| worth["worth_s"].as_f64().expect("a number"));
+            let want_s = want["worth_s"].as_f64().expect("a number");
+            let name = format!("{}: {} {}", case["name"], want["what"], want["fields"]);
+            assert!((got_s - want_s).abs() <= allowed_s, "{name} is {got_s} s, expected {want_s} ± {allowed_s}");
+        }
     }
 }
 

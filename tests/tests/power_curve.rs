@@ -98,6 +98,18 @@ fn two_published_trials_give_the_published_critical_power() {
     assert!((5.0..15.0).contains(&sd_w), "{sd_w}");
 }
 
+#[test]
+fn the_tests_that_show_a_gain_have_the_power_that_is_named() {
+    // Tests before, as many after, two-sided t-test at 0.05 with a power of 0.8, for 3 % and 6.2 %: SciPy's noncentral t.
+    for (test_error_share, tests) in [(0.01, [4, 2]), (0.013, [5, 3]), (0.02, [9, 3])] {
+        let answer = ask(&efforts(&TESTS), &json!({ "test_error_share": test_error_share }));
+        assert_eq!(answer["training"]["tests"], json!(tests), "{test_error_share}");
+        let shown = number(&answer["training"]["shown_share"]);
+        // 1.96 · √2: what two tests differ by from chance alone, 19 times in 20.
+        assert!((shown / test_error_share - 2.771_808).abs() < 1e-6, "{shown}");
+    }
+}
+
 fn kinds(answer: &Value) -> Vec<&str> {
     answer["warnings"].as_array().expect("warnings").iter().filter_map(|warning| warning["kind"].as_str()).collect()
 }

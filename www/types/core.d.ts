@@ -198,11 +198,11 @@ sums: Array<number>,
  */
 squares: Array<number>, 
 /**
- * For each input and term, the sum of the term.
+ * For each measurement and term, the sum of the term.
  */
 terms: Array<number>, 
 /**
- * For each input, term, occasion and choice, the sum of the term times what the choice gives.
+ * For each measurement, term, occasion and choice, the sum of the term times what the choice gives.
  */
 products: Array<number>, };
 
@@ -1952,11 +1952,12 @@ rise_w: [number, number],
  */
 held_s: [number | null, number | null], 
 /**
- * The least change that two tests show, 19 times in 20, as a share.
+ * Two tests differ by less than this from chance alone, 19 times in 20, as a share.
  */
 shown_share: number, 
 /**
- * How many tests before and as many after would show the least and the most rise, 19 times in 20.
+ * How many tests before and as many after show the least and the most rise: if it is real, 4 times in 5, and if it is not, 1
+ * time in 20 (a two-sided t-test, [`Certainty::USUAL`]).
  */
 tests: [number, number], };
 
@@ -2521,6 +2522,8 @@ so_far?: Tally, };
 
 export type Wanted = "all" | "draws";
 
+export type Measured = "input" | "difference";
+
 export type WhichPositionAnswer = { 
 /**
  * The choices.
@@ -2685,11 +2688,22 @@ allowed_share: number | null,
  */
 now_w: number, 
 /**
- * The share of riders, as far as `polanco-2020` tells, whom lower bars cost less than that.
+ * By what share its drag area, fresh and without equipment, is below the other's; 0 or less if it is not.
+ */
+cda_cut: number, 
+/**
+ * What lower bars cost the riders of `polanco-2020` as a share of power, with the spread between them, scaled from the cut of
+ * that test to `cda_cut`: that the cost grows in proportion is assumed. `null` where there is no cut.
+ */
+polanco_cost: Figure | null, 
+/**
+ * The share of further riders like them who would pay less than `allowed_share` at that scaled cost.
  */
 polanco_share: number | null, 
 /**
- * The same as `faulkner-2021` tells.
+ * The share of further riders like those of `faulkner-2021` who would pay less than `allowed_w`. Their cut is not published, so
+ * that nothing can be scaled: it is given only for a cut of the size that lower bars bring, and holds only for a torso brought
+ * down to about 12°.
  */
 faulkner_share: number | null, };
 
@@ -2731,15 +2745,23 @@ is_share: boolean,
 /**
  * How many riders were tested.
  */
-riders: number, };
+riders: number, 
+/**
+ * The cut in drag area that came with it, as a share; `null` where it is not published.
+ */
+cda_cut: number | null, };
 
 export type Worth = { 
 /**
- * The input's path in the request.
+ * What is measured.
  */
-field: string, 
+what: Measured, 
 /**
- * How it is known.
+ * The paths in the request: of the input, or of both drag areas.
+ */
+fields: Array<string>, 
+/**
+ * How it is known; of two, the less sure.
  */
 source: Known, 
 /**
@@ -2775,7 +2797,7 @@ failed: number,
  */
 events: Array<CountedEvent>, 
 /**
- * What it would be worth to know one input, the most first; none that is worth nothing.
+ * What single measurements would be worth, the most first; none that is worth nothing.
  */
 worth: Array<Worth>, 
 /**

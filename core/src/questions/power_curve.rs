@@ -17,6 +17,7 @@ use crate::quantity::{Column, Figure};
 use crate::ride::{Clock, Setup};
 use crate::scenario::{Scenario, position_index};
 use crate::solve::spaced_log;
+use crate::statistics::{Certainty, MOST_RUNS, runs_per_group};
 use crate::steady_ride::SteadyClock;
 use compared::{Compared, best, compare, guessed, is_ridden};
 pub use compared::{ModelFit, ModelName, Outcome};
@@ -152,9 +153,10 @@ pub struct Training {
     pub rise_w: [f64; 2],
     /// How long today's power for that time could then be held, s; `null` for ever.
     pub held_s: [Option<f64>; 2],
-    /// The least change that two tests show, 19 times in 20, as a share.
+    /// Two tests differ by less than this from chance alone, 19 times in 20, as a share.
     pub shown_share: f64,
-    /// How many tests before and as many after would show the least and the most rise, 19 times in 20.
+    /// How many tests before and as many after show the least and the most rise: if it is real, 4 times in 5, and if it is not, 1
+    /// time in 20 (a two-sided t-test, [`Certainty::USUAL`]).
     pub tests: [u32; 2],
 }
 
@@ -465,12 +467,15 @@ fn event_time_s(clock: &SteadyClock, setup: &Setup, held: &Held, distance_m: f64
 fn training(with: &With, held: &Held) -> Training {
     let power_w = held.power_w(with.hold_s).value;
     let shown_share = NINETEEN_IN_TWENTY * std::f64::consts::SQRT_2 * with.test_error_share;
+    let tests = |rise: f64| {
+        runs_per_group(rise / with.test_error_share, Certainty::USUAL).map_or(MOST_RUNS, |enough| enough.runs)
+    };
     Training {
         rise_share: TRAINING_RISE,
         rise_w: TRAINING_RISE.map(|rise| rise * power_w),
         held_s: TRAINING_RISE.map(|rise| held.held_s(with.hold_s, 1.0, 1.0 + rise).map(|held| held.value)),
         shown_share,
-        tests: TRAINING_RISE.map(|rise| (shown_share / rise).powi(2).ceil().max(1.0) as u32),
+        tests: TRAINING_RISE.map(tests),
     }
 }
 

@@ -11,12 +11,13 @@ use crate::course::Course;
 use crate::draws::{Moves, Normal, draw_errors, moves, with_errors};
 use crate::effort::{KnownEffort, Paced, TIME_ACCURACY, even_from, even_within, power_for_time_from_w};
 use crate::error::{Error, Kind, Warning};
-use crate::information::{Shape, Tally};
+use crate::information::{Direction, Shape, Tally};
 use crate::position::{Fade, Lapses, Position};
 use crate::quantity::{Column, Figure, Known, Quantity};
 use crate::ride::{Followed, Setup};
-use crate::scenario::{Ridden, Scenario, position_index};
-use crate::solve::{gauss_points, interpolate, root, spaced_log, within};
+use crate::scenario::{Input, Ridden, Scenario, position_index};
+use crate::solve::{interpolate, root, spaced_log, within};
+use crate::statistics::predicted_share;
 use crate::steady_ride::{PIECE_M, SteadyClock};
 
 /// How much of the question is answered.
@@ -146,9 +147,16 @@ pub struct PositionCost {
     pub allowed_share: Option<f64>,
     /// How many watts it lies below now.
     pub now_w: f64,
-    /// The share of riders, as far as `polanco-2020` tells, whom lower bars cost less than that.
+    /// By what share its drag area, fresh and without equipment, is below the other's; 0 or less if it is not.
+    pub cda_cut: f64,
+    /// What lower bars cost the riders of `polanco-2020` as a share of power, with the spread between them, scaled from the cut of
+    /// that test to `cda_cut`: that the cost grows in proportion is assumed. `null` where there is no cut.
+    pub polanco_cost: Option<Figure>,
+    /// The share of further riders like them who would pay less than `allowed_share` at that scaled cost.
     pub polanco_share: Option<f64>,
-    /// The same as `faulkner-2021` tells.
+    /// The share of further riders like those of `faulkner-2021` who would pay less than `allowed_w`. Their cut is not published, so
+    /// that nothing can be scaled: it is given only for a cut of the size that lower bars bring, and holds only for a torso brought
+    /// down to about 12°.
     pub faulkner_share: Option<f64>,
 }
 
@@ -181,24 +189,48 @@ pub struct PublishedCost {
     pub is_share: bool,
     /// How many riders were tested.
     pub riders: u32,
+    /// The cut in drag area that came with it, as a share; `null` where it is not published.
+    pub cda_cut: Option<f64>,
 }
 
-/// Lower bars cost five riders 9.5 ± 5.4 % of their power. Source: polanco-2020.
-const POLANCO: PublishedCost =
-    PublishedCost { source: "polanco-2020", mean: 0.095, sd: 0.054, is_share: true, riders: 5 };
+/// Lowering the bars cut five riders' drag area by 10.7 ± 3.1 %. Source: polanco-2020.
+const POLANCO_CUT: (f64, f64) = (0.107, 0.031);
+/// And cost them 9.5 ± 5.4 % of their power. Source: polanco-2020.
+const POLANCO: PublishedCost = PublishedCost {
+    source: "polanco-2020",
+    mean: 0.095,
+    sd: 0.054,
+    is_share: true,
+    riders: 5,
+    cda_cut: Some(POLANCO_CUT.0),
+};
 /// A torso at 12° cost eleven riders 16 ± 20 W at the anaerobic threshold. Source: faulkner-2021.
 const FAULKNER: PublishedCost =
-    PublishedCost { source: "faulkner-2021", mean: 16.0, sd: 20.0, is_share: false, riders: 11 };
-/// And cut the five riders' drag area by 10.7 ± 3.1 %. Source: polanco-2020.
-const POLANCO_CUT: (f64, f64) = (0.107, 0.031);
+    PublishedCost { source: "faulkner-2021", mean: 16.0, sd: 20.0, is_share: false, riders: 11, cda_cut: None };
+/// Cuts in drag area that a lowered torso may bring: those of `polanco-2020` give or take two standard deviations. That a torso
+/// at 12° is among them is assumed.
+const LOWERED_TORSO: (f64, f64) = (POLANCO_CUT.0 - 2.0 * POLANCO_CUT.1, POLANCO_CUT.0 + 2.0 * POLANCO_CUT.1);
 
-/// How much more the choice would be worth if something were known.
+/// What is measured.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(rename_all = "snake_case")]
+pub enum Measured {
+    /// One input, the whole of it: of a drag area the error that it shares with the others too.
+    Input,
+    /// The difference of two positions' drag areas, as one test of both gives it.
+    Difference,
+}
+
+/// How much better the choice would be if something were measured exactly before it, all else as unsure as it is.
 #[derive(Clone, Debug, Serialize)]
 #[cfg_attr(feature = "types", derive(ts_rs::TS))]
 pub struct Worth {
-    /// The input's path in the request.
-    pub field: String,
-    /// How it is known.
+    /// What is measured.
+    pub what: Measured,
+    /// The paths in the request: of the input, or of both drag areas.
+    pub fields: Vec<String>,
+    /// How it is known; of two, the less sure.
     pub source: Known,
     /// Seconds that knowing it would save over all events on the mean, by choosing better.
     pub worth_s: f64,
@@ -226,7 +258,7 @@ pub struct CountedDraws {
     pub failed: u32,
     /// What they say of each event.
     pub events: Vec<CountedEvent>,
-    /// What it would be worth to know one input, the most first; none that is worth nothing.
+    /// What single measurements would be worth, the most first; none that is worth nothing.
     pub worth: Vec<Worth>,
     /// To go on from: `with.so_far` of the next request.
     pub tally: Tally,
@@ -290,6 +322,8 @@ const DOUBT_POINTS: (usize, usize) = (7, 4);
 const MANY_SEGMENTS: usize = 60;
 /// The most pairs of positions and events whose cost is worked out.
 const MOST_COSTS: usize = 120;
+/// The most pairs of positions whose difference is weighed as a measurement; of more, only those with the reference.
+const MOST_DIFFERENCES: usize = 15;
 /// The most stretches that the draws of one request are taken over: a second or so of work.
 const MOST_STRETCHES_DRAWN: f64 = 1e7;
 /// Beyond this the power curve needs to know what long rides lose, s.
@@ -310,7 +344,9 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
     let together = Together::new(&scenario, &rides, with.cda_correlation);
     let inquiry = Inquiry::of_rides(&together.scenario, rides.clone(), &together.own());
     let setups = inquiry.base(|case| setups(case, &rides))?;
-    let mut board = Board { inquiry: &inquiry, rides: &rides, together: &together, spots: Vec::new() };
+    let measurements = together.measurements(inquiry.inputs(), rides[reference].position);
+    let mut board =
+        Board { inquiry: &inquiry, rides: &rides, together: &together, measurements: &measurements, spots: Vec::new() };
 
     for (event, at) in scenario.events.iter().enumerate() {
         for (choice, setup) in setups.iter().enumerate() {
@@ -319,7 +355,7 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
         }
     }
     let count = rides.len();
-    let shape = Shape { occasions: scenario.events.len(), choices: count, inputs: inquiry.inputs().len() };
+    let shape = Shape { occasions: scenario.events.len(), choices: count, measurements: measurements.len() };
     let drawn = match (with.draws, with.so_far) {
         (0, None) => None,
         (draws, so_far) => Some(board.counted(shape, reference, draws, with.seed, so_far)?),
@@ -523,6 +559,51 @@ impl Together {
         if unsure { vec![("with.cda_correlation", common, &bounds::COMMON_ERROR)] } else { Vec::new() }
     }
 
+    /// What could be measured: every input of the scenario, a drag area with its common and its own part, and the difference of
+    /// every two drag areas.
+    fn measurements(&self, inputs: &[Input], reference: usize) -> Vec<Measurement> {
+        let cda_of = |position: usize| format!("scenario.positions[{position}].cda_m2");
+        // How far the errors of a position's drag area move it, the common one first.
+        let moves = |place: usize, position: usize| [(0, self.moves_m2[position]), (place, inputs[place].unsure.sd)];
+        let mut areas: Vec<(usize, usize)> = Vec::new();
+        let mut found: Vec<Measurement> = Vec::new();
+        for (place, input) in inputs.iter().enumerate() {
+            // The common part of all drag areas cannot be measured by itself.
+            if !input.path.starts_with("scenario.") {
+                continue;
+            }
+            let position = (0..self.moves_m2.len()).find(|&position| input.path == cda_of(position));
+            areas.extend(position.map(|position| (place, position)));
+            let direction = match position {
+                Some(position) => Direction::new(&moves(place, position)).unwrap_or(Direction::of(place)),
+                None => Direction::of(place),
+            };
+            found.push(Measurement {
+                what: Measured::Input,
+                fields: vec![input.path.clone()],
+                source: input.known,
+                direction,
+            });
+        }
+        let many = areas.len() * areas.len().saturating_sub(1) / 2 > MOST_DIFFERENCES;
+        for (i, &(place, position)) in areas.iter().enumerate() {
+            for &(other_place, other) in &areas[i + 1..] {
+                if many && position != reference && other != reference {
+                    continue;
+                }
+                let ([common, own], [other_common, other_own]) = (moves(place, position), moves(other_place, other));
+                let apart = [(0, common.1 - other_common.1), own, (other_own.0, -other_own.1)];
+                found.extend(Direction::new(&apart).map(|direction| Measurement {
+                    what: Measured::Difference,
+                    fields: vec![cda_of(position), cda_of(other)],
+                    source: less_sure(inputs[place].known, inputs[other_place].known),
+                    direction,
+                }));
+            }
+        }
+        found
+    }
+
     /// Moves every drag area of every position by the common error of a case.
     fn shift(&self, case: &Case<'_>, rides: &[Ridden], setups: &mut [Setup]) {
         let Some(&error) = case.own.first() else { return };
@@ -537,11 +618,25 @@ impl Together {
     }
 }
 
+/// Something that could be measured before choosing.
+struct Measurement {
+    what: Measured,
+    fields: Vec<String>,
+    source: Known,
+    direction: Direction,
+}
+
+fn less_sure(one: Known, other: Known) -> Known {
+    let either = |known: Known| one == known || other == known;
+    [Known::Typical, Known::Estimated].into_iter().find(|&known| either(known)).unwrap_or(Known::Measured)
+}
+
 /// The rides that are compared.
 struct Board<'a> {
     inquiry: &'a Inquiry<'a>,
     rides: &'a [Ridden],
     together: &'a Together,
+    measurements: &'a [Measurement],
     spots: Vec<Spot>,
 }
 
@@ -633,6 +728,7 @@ impl Board<'_> {
         let (mut errors, mut values) = (vec![0.0; inputs.len()], vec![0.0; inputs.len()]);
         let mut moved = self.together.scenario.clone();
         let mut gains = vec![0.0; self.spots.len()];
+        let mut measured = vec![0.0; self.measurements.len()];
         for _ in 0..draws.min(self.most_draws()) {
             draw_errors(&inputs, &mut Normal::new(seed_of(seed, tally.draws)), &mut errors);
             with_errors(&inputs, &errors, &mut values);
@@ -641,7 +737,10 @@ impl Board<'_> {
                 self.gains(&times_s, shape.choices, reference, &mut gains);
                 true
             });
-            tally.add(shape, &errors, ridden.then_some(&gains[..]));
+            for (error, measurement) in measured.iter_mut().zip(self.measurements) {
+                *error = measurement.direction.error(&errors);
+            }
+            tally.add(shape, &measured, ridden.then_some(&gains[..]));
         }
         Ok(self.told(shape, tally))
     }
@@ -661,13 +760,12 @@ impl Board<'_> {
             })
             .collect();
         let mut worth: Vec<Worth> = Vec::new();
-        for (i, input) in self.inquiry.inputs().iter().enumerate() {
+        for (i, Measurement { what, fields, source, .. }) in self.measurements.iter().enumerate() {
             let by_event_s: Vec<f64> = (0..shape.occasions).map(|event| tally.worth_of(shape, event, i)).collect();
             let worth_s: f64 = by_event_s.iter().sum();
-            // What is common to all cannot be measured by itself.
-            if worth_s > 0.0 && input.path.starts_with("scenario.") {
+            if worth_s > 0.0 {
                 let at = worth.partition_point(|more| more.worth_s >= worth_s);
-                worth.insert(at, Worth { field: input.path.clone(), source: input.known, worth_s, by_event_s });
+                worth.insert(at, Worth { what: *what, fields: fields.clone(), source: *source, worth_s, by_event_s });
             }
         }
         CountedDraws { draws: tally.draws, failed: tally.failed, events, worth, tally }
@@ -832,6 +930,14 @@ impl Crossing {
     }
 }
 
+/// The position with the smaller drag area over an event, the other, and by what share it is smaller when fresh and without
+/// equipment.
+struct Pair {
+    choice: usize,
+    against: usize,
+    cda_cut: f64,
+}
+
 /// What every pair of positions may cost, as they are worn.
 fn costs(
     scenario: &Scenario,
@@ -856,7 +962,10 @@ fn costs(
                 let row = event * setups.len();
                 let mean_m2 = |choice: usize| setups[choice].position.mean_cda_m2(spots[row + choice].ride.time_s);
                 let (choice, against) = if mean_m2(one) < mean_m2(other) { (one, other) } else { (other, one) };
-                costs.push(cost(inquiry, setups, rides, spots, spread, row, (choice, against)));
+                let fresh_m2 = |choice: usize| scenario.positions[rides[choice].position].cda_m2.value;
+                let cda_cut = 1.0 - fresh_m2(choice) / fresh_m2(against);
+                let pair = Pair { choice, against, cda_cut };
+                costs.push(cost(inquiry, setups, rides, spots, spread, row, pair));
             }
         }
     }
@@ -870,7 +979,7 @@ fn cost(
     spots: &[Spot],
     spread: &Moves,
     row: usize,
-    (choice, against): (usize, usize),
+    Pair { choice, against, cda_cut }: Pair,
 ) -> PositionCost {
     let there = at_length(&setups[choice], spots[row].distance_m);
     let (cp_w, other_cp_w) = (there.power.cp_w, setups[against].power.cp_w);
@@ -884,6 +993,8 @@ fn cost(
             Figure { value: other_cp_w - factor * cp_w, sd: apart_s / seconds_per_watt(&there, factor) }
         });
     let allowed_share = allowed.map(|allowed_w| allowed_w.value / other_cp_w);
+    let scale = cda_cut / POLANCO_CUT.0;
+    let polanco_cost = (scale > 0.0).then_some(Figure { value: scale * POLANCO.mean, sd: scale * POLANCO.sd });
     PositionCost {
         choice,
         against,
@@ -891,8 +1002,14 @@ fn cost(
         allowed_w: allowed.filter(|figure| figure.sd.is_finite()),
         allowed_share,
         now_w: other_cp_w - cp_w,
-        polanco_share: allowed_share.map(|share| normal_share((share - POLANCO.mean) / POLANCO.sd)),
-        faulkner_share: allowed.map(|watts| normal_share((watts.value - FAULKNER.mean) / FAULKNER.sd)),
+        cda_cut,
+        polanco_cost,
+        polanco_share: polanco_cost
+            .zip(allowed_share)
+            .map(|(cost, share)| predicted_share(share, cost.value, cost.sd, POLANCO.riders)),
+        faulkner_share: allowed
+            .filter(|_| (LOWERED_TORSO.0..=LOWERED_TORSO.1).contains(&cda_cut))
+            .map(|watts| predicted_share(watts.value, FAULKNER.mean, FAULKNER.sd, FAULKNER.riders)),
     }
 }
 
@@ -949,20 +1066,6 @@ fn with_cda(position: &Position, factor: f64) -> Position {
     }
 }
 
-/// The share of a standard normal distribution below `z`, by quadrature to 1e-9.
-fn normal_share(z: f64) -> f64 {
-    const FARTHEST: f64 = 7.0;
-    const PANELS: usize = 8;
-    let end = within(z, -FARTHEST, FARTHEST);
-    let panel = end / PANELS as f64;
-    let density = |x: f64| (-0.5 * x * x).exp() / std::f64::consts::TAU.sqrt();
-    let sum = |i: usize| {
-        let points = gauss_points(panel * i as f64, panel * (i + 1) as f64);
-        points.iter().map(|&(x, weight)| weight * density(x)).sum::<f64>()
-    };
-    0.5 + (0..PANELS).map(sum).sum::<f64>()
-}
-
 fn long_ride_doubt(setups: &[Setup], spots: &[Spot]) -> Option<Warning> {
     let overstated = |spot: &&Spot| {
         spot.ride.time_s > LONG_S && setups.get(spot.choice).is_some_and(|setup| setup.power.long_ride.is_none())
@@ -972,18 +1075,4 @@ fn long_ride_doubt(setups: &[Setup], spots: &[Spot]) -> Option<Warning> {
             "Without a long-ride loss the power curve overstates what can be held for an hour, by 5 % or more.";
         Warning::new("scenario.power.long_ride_loss_w", "hour_overstated", message)
     })
-}
-
-#[cfg(test)]
-mod tests {
-    use super::normal_share;
-
-    #[test]
-    fn a_share_of_the_normal_distribution_is_right() {
-        // Abramowitz and Stegun 1964, Table 26.1.
-        for (z, share) in [(0.0, 0.5), (1.0, 0.841_344_746_07), (-2.0, 0.022_750_131_95), (3.0, 0.998_650_101_97)] {
-            assert!((normal_share(z) - share).abs() < 1e-9, "{z}");
-        }
-        assert!(normal_share(-50.0) < 1e-9 && normal_share(50.0) > 1.0 - 1e-9);
-    }
 }

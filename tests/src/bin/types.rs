@@ -40,7 +40,7 @@ fn main() {
         PositionCurve, ChangeAt,
     );
     print_question!("leg-room", leg_room: With, Answer, Columns, AnkleModel, SetUp, PlanePoint, SetUpAnswer, SetUpDifference, SetUpPart, SetUpChange, SetUpWays, SegmentLengths);
-    print_question!("which-position", which_position: With, Wanted, Answer, Columns, PositionChoice, ChoiceTime, AtDistance, Crossover,
+    print_question!("which-position", which_position: With, Wanted, Measured, Answer, Columns, PositionChoice, ChoiceTime, AtDistance, Crossover,
         PositionCost, LowerBars, PublishedCost, Worth, CountedEvent, CountedDraws);
 }
 

@@ -26,7 +26,7 @@ import { workedOut } from "./worked-out.js";
 /** @import { Tools, View } from "../index.js" */
 /** @import { State } from "../../state/history.js" */
 /** @import { CoreError } from "../../core.js" */
-/** @import { WhichPositionAnswer as Answer } from "../../types/core.d.ts" */
+/** @import { WhichPositionAnswer as Answer, Worth } from "../../types/core.d.ts" */
 
 const words = book("which-position");
 const shared = book("shared");
@@ -185,9 +185,10 @@ export function create(host, tools) {
     const over = distanceName(answer.events[at].distance_m, state.units);
     const cost = answer.costs.filter(({ event, allowed_w }) => event === at && allowed_w).sort((a, b) => Number(b.against === answer.reference) - Number(a.against === answer.reference))[0];
     const [low, mid, high] = answer.lower_bars.filter(({ event }) => event === at);
+    const percent = (/** @type {number} */ share) => show.percent(share, 1);
     const [polanco, faulkner] = answer.published;
     const published = words("published", {
-      riders: polanco.riders, cost: show.percent(polanco.mean, 1), spread: show.percent(polanco.sd, 1),
+      riders: polanco.riders, cut: percent(polanco.cda_cut ?? 0), cost: percent(polanco.mean), spread: percent(polanco.sd),
       others: faulkner.riders, watts: watts(faulkner.mean), wattsSpread: watts(faulkner.sd),
     });
     const bars = mid?.allowed_w != null && low.allowed_w != null && high.allowed_w != null
@@ -196,10 +197,13 @@ export function create(host, tools) {
       one: choiceName(state, answer.choices[cost.choice]), other: choiceName(state, answer.choices[cost.against]), over,
       watts: strong(watts(cost.allowed_w.value), "power"), share: show.percent(cost.allowed_share ?? 0, 1), now: watts(cost.now_w),
     }) : [];
-    const riders = cost?.polanco_share != null && cost.faulkner_share != null
-      ? words("ridersWithin", { first: Math.round(100 * cost.polanco_share), second: Math.round(100 * cost.faulkner_share), all: 100 }) : "";
+    const one = cost ? choiceName(state, answer.choices[cost.choice]) : "";
+    const inHundred = (/** @type {number} */ share) => ({ one, count: Math.round(100 * share), all: 100 });
+    const scaled = cost?.polanco_cost && cost.polanco_share != null
+      ? words("costScaled", { ...inHundred(cost.polanco_share), cut: percent(cost.cda_cut), cost: percent(cost.polanco_cost.value), spread: percent(cost.polanco_cost.sd) }) : "";
+    const torso = cost?.faulkner_share != null ? words("costTorso", inHundred(cost.faulkner_share)) : "";
     say(price, [...own, ...(own.length ? [" "] : []), published]);
-    say(priceInFull, [html("p", {}, ...bars), html("p", {}, published, riders ? " " : "", riders), html("p", {}, words("costsMean"))]);
+    say(priceInFull, [html("p", {}, ...bars), html("p", {}, [published, scaled, torso].filter(Boolean).join(" ")), html("p", {}, words("costsMean"))]);
     foldList.update({ cost: { gist: bars.length ? words("lowerBarsGist", { over, watts: watts(mid.allowed_w ?? 0) }) : "" } });
   }
 
@@ -214,14 +218,26 @@ export function create(host, tools) {
     if (!most || most.worth_s < WORTH_S) {
       say(settle, words.parts("settled"));
     } else {
-      const how = howToMeasure(most.field);
-      const link = button(words("look"), () => tools.openSheet(most.field));
-      say(settle, [...words.parts("wouldSettle", { input: inputName(state, most.field), time: seconds(most.worth_s) }), " ", ...words.parts(how ? "lookHow" : "lookOnly", { link, how })]);
+      const link = button(words("look"), () => tools.openSheet(most.fields[0]));
+      const time = seconds(most.worth_s);
+      const both = most.what === "difference";
+      const how = both ? words("howBoth") : howToMeasure(most.fields[0]);
+      const worth = both ? words.parts("wouldSettleBoth", { ...bothNames(state, most), time }) : words.parts("wouldSettle", { input: inputName(state, most.fields[0]), time });
+      say(settle, [...worth, " ", ...words.parts(how ? "lookHow" : "lookOnly", { link, how })]);
     }
-    worthList.replaceChildren(...counted.worth.filter(({ worth_s }) => worth_s >= WORTH_S).slice(0, 6)
-      .map(({ field, worth_s }) => html("li", {}, words("worthLine", { input: inputName(state, field), time: seconds(worth_s) }))));
+    const line = (/** @type {Worth} */ worth) => {
+      const time = seconds(worth.worth_s);
+      return worth.what === "difference" ? words("worthBoth", { ...bothNames(state, worth), time }) : words("worthLine", { input: inputName(state, worth.fields[0]), time });
+    };
+    worthList.replaceChildren(...counted.worth.filter(({ worth_s }) => worth_s >= WORTH_S).slice(0, 6).map((worth) => html("li", {}, line(worth))));
     const everything = counted.events.reduce((sum, { worth_of_all_s }) => sum + worth_of_all_s, 0);
     foldList.update({ worth: { gist: words("worthGist", { time: show.time(Math.round(everything)) }) } });
+  }
+
+  /** The names of two positions that would be measured in one test. @param {State} state @param {Worth} worth */
+  function bothNames(state, { fields }) {
+    const [one, other] = fields.map((field) => positionName(state, Number(/positions\[(\d+)\]/.exec(field)?.[1] ?? 0)));
+    return { one, other };
   }
 
   /** An input by what it is called, and whose it is. @param {State} state @param {string} field */

@@ -14,7 +14,7 @@ export default ({
   "The most a rider pushes the bicycle along with from rest; it matters for the first seconds only.": "Die größte Kraft, mit der ein Fahrer das Rad aus dem Stand antreibt; sie zählt nur in den ersten Sekunden.",
   "Sideways acceleration a rider accepts in a dry bend; it caps speed where the course has a radius.": "Querbeschleunigung, die ein Fahrer in einer trockenen Kurve hinnimmt; sie begrenzt das Tempo, wo die Strecke einen Radius hat.",
   "How hard a rider slows for a bend.": "Wie stark ein Fahrer vor einer Kurve bremst.",
-  "On time-trial bars; 0.244 m² was measured for one record rider in a tunnel, and a guess is worth ± 0.04.": "Am Zeitfahrlenker; für einen Rekordfahrer wurden im Windkanal 0.244 m² gemessen, und eine Schätzung ist auf ± 0.04 genau.",
+  "On time-trial bars; published is 0.244 m², measured for one record rider in a tunnel. That a guess is worth ± 0.04 is assumed.": "Am Zeitfahrlenker; veröffentlicht sind 0.244 m², gemessen im Windkanal für einen Rekordfahrer. Dass eine Schätzung auf ± 0.04 genau ist, ist angenommen.",
   "Critical power here as a share of the position your power was tested in; 1 if it was tested in this one.": "Kritische Leistung hier als Anteil von der in der Haltung deiner Tests; 1, wenn es diese war.",
   "Position lowered critical power and left W′ alone in seven trained riders.": "Bei sieben trainierten Fahrern senkte die Haltung die kritische Leistung und ließ W′ unberührt.",
   "How CdA changes with air speed; no single published figure, so 0 unless measured.": "Wie sich CdA mit dem Fahrtwind ändert; eine einzelne veröffentlichte Zahl gibt es nicht, also 0, wenn nichts gemessen ist.",

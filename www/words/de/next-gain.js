@@ -125,7 +125,7 @@ export default ({
   symbolTime: "Fahrzeit über alle deine Rennen, jedes so oft, wie es gefahren wird",
   howBest: "Am besten ist die Auswahl, die innerhalb beider Budgets am meisten wert ist. Sind mehrere auf eine Tausendstelsekunde gleich viel wert, wird die billigste genommen.",
   howSure: "Was an der Größe einer Änderung und an deinen Zahlen unsicher ist, wird in erster Ordnung mitgeführt.",
-  howTable: "Eine veröffentlichte Tabelle dazu, was Training, Haltung und Ausrüstung vom Neuling bis zur Spitze über 40 km sparen, hat dieselbe Gestalt: Ihre Verhältnisse werden auf 2 % getroffen.",
+  howTable: "Eine Prüfung vergleicht mit einer veröffentlichten Tabelle dazu, was eine andere Haltung drei Fahrern vom Neuling bis zur Spitze über 40 km spart; sie stammt selbst aus einem Modell. Drei Luftwiderstandsflächen und zwei Leistungen wurden an fünf ihrer neun Zahlen angepasst; die anderen vier werden auf 2 % getroffen. Was Training und Ausrüstung sparen, wurde so nicht geprüft.",
 
   "usual.front-lower.name": "Front eine Stufe tiefer",
   "usual.front-lower.note": "Ein Drittel der veröffentlichten Änderung durch tiefere Lenker (CdA −10,7 ± 3,1 %); die Leistung, wie Fahrer sie verlieren, die in der Haltung trainieren (1,3 %, nicht signifikant), ganz als Verlust gerechnet.",

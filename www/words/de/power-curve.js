@@ -147,7 +147,7 @@ export default ({
   trainingGist: "{low} bis {high} bei dieser Länge, veröffentlicht nach einem Monat mit Intervallen.",
   trainingSays: "Bei sehr gut trainierten Fahrern hoben zwei Intervalleinheiten je Woche in vier Wochen die maximale aerobe Leistung um {low} bis {high}. Bei dir wären das für {time} {lowW} bis {highW}. Versprochen ist niemandem etwas.",
   trainingHeld: "Die heutige Leistung für {time} ließe sich dann {lowTime} bis {highTime} lang halten.",
-  trainingShown: "Je ein Test davor und danach zeigen eine Änderung in 19 von 20 Fällen erst ab {shown}, da ein Test sich auf etwa {error} wiederholt. Um {low} zu sehen, braucht es {lowTests} davor und ebenso viele danach; für {high} je {highTests}.",
+  trainingShown: "Zwei Tests weichen in 19 von 20 Fällen schon durch Zufall um bis zu {shown} voneinander ab, da ein Test sich auf etwa {error} wiederholt. Um einen Gewinn von {low} zu zeigen, braucht es {lowTests} davor und ebenso viele danach; für {high} je {highTests}: Gibt es den Gewinn, zeigen ihn die Tests in 4 von 5 Fällen; gibt es ihn nicht, scheinen sie ihn in 1 von 20 Fällen zu zeigen.",
   tests: { one: "{count} Test", other: "{count} Tests" },
   repeats: "Wie gut sich ein Test wiederholt",
   repeatsSay: "Eine Belastung ohne eigenes ± gilt als auf {error} sicher: 20-Minuten-Tests von acht trainierten Fahrern wiederholten sich auf {twenty}, 4-Minuten-Tests auf {four}.",

@@ -146,7 +146,7 @@ export default {
   trainingGist: "{low} to {high} at this length, in a published month of intervals.",
   trainingSays: "In highly trained cyclists, two interval sessions a week for four weeks raised peak aerobic power by {low} to {high}. For you, at {time}, that would be {lowW} to {highW}. Nobody’s gain is promised.",
   trainingHeld: "Today’s power for {time} could then be held for {lowTime} to {highTime}.",
-  trainingShown: "One test before and one after show a change only if it is {shown} or more, 19 times in 20, as a test repeats to about {error}. To see {low} takes {lowTests} before and as many after; to see {high}, {highTests}.",
+  trainingShown: "Two tests differ by up to {shown} from chance alone, 19 times in 20, as a test repeats to about {error}. To show a gain of {low} takes {lowTests} before and as many after; for {high}, {highTests}: if the gain is real, 4 times in 5 the tests show it; if it is not, 1 time in 20 they seem to.",
   tests: { one: "{count} test", other: "{count} tests" },
   repeats: "How well a test repeats",
   repeatsSay: "An effort without a ± of its own counts as sure to {error}: 20-minute trials of eight trained riders repeated to {twenty}, 4-minute trials to {four}.",

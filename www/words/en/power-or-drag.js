@@ -92,6 +92,8 @@ export default {
   whyPowerDown: "More power pays for everything that holds you back: {more} more for the air, the tyres, the bearings and the hill alike. Less drag cheapens the air only, which here takes more than your own work, the hill paying the rest. But where it helps it helps by more than it seems: {less} less drag lets the same watts push {cheaper} more air aside, because dividing by {divisor} is what counts.",
   whyBelow: "On a flat road in still air those two facts balance when air takes {tie} of the work. Where it takes less, more power is ahead; where it takes more, less drag is. You are below it.",
   whyAbove: "On a flat road in still air those two facts balance when air takes {tie} of the work. Where it takes less, more power is ahead; where it takes more, less drag is. You are above it.",
+  whyNear: "On a flat road in still air those two facts balance when air takes {tie} of the work. Where it takes less, more power is ahead; where it takes more, less drag is. You are about level with it, and the start and the length of the ride then decide.",
+  whyOther: "On a flat road in still air those two facts balance when air takes {tie} of the work. Where it takes less, more power is ahead; where it takes more, less drag is. On this ride it takes {share}, but hills, wind or the start turn it round.",
   whyNever: "With changes as unequal as these, the same one wins on every flat road.",
   whyShare: "Climbing, soft tyres and slow riding push the share down and favour power. Speed, smooth tyres and headwinds push it up and favour less drag. Try a hill, or a record speed, in the sentence above.",
   howGist: "The same ride, one number changed at a time, so what is common to all cancels.",

@@ -14,7 +14,7 @@ export default ({
   "The most a rider pushes the bicycle along with from rest; it matters for the first seconds only.": "La plus grande force avec laquelle un cycliste lance le vélo à l’arrêt ; elle ne compte que les premières secondes.",
   "Sideways acceleration a rider accepts in a dry bend; it caps speed where the course has a radius.": "Accélération latérale acceptée dans un virage sec ; elle borne la vitesse là où le parcours a un rayon.",
   "How hard a rider slows for a bend.": "Avec quelle force on freine avant un virage.",
-  "On time-trial bars; 0.244 m² was measured for one record rider in a tunnel, and a guess is worth ± 0.04.": "Sur prolongateur ; 0.244 m² ont été mesurés en soufflerie pour un recordman, et une estimation vaut à ± 0.04 près.",
+  "On time-trial bars; published is 0.244 m², measured for one record rider in a tunnel. That a guess is worth ± 0.04 is assumed.": "Sur prolongateur ; sont publiés 0.244 m², mesurés en soufflerie pour un recordman. Qu’une estimation vaille à ± 0.04 près est supposé.",
   "Critical power here as a share of the position your power was tested in; 1 if it was tested in this one.": "Puissance critique ici, en part de celle de la position où ta puissance a été testée ; 1 si c’était celle-ci.",
   "Position lowered critical power and left W′ alone in seven trained riders.": "Chez sept cyclistes entraînés, la position a baissé la puissance critique et laissé W′ inchangé.",
   "How CdA changes with air speed; no single published figure, so 0 unless measured.": "Comment le CdA change avec la vitesse de l’air ; pas de chiffre publié unique, donc 0 sauf mesure.",

@@ -125,7 +125,7 @@ export default ({
   symbolTime: "temps sur toutes tes épreuves, chacune autant de fois qu’elle est courue",
   howBest: "Le meilleur choix est celui qui vaut le plus dans les deux budgets. Parmi ceux qui valent autant au millième de seconde près, on prend le moins cher.",
   howSure: "Ce qui est incertain dans l’effet d’un changement et dans tes chiffres est porté au premier ordre.",
-  howTable: "Un tableau publié de ce que gagnent entraînement, position et matériel sur 40 km, du débutant à l’élite, a la même forme : ses rapports sont retrouvés à 2 % près.",
+  howTable: "Une vérification porte sur un tableau publié de ce qu’un changement de position fait gagner à trois cyclistes, du débutant à l’élite, sur 40 km, lui-même tiré d’un modèle. Trois surfaces de traînée et deux puissances ont été ajustées à cinq de ses neuf chiffres ; les quatre autres sont retrouvés à 2 % près. Ce que gagnent l’entraînement et le matériel n’a pas été vérifié ainsi.",
 
   "usual.front-lower.name": "Avant plus bas d’un cran",
   "usual.front-lower.note": "Un tiers du changement publié pour un cintre plus bas (CdA −10,7 ± 3,1 %) ; la puissance que perdent ceux qui s’entraînent dans la position (1,3 %, non significatif), comptée entièrement comme perdue.",

@@ -147,7 +147,7 @@ export default ({
   trainingGist: "{low} à {high} sur cette durée, en un mois d’intervalles publié.",
   trainingSays: "Chez des cyclistes très entraînés, deux séances d’intervalles par semaine pendant quatre semaines ont élevé la puissance aérobie maximale de {low} à {high}. Pour toi, sur {time}, ce serait {lowW} à {highW}. Rien n’est promis à personne.",
   trainingHeld: "La puissance actuelle pour {time} pourrait alors être tenue {lowTime} à {highTime}.",
-  trainingShown: "Un test avant et un après ne montrent un changement, 19 fois sur 20, qu’à partir de {shown}, car un test se répète à {error} près. Pour voir {low}, il faut {lowTests} avant et autant après ; pour voir {high}, {highTests}.",
+  trainingShown: "Deux tests diffèrent par pur hasard de {shown} au plus, 19 fois sur 20, car un test se répète à {error} près. Pour montrer un gain de {low}, il faut {lowTests} avant et autant après ; pour {high}, {highTests} : si le gain est réel, les tests le montrent 4 fois sur 5 ; s’il ne l’est pas, ils semblent le montrer 1 fois sur 20.",
   tests: { one: "{count} test", many: "{count} de tests", other: "{count} tests" },
   repeats: "Répétabilité d’un test",
   repeatsSay: "Un effort sans ± propre compte comme sûr à {error} près : les tests de 20 minutes de huit cyclistes entraînés se répétaient à {twenty} près, ceux de 4 minutes à {four}.",

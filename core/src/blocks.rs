@@ -105,8 +105,12 @@ struct Search<'a> {
     steps: &'a mut u32,
 }
 
-fn members(set: u32) -> impl Iterator<Item = usize> {
-    (0..MOST_BLOCKS).filter(move |i| set >> i & 1 == 1)
+fn members(mut set: u32) -> impl Iterator<Item = usize> {
+    std::iter::from_fn(move || {
+        let next = (set != 0).then(|| set.trailing_zeros() as usize)?;
+        set &= set - 1;
+        Some(next)
+    })
 }
 
 impl Search<'_> {

@@ -14,9 +14,9 @@ pub const MOST_ITEMS: usize = 20;
 /// Sums of costs in another order may differ in their last digits.
 const ROUNDING: f64 = 1e-9;
 /// The most steps of the search for a schedule of one set's blocks.
-const MOST_STEPS: u32 = 20_000;
+const MOST_STEPS: u32 = 50_000;
 /// The most steps for all sets together. What is then not known to fit counts as not fitting.
-const MOST_STEPS_IN_ALL: u32 = 2_000_000;
+const MOST_STEPS_IN_ALL: u32 = 1_000_000;
 
 /// Something that can be bought.
 #[derive(Clone, Copy, Debug, Default, PartialEq)]
@@ -166,7 +166,8 @@ pub fn search(worths: &[f64], items: &[Item], limits: &Limits, tie: f64) -> Foun
         let affordable = within(sum.money, limits.money);
         let mut choice = Choice { set, worth, costs: [sum.money, sum.least_hours_per_week], hours: sum.hours };
         // A schedule is looked for only where the set would count.
-        let counts = affordable && worth > most || !curves[0].hold_better(&choice, 0);
+        let counts = within(choice.costs[1], limits.hours_per_week)
+            && (affordable && worth > most || !curves[0].hold_better(&choice, 0));
         if counts && schedules.fits(&sum, limits.hours_per_week) {
             curves[0].take(choice, 0);
             if affordable && worth > most {
@@ -186,7 +187,7 @@ pub fn search(worths: &[f64], items: &[Item], limits: &Limits, tie: f64) -> Foun
     for (set, &worth) in worths.iter().enumerate().filter(|&(_, &worth)| worth >= most - tie) {
         let Some(sum) = sums.of(set).filter(|sum| within(sum.money, limits.money)) else { continue };
         let choice = Choice { set, worth, costs: [sum.money, sum.least_hours_per_week], hours: sum.hours };
-        let counts = best.is_none_or(|best| cheaper(&choice, &best));
+        let counts = within(choice.costs[1], limits.hours_per_week) && best.is_none_or(|best| cheaper(&choice, &best));
         if counts && schedules.fits(&sum, limits.hours_per_week) {
             best = Some(Choice { costs: [sum.money, schedules.least(&sum).min(limits.hours_per_week)], ..choice });
         }
@@ -214,7 +215,9 @@ struct Sum {
     least_hours_per_week: f64,
     /// Hours a week of blocks longer than half of the weeks, which meet in the middle.
     long: f64,
-    /// Which items have blocks, one bit each.
+    /// Hours a week of all blocks.
+    weekly: f64,
+    /// The blocks, one bit each in the order of the items that have one.
     blocks: usize,
     groups: u32,
     needs: usize,
@@ -226,6 +229,7 @@ const NOTHING: Sum = Sum {
     hours: 0.0,
     least_hours_per_week: 0.0,
     long: 0.0,
+    weekly: 0.0,
     blocks: 0,
     groups: 0,
     needs: 0,
@@ -242,6 +246,7 @@ impl Sum {
             hours,
             least_hours_per_week: spread_evenly.max(long).max(one),
             long,
+            weekly: self.weekly + other.weekly,
             blocks: self.blocks | other.blocks,
             groups: self.groups | other.groups,
             needs: self.needs | other.needs,
@@ -253,7 +258,10 @@ impl Sum {
 impl Sums {
     fn new(items: &[Item], weeks: f64) -> Self {
         let half = items.len() / 2;
-        let of_item = |(i, item): (usize, &Item)| {
+        let mut next_block = 1_usize;
+        let of_item = |item: &Item| {
+            let block = item.block.map_or(0, |_| next_block);
+            next_block <<= block.count_ones();
             let hours_per_week = item.block.map_or(0.0, |block| block.hours_per_week);
             let long = item.block.is_some_and(|block| 2.0 * block.weeks > weeks);
             Sum {
@@ -261,13 +269,14 @@ impl Sums {
                 hours: item.hours,
                 least_hours_per_week: hours_per_week,
                 long: if long { hours_per_week } else { 0.0 },
-                blocks: usize::from(item.block.is_some()) << i,
+                weekly: hours_per_week,
+                blocks: block,
                 groups: item.groups,
                 needs: item.needs.map_or(0, |needed| 1 << needed),
                 excluded: item.too_long,
             }
         };
-        let own: Vec<Sum> = items.iter().enumerate().map(of_item).collect();
+        let own: Vec<Sum> = items.iter().map(of_item).collect();
         let (lower, upper) = own.split_at(half);
         Self { half, weeks, lower: sums(lower, weeks), upper: sums(upper, weeks) }
     }
@@ -293,10 +302,9 @@ fn sums(items: &[Sum], weeks: f64) -> Vec<Sum> {
 /// What is known of the schedules of every set of blocks.
 struct Schedules {
     weeks: f64,
-    /// The blocks of the items that have one, and the items' places.
-    blocks: Vec<(usize, Block)>,
-    /// For each set of blocks the hours a week that it takes at least, and hours within which a schedule is known; 0 and 0 for
-    /// a set that has not been looked at.
+    blocks: Vec<Block>,
+    /// For each set of blocks the hours a week that it is known to take at least, and hours within which a schedule is known; 0
+    /// where nothing is known.
     known: Vec<(f64, f64)>,
     steps_left: u32,
     cut_short: bool,
@@ -304,62 +312,54 @@ struct Schedules {
 
 impl Schedules {
     fn new(items: &[Item], weeks: f64) -> Self {
-        let own = |(i, item): (usize, &Item)| item.block.map(|block| (i, block));
-        let blocks: Vec<(usize, Block)> = items.iter().enumerate().filter_map(own).collect();
+        let blocks: Vec<Block> = items.iter().filter_map(|item| item.block).collect();
         let known = vec![(0.0, 0.0); 1 << blocks.len()];
         Self { weeks, blocks, known, steps_left: MOST_STEPS_IN_ALL, cut_short: false }
     }
 
-    /// The set of blocks of a set of items, and what is known of it.
-    fn look_up(&mut self, sum: &Sum) -> (usize, f64, f64) {
-        let with = self.blocks.iter().enumerate().filter(|(_, (i, _))| sum.blocks >> i & 1 == 1);
-        let set: usize = with.map(|(b, _)| 1 << b).sum();
-        if self.known[set] == (0.0, 0.0) && set != 0 {
-            let blocks = self.of(set);
-            let together = blocks.iter().map(|block| block.hours_per_week).sum();
-            self.known[set] = (blocks::least_possible(&blocks, self.weeks), together);
+    /// What is known of the blocks of a set.
+    fn look_up(&mut self, sum: &Sum) -> (f64, f64) {
+        let (mut low, mut high) = self.known[sum.blocks];
+        if high == 0.0 {
+            high = sum.weekly;
         }
         // A set takes no less than a part of it.
-        let parts = (0..self.blocks.len()).filter(|b| set >> b & 1 == 1).map(|b| self.known[set & !(1 << b)].0);
-        let (low, high) = self.known[set];
-        let low = parts.fold(low, f64::max).min(high);
-        self.known[set].0 = low;
-        (set, low, high)
+        let mut left = sum.blocks;
+        while left != 0 {
+            low = low.max(self.known[sum.blocks & !(left & left.wrapping_neg())].0);
+            left &= left - 1;
+        }
+        self.known[sum.blocks] = (low.min(high), high);
+        self.known[sum.blocks]
     }
 
-    fn of(&self, set: usize) -> Vec<Block> {
-        self.blocks.iter().enumerate().filter(|(b, _)| set >> b & 1 == 1).map(|(_, (_, block))| *block).collect()
-    }
-
-    /// Runs a search within what is left of the steps.
-    fn searched<T>(&mut self, search: impl FnOnce(&mut u32) -> T) -> T {
+    /// Runs a search for schedules of some blocks within what is left of the steps.
+    fn searched<T>(&mut self, set: usize, search: impl FnOnce(&[Block], &mut u32) -> T) -> T {
+        let own = self.blocks.iter().enumerate().filter(|(b, _)| set >> b & 1 == 1);
+        let own: Vec<Block> = own.map(|(_, block)| *block).collect();
         let allowed = self.steps_left.min(MOST_STEPS);
         let mut left = allowed;
-        let found = search(&mut left);
+        let found = search(&own, &mut left);
         self.steps_left -= allowed - left;
         found
     }
 
     /// Whether a set is known to fit within so many hours a week.
     fn fits(&mut self, sum: &Sum, hours_per_week: f64) -> bool {
-        if !within(sum.least_hours_per_week, hours_per_week) {
-            return false;
-        }
-        let (set, low, high) = self.look_up(sum);
+        let (low, high) = self.look_up(sum);
         if within(high, hours_per_week) || !within(low, hours_per_week) {
             return within(high, hours_per_week);
         }
-        let (blocks, weeks) = (self.of(set), self.weeks);
-        let placed = self.searched(|steps| blocks::place(&blocks, weeks, hours_per_week, steps));
+        let weeks = self.weeks;
+        let placed = self.searched(sum.blocks, |own, steps| blocks::place(own, weeks, hours_per_week, steps));
+        let known = &mut self.known[sum.blocks];
         match placed {
-            Placed::Within(fullest) => self.known[set].1 = fullest,
+            Placed::Within(fullest) => known.1 = fullest,
             // Just more than the limit is needed.
-            Placed::Nowhere => {
-                self.known[set].0 = (hours_per_week + 4.0 * ROUNDING * hours_per_week.abs().max(1.0)).min(high);
-            }
+            Placed::Nowhere => known.0 = (hours_per_week + 4.0 * ROUNDING * hours_per_week.abs().max(1.0)).min(high),
             Placed::CutShort => {
                 self.cut_short = true;
-                self.known[set].0 = high;
+                known.0 = high;
             }
         }
         matches!(placed, Placed::Within(_))
@@ -367,15 +367,15 @@ impl Schedules {
 
     /// The least hours a week within which a set is known to fit.
     fn least(&mut self, sum: &Sum) -> f64 {
-        let (set, low, high) = self.look_up(sum);
-        let enough = sum.least_hours_per_week;
-        if !within(high, low.max(enough)) {
-            let (blocks, weeks) = (self.of(set), self.weeks);
-            let (low, high) = self.searched(|steps| blocks::least(&blocks, weeks, steps));
-            self.cut_short |= low < high;
-            self.known[set] = (high, high.min(self.known[set].1));
+        let (low, high) = self.look_up(sum);
+        if !within(high, low.max(sum.least_hours_per_week)) {
+            let weeks = self.weeks;
+            let (low, found) = self.searched(sum.blocks, |own, steps| blocks::least(own, weeks, steps));
+            self.cut_short |= low < found;
+            let high = found.min(high);
+            self.known[sum.blocks] = (high, high);
         }
-        self.known[set].1.max(enough)
+        self.known[sum.blocks].1.max(sum.least_hours_per_week)
     }
 }
 
@@ -600,9 +600,7 @@ mod tests {
             let gains: Vec<f64> = (0..20).map(|_| 1.0 + random.f64() * 30.0).collect();
             let worths: Vec<f64> = (0..1 << 20).map(|set| members(set).map(|i| gains[i]).sum()).collect();
             let limits = limits(0.0, 4.0, 12.0);
-            let t = std::time::Instant::now();
             let found = search(&worths, &items, &limits, TIE);
-            println!("{:?} {}", t.elapsed(), found.cut_short);
             assert!(found.best.worth > 0.0 && found.best.keeps_within(&limits, 1));
             let own: Vec<Block> = members(found.best.set).map(|i| blocks[i]).collect();
             assert!(matches!(blocks::place(&own, 12.0, 4.0 + 1e-6, &mut { MOST_STEPS }), Placed::Within(_)));

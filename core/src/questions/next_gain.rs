@@ -208,6 +208,8 @@ pub struct BestSet {
     pub expected_s: Figure,
     /// What it saves lies between these 19 times in 20, every chance and what is unsure of the sizes and of the rider counted.
     pub range_95_s: [f64; 2],
+    /// How many outcomes it may have: which of it comes off, and which not.
+    pub outcomes: u32,
     /// Seconds it saves if all of it works.
     pub all_work_s: Figure,
     /// What adding up its candidates' own averages would have said.
@@ -937,6 +939,7 @@ impl<'a> Season<'a> {
             hours_per_week: chosen.best.costs[1],
             expected_s: Figure { value: chosen.best.worth, sd: spread.sd },
             range_95_s: spread.range_95,
+            outcomes: spread.outcomes,
             all_work_s: savings.together.figure(&weights),
             added_up_s: chosen.added_up_s,
             by_event_s: chosen.by_event_s,

@@ -29,6 +29,8 @@ pub struct Spread {
     pub sd: f64,
     /// What 2.5 % and 97.5 % of all that may happen lie below.
     pub range_95: [f64; 2],
+    /// How many outcomes there are.
+    pub outcomes: u32,
 }
 
 /// Outcomes are merged into so many normal distributions where there are more, each keeping its mean and variance.
@@ -47,7 +49,33 @@ pub fn spread(saved_s: &[f64], members: &[Member], together_s: &[f64]) -> Spread
     let variance: f64 = outcomes().map(|(chance, m, v)| chance * (v + (m - mean) * (m - mean))).sum();
     let sd = variance.max(0.0).sqrt();
     let normals = merged(outcomes().filter(|(chance, ..)| *chance > 0.0).collect());
-    Spread { sd, range_95: [0.025, 0.975].map(|share| quantile(&normals, share, mean, sd)) }
+    let range_95 = [0.025, 0.975].map(|share| quantile(&normals, share, mean, sd));
+    Spread { sd, range_95, outcomes: how_many(members) }
+}
+
+/// Places of the members, what is needed first.
+fn needed_first(members: &[Member]) -> Vec<usize> {
+    let mut order: Vec<usize> = Vec::new();
+    for (i, member) in members.iter().enumerate() {
+        let at = order.partition_point(|&other| members[other].line.count_ones() <= member.line.count_ones());
+        order.insert(at, i);
+    }
+    order
+}
+
+/// How many sets of members hold what each of theirs needs.
+fn how_many(members: &[Member]) -> u32 {
+    // For each member, in how many ways those that need it may come off once it has.
+    let mut ways = vec![1_u32; members.len()];
+    let mut all = 1;
+    for i in needed_first(members).into_iter().rev() {
+        let own = ways[i] + 1;
+        match members[i].needs {
+            Some(needed) => ways[needed] *= own,
+            None => all *= own,
+        }
+    }
+    all
 }
 
 /// The chance of every outcome.
@@ -55,13 +83,7 @@ fn chances(members: &[Member], outcomes: usize) -> Vec<f64> {
     let mut chances = vec![0.0; outcomes];
     chances[0] = 1.0;
     let mut done = 0;
-    // What is needed comes first.
-    let mut order: Vec<usize> = Vec::new();
-    for i in 0..members.len() {
-        let at = order.partition_point(|&other| members[other].line.count_ones() <= members[i].line.count_ones());
-        order.insert(at, i);
-    }
-    for i in order {
+    for i in needed_first(members) {
         let Member { chance, needs, .. } = members[i];
         for outcome in (0..outcomes).filter(|outcome| outcome & !done == 0) {
             if needs.is_none_or(|needed| outcome >> needed & 1 == 1) {
@@ -180,7 +202,10 @@ fn quantile(normals: &[(f64, f64, f64)], share: f64, mean: f64, sd: f64) -> f64 
     };
     let ends = |sign: f64| normals.iter().map(move |&(_, mean, v)| mean + sign * (FARTHEST * v.sqrt() + ACCURACY_S));
     let (low, high) = (ends(-1.0).fold(f64::INFINITY, f64::min), ends(1.0).fold(f64::NEG_INFINITY, f64::max));
-    root(below, low, high, ACCURACY_S).unwrap_or(mean)
+    let found = root(below, low, high, ACCURACY_S).unwrap_or(mean);
+    // An outcome that is sure of its size may hold the share by itself.
+    let certain = normals.iter().filter(|&&(_, _, variance)| variance == 0.0).map(|normal| normal.1);
+    certain.into_iter().find(|mean| (mean - found).abs() <= 2.0 * ACCURACY_S).unwrap_or(found)
 }
 
 #[cfg(test)]
@@ -255,6 +280,7 @@ mod tests {
                 .any(|(i, m)| outcome >> i & 1 == 1 && m.needs.is_some_and(|needed| outcome >> needed & 1 == 0));
             assert_eq!(chance == 0.0, lacks, "{outcome}");
         }
+        assert_eq!(how_many(&members), chances.iter().filter(|&&chance| chance > 0.0).count() as u32);
         assert!((chances[0b1101] - 0.25 * 0.3 * 0.9 * 0.5).abs() < 1e-12);
     }
 

@@ -15,7 +15,7 @@ pub fn places(candidates: &[Candidate]) -> Result<Vec<Option<usize>>, Error> {
         let place = candidates.iter().position(|other| other.is_called(wanted));
         if place.is_none() && !wanted.is_empty() {
             let (path, short) = (field(c), wanted.chars().take(80).collect::<String>());
-            let message = format!("{path} is {short}, which is no other change of this list.");
+            let message = format!("{path} is {short}, which is no change of this list.");
             return Err(Error::new(Kind::Conflict, path, message));
         }
         places.push(place.filter(|_| !wanted.is_empty()));

@@ -49,9 +49,8 @@ pub fn least_possible(blocks: &[Block], weeks: f64) -> f64 {
 pub fn place(blocks: &[Block], weeks: f64, limit: f64, steps: &mut u32) -> Placed {
     let mut longest_first: Vec<Block> = Vec::with_capacity(blocks.len());
     for block in blocks {
-        let at = longest_first.partition_point(|other| {
-            (other.weeks, other.hours_per_week) >= (block.weeks, block.hours_per_week)
-        });
+        let at = longest_first
+            .partition_point(|other| (other.weeks, other.hours_per_week) >= (block.weeks, block.hours_per_week));
         longest_first.insert(at, *block);
     }
     if !at_most(least_possible(blocks, weeks), limit) || blocks.len() > MOST_BLOCKS {

@@ -595,7 +595,11 @@ mod tests {
                 .collect();
             let items: Vec<Item> = blocks
                 .iter()
-                .map(|&block| Item { block: Some(block), hours: block.hours_per_week * block.weeks, ..item(1.0, 0.0, 0.0) })
+                .map(|&block| Item {
+                    block: Some(block),
+                    hours: block.hours_per_week * block.weeks,
+                    ..item(1.0, 0.0, 0.0)
+                })
                 .collect();
             let gains: Vec<f64> = (0..20).map(|_| 1.0 + random.f64() * 30.0).collect();
             let worths: Vec<f64> = (0..1 << 20).map(|set| members(set).map(|i| gains[i]).sum()).collect();

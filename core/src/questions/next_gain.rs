@@ -707,9 +707,8 @@ impl<'a> Season<'a> {
     /// speeds.
     fn savings(&self, sets: &[Vec<usize>]) -> Result<Vec<Saving>, Error> {
         let mut savings: Vec<Saving> = sets.iter().map(|_| Saving::default()).collect();
-        let moves_of = |set: &Vec<usize>| -> Vec<Move> {
-            set.iter().flat_map(|&c| self.plan.moves[c].iter().copied()).collect()
-        };
+        let moves_of =
+            |set: &Vec<usize>| -> Vec<Move> { set.iter().flat_map(|&c| self.plan.moves[c].iter().copied()).collect() };
         let all_moves: Vec<Vec<Move>> = sets.iter().map(moves_of).collect();
         for event in &self.events {
             let spread = self.spread(event, &all_moves)?;

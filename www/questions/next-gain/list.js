@@ -65,11 +65,19 @@ export function changeList(tools, usual) {
     put(list().filter((_, at) => at !== c).map((one) => (gone && one.requires === gone ? { ...one, requires: "" } : one)));
   }
 
-  /** Those that a candidate may require: they have a name, and do not require it themselves. @param {number} c */
+  /** Those that a candidate may require: they have a name, and do not come after it themselves. @param {number} c */
   function requirable(c) {
     const all = list();
-    const leadsTo = (/** @type {number} */ at, steps = 0) => at === c || (at >= 0 && steps < all.length && Boolean(all[at].requires) && leadsTo(all.findIndex((one) => calledBy(one) === all[at].requires), steps + 1));
-    return [{ value: "", name: words("requiresNone") }, ...all.flatMap((one, at) => (calledBy(one) && !leadsTo(at) ? [{ value: calledBy(one), name: nameOf(one, at) }] : []))];
+    const comesAfter = (/** @type {Candidate | undefined} */ one) => {
+      for (let steps = 0; one && steps < all.length; steps += 1) {
+        if (one === all[c]) return true;
+        const { requires } = one;
+        one = requires ? all.find((other) => calledBy(other) === requires) : undefined;
+      }
+      return false;
+    };
+    const options = all.map((one, at) => ({ value: calledBy(one), name: nameOf(one, at), open: calledBy(one) !== "" && !comesAfter(one) }));
+    return [{ value: "", name: words("requiresNone") }, ...options.filter(({ open }) => open)];
   }
 
   /** @param {number} c @param {number} i @param {Change | null} change @param {string} [merge] */

@@ -125,7 +125,9 @@ fn variances(saved_s: &[f64], members: &[Member], together_s: &[f64]) -> Vec<f64
     // (Σᵢ rᵢ + share · c)² summed over the rider's numbers, by products of the moves.
     let product = |a: &[f64], b: &[f64]| a.iter().zip(b).map(|(a, b)| a * b).sum::<f64>();
     let common: Vec<f64> = (0..together_s.len())
-        .map(|x| together_s[x] - members.iter().map(|member| member.rider_s.get(x).copied().unwrap_or(0.0)).sum::<f64>())
+        .map(|x| {
+            together_s[x] - members.iter().map(|member| member.rider_s.get(x).copied().unwrap_or(0.0)).sum::<f64>()
+        })
         .collect();
     let with_common = sums(members.iter().map(|member| product(&member.rider_s, &common)));
     let of_common = product(&common, &common);

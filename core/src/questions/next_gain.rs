@@ -600,9 +600,12 @@ impl Savings {
     /// The wanted candidates include what they require.
     fn new(season: &Season<'_>, items: &[Item], wanted: &[usize], together: &[usize]) -> Result<Self, Error> {
         let mut sets: Vec<Vec<usize>> = wanted.iter().map(|&c| budget::line(items, c).collect()).collect();
-        sets.push(together.to_vec());
-        let mut savings = season.savings(&sets)?;
-        let together = savings.pop().unwrap_or_default();
+        if !together.is_empty() {
+            sets.push(together.to_vec());
+        }
+        // A search that goes on asks for none, and none are ridden.
+        let mut savings = if sets.is_empty() { Vec::new() } else { season.savings(&sets)? };
+        let together = if together.is_empty() { None } else { savings.pop() }.unwrap_or_default();
         let mut lines: Vec<Saving> = items.iter().map(|_| Saving::default()).collect();
         for (&c, saving) in wanted.iter().zip(savings) {
             lines[c] = saving;

@@ -145,7 +145,9 @@ export function create(host, tools) {
       desc: ranked.length ? words("dotsDesc", { first: nameAt(ranked[0]), average: units.time(candidates[ranked[0]].expected_s.value), last: nameAt(ranked[ranked.length - 1]), least: units.time(candidates[ranked[ranked.length - 1]].expected_s.value) }) : "",
     });
     list.update(state, null);
-    doubts.update(answer.warnings);
+    // The search says once more what is said of every change.
+    const ofSearch = fits ? found.warnings.filter(({ kind }) => answer.warnings.every((one) => one.kind !== kind)) : [];
+    doubts.update([...answer.warnings, ...ofSearch]);
     table.update(state, answer, fits ? found : null);
     const left = fits ? found.leftOut : [];
     foldList.update({

@@ -1,12 +1,14 @@
 //! Road physics, power–duration and the questions of Fasterby.
 //!
-//! Lower rooms know nothing of the upper ones: `quantity bounds error sources solve fit statistics budget subsets`, then `air resistance`, then
+//! Lower rooms know nothing of the upper ones: `quantity bounds error sources solve fit statistics blocks budget subsets`, then `air resistance`, then
 //! `power_duration position course`, then `ride steady_ride effort`, then `draws information`, then `scenario`, then `questions`. There is no
 //! input or output here, no clock, no randomness without a seed, and no panic that an input can reach.
 
 #![forbid(unsafe_code)]
 
 pub mod air;
+#[cfg(feature = "all")]
+pub mod blocks;
 pub mod bounds;
 #[cfg(feature = "all")]
 pub mod budget;

@@ -88,3 +88,28 @@ test("an event that is not ridden does not count", async ({ page }) => {
   await times.press("Tab");
   await expect.poll(() => answerText(page)).not.toBe(before);
 });
+
+test("a block that takes more weeks than there are is left out, and the page says why", async ({ page }) => {
+  await openQuestion(page, ID);
+  await type(page, "For how many weeks", "1");
+  const why = "takes more weeks than you have";
+  const left = await unfold(page, "left-out");
+  await expect(left.getByRole("listitem").filter({ hasText: "Four weeks of intervals" })).toContainText(why);
+  const table = await unfold(page, "table");
+  await expect(table.getByRole("row").filter({ hasText: "Four weeks of intervals" })).toContainText(why);
+});
+
+test("a change that comes only after another follows it under a new name, and is freed when that one goes", async ({ page }) => {
+  await openQuestion(page, ID);
+  await unfold(page, "list");
+  const second = await change(page, "A second step lower");
+  const after = second.getByRole("combobox", { name: "Comes only after" });
+  await expect(after).toHaveValue("front-lower");
+  expect(await after.locator("option").allTextContents()).not.toContain("A second step lower");
+  const first = page.locator(".changes details").first();
+  await first.locator("summary").click();
+  await first.getByRole("textbox", { name: "Name" }).fill("Spacers out");
+  await expect(after).toHaveValue("Spacers out");
+  await first.getByRole("button", { name: "Take off the list" }).click();
+  await expect(page.locator(".changes details").filter({ hasText: "A second step lower" }).getByRole("combobox", { name: "Comes only after" })).toHaveValue("");
+});

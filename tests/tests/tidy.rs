@@ -13,7 +13,7 @@ use fasterby_core::sources::{SOURCES, find};
 
 /// The rooms of the core, floor by floor: a room knows its own floor and those below.
 const FLOORS: &[&[&str]] = &[
-    &["quantity", "bounds", "error", "sources", "solve", "fit", "statistics", "budget", "subsets"],
+    &["quantity", "bounds", "error", "sources", "solve", "fit", "statistics", "blocks", "budget", "subsets"],
     &["air", "resistance"],
     &["power_duration", "power_models", "w_prime_forms", "position", "course"],
     &["ride", "steady_ride", "effort", "pacing"],

@@ -1292,6 +1292,10 @@ searched: Searched | null,
  */
 best: BestSet | null, 
 /**
+ * The candidates that are not in the best set, in the order given; none until it is found.
+ */
+left_out: Array<LeftOut>, 
+/**
  * Hours that the budget comes to in all.
  */
 budget_hours: number, 
@@ -1344,7 +1348,8 @@ name: string,
  */
 changes: Array<Change>, 
 /**
- * The chance that it comes off, 0 to 1, whatever becomes of the others.
+ * The chance that it comes off, 0 to 1, whatever becomes of the others; of one that requires another, once that has
+ * come off.
  */
 chance: number, 
 /**
@@ -1352,21 +1357,27 @@ chance: number,
  */
 money: number, 
 /**
- * Hours that it takes every week.
+ * Hours that it takes in every week that it runs.
  */
 hours_per_week: number, 
 /**
- * For how many weeks; all of them if left out.
+ * For how many weeks on end, beginning in any week of the budget; all of them if left out. One that takes more weeks than
+ * the budget has is not taken.
  */
 weeks?: number, 
 /**
- * Hours that it takes once.
+ * Hours that it takes once, spread over any weeks.
  */
 hours_once: number, 
 /**
  * Of candidates of one group only one is taken; an empty text for none. Two positions to ride in exclude each other.
  */
 group: string, 
+/**
+ * The candidate without which this one cannot be taken: its key, or its name if it has no key; an empty text for none.
+ * Where that one does not come off this one brings nothing.
+ */
+requires: string, 
 /**
  * What its size rests on.
  */
@@ -1440,7 +1451,7 @@ hours: number,
  */
 saves_s: Figure, 
 /**
- * Seconds it saves on average, its chance counted; that it may not work is in the sd too.
+ * Seconds it saves on average, its chance and that of what it requires counted; that it may not work is in the sd too.
  */
 expected_s: Figure, 
 /**
@@ -1470,9 +1481,21 @@ money: number,
  */
 hours: number, 
 /**
+ * The fewest hours a week within which all of it fits into the weeks.
+ */
+hours_per_week: number, 
+/**
  * Seconds it saves on average over all events, every chance counted; that things may not work is in the sd.
  */
 expected_s: Figure, 
+/**
+ * What it saves lies between these 19 times in 20, every chance and what is unsure of the sizes and of the rider counted.
+ */
+range_95_s: [number, number], 
+/**
+ * How many outcomes it may have: which of it comes off, and which not.
+ */
+outcomes: number, 
 /**
  * Seconds it saves if all of it works.
  */
@@ -1486,11 +1509,11 @@ added_up_s: number,
  */
 by_event_s: Array<number>, 
 /**
- * The best for each sum of money, the hours as given.
+ * The best for each sum of money, the hours a week and weeks as given.
  */
 by_money: BudgetCurve, 
 /**
- * The best for each number of hours, the money as given.
+ * The best for each number of hours a week, the money and weeks as given.
  */
 by_hours: BudgetCurve, 
 /**
@@ -1498,13 +1521,13 @@ by_hours: BudgetCurve,
  */
 next_money: NextStep | null, 
 /**
- * The fewest more hours that buy more; `null` if none do.
+ * The fewest more hours a week that buy more; `null` if none do.
  */
 next_hours: NextStep | null, };
 
 export type BudgetCurve = { 
 /**
- * Money, or hours in all, from which a step holds.
+ * Money, or hours a week, from which a step holds.
  */
 budget: Array<number>, 
 /**
@@ -1518,7 +1541,7 @@ candidates: Array<Array<number>>, };
 
 export type NextStep = { 
 /**
- * How much more of the budget it takes.
+ * How much more money, or how many more hours a week, it takes.
  */
 more: number, 
 /**
@@ -1529,6 +1552,22 @@ gains_s: number,
  * Its candidates.
  */
 candidates: Array<number>, };
+
+export type Why = "too_dear" | "too_long" | "too_many_hours_a_week" | "too_many_hours" | "needs_another" | "excluded_by_group" | "no_money_left" | "no_hours_left" | "not_worth_it";
+
+export type LeftOut = { 
+/**
+ * Its place.
+ */
+candidate: number, 
+/**
+ * Why.
+ */
+why: Why, 
+/**
+ * The place of the one that it requires, or that excludes it; `null` for other reasons.
+ */
+other: number | null, };
 
 export type Searched = { 
 /**

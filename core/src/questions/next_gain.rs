@@ -1,6 +1,8 @@
 //! What should I work on next?
 
 mod changes;
+mod outcomes;
+mod requires;
 mod usual;
 
 use std::rc::Rc;
@@ -9,8 +11,10 @@ use serde::{Deserialize, Serialize};
 
 use super::request::{Request, check_number, no_effort};
 use super::sureness::{Case, Inquiry, figure, with_model_error};
+use super::which_position::{LONG_S, hour_overstated};
+use crate::blocks::Block;
 use crate::bounds::{self, Evidence};
-use crate::budget::{self, Found, Item, MOST_ITEMS, on_average};
+use crate::budget::{self, Found, Item, Limits, MOST_ITEMS, on_average};
 use crate::course::Course;
 use crate::draws::Spread;
 use crate::effort::{Effort, Paced, TIME_ACCURACY, even_from, even_within, paced};
@@ -19,11 +23,11 @@ use crate::power_duration::{LongRide, PowerDuration};
 use crate::quantity::{Column, Figure, Quantity};
 use crate::ride::{Clock, Followed, Setup};
 use crate::scenario::{CourseKind, Scenario};
-use crate::solve::within;
 use crate::steady_ride::SteadyClock;
 use crate::subsets;
 pub use changes::Change;
 use changes::{Move, Parts, Plan};
+use outcomes::Member;
 
 /// Which riders the usual candidates are for.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
@@ -62,20 +66,25 @@ pub struct Candidate {
     pub name: String,
     /// What it changes.
     pub changes: Vec<Change>,
-    /// The chance that it comes off, 0 to 1, whatever becomes of the others.
+    /// The chance that it comes off, 0 to 1, whatever becomes of the others; of one that requires another, once that has
+    /// come off.
     pub chance: f64,
     /// What it costs, in the rider's own currency.
     pub money: f64,
-    /// Hours that it takes every week.
+    /// Hours that it takes in every week that it runs.
     pub hours_per_week: f64,
-    /// For how many weeks; all of them if left out.
+    /// For how many weeks on end, beginning in any week of the budget; all of them if left out. One that takes more weeks than
+    /// the budget has is not taken.
     #[serde(skip_serializing_if = "Option::is_none")]
     #[cfg_attr(feature = "types", ts(optional))]
     pub weeks: Option<f64>,
-    /// Hours that it takes once.
+    /// Hours that it takes once, spread over any weeks.
     pub hours_once: f64,
     /// Of candidates of one group only one is taken; an empty text for none. Two positions to ride in exclude each other.
     pub group: String,
+    /// The candidate without which this one cannot be taken: its key, or its name if it has no key; an empty text for none.
+    /// Where that one does not come off this one brings nothing.
+    pub requires: String,
     /// What its size rests on.
     pub evidence: Evidence,
     /// The key of a citation, or an empty text.
@@ -96,6 +105,7 @@ impl Default for Candidate {
             weeks: None,
             hours_once: 0.0,
             group: String::new(),
+            requires: String::new(),
             evidence: Evidence::Assumed,
             source: String::new(),
             note: String::new(),
@@ -161,7 +171,8 @@ pub struct NextGainEvent {
     pub power_w: f64,
 }
 
-/// What one candidate saves by itself. All events together means each as often as it is ridden.
+/// What one candidate saves by itself, or where it requires others, what it adds to those. All events together means each as
+/// often as it is ridden.
 #[derive(Clone, Debug, Serialize)]
 #[cfg_attr(feature = "types", derive(ts_rs::TS))]
 pub struct Gain {
@@ -171,7 +182,7 @@ pub struct Gain {
     pub hours: f64,
     /// Seconds it saves over all events if it works; what is unsure of its size and of the rider is in the sd.
     pub saves_s: Figure,
-    /// Seconds it saves on average, its chance counted; that it may not work is in the sd too.
+    /// Seconds it saves on average, its chance and that of what it requires counted; that it may not work is in the sd too.
     pub expected_s: Figure,
     /// Seconds it saves at each event, ridden once, if it works.
     pub by_event_s: Vec<Figure>,
@@ -191,21 +202,27 @@ pub struct BestSet {
     pub money: f64,
     /// Hours that it takes in all.
     pub hours: f64,
+    /// The fewest hours a week within which all of it fits into the weeks.
+    pub hours_per_week: f64,
     /// Seconds it saves on average over all events, every chance counted; that things may not work is in the sd.
     pub expected_s: Figure,
+    /// What it saves lies between these 19 times in 20, every chance and what is unsure of the sizes and of the rider counted.
+    pub range_95_s: [f64; 2],
+    /// How many outcomes it may have: which of it comes off, and which not.
+    pub outcomes: u32,
     /// Seconds it saves if all of it works.
     pub all_work_s: Figure,
     /// What adding up its candidates' own averages would have said.
     pub added_up_s: f64,
     /// Seconds it saves on average at each event, ridden once.
     pub by_event_s: Vec<f64>,
-    /// The best for each sum of money, the hours as given.
+    /// The best for each sum of money, the hours a week and weeks as given.
     pub by_money: BudgetCurve,
-    /// The best for each number of hours, the money as given.
+    /// The best for each number of hours a week, the money and weeks as given.
     pub by_hours: BudgetCurve,
     /// The least more money that buys more; `null` if none does.
     pub next_money: Option<NextStep>,
-    /// The fewest more hours that buy more; `null` if none do.
+    /// The fewest more hours a week that buy more; `null` if none do.
     pub next_hours: Option<NextStep>,
 }
 
@@ -213,7 +230,7 @@ pub struct BestSet {
 #[derive(Clone, Debug, Serialize)]
 #[cfg_attr(feature = "types", derive(ts_rs::TS))]
 pub struct BudgetCurve {
-    /// Money, or hours in all, from which a step holds.
+    /// Money, or hours a week, from which a step holds.
     pub budget: Vec<f64>,
     /// Seconds that its set saves on average.
     pub expected_s: Vec<f64>,
@@ -225,12 +242,49 @@ pub struct BudgetCurve {
 #[derive(Clone, Debug, Serialize)]
 #[cfg_attr(feature = "types", derive(ts_rs::TS))]
 pub struct NextStep {
-    /// How much more of the budget it takes.
+    /// How much more money, or how many more hours a week, it takes.
     pub more: f64,
     /// How many more seconds its set saves on average.
     pub gains_s: f64,
     /// Its candidates.
     pub candidates: Vec<usize>,
+}
+
+/// Why a candidate is not in the best set.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(rename_all = "snake_case")]
+pub enum Why {
+    /// It costs more than the budget's money by itself.
+    TooDear,
+    /// It takes more weeks than the budget has.
+    TooLong,
+    /// It takes more hours in a week than the budget has, by itself.
+    TooManyHoursAWeek,
+    /// It takes more hours in all than the budget has, by itself.
+    TooManyHours,
+    /// It requires another that is left out.
+    NeedsAnother,
+    /// Another of its group is taken.
+    ExcludedByGroup,
+    /// It fits by itself, but too little money is left beside the best set.
+    NoMoneyLeft,
+    /// It fits by itself, but too few hours are left beside the best set.
+    NoHoursLeft,
+    /// It saves nothing on average, by itself or beside the best set.
+    NotWorthIt,
+}
+
+/// A candidate that is not in the best set.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+pub struct LeftOut {
+    /// Its place.
+    pub candidate: usize,
+    /// Why.
+    pub why: Why,
+    /// The place of the one that it requires, or that excludes it; `null` for other reasons.
+    pub other: Option<usize>,
 }
 
 /// How far the search for the best set is.
@@ -259,6 +313,8 @@ pub struct Answer {
     pub searched: Option<Searched>,
     /// The best set; `null` until it is found.
     pub best: Option<BestSet>,
+    /// The candidates that are not in the best set, in the order given; none until it is found.
+    pub left_out: Vec<LeftOut>,
     /// Hours that the budget comes to in all.
     pub budget_hours: f64,
     /// What is doubtful.
@@ -297,8 +353,8 @@ const MOST_STRETCHES: f64 = 4e6;
 const MOST_STRETCHES_FOLLOWED: usize = 40;
 /// The group of all that name a position to ride in; groups with names come below it.
 const POSITION_GROUP: u32 = 1 << 31;
-/// Outputs of one event's spread: as the rider is, then with each candidate.
-const OUTPUTS: usize = MOST_ITEMS + 1;
+/// Outputs of one event's spread: as the rider is, then with each candidate and those it requires, and with the best set.
+const OUTPUTS: usize = MOST_ITEMS + 2;
 
 /// Answers the question.
 ///
@@ -315,26 +371,43 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
     let times_ridden = check(&scenario, &with)?;
     let candidates = with.candidates.clone().unwrap_or_else(|| usual::candidates(with.standing));
     check_candidates(&candidates)?;
+    let required = requires::places(&candidates)?;
     // The length of a simple road is among the numbers in every event.
     let first = scenario.events.first().map_or(bounds::DISTANCE_M.default, |event| event.distance_m);
     let plan = Plan::new(&over(&scenario, first), &candidates)?;
     let season = Season::new(&scenario, &plan, times_ridden)?;
-    let items = items(&candidates, &plan, with.weeks);
-    let budget_hours = with.hours_per_week * with.weeks;
-    let found = match with.part {
-        Portion::Each => None,
-        Portion::All | Portion::Best => Some(season.search(&items, [with.money, budget_hours], &with)?),
+    let limits = Limits { money: with.money, hours_per_week: with.hours_per_week, weeks: with.weeks };
+    let items = items(&candidates, &required, &plan, with.weeks);
+    let (searched, chosen) = match with.part {
+        Portion::Each => (None, None),
+        Portion::All | Portion::Best => {
+            let (searched, chosen) = season.search(&items, &limits, &with)?;
+            (Some(searched), chosen)
+        }
     };
+    let together: &[usize] = chosen.as_ref().map_or(&[], |chosen| &chosen.members);
+    let wanted: Vec<usize> = match with.part {
+        Portion::Best => together.to_vec(),
+        Portion::All | Portion::Each => (0..candidates.len()).collect(),
+    };
+    let savings = Savings::new(&season, &items, &wanted, together)?;
     let gains = match with.part {
         Portion::Best => Vec::new(),
-        Portion::All | Portion::Each => season.gains(&candidates, &items)?,
+        Portion::All | Portion::Each => season.gains(&candidates, &items, &savings),
     };
     let mut ranked: Vec<usize> = Vec::new();
     for (c, gain) in gains.iter().enumerate() {
         let at = ranked.partition_point(|&other| gains[other].expected_s.value >= gain.expected_s.value);
         ranked.insert(at, c);
     }
-    let (searched, best) = found.map_or((None, None), |(searched, best)| (Some(searched), best));
+    let mut warnings = warnings;
+    warnings.extend(season.long_ride_doubt()?);
+    if chosen.as_ref().is_some_and(|chosen| chosen.cut_short) {
+        let message = "So many blocks of weeks overlap that not every schedule was tried; a better set may fit.";
+        warnings.push(Warning::new("with.candidates", "schedules_cut_short", message));
+    }
+    let left_out = chosen.as_ref().map(|chosen| chosen.left_out.clone()).unwrap_or_default();
+    let best = chosen.map(|chosen| season.best_set(chosen, &items, &savings));
     let column = |of: &dyn Fn(&Gain) -> f64| gains.iter().map(of).collect();
     let columns = Columns {
         expected_s: column(&|gain| gain.expected_s.value),
@@ -344,7 +417,17 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
         money: column(&|gain| gain.candidate.money),
         hours: column(&|gain| gain.hours),
     };
-    Ok(Answer { columns, events: season.events()?, candidates: gains, ranked, searched, best, budget_hours, warnings })
+    Ok(Answer {
+        columns,
+        events: season.events()?,
+        candidates: gains,
+        ranked,
+        searched,
+        best,
+        left_out,
+        budget_hours: with.hours_per_week * with.weeks,
+        warnings,
+    })
 }
 
 fn check(scenario: &Scenario, with: &With) -> Result<Vec<f64>, Error> {
@@ -373,21 +456,27 @@ fn check_candidates(candidates: &[Candidate]) -> Result<(), Error> {
     candidates.iter().enumerate().try_for_each(|(c, candidate)| changes::check(candidate, c))
 }
 
-impl Candidate {
-    /// Hours that it takes in all, in so many weeks.
-    fn hours(&self, weeks: f64) -> f64 {
-        self.hours_once + self.hours_per_week * self.weeks.map_or(weeks, |own| own.min(weeks))
-    }
-}
-
-fn items(candidates: &[Candidate], plan: &Plan, weeks: f64) -> Vec<Item> {
-    let item = |(candidate, moves): (&Candidate, &Vec<Move>)| {
+/// What the candidates take of a budget of so many weeks.
+fn items(candidates: &[Candidate], required: &[Option<usize>], plan: &Plan, weeks: f64) -> Vec<Item> {
+    let item = |(c, candidate): (usize, &Candidate)| {
         let group = candidates.iter().position(|other| other.group == candidate.group);
         let named = group.filter(|_| !candidate.group.is_empty()).map_or(0, |first| 1 << first);
-        let position = if moves.iter().any(|one| matches!(one, Move::Ride(_))) { POSITION_GROUP } else { 0 };
-        Item { chance: candidate.chance, costs: [candidate.money, candidate.hours(weeks)], groups: named | position }
+        let rides = plan.moves[c].iter().any(|one| matches!(one, Move::Ride(_)));
+        let own_weeks = candidate.weeks.unwrap_or(weeks);
+        let block = Block { hours_per_week: candidate.hours_per_week, weeks: own_weeks };
+        // What runs for all weeks has no room in none.
+        let no_weeks = weeks <= 0.0 && candidate.weeks.is_none() && candidate.hours_per_week > 0.0;
+        Item {
+            chance: candidate.chance,
+            money: candidate.money,
+            hours: candidate.hours_once + candidate.hours_per_week * own_weeks,
+            block: (block.hours_per_week > 0.0 && block.weeks > 0.0).then_some(block),
+            too_long: own_weeks > weeks || no_weeks,
+            groups: named | if rides { POSITION_GROUP } else { 0 },
+            needs: required[c],
+        }
     };
-    candidates.iter().zip(&plan.moves).map(item).collect()
+    candidates.iter().enumerate().map(item).collect()
 }
 
 /// One event: the scenario on its road, as it is ridden now.
@@ -454,24 +543,82 @@ struct Season<'a> {
 }
 
 /// What a set of moves saves, and what is unsure of it.
-#[derive(Default)]
+#[derive(Clone, Default)]
 struct Saving {
     by_event_s: Vec<f64>,
     /// How one standard deviation of each of the rider's own numbers moves it, by event.
     rider_s: Vec<Vec<f64>>,
-    /// How one standard deviation of each amount of the moves moves it, by event.
-    amounts_s: Vec<Vec<f64>>,
+    /// How one standard deviation of each unsure amount of the moves moves it, by event, beside the amount's candidate and its
+    /// place among that one's moves.
+    amounts_s: Vec<((usize, usize), Vec<f64>)>,
 }
 
 impl Saving {
     /// A weighted sum over the events: what moves one event moves the others with it.
     fn figure(&self, weights: &[f64]) -> Figure {
-        let sum = |values: &mut dyn Iterator<Item = f64>| values.zip(weights).map(|(v, w)| v * w).sum::<f64>();
-        let inputs = self.rider_s.first().map_or(0, Vec::len);
-        let rider = (0..inputs).map(|i| sum(&mut self.rider_s.iter().map(|by_input| by_input[i])));
-        let amounts = self.amounts_s.iter().map(|by_event| sum(&mut by_event.iter().copied()));
+        let rider = self.rider_moves_s(weights).into_iter();
+        let amounts = self.amounts_s.iter().map(|(_, by_event)| weighed(by_event, weights));
         let sd = rider.chain(amounts).map(|moved| moved * moved).sum::<f64>().sqrt();
-        Figure { value: sum(&mut self.by_event_s.iter().copied()), sd }
+        Figure { value: weighed(&self.by_event_s, weights), sd }
+    }
+
+    /// How one standard deviation of each of the rider's own numbers moves the weighted sum.
+    fn rider_moves_s(&self, weights: &[f64]) -> Vec<f64> {
+        let inputs = self.rider_s.first().map_or(0, Vec::len);
+        let by_event = |i: usize| self.rider_s.iter().map(|by_input| by_input[i]).collect::<Vec<f64>>();
+        (0..inputs).map(|i| weighed(&by_event(i), weights)).collect()
+    }
+
+    /// What is saved beyond another saving.
+    fn beyond(&self, other: &Self) -> Self {
+        let less = |a: &[f64], b: &[f64]| a.iter().zip(b).map(|(a, b)| a - b).collect::<Vec<f64>>();
+        let amounts_s = self.amounts_s.iter().map(|(amount, by_event)| {
+            let same = other.amounts_s.iter().find(|(theirs, _)| theirs == amount);
+            (*amount, same.map_or_else(|| by_event.clone(), |(_, theirs)| less(by_event, theirs)))
+        });
+        Self {
+            by_event_s: less(&self.by_event_s, &other.by_event_s),
+            rider_s: self.rider_s.iter().zip(&other.rider_s).map(|(a, b)| less(a, b)).collect(),
+            amounts_s: amounts_s.collect(),
+        }
+    }
+}
+
+/// A weighted sum over the events.
+fn weighed(by_event: &[f64], weights: &[f64]) -> f64 {
+    by_event.iter().zip(weights).map(|(value, weight)| value * weight).sum()
+}
+
+/// What some candidates save, each with those that it requires, and the best set together.
+struct Savings {
+    /// By the candidates' places; none for those that were not wanted.
+    lines: Vec<Saving>,
+    together: Saving,
+}
+
+impl Savings {
+    /// The wanted candidates include what they require.
+    fn new(season: &Season<'_>, items: &[Item], wanted: &[usize], together: &[usize]) -> Result<Self, Error> {
+        let mut sets: Vec<Vec<usize>> = wanted.iter().map(|&c| budget::line(items, c).collect()).collect();
+        if !together.is_empty() {
+            sets.push(together.to_vec());
+        }
+        // A search that goes on asks for none, and none are ridden.
+        let mut savings = if sets.is_empty() { Vec::new() } else { season.savings(&sets)? };
+        let together = if together.is_empty() { None } else { savings.pop() }.unwrap_or_default();
+        let mut lines: Vec<Saving> = items.iter().map(|_| Saving::default()).collect();
+        for (&c, saving) in wanted.iter().zip(savings) {
+            lines[c] = saving;
+        }
+        Ok(Self { lines, together })
+    }
+
+    /// What a candidate adds to what it requires.
+    fn own(&self, items: &[Item], c: usize) -> Saving {
+        match items[c].needs {
+            Some(required) => self.lines[c].beyond(&self.lines[required]),
+            None => self.lines[c].clone(),
+        }
     }
 }
 
@@ -559,19 +706,24 @@ impl<'a> Season<'a> {
         self.events.iter().zip(&self.scenario.events).map(event).collect()
     }
 
-    /// What sets of moves save: the values by rides that are followed, what is unsure by steady speeds.
-    fn savings(&self, sets: &[Vec<Move>]) -> Result<Vec<Saving>, Error> {
+    /// What sets of candidates save if all of them work: the values by rides that are followed, what is unsure by steady
+    /// speeds.
+    fn savings(&self, sets: &[Vec<usize>]) -> Result<Vec<Saving>, Error> {
         let mut savings: Vec<Saving> = sets.iter().map(|_| Saving::default()).collect();
+        let moves_of =
+            |set: &Vec<usize>| -> Vec<Move> { set.iter().flat_map(|&c| self.plan.moves[c].iter().copied()).collect() };
+        let all_moves: Vec<Vec<Move>> = sets.iter().map(moves_of).collect();
         for event in &self.events {
-            let spread = self.spread(event, sets)?;
+            let spread = self.spread(event, &all_moves)?;
             for (k, saving) in savings.iter_mut().enumerate() {
                 saving.by_event_s.push(spread.base[0] - spread.base[k + 1]);
                 saving.rider_s.push(spread.by_input.iter().map(|o| o[0] - o[k + 1]).collect());
             }
         }
         let clock = SteadyClock::default();
-        for (saving, moves) in savings.iter_mut().zip(sets) {
-            for (m, one) in moves.iter().enumerate() {
+        for ((saving, moves), set) in savings.iter_mut().zip(&all_moves).zip(sets) {
+            let amounts = set.iter().flat_map(|&c| (0..self.plan.moves[c].len()).map(move |i| (c, i)));
+            for ((m, one), amount_of) in moves.iter().enumerate().zip(amounts) {
                 let Some(amount) = one.amount().filter(|amount| amount.sd > 0.0) else { continue };
                 let (low, high) = one.within_reach(amount.value - amount.sd, amount.value + amount.sd);
                 let time = |event: &Event, value: f64| {
@@ -583,19 +735,19 @@ impl<'a> Season<'a> {
                     (Ok(low_s), Ok(high_s)) if high > low => (low_s - high_s) * amount.sd / (high - low),
                     _ => 0.0,
                 });
-                saving.amounts_s.push(moved_s.collect());
+                saving.amounts_s.push((amount_of, moved_s.collect()));
             }
         }
         Ok(savings)
     }
 
-    fn gains(&self, candidates: &[Candidate], items: &[Item]) -> Result<Vec<Gain>, Error> {
-        let savings = self.savings(&self.plan.moves)?;
+    fn gains(&self, candidates: &[Candidate], items: &[Item], savings: &Savings) -> Vec<Gain> {
         let times_ridden = self.times_ridden();
-        let gain = |((candidate, item), saving): ((&Candidate, &Item), &Saving)| {
+        let gain = |(c, candidate): (usize, &Candidate)| {
+            let (item, saving) = (&items[c], savings.own(items, c));
             let saves_s = saving.figure(&times_ridden);
             let Figure { value, sd } = saves_s;
-            let works = candidate.chance;
+            let works: f64 = budget::line(items, c).map(|one| items[one].chance).product();
             let expected_s =
                 Figure { value: works * value, sd: (works * sd * sd + works * (1.0 - works) * value * value).sqrt() };
             let only =
@@ -603,19 +755,30 @@ impl<'a> Season<'a> {
             let per = |cost: f64| (cost > 0.0).then(|| expected_s.value / cost);
             Gain {
                 candidate: candidate.clone(),
-                hours: item.costs[1],
+                hours: item.hours,
                 saves_s,
                 expected_s,
                 by_event_s: (0..self.events.len()).map(|e| saving.figure(&only(e))).collect(),
-                expected_s_per_money: per(item.costs[0]),
-                expected_s_per_hour: per(item.costs[1]),
+                expected_s_per_money: per(item.money),
+                expected_s_per_hour: per(item.hours),
             }
         };
-        Ok(candidates.iter().zip(items).zip(&savings).map(gain).collect())
+        candidates.iter().enumerate().map(gain).collect()
+    }
+
+    /// What is doubtful about rides of an hour and more.
+    fn long_ride_doubt(&self) -> Result<Option<Warning>, Error> {
+        for event in self.events.iter().filter(|event| event.times_ridden > 0.0 && event.now.time_s > LONG_S) {
+            let setup = self.setup(event, &(event.scenario.clone(), event.scenario.riding_position))?;
+            if setup.power.long_ride.is_none() {
+                return Ok(Some(hour_overstated()));
+            }
+        }
+        Ok(None)
     }
 
     /// Works out the rides of the search as far as one asking goes, and the best set once they are all there.
-    fn search(&self, items: &[Item], limits: [f64; 2], with: &With) -> Result<(Searched, Option<BestSet>), Error> {
+    fn search(&self, items: &[Item], limits: &Limits, with: &With) -> Result<(Searched, Option<Chosen>), Error> {
         let parts = Parts::new(self.plan);
         let columns = self.columns.len();
         let points =
@@ -653,8 +816,8 @@ impl<'a> Season<'a> {
             before_s[column] = ridden.time_s;
             times.push(ridden.time_s);
         }
-        let best = if until < of { None } else { Some(self.best(&parts, items, limits, &times)?) };
-        Ok((Searched { done: until as u32, of: of as u32, so_far: times }, best))
+        let chosen = (until == of).then(|| self.chosen(&parts, items, limits, &times));
+        Ok((Searched { done: until as u32, of: of as u32, so_far: times }, chosen))
     }
 
     /// Finish times of one event at every set of the changes in `of`.
@@ -689,68 +852,176 @@ impl<'a> Season<'a> {
         season
     }
 
-    fn best(&self, parts: &Parts, items: &[Item], limits: [f64; 2], times: &[f64]) -> Result<BestSet, Error> {
-        let weights = self.times_ridden();
-        let items: Vec<Item> = parts.order.iter().map(|&c| items[c]).collect();
+    fn chosen(&self, parts: &Parts, items: &[Item], limits: &Limits, times: &[f64]) -> Chosen {
+        let items: Vec<Item> = parts.order.iter().map(|&c| in_bits(&items[c], &parts.order)).collect();
         let mut worths = self.season_times_s(parts, times, (1 << items.len()) - 1);
         let now_s = worths[0];
         worths.iter_mut().for_each(|worth| *worth = now_s - *worth);
         on_average(&mut worths, &items);
-        let Found { best, curves: [by_money, by_hours] } = budget::search(&worths, &items, limits, TIE_S);
+        let Found { best, curves: [by_money, by_hours], cut_short } = budget::search(&worths, &items, limits, TIE_S);
 
         let bits = |set: usize| (0..items.len()).filter(move |bit| set >> bit & 1 == 1);
-        let members = |set: usize| -> Vec<usize> {
-            let mut members: Vec<usize> = bits(set).map(|bit| parts.order[bit]).collect();
+        let members = |set: usize| -> Vec<usize> { bits(set).map(|bit| parts.order[bit]).collect() };
+        let sorted = |set: usize| -> Vec<usize> {
+            let mut members = members(set);
             members.sort_unstable();
             members
         };
-        let taken: Vec<Item> = bits(best.set).map(|bit| items[bit]).collect();
-        let mean = |mut worths: Vec<f64>| {
-            on_average(&mut worths, &taken);
-            worths.last().copied().unwrap_or(f64::NAN)
-        };
+        let taken_bits: Vec<usize> = bits(best.set).collect();
+        let taken: Vec<Item> = taken_bits.iter().map(|&bit| in_bits(&items[bit], &taken_bits)).collect();
         let saved_at = |event: usize| {
-            let own = self.event_times_s(parts, times, event, best.set);
-            own[0] - mean(own)
+            let mut own = self.event_times_s(parts, times, event, best.set);
+            let now_s = own[0];
+            on_average(&mut own, &taken);
+            now_s - own.last().copied().unwrap_or(f64::NAN)
         };
-        let by_event_s: Vec<f64> = (0..self.events.len()).map(saved_at).collect();
-        let outcomes = self.season_times_s(parts, times, best.set);
-        let off_mean = |time_s: &f64| (now_s - time_s - best.worth).powi(2);
-        let by_chance_s = mean(outcomes.iter().map(off_mean).collect()).sqrt();
-        let candidates = members(best.set);
-        let together: Vec<Move> = candidates.iter().flat_map(|&c| self.plan.moves[c].iter().copied()).collect();
-        let all_work_s = match self.savings(&[together])?.first() {
-            Some(saving) => saving.figure(&weights),
-            None => Figure::default(),
-        };
-        let share = if all_work_s.value > 0.0 { within(best.worth / all_work_s.value, 0.0, 1.0) } else { 1.0 };
         let next = |curve: &[budget::Choice], k: usize| {
-            let step = curve.iter().find(|step| step.costs[k] > limits[k] && step.worth > best.worth + TIE_S)?;
+            let step = curve.iter().find(|step| !step.keeps_within(limits, k) && step.worth > best.worth + TIE_S)?;
             Some(NextStep {
-                more: step.costs[k] - limits[k],
+                more: step.costs[k] - limits.of(k),
                 gains_s: step.worth - best.worth,
-                candidates: members(step.set),
+                candidates: sorted(step.set),
             })
         };
         let curve = |curve: &[budget::Choice], k: usize| BudgetCurve {
             budget: curve.iter().map(|step| step.costs[k]).collect(),
             expected_s: curve.iter().map(|step| step.worth).collect(),
-            candidates: curve.iter().map(|step| members(step.set)).collect(),
+            candidates: curve.iter().map(|step| sorted(step.set)).collect(),
         };
-        Ok(BestSet {
-            money: best.costs[0],
-            hours: best.costs[1],
-            expected_s: Figure { value: best.worth, sd: by_chance_s.hypot(share * all_work_s.sd) },
-            all_work_s,
-            added_up_s: bits(best.set).map(|bit| worths[1 << bit]).sum(),
-            by_event_s,
+        let why = |c: usize| {
+            let bit = parts.order.iter().position(|&place| place == c)?;
+            let (why, other) = why_not(&worths, &items, limits, &best, bit)?;
+            Some(LeftOut { candidate: c, why, other: other.map(|bit| parts.order[bit]) })
+        };
+        let outcomes = self.season_times_s(parts, times, best.set);
+        Chosen {
+            members: members(best.set),
+            best,
+            saved_s: outcomes.iter().map(|time_s| now_s - time_s).collect(),
+            by_event_s: (0..self.events.len()).map(saved_at).collect(),
+            added_up_s: taken_bits.iter().map(|&bit| by_itself(&worths, &items, bit)).sum(),
             next_money: next(&by_money, 0),
             next_hours: next(&by_hours, 1),
             by_money: curve(&by_money, 0),
             by_hours: curve(&by_hours, 1),
-            candidates,
-        })
+            left_out: (0..items.len()).filter_map(why).collect(),
+            cut_short,
+        }
     }
+
+    /// The best set with what is unsure of it.
+    fn best_set(&self, chosen: Chosen, items: &[Item], savings: &Savings) -> BestSet {
+        let weights = self.times_ridden();
+        let moved_s = |saving: &Saving, c: usize| -> Vec<f64> {
+            let own = saving.amounts_s.iter().filter(|((candidate, _), _)| *candidate == c);
+            own.map(|(_, by_event)| weighed(by_event, &weights)).collect()
+        };
+        let members: Vec<Member> = chosen
+            .members
+            .iter()
+            .map(|&c| {
+                let bit = |c: usize| chosen.members.iter().position(|&member| member == c);
+                let (alone, all) = (moved_s(&savings.lines[c], c), moved_s(&savings.together, c));
+                Member {
+                    chance: items[c].chance,
+                    needs: items[c].needs.and_then(bit),
+                    line: budget::line(items, c).filter_map(bit).map(|bit| 1 << bit).sum(),
+                    rider_s: savings.own(items, c).rider_moves_s(&weights),
+                    amounts_s: alone.into_iter().zip(all).map(|(alone, all)| [alone, all]).collect(),
+                }
+            })
+            .collect();
+        let spread = outcomes::spread(&chosen.saved_s, &members, &savings.together.rider_moves_s(&weights));
+        let mut candidates = chosen.members;
+        candidates.sort_unstable();
+        BestSet {
+            candidates,
+            money: chosen.best.costs[0],
+            hours: chosen.best.hours,
+            hours_per_week: chosen.best.costs[1],
+            expected_s: Figure { value: chosen.best.worth, sd: spread.sd },
+            range_95_s: spread.range_95,
+            outcomes: spread.outcomes,
+            all_work_s: savings.together.figure(&weights),
+            added_up_s: chosen.added_up_s,
+            by_event_s: chosen.by_event_s,
+            by_money: chosen.by_money,
+            by_hours: chosen.by_hours,
+            next_money: chosen.next_money,
+            next_hours: chosen.next_hours,
+        }
+    }
+}
+
+/// What the search finds; what is unsure of it is still to be worked out.
+struct Chosen {
+    best: budget::Choice,
+    /// The best set's candidates in the order of the bits of `saved_s`.
+    members: Vec<usize>,
+    /// Seconds saved over all events if just some of the members work, by the set of those.
+    saved_s: Vec<f64>,
+    by_event_s: Vec<f64>,
+    added_up_s: f64,
+    by_money: BudgetCurve,
+    by_hours: BudgetCurve,
+    next_money: Option<NextStep>,
+    next_hours: Option<NextStep>,
+    left_out: Vec<LeftOut>,
+    cut_short: bool,
+}
+
+/// An item whose need is named by its place in another order.
+fn in_bits(item: &Item, order: &[usize]) -> Item {
+    Item { needs: item.needs.and_then(|needed| order.iter().position(|&place| place == needed)), ..*item }
+}
+
+/// What an item adds on average to those that it needs.
+fn by_itself(worths: &[f64], items: &[Item], bit: usize) -> f64 {
+    let line: usize = budget::line(items, bit).map(|one| 1 << one).sum();
+    worths[line] - worths[line & !(1 << bit)]
+}
+
+/// Why an item is not in the best set, and which other one is the reason; `None` if it is in.
+fn why_not(
+    worths: &[f64],
+    items: &[Item],
+    limits: &Limits,
+    best: &budget::Choice,
+    bit: usize,
+) -> Option<(Why, Option<usize>)> {
+    let item = &items[bit];
+    if best.set >> bit & 1 == 1 {
+        return None;
+    }
+    if by_itself(worths, items, bit) <= TIE_S {
+        return Some((Why::NotWorthIt, None));
+    }
+    if item.too_long {
+        return Some((Why::TooLong, None));
+    }
+    let alone = budget::takes(&[Item { needs: None, ..*item }], 1, limits.weeks)?;
+    if !alone.keeps_within(limits, 0) {
+        return Some((Why::TooDear, None));
+    }
+    if !alone.keeps_within(limits, 1) {
+        let a_week = item.block.is_some_and(|block| block.hours_per_week > limits.hours_per_week);
+        return Some((if a_week { Why::TooManyHoursAWeek } else { Why::TooManyHours }, None));
+    }
+    if let Some(needed) = item.needs.filter(|needed| best.set >> needed & 1 == 0) {
+        return Some((Why::NeedsAnother, Some(needed)));
+    }
+    let in_best = |other: &usize| best.set >> other & 1 == 1;
+    if let Some(other) = (0..items.len()).filter(in_best).find(|&other| items[other].groups & item.groups != 0) {
+        return Some((Why::ExcludedByGroup, Some(other)));
+    }
+    let with_it = best.set | 1 << bit;
+    let together = budget::takes(items, with_it, limits.weeks)?;
+    let why = match () {
+        () if worths[with_it] <= best.worth + TIE_S => Why::NotWorthIt,
+        () if !together.keeps_within(limits, 0) => Why::NoMoneyLeft,
+        () => Why::NoHoursLeft,
+    };
+    Some((why, None))
 }
 
 /// What earlier askings worked out.

@@ -327,7 +327,7 @@ const MOST_DIFFERENCES: usize = 15;
 /// The most stretches that the draws of one request are taken over: a second or so of work.
 const MOST_STRETCHES_DRAWN: f64 = 1e7;
 /// Beyond this the power curve needs to know what long rides lose, s.
-const LONG_S: f64 = 3000.0;
+pub(super) const LONG_S: f64 = 3000.0;
 
 /// Answers the question.
 ///
@@ -1070,9 +1070,11 @@ fn long_ride_doubt(setups: &[Setup], spots: &[Spot]) -> Option<Warning> {
     let overstated = |spot: &&Spot| {
         spot.ride.time_s > LONG_S && setups.get(spot.choice).is_some_and(|setup| setup.power.long_ride.is_none())
     };
-    spots.iter().find(overstated).map(|_| {
-        let message =
-            "Without a long-ride loss the power curve overstates what can be held for an hour, by 5 % or more.";
-        Warning::new("scenario.power.long_ride_loss_w", "hour_overstated", message)
-    })
+    spots.iter().find(overstated).map(|_| hour_overstated())
+}
+
+/// What is said of rides longer than [`LONG_S`] where the power curve has no long-ride loss.
+pub(super) fn hour_overstated() -> Warning {
+    let message = "Without a long-ride loss the power curve overstates what can be held for an hour, by 5 % or more.";
+    Warning::new("scenario.power.long_ride_loss_w", "hour_overstated", message)
 }

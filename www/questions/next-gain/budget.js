@@ -41,18 +41,16 @@ export function budgetChart({ store, units }, name) {
   function inWords(value) {
     const { currency } = store.at(AT);
     const text = units.number(value, { digits: money ? 0 : 1, atLeast: 0 });
-    return money ? `${text}${currency ? `\u00a0${currency}` : ""}` : words("hoursText", { number: text });
+    return money ? `${text}${currency ? `\u00a0${currency}` : ""}` : words("hoursAWeekText", { number: text });
   }
 
   return {
     element: chart.element,
     /** @param {State} state @param {BestSet} best @param {readonly Candidate[]} candidates */
     update(state, best, candidates) {
-      const { currency, weeks, [name]: own } = state.with[question.id];
+      const { currency, [name]: own } = state.with[question.id];
       const curve = money ? best.by_money : best.by_hours;
-      // Hours are a weekly budget for the rider and a sum for the core.
-      const part = money || !(weeks > 0) ? 1 : 1 / weeks;
-      const steps = curve.budget.map((budget, i) => ({ budget: budget * part, saved: curve.expected_s[i] }));
+      const steps = curve.budget.map((budget, i) => ({ budget, saved: curve.expected_s[i] }));
       const end = Math.max(own, steps.at(-1)?.budget ?? 0, LEAST[name]) * BEYOND;
       const xs = [...steps.flatMap(({ budget }, i) => (i ? [budget, budget] : [budget])), end];
       const ys = steps.flatMap(({ saved }) => [saved, saved]);

@@ -3,7 +3,7 @@
 
 import { book } from "../../words/index.js";
 
-/** @import { Candidate, Change } from "../../types/core.d.ts" */
+/** @import { Candidate, Change, LeftOut } from "../../types/core.d.ts" */
 /** @import { Meaning } from "../../parts/html.js" */
 
 const words = book("next-gain");
@@ -17,6 +17,14 @@ export function nameOf({ key, name }, index) {
 /** @param {Candidate} candidate */
 export function noteOf({ key, note }) {
   return key && words.has(`usual.${key}.note`) ? words(/** @type {any} */ (`usual.${key}.note`)) : note;
+}
+
+/** What another candidate's `requires` calls this one. @param {Candidate} candidate */
+export const calledBy = ({ key, name }) => key || name;
+
+/** Why one is not in the best set, in words. @param {LeftOut} leftOut @param {readonly Candidate[]} candidates */
+export function whyLeftOut({ why, other }, candidates) {
+  return words(`why.${why}`, { other: other === null ? "" : nameOf(candidates[other], other) });
 }
 
 /**

@@ -5,7 +5,7 @@ import { choice } from "../../parts/choice.js";
 import { html, say } from "../../parts/html.js";
 import { book } from "../../words/index.js";
 import { question } from "../next-gain.js";
-import { KINDS, kindOf, meaningOf, nameOf, noteOf } from "./candidates.js";
+import { KINDS, calledBy, kindOf, meaningOf, nameOf, noteOf } from "./candidates.js";
 
 /** @import { Tools } from "../index.js" */
 /** @import { State } from "../../state/history.js" */
@@ -48,12 +48,36 @@ export function changeList(tools, usual) {
 
   /** @returns {Candidate} */
   function fresh() {
-    return /** @type {Candidate} */ ({ key: "", name: "", changes: [changeOf(KINDS[0].id)], chance: 0.7, money: 0, hours_per_week: 0, hours_once: 0, group: "", evidence: "assumed", source: "", note: "" });
+    return /** @type {Candidate} */ ({ key: "", name: "", changes: [changeOf(KINDS[0].id)], chance: 0.7, money: 0, hours_per_week: 0, hours_once: 0, group: "", requires: "", evidence: "assumed", source: "", note: "" });
   }
 
   /** @param {number} c @param {Partial<Candidate>} part @param {string} [merge] */
   function edit(c, part, merge) {
-    put(list().map((one, at) => (at === c ? { ...one, ...part } : one)), merge && `${AT}.${c}.${merge}`);
+    const [before, after] = [calledBy(list()[c]), calledBy({ ...list()[c], ...part })];
+    // Those that require it go on to do so under its new name.
+    const follow = (/** @type {Candidate} */ one) => (before && one.requires === before ? { ...one, requires: after } : one);
+    put(list().map((one, at) => (at === c ? { ...one, ...part } : follow(one))), merge && `${AT}.${c}.${merge}`);
+  }
+
+  /** @param {number} c */
+  function remove(c) {
+    const gone = calledBy(list()[c]);
+    put(list().filter((_, at) => at !== c).map((one) => (gone && one.requires === gone ? { ...one, requires: "" } : one)));
+  }
+
+  /** Those that a candidate may require: they have a name, and do not come after it themselves. @param {number} c */
+  function requirable(c) {
+    const all = list();
+    const comesAfter = (/** @type {Candidate | undefined} */ one) => {
+      for (let steps = 0; one && steps < all.length; steps += 1) {
+        if (one === all[c]) return true;
+        const { requires } = one;
+        one = requires ? all.find((other) => calledBy(other) === requires) : undefined;
+      }
+      return false;
+    };
+    const options = all.map((one, at) => ({ value: calledBy(one), name: nameOf(one, at), open: calledBy(one) !== "" && !comesAfter(one) }));
+    return [{ value: "", name: words("requiresNone") }, ...options.filter(({ open }) => open)];
   }
 
   /** @param {number} c @param {number} i @param {Change | null} change @param {string} [merge] */
@@ -102,13 +126,16 @@ export function changeList(tools, usual) {
       number(words("hoursPerWeek"), { path: `${AT}.candidates[${c}].hours_per_week`, kind: "ratio", step: 0.5 }, () => list()[c]?.hours_per_week, (hours_per_week) => edit(c, { hours_per_week }, "weekly")),
       number(words("weeks"), { path: `${AT}.candidates[${c}].weeks`, kind: "ratio", digits: 0, step: 1 }, () => list()[c]?.weeks ?? store.at(`${AT}.weeks`), (weeks) => edit(c, { weeks }, "weeks")),
     ];
+    const requires = choice({ label: words("requires"), path: `${AT}.candidates[${c}].requires`, options: requirable(c), onChange: (value) => edit(c, { requires: value }) });
     const texts = { name, group, note };
     const element = html("details", { class: "position" }, html("summary", {}, title, gist),
       name.element, ...effects.map((row) => row.element),
       html("p", { class: "row-actions" }, button(words("addEffect"), () => edit(c, { changes: [...list()[c].changes, changeOf("powerShare")] }))),
       html("div", { class: "pairs" }, ...rows.slice(effects.length).map((row) => row.element)),
-      group.element, html("p", { class: "row-hint" }, words("groupHint")), note.element, about,
-      html("p", { class: "row-actions" }, button(words("remove"), () => put(list().filter((_, at) => at !== c)))));
+      group.element, html("p", { class: "row-hint" }, words("groupHint")),
+      html("div", { class: "row" }, html("span", { class: "row-label" }, words("requires")), html("span", { class: "row-controls" }, requires.element)),
+      html("p", { class: "row-hint" }, words("requiresHint")), note.element, about,
+      html("p", { class: "row-actions" }, button(words("remove"), () => remove(c))));
     return {
       card: element,
       rows,
@@ -116,6 +143,7 @@ export function changeList(tools, usual) {
         const one = list()[c];
         say(title, html("span", { class: meaningOf(one) }, nameOf(one, c)));
         say(gist, inBrief(one));
+        requires.update({ value: one.requires ?? "", options: requirable(c) });
         for (const [key, field] of Object.entries(texts)) field.show(key === "name" ? nameOf(one, c) : key === "note" ? noteOf(one) : one.group);
         say(about, [words("restsOn"), " ", words(one.evidence), ...(one.source ? [" ", html("span", { lang: "en" }, tools.citation(one.source))] : [])]);
       },

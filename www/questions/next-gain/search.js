@@ -5,10 +5,10 @@ import { same } from "../../state/scenario.js";
 import { question } from "../next-gain.js";
 
 /** @import { Tools } from "../index.js" */
-/** @import { BestSet, Searched } from "../../types/core.d.ts" */
+/** @import { BestSet, LeftOut, Searched, Warning } from "../../types/core.d.ts" */
 
 /** @typedef {{ scenario: any, with: any }} Request */
-/** @typedef {{ best: BestSet, request: Request }} Found */
+/** @typedef {{ best: BestSet, leftOut: LeftOut[], warnings: Warning[], request: Request }} Found */
 
 const SLOT = `${question.id} best`;
 /** Rides of one piece: a twentieth of a second or so, after which a newer request may take over. */
@@ -39,12 +39,12 @@ export function bestSet({ worker }, onChange) {
     try {
       for (;;) {
         const asked = { ...request, with: { ...request.with, part: "best", rides_at_once: RIDES_AT_ONCE, so_far: ridden.times } };
-        /** @type {{ searched: Searched, best: BestSet | null } | null} */
+        /** @type {{ searched: Searched, best: BestSet | null, left_out: LeftOut[], warnings: Warning[] } | null} */
         const answer = await worker.ask(question.id, asked, { slot: SLOT });
         if (request !== wanted || !answer) return;
         ridden = { of, times: answer.searched.so_far };
         progress = answer.best ? null : answer.searched.done / answer.searched.of;
-        if (answer.best) found = { best: answer.best, request };
+        if (answer.best) found = { best: answer.best, leftOut: answer.left_out, warnings: answer.warnings, request };
         onChange();
         if (answer.best) return;
       }

@@ -21,7 +21,7 @@ import { dotPlot } from "./dots.js";
 import { eventList } from "./events.js";
 import { changeList } from "./list.js";
 import { bestSet } from "./search.js";
-import { gainsTable, why, whyGist, workedOut } from "./worked-out.js";
+import { gainsTable, leftOutList, why, whyGist, workedOut } from "./worked-out.js";
 
 /** @import { Tools, View } from "../index.js" */
 /** @import { State } from "../../state/history.js" */
@@ -76,10 +76,12 @@ export function create(host, tools) {
   const list = changeList(tools, () => shown?.answer.candidates.map((gain) => gain.candidate) ?? []);
   const events = eventList(tools);
   const reasons = html("div");
+  const leftOut = html("div");
   const table = gainsTable(tools);
   const foldList = folds([
     { id: "list", name: words("list"), body: () => list.element, onToggle: () => redraw() },
     { id: "events", name: words("events"), gist: words("eventsGist"), body: events.element },
+    { id: "left-out", name: words("leftOut"), body: leftOut },
     { id: "why", name: words("why"), body: reasons },
     { id: "how", name: shared("howWorkedOut"), gist: words("howGist"), body: () => workedOut(tools, shown?.answer.candidates.length ?? 0) },
     { id: "table", name: shared("asTable"), gist: words("tableGist"), body: table.element },
@@ -128,7 +130,8 @@ export function create(host, tools) {
     const { candidates, ranked } = answer;
     const found = search.found();
     // A set found for another list says nothing about this one.
-    const best = found && found.best.candidates.every((c) => c < candidates.length) && found.best.by_event_s.length === answer.events.length ? found.best : null;
+    const fits = found && found.best.candidates.length + found.leftOut.length === candidates.length && found.best.by_event_s.length === answer.events.length;
+    const best = fits ? found.best : null;
     drawWorking();
     for (const element of [taken.element, total, nextMoney, nextHours, byMoney.element, byHours.element]) element.hidden = !best;
     if (best) drawBest(state, answer, best);
@@ -142,9 +145,17 @@ export function create(host, tools) {
       desc: ranked.length ? words("dotsDesc", { first: nameAt(ranked[0]), average: units.time(candidates[ranked[0]].expected_s.value), last: nameAt(ranked[ranked.length - 1]), least: units.time(candidates[ranked[ranked.length - 1]].expected_s.value) }) : "",
     });
     list.update(state, null);
-    doubts.update(answer.warnings);
-    table.update(state, answer);
-    foldList.update({ list: { gist: words("listGist", { count: candidates.length }) }, why: { hidden: !best, ...(best && { gist: whyGist(tools, best) }) } });
+    // The search says once more what is said of every change.
+    const ofSearch = fits ? found.warnings.filter(({ kind }) => answer.warnings.every((one) => one.kind !== kind)) : [];
+    doubts.update([...answer.warnings, ...ofSearch]);
+    table.update(state, answer, fits ? found : null);
+    const left = fits ? found.leftOut : [];
+    foldList.update({
+      list: { gist: words("listGist", { count: candidates.length }) },
+      "left-out": { hidden: !left.length, gist: words("leftOutGist", { count: left.length }) },
+      why: { hidden: !best, ...(best && { gist: whyGist(tools, best) }) },
+    });
+    say(leftOut, leftOutList(left, candidates.map(({ candidate }) => candidate)));
     if (best) say(reasons, why(tools, best));
     if (best || search.progress() === null) tellAnswered();
   }
@@ -187,9 +198,12 @@ export function create(host, tools) {
       const { candidate, expected_s, saves_s } = answer.candidates[c];
       return { mark: meaningOf(candidate), name: nameOf(candidate, c), value: strong(units.time(expected_s.value)), difference: words("ifWorks", { figure: units.time(saves_s.value) }), soft: true };
     }));
-    say(total, none ? "" : words.parts("takes", { money: inMoney(state, best.money), hours: inHours(best.hours), all: units.time(best.all_work_s.value), average: units.time(best.expected_s.value) }));
+    say(total, none ? "" : words.parts("takes", {
+      money: inMoney(state, best.money), hours: inHours(best.hours), weekly: inHoursAWeek(best.hours_per_week),
+      all: units.time(best.all_work_s.value), average: units.time(best.expected_s.value), low: units.differenceWords(best.range_95_s[0]), high: units.differenceWords(best.range_95_s[1]),
+    }));
     say(nextMoney, next(best.next_money, best, "nextNoMoney", (more) => inMoney(state, more)));
-    say(nextHours, next(best.next_hours, best, "nextNoHours", inHours));
+    say(nextHours, next(best.next_hours, best, "nextNoHours", inHoursAWeek));
     const listed = answer.candidates.map(({ candidate }) => candidate);
     byMoney.update(state, best, listed);
     byHours.update(state, best, listed);
@@ -211,6 +225,9 @@ export function create(host, tools) {
 
   /** @param {number} amount */
   const inHours = (amount) => (amount === 1 ? words("hours", { count: 1 }) : words("hoursText", { number: units.number(amount, { digits: 1, atLeast: 0 }) }));
+
+  /** @param {number} amount */
+  const inHoursAWeek = (amount) => words("hoursAWeekText", { number: units.number(amount, { digits: 1, atLeast: 0 }) });
 
   return {
     update,

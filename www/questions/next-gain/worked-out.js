@@ -6,11 +6,12 @@ import { html } from "../../parts/html.js";
 import { table } from "../../parts/table.js";
 import { book } from "../../words/index.js";
 import { citations, paragraph, symbols } from "../shared/worked-out.js";
-import { nameOf } from "./candidates.js";
+import { nameOf, whyLeftOut } from "./candidates.js";
 
 /** @import { Tools } from "../index.js" */
 /** @import { State } from "../../state/history.js" */
-/** @import { NextGainAnswer as Answer, BestSet } from "../../types/core.d.ts" */
+/** @import { Found } from "./search.js" */
+/** @import { Candidate, NextGainAnswer as Answer, BestSet, LeftOut } from "../../types/core.d.ts" */
 
 const words = book("next-gain");
 
@@ -19,12 +20,16 @@ export const whyGist = ({ units }, best) => words("whyGist", { together: units.t
 
 /** @param {Tools} tools @param {BestSet} best */
 export function why({ units }, best) {
-  const outcomes = 1 << best.candidates.length;
   return [
     paragraph(words("whyText", { added: units.time(best.added_up_s), together: units.time(best.expected_s.value) })),
-    paragraph(words("whyChance", { outcomes: units.number(outcomes, { group: true }) })),
-    paragraph(words("whySure")),
+    paragraph(words("whyChance", { outcomes: units.number(best.outcomes, { group: true }) })),
+    paragraph(words("whySure", { low: units.differenceWords(best.range_95_s[0]), high: units.differenceWords(best.range_95_s[1]) })),
   ];
+}
+
+/** What is not in the best set, and why. @param {readonly LeftOut[]} leftOut @param {readonly Candidate[]} candidates */
+export function leftOutList(leftOut, candidates) {
+  return html("ul", {}, ...leftOut.map((one) => html("li", {}, ...words.parts("leftOutLine", { name: nameOf(candidates[one.candidate], one.candidate), why: whyLeftOut(one, candidates) }))));
 }
 
 /** @param {Tools} tools @param {number} count */
@@ -40,6 +45,7 @@ export function workedOut({ units }, count) {
       ["T", words("symbolTime")],
     ]),
     paragraph(words("howBest")),
+    paragraph(words("howWeeks")),
     paragraph(words("howSure")),
     paragraph(words("howTable")),
     citations(["jeukendrup-2001", "polanco-2020", "fintelman-2015", "underwood-2013", "beaumont-2018", "brownlie-2009", "smit-2023", "laursen-2002"]));
@@ -50,14 +56,19 @@ export function gainsTable({ units }) {
   const grid = table({ caption: words("tableCaption"), thin: true });
   return {
     element: grid.element,
-    /** @param {State} state @param {Answer} answer */
-    update(state, { candidates, events, ranked }) {
+    /** @param {State} state @param {Answer} answer @param {Found | null} found */
+    update(state, { candidates, events, ranked }, found) {
+      const listed = candidates.map(({ candidate }) => candidate);
+      const reason = (/** @type {number} */ c) => {
+        const leftOut = found?.leftOut.find(({ candidate }) => candidate === c);
+        return leftOut ? whyLeftOut(leftOut, listed) : found ? words("isTaken") : "";
+      };
       const saved = (/** @type {number | null} */ seconds) => (seconds === null ? words("free") : units.number(seconds, { digits: 1 }));
       grid.update({
-        columns: [words("change"), words("onAverage"), words("ifItWorks"), words("perMoney"), words("perHour"), ...events.map((event) => units.quantity("distance", event.distance_m, state.units))],
+        columns: [words("change"), words("onAverage"), words("ifItWorks"), words("perMoney"), words("perHour"), words("taken"), ...events.map((event) => units.quantity("distance", event.distance_m, state.units))],
         rows: ranked.map((c) => {
           const gain = candidates[c];
-          return [nameOf(gain.candidate, c), units.time(gain.expected_s.value), `${units.time(gain.saves_s.value)} ${units.plusMinusTime(gain.saves_s.sd)}`, saved(gain.expected_s_per_money), saved(gain.expected_s_per_hour),
+          return [nameOf(gain.candidate, c), units.time(gain.expected_s.value), `${units.time(gain.saves_s.value)} ${units.plusMinusTime(gain.saves_s.sd)}`, saved(gain.expected_s_per_money), saved(gain.expected_s_per_hour), reason(c),
             ...gain.by_event_s.map(({ value }) => units.time(value))];
         }),
       });

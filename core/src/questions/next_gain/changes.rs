@@ -405,6 +405,7 @@ pub fn check(candidate: &Candidate, c: usize) -> Result<(), Error> {
         ("key", &candidate.key),
         ("name", &candidate.name),
         ("group", &candidate.group),
+        ("requires", &candidate.requires),
         ("note", &candidate.note),
         ("source", &candidate.source),
     ];

@@ -159,6 +159,20 @@ pub fn lagrange_weight(nodes: &[f64], x: f64, i: usize) -> f64 {
     others.map(|(_, &node)| (x - node) / (nodes[i] - node)).product()
 }
 
+/// The share of a standard normal distribution below `z`, by quadrature to 1e-9.
+pub fn normal_share(z: f64) -> f64 {
+    const FARTHEST: f64 = 7.0;
+    const PANELS: usize = 8;
+    let end = within(z, -FARTHEST, FARTHEST);
+    let panel = end / PANELS as f64;
+    let density = |x: f64| (-0.5 * x * x).exp() / std::f64::consts::TAU.sqrt();
+    let sum = |i: usize| {
+        let points = gauss_points(panel * i as f64, panel * (i + 1) as f64);
+        points.iter().map(|&(x, weight)| weight * density(x)).sum::<f64>()
+    };
+    0.5 + (0..PANELS).map(sum).sum::<f64>()
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -188,6 +202,15 @@ mod tests {
     fn five_point_quadrature_is_exact_for_degree_nine() {
         let sum: f64 = gauss_points(0.0, 2.0).iter().map(|&(x, w)| w * x.powi(9)).sum();
         assert!((sum - 102.4).abs() < 102.4 * ROUNDING, "{sum}");
+    }
+
+    #[test]
+    fn a_share_of_the_normal_distribution_is_right() {
+        // Abramowitz and Stegun 1964, Table 26.1.
+        for (z, share) in [(0.0, 0.5), (1.0, 0.841_344_746_07), (-2.0, 0.022_750_131_95), (3.0, 0.998_650_101_97)] {
+            assert!((normal_share(z) - share).abs() < 1e-9, "{z}");
+        }
+        assert!(normal_share(-50.0) < 1e-9 && normal_share(50.0) > 1.0 - 1e-9);
     }
 
     #[test]

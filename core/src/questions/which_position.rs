@@ -16,7 +16,7 @@ use crate::position::{Fade, Lapses, Position};
 use crate::quantity::{Column, Figure, Known, Quantity};
 use crate::ride::{Followed, Setup};
 use crate::scenario::{Ridden, Scenario, position_index};
-use crate::solve::{gauss_points, interpolate, root, spaced_log, within};
+use crate::solve::{interpolate, normal_share, root, spaced_log, within};
 use crate::steady_ride::{PIECE_M, SteadyClock};
 
 /// How much of the question is answered.
@@ -949,20 +949,6 @@ fn with_cda(position: &Position, factor: f64) -> Position {
     }
 }
 
-/// The share of a standard normal distribution below `z`, by quadrature to 1e-9.
-fn normal_share(z: f64) -> f64 {
-    const FARTHEST: f64 = 7.0;
-    const PANELS: usize = 8;
-    let end = within(z, -FARTHEST, FARTHEST);
-    let panel = end / PANELS as f64;
-    let density = |x: f64| (-0.5 * x * x).exp() / std::f64::consts::TAU.sqrt();
-    let sum = |i: usize| {
-        let points = gauss_points(panel * i as f64, panel * (i + 1) as f64);
-        points.iter().map(|&(x, weight)| weight * density(x)).sum::<f64>()
-    };
-    0.5 + (0..PANELS).map(sum).sum::<f64>()
-}
-
 fn long_ride_doubt(setups: &[Setup], spots: &[Spot]) -> Option<Warning> {
     let overstated = |spot: &&Spot| {
         spot.ride.time_s > LONG_S && setups.get(spot.choice).is_some_and(|setup| setup.power.long_ride.is_none())
@@ -972,18 +958,4 @@ fn long_ride_doubt(setups: &[Setup], spots: &[Spot]) -> Option<Warning> {
             "Without a long-ride loss the power curve overstates what can be held for an hour, by 5 % or more.";
         Warning::new("scenario.power.long_ride_loss_w", "hour_overstated", message)
     })
-}
-
-#[cfg(test)]
-mod tests {
-    use super::normal_share;
-
-    #[test]
-    fn a_share_of_the_normal_distribution_is_right() {
-        // Abramowitz and Stegun 1964, Table 26.1.
-        for (z, share) in [(0.0, 0.5), (1.0, 0.841_344_746_07), (-2.0, 0.022_750_131_95), (3.0, 0.998_650_101_97)] {
-            assert!((normal_share(z) - share).abs() < 1e-9, "{z}");
-        }
-        assert!(normal_share(-50.0) < 1e-9 && normal_share(50.0) > 1.0 - 1e-9);
-    }
 }

@@ -196,7 +196,7 @@ fields! {
     ALTITUDE_M = "conditions.altitude_m", "m", -500.0..6000.0, -100.0..3000.0, 0.0, 0.0, 10.0, CommonPractice, "",
         "Of the course above sea level; left out, the mean of the course's points.";
     RELATIVE_HUMIDITY = "conditions.relative_humidity", "", 0.0..1.0, 0.0..1.0, 0.5, 0.15, 0.01, CommonPractice, "",
-        "From 0 to 1; at 20 °C the whole range moves density by 0.9 %.";
+        "At 20 °C the whole range moves density by 0.9 %.";
     DEW_POINT_C = "conditions.dew_point_c", "°C", -60.0..45.0, -30.0..30.0, 8.0, 1.0, 1.0, CommonPractice, "",
         "May stand in place of the humidity.";
     WIND_SPEED_M_S = "conditions.wind_speed_m_s", "m/s", 0.0..40.0, 0.0..12.0, 0.0, 0.0, 0.5, CommonPractice, "",

@@ -84,8 +84,7 @@ impl Course {
         let shorter = |leg: Segment| Segment { length_m: leg.length_m - 0.5 * arc_m, ..leg };
         // Half way round, the road leads to the side.
         let heading = out.heading.map(|Heading { north, east }| Heading { north: -east, east: north });
-        let arc =
-            Segment { length_m: arc_m, slope: slope(0.0), heading, radius_m: Some(radius_m), keeps_length: true };
+        let arc = Segment { length_m: arc_m, slope: slope(0.0), heading, radius_m: Some(radius_m), keeps_length: true };
         Self { segments: vec![shorter(out), arc, shorter(back)] }
     }
 

@@ -10,6 +10,7 @@ import { numberRow } from "./number-row.js";
 /** @import { Group } from "./groups.js" */
 
 const say = book("sheet");
+const RESPONSE = "scenario.power.altitude_response";
 
 /** @param {Page} page @returns {Group} */
 export function power(page) {
@@ -23,6 +24,16 @@ export function power(page) {
     optional(say("peak_part"), ["peak_w"]),
     optional(say("long_part"), ["long_ride_loss_w", "long_ride_from_s"]),
   ];
+
+  const response = numberRow(page, RESPONSE, { meaning: "power" });
+  const loss = h("input", {
+    type: "checkbox",
+    onchange: () => store.setAll([
+      ["scenario.power.altitude_loss", loss.checked ? "published" : undefined],
+      [RESPONSE, loss.checked ? filler.fresh("power.altitude_response") : undefined],
+    ]),
+  });
+  const shown = () => [...always, ...parts.filter(({ box }) => box.checked).flatMap(({ rows }) => rows), ...(loss.checked ? [response] : [])];
 
   /** @param {string} label @param {string[]} keys */
   function optional(label, keys) {
@@ -41,6 +52,7 @@ export function power(page) {
     element: h("div", {},
       ...always.map((row) => row.element),
       ...parts.flatMap(({ label, box, body }) => [h("label", { class: "check" }, box, label), body]),
+      h("label", { class: "check" }, loss, say("altitude_part")), h("p", { class: "row-hint" }, say("altitude_hint")), response.element,
       h("p", { class: "caution" }, say("tests_caution")),
     ),
     update(state, error) {
@@ -48,8 +60,10 @@ export function power(page) {
         box.checked = state.scenario.power[name] !== undefined;
         body.hidden = !box.checked;
       }
-      return updateRows([...always, ...parts.filter(({ box }) => box.checked).flatMap(({ rows }) => rows)], state, error);
+      loss.checked = state.scenario.power.altitude_loss === "published";
+      response.element.hidden = !loss.checked;
+      return updateRows(shown(), state, error);
     },
-    row: (path) => findRow([...always, ...parts.filter(({ box }) => box.checked).flatMap(({ rows }) => rows)], path),
+    row: (path) => findRow(shown(), path),
   };
 }

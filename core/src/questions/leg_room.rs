@@ -672,10 +672,15 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
     let hip_rad = first.torso_rad - first_turn.thigh_angle().greatest.1;
     let hip_difference = |o: &Outputs| o[OUTPUTS] - o[0];
     let apart = |output: &dyn Fn(&Outputs) -> f64| given_reach(both, figure(&spread, output), output);
-    let surer = scaled(contributions(&inputs, &spread, hip_difference), figure(&spread, hip_difference), apart(&hip_difference));
+    let surer = scaled(
+        contributions(&inputs, &spread, hip_difference),
+        figure(&spread, hip_difference),
+        apart(&hip_difference),
+    );
     let [a, b] = sides;
     let second_hip = |o: &Outputs| o[OUTPUTS];
-    let surer_hip = scaled(contributions(&inputs, &spread, second_hip), figure(&spread, second_hip), b.tightest_hip_deg);
+    let surer_hip =
+        scaled(contributions(&inputs, &spread, second_hip), figure(&spread, second_hip), b.tightest_hip_deg);
     Ok(Answer {
         a,
         b,

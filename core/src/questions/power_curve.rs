@@ -361,7 +361,8 @@ fn by_position(scenario: &Scenario, test_error_share: f64) -> Vec<Tests> {
 /// same length are repeats of one test; leaving out the worse of them would raise the curve.
 fn beats(other: &Effort, effort: &Effort) -> bool {
     const LONGER: f64 = 1.1;
-    other.duration_s >= LONGER * effort.duration_s && other.power_w - effort.power_w > 2.0 * other.sd_w.hypot(effort.sd_w)
+    other.duration_s >= LONGER * effort.duration_s
+        && other.power_w - effort.power_w > 2.0 * other.sd_w.hypot(effort.sd_w)
 }
 
 fn most_tested(groups: &[Tests], riding: usize) -> usize {

@@ -5,7 +5,7 @@
 //! about its value, and it reaches where it is positive. Along the direction of the inputs in which slack changes fastest, a
 //! standard deviation at a time, outputs are worked out as they are and weighed by the truncated normal distribution; across
 //! it, where slack does not change, they move to first order. Near a straight knee an angle goes with the root of the slack, which
-//! the first part follows and first order would not. `tests/tests/leg_reach.rs` holds it against draws.
+//! the first part follows and first order would not. `tests/oracle/leg_reach.py` holds it against draws.
 
 use super::{Making, NUMBERS, OUTPUTS, Outputs, Rider};
 use crate::draws::Unsure;
@@ -154,7 +154,8 @@ impl Reaching {
         let along = (second / sum - (first / sum).powi(2)).max(0.0);
         let moves: Vec<f64> = self.moves.iter().map(output).collect();
         let in_line: f64 = moves.iter().zip(&self.direction).map(|(moves, share)| moves * share).sum();
-        let across: f64 = moves.iter().zip(&self.direction).map(|(moves, share)| (moves - in_line * share).powi(2)).sum();
+        let across: f64 =
+            moves.iter().zip(&self.direction).map(|(moves, share)| (moves - in_line * share).powi(2)).sum();
         (along + across).sqrt()
     }
 }

@@ -59,6 +59,14 @@ impl Moving<'_> {
         values
     }
 
+    /// How far apart two values of an input are, a step up and down about `mean`, in its standard deviations: less at an end of its
+    /// hard range.
+    fn span(&self, i: usize, mean: f64, step: f64) -> f64 {
+        let input = &self.unsure[i];
+        let at = |by_sd: f64| within(input.value + by_sd * input.sd, input.min, input.max);
+        (at(mean + step) - at(mean - step)) / input.sd
+    }
+
     fn slack_m(&self, side: usize, values: &[f64; NUMBERS]) -> f64 {
         self.making.riders(values).map_or(f64::NAN, |riders| match riders[side].linkage().turn() {
             Ok(turn) => turn.slack_m(),
@@ -80,6 +88,11 @@ fn outputs_of_each(making: &Making<'_>, values: &[f64; NUMBERS]) -> Outputs {
     outputs
 }
 
+/// A difference for each standard deviation; nothing moves what cannot move.
+fn per_span(difference: f64, span: f64) -> f64 {
+    if span > 0.0 { difference / span } else { 0.0 }
+}
+
 impl Reaching {
     /// `None` where nothing that is not exact moves the slack.
     pub(super) fn new(moving: &Moving<'_>, side: usize) -> Option<Self> {
@@ -87,7 +100,7 @@ impl Reaching {
         let slack_moves: Vec<f64> = (0..moving.unsure.len())
             .map(|i| {
                 let at = |sd: f64| moving.slack_m(side, &moving.moved(|j| if i == j { sd } else { 0.0 }));
-                (at(STEP) - at(-STEP)) / (2.0 * STEP)
+                per_span(at(STEP) - at(-STEP), moving.span(i, 0.0, STEP))
             })
             .collect();
         let slack_sd_m = slack_moves.iter().map(|moves| moves * moves).sum::<f64>().sqrt();
@@ -120,7 +133,8 @@ impl Reaching {
                     outputs_of_each(moving.making, &moving.moved(by_sd))
                 };
                 let (high, low) = (at(step), at(-step));
-                std::array::from_fn(|output| (high[output] - low[output]) / (2.0 * step))
+                let span = moving.span(i, mean * direction[i], step);
+                std::array::from_fn(|output| per_span(high[output] - low[output], span))
             })
             .collect();
         Some(Self { margin, direction, along, moves })

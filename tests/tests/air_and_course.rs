@@ -143,6 +143,12 @@ fn the_published_loss_takes_power_where_it_is_switched_on_and_names_itself() {
     assert!(carries(&lost) && !carries(&none));
     let half = ridden(&with(json!({ "altitude_loss": "published", "altitude_response": 0.5 })));
     assert!(power_w(&half) > power_w(&lost) && power_w(&half) < power_w(&none));
+    // A position's own tests were ridden where the others were, unless it says otherwise.
+    let own = |power: Value| {
+        let day = json!({ "altitude_m": 2200 });
+        ridden(&json!({ "conditions": day, "power": power, "positions": [{ "power": { "cp_w": 250 } }] }))
+    };
+    assert!(power_w(&own(json!({ "altitude_loss": "published" }))) < 0.9 * power_w(&own(json!({}))));
     let lower = json!({ "conditions": { "altitude_m": 150 }, "power": { "altitude_loss": "published" } });
     assert_eq!(time_s(&lower), time_s(&json!({ "conditions": { "altitude_m": 150 } })));
 }

@@ -1,7 +1,7 @@
 //! What is wrong with a scenario, and what is only doubtful.
 
 use super::inspect::{Inspect, Place};
-use super::{AltitudeLoss, CourseKind, Lapse, OLDEST, Point, Position, Power, Scenario, VERSION, YawRow};
+use super::{CourseKind, Lapse, OLDEST, Point, Position, Power, Scenario, VERSION, YawRow};
 use crate::bounds::{self, Field};
 use crate::error::{Error, Kind, Warning, decimal};
 use crate::power_duration::altitude_loss_share;
@@ -154,10 +154,8 @@ impl Scenario {
         if altitude_m > THIN_FROM_M {
             let whole_m = decimal(altitude_m.round());
             let share = altitude_loss_share(altitude_m);
-            let riding = self.positions.get(self.riding_position).and_then(|position| position.power.as_ref());
-            let power = riding.unwrap_or(&self.power);
-            warnings.push(if power.altitude_loss == AltitudeLoss::Published {
-                let response = power.altitude_response.map_or(bounds::ALTITUDE_RESPONSE.default, |q| q.value);
+            let riding = self.positions.get(self.riding_position);
+            warnings.push(if let Some(response) = riding.and_then(|position| self.altitude_response(position)) {
                 let message = format!(
                     "At {whole_m} m your power curve is lowered by {} % at five minutes, after ten cyclists who were not used to altitude (Clark et al. 2007).",
                     decimal((1000.0 * response * share).round() / 10.0)

@@ -151,7 +151,8 @@ pub struct Power {
     /// How the errors of critical power and W′ go together: a fit that puts one too high puts the other too low.
     #[serde(skip_serializing_if = "is_zero")]
     pub cp_w_prime_correlation: f64,
-    /// Whether these watts were tested lower down than the course, and how they are lowered for it.
+    /// Whether these watts were tested lower down than the course, and how they are lowered for it; the rider's own holds for
+    /// those of every position too.
     #[serde(skip_serializing_if = "is_none")]
     pub altitude_loss: AltitudeLoss,
     /// How strongly this rider loses power with altitude, as a share of the published mean; the typical if left out.

@@ -44,6 +44,14 @@ impl Scenario {
         }
     }
 
+    /// How strongly the power that is held in a position falls with altitude, as a share of the published loss; `None` where it
+    /// does not. What the rider's own power says counts for every position's, unless tests of its own say so themselves.
+    pub(super) fn altitude_response(&self, position: &Position) -> Option<f64> {
+        let published = |power: &&Power| power.altitude_loss == AltitudeLoss::Published;
+        let power = position.power.as_ref().filter(published).or(Some(&self.power).filter(published))?;
+        Some(power.altitude_response.map_or(bounds::ALTITUDE_RESPONSE.default, |q| q.value))
+    }
+
     /// Whether the wind is left out, because the rider chose so or because no point says which way the road leads.
     pub(super) fn leaves_wind_out(&self) -> bool {
         let course = &self.course;
@@ -163,12 +171,9 @@ impl Scenario {
             Some(power) => power.physical(),
             None => self.power.physical().scaled(position.cp_factor.value, position.w_prime_factor.value),
         };
-        let power = match position.power.as_ref().unwrap_or(&self.power) {
-            Power { altitude_loss: AltitudeLoss::Published, altitude_response, .. } => {
-                let response = altitude_response.map_or(bounds::ALTITUDE_RESPONSE.default, |q| q.value);
-                power.at_altitude(self.breathing_altitude_m(), response)
-            }
-            _ => power,
+        let power = match self.altitude_response(position) {
+            Some(response) => power.at_altitude(self.breathing_altitude_m(), response),
+            None => power,
         };
         let mut machine = self.machine();
         if let Some(worn) = worn {

@@ -83,7 +83,7 @@ export function create(host, tools) {
   const wanted = html("input", { type: "checkbox" });
   wanted.addEventListener("change", () => store.set(`${AT}.target_time_s`, wanted.checked ? toBeat() : undefined));
   const chance = html("span", { class: "chance" });
-  const beating = clause(...words.parts("chanceOfBeating", { target: targetTime, chance }));
+  const beating = clause(...words.parts("chanceOfBeating", { target: targetTime, chance: { element: chance, note: html("div") } }));
   const target = html("div", { class: "also target" }, html("label", { class: "check" }, wanted, words("haveTarget")), html("p", {}, beating.element), beating.note);
   const why_difference = html("p", { class: "takes" });
   const reserve = html("p", { class: "takes" });

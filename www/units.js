@@ -81,7 +81,7 @@ const FIXED = {
 /** Field names whose ending does not tell what they measure. @type {Record<string, Kind>} */
 const KIND_BY_NAME = {
   distance_m: "distance", elevation_m: "height", altitude_m: "height", speed_m_s: "speed", wind_speed_m_s: "wind", rider_wind_m_s: "wind",
-  reference_airspeed_m_s: "speed", time_s: "clock", grade: "grade", rolling_coefficient: "coefficient", drivetrain_efficiency: "share",
+  reference_airspeed_m_s: "speed", time_s: "clock", target_time_s: "clock", grade: "grade", rolling_coefficient: "coefficient", drivetrain_efficiency: "share",
   relative_humidity: "share", share: "share", held_share: "share", power_change: "share", cda_change: "share", model_error_share: "share",
   crank_m: "fit_length", saddle_height_m: "fit_length", bar_drop_m: "fit_length", hip_above_saddle_m: "fit_length", cadence_rpm: "cadence",
   stature_m: "body_length", thigh_m: "body_length", shank_m: "body_length", foot_m: "body_length", trunk_m: "body_length", upper_arm_m: "body_length",

@@ -115,6 +115,13 @@ pub fn standard_pressure_pa(altitude_m: f64) -> f64 {
     STANDARD_PRESSURE_PA * (kelvin / STANDARD_TEMPERATURE_K).powf(5.255_876_113)
 }
 
+/// The height above sea level, m, at which the standard atmosphere has a pressure: the inverse of [`standard_pressure_pa`].
+pub fn standard_altitude_m(pressure_pa: f64) -> f64 {
+    let kelvin = STANDARD_TEMPERATURE_K * (pressure_pa / STANDARD_PRESSURE_PA).powf(1.0 / 5.255_876_113);
+    let geopotential_m = (STANDARD_TEMPERATURE_K - kelvin) / LAPSE_RATE_K_PER_M;
+    EARTH_RADIUS_M * geopotential_m / (EARTH_RADIUS_M - geopotential_m)
+}
+
 /// Gravity, m/s², by latitude (Somigliana's formula) less 3.086e-6 m/s² a metre of altitude.
 ///
 /// Source: wgs-84.
@@ -232,6 +239,7 @@ mod tests {
         assert_eq!(course_pressure_pa(101_325.0, 0.0, 15.0), 101_325.0);
         assert!(course_pressure_pa(101_325.0, 10.0, 15.0) < 101_325.0);
         assert_eq!(standard_pressure_pa(0.0), STANDARD_PRESSURE_PA);
+        assert!((standard_altitude_m(standard_pressure_pa(2200.0)) - 2200.0).abs() < 1e-6);
     }
 
     #[test]

@@ -169,6 +169,8 @@ fields! {
         "From when the long-ride loss counts.";
     CP_W_PRIME_CORRELATION = "power.cp_w_prime_correlation", "", -0.999..0.999, -0.999..0.0, 0.0, 0.0, 0.01, Assumed, "",
         "How the errors of critical power and W′ go together; a fit of both to the same efforts gives it, and it is below 0.";
+    ALTITUDE_RESPONSE = "power.altitude_response", "", 0.0..3.0, 0.3..2.0, 1.0, 0.4, 0.1, Published, "clark-2007",
+        "How strongly you lose power with altitude: 1 is the mean of ten cyclists, who scattered by about 0.4 of it.";
     EFFORT_DURATION_S = "efforts.duration_s", "s", 1.0..200000.0, 60.0..20000.0, 720.0, 0.0, 10.0, CommonPractice, "",
         "How long a hard effort lasted.";
     EFFORT_POWER_W = "efforts.power_w", "W", 10.0..3000.0, 80.0..1500.0, 275.0, 5.0, 1.0, CommonPractice, "",
@@ -181,12 +183,14 @@ fields! {
         "Rise over run.";
     BEARING_DEG = "course.bearing_deg", "°", -360.0..360.0, -360.0..360.0, 0.0, 0.0, 5.0, CommonPractice, "",
         "The way the road leads at the start, clockwise from north.";
+    TURN_RADIUS_M = "course.turn_radius_m", "m", 2.0..60.0, 3.0..20.0, 5.0, 1.5, 0.5, Assumed, "",
+        "Radius of the half circle in which an out-and-back course turns: 3 to 4 m across a road, 10 m or more round an island.";
     POINT_DISTANCE_M = "course.points.distance_m", "m", 0.0..2000000.0, 0.0..2000000.0, 0.0, 0.0, 10.0, CommonPractice, "",
         "Along the road from the start.";
     POINT_ELEVATION_M = "course.points.elevation_m", "m", -500.0..6000.0, -500.0..6000.0, 0.0, 0.0, 1.0, CommonPractice, "",
         "Above sea level.";
     POINT_BEARING_DEG = "course.points.bearing_deg", "°", -360.0..360.0, -360.0..360.0, 0.0, 0.0, 5.0, CommonPractice, "",
-        "The way the road leads from this point on.";
+        "The way the road leads from this point on; left out, as at the point before.";
     POINT_RADIUS_M = "course.points.radius_m", "m", 2.0..100000.0, 2.0..100000.0, 100.0, 0.0, 1.0, CommonPractice, "",
         "Radius of the bend from this point to the next.";
     TEMPERATURE_C = "conditions.temperature_c", "°C", -30.0..55.0, -10.0..40.0, 15.0, 2.0, 1.0, Published, "iso-2533",
@@ -194,9 +198,9 @@ fields! {
     PRESSURE_HPA = "conditions.pressure_hpa", "hPa", 500.0..1100.0, 650.0..1050.0, 1013.25, 3.0, 1.0, Published, "iso-2533",
         "Left out, it is the standard atmosphere's at this altitude.";
     ALTITUDE_M = "conditions.altitude_m", "m", -500.0..6000.0, -100.0..3000.0, 0.0, 0.0, 10.0, CommonPractice, "",
-        "Of the course above sea level.";
+        "Of the course above sea level; left out, the mean of the course's points.";
     RELATIVE_HUMIDITY = "conditions.relative_humidity", "", 0.0..1.0, 0.0..1.0, 0.5, 0.15, 0.01, CommonPractice, "",
-        "From 0 to 1; at 20 °C the whole range moves density by 0.9 %.";
+        "At 20 °C the whole range moves density by 0.9 %.";
     DEW_POINT_C = "conditions.dew_point_c", "°C", -60.0..45.0, -30.0..30.0, 8.0, 1.0, 1.0, CommonPractice, "",
         "May stand in place of the humidity.";
     WIND_SPEED_M_S = "conditions.wind_speed_m_s", "m/s", 0.0..40.0, 0.0..12.0, 0.0, 0.0, 0.5, CommonPractice, "",
@@ -227,6 +231,8 @@ fields! {
         "Speed over the ground.";
     TIME_S = "with.time_s", "s", 10.0..1000000.0, 60.0..200000.0, 3600.0, 0.0, 10.0, CommonPractice, "",
         "A finish time to aim at.";
+    TARGET_TIME_S = "with.target_time_s", "s", 10.0..1000000.0, 60.0..200000.0, 3600.0, 0.0, 10.0, CommonPractice, "",
+        "A finish time whose chance is wanted.";
     HOLD_S = "with.hold_s", "s", 1.0..200000.0, 60.0..36000.0, 1200.0, 0.0, 60.0, CommonPractice, "",
         "How long a power is to be held.";
     TEST_ERROR_SHARE = "with.test_error_share", "", 0.001..0.2, 0.005..0.06, 0.02, 0.0, 0.001, Published, "four-and-twenty",

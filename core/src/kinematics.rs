@@ -220,7 +220,8 @@ impl Linkage {
         line.x.hypot(line.y)
     }
 
-    fn reach(&self, looks: &[Pose]) -> Result<(), OutOfReach> {
+    /// By how much the links are longer than they must be, or the way to the pedal than the least they fold to, m.
+    fn reach(&self, looks: &[Pose]) -> Result<f64, OutOfReach> {
         let receding = |crank_rad: f64| {
             let [end, along, ..] = self.lower_end(crank_rad);
             (end - self.hip).dot(along)
@@ -240,7 +241,7 @@ impl Linkage {
         } else if least.1 < shortest_m {
             Err(self.missing(least, greatest, shortest_m, true))
         } else {
-            Ok(())
+            Ok((longest_m - greatest.1).min(least.1 - shortest_m))
         }
     }
 
@@ -324,8 +325,8 @@ impl Linkage {
     /// The part of the turn in which the leg does not reach the pedal.
     pub fn turn(self) -> Result<Turn, OutOfReach> {
         let looks: Vec<Pose> = (0..LOOKS).map(|look| self.pose(look as f64 * STEP_RAD)).collect();
-        self.reach(&looks)?;
-        Ok(Turn { looks, linkage: self })
+        let slack_m = self.reach(&looks)?;
+        Ok(Turn { looks, linkage: self, slack_m })
     }
 }
 
@@ -362,12 +363,18 @@ impl Pose {
 pub struct Turn {
     linkage: Linkage,
     looks: Vec<Pose>,
+    slack_m: f64,
 }
 
 impl Turn {
     /// The leg that turns.
     pub const fn linkage(&self) -> &Linkage {
         &self.linkage
+    }
+
+    /// How far the leg is from not reaching the pedal at the farthest, or from not folding up to it at the nearest, m.
+    pub const fn slack_m(&self) -> f64 {
+        self.slack_m
     }
 
     /// The thigh's angle, rad: the greatest is where the hip is tightest.

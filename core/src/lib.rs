@@ -16,7 +16,6 @@ pub mod course;
 pub mod draws;
 pub mod effort;
 pub mod error;
-#[cfg(feature = "all")]
 pub mod fit;
 #[cfg(feature = "all")]
 pub mod information;
@@ -33,7 +32,6 @@ pub mod ride;
 pub mod scenario;
 pub mod solve;
 pub mod sources;
-#[cfg(feature = "all")]
 pub mod statistics;
 pub mod steady_ride;
 #[cfg(feature = "all")]

@@ -49,7 +49,7 @@ impl Clock for SteadyClock {
                 let length_m = together * cut_m;
                 speeds[pieces] = way.ride(&stretch, segment, length_m, speeds[pieces]);
                 if speeds[pieces].is_nan() || speeds[pieces] < STALL_M_S {
-                    return Err(Stall { distance_m: ridden_m });
+                    return Err(Stall { distance_m: ridden_m, push_n: None });
                 }
                 ridden_m += length_m;
                 left -= together;
@@ -92,11 +92,17 @@ impl Way<'_> {
         let cap_m_s = segment.radius_m.map_or(f64::INFINITY, |radius_m| (machine.lateral_m_s2 * radius_m).sqrt());
         let speed_m_s = free_m_s.min(cap_m_s);
         let per_speed = 1.0 / speed_m_s;
-        let before_m_s = self.speed_m_s.unwrap_or(match self.setup.start {
+        let mut before_m_s = self.speed_m_s.unwrap_or(match self.setup.start {
             Start::Speed(start_m_s) => start_m_s,
             Start::Rolling => speed_m_s,
             Start::Standing => 0.0,
         });
+        if before_m_s > cap_m_s {
+            // The rider brakes before the bend: what that takes is longer than the same road at the speed before it.
+            let shed_m_s = before_m_s - cap_m_s;
+            self.time_s += shed_m_s * shed_m_s / (2.0 * machine.braking_m_s2 * before_m_s);
+            before_m_s = cap_m_s;
+        }
         let (steady_u, before_u) = (0.5 * speed_m_s * speed_m_s, 0.5 * before_m_s * before_m_s);
         // Power pushes back more strongly below the steady speed and less above it.
         let pushing = self.road_power_w * per_speed * per_speed * 2.0 * steady_u / (steady_u + before_u);

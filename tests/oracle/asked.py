@@ -128,6 +128,7 @@ def named_rides():
             scenario(course={"distance_m": 180000.0}, position={"fade": {"tired_cda_m2": 0.27, "begins_s": 5400.0, "complete_s": 14400.0}, "cp_factor": 0.97},
                      conditions={"wind_speed_m_s": 3.0}), EVEN),
         "the power for a time": (scenario(conditions=wind), {"kind": "time", "time_s": 1500.0}),
+        "a turn, uphill and in wind": (scenario(course={"turn_radius_m": 5.0, "grade": 0.01}, conditions=wind, bike={"braking_m_s2": 3.0}), at_power(260.0)),
     }
 
 

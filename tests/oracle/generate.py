@@ -5,6 +5,7 @@ from pathlib import Path
 import density
 import even
 import gains
+import leg_reach
 import linkage
 import positions
 import power_fits
@@ -22,7 +23,7 @@ PUBLISHED = HERE.parent / "published"
 def generate(data, tables):
     for folder in (data, tables):
         folder.mkdir(parents=True, exist_ok=True)
-    for oracle in (steady, density, rides, even, gains, linkage, power_fits, positions, runs, worth):
+    for oracle in (steady, density, rides, even, gains, leg_reach, linkage, power_fits, positions, runs, worth):
         oracle.write(data)
     published.write(tables)
 

@@ -5,7 +5,7 @@ end of a fade, and the moment the rider meets the speed that the next corner all
 """
 
 from dataclasses import dataclass
-from math import inf, sqrt
+from math import inf, pi, sqrt
 
 from scipy.integrate import solve_ivp
 
@@ -74,8 +74,14 @@ def legs_of(course):
             length = b["distance_m"] - a["distance_m"]
             yield length, (b["elevation_m"] - a["elevation_m"]) / length, a["bearing_deg"], a.get("radius_m")
     elif course["out_and_back"]:
-        yield course["distance_m"] / 2, course["grade"], course["bearing_deg"], None
-        yield course["distance_m"] / 2, -course["grade"], course["bearing_deg"] + 180, None
+        # A half circle, level, half way round which the road leads to the right.
+        radius = course.get("turn_radius_m")
+        arc = pi * radius if radius else 0.0
+        half = (course["distance_m"] - arc) / 2
+        yield half, course["grade"], course["bearing_deg"], None
+        if radius:
+            yield arc, 0.0, course["bearing_deg"] + 90, radius
+        yield half, -course["grade"], course["bearing_deg"] + 180, None
     else:
         yield course["distance_m"], course["grade"], course["bearing_deg"], None
 

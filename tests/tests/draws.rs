@@ -4,7 +4,7 @@ use std::rc::Rc;
 
 use fasterby_core::draws::{Drawn, monte_carlo};
 use fasterby_core::effort::{Effort, paced};
-use fasterby_core::ride::{Clock, Followed, Stall};
+use fasterby_core::ride::{Clock, Followed};
 use fasterby_core::scenario::Scenario;
 use fasterby_core::steady_ride::SteadyClock;
 use fasterby_tests::answer;
@@ -75,7 +75,12 @@ fn a_clock_that_stalls_says_where() {
     let wall = json!({ "course": { "grade": 0.4, "distance_m": 1000.0 }, "bike": { "launch_force_n": 100.0 } });
     let scenario: Scenario = serde_json::from_value(wall).expect("a scenario");
     let setup = scenario.setup_on(0, Rc::new(scenario.course())).expect("a position");
-    assert_eq!(Followed.time_s(&setup, 200.0), Err(Stall { distance_m: 0.0 }));
+    let stall = Followed.time_s(&setup, 200.0).expect_err("a stall");
+    assert_eq!(stall.distance_m, 0.0);
+    // m g sin θ + Crr m g cos θ + bearings, for 82 kg on 40 %: more than the launch force.
+    let theta = 0.4f64.atan();
+    let push_n = 82.0 * 9.80665 * (theta.sin() + 0.004 * theta.cos()) + 0.091;
+    assert!((stall.push_n.expect("a push") - push_n).abs() < 1e-6, "{stall:?}");
 }
 
 #[test]

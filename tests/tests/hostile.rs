@@ -41,6 +41,7 @@ const TOKENS: &[&str] = &[
 /// Results that may be missing, and say so in the answer's type.
 const MAY_BE_NULL: &[&str] = &[
     "worn",
+    "chance_of_target",
     "ahead_s",
     "reading",
     "allowed_w",
@@ -623,7 +624,7 @@ fn extreme(field: &'static Field) -> impl Strategy<Value = Value> {
 }
 
 /// A value that is there or not.
-fn perhaps(strategy: impl Strategy<Value = Value>) -> impl Strategy<Value = Option<Value>> {
+fn perhaps<T: std::fmt::Debug>(strategy: impl Strategy<Value = T>) -> impl Strategy<Value = Option<T>> {
     proptest::option::weighted(0.4, strategy)
 }
 
@@ -647,6 +648,9 @@ fn extreme_power() -> impl Strategy<Value = Value> {
             && let Some(value) = correlation.get("value").cloned()
         {
             *correlation = value;
+        }
+        if power.get("altitude_response").is_some() {
+            power["altitude_loss"] = json!("published");
         }
         power
     })
@@ -712,7 +716,7 @@ fn extreme_course() -> impl Strategy<Value = Value> {
         prop_oneof![Just(0.1), Just(5.0), Just(400.0), Just(30_000.0)],
         prop_oneof![Just(-0.39), Just(0.0), Just(0.01), Just(0.39)],
         proptest::option::of(prop_oneof![Just(2.0), Just(60.0), Just(100_000.0)]),
-        prop_oneof![Just(-360.0), Just(0.0), Just(90.0)],
+        proptest::option::of(prop_oneof![Just(-360.0), Just(0.0), Just(90.0)]),
     );
     let profile = proptest::collection::vec(stretch, 1..30).prop_map(|stretches| {
         let (mut distance_m, mut elevation_m) = (0.0f64, 500.0f64);
@@ -802,13 +806,19 @@ fn extreme_with(question: &str) -> BoxedStrategy<Value> {
                 json!({ "power_change": power, "cda_change": cda, "effort": effort, "draws": draws })
             })
             .boxed(),
-        "finish-time" => {
-            (extreme_effort(), perhaps(plain(&bounds::FOR_TIME_S)), perhaps(plain(&bounds::SPLIT_EVERY_M)))
-                .prop_map(|(effort, for_time, every)| {
-                    object(vec![("effort", Some(effort)), ("for_time_s", for_time), ("split_every_m", every)])
-                })
-                .boxed()
-        }
+        "finish-time" => (
+            extreme_effort(),
+            perhaps(prop_oneof![
+                plain(&bounds::FOR_TIME_S).prop_map(|time_s| ("for_time_s", time_s)),
+                plain(&bounds::TARGET_TIME_S).prop_map(|time_s| ("target_time_s", time_s)),
+            ]),
+            perhaps(plain(&bounds::SPLIT_EVERY_M)),
+        )
+            .prop_map(|(effort, time, every)| {
+                let (name, time) = time.map_or(("for_time_s", None), |(name, time)| (name, Some(time)));
+                object(vec![("effort", Some(effort)), (name, time), ("split_every_m", every)])
+            })
+            .boxed(),
         "hold-or-fade" => (extreme_effort(), perhaps(prop_oneof![Just(json!(-0.2)), Just(json!(0.2))]), draws())
             .prop_map(|(effort, lower_by, draws)| {
                 object(vec![("effort", Some(effort)), ("lower_by_m2", lower_by), ("draws", Some(draws))])

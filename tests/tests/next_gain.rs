@@ -404,7 +404,7 @@ fn drawn_savings(got: &Value, draws: usize) -> Vec<f64> {
             draw_errors(&unsure, &mut normal, &mut errors);
             with_errors(&unsure, &errors, &mut values);
             let mut drawn = scenario.clone();
-            drawn.set_unsure(&rides, &values);
+            drawn.set_unsure(&scenario, &rides, &values);
             let mut drawn = serde_json::to_value(&drawn).expect("scenarios are JSON");
             exact(&mut drawn);
             let off: Vec<bool> = members.iter().map(|c| random.f64() < number(&c["chance"])).collect();

@@ -122,12 +122,15 @@ fn what_efforts_cannot_tell_is_said() {
     let says = |tests: Tests<'_>, with: Value| -> Vec<String> {
         kinds(&ask(&efforts(tests), &with)).into_iter().map(str::to_owned).collect()
     };
-    let cases: [(Tests<'_>, Value, &str); 8] = [
+    let cases: [(Tests<'_>, Value, &str); 11] = [
         (&[(60.0, 450.0), (300.0, 343.0), (1200.0, 286.0)], json!({ "model": "two-parameter" }), "short"),
         (&TESTS[1..3], json!({}), "two_efforts"),
         (&TESTS[3..4], json!({}), "one_effort"),
         (&[(1200.0, 286.0), (1250.0, 283.0)], json!({}), "one_length"),
         (&[(180.0, 372.0), (300.0, 343.0), (720.0, 260.0), (1200.0, 286.0)], json!({}), "beaten"),
+        (&[(1200.0, 290.0), (1200.0, 270.0), (1200.0, 280.0)], json!({}), "one_length"),
+        (&[(300.0, 300.0), (1200.0, 300.0)], json!({}), "hardly_harder"),
+        (&[(180.0, 305.0), (1200.0, 300.0)], json!({}), "w_prime_implausible"),
         (&TESTS, json!({ "hold_s": 7200 }), "extrapolated"),
         (&TESTS[..4], json!({ "hold_s": 3600, "model": "three-parameter" }), "hour_overstated"),
         (&[(180.0, 372.0), (300.0, 343.0), (500.0, 318.0)], json!({}), "all_short"),
@@ -139,6 +142,23 @@ fn what_efforts_cannot_tell_is_said() {
     let soft = [(180.0, 372.0), (300.0, 343.0), (480.0, 322.0), (720.0, 283.0), (1200.0, 286.0), (2400.0, 279.0)];
     assert!(says(&soft, json!({ "model": "two-parameter" })).iter().any(|one| one == "not_maximal"));
     assert!(says(&TESTS[..4], json!({ "hold_s": 1200, "model": "two-parameter" })).is_empty());
+}
+
+#[test]
+fn efforts_of_two_lengths_are_not_said_to_be_of_one() {
+    let got = ask(&efforts(&[(300.0, 300.0), (1200.0, 300.0)]), &json!({}));
+    assert!(!kinds(&got).contains(&"one_length"), "{:?}", kinds(&got));
+}
+
+#[test]
+fn repeats_of_one_test_all_count() {
+    let repeats = [(1200.0, 290.0), (1200.0, 270.0), (1203.0, 280.0)];
+    let got = ask(&efforts(&repeats), &json!({ "hold_s": 1200 }));
+    assert!(!kinds(&got).contains(&"beaten"), "{:?}", kinds(&got));
+    assert!(got["efforts"].as_array().expect("efforts").iter().all(|effort| effort["used"] == true));
+    // Their mean: what stands in for W′ moves a curve through one length by less than a watt there.
+    let power_w = got["power_w"]["value"].as_f64().expect("a power");
+    assert!((power_w - 280.0).abs() < 1.0, "{power_w}");
 }
 
 #[test]

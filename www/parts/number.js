@@ -76,6 +76,8 @@ export function numberField(options) {
   const digits = () => shown.digits ?? options.digits;
   const valueText = (/** @type {number} */ value, extra = 0) =>
     Number.isFinite(value) ? (kind === "time" ? timeText(value) : numberText(value, { digits: digits() + extra, signed })) : "";
+  /** An end of a range that is smaller than the field's last decimal would read as nought. @param {number} end */
+  const extraFor = (end) => (end === 0 || kind === "time" ? 0 : Math.max(0, 1 - Math.floor(Math.log10(Math.abs(end))) - digits()));
   const withUnit = (/** @type {number} */ value) => `${valueText(value)}${shown.unit ? `\u00a0${shown.unit}` : ""}`;
 
   function writeText() {
@@ -129,7 +131,7 @@ export function numberField(options) {
     if ((min === undefined || value >= min) && (max === undefined || value <= max)) return null;
     const complaint = min === undefined ? words("number.at_most", { label, max: withUnit(/** @type {number} */ (max)) })
       : max === undefined ? words("number.at_least", { label, min: withUnit(min) })
-      : words("number.range", { label, min: valueText(min), max: withUnit(max) });
+      : words("number.range", { label, min: valueText(min, extraFor(min)), max: withUnit(max) });
     return Number.isFinite(shown.value) ? words("number.still", { complaint, value: valueText(shown.value) }) : complaint;
   }
 

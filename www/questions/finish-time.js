@@ -21,7 +21,10 @@ export const question = {
   request(state) {
     const own = state.with[ID];
     const length_m = own.for_time_s === undefined ? courseLengthM(state.scenario.course) : own.for_time_s * ABOUT_M_S;
-    return { scenario: state.scenario, with: { ...own, split_every_m: splitEveryM(length_m, fromDisplay("distance", 1, state.units)) } };
+    // A target is a time to beat: where the time is given it asks nothing.
+    const { target_time_s, ...rest } = own;
+    const target = target_time_s === undefined || rest.for_time_s !== undefined || rest.effort.kind === "time" ? {} : { target_time_s };
+    return { scenario: state.scenario, with: { ...rest, ...target, split_every_m: splitEveryM(length_m, fromDisplay("distance", 1, state.units)) } };
   },
   load: () => import("./finish-time/view.js"),
 };

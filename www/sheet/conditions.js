@@ -19,6 +19,8 @@ const SHELTERED = "sheltered";
 const OTHER = "other";
 const NOT_KNOWN = "not-known";
 const ROADSIDE = "roadside";
+const OF_COURSE = "course";
+const GIVEN = "given";
 
 /** @param {Page} page @returns {Group} */
 export function conditions(page) {
@@ -43,6 +45,8 @@ export function conditions(page) {
     h("option", { value: "sea_level" }, say("pressure.sea_level")),
     h("option", { value: "course" }, say("pressure.course")),
     h("option", { value: NOT_KNOWN }, say("pressure.not_known")));
+  const altitudeFrom = h("select", { onchange: () => store.set(`${AT}altitude_m`, altitudeFrom.value === GIVEN ? filler.fresh("conditions.altitude_m") : undefined) },
+    h("option", { value: OF_COURSE }, say("altitude.course")), h("option", { value: GIVEN }, say("altitude.given")));
   const moisture = h("select", { onchange: () => swap("relative_humidity", "dew_point_c", moisture.value === "dew_point_c") },
     h("option", { value: "relative_humidity" }, say("moisture.relative_humidity")), h("option", { value: "dew_point_c" }, say("moisture.dew_point")));
   const land = h("select", { onchange: () => changeLand(land.value) },
@@ -87,7 +91,8 @@ export function conditions(page) {
     title: say("group.conditions"),
     covers: "conditions model_error_share",
     element: h("div", {},
-      rows.temperature.element, labelled(say("pressure_from"), pressureIs), rows.pressure.element, rows.altitude.element,
+      rows.temperature.element, labelled(say("pressure_from"), pressureIs), rows.pressure.element,
+      labelled(say("altitude_from"), altitudeFrom), rows.altitude.element,
       labelled(say("moisture_as"), moisture), rows.humidity.element, rows.dewPoint.element,
       rows.wind.element, rows.from.element, labelled(say("wind_read"), windIs), labelled(say("land_around"), land), rows.shelter.element, seldom, rows.error.element,
       h("p", { class: "caution" }, say("gusts_caution")),
@@ -96,6 +101,8 @@ export function conditions(page) {
       const now = state.scenario.conditions;
       pressureIs.value = now.pressure_hpa === undefined ? NOT_KNOWN : now.pressure_is;
       rows.pressure.element.hidden = now.pressure_hpa === undefined;
+      altitudeFrom.value = now.altitude_m === undefined ? OF_COURSE : GIVEN;
+      rows.altitude.element.hidden = now.altitude_m === undefined;
       moisture.value = now.dew_point_c === undefined ? "relative_humidity" : "dew_point_c";
       land.value = landOf(now);
       windIs.value = now.wind_is ?? "forecast";

@@ -17,6 +17,7 @@ import { columnWords, pointsText, readPoints } from "./points-text.js";
 const say = book("sheet");
 
 const GIVEN = "given";
+const TURN = "scenario.course.turn_radius_m";
 
 /** @param {Page} page @returns {Group} */
 export function course(page) {
@@ -26,7 +27,11 @@ export function course(page) {
 
   const rows = ["distance_m", "grade", "bearing_deg"].map((key) => numberRow(page, `scenario.course.${key}`, { meaning: key === "grade" ? "ground" : null }));
   const outAndBack = h("input", { type: "checkbox", onchange: () => store.set("scenario.course.out_and_back", outAndBack.checked) });
-  const simple = h("div", {}, ...rows.map((row) => row.element), h("label", { class: "check" }, outAndBack, say("out_and_back")));
+  const turn = numberRow(page, TURN);
+  const turns = h("input", { type: "checkbox", onchange: () => store.set(TURN, turns.checked ? filler.fresh("course.turn_radius_m") : undefined) });
+  const turnPart = h("div", {}, h("label", { class: "check" }, turns, say("turn_part")), turn.element);
+  const simple = h("div", {}, ...rows.map((row) => row.element), h("label", { class: "check" }, outAndBack, say("out_and_back")), turnPart);
+  const windless = h("input", { type: "checkbox", onchange: () => store.set("scenario.course.heading", windless.checked ? "ignore" : undefined) });
 
   const ids = { hint: uniqueId("hint"), wrong: uniqueId("wrong") };
   const hint = h("p", { class: "row-hint", id: ids.hint });
@@ -60,7 +65,8 @@ export function course(page) {
   function usePoints() {
     const read = readPoints(text.value, store.get().units);
     if ("message" in read) return complain(say("course_unchanged", { why: read.message }));
-    const course = { kind: "profile", points: read.points };
+    const { heading } = store.get().scenario.course;
+    const course = { kind: "profile", points: read.points, ...(heading && { heading }) };
     const refused = check({ ...store.get().scenario, course });
     if (refused) return complain(say("course_unchanged", { why: refused }));
     complain("");
@@ -94,12 +100,14 @@ export function course(page) {
     element: h("div", {},
       h("label", { class: "row" }, h("span", { class: "row-label" }, say("course_as")), kind),
       simple, profile,
+      h("label", { class: "check" }, windless, say("wind_ignored")),
       h("label", { class: "row" }, h("span", { class: "row-label" }, say("start")), start), startSpeed.element,
       h("p", { class: "caution" }, say("course_caution")),
     ),
     update(state, error) {
       const { course, start: starts } = state.scenario;
       const isProfile = course.kind === "profile";
+      windless.checked = course.heading === "ignore";
       kind.value = course.kind;
       simple.hidden = isProfile;
       profile.hidden = !isProfile;
@@ -109,7 +117,10 @@ export function course(page) {
       const aboutStart = atSpeed && startSpeed.update(state, error);
       if (!isProfile) {
         outAndBack.checked = course.out_and_back === true;
-        return updateRows(rows, state, error) || aboutStart;
+        turns.checked = course.turn_radius_m !== undefined;
+        turnPart.hidden = !outAndBack.checked;
+        turn.element.hidden = !turns.checked;
+        return updateRows(turns.checked && outAndBack.checked ? [...rows, turn] : rows, state, error) || aboutStart;
       }
       showPoints(state);
       const about = error?.field.startsWith("scenario.course") ?? false;
@@ -119,7 +130,7 @@ export function course(page) {
     row(path) {
       if (path.startsWith("scenario.start")) return startSpeed.element.hidden ? null : startSpeed;
       if (store.get().scenario.course.kind === "profile") return { path, element: text, update: () => false, focus: () => text.focus() };
-      return findRow(rows, path);
+      return findRow([...rows, ...(turn.element.hidden || turnPart.hidden ? [] : [turn])], path);
     },
   };
 }

@@ -5,7 +5,7 @@ import { book } from "../words/index.js";
 import { parse, number, toDisplay, unitOf } from "../units.js";
 
 /** @import { Units } from "../units.js" */
-/** @typedef {{ distance_m: number, elevation_m: number, bearing_deg: number, radius_m?: number }} Point */
+/** @typedef {{ distance_m: number, elevation_m: number, bearing_deg?: number, radius_m?: number }} Point */
 
 const say = book("sheet");
 
@@ -15,6 +15,10 @@ const COLUMNS = /** @type {const} */ ([
   { field: "bearing_deg", kind: "angle", name: "bearing", digits: 1 },
   { field: "radius_m", kind: "length", name: "radius", digits: 1 },
 ]);
+
+/** What stands for a bearing that is not known, where a radius follows it. */
+const LEFT_OUT = "-";
+const DASHES = new Set([LEFT_OUT, "\u2013", "\u2212"]);
 
 /** The columns in words: "distance in km, elevation in m, bearing in degrees, bend radius in m". @param {Units} units */
 export function columnWords(units) {
@@ -26,13 +30,14 @@ export function pointsText(points, units) {
   return points
     .map((point) => COLUMNS.flatMap(({ field, kind, digits }) => {
       const value = point[field];
+      if (value === undefined && field === "bearing_deg" && point.radius_m !== undefined) return [LEFT_OUT];
       return value === undefined ? [] : [number(toDisplay(kind, value, units), { digits, atLeast: 0 }).replace("\u2212", "-")];
     }).join("  "))
     .join("\n");
 }
 
 /**
- * Points from lines of two to four numbers; empty lines and lines that begin with # are passed over. A bearing left out is that of the line before.
+ * Points from lines of two to four numbers; empty lines and lines that begin with # are passed over. A dash stands for a bearing that is left out.
  * @param {string} text @param {Units} units
  * @returns {{ points: Point[] } | { message: string }} a sentence that names the line where it cannot be read
  */
@@ -45,9 +50,10 @@ export function readPoints(text, units) {
     const cells = line.trim().split(/[\s;]+|,\s+/).length > 1 ? line.trim().split(/[\s;]+|,\s+/) : line.trim().split(",");
     if (cells.length < 2 || cells.length > COLUMNS.length) return { message: say("line.count", { line: at, count: cells.length }) };
     /** @type {Record<string, number>} */
-    const point = { bearing_deg: points.at(-1)?.bearing_deg ?? 0 };
+    const point = {};
     for (const [column, cell] of cells.entries()) {
       const { field, kind, name } = COLUMNS[column];
+      if (field === "bearing_deg" && DASHES.has(cell.replace(/,$/, ""))) continue;
       const value = parse(kind, cell.replace(/,$/, ""), units);
       if (value === null) return { message: say(`line.${name}`, { line: at, text: cell.slice(0, 20) }) };
       point[field] = value;

@@ -10,6 +10,7 @@ import { numberRow } from "./number-row.js";
 /** @import { Group } from "./groups.js" */
 
 const say = book("sheet");
+const RESPONSE = "scenario.power.altitude_response";
 
 /** @param {Page} page @returns {Group} */
 export function power(page) {
@@ -23,6 +24,16 @@ export function power(page) {
     optional(say("peak_part"), ["peak_w"]),
     optional(say("long_part"), ["long_ride_loss_share", "long_ride_from_s"], "long_ride_loss_w"),
   ];
+
+  const response = numberRow(page, RESPONSE, { meaning: "power" });
+  const loss = h("input", {
+    type: "checkbox",
+    onchange: () => store.setAll([
+      ["scenario.power.altitude_loss", loss.checked ? "published" : undefined],
+      [RESPONSE, loss.checked ? filler.fresh("power.altitude_response") : undefined],
+    ]),
+  });
+  const shownRows = () => [...always, ...parts.flatMap(({ shown }) => shown()), ...(loss.checked ? [response] : [])];
 
   /** @param {string} label @param {string[]} keys @param {string} [older] what older files give in place of the first key */
   function optional(label, keys, older) {
@@ -47,6 +58,7 @@ export function power(page) {
     element: h("div", {},
       ...always.map((row) => row.element),
       ...parts.flatMap(({ label, box, body }) => [h("label", { class: "check" }, box, label), body]),
+      h("label", { class: "check" }, loss, say("altitude_part")), h("p", { class: "row-hint" }, say("altitude_hint")), response.element,
       h("p", { class: "caution" }, say("tests_caution")),
     ),
     update(state, error) {
@@ -56,8 +68,10 @@ export function power(page) {
         body.hidden = !box.checked;
         for (const row of rows) row.element.hidden = !there.includes(row);
       }
-      return updateRows([...always, ...parts.flatMap(({ shown }) => shown())], state, error);
+      loss.checked = state.scenario.power.altitude_loss === "published";
+      response.element.hidden = !loss.checked;
+      return updateRows(shownRows(), state, error);
     },
-    row: (path) => findRow([...always, ...parts.flatMap(({ shown }) => shown())], path),
+    row: (path) => findRow(shownRows(), path),
   };
 }

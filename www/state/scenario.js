@@ -85,7 +85,7 @@ const RIDER = ["total_mass_kg"];
 const BIKE = ["rolling_coefficient", "drivetrain_efficiency", "rotating_mass_kg", "bearing_drag_n", "bearing_drag_n_s_per_m", "launch_force_n", "lateral_m_s2", "braking_m_s2"];
 const POSITION = ["cda_m2", "cp_factor", "w_prime_factor"];
 const POWER = ["cp_w", "w_prime_j", "long_ride_from_s"];
-const CONDITIONS = ["temperature_c", "altitude_m", "relative_humidity", "wind_speed_m_s", "wind_from_deg", "wind_height_m", "rider_height_m", "roughness_length_m"];
+const CONDITIONS = ["temperature_c", "relative_humidity", "wind_speed_m_s", "wind_from_deg", "wind_height_m", "rider_height_m", "roughness_length_m"];
 /** The version of the scenario that the page writes. */
 export const VERSION = 3;
 /** The events of a document that names none, as the core has them: 10, 25, 50 and 100 miles. */

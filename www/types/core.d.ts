@@ -456,7 +456,17 @@ long_ride_from_s: Quantity,
 /**
  * How the errors of critical power and W′ go together: a fit that puts one too high puts the other too low.
  */
-cp_w_prime_correlation: number, };
+cp_w_prime_correlation: number, 
+/**
+ * Whether these watts were tested lower down than the course, and how they are lowered for it.
+ */
+altitude_loss: AltitudeLoss, 
+/**
+ * How strongly this rider loses power with altitude, as a share of the published mean; the typical if left out.
+ */
+altitude_response?: Quantity, };
+
+export type AltitudeLoss = "none" | "published";
 
 export type Effort = { 
 /**
@@ -492,6 +502,8 @@ distance_m: number, };
 
 export type CourseKind = "simple" | "profile";
 
+export type HeadingForm = "ignore";
+
 export type Course = { 
 /**
  * Which kind.
@@ -514,6 +526,15 @@ bearing_deg?: Quantity,
  */
 out_and_back?: boolean, 
 /**
+ * Radius of the half circle in which an out-and-back course turns, m; of a simple course. Left out, the rider turns at full
+ * speed, which nobody does.
+ */
+turn_radius_m?: Quantity, 
+/**
+ * Whether the wind's direction is left out, so that the ride is in calm air.
+ */
+heading?: HeadingForm, 
+/**
  * Points of a profile, by ascending distance.
  */
 points: Array<Point>, };
@@ -528,9 +549,9 @@ distance_m: number,
  */
 elevation_m: number, 
 /**
- * The way the road leads from here on, degrees.
+ * The way the road leads from here on, degrees; left out, as at the point before. Without any, the wind is left out.
  */
-bearing_deg: number, 
+bearing_deg?: number, 
 /**
  * Radius of the bend from here to the next point, m.
  */
@@ -552,9 +573,9 @@ pressure_hpa?: Quantity,
  */
 pressure_is: PressureIs, 
 /**
- * Of the course, m.
+ * Of the course, m; left out, the mean elevation of its points, or 0 for a simple course.
  */
-altitude_m: Quantity, 
+altitude_m?: Quantity, 
 /**
  * 0 to 1.
  */
@@ -1033,6 +1054,10 @@ effort: EffortForm,
  */
 for_time_s?: number, 
 /**
+ * A finish time whose chance is wanted, s; for an even effort or a given power over the course.
+ */
+target_time_s?: number, 
+/**
  * Distance between splits, m.
  */
 split_every_m?: number, };
@@ -1042,6 +1067,11 @@ export type FinishTimeAnswer = {
  * Finish time with all its doubt: the inputs' and the model's own.
  */
 time_s: Figure, 
+/**
+ * The chance that the finish time is at most the target, 0 to 1: of a normal distribution with that time's value and spread.
+ * `null` without a target.
+ */
+chance_of_target: number | null, 
 /**
  * The inputs' share of that doubt, one standard deviation, s.
  */
@@ -2427,7 +2457,12 @@ shoulder: PlanePoint,
 /**
  * The arm pads.
  */
-pads: PlanePoint, };
+pads: PlanePoint, 
+/**
+ * The share of the combinations of what is not known exactly with which the leg reaches the pedal all the way round. Every ±
+ * is of those: the saddle was set to this leg.
+ */
+reach_share: number, };
 
 export type SetUpDifference = { 
 /**

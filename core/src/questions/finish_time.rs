@@ -14,7 +14,9 @@ use crate::error::{Error, Kind, Warning, decimal};
 use crate::power_duration::Recovery;
 use crate::quantity::{Column, Figure};
 use crate::ride::{self, Clock, Followed, Ride, Setup, ride, time_s};
+use crate::scenario::{CourseKind, Scenario};
 use crate::solve::{spaced, spaced_log};
+use crate::statistics::normal_share;
 
 /// What the question takes.
 #[derive(Clone, Copy, Debug, Default, Deserialize)]
@@ -26,6 +28,9 @@ pub struct With {
     /// Instead of the course's length: how far in this time, s, on a course of this kind?
     #[cfg_attr(feature = "types", ts(optional))]
     pub for_time_s: Option<f64>,
+    /// A finish time whose chance is wanted, s; for an even effort or a given power over the course.
+    #[cfg_attr(feature = "types", ts(optional))]
+    pub target_time_s: Option<f64>,
     /// Distance between splits, m.
     #[cfg_attr(feature = "types", ts(optional))]
     pub split_every_m: Option<f64>,
@@ -85,6 +90,9 @@ pub struct EnergyByCause {
 pub struct Answer {
     /// Finish time with all its doubt: the inputs' and the model's own.
     pub time_s: Figure,
+    /// The chance that the finish time is at most the target, 0 to 1: of a normal distribution with that time's value and spread.
+    /// `null` without a target.
+    pub chance_of_target: Option<f64>,
     /// The inputs' share of that doubt, one standard deviation, s.
     pub input_sd_s: f64,
     /// The model's own share, one standard deviation, s.
@@ -158,6 +166,13 @@ const ALONG_POINTS: usize = 121;
 const DISTANCE_POINTS: (usize, usize) = (41, 13);
 const MANY_SEGMENTS: usize = 60;
 const MOST_SPLITS: f64 = 200.0;
+/// A yaw table that ends too early is worth a word from this share of the time on: less is the first metres or a lull.
+const BEYOND_TABLE_SHARE: f64 = 0.02;
+/// From here on a power curve without a long-ride loss says too much, s.
+const OVERSTATED_FROM_S: f64 = 3000.0;
+/// From here on a power curve is a guess, s: three times as long as the published powers that its long-ride loss rests on
+/// (four-and-twenty).
+const FAR_FROM_S: f64 = 3.0 * 3600.0;
 /// The distances of the curve, m: from a short hill climb to a day's ride.
 const CURVE_M: (f64, f64) = (2_000.0, 400_000.0);
 
@@ -169,6 +184,7 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
     let Request { scenario, with, mut warnings } = request;
     let effort = with.effort.check()?;
     let fixed_s = fixed_time(&with)?;
+    let target_s = target_time(&with)?;
     let riding = scenario.riding_position;
     let own: Vec<_> = with.effort.power_w.iter().map(|&q| ("with.effort.power_w", q, &bounds::POWER_W)).collect();
     let inquiry = Inquiry::new(&scenario, &[riding], &own);
@@ -198,6 +214,7 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
     };
     let sustainable_w = setup.power.sustainable_w(finish_s);
     doubts(&setup, effort, &along, power_w, sustainable_w, &mut warnings);
+    turn_doubt(&scenario, &setup, power_w, &mut warnings);
 
     let model_error_share = scenario.model_error_share.value;
     let (by_time, by_power, by_distance) =
@@ -212,6 +229,7 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
     let curve = curve(&setup);
     Ok(Answer {
         time_s: time_figure,
+        chance_of_target: target_s.map(|target_s| chance(target_s - finish_s, time_figure.sd)),
         input_sd_s: by_time.sd,
         model_sd_s,
         input_sd_m: by_distance.sd,
@@ -292,6 +310,21 @@ fn fixed_time(with: &With) -> Result<Option<f64>, Error> {
     Ok(Some(fixed_s))
 }
 
+fn target_time(with: &With) -> Result<Option<f64>, Error> {
+    let Some(target_s) = with.target_time_s else { return Ok(None) };
+    check_number(&bounds::TARGET_TIME_S, "with.target_time_s", target_s)?;
+    if with.for_time_s.is_some() || with.effort.time_s.is_some() {
+        let message = "with.target_time_s asks for the chance of a finish time, which is given here.";
+        return Err(Error::new(Kind::Conflict, "with.target_time_s", message));
+    }
+    Ok(Some(target_s))
+}
+
+/// The chance of a normal distribution about 0 to lie below a value.
+fn chance(below: f64, sd: f64) -> f64 {
+    if sd > 0.0 { normal_share(below / sd) } else { f64::from(u8::from(below >= 0.0)) }
+}
+
 /// The power, time and distance of an effort: over the course, or in a fixed time.
 fn solve(clock: &dyn Clock, setup: &Setup, effort: Effort, fixed_s: Option<f64>) -> Result<(Paced, f64), Error> {
     let Some(time_s) = fixed_s else {
@@ -363,7 +396,8 @@ pub(super) fn aero_share(energy: &ride::Energy) -> f64 {
 
 fn still_time(setup: &Setup, power_w: f64) -> Option<f64> {
     let calm = crate::air::Wind::default();
-    if setup.wind == calm {
+    let blown = setup.course.segments.iter().any(|segment| segment.heading.is_some());
+    if setup.wind == calm || !blown {
         return None;
     }
     time_s(&Setup { wind: calm, ..setup.clone() }, power_w).ok()
@@ -376,23 +410,56 @@ fn doubts(setup: &Setup, effort: Effort, ride: &Ride, power_w: f64, sustainable_
         let message = beyond_curve(power_w, sustainable_w);
         warn("with.effort", "beyond_curve", message);
     }
-    if matches!(effort, Effort::Even) && ride.time_s > 3000.0 && setup.power.long_ride.is_none() {
-        let message =
-            "Without a long-ride loss the power curve overstates what can be held for an hour, by 5 % or more.";
-        warn("scenario.power.long_ride_loss_w", "hour_overstated", message.into());
-    }
     if matches!(effort, Effort::Even) && ride.time_s < 120.0 && setup.power.peak_w.is_none() {
         let message = "Below two minutes the power curve needs a peak power.";
         warn("scenario.power.peak_w", "short_overstated", message.into());
     }
     if let Some(last_deg) = setup.position.shape.last_yaw_deg()
-        && ride.largest_yaw.to_degrees() > last_deg
+        && ride.beyond_table_share > BEYOND_TABLE_SHARE
     {
         let message =
             format!("The apparent wind comes from beyond {}°, the last row of your yaw table.", decimal(last_deg));
         warn("scenario.positions", "beyond_table", message);
     }
+    long_doubts(setup, effort, ride.time_s, warnings);
     climb_doubt(&setup.course, warnings);
+}
+
+/// What is said of a ride at the power curve's watts that is longer than the curve knows.
+pub(super) fn long_doubts(setup: &Setup, effort: Effort, time_s: f64, warnings: &mut Vec<Warning>) {
+    if matches!(effort, Effort::Power(_)) {
+        return;
+    }
+    if time_s > OVERSTATED_FROM_S && setup.power.long_ride.is_none() {
+        let message =
+            "Without a long-ride loss the power curve overstates what can be held for an hour, by 5 % or more.";
+        warnings.push(Warning::new("scenario.power.long_ride_loss_w", "hour_overstated", message));
+    }
+    if time_s > FAR_FROM_S {
+        let message = format!(
+            "A ride of {} hours is far beyond what a power curve rests on: the published powers behind it end at one hour. What can be held for so long is a guess, and food, sleep and weather decide.",
+            decimal((time_s / 3600.0).round())
+        );
+        warnings.push(Warning::new("scenario.power", "far_beyond", message));
+    }
+}
+
+/// What a turn would cost where an out-and-back course has none.
+fn turn_doubt(scenario: &Scenario, setup: &Setup, power_w: f64, warnings: &mut Vec<Warning>) {
+    let course = &scenario.course;
+    if course.kind != CourseKind::Simple || course.out_and_back != Some(true) || course.turn_radius_m.is_some() {
+        return;
+    }
+    let radius_m = bounds::TURN_RADIUS_M.default;
+    let turning = Setup { course: Rc::new(setup.course.as_ref().clone().turning(radius_m)), ..setup.clone() };
+    if let (Ok(straight_s), Ok(turned_s)) = (time_s(setup, power_w), time_s(&turning, power_w)) {
+        let message = format!(
+            "Turning round is not counted. Braking, a half circle of {} m radius and getting back to speed would take about {} s; give the turn a radius to count it.",
+            decimal(radius_m),
+            decimal((turned_s - straight_s).round())
+        );
+        warnings.push(Warning::new("scenario.course.turn_radius_m", "turn_not_counted", message));
+    }
 }
 
 /// What is said of a power above the curve's.

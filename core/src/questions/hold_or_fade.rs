@@ -2,7 +2,7 @@
 
 use serde::{Deserialize, Serialize};
 
-use super::finish_time::{beyond_curve, own_effort};
+use super::finish_time::{beyond_curve, long_doubts, own_effort};
 use super::request::{EffortForm, Request, check_number, no_effort};
 use super::sureness::{Case, Contribution, Inquiry, figure, with_model_error};
 use crate::bounds;
@@ -359,5 +359,6 @@ fn with_doubts(mut warnings: Vec<Warning>, low: &Setup, effort: Effort, ride: Pa
         let message = beyond_curve(ride.power_w, sustainable_w);
         warn("with.effort.power_w", "beyond_curve", message);
     }
+    long_doubts(low, effort, ride.time_s, &mut warnings);
     warnings
 }

@@ -1,5 +1,7 @@
 //! What does this fit do to my hip? Two set-ups of one rider, side by side.
 
+mod reach;
+
 use std::f64::consts::TAU;
 
 use serde::{Deserialize, Serialize};
@@ -13,6 +15,7 @@ use crate::kinematics::{Ankle, Leg, Linkage, Moment, OutOfReach, Seat, Turn, Vec
 use crate::quantity::{Column, Figure, Known, Quantity};
 use crate::scenario::{Input, check_quantity};
 use crate::solve::{root_bracketed, spaced};
+use reach::{Moving, Reaching, given_reach};
 
 /// How the ankle is taken to move. The two read some ten degrees apart: compare within one.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Deserialize)]
@@ -187,6 +190,9 @@ pub struct SetUpAnswer {
     pub shoulder: PlanePoint,
     /// The arm pads.
     pub pads: PlanePoint,
+    /// The share of the combinations of what is not known exactly with which the leg reaches the pedal all the way round. Every ±
+    /// is of those: the saddle was set to this leg.
+    pub reach_share: f64,
 }
 
 /// The second set-up less the first.
@@ -389,6 +395,8 @@ const SMALL_SADDLE_M: f64 = 0.01;
 const SMALL_SEAT_ANGLE_DEG: f64 = 1.0;
 /// How much lower the pads are in [`Answer::give_back`], m.
 pub const SMALL_DROP_M: f64 = 0.01;
+/// From this share of combinations that reach on, the rest is not worth a word.
+const SURELY_REACHES: f64 = 0.98;
 /// A knee straighter than this makes the rates change with every millimetre, degrees.
 const NEARLY_STRAIGHT_DEG: f64 = 170.0;
 const CURVE_POINTS: usize = 361;
@@ -505,6 +513,14 @@ impl Rider {
         self.linkage().turn().map_err(|missing| Unfit::Leg(Box::new((*self, missing))))
     }
 
+    fn outputs(&self) -> Result<[f64; OUTPUTS], Unfit> {
+        let turn = self.turn()?;
+        let (knee, rate) = (turn.knee_angle(), turn.thigh_rate());
+        let [rising, falling] = [rate.greatest.1, rate.least.1].map(|rate| rate * self.cadence_rad_s);
+        let hip = self.torso_rad - turn.thigh_angle().greatest.1;
+        Ok([hip, knee.greatest.1, knee.least.1, self.torso_rad, rising, falling].map(f64::to_degrees))
+    }
+
     fn tightest_hip_rad(&self) -> Option<f64> {
         self.turn().ok().map(|turn| self.torso_rad - turn.thigh_angle().greatest.1)
     }
@@ -592,13 +608,8 @@ type Outputs = [f64; 2 * OUTPUTS];
 fn outputs(making: &Making<'_>, values: &[f64; NUMBERS]) -> Result<Outputs, (usize, Unfit)> {
     let mut outputs = [0.0; 2 * OUTPUTS];
     for (side, rider) in making.riders(values)?.iter().enumerate() {
-        let turn = rider.turn().map_err(|unfit| (side, unfit))?;
-        let (knee, rate) = (turn.knee_angle(), turn.thigh_rate());
-        let angles = [rider.torso_rad - turn.thigh_angle().greatest.1, knee.greatest.1, knee.least.1, rider.torso_rad];
-        let speeds = [rate.greatest.1 * rider.cadence_rad_s, rate.least.1 * rider.cadence_rad_s];
-        for (output, radians) in outputs[side * OUTPUTS..].iter_mut().zip(angles.into_iter().chain(speeds)) {
-            *output = radians.to_degrees();
-        }
+        let own = rider.outputs().map_err(|unfit| (side, unfit))?;
+        outputs[side * OUTPUTS..][..OUTPUTS].copy_from_slice(&own);
     }
     Ok(outputs)
 }
@@ -615,7 +626,9 @@ fn fastest(base: &Outputs, side: usize) -> impl Fn(&Outputs) -> f64 {
 /// # Errors
 /// Names the field that is wrong, or says where in the turn the leg does not reach the pedal.
 pub fn answer(request: Request<With>) -> Result<Answer, Error> {
-    let Request { with, mut warnings, .. } = request;
+    let Request { with, .. } = request;
+    // What is doubtful about a scenario has nothing to do with a leg.
+    let mut warnings = Vec::new();
     let numbers = numbers(&with)?;
     for Number { path, field, quantity, .. } in numbers.iter().filter(|number| number.guess.is_none()) {
         check_quantity(field, path, quantity)?;
@@ -624,15 +637,29 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
     let making = Making { model: with.model, numbers: &numbers };
     let values: [f64; NUMBERS] = std::array::from_fn(|i| numbers[i].quantity.value);
 
-    let (inputs, spread) = spread(&making, &values).map_err(unfit)?;
+    let (inputs, places, spread) = spread(&making, &values).map_err(unfit)?;
+    let unsure: Vec<Unsure> = inputs.iter().map(|input| input.unsure).collect();
+    let moving = Moving { making: &making, values: &values, places: &places, unsure: &unsure };
+    let reaching = [Reaching::new(&moving, 0), Reaching::new(&moving, 1)];
+    let both = Reaching::rarer(reaching[0].as_ref(), reaching[1].as_ref());
     let [first, second] = making.riders(&values).map_err(unfit)?;
     let (first_turn, second_turn) = (reached(0, &first)?, reached(1, &second)?);
-    let sides = [side(0, &first, &first_turn, &spread), side(1, &second, &second_turn, &spread)];
+    let sides = [
+        side(0, &first, &first_turn, &spread, reaching[0].as_ref()),
+        side(1, &second, &second_turn, &spread, reaching[1].as_ref()),
+    ];
     for (name, side) in ["a", "b"].into_iter().zip(&sides) {
         if side.straightest_knee_deg.value > NEARLY_STRAIGHT_DEG {
             let message =
                 "The leg is nearly straight there: a few millimetres of saddle move all of this a great deal.";
             warnings.push(Warning::new(format!("with.{name}.saddle_height_m"), "nearly_straight", message));
+        }
+        if side.reach_share < SURELY_REACHES {
+            let message = format!(
+                "With {} of 100 combinations of these lengths the leg would not reach the pedal. Every ± is of the others, since the saddle was set to this leg; measured lengths would narrow it.",
+                decimal((100.0 * (1.0 - side.reach_share)).round())
+            );
+            warnings.push(Warning::new(format!("with.{name}.saddle_height_m"), "may_not_reach", message));
         }
     }
     let crank_deg = spaced(0.0, 360.0, CURVE_POINTS);
@@ -644,36 +671,52 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
     let (first_curves, second_curves) = (curves(&first, &first_turn), curves(&second, &second_turn));
     let hip_rad = first.torso_rad - first_turn.thigh_angle().greatest.1;
     let hip_difference = |o: &Outputs| o[OUTPUTS] - o[0];
+    let apart = |output: &dyn Fn(&Outputs) -> f64| given_reach(both, figure(&spread, output), output);
+    let surer = scaled(
+        contributions(&inputs, &spread, hip_difference),
+        figure(&spread, hip_difference),
+        apart(&hip_difference),
+    );
     let [a, b] = sides;
+    let second_hip = |o: &Outputs| o[OUTPUTS];
+    let surer_hip =
+        scaled(contributions(&inputs, &spread, second_hip), figure(&spread, second_hip), b.tightest_hip_deg);
     Ok(Answer {
         a,
         b,
         difference: SetUpDifference {
-            tightest_hip_deg: figure(&spread, hip_difference),
-            straightest_knee_deg: figure(&spread, |o| o[OUTPUTS + 1] - o[1]),
-            most_bent_knee_deg: figure(&spread, |o| o[OUTPUTS + 2] - o[2]),
-            torso_deg: figure(&spread, |o| o[OUTPUTS + 3] - o[3]),
+            tightest_hip_deg: apart(&hip_difference),
+            straightest_knee_deg: apart(&|o| o[OUTPUTS + 1] - o[1]),
+            most_bent_knee_deg: apart(&|o| o[OUTPUTS + 2] - o[2]),
+            torso_deg: apart(&|o| o[OUTPUTS + 3] - o[3]),
             fastest_thigh_deg_s: {
                 let (of_first, of_second) = (fastest(&spread.base, 0), fastest(&spread.base, 1));
-                figure(&spread, |o| of_second(o) - of_first(o))
+                apart(&|o| of_second(o) - of_first(o))
             },
         },
         changes: changes(&first, &spread.base),
         give_back: first.changed(SetUpPart::Pads, SMALL_DROP_M).map_or(NO_WAYS, |lower| ways(&lower, hip_rad)),
         level: ways(&second, hip_rad),
         lengths: lengths(&making, &values),
-        surer: contributions(&inputs, &spread, hip_difference),
-        surer_hip: contributions(&inputs, &spread, |o| o[OUTPUTS]),
+        surer,
+        surer_hip,
         warnings,
         columns: Columns::new(crank_deg, &first_curves, &second_curves),
     })
 }
 
-/// Outputs at the values, and how every unsure input moves them.
+/// Contributions to a spread as those to the same output given that the leg reaches.
+fn scaled(contributions: Vec<Contribution>, spread: Figure, given: Figure) -> Vec<Contribution> {
+    let scale = if spread.sd > 0.0 { given.sd / spread.sd } else { 1.0 };
+    let one = |one: Contribution| Contribution { moves: scale * one.moves, left: scale * one.left, ..one };
+    contributions.into_iter().map(one).collect()
+}
+
+/// Outputs at the values, and how every unsure input, by its place among them, moves them.
 fn spread(
     making: &Making<'_>,
     values: &[f64; NUMBERS],
-) -> Result<(Vec<Input>, Spread<{ 2 * OUTPUTS }>), (usize, Unfit)> {
+) -> Result<(Vec<Input>, Vec<usize>, Spread<{ 2 * OUTPUTS }>), (usize, Unfit)> {
     let idle = |i: usize| match making.model {
         AnkleModel::Frozen => i == 8 || i == 9,
         AnkleModel::Ankling => i == 7,
@@ -696,15 +739,22 @@ fn spread(
         }
         outputs(making, &all)
     })?;
-    Ok((inputs, spread))
+    Ok((inputs, moving, spread))
 }
 
 fn reached(side: usize, rider: &Rider) -> Result<Turn, Error> {
     rider.turn().map_err(|reason| unfit((side, reason)))
 }
 
-fn side(side: usize, rider: &Rider, turn: &Turn, spread: &Spread<{ 2 * OUTPUTS }>) -> SetUpAnswer {
-    let of = |output: usize| figure(spread, |o| o[side * OUTPUTS + output]);
+fn side(
+    side: usize,
+    rider: &Rider,
+    turn: &Turn,
+    spread: &Spread<{ 2 * OUTPUTS }>,
+    reaching: Option<&Reaching>,
+) -> SetUpAnswer {
+    let given = |output: &dyn Fn(&Outputs) -> f64| given_reach(reaching, figure(spread, output), output);
+    let of = |output: usize| given(&|o| o[side * OUTPUTS + output]);
     let per_s = |rate: f64| (rate * rider.cadence_rad_s).to_degrees();
     let per_s2 = |rate: f64| (rate * rider.cadence_rad_s * rider.cadence_rad_s).to_degrees();
     let (thigh, knee) = (turn.thigh_angle(), turn.knee_angle());
@@ -722,7 +772,7 @@ fn side(side: usize, rider: &Rider, turn: &Turn, spread: &Spread<{ 2 * OUTPUTS }
         most_bent_knee_deg: of(2),
         most_bent_at_deg: knee.least.0.to_degrees(),
         torso_deg: of(3),
-        fastest_thigh_deg_s: figure(spread, fastest(&spread.base, side)),
+        fastest_thigh_deg_s: given(&fastest(&spread.base, side)),
         fastest_at_deg: fastest_at.to_degrees(),
         rising_deg_s: per_s(rate.greatest.1),
         rising_at_deg: rate.greatest.0.to_degrees(),
@@ -736,6 +786,7 @@ fn side(side: usize, rider: &Rider, turn: &Turn, spread: &Spread<{ 2 * OUTPUTS }
         saddle: (saddle_share * hip).into(),
         shoulder: shoulder.into(),
         pads: (shoulder - Vector { x: 0.0, y: rider.body.upper_arm_m }).into(),
+        reach_share: reaching.map_or(1.0, Reaching::share),
     }
 }
 

@@ -316,6 +316,7 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
             efforts: &efforts,
             position,
             events: &events,
+            apart: spans(&tests.used),
         },
     );
     let positions = positions::curves(&scenario, &groups, position, with.test_error_share);
@@ -365,9 +366,12 @@ fn by_position(scenario: &Scenario, test_error_share: f64) -> Vec<Tests> {
     groups
 }
 
-/// Whether an effort that was no shorter was surely harder: by two standard deviations of their difference.
+/// Whether an effort that was longer was surely harder: by two standard deviations of their difference. Efforts of about the
+/// same length are repeats of one test; leaving out the worse of them would raise the curve.
 fn beats(other: &Effort, effort: &Effort) -> bool {
-    other.duration_s >= effort.duration_s && other.power_w - effort.power_w > 2.0 * other.sd_w.hypot(effort.sd_w)
+    const LONGER: f64 = 1.1;
+    other.duration_s >= LONGER * effort.duration_s
+        && other.power_w - effort.power_w > 2.0 * other.sd_w.hypot(effort.sd_w)
 }
 
 fn most_tested(groups: &[Tests], riding: usize) -> usize {

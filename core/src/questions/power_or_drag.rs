@@ -2,7 +2,7 @@
 
 use serde::{Deserialize, Serialize};
 
-use super::finish_time::{aero_share, beyond_curve, own_effort};
+use super::finish_time::{aero_share, beyond_curve, long_doubts, own_effort};
 use super::request::{EffortForm, Request, check_number, no_effort};
 use super::sureness::{Case, Contribution, Inquiry, figure, with_model_error};
 use crate::bounds;
@@ -404,5 +404,6 @@ fn with_doubts(mut warnings: Vec<Warning>, setup: &Setup, effort: Effort, base: 
         let message = beyond_curve(base.power_w, sustainable_w);
         warnings.push(Warning::new("with.effort.power_w", "beyond_curve", message));
     }
+    long_doubts(setup, effort, base.time_s, &mut warnings);
     warnings
 }

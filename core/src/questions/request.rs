@@ -9,6 +9,7 @@ use crate::bounds::{self, Field};
 use crate::effort::{Effort, NoEffort};
 use crate::error::{Error, Kind, Warning, decimal};
 use crate::quantity::Quantity;
+use crate::ride::Stall;
 use crate::scenario::{OLDEST, Scenario, VERSION, check_quantity, version_error};
 
 /// A checked request: the scenario, its warnings, and what the question asks with.
@@ -170,6 +171,14 @@ pub fn check_number(field: &Field, path: &str, value: f64) -> Result<(), Error> 
 /// An effort without an answer, as an error.
 pub fn no_effort(reason: NoEffort) -> Error {
     match reason {
+        NoEffort::Stalls(Stall { push_n: Some(push_n), distance_m }) => Error::impossible(
+            "scenario.bike.launch_force_n",
+            format!(
+                "The rider comes to a stop after {} m: the road there takes a push of {} N, more than the greatest push of this rider and gear.",
+                decimal(distance_m.round()),
+                decimal(push_n.round())
+            ),
+        ),
         NoEffort::Stalls(stall) => Error::impossible(
             "scenario.course",
             format!(

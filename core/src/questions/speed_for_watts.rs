@@ -10,6 +10,7 @@ use crate::error::{Error, Kind, Warning, decimal};
 use crate::quantity::{Column, Figure, Quantity};
 use crate::resistance::{Stretch, elasticity, slope};
 use crate::ride::{Clock, Setup};
+use crate::scenario::NO_BEARINGS;
 use crate::solve::{spaced, within};
 
 /// What the question takes: a power or a speed, and the road at this spot.
@@ -152,7 +153,7 @@ enum Asked {
 #[derive(Clone, Copy)]
 struct Spot {
     grade: f64,
-    heading: Heading,
+    heading: Option<Heading>,
 }
 
 impl Spot {
@@ -160,8 +161,12 @@ impl Spot {
         Stretch::new(&setup.machine, &setup.position.shape, density_kg_m3, wind, slope(self.grade))
     }
 
+    fn wind(&self, setup: &Setup) -> RoadWind {
+        self.heading.map_or(RoadWind::default(), |heading| setup.wind.along(heading))
+    }
+
     fn today<'a>(&self, setup: &'a Setup) -> Stretch<'a> {
-        self.stretch(setup, setup.density_kg_m3, setup.wind.along(self.heading))
+        self.stretch(setup, setup.density_kg_m3, self.wind(setup))
     }
 }
 
@@ -174,6 +179,10 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
     let (asked, path, quantity, field) = asked(&with)?;
     let riding = scenario.riding_position;
     let spot = spot(&with, &scenario.course())?;
+    if spot.heading.is_some() {
+        // Here the direction is known, whatever the course leaves out.
+        warnings.retain(|warning| warning.kind != NO_BEARINGS);
+    }
     let inquiry = Inquiry::new(&scenario, &[riding], &[(path, quantity, field)]);
 
     let outputs = |case: &Case<'_>, _: &dyn Clock| -> Result<[f64; 3], Error> {
@@ -194,7 +203,7 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
     let [speed_m_s, power_w, _] = spread.base;
 
     let setup = inquiry.base(|case| case.setup(riding))?;
-    let wind = setup.wind.along(spot.heading);
+    let wind = spot.wind(&setup);
     let stretch = spot.today(&setup);
     let cda_m2 = setup.position.cda_at_m2(0.0);
     let forces = stretch.forces(speed_m_s, cda_m2);
@@ -273,9 +282,9 @@ fn spot(with: &With, course: &crate::course::Course) -> Result<Spot, Error> {
     let heading = match with.bearing_deg {
         Some(bearing_deg) => {
             check_number(&bounds::BEARING_DEG, "with.bearing_deg", bearing_deg)?;
-            Heading::new(bearing_deg)
+            Some(Heading::new(bearing_deg))
         }
-        None => first.map_or(Heading::new(0.0), |segment| segment.heading),
+        None => first.and_then(|segment| segment.heading),
     };
     Ok(Spot { grade, heading })
 }

@@ -15,7 +15,9 @@ pub(super) struct Log<'a> {
     energy: Energy,
     balance_j: f64,
     least_j: f64,
-    largest_yaw: f64,
+    /// The last row of the yaw table, radians.
+    last_yaw: Option<f64>,
+    beyond_table_s: f64,
     start_u: Option<f64>,
 }
 
@@ -31,7 +33,8 @@ impl<'a> Log<'a> {
             energy: Energy::default(),
             balance_j: w_prime_j,
             least_j: w_prime_j,
-            largest_yaw: 0.0,
+            last_yaw: setup.position.shape.last_yaw_deg().map(f64::to_radians),
+            beyond_table_s: 0.0,
             start_u: None,
         }
     }
@@ -51,7 +54,7 @@ impl<'a> Log<'a> {
             samples: self.samples,
             w_prime_left_j: self.balance_j,
             w_prime_least_j: self.least_j,
-            largest_yaw: self.largest_yaw,
+            beyond_table_share: self.beyond_table_s / end.time_s,
         }
     }
 }
@@ -71,8 +74,8 @@ impl Track for Log<'_> {
             self.energy.bearings_j += length_m * forces.bearings_n;
             road_j += length_m * node.propulsion_n;
             resisted_j += length_m * forces.total_n();
-            if node.speed_m_s > 3.0 {
-                self.largest_yaw = self.largest_yaw.max(stretch.yaw(node.speed_m_s));
+            if self.last_yaw.is_some_and(|last_yaw| stretch.yaw(node.speed_m_s) > last_yaw) && node.speed_m_s > 0.0 {
+                self.beyond_table_s += length_m / node.speed_m_s;
             }
         }
         let kinetic_j = self.setup.machine.effective_mass_kg() * (to.u - from.u);

@@ -9,7 +9,7 @@ mod log;
 
 use std::rc::Rc;
 
-use crate::air::Wind;
+use crate::air::{RoadWind, Wind};
 use crate::course::{Course, Segment};
 use crate::position::Position;
 use crate::power_duration::{PowerDuration, Recovery};
@@ -51,7 +51,7 @@ pub struct Setup {
 impl Setup {
     /// A stretch of the course.
     pub fn stretch(&self, segment: &Segment) -> Stretch<'_> {
-        let wind = self.wind.along(segment.heading);
+        let wind = segment.heading.map_or(RoadWind::default(), |heading| self.wind.along(heading));
         Stretch::new(&self.machine, &self.position.shape, self.density_kg_m3, wind, segment.slope)
     }
 
@@ -71,6 +71,9 @@ impl Setup {
 pub struct Stall {
     /// How far the rider got, m.
     pub distance_m: f64,
+    /// What the road takes at a standstill, N, where that is more than the rider can ever push; `None` where it is the power
+    /// that is too little.
+    pub push_n: Option<f64>,
 }
 
 /// Something that gives finish times.
@@ -141,8 +144,8 @@ pub struct Ride {
     pub w_prime_left_j: f64,
     /// The least W′ balance on the way, J.
     pub w_prime_least_j: f64,
-    /// The largest yaw met at riding speed, radians.
-    pub largest_yaw: f64,
+    /// The share of the time in which the apparent wind comes from beyond the last row of the yaw table; 0 without a table.
+    pub beyond_table_share: f64,
 }
 
 /// Steps a relaxation length is cut into: with it a ride agrees with an eighth-order reference within 1e-5, and mostly
@@ -243,6 +246,11 @@ struct Slope {
 }
 
 impl Rider<'_> {
+    fn stall(&self, state: &State) -> Stall {
+        let needed_n = self.stretch.total_n(0.0, self.position.cda_at_m2(state.time_s));
+        Stall { distance_m: state.distance_m, push_n: (needed_n >= self.launch_n).then_some(needed_n) }
+    }
+
     #[inline]
     fn propulsion_n(&self, speed_m_s: f64) -> f64 {
         (self.road_power_w / speed_m_s).min(self.launch_n)
@@ -367,7 +375,6 @@ fn ride_stretch(
     track: &mut impl Track,
 ) -> Result<(), Stall> {
     launch(rider, state, end_m, track)?;
-    let stall = |state: &State| Stall { distance_m: state.distance_m };
     let longest_m = (end_m - state.distance_m) / MOST_STEPS_A_STRETCH;
     while state.distance_m < end_m {
         let left_m = end_m - state.distance_m;
@@ -380,7 +387,7 @@ fn ride_stretch(
             continue;
         }
         if speed_m_s < STALL_M_S && first.du <= 0.0 {
-            return Err(stall(state));
+            return Err(rider.stall(state));
         }
         let relaxation = rider.relaxation_per_m(&first);
         let transient = (first.du / relaxation).abs() / state.u;
@@ -402,7 +409,7 @@ fn ride_stretch(
             let cda_m2 = rider.position.cda_at_m2(state.time_s);
             let steady = rider.stretch.speed_m_s(rider.road_power_w, cda_m2);
             if steady < STALL_M_S {
-                return Err(stall(state));
+                return Err(rider.stall(state));
             }
             settle(rider, state, 0.5 * steady * steady, longest_m.min(left_m), left_m, track);
             continue;
@@ -412,7 +419,7 @@ fn ride_stretch(
         let (next, nodes) = loop {
             match rider.runge_kutta(*state, &first, h) {
                 Some(step) => break step,
-                None if h < 1e-9 => return Err(stall(state)),
+                None if h < 1e-9 => return Err(rider.stall(state)),
                 None => h *= 0.5,
             }
         };
@@ -423,7 +430,7 @@ fn ride_stretch(
         track.step(&rider.stretch, *state, next, &nodes);
         *state = if h == left_m && next.distance_m > end_m - 1e-6 { State { distance_m: end_m, ..next } } else { next };
         if !state.u.is_finite() {
-            return Err(stall(state));
+            return Err(rider.stall(state));
         }
     }
     Ok(())
@@ -434,9 +441,9 @@ fn launch(rider: &Rider<'_>, state: &mut State, end_m: f64, track: &mut impl Tra
     let power_limited_m_s = rider.road_power_w / rider.launch_n;
     let speed_m_s = state.speed_m_s();
     if speed_m_s >= power_limited_m_s {
-        return if state.u > 0.0 { Ok(()) } else { Err(Stall { distance_m: state.distance_m }) };
+        return if state.u > 0.0 { Ok(()) } else { Err(rider.stall(state)) };
     }
-    let stall = Stall { distance_m: state.distance_m };
+    let stall = rider.stall(state);
     let (mut next, mut nodes) = rider.launched(*state, power_limited_m_s).ok_or(stall)?;
     if next.distance_m > end_m {
         let overshoot_m = |to_m_s: f64| rider.launched(*state, to_m_s).map_or(f64::NAN, |(s, _)| s.distance_m - end_m);

@@ -1,6 +1,6 @@
 //! Every number of a scenario in turn: what checks, lists and moves them all is written once.
 
-use super::{Lapse, Power, Scenario, StartForm};
+use super::{AltitudeLoss, Lapse, Power, Scenario, StartForm};
 use crate::bounds::{self, Field};
 use crate::draws::Unsure;
 use crate::quantity::{Known, Quantity};
@@ -67,10 +67,11 @@ impl Scenario {
         course.distance_m.iter_mut().for_each(|q| see(&bounds::DISTANCE_M, q));
         course.grade.iter_mut().for_each(|q| see(&bounds::GRADE, q));
         course.bearing_deg.iter_mut().for_each(|q| see(&bounds::BEARING_DEG, q));
+        course.turn_radius_m.iter_mut().for_each(|q| see(&bounds::TURN_RADIUS_M, q));
         let day = &mut self.conditions;
         see(&bounds::TEMPERATURE_C, &mut day.temperature_c);
         day.pressure_hpa.iter_mut().for_each(|q| see(&bounds::PRESSURE_HPA, q));
-        see(&bounds::ALTITUDE_M, &mut day.altitude_m);
+        day.altitude_m.iter_mut().for_each(|q| see(&bounds::ALTITUDE_M, q));
         day.relative_humidity.iter_mut().for_each(|q| see(&bounds::RELATIVE_HUMIDITY, q));
         day.dew_point_c.iter_mut().for_each(|q| see(&bounds::DEW_POINT_C, q));
         see(&bounds::WIND_SPEED_M_S, &mut day.wind_speed_m_s);
@@ -216,6 +217,9 @@ fn inspect_power(power: &mut Power, place: Place, inspect: &mut dyn Inspect) {
     power.long_ride_loss_share.iter_mut().for_each(|q| see(&bounds::LONG_RIDE_LOSS_SHARE, q));
     power.long_ride_loss_w.iter_mut().for_each(|q| see(&bounds::LONG_RIDE_LOSS_W, q));
     see(&bounds::LONG_RIDE_FROM_S, &mut power.long_ride_from_s);
+    if power.altitude_loss == AltitudeLoss::Published {
+        see(&bounds::ALTITUDE_RESPONSE, power.altitude_response.get_or_insert(bounds::ALTITUDE_RESPONSE.typical()));
+    }
 }
 
 fn inspect_lapses(lapses: &mut [Lapse], place: Place, inspect: &mut dyn Inspect) {

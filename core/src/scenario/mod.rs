@@ -12,7 +12,7 @@ use serde::{Deserialize, Deserializer, Serialize, Serializer};
 
 use crate::bounds;
 use crate::quantity::{Known, Quantity};
-pub use check::{check_quantity, position_index, version_error};
+pub use check::{NO_BEARINGS, check_quantity, position_index, version_error};
 pub use inspect::{Input, Inspect, Place, Ridden};
 pub use position::{Equipment, Fade, FadeTest, Lapse, Position, YawRow};
 
@@ -161,6 +161,30 @@ pub struct Power {
     /// How the errors of critical power and W′ go together: a fit that puts one too high puts the other too low.
     #[serde(skip_serializing_if = "is_zero")]
     pub cp_w_prime_correlation: f64,
+    /// Whether these watts were tested lower down than the course, and how they are lowered for it; the rider's own holds for
+    /// those of every position too.
+    #[serde(skip_serializing_if = "is_none")]
+    pub altitude_loss: AltitudeLoss,
+    /// How strongly this rider loses power with altitude, as a share of the published mean; the typical if left out.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "types", ts(optional))]
+    pub altitude_response: Option<Quantity>,
+}
+
+/// What altitude takes from power.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(rename_all = "snake_case")]
+pub enum AltitudeLoss {
+    /// Nothing: the watts are those of the course's altitude.
+    #[default]
+    None,
+    /// What ten cyclists lost over five minutes (clark-2007).
+    Published,
+}
+
+fn is_none(loss: &AltitudeLoss) -> bool {
+    *loss == AltitudeLoss::None
 }
 
 fn is_zero(number: &f64) -> bool {
@@ -177,6 +201,8 @@ impl Default for Power {
             long_ride_loss_w: None,
             long_ride_from_s: bounds::LONG_RIDE_FROM_S.typical(),
             cp_w_prime_correlation: bounds::CP_W_PRIME_CORRELATION.default,
+            altitude_loss: AltitudeLoss::None,
+            altitude_response: None,
         }
     }
 }
@@ -234,6 +260,15 @@ pub enum CourseKind {
     Profile,
 }
 
+/// What is made of the way the road leads.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(rename_all = "snake_case")]
+pub enum HeadingForm {
+    /// It is left out, and with it the wind: the ride is in calm air of the same density.
+    Ignore,
+}
+
 /// The road.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "types", derive(ts_rs::TS))]
@@ -257,6 +292,15 @@ pub struct Course {
     #[serde(skip_serializing_if = "Option::is_none")]
     #[cfg_attr(feature = "types", ts(optional))]
     pub out_and_back: Option<bool>,
+    /// Radius of the half circle in which an out-and-back course turns, m; of a simple course. Left out, the rider turns at full
+    /// speed, which nobody does.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "types", ts(optional))]
+    pub turn_radius_m: Option<Quantity>,
+    /// Whether the wind's direction is left out, so that the ride is in calm air.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "types", ts(optional))]
+    pub heading: Option<HeadingForm>,
     /// Points of a profile, by ascending distance.
     #[serde(deserialize_with = "points", skip_serializing_if = "Vec::is_empty")]
     pub points: Vec<Point>,
@@ -270,6 +314,8 @@ impl Default for Course {
             grade: None,
             bearing_deg: None,
             out_and_back: None,
+            turn_radius_m: None,
+            heading: None,
             points: Vec::new(),
         }
     }
@@ -284,9 +330,10 @@ pub struct Point {
     pub distance_m: f64,
     /// Above sea level, m.
     pub elevation_m: f64,
-    /// The way the road leads from here on, degrees.
-    #[serde(default)]
-    pub bearing_deg: f64,
+    /// The way the road leads from here on, degrees; left out, as at the point before. Without any, the wind is left out.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "types", ts(optional))]
+    pub bearing_deg: Option<f64>,
     /// Radius of the bend from here to the next point, m.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     #[cfg_attr(feature = "types", ts(optional))]
@@ -330,8 +377,10 @@ pub struct Conditions {
     pub pressure_hpa: Option<Quantity>,
     /// Where that pressure holds.
     pub pressure_is: PressureIs,
-    /// Of the course, m.
-    pub altitude_m: Quantity,
+    /// Of the course, m; left out, the mean elevation of its points, or 0 for a simple course.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "types", ts(optional))]
+    pub altitude_m: Option<Quantity>,
     /// 0 to 1.
     #[serde(skip_serializing_if = "Option::is_none")]
     #[cfg_attr(feature = "types", ts(optional))]
@@ -371,7 +420,7 @@ impl Default for Conditions {
             temperature_c: bounds::TEMPERATURE_C.typical(),
             pressure_hpa: None,
             pressure_is: PressureIs::SeaLevel,
-            altitude_m: bounds::ALTITUDE_M.chosen(),
+            altitude_m: None,
             relative_humidity: None,
             dew_point_c: None,
             wind_speed_m_s: bounds::WIND_SPEED_M_S.chosen(),

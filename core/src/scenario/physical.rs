@@ -2,7 +2,9 @@
 
 use std::rc::Rc;
 
-use super::{CourseKind, Equipment, Lapse, Position, Power, PressureIs, Ridden, Scenario, StartForm, YawRow};
+use super::{
+    AltitudeLoss, CourseKind, Equipment, Lapse, Position, Power, PressureIs, Ridden, Scenario, StartForm, YawRow,
+};
 use crate::air::{self, Ground, Moisture, Wind};
 use crate::bounds::{self, Field};
 use crate::course;
@@ -14,14 +16,58 @@ use crate::ride::{Setup, Start};
 use crate::solve::within;
 
 impl Scenario {
+    /// Altitude of the course, m: as given, else the mean elevation of its points along the road, else 0.
+    pub fn altitude_m(&self) -> f64 {
+        self.conditions.altitude_m.map(|q| q.value).or(self.mean_elevation_m()).unwrap_or(bounds::ALTITUDE_M.default)
+    }
+
+    /// Elevation of a profile's points, averaged along the road, m; `None` for a simple course.
+    pub(super) fn mean_elevation_m(&self) -> Option<f64> {
+        let points = match self.course.kind {
+            CourseKind::Profile => &self.course.points,
+            CourseKind::Simple => return None,
+        };
+        let length_m = points.last()?.distance_m - points.first()?.distance_m;
+        let area = |pair: &[super::Point]| {
+            0.5 * (pair[0].elevation_m + pair[1].elevation_m) * (pair[1].distance_m - pair[0].distance_m)
+        };
+        Some(points.windows(2).map(area).sum::<f64>() / length_m)
+    }
+
+    /// The altitude that a rider's breath knows, m: the course's own, or, where only a barometer on the spot tells, that at
+    /// which the standard atmosphere has its pressure.
+    pub(super) fn breathing_altitude_m(&self) -> f64 {
+        let day = &self.conditions;
+        match (day.altitude_m.map(|q| q.value).or(self.mean_elevation_m()), day.pressure_hpa, day.pressure_is) {
+            (None, Some(hpa), PressureIs::Course) => air::standard_altitude_m(100.0 * hpa.value),
+            (altitude_m, ..) => altitude_m.unwrap_or(bounds::ALTITUDE_M.default),
+        }
+    }
+
+    /// How strongly the power that is held in a position falls with altitude, as a share of the published loss; `None` where it
+    /// does not. What the rider's own power says counts for every position's, unless tests of its own say so themselves.
+    pub(super) fn altitude_response(&self, position: &Position) -> Option<f64> {
+        let published = |power: &&Power| power.altitude_loss == AltitudeLoss::Published;
+        let power = position.power.as_ref().filter(published).or(Some(&self.power).filter(published))?;
+        Some(power.altitude_response.map_or(bounds::ALTITUDE_RESPONSE.default, |q| q.value))
+    }
+
+    /// Whether the wind is left out, because the rider chose so or because no point says which way the road leads.
+    pub(super) fn leaves_wind_out(&self) -> bool {
+        let course = &self.course;
+        let directionless =
+            course.kind == CourseKind::Profile && course.points.iter().all(|point| point.bearing_deg.is_none());
+        course.heading.is_some() || directionless
+    }
+
     /// Pressure at the course, Pa.
     pub(super) fn course_pressure_pa(&self) -> f64 {
         let day = &self.conditions;
         match (day.pressure_hpa, day.pressure_is) {
-            (None, _) => air::standard_pressure_pa(day.altitude_m.value),
+            (None, _) => air::standard_pressure_pa(self.altitude_m()),
             (Some(hpa), PressureIs::Course) => 100.0 * hpa.value,
             (Some(hpa), PressureIs::SeaLevel) => {
-                air::course_pressure_pa(100.0 * hpa.value, day.altitude_m.value, day.temperature_c.value)
+                air::course_pressure_pa(100.0 * hpa.value, self.altitude_m(), day.temperature_c.value)
             }
         }
     }
@@ -63,7 +109,7 @@ impl Scenario {
             braking_m_s2: bike.braking_m_s2.value,
             gravity_m_s2: day
                 .latitude_deg
-                .map_or(air::STANDARD_GRAVITY_M_S2, |latitude| air::gravity_m_s2(latitude.value, day.altitude_m.value)),
+                .map_or(air::STANDARD_GRAVITY_M_S2, |latitude| air::gravity_m_s2(latitude.value, self.altitude_m())),
         }
     }
 
@@ -71,27 +117,39 @@ impl Scenario {
     pub fn course(&self) -> course::Course {
         let course = &self.course;
         let or = |quantity: Option<Quantity>, field: &Field| quantity.map_or(field.default, |q| q.value);
-        match course.kind {
-            CourseKind::Simple => course::Course::simple(
-                or(course.distance_m, &bounds::DISTANCE_M),
-                or(course.grade, &bounds::GRADE),
-                or(course.bearing_deg, &bounds::BEARING_DEG),
-                course.out_and_back.unwrap_or(false),
-            ),
+        let road = match course.kind {
+            CourseKind::Simple => {
+                let straight = course::Course::simple(
+                    or(course.distance_m, &bounds::DISTANCE_M),
+                    or(course.grade, &bounds::GRADE),
+                    or(course.bearing_deg, &bounds::BEARING_DEG),
+                    course.out_and_back.unwrap_or(false),
+                );
+                match course.turn_radius_m {
+                    Some(radius_m) => straight.turning(radius_m.value),
+                    None => straight,
+                }
+            }
             CourseKind::Profile => {
+                // Before the first bearing the road leads as it does there; after it, as it last did.
+                let mut bearing_deg = course.points.iter().find_map(|point| point.bearing_deg).unwrap_or(0.0);
                 let points: Vec<course::Point> = course
                     .points
                     .iter()
-                    .map(|p| course::Point {
-                        distance_m: p.distance_m,
-                        elevation_m: p.elevation_m,
-                        bearing_deg: p.bearing_deg,
-                        radius_m: p.radius_m,
+                    .map(|p| {
+                        bearing_deg = p.bearing_deg.unwrap_or(bearing_deg);
+                        course::Point {
+                            distance_m: p.distance_m,
+                            elevation_m: p.elevation_m,
+                            bearing_deg,
+                            radius_m: p.radius_m,
+                        }
                     })
                     .collect();
                 course::Course::profile(&points)
             }
-        }
+        };
+        if self.leaves_wind_out() { road.without_headings() } else { road }
     }
 
     /// By what share the power meter reads high: every watt of a ride is the meter's as soon as something was measured with it,
@@ -135,6 +193,10 @@ impl Scenario {
         let power = match &position.power {
             Some(power) => power.physical(),
             None => self.power.physical().scaled(position.cp_factor.value, position.w_prime_factor.value),
+        };
+        let power = match self.altitude_response(position) {
+            Some(response) => power.at_altitude(self.breathing_altitude_m(), response),
+            None => power,
         };
         let mut machine = self.machine();
         if let Some(worn) = worn {

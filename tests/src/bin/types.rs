@@ -19,7 +19,7 @@ fn main() {
         sources::Read, sources::Source,
         draws::Drawn, information::Tally,
         scenario::Scenario, scenario::Rider, scenario::Bike, scenario::Position, scenario::YawRow, scenario::Fade, scenario::FadeTest,
-        scenario::Lapse, scenario::Equipment, scenario::Power, scenario::Effort, scenario::Event, scenario::CourseKind, scenario::Course, scenario::Point,
+        scenario::Lapse, scenario::Equipment, scenario::Power, scenario::AltitudeLoss, scenario::Effort, scenario::Event, scenario::CourseKind, scenario::HeadingForm, scenario::Course, scenario::Point,
         scenario::PressureIs, scenario::Conditions, scenario::StartForm,
         questions::request::EffortKind, questions::request::EffortForm,
         questions::sureness::Contribution,

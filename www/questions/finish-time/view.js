@@ -11,6 +11,7 @@ import { finishTimeCharts } from "./charts.js";
 import { workedOut } from "./worked-out.js";
 import { book } from "../../words/index.js";
 import { question } from "../finish-time.js";
+import { clause } from "../shared/clause.js";
 import { courseChoice } from "../shared/course-choice.js";
 import { distanceChoice, distanceName, timeName } from "../shared/distance-choice.js";
 import { effortChoice } from "../shared/effort-choice.js";
@@ -32,6 +33,17 @@ const ID = question.id;
 const AT = `with.${ID}`;
 /** Where the work goes, in the order it is told. */
 const WORK = /** @type {const} */ (["air", "rolling", "climbing", "drivetrain", "bearings", "braking", "kinetic"]);
+/** Chances between these are told in tenths, others in hundredths. */
+const IN_TENTHS = [0.1, 0.9];
+
+/** "about 3 in 10" @param {number} chance */
+function chanceWords(chance) {
+  if (chance < 0.01) return words("chanceUnder");
+  if (chance > 0.99) return words("chanceOver");
+  const all = chance >= IN_TENTHS[0] && chance <= IN_TENTHS[1] ? 10 : 100;
+  return words("chanceAbout", { count: Math.round(chance * all), all });
+}
+
 /** Less W′ than this is not worth a word. */
 const MUCH_J = 50;
 /** The rider's question, by what is asked for. */
@@ -67,6 +79,12 @@ export function create(host, tools) {
   const ride = lines({ caption: words("rideInFigures"), headings: [words("figure"), words("value"), words("spread")] });
   const doubt = lines({ caption: words("whereFrom"), headings: [words("from"), words("plusOrMinus"), ""] });
   const asked = html("p", { class: "also" });
+  const targetTime = tools.number({ path: `${AT}.target_time_s`, kind: "clock", step: 10 });
+  const wanted = html("input", { type: "checkbox" });
+  wanted.addEventListener("change", () => store.set(`${AT}.target_time_s`, wanted.checked ? toBeat() : undefined));
+  const chance = html("span", { class: "chance" });
+  const beating = clause(...words.parts("chanceOfBeating", { target: targetTime, chance: { element: chance, note: html("div") } }));
+  const target = html("div", { class: "also target" }, html("label", { class: "check" }, wanted, words("haveTarget")), html("p", {}, beating.element), beating.note);
   const why_difference = html("p", { class: "takes" });
   const reserve = html("p", { class: "takes" });
   const air = html("p", { class: "takes" });
@@ -86,11 +104,17 @@ export function create(host, tools) {
   ]);
   layOut(host, {
     ask: ask.element,
-    answer: [verdict.element, ride.element, asked],
+    answer: [verdict.element, ride.element, asked, target],
     picture: charts.elements,
     notes: [doubt.element, why_difference, air, reserve, surer.element, doubts.element, caution],
     folds: more.element,
   });
+
+  /** A round time just ahead of the one worked out. */
+  function toBeat() {
+    const MINUTE_S = 60;
+    return Math.max(MINUTE_S, Math.floor((latest?.time_s.value ?? 3600) / MINUTE_S) * MINUTE_S);
+  }
 
   /** @param {number} distance_m */
   function rideOver(distance_m) {
@@ -108,7 +132,8 @@ export function create(host, tools) {
       const turned = now !== ending;
       ending = now;
       if (turned) ask.update({ words: askWords() });
-      const shown = [far, course, effort, cda, day].map((field) => field.update(state, error)).includes(true);
+      const shown = [far, course, effort, cda, day, targetTime].map((field) => field.update(state, error)).includes(true);
+      showTarget(state);
       ask.update({ known: tools.known(state), wrong: tools.trouble(error, shown) });
       if (!answer) return;
       latest = answer;
@@ -124,6 +149,13 @@ export function create(host, tools) {
       curve.destroy();
     },
   };
+
+  /** @param {State} state */
+  function showTarget(state) {
+    target.hidden = ending !== "time";
+    wanted.checked = state.with[ID].target_time_s !== undefined;
+    beating.show(wanted.checked);
+  }
 
   /** @param {State} state @param {FinishTimeAnswer} answer */
   function showAnswer({ units, with: { [ID]: own } }, answer) {
@@ -161,6 +193,7 @@ export function create(host, tools) {
       });
     }
 
+    if (answer.chance_of_target !== null) say(chance, chanceWords(answer.chance_of_target));
     ride.update([
       { mark: "power", name: words("power"), value: power, difference: answer.power_w.sd > 0 ? show.plusMinus("power", answer.power_w.sd, units) : "", soft: true },
       { name: words("averageSpeed"), value: show.quantity("speed", answer.average_speed_m_s.value, units, { digits: 1 }), difference: show.plusMinus("speed", answer.average_speed_m_s.sd, units), soft: true },
@@ -190,9 +223,9 @@ export function create(host, tools) {
     const gone = answer.mean_cda_m2 - scenario.positions[scenario.riding_position].cda_m2.value;
     say(air, [
       ...words.parts("theDay", { density: show.quantity("density", answer.density_kg_m3, units) }),
-      ...(standard_time_s === null ? [] : [" ", words("standardAir", { differs: show.differenceWords(time_s.value - standard_time_s) })]), " ",
-      still_time_s === null ? words("noWind")
-        : words("windReaches", { wind: show.quantity("wind", answer.rider_wind_m_s, units, { digits: 1 }), differs: show.differenceWords(time_s.value - still_time_s) }),
+      ...(standard_time_s === null ? [] : [" ", words(ending === "far" ? "standardAirFar" : "standardAir", { differs: show.differenceWords(time_s.value - standard_time_s) })]), " ",
+      still_time_s === null ? words(answer.rider_wind_m_s > 0 ? "windLeftOut" : "noWind")
+        : words(ending === "far" ? "windReachesFar" : "windReaches", { wind: show.quantity("wind", answer.rider_wind_m_s, units, { digits: 1 }), differs: show.differenceWords(time_s.value - still_time_s) }),
       ...(Math.abs(gone) >= 0.0005 ? [" ", words("meanArea", { area: show.quantity("area", answer.mean_cda_m2, units) })] : []),
     ]);
 
@@ -201,8 +234,11 @@ export function create(host, tools) {
     const spread_j = Math.max(usual_j, none_j, linear_j) - Math.min(usual_j, none_j, linear_j);
     const agreed = spread_j < MUCH_J;
     const out = usual_j < -MUCH_J && agreed;
+    // Past the onset of the long-ride loss what drains W′ is not CP but the power that the ride's own length allows.
+    const onset = scenario.power.long_ride_from_s;
+    const long = [scenario.power.long_ride_loss_w, scenario.power.long_ride_loss_share].some((loss) => loss !== undefined) && time_s.value > (onset?.value ?? onset);
     say(reserve, [
-      ...words.parts(out ? "wPrimeOut" : agreed ? "wPrimeLeft" : "wPrimeForms", { work: work(-usual_j), usual: work(usual_j), none: work(none_j), linear: work(linear_j) }),
+      ...words.parts(out ? "wPrimeOut" : !agreed ? "wPrimeForms" : long ? "wPrimeLong" : "wPrimeLeft", { work: work(-usual_j), usual: work(usual_j), none: work(none_j), linear: work(linear_j) }),
       ...(!out && answer.w_prime_least_j < -MUCH_J ? [" ", words("wPrimeLeast", { least: work(answer.w_prime_least_j) })] : []),
     ]);
 

@@ -32,6 +32,11 @@ export default {
   tooMuch: "Your power curve allows {power} for that long: this is **{gap} too much**.",
   justThis: "Your power curve allows {power} for that long: exactly this.",
   inHand: "Your power curve allows {power} for that long: you keep {gap} in hand.",
+  haveTarget: "I have a target time",
+  chanceOfBeating: "Chance of {target} or faster: {chance}.",
+  chanceAbout: "about {count} in {all}",
+  chanceUnder: "less than 1 in 100",
+  chanceOver: "over 99 in 100",
   caution: "A best effort to the line is a maximal effort: if you are unwell or unused to it, ask a doctor first. Traffic, other riders, event rules and the law of the road come before any time on this page.",
 
   // How well it is known.
@@ -49,9 +54,13 @@ export default {
   standardAir: "In standard air at sea level the same watts would be {differs}.",
   noWind: "There is no wind.",
   windReaches: "Of the forecast wind, {wind} reaches you. The same ride in still air, at these watts, would be {differs}.",
+  standardAirFar: "Over the same distance, in standard air at sea level the same watts would be {differs}.",
+  windLeftOut: "The wind is left out.",
+  windReachesFar: "Of the forecast wind, {wind} reaches you. The same distance in still air, at these watts, would be {differs}.",
   meanArea: "Your drag area averages {area} over the ride.",
   wPrimeOut: "**W′ runs out.** The ride asks for {work} more than you have, whichever way W′ comes back.",
-  wPrimeLeft: "**What is left of W′.** {usual} at the line, whichever way W′ comes back: on this ride you hardly go below the power that drains it.",
+  wPrimeLeft: "**What is left of W′.** {usual} at the line, whichever way W′ comes back: on this ride you are hardly ever below the power at which it would come back.",
+  wPrimeLong: "**What is left of W′.** {usual} at the line. On so long a ride what drains W′ is not CP but anything above the power that its length allows less W′ shared out over it, so an even ride drains it evenly and none comes back.",
   wPrimeForms: "**What is left of W′.** {usual} at the line if W′ comes back ever more slowly as it fills, the form used here; {none} if nothing comes back; {linear} if all of it does, watt for watt. Nobody knows which fits you: the spread is doubt too.",
   wPrimeLeast: "On the way it falls to {least}: you spend more than you have.",
 

@@ -3,6 +3,7 @@
 use super::compared::{ModelName, SHORT_S};
 use super::held::Held;
 use super::{Basis, Marked, Tested, With};
+use crate::bounds;
 use crate::error::{Warning, decimal};
 use crate::power_models::Model;
 
@@ -16,6 +17,8 @@ pub struct Seen<'a> {
     pub efforts: &'a [Tested],
     pub position: usize,
     pub events: &'a [Marked],
+    /// Whether the efforts that count are of lengths far enough apart to tell CP from W′.
+    pub apart: bool,
 }
 
 /// With none as long as this, CP comes out too high whatever the model (13 young cyclists; the abstract's authors are not in
@@ -69,6 +72,11 @@ pub fn add(warnings: &mut Vec<Warning>, seen: &Seen<'_>) {
             "one_effort",
             "One effort does not tell CP from W′: W′ is taken as riders usually have it. An effort of another length would tell them apart.",
         ),
+        (Basis::Guessed, _) if seen.apart => warn(
+            "scenario.efforts",
+            "hardly_harder",
+            "The shorter efforts are hardly harder than the longer ones, or far too much so, for all of them to be all you had: W′ is taken as riders usually have it.",
+        ),
         (Basis::Guessed, _) => warn(
             "scenario.efforts",
             "one_length",
@@ -80,6 +88,26 @@ pub fn add(warnings: &mut Vec<Warning>, seen: &Seen<'_>) {
             "Two efforts fix a curve but cannot check it; a third of another length would.",
         ),
         (Basis::Fitted, _) => {}
+    }
+    let reserve_j = match seen.held.model {
+        Model::LogDecline | Model::PowerLaw => None,
+        _ => seen.held.parameter(1).map(|reserve| reserve.value),
+    };
+    if seen.basis == Basis::Fitted
+        && let Some(reserve_j) = reserve_j
+        && !(bounds::W_PRIME_J.usual_min..=bounds::W_PRIME_J.usual_max).contains(&reserve_j)
+    {
+        let kilojoules = decimal((reserve_j / 100.0).round() / 10.0);
+        let message = if reserve_j < bounds::W_PRIME_J.usual_min {
+            format!(
+                "W′ comes out at {kilojoules} kJ, less than riders have: the shortest effort does not look like all you had. Repeat it before you use these."
+            )
+        } else {
+            format!(
+                "W′ comes out at {kilojoules} kJ, more than riders have: the longest effort does not look like all you had. Repeat it before you use these."
+            )
+        };
+        warn("scenario.efforts", "w_prime_implausible", &message);
     }
     let Some(longest_s) = seen.longest_s else { return };
     if longest_s < LONG_ENOUGH_S {

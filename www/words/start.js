@@ -1,0 +1,13 @@
+// @ts-check
+/** The texts for a page that cannot load its others: in every language, in the scripts themselves. */
+
+import de from "./de/start.js";
+import en from "./en/start.js";
+import fr from "./fr/start.js";
+
+/** @import { Language } from "./languages.js" */
+
+const books = { en, de, fr };
+
+/** @param {Language} language */
+export const startWords = (language) => books[language];

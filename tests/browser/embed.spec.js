@@ -31,7 +31,7 @@ const test = base.extend(/** @type {any} */ ({
       async show(page, body, { head = "", policy: wanted = policyFor(ours) } = {}) {
         policy = wanted;
         html = `<!doctype html><html lang="en"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1"><title>A club</title>
-          ${head}<script type="module" src="${ours}/embed.js"></script></head><body><main><h1>The club’s own page</h1>${body}</main></body></html>`;
+          ${head}<script type="module" src="${ours}/embed/v1.js"></script></head><body><main><h1>The club’s own page</h1>${body}</main></body></html>`;
         await page.goto(address);
       },
     };

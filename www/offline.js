@@ -10,6 +10,8 @@ const scope = /** @type {any} */ (globalThis);
 const VERSION = "__VERSION__";
 /** By address from the scope, the hash that each must have. */
 const FILES = /** @type {Record<string, string>} */ (/** @type {unknown} */ ("__FILES__"));
+/** Headers about how a file was sent, which say nothing of it once it is here. */
+const ON_THE_WAY = ["content-encoding", "content-length", "vary"];
 const OURS = "fasterby ";
 const CACHE = OURS + VERSION;
 
@@ -30,7 +32,7 @@ async function fetchRight(file, integrity) {
   const response = await fetched("default").catch(() => fetched("reload"));
   // One that was redirected may not answer for a page, so a fresh one is kept.
   const headers = new Headers(response.headers);
-  headers.delete("vary");
+  for (const name of ON_THE_WAY) headers.delete(name);
   return new Response(await response.blob(), { headers });
 }
 

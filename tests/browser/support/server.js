@@ -96,7 +96,7 @@ export async function serve(first, { plainAddresses = false, pageForMissing = fa
     }
     const file = found(decodeURIComponent(pathname.slice(1)));
     response.writeHead(file ? 200 : 404, { "content-type": file?.type ?? "text/plain", "cache-control": keptForAYear ? A_YEAR : "no-cache", "access-control-allow-origin": "*", "x-content-type-options": "nosniff" });
-    response.end(file?.body ?? "");
+    response.end(file?.body ?? "Not found");
   });
   await new Promise((resolve) => server.listen(0, "127.0.0.1", () => resolve(undefined)));
   const address = server.address();

@@ -5,7 +5,7 @@ import { ask, asCoreError, fields, ready, sources } from "./core.js";
 import { siteFold } from "./embed/site-fold.js";
 import { createBar } from "./frame/bar.js";
 import { byId } from "./frame/dom.js";
-import { sayItFailed } from "./frame/failed.js";
+import { sayItFailed, whyLost } from "./frame/failed.js";
 import { createNavigation } from "./frame/navigation.js";
 import { createNotice } from "./frame/notice.js";
 import { keepOffline } from "./frame/offline-copy.js";
@@ -131,7 +131,7 @@ export function start(storage, reading) {
 
   /** What few visits open is fetched when it is asked for, and its words with it. @template T @param {Promise<T>} loading @param {(loaded: T) => void} then */
   function withWords(loading, then) {
-    Promise.all([loading, open("sheet")]).then(([loaded]) => then(loaded), () => notify(say("part_lost")));
+    Promise.all([loading, open("sheet")]).then(([loaded]) => then(loaded), () => sayLost(say("part_lost")));
   }
 
   let givenNames = namesOf(filler.defaults());
@@ -158,7 +158,13 @@ export function start(storage, reading) {
   /** @param {unknown} error @param {() => void} again */
   function questionFailed(error, again) {
     if (!byId("host").querySelector("h1")) return sayItFailed(error);
-    notify(say("question_lost"), { label: say("try_again"), run: again });
+    sayLost(say("question_lost"), { label: say("try_again"), run: again });
+  }
+
+  /** @param {string} otherwise @param {import("./frame/failed.js").Action} [again] */
+  async function sayLost(otherwise, again) {
+    const { message, action } = await whyLost(otherwise, again);
+    notify(message, action);
   }
 
   /** @param {string} id */

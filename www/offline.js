@@ -1,49 +1,75 @@
 // @ts-check
 /**
  * Service worker: keeps one whole version of the page on the device and serves that version only. A newer one is fetched whole into a
- * cache of its own and takes over once no page of the old one is open; until then nothing of it is served.
+ * cache of its own and takes over once no page of the old one is open; until then nothing of it is served. Whatever else lies in its
+ * scope, such as other pages of the same site, is left to the network.
  */
 
 const scope = /** @type {any} */ (globalThis);
 /** Both are written in at build time. */
 const VERSION = "__VERSION__";
-const FILES = /** @type {string[]} */ (/** @type {unknown} */ ("__FILES__"));
-/** The page as one file is there to take away; it is not kept twice. */
-const ONE_FILE = "fasterby.html";
-/** Pages beside the page. */
-const OTHER_PAGES = [ONE_FILE, "embed/"];
+/** By address from the scope, the hash that each must have. */
+const FILES = /** @type {Record<string, string>} */ (/** @type {unknown} */ ("__FILES__"));
+/** Headers about how a file was sent, which say nothing of it once it is here. */
+const ON_THE_WAY = ["content-encoding", "content-length", "vary"];
 const OURS = "fasterby ";
 const CACHE = OURS + VERSION;
 
 /** @param {string} file */
 const address = (file) => new URL(file, scope.registration.scope).href;
 
+const PAGE = address("./");
+const PAGE_TOO = address("index.html");
+const KEPT = new Set(Object.keys(FILES).map(address));
+
+/**
+ * What the browser has already will do if it is right: a host may give something else for a missing file, or have a browser keep an
+ * older one for long.
+ * @param {string} file @param {string} integrity
+ */
+async function fetchRight(file, integrity) {
+  const fetched = (/** @type {RequestCache} */ cache) => fetch(address(file), { cache, integrity });
+  const response = await fetched("default").catch(() => fetched("reload"));
+  // One that was redirected may not answer for a page, so a fresh one is kept.
+  const headers = new Headers(response.headers);
+  for (const name of ON_THE_WAY) headers.delete(name);
+  return new Response(await response.blob(), { headers });
+}
+
 async function install() {
   const cache = await caches.open(CACHE);
   try {
-    await cache.addAll(FILES.map((file) => new Request(address(file), { cache: "reload" })));
+    await Promise.all(Object.entries(FILES).map(async ([file, integrity]) => cache.put(address(file), await fetchRight(file, integrity))));
   } catch (error) {
     await caches.delete(CACHE);
     throw error;
   }
 }
 
-async function removeOld() {
+async function activate() {
   const names = await caches.keys();
   await Promise.all(names.filter((name) => name.startsWith(OURS) && name !== CACHE).map((name) => caches.delete(name)));
+  // A page that was opened before anything was kept finds its later parts here too.
+  await scope.clients.claim();
 }
 
-/** @param {Request} request */
-async function answer(request) {
+/** Which of the kept files answers a request. @param {Request} request */
+function keptFor({ method, mode, url }) {
+  const [file] = url.split(/[?#]/);
+  if (method !== "GET") return null;
+  if (mode === "navigate") return file === PAGE || file === PAGE_TOO ? PAGE : null;
+  return KEPT.has(file) ? file : null;
+}
+
+/** @param {string} file @param {Request} request */
+async function answer(file, request) {
   const cache = await caches.open(CACHE);
-  const isPage = request.mode === "navigate" && !OTHER_PAGES.some((path) => request.url.startsWith(address(path)));
-  const file = isPage ? address("index.html") : request.url;
-  return (await cache.match(file, { ignoreSearch: true })) ?? fetch(request);
+  return (await cache.match(file)) ?? fetch(request);
 }
 
 scope.addEventListener("install", (/** @type {any} */ event) => event.waitUntil(install()));
-scope.addEventListener("activate", (/** @type {any} */ event) => event.waitUntil(removeOld()));
+scope.addEventListener("activate", (/** @type {any} */ event) => event.waitUntil(activate()));
 scope.addEventListener("fetch", (/** @type {any} */ event) => {
-  const { request } = event;
-  if (request.method === "GET" && request.url.startsWith(scope.registration.scope)) event.respondWith(answer(request));
+  const file = keptFor(event.request);
+  if (file) event.respondWith(answer(file, event.request));
 });

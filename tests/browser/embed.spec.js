@@ -7,7 +7,7 @@ import { expect, test as base } from "./support/page.js";
 
 /** @import { Page } from "@playwright/test" */
 
-/** A host page on an origin of its own. @typedef {{ show: (page: Page, body: string, options?: { head?: string, policy?: string }) => Promise<void>, address: string }} Host */
+/** A host page on an origin of its own. @typedef {{ show: (page: Page, body: string, options?: { head?: string, policy?: string, script?: string }) => Promise<void>, address: string }} Host */
 
 /** The directives that the README names, and nothing else. @param {string} ours @param {string[]} [directives] */
 const policyFor = (ours, directives = [`script-src ${ours} 'wasm-unsafe-eval'`, `connect-src ${ours}`]) => ["default-src 'none'", ...directives].join("; ");
@@ -28,10 +28,10 @@ const test = base.extend(/** @type {any} */ ({
     /** @type {Host} */
     const host = {
       address,
-      async show(page, body, { head = "", policy: wanted = policyFor(ours) } = {}) {
+      async show(page, body, { head = "", policy: wanted = policyFor(ours), script = "embed/v1.js" } = {}) {
         policy = wanted;
         html = `<!doctype html><html lang="en"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1"><title>A club</title>
-          ${head}<script type="module" src="${ours}/embed.js"></script></head><body><main><h1>The club’s own page</h1>${body}</main></body></html>`;
+          ${head}${script && `<script type="module" src="${ours}/${script}"></script>`}</head><body><main><h1>The club’s own page</h1>${body}</main></body></html>`;
         await page.goto(address);
       },
     };
@@ -348,7 +348,7 @@ test.describe("on a German page", () => {
 
 test("a frame has its height also where the script for it comes late", async ({ page, host, ours }) => {
   const policy = policyFor(ours, [`script-src ${ours}`, `frame-src ${ours}`]);
-  await host.show(page, `<iframe id="frame" src="${ours}/embed/frame.html#power-or-drag" title="More power, or less drag?" width="100%" height="300"></iframe>`, { policy });
+  await host.show(page, `<iframe id="frame" src="${ours}/embed/frame.html#power-or-drag" title="More power, or less drag?" width="100%" height="300"></iframe>`, { policy, script: "" });
   await expect(page.frameLocator("#frame").locator(".odds")).toContainText("of 100 draws");
   await page.evaluate((src) => document.head.append(Object.assign(document.createElement("script"), { type: "module", src })), `${ours}/frame-height.js`);
   await expect.poll(() => page.locator("#frame").evaluate((frame) => Number(frame.getAttribute("height")))).toBeGreaterThan(1000);
@@ -357,7 +357,7 @@ test("a frame has its height also where the script for it comes late", async ({ 
 test("a frame shows the question, asks for its height, and only its own word is taken", async ({ page, host, ours }) => {
   const policy = policyFor(ours, [`script-src ${ours}`, `frame-src ${ours}`]);
   await host.show(page, `<script type="module" src="${ours}/frame-height.js"></script>
-    <iframe id="frame" src="${ours}/embed/frame.html#power-or-drag" title="More power, or less drag?" width="100%" height="300"></iframe>`, { policy });
+    <iframe id="frame" src="${ours}/embed/frame.html#power-or-drag" title="More power, or less drag?" width="100%" height="300"></iframe>`, { policy, script: "" });
   await expect(page.frameLocator("#frame").locator(".figure .amount b")).toHaveText(/\d:\d\d/);
   const height = () => page.locator("#frame").evaluate((frame) => Number(frame.getAttribute("height")));
   await expect.poll(height).toBeGreaterThan(1000);

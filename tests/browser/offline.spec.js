@@ -1,21 +1,13 @@
 // @ts-check
 /** After one visit the page works with no network and no server, and a new version comes whole or not at all. */
 
-import { answerText, expect, openQuestion, started, test } from "./support/page.js";
+import { answerText, expect, keptOnDevice, openQuestion, started, test } from "./support/page.js";
 import { filesOf, serve, versionOf } from "./support/server.js";
 
 /** @import { Page } from "@playwright/test" */
 
 // Without a network the browser itself complains that the service worker could not be looked up again.
 test.use({ troubled: true, offlineCopy: true });
-
-/** Waits until the service worker has kept everything and serves this page. @param {Page} page */
-async function keptOnDevice(page) {
-  await page.evaluate(() => navigator.serviceWorker.ready);
-  await page.reload();
-  await started(page);
-  await expect.poll(() => page.evaluate(() => navigator.serviceWorker.controller !== null)).toBe(true);
-}
 
 /** @param {Page} page */
 async function expectItWorks(page) {
@@ -102,7 +94,7 @@ test("a new version that cannot be fetched whole is not taken, and the old one g
   await keptOnDevice(page);
 
   const broken = versionOf(files, "second");
-  broken.delete("app.js");
+  broken.delete("v-second/app.js");
   server.change(broken);
   expect(await page.evaluate(async () => {
     const registration = await navigator.serviceWorker.ready;

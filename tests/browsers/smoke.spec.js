@@ -155,7 +155,7 @@ test("two questions answer on a page of another origin under a strict policy", a
   const policy = `default-src 'none'; script-src ${origin} 'wasm-unsafe-eval'; connect-src ${origin}`;
   const server = createServer((_, response) => {
     response.writeHead(200, { "content-type": "text/html; charset=utf-8", "content-security-policy": policy });
-    response.end(`<!doctype html><html lang="en"><title>A club</title><script type="module" src="${origin}/embed.js"></script>
+    response.end(`<!doctype html><html lang="en"><title>A club</title><script type="module" src="${origin}/embed/v1.js"></script>
       <faster-by question="power-or-drag" units="mi C">Words</faster-by><faster-by question="finish-time" units="km C">Words</faster-by>`);
   });
   await new Promise((resolve) => server.listen(0, "127.0.0.1", () => resolve(undefined)));

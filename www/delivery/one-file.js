@@ -39,3 +39,8 @@ export const serviceWorker = null;
 
 /** It is one. @type {URL | null} */
 export const oneFile = null;
+
+/** It comes from no server. @returns {Promise<"this" | "other" | null>} */
+export const serverHas = async () => null;
+
+export const reload = () => location.reload();

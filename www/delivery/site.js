@@ -1,21 +1,27 @@
 // @ts-check
-/** Where the page finds its other parts on a web server: in files beside it. The build for one file takes `one-file.js` instead. */
+/** Where the page finds its other parts on a web server: in files beside this one, in a folder named after their version. The build for one file takes `one-file.js` instead. */
 
 import init, * as first from "fasterby-first";
+import * as integrity from "fasterby-integrity";
+import { reloadAt, versionAt } from "./version.js";
 
 /** @param {string} file */
 const beside = (file) => new URL(file, import.meta.url);
+/** Where the page and its other entries lie. */
+const HOME = beside("../");
+const VERSION = beside("./").pathname.split("/").at(-2);
 
-/** @param {string} file */
-async function compiled(file) {
-  const response = await fetch(beside(file));
-  if (!response.ok) throw new Error(`${file} gave ${response.status}.`);
+/** A module that is not the one these scripts were built with is refused: two versions never work together. @param {"first" | "whole"} name */
+async function compiled(name) {
+  const fetched = (/** @type {RequestCache} */ cache) => fetch(beside(`wasm/${name}_bg.wasm`), { cache, integrity: integrity[name] });
+  // A browser may have kept something else from an unfinished upload.
+  const response = await fetched("default").catch(() => fetched("reload"));
   // A server that has no name for what it is gives it all the same.
   return response.headers.get("content-type") === "application/wasm" ? WebAssembly.compileStreaming(response) : WebAssembly.compile(await response.arrayBuffer());
 }
 
 /** The module that answers what a first visit asks. */
-export const firstModule = () => compiled("wasm/first_bg.wasm");
+export const firstModule = () => compiled("first");
 
 /** Its binding comes with the script. @param {WebAssembly.Module} module */
 export async function firstCore(module) {
@@ -24,7 +30,7 @@ export async function firstCore(module) {
 }
 
 /** The module that answers everything. */
-export const wholeModule = () => compiled("wasm/whole_bg.wasm");
+export const wholeModule = () => compiled("whole");
 
 /** @param {WebAssembly.Module} module */
 export async function wholeCore(module) {
@@ -35,11 +41,21 @@ export async function wholeCore(module) {
 
 export const openWorker = () => new Worker(beside("worker.js"), { type: "module" });
 
+/** Which version the server has now: this one, another, or null where it does not say. @returns {Promise<"this" | "other" | null>} */
+export async function serverHas() {
+  const there = await versionAt(HOME);
+  if (there === null) return null;
+  return there === VERSION ? "this" : "other";
+}
+
+/** Opens the page anew, in the version that the server has now. */
+export const reload = () => reloadAt(HOME);
+
 /** Where the page lies, for other sites to load it from. @type {URL | null} */
-export const home = beside("./");
+export const home = HOME;
 
 /** What keeps the page for use without a network. @type {URL | null} */
-export const serviceWorker = beside("offline.js");
+export const serviceWorker = new URL("offline.js", HOME);
 
 /** The whole page as one file to take away. @type {URL | null} */
-export const oneFile = beside("fasterby.html");
+export const oneFile = new URL("fasterby.html", HOME);

@@ -24,7 +24,7 @@ export { leave, speakFor } from "./spoken.js";
 
 const words = book("embed");
 /** The address of the whole page. */
-const PAGE = new URL("./", import.meta.url);
+const PAGE = new URL("../", import.meta.url);
 const REST_MS = 400;
 
 /** Pieces that a host page may style, as `::part(answer)` and so on. @type {[part: string, selector: string][]} */

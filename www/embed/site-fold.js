@@ -2,6 +2,7 @@
 /** The fold "Put this on your site", whose content comes when it is first opened. */
 
 import { home } from "#delivery";
+import { lostNotice } from "../frame/failed.js";
 import { html } from "../parts/html.js";
 import { book, open } from "../words/index.js";
 
@@ -28,7 +29,7 @@ export function siteFold(now) {
         body.replaceWith(snippets(from, now));
       } catch {
         loading = false;
-        body.textContent = words("notLoaded");
+        body.replaceChildren(...await lostNotice(words("notLoaded")));
       }
     },
   }];

@@ -24,7 +24,7 @@ export function elementSnippet(home, { link, units, title }) {
   const state = link.slice(link.indexOf("#") + 1);
   const id = state.split("/")[0];
   const more = state === id ? "" : ` state="${escaped(state)}"`;
-  return `<script type="module" src="${escaped(new URL("embed.js", home).href)}"></script>
+  return `<script type="module" src="${escaped(new URL("embed/v1.js", home).href)}"></script>
 <faster-by question="${escaped(id)}"${more} units="${escaped(units.join(" "))}"${spoken(" lang=")}><p>${escaped(title)} <a href="${escaped(link)}">${escaped(words("workItOut"))}</a>.</p></faster-by>`;
 }
 

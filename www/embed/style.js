@@ -32,7 +32,8 @@ let loading;
 /** The sheet, fetched once for all places of a page. A sheet made by a script needs no leave from the host page's content policy. */
 export function placeStyle() {
   loading ??= fetch(new URL("style.css", import.meta.url), { credentials: "omit" }).then(async (response) => {
-    if (!response.ok) throw new Error(`The style gave ${response.status}.`);
+    const isStyle = response.ok && response.headers.get("content-type")?.startsWith("text/css");
+    if (!isStyle) throw new Error(`The style gave ${response.status}, ${response.headers.get("content-type")}.`);
     return new CSSStyleSheet().replace(forPlace(`${await response.text()}${OWN}`));
   });
   loading.catch(() => { loading = undefined; });

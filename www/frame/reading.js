@@ -2,12 +2,14 @@
 /** How the page is read on this device: its language and its decimal mark. Neither is part of a rider's numbers, so neither is undone or shared. */
 
 import { writeWithMark } from "../parts/number-text.js";
+import { whyLost } from "./failed.js";
 import { book, language, languageTag, speak } from "../words/index.js";
 import { LANGUAGES, languageOf } from "../words/languages.js";
 
 /** @import { DecimalMark } from "../parts/number-text.js" */
 /** @import { deviceStorage } from "../state/storage.js" */
 /** @import { Language } from "../words/languages.js" */
+/** @import { Notify } from "./notice.js" */
 /** @typedef {Awaited<ReturnType<typeof openReading>>} Reading */
 
 const say = book("page");
@@ -20,7 +22,7 @@ export async function openReading(storage) {
   const kept = storage.reading();
   /** @type {DecimalMark | null} */
   let mark = kept?.decimal_mark === "." || kept?.decimal_mark === "," ? kept.decimal_mark : null;
-  /** @type {{ remake: () => Promise<void>, notify: (message: string) => void }} */
+  /** @type {{ remake: () => Promise<void>, notify: Notify }} */
   let page = { remake: async () => {}, notify: () => {} };
   writeWithMark(mark);
   await speak(languageOf([kept?.language, ...navigator.languages]));
@@ -42,7 +44,8 @@ export async function openReading(storage) {
       try {
         await speak(wanted);
       } catch {
-        return page.notify(say("language_lost"));
+        const { message, action } = await whyLost(say("language_lost"));
+        return page.notify(message, action);
       }
       document.documentElement.lang = languageTag();
       keep(true);

@@ -1,6 +1,7 @@
 // @ts-check
 /** "Take it with you": a fold at the end of every question. What makes the files is loaded when the fold is first opened. */
 
+import { lostNotice } from "../frame/failed.js";
 import { html } from "../parts/html.js";
 import { book, open } from "../words/index.js";
 
@@ -34,7 +35,7 @@ export function takeFold(host, current) {
           list();
         } catch (error) {
           console.error(error);
-          body.replaceChildren(html("p", { class: "soft" }, words("notLoaded")));
+          body.replaceChildren(...await lostNotice(words("notLoaded")));
         }
       };
       return { id: "take", name: words("take"), gist: words("takeGist"), body, onToggle };

@@ -4,10 +4,11 @@
  * nothing is kept and the caller says so. A copy that another tab wrote later is never overwritten unasked.
  */
 
+import { READING } from "./keys.js";
+
 const LAST = "fasterby:last";
 const BEFORE_LINK = "fasterby:before-link";
 const UNITS = "fasterby:units";
-const READING = "fasterby:reading";
 const INDEX = "fasterby:saved";
 const SAVED = "fasterby:saved:";
 /** Changes when what is kept is laid out differently; what a newer page kept is left as it is. */

@@ -12,6 +12,7 @@ export interface Books {
   "power-or-drag": typeof import("./en/power-or-drag.js").default;
   save: typeof import("./en/save.js").default;
   shared: typeof import("./en/shared.js").default;
+  start: typeof import("./en/start.js").default;
   "speed-for-watts": typeof import("./en/speed-for-watts.js").default;
   sheet: typeof import("./en/sheet.js").default;
   units: typeof import("./en/units.js").default;

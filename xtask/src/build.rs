@@ -1,30 +1,49 @@
 //! The page, built into `dist/`: the core as WebAssembly, the scripts and styles as bundles, the rest as it stands.
 
 use crate::command::{Outcome, cargo, command, output_of, run, say};
-use crate::content::{files_under, fingerprint, read, read_text, write};
+use crate::content::{files_under, fingerprint, integrity, read, read_text, write};
 use crate::one_file::{Parts, dense_gzip, one_file};
 use crate::{first_load, paths, setup};
 use fasterby_core::questions;
+use serde_json::json;
 use std::collections::BTreeMap;
 use std::fs::{self, File};
 use std::path::{Path, PathBuf};
 use std::process::Command;
 use wasm_bindgen_cli_support::Bindgen;
 
-/// What stands on the scripts of a first visit, which are one part: entry in `www`, and the file in `dist` without its extension.
+/// What stands on the scripts of a first visit, which are one part: entry in `www`, and the file of a version without its extension.
 const PAGE_BUNDLES: [(&str, &str); 2] = [("app.js", "app"), ("embed/place.js", SHOWS_ELSEWHERE)];
 /// What every script of these begins with.
 const FIRST_LOAD: &str = "delivery/first-load.js";
 /// What stands on its own.
-const OTHER_BUNDLES: [(&str, &str); 5] = [
+const OTHER_BUNDLES: [(&str, &str); 4] = [
     ("worker.js", "worker"),
     ("style/index.css", "style"),
-    ("embed/element.js", "embed"),
+    ("embed/element.js", "element"),
     ("embed/frame.js", "frame"),
-    ("embed/frame-height.js", "frame-height"),
 ];
 /// The element for other sites is small, and fetches this when it is near the window.
 const SHOWS_ELSEWHERE: &str = "place";
+/// Scripts whose addresses stay: each is small, and finds the version that it wants.
+const ENTRIES: [(&str, &str); 4] = [
+    ("delivery/start.js", "start"),
+    ("delivery/embed-v1.js", "embed/v1"),
+    ("delivery/frame-entry.js", "embed/frame"),
+    ("embed/frame-height.js", "frame-height"),
+];
+/// The address that other sites used before addresses had versions.
+const EARLIER_EMBED: (&str, &str) = ("embed.js", "import \"./embed/v1.js\";\n");
+/// What pages of other origins load besides the files of a version.
+pub const OPEN_TO_OTHERS: [&str; 4] = [EARLIER_EMBED.0, "embed/v1.js", "frame-height.js", VERSION_FILE];
+/// The page that other sites put into a frame.
+pub const FRAME: &str = "embed/frame.html";
+/// Says which version lies there.
+const VERSION_FILE: &str = "version.json";
+/// Names the files of a version, in its folder.
+const LIST_FILE: &str = "files.json";
+/// How the name of a version's folder begins.
+const VERSION_MARK: &str = "v-";
 /// Extensions that are copied as they are.
 const COPIED: [&str; 8] = ["html", "svg", "png", "ico", "webp", "webmanifest", "json", "txt"];
 /// Files of `www` that belong to its tools, not to the page.
@@ -37,17 +56,23 @@ const NOT_BUNDLED: &str = "esbuild could not bundle the page: see its message ab
 const ONE_FILE_ENTRIES: [&str; 2] = ["script=delivery/one-file-start.js", "loader=delivery/one-file-loader.js"];
 
 const PAGE: &str = "index.html";
+/// The page by the address that visitors use, from the folder that it lies in.
+const PAGE_ADDRESS: &str = "./";
 const OFFLINE: &str = "offline.js";
 /// The page as one file, to take away.
 pub const ONE_FILE: &str = "fasterby.html";
-/// The module that a first visit fetches.
+/// The module that a first visit fetches, in the folder of its version.
 pub const FIRST_WASM: &str = "wasm/first_bg.wasm";
 /// The module that answers everything.
-pub const WHOLE_WASM: &str = "wasm/whole_bg.wasm";
-/// The core is compiled twice: name of the module in `dist/wasm`, and what cargo is told to leave out.
+const WHOLE_WASM: &str = "wasm/whole_bg.wasm";
+/// The core is compiled twice: name of the module, and what cargo is told to leave out.
 const MODULES: [(&str, &[&str]); 2] = [("first", &["--no-default-features"]), ("whole", &[])];
-/// Builds everything that changed.
-pub fn build() -> Outcome {
+
+/// Files by path, with `/` between names.
+pub type Files = BTreeMap<String, Vec<u8>>;
+
+/// Builds everything that changed, and gives the name of the version.
+pub fn build() -> Outcome<String> {
     let _turn = take_turn()?;
     setup::wasm_target()?;
     setup::node_packages()?;
@@ -56,18 +81,34 @@ pub fn build() -> Outcome {
     for (name, options) in MODULES {
         bind(name, &compile(name, options)?)?;
     }
+    write_integrity()?;
     bundle()?;
-    copy()?;
-    remove_leftovers()?;
-    write_one_file()?;
-    write_offline()
+    let versioned = versioned()?;
+    let version = format!("{VERSION_MARK}{}", fingerprint_of(&versioned));
+    let mut site = entries(&version)?;
+    site.insert(ONE_FILE.into(), made_one_file(&versioned)?);
+    site.extend(versioned.into_iter().map(|(path, content)| (format!("{version}/{path}"), content)));
+    let kept = kept_offline(&site);
+    site.insert(VERSION_FILE.into(), json!({ "version": version }).to_string().into_bytes());
+    site.insert(OFFLINE.into(), offline(&kept)?);
+    publish(&site)?;
+    Ok(version)
 }
 
-/// The files of the built page that a visitor's browser fetches, by path: the glue and its types are only for building.
-pub fn shipped() -> Outcome<BTreeMap<String, Vec<u8>>> {
-    let mut files = files_under(&paths::dist())?;
-    files.retain(|path, _| !path.starts_with("wasm/") || path == FIRST_WASM || path == WHOLE_WASM);
-    Ok(files)
+/// The files of the built page, by path.
+pub fn shipped() -> Outcome<Files> {
+    files_under(&paths::dist())
+}
+
+/// Whether a file lies in the folder of a version, and so never changes.
+pub fn is_of_a_version(path: &str) -> bool {
+    path.starts_with(VERSION_MARK) && path.contains('/')
+}
+
+/// Whether the page keeps a file on a device for use without a network.
+pub fn is_kept_offline(path: &str) -> bool {
+    let is_for_others = OPEN_TO_OTHERS.contains(&path) || path.starts_with("embed/");
+    !is_for_others && ![OFFLINE, ONE_FILE].contains(&path)
 }
 
 /// The TypeScript of the core's structs, as generated now.
@@ -103,7 +144,7 @@ fn write_types() -> Outcome {
 
 /// The core's bounds and citations as its module would give them: the page opens with them, before the module is there.
 fn write_tables() -> Outcome {
-    let tables = serde_json::json!({ "fields": questions::fields(), "sources": questions::sources() });
+    let tables = json!({ "fields": questions::fields(), "sources": questions::sources() });
     write(&tables_file(), tables.to_string().as_bytes())
 }
 
@@ -141,7 +182,7 @@ fn bind(name: &str, compiled: &Path) -> Outcome {
         return Ok(());
     }
     say("binding and optimising");
-    let package = paths::kept("wasm").join(name);
+    let package = package(name);
     Bindgen::new()
         .input_path(compiled)
         .out_name(name)
@@ -153,26 +194,40 @@ fn bind(name: &str, compiled: &Path) -> Outcome {
         .web(true)
         .and_then(|bindgen| bindgen.generate(&package))
         .map_err(|error| format!("wasm-bindgen could not bind the core: {error:#}."))?;
-    let module = package.join(format!("{name}_bg.wasm"));
+    let module = module_file(name);
     run(
         command("node").arg(paths::node_program("wasm-opt")).arg("-Os").arg(&module).arg("-o").arg(&module),
         "wasm-opt could not optimise the core: remove www/node_modules and run this again.",
     )?;
-    publish(&package, &paths::dist().join("wasm"))?;
     write(&stamp, made(fingerprint_of_package(name)?).as_bytes())
 }
 
-/// Puts made files where they are served from, each whole at once: the page may be open meanwhile.
-fn publish(from: &Path, to: &Path) -> Outcome {
-    files_under(from)?.iter().try_for_each(|(path, content)| write(&to.join(path), content))
-}
-
 fn fingerprint_of_package(name: &str) -> Outcome<String> {
-    let package = paths::dist().join("wasm");
+    let package = package(name);
     Ok(fingerprint([
         read(&package.join(format!("{name}_bg.wasm")))?.as_slice(),
         read(&package.join(format!("{name}.js")))?.as_slice(),
     ]))
+}
+
+/// Where a module lies with its glue. The page's type checker looks here too.
+fn package(name: &str) -> PathBuf {
+    paths::kept("wasm").join(name)
+}
+
+fn module_file(name: &str) -> PathBuf {
+    package(name).join(format!("{name}_bg.wasm"))
+}
+
+/// The modules' hashes, which go into the scripts: a module of another version is refused.
+fn write_integrity() -> Outcome {
+    let modules = MODULES.iter().map(|(name, _)| Ok((*name, integrity(&read(&module_file(name))?))));
+    let modules: BTreeMap<&str, String> = modules.collect::<Outcome<_>>()?;
+    write(&integrity_file(), json!(modules).to_string().as_bytes())
+}
+
+fn integrity_file() -> PathBuf {
+    paths::kept("integrity.json")
 }
 
 fn bundle() -> Outcome {
@@ -189,17 +244,21 @@ fn bundle() -> Outcome {
         NOT_BUNDLED,
     )?;
     run(split(&OTHER_BUNDLES).arg(format!("--external:./{SHOWS_ELSEWHERE}.js")), NOT_BUNDLED)?;
-    publish(&bundles, &paths::dist())
+    run(esbuild_of(&ENTRIES).arg(format!("--outdir={}", entry_bundles().display())), NOT_BUNDLED)
 }
 
 /// Bundles whose shared and later scripts are parts of their own. Parts lie beside the bundles, so that `import.meta.url` leads
 /// to the same folder from each of them.
-fn split(bundles_wanted: &[(&str, &str)]) -> Command {
-    let mut esbuild = esbuild();
+fn split(wanted: &[(&str, &str)]) -> Command {
+    let mut esbuild = esbuild_of(wanted);
+    esbuild.args(["--splitting", "--chunk-names=part-[hash]"]).arg(format!("--outdir={}", version_bundles().display()));
     esbuild
-        .args(bundles_wanted.iter().map(|(entry, name)| format!("{name}={entry}")))
-        .args(["--format=esm", "--splitting", "--chunk-names=part-[hash]"])
-        .arg(format!("--outdir={}", bundles().display()));
+}
+
+/// Modules, each from an entry in `www`.
+fn esbuild_of(wanted: &[(&str, &str)]) -> Command {
+    let mut esbuild = esbuild();
+    esbuild.args(wanted.iter().map(|(entry, name)| format!("{name}={entry}"))).arg("--format=esm");
     esbuild
 }
 
@@ -209,16 +268,66 @@ fn esbuild() -> Command {
         .current_dir(paths::www())
         .arg(paths::node_program("esbuild"))
         .args(["--bundle", "--minify", "--target=es2022", "--charset=utf8", "--log-level=warning"])
-        .args(MODULES.map(|(name, _)| format!("--alias:fasterby-{name}=../dist/wasm/{name}.js")))
+        .args(
+            MODULES.map(|(name, _)| {
+                format!("--alias:fasterby-{name}={}", package(name).join(format!("{name}.js")).display())
+            }),
+        )
+        .arg(format!("--alias:fasterby-integrity={}", integrity_file().display()))
         .arg(format!("--alias:fasterby-tables={}", tables_file().display()));
     esbuild
 }
 
+/// Where esbuild leaves its bundles.
+fn bundles() -> PathBuf {
+    paths::kept("bundles")
+}
+
+/// Those of a version, and the parts split off them.
+fn version_bundles() -> PathBuf {
+    bundles().join("version")
+}
+
+fn entry_bundles() -> PathBuf {
+    bundles().join("entries")
+}
+
+/// What changes from version to version, by path in the folder of one.
+fn versioned() -> Outcome<Files> {
+    let mut files = files_under(&version_bundles())?;
+    for (name, _) in MODULES {
+        files.insert(format!("wasm/{name}_bg.wasm"), read(&module_file(name))?);
+    }
+    let list = json!(files.keys().collect::<Vec<_>>()).to_string();
+    files.insert(LIST_FILE.into(), list.into_bytes());
+    Ok(files)
+}
+
+/// What keeps its address, for a version.
+fn entries(version: &str) -> Outcome<Files> {
+    let mut files = files_under(&paths::www())?;
+    files.retain(|path, _| is_copied(path));
+    if let Some(page) = files.get_mut(PAGE) {
+        *page = first_load::page_of(version, &String::from_utf8_lossy(page))?.into_bytes();
+    }
+    for (path, content) in files_under(&entry_bundles())? {
+        let script = String::from_utf8_lossy(&content);
+        files.insert(path, with_values(&script, &[("__VERSION__", json!(version))]).into_bytes());
+    }
+    files.insert(EARLIER_EMBED.0.into(), EARLIER_EMBED.1.into());
+    Ok(files)
+}
+
+fn is_copied(path: &str) -> bool {
+    let has_extension = |extensions: &[&str]| path.rsplit_once('.').is_some_and(|(_, last)| extensions.contains(&last));
+    has_extension(&COPIED) && !OF_THE_TOOLS.iter().any(|start| path.starts_with(start))
+}
+
 /// Everything in one HTML file. The core is in the script, compressed, and the script is packed once more with it.
-fn write_one_file() -> Outcome {
+fn made_one_file(versioned: &Files) -> Outcome<Vec<u8>> {
     let folder = paths::kept("one-file");
     let packed = folder.join("core.gz");
-    write(&packed, &dense_gzip(&read(&paths::dist().join(WHOLE_WASM))?))?;
+    packed_once(&packed, versioned.get(WHOLE_WASM).map_or(&[], Vec::as_slice))?;
     run(
         esbuild()
             .args(ONE_FILE_ENTRIES)
@@ -229,78 +338,78 @@ fn write_one_file() -> Outcome {
             .arg(format!("--outdir={}", folder.display())),
         NOT_BUNDLED,
     )?;
-    let dist = paths::dist();
+    let script = read_text(&folder.join("script.js"))?;
+    let packed_script = folder.join("script.gz");
+    packed_once(&packed_script, script.as_bytes())?;
     let parts = Parts {
-        style: &read_text(&dist.join("style.css"))?,
+        style: &String::from_utf8_lossy(versioned.get("style.css").map_or(&[], Vec::as_slice)),
         loader: &read_text(&folder.join("loader.js"))?,
-        script: &read_text(&folder.join("script.js"))?,
-        icon: &read(&dist.join("icon.svg"))?,
+        script: &script,
+        packed_script: &read(&packed_script)?,
+        icon: &read(&paths::www().join("icon.svg"))?,
     };
-    write(&dist.join(ONE_FILE), one_file(&read_text(&paths::www().join(PAGE))?, &parts)?.as_bytes())
+    Ok(one_file(&read_text(&paths::www().join(PAGE))?, &parts)?.into_bytes())
 }
 
-/// Where esbuild leaves its bundles, and the parts split off them, before they are published.
-fn bundles() -> PathBuf {
-    paths::kept("bundles")
-}
-
-fn is_copied(path: &str) -> bool {
-    let has_extension = |extensions: &[&str]| path.rsplit_once('.').is_some_and(|(_, last)| extensions.contains(&last));
-    has_extension(&COPIED) && !OF_THE_TOOLS.iter().any(|start| path.starts_with(start))
-}
-
-/// What is copied from `www` as it stands.
-fn copies() -> Outcome<BTreeMap<String, Vec<u8>>> {
-    let mut files = files_under(&paths::www())?;
-    files.retain(|path, _| is_copied(path));
-    Ok(files)
-}
-
-fn copy() -> Outcome {
-    let mut files = copies()?;
-    if let Some(page) = files.get_mut(PAGE) {
-        *page = first_load::with_preloads(&String::from_utf8_lossy(page))?.into_bytes();
-    }
-    files.iter().try_for_each(|(path, content)| write(&paths::dist().join(path), content))
-}
-
-/// Gives the service worker the list of files to keep and a version that changes with any of them.
-fn write_offline() -> Outcome {
-    let source_path = paths::www().join(OFFLINE);
-    if !source_path.is_file() {
+/// Packs as densely as possible, which takes seconds, unless just this was packed there before.
+fn packed_once(path: &Path, content: &[u8]) -> Outcome {
+    let stamp = path.with_added_extension("stamp");
+    let wanted = integrity(content);
+    if path.is_file() && read(&stamp).is_ok_and(|present| present == wanted.as_bytes()) {
         return Ok(());
     }
-    let source = read_text(&source_path)?;
-    let mut files = shipped()?;
-    files.retain(|path, _| path != OFFLINE && path != ONE_FILE);
-    let named = files.iter().flat_map(|(path, content)| [path.as_bytes(), content.as_slice()]);
+    write(path, &dense_gzip(content))?;
+    write(&stamp, wanted.as_bytes())
+}
+
+/// What the page keeps on a device, by address, with the hash that it must have.
+fn kept_offline(site: &Files) -> BTreeMap<String, String> {
+    let kept = site.iter().filter(|(path, _)| is_kept_offline(path));
+    kept.map(|(path, content)| {
+        let address = if path == PAGE { PAGE_ADDRESS } else { path };
+        (address.to_string(), integrity(content))
+    })
+    .collect()
+}
+
+/// Gives the service worker the files to keep, and a version that changes with any of them.
+fn offline(kept: &BTreeMap<String, String>) -> Outcome<Vec<u8>> {
+    let source = read_text(&paths::www().join(OFFLINE))?;
+    let named = kept.iter().flat_map(|(address, hash)| [address.as_bytes(), hash.as_bytes()]);
     let version = fingerprint(named.chain([source.as_bytes()]));
-    let paths: Vec<&String> = files.keys().collect();
-    write(&paths::dist().join(OFFLINE), with_version_and_files(&source, &version, &paths).as_bytes())
+    Ok(with_values(&source, &[("__VERSION__", json!(version)), ("__FILES__", json!(kept))]).into_bytes())
 }
 
-/// The placeholders stand in the source as names or as strings of the same.
-fn with_version_and_files(source: &str, version: &str, files: &[&String]) -> String {
-    let version = serde_json::json!(version).to_string();
-    let files = serde_json::json!(files).to_string();
-    source
-        .replace("\"__VERSION__\"", &version)
-        .replace("\"__FILES__\"", &files)
-        .replace("__VERSION__", &version)
-        .replace("__FILES__", &files)
+/// Fills placeholders, which stand in a script as strings.
+fn with_values(source: &str, values: &[(&str, serde_json::Value)]) -> String {
+    values.iter().fold(source.to_string(), |filled, (placeholder, value)| {
+        filled.replace(&format!("\"{placeholder}\""), &value.to_string())
+    })
 }
 
-/// Removes what an earlier build left in `dist/`, so that only what is built is published.
-fn remove_leftovers() -> Outcome {
-    let mut kept: Vec<String> = copies()?.into_keys().collect();
-    kept.extend([OFFLINE.into(), ONE_FILE.into()]);
-    kept.extend(files_under(&bundles())?.into_keys());
-    let is_of_a_module = |path: &str| MODULES.iter().any(|(name, _)| path.starts_with(&format!("wasm/{name}")));
-    for path in files_under(&paths::dist())?.into_keys() {
-        if !kept.contains(&path) && !is_of_a_module(&path) {
-            fs::remove_file(paths::dist().join(&path))
-                .map_err(|error| format!("`dist/{path}` cannot be removed: {error}."))?;
-        }
+fn fingerprint_of(files: &Files) -> String {
+    fingerprint(files.iter().flat_map(|(path, content)| [path.as_bytes(), content.as_slice()]))
+}
+
+/// Puts the site where it is served from, each file whole at once, as the page may be open meanwhile: first what the entries lead
+/// to, then the entries, the service worker last. Then what an earlier build left is removed.
+fn publish(site: &Files) -> Outcome {
+    let rank = |path: &str| (!is_of_a_version(path), path == OFFLINE);
+    let mut paths_in_order: Vec<&String> = site.keys().collect();
+    paths_in_order.sort_by_key(|path| rank(path));
+    paths_in_order.into_iter().try_for_each(|path| write(&paths::dist().join(path), &site[path]))?;
+    remove_leftovers(site)
+}
+
+fn remove_leftovers(site: &Files) -> Outcome {
+    let dist = paths::dist();
+    let cannot = |path: &str, error: std::io::Error| format!("`dist/{path}` cannot be removed: {error}.");
+    for path in files_under(&dist)?.into_keys().filter(|path| !site.contains_key(path)) {
+        fs::remove_file(dist.join(&path)).map_err(|error| cannot(&path, error))?;
+        // A folder that is not empty stays.
+        Path::new(&path).ancestors().skip(1).filter(|folder| *folder != Path::new("")).for_each(|folder| {
+            fs::remove_dir(dist.join(folder)).ok();
+        });
     }
     Ok(())
 }
@@ -322,10 +431,37 @@ mod tests {
     }
 
     #[test]
-    fn placeholders_are_filled_whether_names_or_strings() {
-        let file = String::from("app.js");
-        let filled = |source| with_version_and_files(source, "1f", &[&file]);
-        assert_eq!(filled("const a = __VERSION__, b = __FILES__;"), r#"const a = "1f", b = ["app.js"];"#);
-        assert_eq!(filled(r#"const a = "__VERSION__";"#), r#"const a = "1f";"#);
+    fn placeholders_are_filled() {
+        let values = [("__VERSION__", json!("v-1f")), ("__FILES__", json!({ "./": "sha256-a" }))];
+        assert_eq!(
+            with_values(r#"const a = "__VERSION__", b = ("__FILES__");"#, &values),
+            r#"const a = "v-1f", b = ({"./":"sha256-a"});"#
+        );
+    }
+
+    #[test]
+    fn the_page_keeps_its_own_files_and_not_those_for_other_sites() {
+        for kept in ["index.html", "start.js", "icon.svg", "v-1f/app.js", "v-1f/wasm/whole_bg.wasm"] {
+            assert!(is_kept_offline(kept), "{kept}");
+        }
+        for other in [
+            "offline.js",
+            "fasterby.html",
+            "version.json",
+            "embed.js",
+            "embed/v1.js",
+            "embed/frame.html",
+            "frame-height.js",
+        ] {
+            assert!(!is_kept_offline(other), "{other}");
+        }
+    }
+
+    #[test]
+    fn only_files_in_the_folder_of_a_version_are_of_one() {
+        assert!(is_of_a_version("v-1f/app.js"));
+        assert!(!is_of_a_version("v-1f"));
+        assert!(!is_of_a_version("version.json"));
+        assert!(!is_of_a_version("embed/v1.js"));
     }
 }

@@ -1,6 +1,8 @@
 //! Files as content: listing, reading, writing only what differs, and a fingerprint.
 
 use crate::command::Outcome;
+use base64::{Engine, prelude::BASE64_STANDARD};
+use sha2::{Digest, Sha256};
 use std::collections::BTreeMap;
 use std::fs;
 use std::path::Path;
@@ -17,6 +19,11 @@ pub fn fingerprint<'a>(parts: impl IntoIterator<Item = &'a [u8]>) -> String {
         part.iter().copied().for_each(&mut take);
     }
     format!("{hash:016x}")
+}
+
+/// How browsers are told what a file must be (Subresource Integrity, section 3.1, and CSP Level 3, section 2.3.1).
+pub fn integrity(content: &[u8]) -> String {
+    format!("sha256-{}", BASE64_STANDARD.encode(Sha256::digest(content)))
 }
 
 /// Reads a file whole.
@@ -78,6 +85,12 @@ mod tests {
     fn the_fingerprint_of_nothing_is_the_offset_basis() {
         // FNV-1a 64-bit offset basis, from memory.
         assert_eq!(fingerprint([]), "cbf29ce484222325");
+    }
+
+    #[test]
+    fn the_hash_for_browsers_is_sha_256_in_base_64() {
+        // SHA-256 of nothing, from memory: e3b0c442 98fc1c14 ... 7852b855.
+        assert_eq!(integrity(b""), "sha256-47DEQpj8HBSa+/TImW+5JCeuQeRkm5NMpJWZG3hSuFU=");
     }
 
     #[test]

@@ -6,8 +6,12 @@ use crate::{build, paths};
 use serde_json::Value;
 use std::collections::BTreeSet;
 
-/// What a first visit fetches before it sees an answer, but for the parts of its scripts.
-const FILES: [&str; 6] = ["index.html", "style.css", "app.js", "icon.svg", "manifest.webmanifest", build::FIRST_WASM];
+/// What a first visit fetches before it sees an answer, but for the files of a version.
+const FILES: [&str; 4] = ["index.html", "start.js", "icon.svg", "manifest.webmanifest"];
+/// What it fetches of a version, but for the parts of its scripts.
+const FILES_OF_A_VERSION: [&str; 3] = [STYLE, SCRIPT, build::FIRST_WASM];
+const STYLE: &str = "style.css";
+const SCRIPT: &str = "app.js";
 /// Scripts that `app.js` imports when they are wanted, and wants at a first visit: the question that opens, and its words.
 const WANTED_FIRST: [&str; 6] = [
     "questions/power-or-drag/view.js",
@@ -19,25 +23,29 @@ const WANTED_FIRST: [&str; 6] = [
 ];
 
 /// Those of the shipped files that a first visit fetches before it sees an answer.
-pub fn files() -> Outcome<BTreeSet<String>> {
-    let outputs = outputs()?;
-    let scripts = scripts(&outputs, &WANTED_FIRST);
-    Ok(FILES.into_iter().map(String::from).chain(scripts).collect())
+pub fn files(version: &str) -> Outcome<BTreeSet<String>> {
+    let scripts = scripts(&outputs()?, &WANTED_FIRST);
+    let versioned = FILES_OF_A_VERSION.into_iter().map(String::from).chain(scripts);
+    let versioned = versioned.map(|path| format!("{version}/{path}"));
+    Ok(FILES.into_iter().map(String::from).chain(versioned).collect())
 }
 
-/// The page with a line for each part of its scripts, so that the browser fetches them beside each other instead of one after
-/// the other. Words are left out: only the scripts know the reader's language.
-pub fn with_preloads(page: &str) -> Outcome<String> {
-    let scripts = scripts(
-        &outputs()?,
-        &WANTED_FIRST.iter().copied().filter(|source| !source.starts_with("words/")).collect::<Vec<_>>(),
-    );
-    Ok(preloading(page, &scripts))
+/// The page that opens a version: it names the version and its style, and has a line for each part of its scripts, so that the
+/// browser fetches them beside each other instead of one after the other. Words are left out: only the scripts know the reader's
+/// language.
+pub fn page_of(version: &str, page: &str) -> Outcome<String> {
+    let wanted: Vec<&str> = WANTED_FIRST.iter().copied().filter(|source| !source.starts_with("words/")).collect();
+    let mut scripts = scripts(&outputs()?, &wanted);
+    scripts.insert(SCRIPT.into());
+    Ok(opening(version, page, &scripts))
 }
 
-fn preloading(page: &str, scripts: &BTreeSet<String>) -> String {
-    let lines: String = scripts.iter().map(|path| format!("<link rel=\"modulepreload\" href=\"{path}\">\n")).collect();
-    page.replacen("</head>", &(lines + "</head>"), 1)
+fn opening(version: &str, page: &str, scripts: &BTreeSet<String>) -> String {
+    let lines: String =
+        scripts.iter().map(|path| format!("<link rel=\"modulepreload\" href=\"{version}/{path}\">\n")).collect();
+    page.replacen("<html ", &format!("<html data-version=\"{version}\" "), 1)
+        .replacen(&format!("href=\"{STYLE}\""), &format!("href=\"{version}/{STYLE}\""), 1)
+        .replacen("</head>", &(lines + "</head>"), 1)
 }
 
 fn outputs() -> Outcome<Value> {
@@ -49,7 +57,7 @@ fn outputs() -> Outcome<Value> {
 /// The parts of `app.js` and of the scripts that it wants first.
 fn scripts(outputs: &Value, wanted: &[&str]) -> BTreeSet<String> {
     let wanted: Vec<String> = wanted.iter().filter_map(|source| part_of(outputs, source)).collect();
-    let parts = wanted.iter().map(String::as_str).chain(["app.js"]).flat_map(|script| needed_at_once(outputs, script));
+    let parts = wanted.iter().map(String::as_str).chain([SCRIPT]).flat_map(|script| needed_at_once(outputs, script));
     parts.chain(wanted.iter().cloned()).collect()
 }
 
@@ -96,11 +104,12 @@ mod tests {
     }
 
     #[test]
-    fn the_page_names_the_parts_of_its_scripts_in_its_head() {
-        let page =
-            preloading("<head><title>a</title></head><p></p>", &["part-A.js", "part-B.js"].map(String::from).into());
-        let lines =
-            "<link rel=\"modulepreload\" href=\"part-A.js\">\n<link rel=\"modulepreload\" href=\"part-B.js\">\n";
-        assert_eq!(page, format!("<head><title>a</title>{lines}</head><p></p>"));
+    fn the_page_names_its_version_and_the_parts_of_its_scripts() {
+        let page = "<html lang=\"en\"><head><link href=\"style.css\"></head><p></p>";
+        let opened = opening("v-1f", page, &["app.js", "part-A.js"].map(String::from).into());
+        let lines = "<link rel=\"modulepreload\" href=\"v-1f/app.js\">\n\
+                     <link rel=\"modulepreload\" href=\"v-1f/part-A.js\">\n";
+        let head = format!("<head><link href=\"v-1f/style.css\">{lines}</head>");
+        assert_eq!(opened, format!("<html data-version=\"v-1f\" lang=\"en\">{head}<p></p>"));
     }
 }

@@ -97,7 +97,7 @@ fn perform(task: Task) -> Outcome<ExitCode> {
             }
             let server = serve::Server::bind(paths::dist(), port)?;
             println!("Fasterby is at {} (Ctrl+C stops it)", server.address());
-            server.run();
+            server.run()?;
         }
         Task::Build => {
             build::build()?;

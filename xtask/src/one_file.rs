@@ -2,8 +2,8 @@
 //! The script is packed; a small one unpacks it and puts it into the page, where the policy knows it by its hash.
 
 use crate::command::Outcome;
+use crate::content::integrity;
 use base64::{Engine, prelude::BASE64_STANDARD};
-use sha2::{Digest, Sha256};
 
 /// What is written into the page.
 pub struct Parts<'a> {
@@ -11,6 +11,8 @@ pub struct Parts<'a> {
     /// Unpacks the script and runs it.
     pub loader: &'a str,
     pub script: &'a str,
+    /// The script, compressed by gzip.
+    pub packed_script: &'a [u8],
     pub icon: &'a [u8],
 }
 
@@ -24,20 +26,20 @@ pub fn one_file(page: &str, parts: &Parts<'_>) -> Outcome<String> {
     let policy = format!(
         "default-src 'none'; script-src '{}' '{}' 'wasm-unsafe-eval'; style-src '{}'; img-src data: blob:; \
          worker-src blob:; base-uri 'none'; form-action 'none'",
-        source_hash(parts.loader),
-        source_hash(parts.script),
-        source_hash(parts.style),
+        integrity(parts.loader.as_bytes()),
+        integrity(parts.script.as_bytes()),
+        integrity(parts.style.as_bytes()),
     );
     let replacements = [
         (line_with(page, "http-equiv=\"Content-Security-Policy\"")?, meta("Content-Security-Policy", &policy)),
         (line_with(page, "rel=\"icon\"")?, format!("<link rel=\"icon\" href=\"{icon}\">")),
         (line_with(page, "rel=\"manifest\"")?, String::new()),
         (line_with(page, "rel=\"stylesheet\"")?, format!("<style>{}</style>", parts.style)),
-        (line_with(page, "src=\"app.js\"")?, String::new()),
+        (line_with(page, "src=\"start.js\"")?, String::new()),
         // From a disk, `./` would be the folder.
         ("href=\"./\"", "href=\"\"".into()),
         // At the end, as a script without `src` runs where it stands.
-        ("</body>", format!("{}\n<script>{}</script>\n</body>", packed(parts.script), parts.loader)),
+        ("</body>", format!("{}\n<script>{}</script>\n</body>", packed(parts.packed_script), parts.loader)),
     ];
     replacements.iter().try_fold(page.to_string(), |page, (from, to)| replaced(&page, from, to))
 }
@@ -48,9 +50,8 @@ const FIRST_STAND_IN: u8 = 0x80;
 const BITS_A_SIGN: u32 = 7;
 
 /// A script as data that no browser runs.
-fn packed(script: &str) -> String {
-    let compressed = dense_gzip(script.as_bytes());
-    format!("<script id=\"packed\" type=\"application/gzip\">{}</script>", seven_bits(&compressed))
+fn packed(compressed: &[u8]) -> String {
+    format!("<script id=\"packed\" type=\"application/gzip\">{}</script>", seven_bits(compressed))
 }
 
 /// Compresses as hard as the form allows, which any browser unpacks: a twentieth shorter than usual, for seconds of work.
@@ -89,11 +90,6 @@ fn meta(name: &str, content: &str) -> String {
     format!("<meta http-equiv=\"{name}\" content=\"{content}\">")
 }
 
-/// How a content security policy names an inline script or style (CSP Level 3, section 2.3.1).
-fn source_hash(content: &str) -> String {
-    format!("sha256-{}", BASE64_STANDARD.encode(Sha256::digest(content)))
-}
-
 fn line_with<'a>(page: &'a str, mark: &str) -> Outcome<&'a str> {
     page.lines().find(|line| line.contains(mark)).ok_or_else(|| missing(mark))
 }
@@ -119,7 +115,8 @@ mod tests {
 
     fn made_with(loader: &str, script: &str) -> Outcome<String> {
         let page = read_text(&paths::www().join("index.html"))?;
-        one_file(&page, &Parts { style: "p{}", loader, script, icon: b"<svg/>" })
+        let packed_script = &dense_gzip(script.as_bytes());
+        one_file(&page, &Parts { style: "p{}", loader, script, packed_script, icon: b"<svg/>" })
     }
 
     #[test]
@@ -129,7 +126,7 @@ mod tests {
         assert!(page.split("href=\"").skip(1).all(|rest| ["\"", "#", "data:"].iter().any(|own| rest.starts_with(own))));
         assert!(page.contains("<style>p{}</style>"));
         assert!(page.contains("<script>unpack()</script>"));
-        assert!(page.contains(&packed("start()")));
+        assert!(page.contains(&packed(&dense_gzip(b"start()"))));
     }
 
     #[test]
@@ -161,7 +158,7 @@ mod tests {
 
     #[test]
     fn a_page_that_lacks_what_is_replaced_is_refused_by_its_name() {
-        let parts = Parts { style: "", loader: "", script: "", icon: b"" };
+        let parts = Parts { style: "", loader: "", script: "", packed_script: b"", icon: b"" };
         assert!(one_file("<html></html>", &parts).unwrap_err().contains("Content-Security-Policy"));
     }
 }

@@ -11,14 +11,10 @@ pub fn root() -> PathBuf {
     xtask.parent().map(Path::to_path_buf).unwrap_or(xtask)
 }
 
-/// Cargo's own folder for what it builds.
-pub fn target() -> PathBuf {
-    root().join(std::env::var_os("CARGO_TARGET_DIR").unwrap_or_else(|| "target".into()))
-}
-
-/// What xtask keeps between runs: tools, virtual environments, the package as bound.
+/// What xtask keeps between runs: tools, virtual environments, the modules as bound. Always here, wherever cargo builds: the
+/// page's type checker looks for the modules' types here.
 pub fn kept(name: &str) -> PathBuf {
-    target().join("xtask").join(name)
+    root().join("target/xtask").join(name)
 }
 
 /// The page's source.

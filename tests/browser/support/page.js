@@ -57,6 +57,14 @@ export async function started(page) {
   await expect(page.locator("html")).toHaveAttribute("data-started", "");
 }
 
+/** Waits until the service worker has kept everything and serves this page. @param {Page} page */
+export async function keptOnDevice(page) {
+  await page.evaluate(() => navigator.serviceWorker.ready);
+  await page.reload();
+  await started(page);
+  await expect.poll(() => page.evaluate(() => navigator.serviceWorker.controller !== null)).toBe(true);
+}
+
 /** A number of the sentence, by its name. @param {Page} page @param {string} name */
 export function number(page, name) {
   return page.getByRole("main").getByRole("spinbutton", { name, exact: true });

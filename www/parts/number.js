@@ -3,6 +3,7 @@
 
 import { book } from "../words/index.js";
 import { html, set, say, uniqueId } from "./html.js";
+import { keepStill } from "./keep-still.js";
 import { readNumber, readTime, numberText, timeText, sdText, plusOrMinus } from "./number-text.js";
 /** @import { Meaning } from "./html.js" */
 /** @import { Reading } from "./number-text.js" */
@@ -309,15 +310,16 @@ function isSame(a, b) {
  * @param {() => void} drag.cancel
  */
 function makeDraggable({ element, input, begin, move, end, cancel }) {
-  /** @type {{ pointer: number, x_px: number, value: number, moving: boolean } | null} */
+  /** @type {{ pointer: number, x_px: number, value: number, letGo: (() => void) | null } | null} Once it is moving, it can be let go. */
   let held = null;
 
   function release() {
-    const wasMoving = held?.moving ?? false;
+    const letGo = held?.letGo ?? null;
     held = null;
+    letGo?.();
     element.removeAttribute("data-dragging");
     document.removeEventListener("keydown", onEscape);
-    return wasMoving;
+    return letGo !== null;
   }
 
   /** @param {KeyboardEvent} event */
@@ -332,14 +334,14 @@ function makeDraggable({ element, input, begin, move, end, cancel }) {
     if (event.button !== 0 || !event.isPrimary || editing) return;
     // A mouse would begin to select text; focus is given on release instead, when it turns out not to be a drag.
     if (event.pointerType !== "touch") event.preventDefault();
-    held = { pointer: event.pointerId, x_px: event.clientX, value: begin(), moving: false };
+    held = { pointer: event.pointerId, x_px: event.clientX, value: begin(), letGo: null };
   });
   element.addEventListener("pointermove", (event) => {
     if (!held || event.pointerId !== held.pointer) return;
     const moved_px = event.clientX - held.x_px;
-    if (!held.moving) {
+    if (!held.letGo) {
       if (Math.abs(moved_px) < DRAG_THRESHOLD_PX) return;
-      held.moving = true;
+      held.letGo = keepStill(element, element.parentElement?.closest("p, li, td, div") ?? element);
       element.setPointerCapture(event.pointerId);
       element.setAttribute("data-dragging", "");
       document.addEventListener("keydown", onEscape);
@@ -351,7 +353,9 @@ function makeDraggable({ element, input, begin, move, end, cancel }) {
     if (release()) end();
     else if (!input.matches(":focus")) input.focus();
   });
-  element.addEventListener("pointercancel", () => {
-    if (release()) end();
-  });
+  for (const type of /** @type {const} */ (["pointercancel", "lostpointercapture"])) {
+    element.addEventListener(type, (event) => {
+      if (event.pointerId === held?.pointer && release()) end();
+    });
+  }
 }

@@ -150,7 +150,7 @@ export function plot(options, prepare) {
     };
     for (const { id, part } of handles) {
       const at = data.handles?.[id];
-      set(part.element, { display: at ? null : "none" });
+      set(part.element, { hidden: !at });
       if (!at) continue;
       part.update(at, xScale, yScale);
       const reach = RING_PX + 3;

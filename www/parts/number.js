@@ -18,22 +18,17 @@ import { readNumber, readTime, numberText, timeText, sdText, plusOrMinus } from 
  * @property {Known} [known] `null` for an exact number.
  * @property {number} [min]
  * @property {number} [max]
- * @property {string} [unit]
- * @property {number} [digits]
- * @property {number} [step]
+ * @property {string} [unit] As shown after the digits; "" for none.
+ * @property {string} [unitWords] The unit as it is spoken: "watts".
+ * @property {Record<string, (value: number) => number>} [otherUnits] Other units that may be typed, each turned into this one.
+ * @property {number} digits Decimals shown.
+ * @property {number} step One press of an arrow key.
  */
 
 /**
  * @typedef {object} NumberOptions
  * @property {string} label What the number is, as its accessible name: "Drag area CdA".
  * @property {string} [path] Where it lives in the scenario; becomes `data-path`, so that an error can find its field.
- * @property {string} unit As shown after the digits; "" for none.
- * @property {string} [unitWords] The unit as it is spoken: "watts".
- * @property {Record<string, (value: number) => number>} [otherUnits] Other units that may be typed, each turned into this field's.
- * @property {number} digits Decimals shown.
- * @property {number} step One press of an arrow key.
- * @property {number} [min]
- * @property {number} [max]
  * @property {Meaning | null} [meaning]
  * @property {boolean} [signed] Whether a positive value wears its plus sign.
  * @property {"number" | "time"} [kind] A time is held in seconds and typed as 59:04 or 1:02:03.
@@ -51,12 +46,11 @@ const EXTRA_DECIMALS = 2;
 /**
  * `note` is the line that says what is wrong; it is empty until something is, and the caller puts it under the sentence.
  * @param {NumberOptions} options
+ * @param {Shown} shown
  */
-export function numberField(options) {
-  const { label, path, meaning = null, signed = false, kind = "number", onInput } = options;
+export function numberField({ label, path, meaning = null, signed = false, kind = "number", onInput }, shown) {
   const noteId = uniqueId("wrong");
   const input = html("input", {
-    inputmode: kind === "time" || signed ? "text" : "decimal",
     autocomplete: "off", spellcheck: "false", enterkeyhint: "done", role: "spinbutton", "aria-label": label, "data-path": path,
   });
   const unit = html("span", { class: "unit", "aria-hidden": "true" });
@@ -64,8 +58,6 @@ export function numberField(options) {
   const element = html("span", { class: meaning ? `num ${meaning}` : "num" }, input, unit, spread);
   const note = html("p", { class: "wrong", id: noteId, hidden: true });
 
-  /** @type {Shown} */
-  let shown = { value: NaN, sd: null, known: null, min: options.min, max: options.max, unit: options.unit, digits: options.digits, step: options.step };
   let extraDecimals = 0;
   let restoreTo = NaN;
   /** @type {string | null} */
@@ -74,9 +66,8 @@ export function numberField(options) {
   let outsideComplaint = null;
   let typing = false;
 
-  const digits = () => shown.digits ?? options.digits;
   const valueText = (/** @type {number} */ value, extra = 0) =>
-    Number.isFinite(value) ? (kind === "time" ? timeText(value) : numberText(value, { digits: digits() + extra, signed })) : "";
+    Number.isFinite(value) ? (kind === "time" ? timeText(value) : numberText(value, { digits: shown.digits + extra, signed })) : "";
   const withUnit = (/** @type {number} */ value) => `${valueText(value)}${shown.unit ? `\u00a0${shown.unit}` : ""}`;
 
   function writeText() {
@@ -100,11 +91,13 @@ export function numberField(options) {
     set(spread, { hidden: sd === null });
     set(element, { "data-known": shown.known ?? null });
     const spoken = [
-      `${valueText(shown.value, extraDecimals)} ${options.unitWords ?? shown.unit ?? ""}`.trim(),
+      `${valueText(shown.value, extraDecimals)} ${shown.unitWords ?? shown.unit ?? ""}`.trim(),
       sd === null ? "" : words("spoken.plus_or_minus", { sd }),
       shown.known ? words(`spoken.${shown.known}`) : "",
     ].filter(Boolean).join(", ");
     set(input, {
+      // Some phones have no minus, and none has a colon, beside the digits.
+      inputmode: kind === "time" || signed || (shown.min ?? 0) < 0 ? "text" : "decimal",
       "aria-valuenow": Number.isFinite(shown.value) ? shown.value : null,
       "aria-valuemin": shown.min, "aria-valuemax": shown.max, "aria-valuetext": spoken,
     });
@@ -137,12 +130,12 @@ export function numberField(options) {
   /** @returns {Reading} */
   function read() {
     return kind === "time" ? readTime(input.value)
-      : readNumber(input.value, { unit: shown.unit ?? "", digits: digits(), otherUnits: options.otherUnits });
+      : readNumber(input.value, { unit: shown.unit ?? "", digits: shown.digits, otherUnits: shown.otherUnits });
   }
 
   /** @param {Reading} reading */
   function complaintAbout(reading) {
-    if (reading.wrong === "other-unit") return words("number.other_unit", { label, unit: options.unitWords ?? shown.unit ?? "" });
+    if (reading.wrong === "other-unit") return words("number.other_unit", { label, unit: shown.unitWords ?? shown.unit ?? "" });
     if (reading.value === undefined) return words(kind === "time" ? "number.needs_time" : "number.needs_number", { label });
     return outOfRange(reading.value);
   }
@@ -170,9 +163,9 @@ export function numberField(options) {
    * @param {number} steps
    */
   function stepped(from, steps) {
-    const step = shown.step ?? options.step;
+    const { step } = shown;
     const snapped = Math.round((from + steps * step) / step) * step;
-    return clamp(Number(snapped.toFixed(digits() + EXTRA_DECIMALS)));
+    return clamp(Number(snapped.toFixed(shown.digits + EXTRA_DECIMALS)));
   }
 
   /**
@@ -192,7 +185,7 @@ export function numberField(options) {
     const reading = read();
     if (complaintAbout(reading) !== null) return;
     typing = false;
-    extraDecimals = Math.min(EXTRA_DECIMALS, Math.max(0, (reading.decimals ?? 0) - digits()));
+    extraDecimals = Math.min(EXTRA_DECIMALS, Math.max(0, (reading.decimals ?? 0) - shown.digits));
     emit(/** @type {number} */ (reading.value), "commit");
     writeText();
   }
@@ -253,6 +246,7 @@ export function numberField(options) {
     cancel: restore,
   });
 
+  writeText();
   writeAround();
 
   return {
@@ -335,6 +329,10 @@ function makeDraggable({ element, input, begin, move, end, cancel }) {
     // A mouse would begin to select text; focus is given on release instead, when it turns out not to be a drag.
     if (event.pointerType !== "touch") event.preventDefault();
     held = { pointer: event.pointerId, x_px: event.clientX, value: begin(), letGo: null };
+  });
+  // After a tap beside the digits the browser would take the focus away again.
+  element.addEventListener("mousedown", (event) => {
+    if (event.target !== input) event.preventDefault();
   });
   element.addEventListener("pointermove", (event) => {
     if (!held || event.pointerId !== held.pointer) return;

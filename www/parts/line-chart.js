@@ -17,10 +17,12 @@ const words = book("page");
 
 /** Space between a dropped line and its words, and above its top. */
 const BESIDE_PX = { side: 7, top: 12 };
-/** Words are this clear of other dropped lines, so that it is plain which is theirs, and of each other. */
-const APART_PX = { line: 14, words: 3 };
-/** What being a row further from the foot, or over the top, is disliked by. */
-const DISLIKE = { row: 6, onLine: 20, above: 80 };
+/** Words beside or on their own line are this clear of others, so that it is plain which is theirs; and of each other. */
+const APART_PX = { beside: 14, on: 5, words: 3 };
+/** What being a row further from the foot, on the line or over its top, is disliked by. */
+const DISLIKE = { row: 6, on: 20, over: 400 };
+/** Crossing a dropped line is worse than crossing a curve: it would be taken for its name. */
+const DROP_WEIGHT = 2;
 
 /**
  * @typedef {object} Series
@@ -149,7 +151,7 @@ function label(canvas, data) {
   for (const level of data.levels ?? []) room.keepClearOfLine([[frame.left, yScale(level.y)], [frame.right, yScale(level.y)]]);
   for (const point of points) {
     room.keepClear({ x: xScale(point.x) - 6, y: yScale(point.y) - 6, width: 12, height: 12 });
-    if (point.drop) room.keepClearOfLine([[xScale(point.x), yScale(point.y)], [xScale(point.x), frame.bottom]]);
+    if (point.drop) room.keepClearOfLine([[xScale(point.x), yScale(point.y)], [xScale(point.x), frame.bottom]], DROP_WEIGHT);
   }
 
   canvas.writeHandles();
@@ -188,20 +190,20 @@ function labelDrops(canvas, points) {
     const middle = Math.min(Math.max(x, frame.left + 1 + width / 2), frame.width - width / 2);
     const rows = Math.max(1, Math.floor((frame.bottom - 10 - Math.max(frame.top + size, top)) / row) + 1);
     const beside = Array.from({ length: rows }, (_, n) => frame.bottom - 10 - n * row).flatMap((y, n) => [
-      { x: x + BESIDE_PX.side, y, anchor: /** @type {const} */ ("start"), dislike: n * DISLIKE.row, over: false },
-      { x: x - BESIDE_PX.side, y, anchor: /** @type {const} */ ("end"), dislike: n * DISLIKE.row + 1, over: false },
-      { x: middle, y, anchor: /** @type {const} */ ("middle"), dislike: n * DISLIKE.row + DISLIKE.onLine, over: false },
+      { x: x + BESIDE_PX.side, y, anchor: /** @type {const} */ ("start"), dislike: n * DISLIKE.row, apart: APART_PX.beside, over: false },
+      { x: x - BESIDE_PX.side, y, anchor: /** @type {const} */ ("end"), dislike: n * DISLIKE.row + 1, apart: APART_PX.beside, over: false },
+      { x: middle, y, anchor: /** @type {const} */ ("middle"), dislike: n * DISLIKE.row + DISLIKE.on, apart: APART_PX.on, over: false },
     ]);
-    const above = [0, 1, 2, 3].map((n) => ({ x: middle, y: top - BESIDE_PX.top - n * row, anchor: /** @type {const} */ ("middle"), dislike: DISLIKE.above + n * DISLIKE.row, over: true }));
-    const places = [...beside, ...above].map((place) => ({ ...place, box: textBox(place.x, place.y, width, place.anchor, size) })).filter(({ box }) =>
+    const above = [0, 1, 2, 3].map((n) => ({ x: middle, y: top - BESIDE_PX.top - n * row, anchor: /** @type {const} */ ("middle"), dislike: DISLIKE.over + n * DISLIKE.row, apart: APART_PX.on, over: true }));
+    const places = [...beside, ...above].map((place) => ({ ...place, box: textBox(place.x, place.y, width, place.anchor, size) })).filter(({ box, apart }) =>
       box.x > frame.left && box.x + box.width <= frame.width + 0.5 && box.y > 0
-      && !lines.some((other) => Math.abs(other.x - x) > 1 && other.x > box.x - APART_PX.line && other.x < box.x + box.width + APART_PX.line && other.top < box.y + box.height)
+      && !lines.some((other) => Math.abs(other.x - x) > 1 && other.x > box.x - apart && other.x < box.x + box.width + apart && other.top < box.y + box.height)
       && !written.some((other) => overlaps(box, other)));
     const best = room.take(places.map(({ box, dislike }) => ({ boxes: [box], dislike })));
     if (best < 0) continue;
-    const { box, over, ...place } = places[best];
+    const { box, over, x: at, y, anchor } = places[best];
     written.push(box);
-    canvas.write({ text: label, kind: `point-label drop-label ${meaning ?? ""}`, x: place.x, y: place.y, anchor: place.anchor });
+    canvas.write({ text: label, kind: `point-label drop-label ${meaning ?? ""}`, x: at, y, anchor });
     if (over) leaders.push(`M${px(x)} ${px(top)}V${px(box.y + box.height)}`);
   }
   return leaders;

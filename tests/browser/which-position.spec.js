@@ -86,7 +86,7 @@ for (const width of [320, 390, 820, 1440]) {
       const { names, lines } = await page.locator(".chart-figure svg").first().evaluate((svg) => {
         const boxOf = (/** @type {DOMRect} */ { x, y, width, height }) => ({ left: x, top: y, right: x + width, bottom: y + height });
         return {
-          names: [...svg.querySelectorAll(".drop-label")].map((text) => ({ text: text.textContent, ...boxOf(/** @type {SVGGraphicsElement} */ (text).getBBox()) })),
+          names: [...svg.querySelectorAll(".drop-label")].map((text) => ({ text: (text.textContent ?? "").replace(/\s/g, " "), ...boxOf(/** @type {SVGGraphicsElement} */ (text).getBBox()) })),
           lines: [...svg.querySelectorAll(".drop")].map((line) => boxOf(/** @type {SVGGraphicsElement} */ (line).getBBox())),
         };
       });

@@ -1,8 +1,8 @@
 // @ts-check
 /** Keeps what is being dragged where it is in the window, whatever comes and goes around it. */
 
-/** Moves smaller than this are rounding. */
-const LEAST_PX = 0.1;
+/** Moves smaller than this are rounding: a page scrolls by whole pixels of the screen. */
+const LEAST_PX = 0.5;
 /** What follows a drag late, such as an answer from the worker, comes within this time. */
 const SETTLING_MS = 800;
 /** What ends the wait for it: the next thing that somebody does. */
@@ -34,7 +34,9 @@ export function keepStill(held, frame = held) {
     const [right_px, lower_px] = [now.left - across_px - left_px, now.top - down_px - top_px];
     if (Math.hypot(right_px + across_px, lower_px + down_px) <= LEAST_PX) return;
     [across_px, down_px] = [-right_px, -lower_px];
-    held.style.transform = Math.hypot(across_px, down_px) > LEAST_PX ? `translate(${across_px}px, ${down_px}px)` : "";
+    held.style.transform = `translate(${across_px}px, ${down_px}px)`;
+    // Its own change is nothing to hear of again.
+    observer.takeRecords();
   }
 
   // The browser's own anchoring would undo the same moves a second time.

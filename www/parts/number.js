@@ -304,7 +304,7 @@ function isSame(a, b) {
  * @param {() => void} drag.cancel
  */
 function makeDraggable({ element, input, begin, move, end, cancel }) {
-  /** @type {{ pointer: number, x_px: number, value: number, letGo: (() => void) | null } | null} Once it is moving, it can be let go. */
+  /** @type {{ pointer: number, x_px: number, y_px: number, value: number, letGo: (() => void) | null } | null} Once it is moving, it can be let go. */
   let held = null;
 
   function release() {
@@ -328,8 +328,12 @@ function makeDraggable({ element, input, begin, move, end, cancel }) {
     if (event.button !== 0 || !event.isPrimary || editing) return;
     // A mouse would begin to select text; focus is given on release instead, when it turns out not to be a drag.
     if (event.pointerType !== "touch") event.preventDefault();
-    held = { pointer: event.pointerId, x_px: event.clientX, value: begin(), letGo: null };
+    held = { pointer: event.pointerId, x_px: event.clientX, y_px: event.clientY, value: begin(), letGo: null };
   });
+  // A text field would scroll its own text sideways under the finger.
+  element.addEventListener("touchmove", (event) => {
+    if (held?.letGo && event.cancelable) event.preventDefault();
+  }, { passive: false });
   // After a tap beside the digits the browser would take the focus away again.
   element.addEventListener("mousedown", (event) => {
     if (event.target !== input) event.preventDefault();
@@ -338,7 +342,13 @@ function makeDraggable({ element, input, begin, move, end, cancel }) {
     if (!held || event.pointerId !== held.pointer) return;
     const moved_px = event.clientX - held.x_px;
     if (!held.letGo) {
-      if (Math.abs(moved_px) < DRAG_THRESHOLD_PX) return;
+      const upward_px = Math.abs(event.clientY - held.y_px);
+      if (Math.max(Math.abs(moved_px), upward_px) < DRAG_THRESHOLD_PX) return;
+      // A finger that goes up or down scrolls the page.
+      if (upward_px >= Math.abs(moved_px)) {
+        if (event.pointerType === "touch") release();
+        return;
+      }
       held.letGo = keepStill(element, element.parentElement?.closest("p, li, td, div") ?? element);
       element.setPointerCapture(event.pointerId);
       element.setAttribute("data-dragging", "");

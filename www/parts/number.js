@@ -363,7 +363,8 @@ function makeDraggable({ element, input, begin, move, end, cancel }) {
   });
   for (const type of /** @type {const} */ (["pointercancel", "lostpointercapture"])) {
     element.addEventListener(type, (event) => {
-      if (event.pointerId === held?.pointer && release()) end();
+      // The text field loses the finger to the number as a drag begins; that is no end.
+      if (event.target === element && event.pointerId === held?.pointer && release()) end();
     });
   }
 }

@@ -48,7 +48,7 @@ export function start(storage, reading) {
     with: Object.fromEntries(pages.map(({ id, defaults }) => [id, defaults])),
     units: units.knownUnits(storage.units(), units.usualUnits(navigator.language)),
   }, (next, previous) => sharedEffort(next, previous, defaultsOf));
-  const notify = createNotice(byId("notice"));
+  const notify = createNotice(byId("notice"), store);
 
   /** @type {Page} */
   const page = { store, filler, field: filler.field, citation: (key) => citations.get(key) ?? "", check, checkQuestion, notify, questions: pages };

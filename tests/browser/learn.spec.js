@@ -117,6 +117,32 @@ test.describe("what a step states is the core's own", () => {
     [breakdown_w.air, breakdown_w.rolling, breakdown_w.bearings, breakdown_w.drivetrain].forEach((watts, i) => expect(Math.abs(parts[i] - watts)).toBeLessThan(1));
   });
 
+  test("watts that the curve does not allow for so long are said to be too many, where they are ridden", async ({ page }) => {
+    await openStory(page);
+    await expect(says(page, 3)).not.toContainText("More than this rider can hold");
+    await type(page, 2, "Power to hold", "300");
+    const { base_time_s, takes, warnings } = await ask(page, "power-or-drag", { scenario: rider(0.24), with: { power_change: 0.1, cda_change: -0.1, effort: { kind: "power", power_w: 300 } } });
+    expect(warnings.map((/** @type {{ kind: string }} */ { kind }) => kind)).toContain("beyond_curve");
+    await expect(says(page, 3)).toContainText(`More than this rider can hold: for ${clock(base_time_s.value)} the curve of step 3 allows ${takes.sustainable_w.toFixed(0)}\u00a0W, not 300\u00a0W`);
+  });
+
+  test("the words at the ring of the curve stand clear of it", async ({ page }) => {
+    await page.setViewportSize(PHONE);
+    await openStory(page);
+    for (const power of ["300", "285", "260", "235"]) {
+      await type(page, 2, "Power to hold", power);
+      await expect(step(page, 2).locator(".you-label").first()).toHaveText(`${power}\u00a0W`);
+      const touching = await step(page, 2).locator("svg.chart").evaluate((svg) => {
+        const curve = /** @type {SVGPathElement} */ (svg.querySelector(".curve.power"));
+        const boxes = [...svg.querySelectorAll(".you-label")].map((text) => /** @type {SVGGraphicsElement} */ (text).getBBox());
+        const length = curve.getTotalLength();
+        return Array.from({ length: 400 }, (_, n) => curve.getPointAtLength((length * n) / 399))
+          .some(({ x, y }) => boxes.some((box) => x > box.x && x < box.x + box.width && y > box.y && y < box.y + box.height));
+      });
+      expect(touching, `at ${power} W`).toBe(false);
+    }
+  });
+
   test("how long ten percent more can be held", async ({ page }) => {
     await openStory(page);
     await type(page, 2, "Power to hold", "250");

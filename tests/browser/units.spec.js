@@ -61,6 +61,41 @@ test("a value typed in another unit is turned into the one in use", async ({ pag
   await expect(number(page, "Wind speed, as forecast")).toHaveValue(/^11\.2/);
 });
 
+/** A number of each kind that is read in several units, and one value of it in both. */
+const EITHER_WAY = [
+  { name: "Rider, bicycle and kit together", metric: [83, "kg"], imperial: [183, "lb"] },
+  { name: "Distance", metric: [32, "km"], imperial: [19.9, "mi"] },
+  { name: "Air temperature", metric: [9, "°C"], imperial: [48.2, "°F"] },
+  { name: "Air pressure", metric: [1020, "hPa"], imperial: [30.12, "inHg"] },
+  { name: "Altitude of the course", metric: [305, "m"], imperial: [1001, "ft"] },
+  { name: "Wind speed, as forecast", metric: [5, "m/s"], imperial: [11.2, "mph"] },
+];
+/** Both values are rounded to what the field shows. */
+const ROUNDING_SHARE = 0.012;
+
+test("every kind of unit may be typed beside a number, whichever is in use and however often that has changed", async ({ page }) => {
+  await page.setViewportSize({ width: 1440, height: 1000 });
+  await openQuestion(page, "finish-time");
+  await page.locator(".known").getByRole("button", { name: "Your numbers" }).click();
+  const sheet = page.getByRole("complementary", { name: "Your numbers" });
+  for (const group of await sheet.locator(".sheet-group:not([open]) > summary").all()) await group.click();
+  for (const [use, units] of /** @type {const} */ ([["imperial", [...IMPERIAL, "inHg", "ft"]], ["metric", [...METRIC, "hPa", "m"]], ["imperial", [...IMPERIAL, "inHg", "ft"]]])) {
+    await choose(page, ...units);
+    for (const row of EITHER_WAY) {
+      const field = sheet.getByRole("spinbutton", { name: row.name, exact: true });
+      const wanted = Number(row[use][0]);
+      for (const typed of [row.metric, row.imperial]) {
+        await field.fill("");
+        await field.fill(typed.join(" "));
+        await field.press("Tab");
+        await expect(field, `${typed.join(" ")} with ${use} units in use`).not.toHaveAttribute("aria-invalid", "true");
+        const shown = Number(await field.inputValue());
+        expect(Math.abs(shown / wanted - 1), `${typed.join(" ")} was read as ${shown} ${row[use][1]}`).toBeLessThan(ROUNDING_SHARE);
+      }
+    }
+  }
+});
+
 test.describe("where miles are read", () => {
   test.use({ locale: "en-US" });
   test("the units are those that a reader is used to", async ({ page }) => {

@@ -3,6 +3,11 @@
 
 import { expect, figure, handle, kept, open, openQuestion, test, type } from "./support/page.js";
 
+/** A name beside its line is no further away than this. */
+const BESIDE_PX = 10;
+/** The boxes of two lines of text touch by their leading. */
+const LEADING_PX = 3;
+
 /** Each lot of draws begins only after a while, so that the count is there to be seen and stopped. @param {import("@playwright/test").Page} page */
 async function countSlowly(page) {
   await page.addInitScript(() => {
@@ -97,3 +102,32 @@ test("a published cost is scaled to the cut, and none is told of positions that 
   await expect(fold).toContainText("lower bars cut 5 riders’ drag area by 10.7");
   await expect(fold).not.toContainText("Scaled from that cut");
 });
+
+for (const width of [320, 390, 820, 1440]) {
+  test(`at ${width} pixels and in print every event is named on its own line of the chart and on no other`, async ({ page }) => {
+    await page.setViewportSize({ width, height: 900 });
+    await openQuestion(page, "which-position");
+    for (const print of [false, true]) {
+      if (print) await page.evaluate(() => dispatchEvent(new Event("beforeprint")));
+      const { names, lines } = await page.locator(".chart-figure svg").first().evaluate((svg) => {
+        const boxOf = (/** @type {DOMRect} */ { x, y, width, height }) => ({ left: x, top: y, right: x + width, bottom: y + height });
+        return {
+          names: [...svg.querySelectorAll(".drop-label")].map((text) => ({ text: (text.textContent ?? "").replace(/\s/g, " "), ...boxOf(/** @type {SVGGraphicsElement} */ (text).getBBox()) })),
+          lines: [...svg.querySelectorAll(".drop")].map((line) => boxOf(/** @type {SVGGraphicsElement} */ (line).getBBox())),
+        };
+      });
+      expect(names.map(({ text }) => text)).toEqual(["10 miles", "25 miles", "50 miles", "100 miles"]);
+      names.forEach((name, index) => {
+        const aside = (/** @type {typeof name} */ { left, right }, /** @type {number} */ x) => Math.max(0, left - x, x - right);
+        expect(aside(name, lines[index].left), `${name.text} is away from its line`).toBeLessThanOrEqual(BESIDE_PX);
+        lines.forEach((line, other) => {
+          if (other !== index && line.top < name.bottom) expect(aside(name, line.left), `${name.text} is on another line`).toBeGreaterThan(0);
+        });
+        for (const later of names.slice(index + 1)) {
+          const over = Math.min(name.right, later.right) > Math.max(name.left, later.left) && Math.min(name.bottom, later.bottom) - Math.max(name.top, later.top) > LEADING_PX;
+          expect(over, `${name.text} and ${later.text} overlap`).toBe(false);
+        }
+      });
+    }
+  });
+}

@@ -41,18 +41,14 @@ export function boundNumber({ store, field: fieldAt }, options) {
   let typedDigits = null;
 
   const first = store.get();
-  const kind = kindAt(first);
   const control = numberField({
-    ...look(first),
     label: options.label ?? labelOf(pathIn(first)),
     path: pathIn(first),
-    unitWords: unitOf(kind, first.units).name || undefined,
-    otherUnits: otherUnits(kind, first.units),
     meaning,
     signed,
-    kind: kind === "clock" ? "time" : "number",
+    kind: kindAt(first) === "clock" ? "time" : "number",
     onInput,
-  });
+  }, look(first));
 
   /** Everything about the field that depends on the state. @param {State} state */
   function look(state) {
@@ -69,10 +65,12 @@ export function boundNumber({ store, field: fieldAt }, options) {
       sd: spread && held?.sd ? spreadToDisplay(kind, held.sd, state.units) : null,
       known: held?.sd ? held.source : null,
       unit: unit.symbol,
+      unitWords: unit.name || undefined,
+      otherUnits: otherUnits(kind, state.units),
       digits: options.digits ?? typedDigits ?? (typeof si === "number" ? digitsFor(kind, si, state.units) : unit.digits),
       step: options.step ?? stepOf(kind, field?.step, state.units),
-      ...(min !== undefined && { min }),
-      ...(max !== undefined && { max }),
+      min,
+      max,
     };
   }
 

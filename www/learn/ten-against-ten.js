@@ -7,7 +7,7 @@ import { savingsThatAddUp } from "../questions/shared/adding-up.js";
 import { distanceName } from "../questions/shared/distance-choice.js";
 import { LOWER_BARS, LOW_TORSO, meanAndSd, meanAndSdWatts, shortPercent } from "../questions/shared/published.js";
 import { book } from "../words/index.js";
-import { atPower, BEGAN, bothChanges, withLowerBars } from "./rider.js";
+import { atPower, BEGAN, bothChanges, RANGES, withLowerBars } from "./rider.js";
 import { moveTo, numberOf, stepFrame } from "./step.js";
 
 /** @import { Tools } from "../questions/index.js" */
@@ -63,6 +63,7 @@ export function tenAgainstTen(tools) {
           distance: distanceName(answer.distance_m, state.units), time: show.time(base_s),
           power: strong(powerDiffers, "power"), drag: strong(dragDiffers, "drag"), ahead: [ahead(answer, saved.difference_s), ...spread],
         }), " ",
+        ...(warned(answer) ? [...words.parts("tenTooMuch", { power: watts(numbers.power_w), time: show.time(base_s), sustainable: watts(answer.takes.sustainable_w) }), " "] : []),
         ...(tie === null ? [words("tenNoTie")] : words.parts("tenTie", { tie: share(tie), share: share(answer.aero_share) })), " ",
         words("tenMirror", { percent: percent(power_change), mirror: percent(mirror), differs: show.differenceWords(Math.round(mirrored)) }),
       ]);
@@ -80,7 +81,7 @@ export function tenAgainstTen(tools) {
         grid: { xs: columns.power_w, ys: columns.cda_m2, values: columns.time_s },
         format: show.time,
         own: { value: answer.base_time_s.value, label: point.time, shortLabel: point.time },
-        you: { x, y, label: words("theRider"), spoken: words("pointSpoken", point), step: { x: 1, y: 0.001 } },
+        you: { x, y, label: words("theRider"), spoken: words("pointSpoken", point), step: { x: 1, y: 0.001 }, rangeX: within(columns.power_w, RANGES.power_w), rangeY: within(columns.cda_m2, RANGES.cda_m2) },
         changes: [
           { to: { x: answer.more_power_w, y }, words: words("morePower", { percent: percent(power_change) }), amount: powerDiffers, meaning: "power" },
           { to: { x: answer.less_drag_power_w, y: answer.less_drag_cda_m2 }, words: words("lessDrag", { percent: percent(cda_change) }), amount: dragDiffers, meaning: "drag" },
@@ -91,6 +92,11 @@ export function tenAgainstTen(tools) {
       });
     },
   };
+
+  /** Whether the curve allows less than these watts for so long. @param {PowerOrDragAnswer} answer */
+  function warned({ warnings }) {
+    return warnings.some(({ kind }) => kind === "beyond_curve");
+  }
 
   /** In thousandths, as the tie is known. @param {number} value */
   function share(value) {
@@ -108,4 +114,9 @@ export function tenAgainstTen(tools) {
     if (way === "level") return words("twoLevel");
     return words(difference_s.value > 0 ? "powerAhead" : "dragAhead", { figure });
   }
+}
+
+/** What is both on the map and allowed. @param {Float64Array} column @param {readonly [number, number]} range @returns {[number, number]} */
+function within(column, [least, most]) {
+  return [Math.max(column[0], least), Math.min(column[column.length - 1], most)];
 }

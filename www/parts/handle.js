@@ -2,12 +2,14 @@
 /** A point on a chart that can be dragged, or moved with the arrow keys: along, up and down, or both. */
 
 import { set } from "./html.js";
+import { keepStill } from "./keep-still.js";
 import { svg, px } from "./svg.js";
 /** @import { Meaning } from "./html.js" */
 /** @import { Scale } from "./axes.js" */
 
 /** @typedef {"step" | "drag" | "commit"} MovePhase */
 /** @typedef {{ x: number, y: number }} Point In the chart's own units. */
+/** @typedef {readonly [number, number]} Range */
 
 /**
  * @typedef {object} HandleOptions
@@ -49,11 +51,14 @@ export function handle({ label, directions = "x", meaning = null, ring = "you", 
 
   /** @type {{ data: HandleData, xScale: Scale, yScale: Scale } | null} */
   let shown = null;
-  /** @type {{ pointer: number, dx: number, dy: number, from: Point } | null} */
+  /**
+   * Where the drag began: the pointer in the window, the point, and the ends it had then, which stay until it is let go.
+   * @type {{ pointer: number, clientX: number, clientY: number, from: Point, rangeX: Range, rangeY: Range, letGo: () => void } | null}
+   */
   let held = null;
 
-  const rangeX = () => shown?.data.rangeX ?? ends(shown?.xScale);
-  const rangeY = () => shown?.data.rangeY ?? ends(shown?.yScale);
+  const rangeX = () => held?.rangeX ?? shown?.data.rangeX ?? ends(shown?.xScale);
+  const rangeY = () => held?.rangeY ?? shown?.data.rangeY ?? ends(shown?.yScale);
 
   /**
    * @param {Point} wanted
@@ -72,29 +77,36 @@ export function handle({ label, directions = "x", meaning = null, ring = "you", 
     onMove(point, phase);
   }
 
+  // Without this a finger would scroll the page: not every browser heeds `touch-action` within a picture.
+  element.addEventListener("touchstart", (event) => event.preventDefault(), { passive: false });
   element.addEventListener("pointerdown", (event) => {
     if (!shown || event.button !== 0 || !event.isPrimary) return;
     event.preventDefault();
     element.focus({ preventScroll: true });
     element.setPointerCapture(event.pointerId);
-    const at = pointerOn(element, event);
-    const { data, xScale, yScale } = shown;
-    held = { pointer: event.pointerId, dx: xScale(data.x) - at.x, dy: yScale(data.y) - at.y, from: { x: data.x, y: data.y } };
+    const { pointerId: pointer, clientX, clientY } = event;
+    const figure = element.closest("figure");
+    held = { pointer, clientX, clientY, from: { x: shown.data.x, y: shown.data.y }, rangeX: rangeX(), rangeY: rangeY(), letGo: figure ? keepStill(figure) : () => {} };
     set(element, { "data-held": true });
   });
   element.addEventListener("pointermove", (event) => {
     if (!held || !shown || held.pointer !== event.pointerId) return;
-    const at = pointerOn(element, event);
-    move({ x: shown.xScale.invert(at.x + held.dx), y: shown.yScale.invert(at.y + held.dy) }, "drag");
+    const { xScale, yScale } = shown;
+    const { from, clientX, clientY } = held;
+    move({ x: xScale.invert(xScale(from.x) + event.clientX - clientX), y: yScale.invert(yScale(from.y) + event.clientY - clientY) }, "drag");
   });
   function release() {
     if (!held || !shown) return;
+    held.letGo();
     held = null;
     set(element, { "data-held": false });
     onMove({ x: shown.data.x, y: shown.data.y }, "commit");
   }
-  element.addEventListener("pointerup", release);
-  element.addEventListener("pointercancel", release);
+  for (const type of /** @type {const} */ (["pointerup", "pointercancel", "lostpointercapture"])) {
+    element.addEventListener(type, (event) => {
+      if (event.pointerId === held?.pointer) release();
+    });
+  }
 
   element.addEventListener("keydown", (event) => {
     if (!shown || event.ctrlKey || event.metaKey || event.altKey) return;

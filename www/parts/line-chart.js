@@ -11,8 +11,18 @@ import { plot, writeAround } from "./plot.js";
 /** @import { Meaning } from "./html.js" */
 /** @import { PlotOptions, PlotData, Canvas } from "./plot.js" */
 /** @import { Reading } from "./reading-cursor.js" */
+/** @import { Box } from "./labels.js" */
 
 const words = book("page");
+
+/** Space between a dropped line and its words, and above its top. */
+const BESIDE_PX = { side: 7, top: 12 };
+/** Words beside or on their own line are this clear of others, so that it is plain which is theirs; and of each other. */
+const APART_PX = { beside: 14, on: 5, words: 3 };
+/** What being a row further from the foot, on the line or over its top, is disliked by. */
+const DISLIKE = { row: 6, on: 20, over: 400 };
+/** Crossing a dropped line is worse than crossing a curve: it would be taken for its name. */
+const DROP_WEIGHT = 2;
 
 /**
  * @typedef {object} Series
@@ -54,7 +64,7 @@ const words = book("page");
  * @property {number} x
  * @property {number} y
  * @property {string} [label]
- * @property {boolean} [drop] Whether a dashed line falls from it to the x axis; its label then stands at the foot.
+ * @property {boolean} [drop] Whether a dashed line falls from it to the x axis; its label then stands beside that line, or over its top.
  * @property {number} [sdX] A capped whisker, one standard deviation either way.
  * @property {number} [sdY]
  * @property {Meaning | null} [meaning]
@@ -97,7 +107,7 @@ function usualHeight(width_px) {
  * @returns {(canvas: Canvas, data: LineData) => void}
  */
 function prepare({ under, over }) {
-  const groups = Array.from({ length: 7 }, () => svg("g"));
+  const groups = Array.from({ length: 8 }, () => svg("g"));
   under.append(groups[0], groups[1]);
   over.append(...groups.slice(2));
   const shades = pool(groups[0], "path");
@@ -107,6 +117,7 @@ function prepare({ under, over }) {
   const drops = pool(groups[4], "path");
   const whiskers = pool(groups[5], "path");
   const dots = pool(groups[6], "circle");
+  const leaders = pool(groups[7], "path");
 
   return function draw(canvas, data) {
     const { frame, xScale, yScale } = canvas;
@@ -123,44 +134,84 @@ function prepare({ under, over }) {
     dots(points.filter((point) => (point.shape ?? "dot") !== "none"), (element, point) =>
       set(element, { class: `point ${point.shape ?? "dot"} ${point.meaning ?? ""}`, r: point.shape === "ring" ? 5.5 : 4, cx: px(xScale(point.x)), cy: px(yScale(point.y)) }));
 
-    label(canvas, data);
+    leaders(label(canvas, data), (element, d) => set(element, { class: "leader", d }));
   };
 }
 
 /**
  * @param {Canvas} canvas
  * @param {LineData} data
+ * @returns {string[]} The lines from labels to what they name.
  */
 function label(canvas, data) {
-  const { frame, xScale, yScale, room, size, lineSize } = canvas;
+  const { frame, xScale, yScale, room } = canvas;
   const points = data.points ?? [];
   const paths = data.series.map((one) => pixels(canvas, one));
   for (const path of paths) room.keepClearOfLine(path, 1);
   for (const level of data.levels ?? []) room.keepClearOfLine([[frame.left, yScale(level.y)], [frame.right, yScale(level.y)]]);
   for (const point of points) {
     room.keepClear({ x: xScale(point.x) - 6, y: yScale(point.y) - 6, width: 12, height: 12 });
-    if (point.drop) room.keepClearOfLine([[xScale(point.x), yScale(point.y)], [xScale(point.x), frame.bottom]]);
+    if (point.drop) room.keepClearOfLine([[xScale(point.x), yScale(point.y)], [xScale(point.x), frame.bottom]], DROP_WEIGHT);
   }
 
   canvas.writeHandles();
   for (const point of points) {
-    if (!point.label) continue;
-    const kind = `point-label ${point.meaning ?? ""}`;
-    if (!point.drop) {
-      writeAround(canvas, { x: xScale(point.x), y: yScale(point.y), label: point.label, kind, gap: 10, labelWeight: 400 });
-      continue;
-    }
-    const width = textWidth(point.label, size);
-    const foot = [frame.bottom - 10, frame.bottom - 34, (frame.bottom + yScale(point.y)) / 2];
-    const places = foot.flatMap((y) => [{ x: xScale(point.x) + 8, y, anchor: /** @type {const} */ ("start") }, { x: xScale(point.x) - 8, y, anchor: /** @type {const} */ ("end") }]);
-    const best = room.take(places.map((place) => ({ boxes: [textBox(place.x, place.y, width, place.anchor, size)] })));
-    canvas.write({ text: point.label, kind, ...places[best] });
+    if (!point.label || point.drop) continue;
+    writeAround(canvas, { x: xScale(point.x), y: yScale(point.y), label: point.label, kind: `point-label ${point.meaning ?? ""}`, gap: 10, labelWeight: 400 });
   }
+  const leaders = labelDrops(canvas, points.filter(({ drop }) => drop));
   for (const level of data.levels ?? []) labelLevel(canvas, level);
   const shades = (data.shades ?? []).map((shade) => ({ shade, path: shadePixels(canvas, shade) }));
   for (const { shade, path } of shades) labelShade(canvas, shade, path);
   for (const { path } of shades) keepClearOfShade(canvas, path);
   data.series.forEach((one, index) => labelCurve(canvas, one, paths[index]));
+  return leaders;
+}
+
+/**
+ * Names lines that fall to the axis: each beside or on its own, never across another's, or over its top with a line up to it. A name
+ * without such a place is left out.
+ * @param {Canvas} canvas
+ * @param {readonly MarkedPoint[]} points
+ * @returns {string[]} The lines up to names over the top.
+ */
+function labelDrops(canvas, points) {
+  const { frame, xScale, yScale, room, size } = canvas;
+  const lines = points.map((point) => ({ x: xScale(point.x), top: yScale(point.y) }));
+  /** @type {Box[]} */
+  const written = [];
+  const leaders = [];
+  for (const [index, { label, meaning }] of points.entries()) {
+    if (!label) continue;
+    const { x, top } = lines[index];
+    const width = textWidth(label, size);
+    const row = size * 1.15 + APART_PX.words;
+    // In the middle of its line, unless the picture ends there.
+    const middle = Math.min(Math.max(x, frame.left + 1 + width / 2), frame.width - width / 2);
+    const rows = Math.max(1, Math.floor((frame.bottom - 10 - Math.max(frame.top + size, top)) / row) + 1);
+    const beside = Array.from({ length: rows }, (_, n) => frame.bottom - 10 - n * row).flatMap((y, n) => [
+      { x: x + BESIDE_PX.side, y, anchor: /** @type {const} */ ("start"), dislike: n * DISLIKE.row, apart: APART_PX.beside, over: false },
+      { x: x - BESIDE_PX.side, y, anchor: /** @type {const} */ ("end"), dislike: n * DISLIKE.row + 1, apart: APART_PX.beside, over: false },
+      { x: middle, y, anchor: /** @type {const} */ ("middle"), dislike: n * DISLIKE.row + DISLIKE.on, apart: APART_PX.on, over: false },
+    ]);
+    const above = [0, 1, 2, 3].map((n) => ({ x: middle, y: top - BESIDE_PX.top - n * row, anchor: /** @type {const} */ ("middle"), dislike: DISLIKE.over + n * DISLIKE.row, apart: APART_PX.on, over: true }));
+    const places = [...beside, ...above].map((place) => ({ ...place, box: textBox(place.x, place.y, width, place.anchor, size) })).filter(({ box, apart }) =>
+      box.x > frame.left && box.x + box.width <= frame.width + 0.5 && box.y > 0
+      && !lines.some((other) => Math.abs(other.x - x) > 1 && other.x > box.x - apart && other.x < box.x + box.width + apart && other.top < box.y + box.height)
+      && !written.some((other) => overlaps(box, other)));
+    const best = room.take(places.map(({ box, dislike }) => ({ boxes: [box], dislike })));
+    if (best < 0) continue;
+    const { box, over, x: at, y, anchor } = places[best];
+    written.push(box);
+    canvas.write({ text: label, kind: `point-label drop-label ${meaning ?? ""}`, x: at, y, anchor });
+    if (over) leaders.push(`M${px(x)} ${px(top)}V${px(box.y + box.height)}`);
+  }
+  return leaders;
+}
+
+/** @param {Box} a @param {Box} b */
+function overlaps(a, b) {
+  return Math.min(a.x + a.width, b.x + b.width) > Math.max(a.x, b.x) - APART_PX.words && Math.min(a.y + a.height, b.y + b.height) > Math.max(a.y, b.y);
 }
 
 /**

@@ -3,6 +3,7 @@
 
 import { book } from "../words/index.js";
 import { html, set, say, uniqueId } from "./html.js";
+import { keepStill } from "./keep-still.js";
 import { readNumber, readTime, numberText, timeText, sdText, plusOrMinus } from "./number-text.js";
 /** @import { Meaning } from "./html.js" */
 /** @import { Reading } from "./number-text.js" */
@@ -17,22 +18,17 @@ import { readNumber, readTime, numberText, timeText, sdText, plusOrMinus } from 
  * @property {Known} [known] `null` for an exact number.
  * @property {number} [min]
  * @property {number} [max]
- * @property {string} [unit]
- * @property {number} [digits]
- * @property {number} [step]
+ * @property {string} [unit] As shown after the digits; "" for none.
+ * @property {string} [unitWords] The unit as it is spoken: "watts".
+ * @property {Record<string, (value: number) => number>} [otherUnits] Other units that may be typed, each turned into this one.
+ * @property {number} digits Decimals shown.
+ * @property {number} step One press of an arrow key.
  */
 
 /**
  * @typedef {object} NumberOptions
  * @property {string} label What the number is, as its accessible name: "Drag area CdA".
  * @property {string} [path] Where it lives in the scenario; becomes `data-path`, so that an error can find its field.
- * @property {string} unit As shown after the digits; "" for none.
- * @property {string} [unitWords] The unit as it is spoken: "watts".
- * @property {Record<string, (value: number) => number>} [otherUnits] Other units that may be typed, each turned into this field's.
- * @property {number} digits Decimals shown.
- * @property {number} step One press of an arrow key.
- * @property {number} [min]
- * @property {number} [max]
  * @property {Meaning | null} [meaning]
  * @property {boolean} [signed] Whether a positive value wears its plus sign.
  * @property {"number" | "time"} [kind] A time is held in seconds and typed as 59:04 or 1:02:03.
@@ -50,12 +46,11 @@ const EXTRA_DECIMALS = 2;
 /**
  * `note` is the line that says what is wrong; it is empty until something is, and the caller puts it under the sentence.
  * @param {NumberOptions} options
+ * @param {Shown} shown
  */
-export function numberField(options) {
-  const { label, path, meaning = null, signed = false, kind = "number", onInput } = options;
+export function numberField({ label, path, meaning = null, signed = false, kind = "number", onInput }, shown) {
   const noteId = uniqueId("wrong");
   const input = html("input", {
-    inputmode: kind === "time" || signed ? "text" : "decimal",
     autocomplete: "off", spellcheck: "false", enterkeyhint: "done", role: "spinbutton", "aria-label": label, "data-path": path,
   });
   const unit = html("span", { class: "unit", "aria-hidden": "true" });
@@ -63,8 +58,6 @@ export function numberField(options) {
   const element = html("span", { class: meaning ? `num ${meaning}` : "num" }, input, unit, spread);
   const note = html("p", { class: "wrong", id: noteId, hidden: true });
 
-  /** @type {Shown} */
-  let shown = { value: NaN, sd: null, known: null, min: options.min, max: options.max, unit: options.unit, digits: options.digits, step: options.step };
   let extraDecimals = 0;
   let restoreTo = NaN;
   /** @type {string | null} */
@@ -73,11 +66,10 @@ export function numberField(options) {
   let outsideComplaint = null;
   let typing = false;
 
-  const digits = () => shown.digits ?? options.digits;
   const valueText = (/** @type {number} */ value, extra = 0) =>
-    Number.isFinite(value) ? (kind === "time" ? timeText(value) : numberText(value, { digits: digits() + extra, signed })) : "";
+    Number.isFinite(value) ? (kind === "time" ? timeText(value) : numberText(value, { digits: shown.digits + extra, signed })) : "";
   /** An end of a range that is smaller than the field's last decimal would read as nought. @param {number} end */
-  const extraFor = (end) => (end === 0 || kind === "time" ? 0 : Math.max(0, 1 - Math.floor(Math.log10(Math.abs(end))) - digits()));
+  const extraFor = (end) => (end === 0 || kind === "time" ? 0 : Math.max(0, 1 - Math.floor(Math.log10(Math.abs(end))) - shown.digits));
   const withUnit = (/** @type {number} */ value) => `${valueText(value)}${shown.unit ? `\u00a0${shown.unit}` : ""}`;
 
   function writeText() {
@@ -101,11 +93,13 @@ export function numberField(options) {
     set(spread, { hidden: sd === null });
     set(element, { "data-known": shown.known ?? null });
     const spoken = [
-      `${valueText(shown.value, extraDecimals)} ${options.unitWords ?? shown.unit ?? ""}`.trim(),
+      `${valueText(shown.value, extraDecimals)} ${shown.unitWords ?? shown.unit ?? ""}`.trim(),
       sd === null ? "" : words("spoken.plus_or_minus", { sd }),
       shown.known ? words(`spoken.${shown.known}`) : "",
     ].filter(Boolean).join(", ");
     set(input, {
+      // Some phones have no minus, and none has a colon, beside the digits.
+      inputmode: kind === "time" || signed || (shown.min ?? 0) < 0 ? "text" : "decimal",
       "aria-valuenow": Number.isFinite(shown.value) ? shown.value : null,
       "aria-valuemin": shown.min, "aria-valuemax": shown.max, "aria-valuetext": spoken,
     });
@@ -138,12 +132,12 @@ export function numberField(options) {
   /** @returns {Reading} */
   function read() {
     return kind === "time" ? readTime(input.value)
-      : readNumber(input.value, { unit: shown.unit ?? "", digits: digits(), otherUnits: options.otherUnits });
+      : readNumber(input.value, { unit: shown.unit ?? "", digits: shown.digits, otherUnits: shown.otherUnits });
   }
 
   /** @param {Reading} reading */
   function complaintAbout(reading) {
-    if (reading.wrong === "other-unit") return words("number.other_unit", { label, unit: options.unitWords ?? shown.unit ?? "" });
+    if (reading.wrong === "other-unit") return words("number.other_unit", { label, unit: shown.unitWords ?? shown.unit ?? "" });
     if (reading.value === undefined) return words(kind === "time" ? "number.needs_time" : "number.needs_number", { label });
     return outOfRange(reading.value);
   }
@@ -171,9 +165,9 @@ export function numberField(options) {
    * @param {number} steps
    */
   function stepped(from, steps) {
-    const step = shown.step ?? options.step;
+    const { step } = shown;
     const snapped = Math.round((from + steps * step) / step) * step;
-    return clamp(Number(snapped.toFixed(digits() + EXTRA_DECIMALS)));
+    return clamp(Number(snapped.toFixed(shown.digits + EXTRA_DECIMALS)));
   }
 
   /**
@@ -193,7 +187,7 @@ export function numberField(options) {
     const reading = read();
     if (complaintAbout(reading) !== null) return;
     typing = false;
-    extraDecimals = Math.min(EXTRA_DECIMALS, Math.max(0, (reading.decimals ?? 0) - digits()));
+    extraDecimals = Math.min(EXTRA_DECIMALS, Math.max(0, (reading.decimals ?? 0) - shown.digits));
     emit(/** @type {number} */ (reading.value), "commit");
     writeText();
   }
@@ -254,6 +248,7 @@ export function numberField(options) {
     cancel: restore,
   });
 
+  writeText();
   writeAround();
 
   return {
@@ -311,15 +306,16 @@ function isSame(a, b) {
  * @param {() => void} drag.cancel
  */
 function makeDraggable({ element, input, begin, move, end, cancel }) {
-  /** @type {{ pointer: number, x_px: number, value: number, moving: boolean } | null} */
+  /** @type {{ pointer: number, x_px: number, y_px: number, value: number, letGo: (() => void) | null } | null} Once it is moving, it can be let go. */
   let held = null;
 
   function release() {
-    const wasMoving = held?.moving ?? false;
+    const letGo = held?.letGo ?? null;
     held = null;
+    letGo?.();
     element.removeAttribute("data-dragging");
     document.removeEventListener("keydown", onEscape);
-    return wasMoving;
+    return letGo !== null;
   }
 
   /** @param {KeyboardEvent} event */
@@ -334,14 +330,28 @@ function makeDraggable({ element, input, begin, move, end, cancel }) {
     if (event.button !== 0 || !event.isPrimary || editing) return;
     // A mouse would begin to select text; focus is given on release instead, when it turns out not to be a drag.
     if (event.pointerType !== "touch") event.preventDefault();
-    held = { pointer: event.pointerId, x_px: event.clientX, value: begin(), moving: false };
+    held = { pointer: event.pointerId, x_px: event.clientX, y_px: event.clientY, value: begin(), letGo: null };
+  });
+  // A text field would scroll its own text sideways under the finger.
+  element.addEventListener("touchmove", (event) => {
+    if (held?.letGo && event.cancelable) event.preventDefault();
+  }, { passive: false });
+  // After a tap beside the digits the browser would take the focus away again.
+  element.addEventListener("mousedown", (event) => {
+    if (event.target !== input) event.preventDefault();
   });
   element.addEventListener("pointermove", (event) => {
     if (!held || event.pointerId !== held.pointer) return;
     const moved_px = event.clientX - held.x_px;
-    if (!held.moving) {
-      if (Math.abs(moved_px) < DRAG_THRESHOLD_PX) return;
-      held.moving = true;
+    if (!held.letGo) {
+      const upward_px = Math.abs(event.clientY - held.y_px);
+      if (Math.max(Math.abs(moved_px), upward_px) < DRAG_THRESHOLD_PX) return;
+      // A finger that goes up or down scrolls the page.
+      if (upward_px >= Math.abs(moved_px)) {
+        if (event.pointerType === "touch") release();
+        return;
+      }
+      held.letGo = keepStill(element, element.parentElement?.closest("p, li, td, div") ?? element);
       element.setPointerCapture(event.pointerId);
       element.setAttribute("data-dragging", "");
       document.addEventListener("keydown", onEscape);
@@ -353,7 +363,10 @@ function makeDraggable({ element, input, begin, move, end, cancel }) {
     if (release()) end();
     else if (!input.matches(":focus")) input.focus();
   });
-  element.addEventListener("pointercancel", () => {
-    if (release()) end();
-  });
+  for (const type of /** @type {const} */ (["pointercancel", "lostpointercapture"])) {
+    element.addEventListener(type, (event) => {
+      // The text field loses the finger to the number as a drag begins; that is no end.
+      if (event.target === element && event.pointerId === held?.pointer && release()) end();
+    });
+  }
 }

@@ -14,7 +14,7 @@ import { readingCursor } from "./reading-cursor.js";
 /** @import { Axis, Frame, Scale } from "./axes.js" */
 /** @import { HandleOptions, HandleData } from "./handle.js" */
 /** @import { Reading } from "./reading-cursor.js" */
-/** @import { Place } from "./labels.js" */
+/** @import { Box, Place } from "./labels.js" */
 
 /**
  * @typedef {object} PlotOptions
@@ -73,6 +73,8 @@ import { readingCursor } from "./reading-cursor.js";
 
 /** Space between a handle's ring and its words. */
 const GAP_PX = 6;
+/** The words of a handle are this clear of lines, with their halo. */
+const CLEAR_PX = 4;
 /** Charts are lower on paper, so that a question fits on one page. */
 const PRINTED_HEIGHT_SHARE = 0.72;
 
@@ -144,13 +146,13 @@ export function plot(options, prepare) {
         for (const { id, options: { ring = "you", meaning = null } } of handles) {
           const at = data?.handles?.[id];
           const own = ring === "you";
-          if (at) writeAround(canvas, { x: xScale(at.x), y: yScale(at.y), label: at.label, strong: at.strong, kind: own ? "you-label" : `line-label ${meaning ?? ""}`, labelWeight: own ? 600 : 400 });
+          if (at) writeAround(canvas, { x: xScale(at.x), y: yScale(at.y), label: at.label, strong: at.strong, kind: own ? "you-label" : `line-label ${meaning ?? ""}`, labelWeight: own ? 600 : 400, clear: CLEAR_PX });
         }
       },
     };
     for (const { id, part } of handles) {
       const at = data.handles?.[id];
-      set(part.element, { display: at ? null : "none" });
+      set(part.element, { hidden: !at });
       if (!at) continue;
       part.update(at, xScale, yScale);
       const reach = RING_PX + 3;
@@ -195,9 +197,10 @@ export function plot(options, prepare) {
  * @param {readonly Side[]} [words.sides] In order of liking.
  * @param {number} [words.labelWeight]
  * @param {number} [words.limit]
+ * @param {number} [words.clear] Room about them that would rather be clear too.
  * @returns {boolean} Whether there was room.
  */
-export function writeAround(canvas, { x, y, label, strong, kind, gap = RING_PX + GAP_PX, sides = AROUND, labelWeight, limit }) {
+export function writeAround(canvas, { x, y, label, strong, kind, gap = RING_PX + GAP_PX, sides = AROUND, labelWeight, limit, clear = 0 }) {
   const strongSize = canvas.size + 2;
   const lines = [
     ...(label ? [{ text: label, size: canvas.size, weight: labelWeight ?? (strong ? 400 : 600), kind }] : []),
@@ -216,7 +219,7 @@ export function writeAround(canvas, { x, y, label, strong, kind, gap = RING_PX +
   const tried = places.flatMap((place) => (place.anchor === "middle" ? shifts : [0]).map((shift) => ({ ...place, left: place.left + shift, dislike: place.dislike + Math.abs(shift) / 8 })));
   const best = canvas.room.take(tried.map((place) => ({
     dislike: place.dislike,
-    boxes: lines.map((line, index) => textBox(place.left, place.topEdge + (index + 0.82) * strongSize * 1.15, widths[index], place.anchor, line.size)),
+    boxes: lines.map((line, index) => withMargin(textBox(place.left, place.topEdge + (index + 0.82) * strongSize * 1.15, widths[index], place.anchor, line.size), clear)),
   })), limit);
   if (best < 0) return false;
   const place = tried[best];
@@ -227,6 +230,11 @@ export function writeAround(canvas, { x, y, label, strong, kind, gap = RING_PX +
   return true;
 }
 
+/** @param {Box} box @param {number} margin @returns {Box} */
+function withMargin({ x, y, width, height }, margin) {
+  return { x: x - margin, y: y - margin, width: width + 2 * margin, height: height + 2 * margin };
+}
+
 /** @typedef {{ across: number, up: number }} Side */
 /** @type {readonly Side[]} */
 export const AROUND = [
@@ -234,4 +242,5 @@ export const AROUND = [
   { across: 0, up: 1.2 }, { across: 0, up: -1.2 }, { across: 1.2, up: 0 }, { across: -1.2, up: 0 },
   { across: -0.8, up: 2.2 }, { across: 0.8, up: 2.2 }, { across: -0.8, up: -2.2 }, { across: 0.8, up: -2.2 },
   { across: 0, up: 3 }, { across: 0, up: 5 },
+  { across: 0.8, up: -3.2 }, { across: -0.8, up: -3.2 },
 ];

@@ -136,23 +136,33 @@ export function differenceByShare(tools, at, shown) {
   function move({ x }, phase) {
     const now = shown();
     const low = `scenario.positions[${store.at(`${at}.low`)}]`;
-    const { fade, lapses } = store.at(low);
     if (phase === "commit") store.settle();
     if (!now || phase === "commit" || now.answer.held_share === null) return;
     const { held_share, columns: { time_s } } = now.answer;
+    // From the position as it was answered: the store may be a move ahead.
+    const { fade, lapses } = now.state.scenario.positions[now.state.with["hold-or-fade"].low];
     /** @type {[string, unknown][]} */
     let changes = [];
     if (fade) {
-      const later_s = Math.round(((x - held_share) * time_s[time_s.length - 1]) / STEP.time_s) * STEP.time_s;
-      const begins_s = Math.max(0, fade.begins_s.value + later_s);
+      const { heldFor, beginsFor, aside } = lossOver(fade, time_s[time_s.length - 1], held_share);
+      const begins_s = Math.max(0, Math.round(beginsFor(Math.max(heldFor(0), x - aside)) / STEP.time_s) * STEP.time_s);
       changes = [["begins_s", begins_s], ["complete_s", begins_s + fade.complete_s.value - fade.begins_s.value]]
         .flatMap(([name, value]) => valueChanges(fade[name], `${low}.fade.${name}`, Number(value)));
     } else if (lapses?.length) changes = valueChanges(lapses[0].share, `${low}.lapses[0].share`, Number((1 - x).toFixed(4)));
     store.setAll(changes, { merge: `${low} share` });
   }
 
-  /** @param {Answer} answer @param {{ whole_s: number, settled: boolean }} told */
-  function update({ columns, held_share, held_difference_s, break_even, difference_s }, { whole_s, settled }) {
+  /** What can be held by moving the loss: none of it is before the start. @param {State} state @param {Answer} answer @returns {[number, number]} */
+  function rangeOf({ scenario, with: { "hold-or-fade": { low } } }, { held_share, columns: { time_s } }) {
+    const { fade } = scenario.positions[low];
+    if (!fade) return [0, 1];
+    const { heldFor, aside } = lossOver(fade, time_s[time_s.length - 1], held_share ?? 0);
+    return [Math.max(0, heldFor(0) + aside), Math.min(1, 1 + aside)];
+  }
+
+  /** @param {State} state @param {Answer} answer @param {{ whole_s: number, settled: boolean }} told */
+  function update(state, answer, { whole_s, settled }) {
+    const { columns, held_share, held_difference_s, break_even, difference_s } = answer;
     const { share: xs, difference_s: ys, difference_sd_s: sds } = columns;
     chart.element.hidden = xs.length === 0;
     if (xs.length === 0) return;
@@ -170,7 +180,7 @@ export function differenceByShare(tools, at, shown) {
       levels: [{ y: 0, above: words("lowFaster"), below: words("lowSlower"), shortAbove: "", shortBelow: words("slowerBelow") }],
       points: tie === null ? [] : [{ x: tie, y: 0, drop: true, label: words("levelMark", { share: units.percent(tie) }) }],
       handles: you === null || held_share === null ? {} : {
-        you: { x: held_share, y: difference_s.value, label: words("youHold", { share: you.share }), strong: you.difference, spoken: `${you.share}, ${you.difference}`, step: { x: STEP.share }, rangeX: [0, 1] },
+        you: { x: held_share, y: difference_s.value, label: words("youHold", { share: you.share }), strong: you.difference, spoken: `${you.share}, ${you.difference}`, step: { x: STEP.share }, rangeX: rangeOf(state, answer) },
       },
       reading: you === null ? "" : tie === null ? words.parts("holdReadingNone", { held: you.share }) : words.parts("holdReading", { held: you.share, share: units.percent(tie) }),
       ease: settled,
@@ -178,4 +188,25 @@ export function differenceByShare(tools, at, shown) {
   }
 
   return { element: chart.element, update, destroy: chart.destroy };
+}
+
+/**
+ * The share that is held of a ride for a loss that begins at a time and grows evenly, and the other way round. `aside` is what the share
+ * differs by for other reasons, such as lapses.
+ * @param {{ begins_s: { value: number }, complete_s: { value: number } }} fade @param {number} finish_s @param {number} held_share
+ */
+function lossOver({ begins_s, complete_s }, finish_s, held_share) {
+  const grows_s = complete_s.value - begins_s.value;
+  /** @param {number} from_s */
+  const lost_s = (from_s) => (finish_s - from_s >= grows_s ? finish_s - from_s - grows_s / 2 : Math.max(0, finish_s - from_s) ** 2 / (2 * grows_s || 1));
+  const heldFor = (/** @type {number} */ from_s) => 1 - lost_s(from_s) / finish_s;
+  return {
+    heldFor,
+    /** @param {number} share */
+    beginsFor(share) {
+      const left_s = Math.max(0, 1 - share) * finish_s;
+      return finish_s - (left_s >= grows_s / 2 ? left_s + grows_s / 2 : Math.sqrt(2 * grows_s * left_s));
+    },
+    aside: held_share - heldFor(begins_s.value),
+  };
 }

@@ -125,7 +125,7 @@ export function create(host, tools) {
     ]);
     doubts.update(answer.warnings);
     overRide.update(state, answer, { gained_s: traded.first_s, given_back_s: traded.second_s, settled });
-    byShare.update(answer, { whole_s: traded.difference_s, settled });
+    byShare.update(state, answer, { whole_s: traded.difference_s, settled });
     say(level, breakEven(tools, state, answer));
     drawTakes(state);
     surer.update(answer.surer, { sd: answer.difference_s.sd, plusMinus: units.plusMinusTime, of: "difference" });

@@ -30,6 +30,8 @@ const words = book("speed-for-watts");
 const shared = book("shared");
 const ID = question.id;
 const AT = `with.${ID}`;
+/** A drag goes no lower. */
+const LEAST_W = 1;
 /** The step that the next watts are told for. */
 const NEXT_W = 10;
 /** Axis ends, close enough together that the rider's own point stays well inside the core's curve. */
@@ -143,7 +145,7 @@ export function create(host, tools) {
 
   /** @param {number} power_w */
   function setPower(power_w) {
-    if (Number.isFinite(power_w)) store.set(`${AT}.power_w`, Math.max(1, Math.round(power_w)), { merge: "you" });
+    if (Number.isFinite(power_w)) store.set(`${AT}.power_w`, Math.max(LEAST_W, Math.round(power_w)), { merge: "you" });
   }
 
   return {
@@ -230,7 +232,7 @@ export function create(host, tools) {
       xs: cut(xs), parts, whole: words("inAll"),
       x: { name: words("speedAxis", unit("speed")), domain: [0, shown(topSpeed)], read: (v) => show.quantity("speed", show.fromDisplay("speed", v, units), units, { digits: 1 }) },
       y: { name: words(given > 0 ? "powerAxisGiven" : "powerAxis", unit("power")), meaning: given > 0 ? null : "power", domain: [0, 1.06 * Math.max(you, ...heights, 20)] },
-      handles: { you: { x: shown(answer.speed_m_s.value), y: you, label: shared("you"), strong: by === "power" ? speedText : powerText, spoken: words("stackSpoken", values), step: { x: 0.1 }, rangeX: [shown(0.1), xs[upTo - 1]] } },
+      handles: { you: { x: shown(answer.speed_m_s.value), y: you, label: shared("you"), strong: by === "power" ? speedText : powerText, spoken: words("stackSpoken", values), step: { x: 0.1 }, rangeX: [by === "power" ? shown(speedFor(answer, LEAST_W)) : shown(0.1), xs[upTo - 1]] } },
       reading: [...words.parts(given > 0 ? "stackReadingGiven" : "stackReading", values), " ", onScreen(shared("dragRing"))],
     });
 
@@ -311,4 +313,13 @@ export function create(host, tools) {
 /** Watts at each speed of the curve. @param {SpeedForWattsAnswer} answer */
 function total({ columns }) {
   return columns.speed_m_s.map((_, i) => PARTS.reduce((sum, { key }) => sum + columns[`${key}_w`][i], 0));
+}
+
+/** The least speed of the curve that takes these watts. @param {SpeedForWattsAnswer} answer @param {number} power_w */
+function speedFor(answer, power_w) {
+  const { speed_m_s } = answer.columns;
+  const watts = total(answer);
+  const at = watts.findIndex((one) => one >= power_w);
+  if (at <= 0) return speed_m_s[0];
+  return speed_m_s[at - 1] + ((power_w - watts[at - 1]) / (watts[at] - watts[at - 1])) * (speed_m_s[at] - speed_m_s[at - 1]);
 }

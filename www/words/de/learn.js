@@ -81,6 +81,7 @@ export default ({
   tenAsk: "Was bringt mehr, {more} mehr Leistung oder {less} weniger Luftwiderstand?",
   tenTry: "Zieh den Ring zu einem stärkeren, dann zu einem schwächeren Fahrer und sieh, welcher Pfeil mehr Linien kreuzt. Oder frag nach {percent} weniger Luftwiderstand gegen {percent} mehr Leistung.",
   tenSays: "Für {distance} braucht der Fahrer {time}. Mehr Leistung: {power}; weniger Luftwiderstand: {drag}; {ahead}.",
+  tenTooMuch: "**Mehr, als dieser Fahrer halten kann:** Die Kurve aus Schritt 3 erlaubt über {time} nur {sustainable}, nicht {power}. Die Zeiten zeigen, was die beiden Änderungen jemandem brächten, der das durchhält.",
   tenTie: "Auf flacher Straße bei Windstille sind beide Änderungen gleichauf, wenn die Luft **{tie}** der Arbeit nimmt; hier nimmt sie {share}.",
   tenNoTie: "Bei keinem Luftanteil wären diese beiden Änderungen gleichauf.",
   tenMirror: "Wegnehmen ist ein größerer Schritt als Dazugeben: Das Spiegelbild von {percent} mehr ist {mirror} weniger, und dagegen ist mehr Leistung {differs}.",

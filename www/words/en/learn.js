@@ -85,6 +85,7 @@ export default {
   tenAsk: "Which is worth more, {more} more power or {less} less drag?",
   tenTry: "Drag the ring to a stronger, then to a weaker rider, and see which arrow crosses more lines. Or try {percent} less drag against {percent} more power.",
   tenSays: "Over {distance} the rider takes {time}. More power is {power}, less drag {drag}: {ahead}.",
+  tenTooMuch: "**More than this rider can hold:** for {time} the curve of step 3 allows {sustainable}, not {power}. The times show what the two changes would be worth to someone who holds it.",
   tenTie: "On a flat, calm road these two changes tie when air takes **{tie}** of the work; here it takes {share}.",
   tenNoTie: "No share of air would make these two changes tie.",
   tenMirror: "Taking away is a bigger step than adding: the mirror of {percent} more is {mirror} less, and against that more power is {differs}.",

@@ -81,6 +81,7 @@ export default ({
   tenAsk: "Qu’est-ce qui rapporte le plus, {more} de puissance en plus ou {less} de traînée en moins ?",
   tenTry: "Tire l’anneau vers un coureur plus fort, puis plus faible, et vois quelle flèche croise le plus de lignes. Ou demande {percent} de traînée en moins contre {percent} de puissance en plus.",
   tenSays: "Pour {distance}, il faut {time} au coureur. Plus de puissance : {power} ; moins de traînée : {drag} ; {ahead}.",
+  tenTooMuch: "**Plus que ce coureur ne peut tenir :** pendant {time}, la courbe de l’étape 3 permet {sustainable}, et non {power}. Les temps montrent ce que vaudraient les deux changements pour qui tiendrait cette puissance.",
   tenTie: "Sur route plate et sans vent, ces deux changements sont à égalité quand l’air prend **{tie}** du travail ; ici il en prend {share}.",
   tenNoTie: "Aucune part d’air ne mettrait ces deux changements à égalité.",
   tenMirror: "Enlever est un plus grand pas qu’ajouter : le reflet de {percent} de plus est {mirror} de moins, et face à cela plus de puissance est {differs}.",

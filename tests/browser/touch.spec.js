@@ -1,0 +1,222 @@
+// @ts-check
+/** By finger, on a phone with a slow processor: whatever can be dragged follows to both of its ends, nothing moves under the finger, and the page scrolls beside it. */
+
+import { complaint, expect, figure, number, openQuestion, test } from "./support/page.js";
+import { questions } from "./support/questions.js";
+
+/** @import { Locator, Page } from "@playwright/test" */
+
+test.use({ viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true });
+
+/** As a phone of some years ago. */
+const TIMES_SLOWER = 4;
+/** A browser scrolls by whole pixels of the screen. */
+const STILL_PX = 1;
+/** A ring lies under the finger to within a step of its value; the coarsest steps are some pixels wide. */
+const UNDER_FINGER_PX = 12;
+/** A finger goes on a little beyond an end, and no further than the edge of the glass. */
+const BEYOND_PX = 12;
+const MOVES = 5;
+/** An end counts as reached within this share of the range: a step of a minute, or of a watt, may be as coarse. */
+const END_SHARE = 0.03;
+/** What a finger needs (WCAG 2.2, success criterion 2.5.5). */
+const FINGER_PX = 44;
+const STORY = "start-here";
+
+/** @typedef {{ x: number, y: number }} At */
+
+/** @param {Page} page */
+async function finger(page) {
+  const session = await page.context().newCDPSession(page);
+  await session.send("Emulation.setCPUThrottlingRate", { rate: TIMES_SLOWER });
+  /** @type {At} */
+  let at = { x: 0, y: 0 };
+  const send = (/** @type {"touchStart" | "touchMove" | "touchEnd"} */ type) => session.send("Input.dispatchTouchEvent", { type, touchPoints: type === "touchEnd" ? [] : [at] });
+  return {
+    /** @param {At} to */
+    async down(to) {
+      at = to;
+      await send("touchStart");
+    },
+    /** In a few moves, each of which is painted. @param {At} to @param {(at: At) => Promise<void>} [look] */
+    async move(to, look) {
+      const from = at;
+      for (let n = 1; n <= MOVES; n += 1) {
+        at = { x: from.x + ((to.x - from.x) * n) / MOVES, y: from.y + ((to.y - from.y) * n) / MOVES };
+        await send("touchMove");
+        await painted(page);
+        await look?.(at);
+      }
+    },
+    up: () => send("touchEnd"),
+  };
+}
+
+/** @param {Page} page */
+const painted = (page) => page.evaluate(() => new Promise((resolve) => { requestAnimationFrame(() => setTimeout(resolve)); }));
+
+/** Puts what is to be dragged in the middle of the window. @param {Locator} it */
+const toMiddle = (it) => it.evaluate((element) => {
+  const { top, bottom } = element.getBoundingClientRect();
+  scrollBy({ top: (top + bottom) / 2 - innerHeight / 2, behavior: "instant" });
+});
+
+/** A ring as it is seen, and what its chart stands at. @param {Locator} ring */
+const seen = (ring) => ring.evaluate((element) => {
+  const middle = (/** @type {DOMRect} */ { left, top, width, height }) => ({ x: left + width / 2, y: top + height / 2 });
+  const { left, top, right, bottom } = /** @type {Element} */ (element.closest("svg")).getBoundingClientRect();
+  const value = (/** @type {string} */ name) => Number(element.getAttribute(`aria-value${name}`));
+  return { ...middle(/** @type {Element} */ (element.querySelector(".ring")).getBoundingClientRect()), now: value("now"), min: value("min"), max: value("max"), chart: { left, top, right, bottom } };
+});
+
+/** @param {Page} page */
+async function rings(page) {
+  const all = await page.getByRole("main").getByRole("slider").and(page.locator(".handle")).all();
+  const names = [];
+  for (const ring of all) names.push({ ring, name: (await ring.getAttribute("aria-label")) ?? "" });
+  return names;
+}
+
+/** @param {Page} page @param {string} id */
+async function openToTouch(page, id) {
+  await page.addInitScript(() => {
+    Object.assign(globalThis, { cancelled: 0 });
+    addEventListener("pointercancel", () => { /** @type {any} */ (globalThis).cancelled += 1; }, { capture: true });
+  });
+  await openQuestion(page, id);
+  return finger(page);
+}
+
+/** @param {Page} page */
+const cancelled = (page) => page.evaluate(() => /** @type {any} */ (globalThis).cancelled);
+
+for (const id of [...questions.map((question) => question.id), STORY]) {
+  test(`${id}: every ring follows a finger to both ends while its chart stands still, and the page scrolls beside it`, async ({ page }) => {
+    const touch = await openToTouch(page, id);
+    const found = await rings(page);
+    const asked = questions.find((question) => question.id === id);
+    for (const name of asked?.handles ?? []) expect(found.some((one) => one.name.startsWith(name))).toBe(true);
+    expect(found.length).toBeGreaterThan(0);
+
+    for (const { ring, name } of found) {
+      await test.step(name, async () => {
+        await toMiddle(ring);
+        const before = await seen(ring);
+        const { chart } = before;
+        await touch.down(before);
+        for (const end of /** @type {const} */ (["min", "max"])) {
+          const x = end === "min" ? Math.max(1, chart.left - BEYOND_PX) : Math.min(389, chart.right + BEYOND_PX);
+          await touch.move({ x, y: before.y }, async (at) => {
+            const now = await seen(ring);
+            expect(Math.hypot(now.chart.left - chart.left, now.chart.top - chart.top), "the chart moved under the finger").toBeLessThanOrEqual(STILL_PX);
+            const nearEnd = END_SHARE * (now.max - now.min);
+            if (now.now > now.min + nearEnd && now.now < now.max - nearEnd) expect(Math.abs(now.x - at.x), `the ring left the finger at ${now.now}`).toBeLessThanOrEqual(UNDER_FINGER_PX);
+          });
+          const there = await seen(ring);
+          const range = there.max - there.min;
+          expect(Math.abs(there.now - there[end]) / range, `${there.now} is not the ${end} of ${there.min} to ${there.max}`).toBeLessThan(END_SHARE);
+        }
+        await touch.up();
+        expect(await cancelled(page)).toBe(0);
+      });
+    }
+
+    const [{ ring }] = found;
+    await toMiddle(ring);
+    const { x, y, now, chart } = await seen(ring);
+    const scroll = () => page.evaluate(() => scrollY);
+    const from = await scroll();
+    const beside = x > (chart.left + chart.right) / 2 ? chart.left + 80 : chart.right - 40;
+    await touch.down({ x: beside, y });
+    await touch.move({ x: beside, y: y - 150 });
+    await touch.up();
+    await expect.poll(scroll).toBeGreaterThan(from + 50);
+    expect((await seen(ring)).now).toBe(now);
+  });
+}
+
+test("a number in the sentence follows a finger sideways and stays under it; up and down scrolls the page", async ({ page }) => {
+  const { id } = questions[0];
+  const touch = await openToTouch(page, id);
+  for (const field of await page.locator(".sentence").getByRole("spinbutton").all()) {
+    const chip = field.locator("xpath=..");
+    await toMiddle(chip);
+    const box = async () => (await chip.boundingBox()) ?? { x: 0, y: 0, width: 0, height: 0 };
+    const start = await box();
+    const from = { x: start.x + start.width / 2, y: start.y + start.height / 2 };
+    const value = async () => Number((await field.getAttribute("aria-valuenow")) ?? NaN);
+    const before = await value();
+    const most = Number(await field.getAttribute("aria-valuemax"));
+    await touch.down(from);
+    for (const x of [5, 385]) {
+      await touch.move({ x, y: from.y }, async () => {
+        const now = await box();
+        expect(Math.hypot(now.x - start.x, now.y - start.y), "the number moved under the finger").toBeLessThanOrEqual(STILL_PX);
+      });
+      if (x > from.x + 20 && before < most) expect(await value()).toBeGreaterThan(before);
+    }
+    await touch.up();
+    expect(await cancelled(page)).toBe(0);
+    await expect(complaint(page)).toHaveCount(0);
+  }
+  const scroll = () => page.evaluate(() => scrollY);
+  const from = await scroll();
+  const box = await page.locator(".sentence .num").last().boundingBox();
+  if (!box) throw new Error("No number is in sight.");
+  await touch.down({ x: box.x + box.width / 2, y: box.y + box.height / 2 });
+  await touch.move({ x: box.x + box.width / 2, y: box.y - 200 });
+  await touch.up();
+  await expect.poll(scroll).toBeGreaterThan(from + 50);
+});
+
+test("a drag that the browser ends keeps its last value, and is one step of undo", async ({ page }) => {
+  const touch = await openToTouch(page, "finish-time");
+  const before = await figure(page).textContent();
+  const [{ ring }] = await rings(page);
+  await toMiddle(ring);
+  const at = await seen(ring);
+  await touch.down(at);
+  await touch.move({ x: at.x - 60, y: at.y });
+  const last = await seen(ring);
+  expect(last.now).not.toBe(at.now);
+  await ring.evaluate((element) => {
+    const pointerId = [...Array(40).keys()].find((id) => element.hasPointerCapture(id));
+    element.dispatchEvent(new PointerEvent("pointercancel", { bubbles: true, pointerId }));
+  });
+  await touch.move({ x: at.x + 60, y: at.y });
+  await touch.up();
+  expect((await seen(ring)).now).toBe(last.now);
+  await page.locator(".bar").getByRole("button", { name: "Undo" }).tap();
+  await expect(figure(page)).toHaveText(before ?? "");
+  expect((await seen(ring)).now).toBe(at.now);
+  await expect(page.locator(".bar").getByRole("button", { name: "Undo" })).toBeDisabled();
+});
+
+test("a tap anywhere on a number opens it, also beside its one digit, and a minus can be typed where there is one", async ({ page }) => {
+  await openQuestion(page, "speed-for-watts");
+  const fields = await page.locator(".sentence").getByRole("spinbutton").all();
+  for (const field of fields) {
+    for (const part of await field.locator("xpath=..").locator(".unit:visible, .pm:visible").all()) {
+      await page.locator("h1").tap();
+      await expect(field).not.toBeFocused();
+      await part.tap();
+      await expect(field).toBeFocused();
+    }
+    const least = Number(await field.getAttribute("aria-valuemin"));
+    if (least < 0) await expect(field).toHaveAttribute("inputmode", "text");
+    const box = await field.locator("xpath=..").boundingBox();
+    if (!box) throw new Error("A number is not in sight.");
+    const reach = await field.evaluate((element) => {
+      const { width, height } = getComputedStyle(/** @type {Element} */ (element.parentElement), "::before");
+      return { width: Number.parseFloat(width), height: Number.parseFloat(height) };
+    });
+    expect(Math.min(reach.width, reach.height)).toBeGreaterThanOrEqual(FINGER_PX);
+  }
+  const wind = number(page, "Wind speed, as forecast");
+  await wind.fill("0");
+  await wind.press("Tab");
+  const box = await wind.locator("xpath=..").boundingBox();
+  if (!box) throw new Error("The wind is not in sight.");
+  await page.touchscreen.tap(box.x + box.width / 2 + FINGER_PX / 2 - 2, box.y + box.height / 2);
+  await expect(wind).toBeFocused();
+});

@@ -21,7 +21,7 @@ export const question = {
   request(state) {
     const own = state.with[ID];
     const length_m = own.for_time_s === undefined ? courseLengthM(state.scenario.course) : own.for_time_s * ABOUT_M_S;
-    return { scenario: state.scenario, with: { ...own, split_every_m: splitEveryM(length_m, fromDisplay("distance", 1, state.units)) } };
+    return { scenario: state.scenario, with: { split_every_m: splitEveryM(length_m, fromDisplay("distance", 1, state.units)), ...own } };
   },
   load: () => import("./finish-time/view.js"),
 };

@@ -49,7 +49,7 @@ export function saveList(element, host, current) {
       const shown = current();
       if (!shown) return;
       try {
-        const name = fileName(shown.question, item.file, ending);
+        const name = fileName(shown.question, item.file, ending, shown.title);
         hand(name, await make(shown, item));
         say(said, words("savedAs", { file: name }));
       } catch (error) {

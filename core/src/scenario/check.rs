@@ -304,11 +304,8 @@ fn check_points(points: &[Point]) -> Result<(), Error> {
         if !(bounds::GRADE.min..=bounds::GRADE.max).contains(&grade) {
             let message =
                 format!("The road to point {i} rises by {} %, more than is ridden.", decimal((100.0 * grade).round()));
-            return Err(Error {
-                min: Some(bounds::GRADE.min),
-                max: Some(bounds::GRADE.max),
-                ..Error::new(Kind::OutOfRange, format!("{path}[{i}].elevation_m"), message)
-            });
+            // No range of elevations would say what is wrong.
+            return Err(Error::new(Kind::OutOfRange, format!("{path}[{i}].elevation_m"), message));
         }
     }
     let length_m = points[points.len() - 1].distance_m - points[0].distance_m;

@@ -22,7 +22,7 @@ function form(template, values, tag) {
  * @param {Template} template @param {Record<string, string | number>} [values] @param {string} [tag] of the language, for its plurals
  */
 export function fill(template, values = {}, tag = "en-GB") {
-  return form(template, values, tag).replaceAll(/\{(\w+)\}/g, (whole, name) => String(values[name] ?? whole)).replaceAll("**", "");
+  return form(template, values, tag).replaceAll(/\{(\w+)\}/g, (whole, name) => isolated(String(values[name] ?? whole))).replaceAll("**", "");
 }
 
 /**
@@ -43,6 +43,15 @@ function filled(text, values) {
   return text.split(/\{(\w+)\}/).flatMap((piece, at) => {
     if (at % 2 === 0) return piece ? [piece] : [];
     const value = values[piece] ?? `{${piece}}`;
+    if (typeof value === "string") return [isolated(value)];
     return typeof value === "number" ? [String(value)] : /** @type {string | T | (string | T)[]} */ (value);
   });
+}
+
+/** Letters that are written from right to left, and signs that turn the direction of what follows them. */
+const TURNS = /[\u0590-\u08ff\u200e\u200f\u202a-\u202e\u2066-\u2069\ufb1d-\ufefc]/;
+
+/** A name keeps its direction to itself: figures after it stay in their order (Unicode Bidirectional Algorithm, first strong isolate). @param {string} text */
+export function isolated(text) {
+  return TURNS.test(text) ? `\u2068${text.replace(/[\u2066-\u2069]/g, "")}\u2069` : text;
 }

@@ -128,7 +128,10 @@ export function createQuestionView(host, { store, find, tools, onShown, onDrawn,
   /** @param {NonNullable<typeof shown>} now @param {ReturnType<typeof asked>} [said] where it is known already */
   function drawShown(now, said) {
     const state = store.get();
-    if (!said && takesLong(now.question, state)) return void answerAside(now, state);
+    if (!said && takesLong(now.question, state)) {
+      if (!now.answer) begin(now);
+      return void answerAside(now, state);
+    }
     if (!said && isReady(now.question.id)) said = asked(now.question, state);
     if (!said) return begin(now);
     if (!said.error) now.answer = said.answer;

@@ -87,11 +87,9 @@ export function deviceStorage(device = localStorageOrNull()) {
 
   /** @param {string} key @param {Work} work @param {{ replace?: boolean }} [options] @returns {Outcome} */
   function keep(key, { question, scenario, with: details, from_link = false }, { replace = false } = {}) {
-    const there = read(key);
-    if (isObject(there) && there.layout > LAYOUT) return { done: false, because: "newer-layout" };
-    if (!replace && text(key) !== null && (!isObject(there) || there.stamp !== seen.get(key))) {
-      return { done: false, because: "newer-copy", saved_at: peek(key)?.saved_at };
-    }
+    if (read(key)?.layout > LAYOUT) return { done: false, because: "newer-layout" };
+    const there = peek(key);
+    if (!replace && text(key) !== null && !(there && there.stamp === seen.get(key))) return { done: false, because: "newer-copy", saved_at: there?.saved_at };
     const stamp = crypto.getRandomValues(new Uint32Array(2)).join("-");
     const kept = { layout: LAYOUT, stamp, saved_at: new Date().toISOString(), question, scenario, with: details, ...(from_link && { from_link }) };
     if (!write(key, kept)) return { done: false, because: "full" };

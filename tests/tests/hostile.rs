@@ -337,7 +337,6 @@ fn text_that_is_not_a_request_is_refused() {
         "}",
         "{}{}",
         "{} x",
-        "\u{feff}{}",
         "{\"scenario\":null}",
         "{\"with\":1}",
     ];

@@ -35,7 +35,7 @@ export function elementSnippet(home, { link, units, title }) {
  */
 export function frameSnippet(home, { link, units, title }) {
   const state = link.slice(link.indexOf("#"));
-  const asked = new URLSearchParams({ units: units.join(" "), ...(language() !== "en" && { lang: language() }) });
+  const asked = new URLSearchParams({ ...(language() !== "en" && { lang: language() }), units: units.join(" ") });
   return `<iframe src="${escaped(new URL(`embed/frame.html?${asked}${state}`, home).href)}" title="${escaped(title)}" width="100%" height="1000"></iframe>`;
 }
 

@@ -95,14 +95,17 @@ test("places whose attributes are wrong say so in a sentence and take no more ro
   });
 });
 
-test("a place whose files do not come says so in words and leaves no hole", async ({ page, baseURL }) => {
-  const ours = new URL(/** @type {string} */ (baseURL)).origin;
-  await page.route(/wasm|style\.css/, (route) => route.abort());
-  await onHost(page, `<script type="module" src="${ours}/embed.js"></script><faster-by question="finish-time"><p>Words of the club.</p></faster-by>`, async (address) => {
-    await page.goto(address);
-    await expect(page.locator(".why")).toHaveText(/could not be loaded/);
-    await expect(page.locator(".why")).not.toHaveText(/fetch/);
-    expect((await page.locator("faster-by").boundingBox())?.height).toBeLessThan(200);
+test.describe("without its files", () => {
+  test.use({ troubled: true });
+  test("a place whose files do not come says so in words and leaves no hole", async ({ page, baseURL }) => {
+    const ours = new URL(/** @type {string} */ (baseURL)).origin;
+    await page.route(/wasm|style\.css/, (route) => route.abort());
+    await onHost(page, `<script type="module" src="${ours}/embed.js"></script><faster-by question="finish-time"><p>Words of the club.</p></faster-by>`, async (address) => {
+      await page.goto(address);
+      await expect(page.locator(".why")).toHaveText(/could not be loaded/);
+      await expect(page.locator(".why")).not.toHaveText(/fetch/);
+      expect((await page.locator("faster-by").boundingBox())?.height).toBeLessThan(200);
+    });
   });
 });
 

@@ -106,7 +106,6 @@ class FasterBy extends HTMLElement {
 
   /** The fallback stays, and a line below says why; neither needs the room of a question. @param {unknown} error */
   #say(error) {
-    console.error(error);
     this.#clear();
     this.#size.replaceSync("");
     this.#room.replaceChildren(document.createElement("slot"), ...(shows?.whyNot(error) ?? [notLoaded()]));

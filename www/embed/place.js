@@ -137,6 +137,7 @@ export async function show(element, room, wanted) {
 /** A line that says why a question cannot be shown; null without its words. What a browser says of a failure is no sentence for a reader. @param {unknown} error */
 export function whyNot(error) {
   if (!words.has("cannotShow")) return null;
+  if (!(error instanceof GivenError)) console.error(error);
   const why = error instanceof GivenError ? error.message : words("notLoaded");
   return [h("p", { class: "why", part: "why", role: "note", lang: languageTag() }, words("cannotShow", { why }))];
 }

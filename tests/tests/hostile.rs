@@ -326,20 +326,8 @@ fn positions_must_be_there_and_not_too_many_and_the_ridden_one_among_them() {
 
 #[test]
 fn text_that_is_not_a_request_is_refused() {
-    let not_requests = [
-        "",
-        " ",
-        "null",
-        "0",
-        "\"\"",
-        "true",
-        "{",
-        "}",
-        "{}{}",
-        "{} x",
-        "{\"scenario\":null}",
-        "{\"with\":1}",
-    ];
+    let not_requests =
+        ["", " ", "null", "0", "\"\"", "true", "{", "}", "{}{}", "{} x", "{\"scenario\":null}", "{\"with\":1}"];
     for question in QUESTIONS {
         for text in not_requests {
             refused(question, text);

@@ -6,7 +6,7 @@ import { answerText, expect, number, openQuestion, started, test, tool, type } f
 
 /** @import { Page } from "@playwright/test" */
 
-const CDA = "CdA";
+const CDA = "Drag area, CdA";
 const packed = (/** @type {unknown} */ held) => `#speed-for-watts/1j.${Buffer.from(JSON.stringify(held)).toString("base64url")}`;
 const cda = (/** @type {number} */ value) => packed({ s: { positions: [{ name: "low", cda_m2: { value, sd: 0.01, source: "measured" } }] } });
 const kept = (/** @type {Page} */ page) => page.evaluate(() => JSON.stringify(localStorage.getItem("fasterby:last")));
@@ -51,7 +51,7 @@ test("a name of many letters does not widen the page, and one that turns the wri
     const [width, window] = await page.evaluate(() => [document.documentElement.scrollWidth, innerWidth]);
     expect(width).toBeLessThanOrEqual(window);
   }
-  const said = await page.locator("main").innerText();
+  const said = await page.locator(".answer").innerText();
   for (const [, before] of said.matchAll(/(.)\u202e(?=.*\d)/g)) expect(before).toBe("\u2068");
 });
 
@@ -88,7 +88,7 @@ test("places whose attributes are wrong say so in a sentence and take no more ro
     for (let at = 0; at < WRONG.length; at += 1) {
       const place = page.locator("faster-by").nth(at);
       await place.scrollIntoViewIfNeeded();
-      await expect(place.locator(".why"), WRONG[at].slice(0, 80)).toHaveText(/^This question cannot be shown here\. [A-Z].*\.$/);
+      await expect(place.locator(".why"), WRONG[at].slice(0, 80)).toHaveText(/^This question cannot be shown here\. [A-Z“].*\.$/);
       await expect(place.locator(".why")).not.toHaveText(/call stack|undefined|JSON\.parse|fetch/);
       expect((await place.boundingBox())?.height, WRONG[at].slice(0, 80)).toBeLessThan(200);
     }

@@ -4,7 +4,7 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
 import { columnTables, csvText, rowsOfFigures } from "../../www/save/csv.js";
-import { isolated } from "../../www/words/template.js";
+import { isolated } from "../../www/parts/isolate.js";
 
 const FORMULAS = ["=1+1", "+1+cmd|' /C calc'!A0", "-2+3+cmd|x", "@SUM(A1)", "＝1+1", "＋1+1", "－1+1", "＠SUM(1)", "\t=1+1", "\r=1", "\n=1", " =1+1", "\u00a0=1", "\ufeff=1", "\u200b=1", "|x", "%x", "-x", "+x", "−2+3", "-1+1", "+1*2", "-1,5;=1"];
 const NUMBERS = ["-2.5", "+2.84", "1:07:43", "-0:12", "12", "3 %", "-3 %".replace(" ", ""), "1 250", "low", "O'Neil", "1=1", "a@b"];

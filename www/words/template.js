@@ -2,6 +2,7 @@
 /** Texts with `{placeholders}`, `**bold**` runs, and forms for one and for several. */
 
 import { html } from "../parts/html.js";
+import { isolated } from "../parts/isolate.js";
 
 /** A text, or its forms by the plural rule that `values.count` falls under; `other` is every other number. @typedef {string | { one: string, many?: string, other: string }} Template */
 
@@ -44,14 +45,7 @@ function filled(text, values) {
     if (at % 2 === 0) return piece ? [piece] : [];
     const value = values[piece] ?? `{${piece}}`;
     if (typeof value === "string") return [isolated(value)];
+    if (Array.isArray(value)) return value.map((one) => (typeof one === "string" ? isolated(one) : one));
     return typeof value === "number" ? [String(value)] : /** @type {string | T | (string | T)[]} */ (value);
   });
-}
-
-/** Letters that are written from right to left, and signs that turn the direction of what follows them. */
-const TURNS = /[\u0590-\u08ff\u200e\u200f\u202a-\u202e\u2066-\u2069\ufb1d-\ufefc]/;
-
-/** A name keeps its direction to itself: figures after it stay in their order (Unicode Bidirectional Algorithm, first strong isolate). @param {string} text */
-export function isolated(text) {
-  return TURNS.test(text) ? `\u2068${text.replace(/[\u2066-\u2069]/g, "")}\u2069` : text;
 }

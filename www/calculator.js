@@ -10,7 +10,7 @@ import { createNavigation } from "./frame/navigation.js";
 import { createNotice } from "./frame/notice.js";
 import { keepOffline } from "./frame/offline-copy.js";
 import { painted } from "./frame/painted.js";
-import { answerTo, createQuestionView, requestOf } from "./frame/question-view.js";
+import { createQuestionView, requestOf } from "./frame/question-view.js";
 import { questionList } from "./frame/rail.js";
 import { speakPage } from "./frame/static-words.js";
 import { createTools } from "./frame/tools.js";
@@ -46,12 +46,13 @@ export function start(storage, reading) {
     question: opening.id,
     scenario: filler.defaults(),
     with: Object.fromEntries(pages.map(({ id, defaults }) => [id, defaults])),
+    from_link: false,
     units: units.knownUnits(storage.units(), units.usualUnits(navigator.language)),
   }, (next, previous) => sharedEffort(next, previous, defaultsOf));
   const notify = createNotice(byId("notice"), store);
 
   /** @type {Page} */
-  const page = { store, filler, field: filler.field, citation: (key) => citations.get(key) ?? "", check, checkQuestion, notify, questions: pages };
+  const page = { store, filler, field: filler.field, citation: (key) => citations.get(key) ?? "", check, notify, questions: pages };
   const work = createWork(page, storage, defaultsOf);
   work.restore();
   store.forgetSteps();
@@ -94,7 +95,7 @@ export function start(storage, reading) {
     },
     onFailed: questionFailed,
     onDrawn({ question, state, answer, error }) {
-      if (!error) answered = answer && { question: question.id, request: requestOf(question, state), answer };
+      if (!error) answered = answer && { question: question.id, title: state.scenario.title, own: state.with[question.id], request: requestOf(question, state), answer };
       take.update();
       rail.update(question.id);
       bar.update(state);
@@ -175,7 +176,21 @@ export function start(storage, reading) {
   /** The story leaves the numbers of whoever opens it alone. @param {Parameters<typeof work.openLink>[0]} linked */
   async function openLink(linked) {
     await ready(linked.question);
-    work.openLink(find(linked.question).story ? { ...linked, scenario: store.get().scenario } : linked);
+    const question = find(linked.question);
+    const told = question.story ? { ...linked, scenario: store.get().scenario } : linked;
+    // The question with the link's numbers may take a while, and the page goes on meanwhile.
+    const refused = check(told.scenario) ?? (question.story ? null : await refusedAside(() => tools.worker.ask(question.id, requestOf(question, work.stateOf(told)), { slot: "link" })));
+    work.openLink(told, refused);
+  }
+
+  /** @param {() => Promise<unknown>} asking */
+  async function refusedAside(asking) {
+    try {
+      await asking();
+      return null;
+    } catch (thrown) {
+      return refusedWords(thrown);
+    }
   }
 
   /** @param {string} id */
@@ -191,23 +206,18 @@ export function start(storage, reading) {
 
   /** @param {any} scenario */
   function check(scenario) {
-    return refusal(() => ask("finish-time", { scenario, with: { effort: { kind: "even" } } }));
-  }
-
-  /** @param {State} state */
-  function checkQuestion(state) {
-    return refusal(() => answerTo(find(state.question), state));
-  }
-
-  /** The core's sentence about what is wrong with a request; one that cannot be ridden is still a request. @param {() => unknown} asking */
-  function refusal(asking) {
     try {
-      asking();
+      ask("finish-time", { scenario, with: { effort: { kind: "even" } } });
       return null;
     } catch (thrown) {
-      const error = asCoreError(thrown);
-      return error.kind === "impossible" ? null : errorWords(error, store.get().units);
+      return refusedWords(thrown);
     }
+  }
+
+  /** The core's sentence about what is wrong with a request; one that cannot be ridden is still a request. @param {unknown} thrown */
+  function refusedWords(thrown) {
+    const error = asCoreError(thrown);
+    return error.kind === "impossible" ? null : errorWords(error, store.get().units);
   }
 }
 

@@ -2,6 +2,7 @@
 /** The one door to the WebAssembly core. A small module answers what a first visit asks; the whole one is fetched for any other question. */
 
 import { firstCore, firstModule, wholeCore, wholeModule } from "#delivery";
+import { unchanged } from "./parts/json.js";
 import { fields as table, sources as citations } from "fasterby-tables";
 
 /** @typedef {{ kind: string, field: string, message: string, min?: number, max?: number }} CoreError */
@@ -67,7 +68,7 @@ function core() {
  */
 export function ask(question, request) {
   try {
-    return core().ask(question, request);
+    return core().ask(question, unchanged(request));
   } catch (error) {
     throw asCoreError(error);
   }

@@ -296,12 +296,12 @@ export function differenceWords(seconds) {
 /**
  * What someone typed, as a stored value, or null where it cannot be read. Takes both decimal marks, spaces, the unit in use or another
  * unit of the same kind ("40 km" while reading miles), and for times 59:04 or 1:02:03.
- * @param {Kind} kind @param {string} text @param {Units} units @returns {number | null}
+ * @param {Kind} kind @param {string} text @param {Units} units @param {number} [digits] decimals that may be written there, where not the unit's own
+ * @returns {number | null}
  */
-export function parse(kind, text, units) {
+export function parse(kind, text, units, digits = unitOf(kind, units).digits) {
   if (kind === "clock") return readTime(text).value ?? null;
-  const { symbol, digits } = unitOf(kind, units);
-  const { value } = readNumber(text, { unit: symbol, digits, otherUnits: otherUnits(kind, units) });
+  const { value } = readNumber(text, { unit: unitOf(kind, units).symbol, digits, otherUnits: otherUnits(kind, units) });
   return value === undefined ? null : fromDisplay(kind, value, units);
 }
 

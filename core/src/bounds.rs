@@ -323,6 +323,8 @@ pub static COMMON_ERROR: Field = Field {
 pub const MOST_POSITIONS: usize = 50;
 /// The most points a course holds.
 pub const MOST_POINTS: usize = 20_000;
+/// The most points of a course that are ridden; a longer one is simplified.
+pub const MOST_POINTS_RIDDEN: usize = 2_500;
 /// The most kinds of lapse that a position or a piece of equipment has.
 pub const MOST_LAPSES: usize = 8;
 /// The most pieces of equipment that a position chooses between.

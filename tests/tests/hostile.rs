@@ -330,21 +330,8 @@ fn positions_must_be_there_and_not_too_many_and_the_ridden_one_among_them() {
 
 #[test]
 fn text_that_is_not_a_request_is_refused() {
-    let not_requests = [
-        "",
-        " ",
-        "null",
-        "0",
-        "\"\"",
-        "true",
-        "{",
-        "}",
-        "{}{}",
-        "{} x",
-        "\u{feff}{}",
-        "{\"scenario\":null}",
-        "{\"with\":1}",
-    ];
+    let not_requests =
+        ["", " ", "null", "0", "\"\"", "true", "{", "}", "{}{}", "{} x", "{\"scenario\":null}", "{\"with\":1}"];
     for question in QUESTIONS {
         for text in not_requests {
             refused(question, text);
@@ -1045,4 +1032,153 @@ fn a_tally_that_belongs_to_something_else_is_refused() {
         let answered = asked("which-position", &ask(2, Some(&tally)));
         assert!(name == "draws" || answered.is_err_and(|error| error["field"] == "with.so_far"), "{name}");
     }
+}
+
+/// A question's fields, as the refusal of an unknown one lists them.
+fn fields_of_with(question: &str) -> Vec<String> {
+    let error = refused(question, &json!({ "with": { "no such field": 1 } }).to_string());
+    assert_eq!((&error["kind"], &error["field"]), (&json!("unknown_field"), &json!("with.no such field")));
+    let message = error["message"].as_str().expect("a message").to_owned();
+    let (_, listed) = message.split_once("expected one of ").expect("the fields are listed");
+    listed.split('`').skip(1).step_by(2).map(str::to_owned).collect()
+}
+
+#[test]
+fn a_field_of_a_question_that_holds_the_wrong_type_is_refused_by_its_name() {
+    let wrong = [json!("no such word"), json!(true), json!(-3), json!(0.5), json!([[]]), json!({ "no such field": 1 })];
+    let mut refusals = 0;
+    for question in QUESTIONS {
+        for field in fields_of_with(question) {
+            let mut refused_here = 0;
+            for value in &wrong {
+                let request = json!({ "with": { &field: value } }).to_string();
+                let Err(error) = ask_json(question, &request) else { continue };
+                let error: Value = serde_json::from_str(&error).expect("errors are JSON");
+                let (at, message) =
+                    (error["field"].as_str().unwrap_or_default(), error["message"].as_str().unwrap_or_default());
+                assert!(
+                    at.starts_with("with.") || error["kind"] == "impossible" || at.starts_with("scenario."),
+                    "{question} {request}: {error}"
+                );
+                if error["kind"] == "wrong_type" {
+                    assert!(at.starts_with(&format!("with.{field}")), "{question} {request}: {error}");
+                    assert!(
+                        !message.contains("struct ") && !message.contains("Form"),
+                        "{question} {request}: {message}"
+                    );
+                    refused_here += 1;
+                }
+            }
+            // Whatever type a field holds, two of these at least are of another.
+            assert!(refused_here >= 2, "{question}: with.{field} takes nearly anything");
+            refusals += refused_here;
+        }
+    }
+    assert!(refusals > 100, "only {refusals} refusals: the fields were not found");
+}
+
+#[test]
+fn a_request_may_begin_with_the_mark_of_its_byte_order() {
+    for question in QUESTIONS {
+        let plain = ask_json(question, "{}");
+        assert_eq!(ask_json(question, "\u{feff}{}"), plain, "{question}");
+    }
+}
+
+#[test]
+fn brackets_without_end_are_refused_at_once() {
+    let request = format!("{{\"scenario\":{}{}}}", "[".repeat(1_900_000), "]".repeat(1_900_000));
+    for question in QUESTIONS {
+        assert_eq!(refused(question, &request)["kind"], "wrong_type", "{question}");
+    }
+}
+
+/// A course of tight bends, each of another radius and heading.
+fn bends(points: usize, apart_m: f64) -> Value {
+    let point = |i: usize| {
+        let mut point = json!({ "distance_m": apart_m * i as f64, "elevation_m": 50.0 + (i as f64).sin(), "bearing_deg": (137 * i) % 360 });
+        if i % 2 == 1 {
+            point["radius_m"] = json!(5 + i % 30);
+        }
+        point
+    };
+    json!({ "kind": "profile", "points": (0..points).map(point).collect::<Vec<_>>() })
+}
+
+/// How many points of a course an answer says that it went over.
+fn points_ridden(question: &str, request: &Value) -> Vec<usize> {
+    let answer = answer(question, request);
+    let said =
+        answer["warnings"].as_array().expect("warnings").iter().filter(|warning| warning["kind"] == "simplified");
+    let number = |message: &str| message.split(" over ").nth(1)?.split(' ').next()?.parse().ok();
+    said.filter_map(|warning| number(warning["message"].as_str()?)).collect()
+}
+
+#[test]
+fn a_course_of_very_many_points_is_ridden_over_few() {
+    let scenario = json!({ "course": bends(bounds::MOST_POINTS, 10.0), "positions": [{}, { "cda_m2": 0.24 }] });
+    for question in QUESTIONS {
+        let ridden = points_ridden(question, &json!({ "scenario": scenario }));
+        let least = ridden.iter().min().copied().unwrap_or(usize::MAX);
+        assert!((10..=bounds::MOST_POINTS_RIDDEN).contains(&least), "{question} rides over {ridden:?} points");
+    }
+}
+
+#[test]
+fn many_events_and_positions_share_the_points_that_are_ridden() {
+    // What all events, and all choices, are ridden over together.
+    const MOST_TOGETHER: usize = 6_000;
+    let events: Vec<Value> = (0..12).map(|i| json!({ "distance_m": 300_000 - 20_000 * i })).collect();
+    let positions: Vec<Value> = (0..6).map(|i| json!({ "cda_m2": 0.3 - 0.005 * f64::from(i) })).collect();
+    let scenario = json!({ "course": bends(2_400, 100.0), "events": events, "positions": positions });
+    for (question, rides) in [("next-gain", 12), ("which-position", 12 * 6)] {
+        let ridden = points_ridden(
+            question,
+            &json!({ "scenario": scenario, "with": if question == "next-gain" { json!({ "part": "each" }) } else { json!({}) } }),
+        );
+        let least = ridden.iter().min().copied().unwrap_or(usize::MAX);
+        assert!(least * rides <= MOST_TOGETHER, "{question} rides {rides} times over {ridden:?} points");
+    }
+}
+
+#[test]
+fn a_simplified_course_takes_as_long_as_the_surveyed_one() {
+    // Smooth hills, bends of some length, surveyed every eight metres: what a real course looks like.
+    let point = |i: usize| {
+        let along = i as f64;
+        let mut point = json!({ "distance_m": 8.0 * along, "elevation_m": 100.0 + 20.0 * (along / 200.0).sin() + 2.0 * (along / 31.0).cos(), "bearing_deg": (0.05 * along + 20.0 * (along / 90.0).sin()).rem_euclid(360.0) });
+        if i % 400 < 6 {
+            point["radius_m"] = json!(25.0);
+        }
+        point
+    };
+    let points: Vec<Value> = (0..6_000).map(point).collect();
+    let conditions = json!({ "wind_speed_m_s": 3.0, "wind_from_deg": 240.0 });
+    let asked = |points: &[Value]| {
+        let scenario = json!({ "course": { "kind": "profile", "points": points }, "conditions": conditions });
+        answer(
+            "finish-time",
+            &json!({ "scenario": scenario, "with": { "effort": { "kind": "power", "power_w": 250.0 } } }),
+        )
+    };
+    let whole = asked(&points);
+    assert!(whole["warnings"].to_string().contains("simplified"));
+    let short = asked(&points[..2_400]);
+    assert!(!short["warnings"].to_string().contains("simplified"));
+    let simplified = answer_simplified(&points[..2_400], &conditions);
+    let (exact_s, simpler_s) = (short["time_s"]["value"].as_f64().expect("a time"), simplified);
+    // A second in an hour: well below what any course is surveyed to.
+    const TOLERANCE: f64 = 3e-4;
+    assert!((simpler_s / exact_s - 1.0).abs() < TOLERANCE, "{simpler_s} s, {exact_s} s as surveyed");
+}
+
+/// Finish time over a course with a quarter of the points.
+fn answer_simplified(points: &[Value], conditions: &Value) -> f64 {
+    let scenario = json!({ "course": { "kind": "profile", "points": points }, "conditions": conditions });
+    let mut scenario: fasterby_core::scenario::Scenario = serde_json::from_value(scenario).expect("a scenario");
+    assert!(scenario.simplify_course(points.len() / 4).is_some());
+    assert!(scenario.course.points.len() <= points.len() / 4);
+    let course = std::rc::Rc::new(scenario.course());
+    let setup = scenario.setup_on(0, course).expect("a position");
+    fasterby_core::ride::time_s(&setup, 250.0).expect("a ride")
 }

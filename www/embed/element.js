@@ -100,15 +100,27 @@ class FasterBy extends HTMLElement {
       if (!wanted()) return takeAway();
       this.#takeAway = takeAway;
     } catch (error) {
-      if (wanted()) this.#say(error instanceof Error ? error.message : String(error));
+      if (wanted()) this.#say(error);
     }
   }
 
-  /** The fallback stays, and a line below says why, where there are words for it. @param {string} why */
-  #say(why) {
+  /** The fallback stays, and a line below says why; neither needs the room of a question. @param {unknown} error */
+  #say(error) {
     this.#clear();
-    this.#room.replaceChildren(document.createElement("slot"), ...(shows?.whyNot(why) ?? []));
+    this.#size.replaceSync("");
+    this.#room.replaceChildren(document.createElement("slot"), ...(shows?.whyNot(error) ?? [notLoaded()]));
   }
+}
+
+/** Its words are what could not be loaded, so these stand here, in English. */
+function notLoaded() {
+  const line = document.createElement("p");
+  line.className = "why";
+  line.setAttribute("part", "why");
+  line.setAttribute("role", "note");
+  line.lang = "en";
+  line.textContent = "This question could not be loaded. Check the connection and reload the page.";
+  return line;
 }
 
 if (!customElements.get("faster-by")) customElements.define("faster-by", FasterBy);

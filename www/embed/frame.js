@@ -8,7 +8,12 @@ style.replaceSync("html, body { margin: 0; } ");
 document.adoptedStyleSheets = [style];
 
 const place = document.createElement("faster-by");
-place.lang = new URLSearchParams(location.search).get("lang") ?? navigator.language;
+const asked = new URLSearchParams(location.search);
+place.lang = asked.get("lang") ?? navigator.language;
+for (const name of ["units", "theme", "change"]) {
+  const value = asked.get(name);
+  if (value !== null) place.setAttribute(name, value);
+}
 const readAddress = () => place.setAttribute("state", location.hash.slice(1) || "power-or-drag");
 readAddress();
 addEventListener("hashchange", readAddress);

@@ -4,6 +4,7 @@
 import { ask, asCoreError } from "../core.js";
 import { requestOf } from "../frame/question-view.js";
 import { errorWords } from "../frame/field-words.js";
+import { readJson } from "../parts/json.js";
 import { decode, LinkError, patched, questionOf } from "../state/address.js";
 import { book } from "../words/index.js";
 import { knownUnits, UNIT_CHOICES, usualUnits } from "../units.js";
@@ -74,7 +75,7 @@ export async function stateFrom(given, question, { questions, filler }) {
   };
   check("finish-time", { scenario, with: { effort: { kind: "even" } } });
   const filled = filler.fill(scenario);
-  for (const name of question.positionFields ?? []) if (!(details[name] < filled.positions.length)) details[name] = 0;
+  for (const name of question.positionFields ?? []) if (details[name] >= filled.positions.length) details[name] = 0;
   const state = {
     question: id,
     scenario: filled,
@@ -97,7 +98,7 @@ function parsed(name, text) {
   if (!text?.trim()) return {};
   if (text.length > MOST_CHARACTERS) throw new GivenError(words("tooLong", { name }));
   try {
-    const value = JSON.parse(text);
+    const value = readJson(text);
     if (value !== null && typeof value === "object" && !Array.isArray(value)) return value;
   } catch {
     // Said below.

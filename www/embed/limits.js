@@ -14,6 +14,12 @@ const NAMES = {
   weather: /^scenario\.conditions\b/,
 };
 
+/** A path that each of these words stands for. */
+const EXAMPLES = [
+  "scenario.power.cp_w", "scenario.positions[0].cda_m2", "with.finish-time.for_time_s", "scenario.course.distance_m", "scenario.riding_position",
+  "scenario.conditions.wind_speed_m_s",
+];
+
 /** The choice of a distance names no path of its own. */
 const UNNAMED = "scenario.course.distance_m";
 
@@ -26,6 +32,9 @@ export function limitsFrom(change) {
   const open = change.split(/[\s,]+/).filter((name) => Object.hasOwn(NAMES, name)).map((name) => NAMES[name]);
   return (path) => open.some((paths) => paths.test(path.replace(/\.(value|sd|source)$/, "")));
 }
+
+/** Whether nothing at all may be changed. @param {(path: string) => boolean} may */
+export const locked = (may) => !EXAMPLES.some(may);
 
 /** @param {Store} store @param {((path: string) => boolean) | null} may @returns {Store} */
 export function limited(store, may) {
@@ -51,6 +60,11 @@ export function fixNumbers(root, may) {
     if (control instanceof HTMLSelectElement) control.disabled = true;
     if (control instanceof HTMLInputElement) control.readOnly = true;
     if (control instanceof HTMLInputElement) control.setAttribute("aria-readonly", "true");
+  }
+  for (const handle of locked(may) ? root.querySelectorAll(".handle") : []) {
+    handle.setAttribute("data-fixed", "");
+    handle.setAttribute("aria-disabled", "true");
+    handle.setAttribute("tabindex", "-1");
   }
   // A list that is edited as a whole says what it changes.
   for (const list of root.querySelectorAll("[data-changes]")) {

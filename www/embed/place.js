@@ -13,9 +13,9 @@ import { questions } from "../questions/index.js";
 import { encode } from "../state/address.js";
 import { createStore } from "../state/history.js";
 import { scenarioFiller } from "../state/scenario.js";
-import { questionGiven, stateFrom } from "./given.js";
+import { GivenError, questionGiven, stateFrom } from "./given.js";
 import { book, languageTag, open } from "../words/index.js";
-import { fixNumbers, guardFixed, limited, limitsFrom } from "./limits.js";
+import { fixNumbers, guardFixed, limited, limitsFrom, locked } from "./limits.js";
 import { GROUND, placeStyle, REM } from "./style.js";
 
 /** @import { State } from "../state/history.js" */
@@ -52,16 +52,17 @@ export async function show(element, room, wanted) {
   const shadow = /** @type {ShadowRoot} */ (room.getRootNode());
   if (!shadow.adoptedStyleSheets.includes(sheet)) shadow.adoptedStyleSheets.push(sheet);
   const theme = attribute("theme");
+  const may = limitsFrom(attribute("change"));
   const status = h("p", { class: "notice", role: "status", hidden: true });
   const host = h("div");
   const back = h("button", { type: "button", hidden: true, onclick: () => store.replace(first) }, words("backToStart"));
   const whole = h("a", { target: "_blank", rel: "noopener", href: PAGE.href }, words("allNumbers"));
   const ground = h("div", { class: GROUND, part: "page", lang: languageTag(), ...((theme === "light" || theme === "dark") && { "data-theme": theme }) },
     host, h("div", { class: "foot", part: "foot" }, back, whole), status);
+  if (may && locked(may)) ground.setAttribute("data-locked", "");
   room.style.setProperty(REM, getComputedStyle(room).fontSize);
 
   const citations = new Map(sources().map(({ key, citation }) => [key, citation]));
-  const may = limitsFrom(attribute("change"));
   const store = createStore(first);
   /** @type {ReturnType<typeof setTimeout> | undefined} */
   let timer;
@@ -133,9 +134,12 @@ export async function show(element, room, wanted) {
   };
 }
 
-/** A line that says why a question cannot be shown; without its words there is none. @param {string} why */
-export function whyNot(why) {
-  return words.has("cannotShow") ? [h("p", { class: "why", part: "why", role: "note", lang: languageTag() }, words("cannotShow", { why }))] : [];
+/** A line that says why a question cannot be shown; null without its words. What a browser says of a failure is no sentence for a reader. @param {unknown} error */
+export function whyNot(error) {
+  if (!words.has("cannotShow")) return null;
+  if (!(error instanceof GivenError)) console.error(error);
+  const why = error instanceof GivenError ? error.message : words("notLoaded");
+  return [h("p", { class: "why", part: "why", role: "note", lang: languageTag() }, words("cannotShow", { why }))];
 }
 
 /** On another page the question is one section among others, and its pieces are no landmarks. @param {HTMLElement} host */

@@ -31,11 +31,12 @@ export function elementSnippet(home, { link, units, title }) {
 /**
  * The same in a frame, for sites that take no scripts.
  * @param {URL} home
- * @param {{ link: string, title: string }} shown
+ * @param {{ link: string, units: string[], title: string }} shown
  */
-export function frameSnippet(home, { link, title }) {
+export function frameSnippet(home, { link, units, title }) {
   const state = link.slice(link.indexOf("#"));
-  return `<iframe src="${escaped(new URL(`embed/frame.html${spoken("?lang=", "")}${state}`, home).href)}" title="${escaped(title)}" width="100%" height="1000"></iframe>`;
+  const asked = new URLSearchParams({ ...(language() !== "en" && { lang: language() }), units: units.join(" ") });
+  return `<iframe src="${escaped(new URL(`embed/frame.html?${asked}${state}`, home).href)}" title="${escaped(title)}" width="100%" height="1000"></iframe>`;
 }
 
 /** @param {URL} home @param {OnScreen} now */

@@ -18,6 +18,8 @@ const OWN = `
 .num[data-fixed] { padding: 0; background: none; border-bottom-color: transparent; cursor: auto; }
 .num[data-fixed]::after { display: none; }
 .num[data-fixed] select { padding-right: 0; opacity: 1; color: inherit; cursor: auto; }
+[data-locked] .handle { pointer-events: none; cursor: auto; }
+[data-locked] .hand-hint { display: none; }
 .odds { display: flex; align-items: flex-end; min-height: 2.6em; }
 @container (min-width: 1152px) { .odds { min-height: 3.9em; } }
 .notice { position: sticky; left: auto; bottom: .5rem; transform: none; max-width: 100%; }

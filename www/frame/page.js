@@ -1,7 +1,7 @@
 // @ts-check
 /** What every piece of the frame and the sheet is given: the store, the table of fields, the core, and how to speak to the reader. */
 
-/** @import { State, Store } from "../state/history.js" */
+/** @import { Store } from "../state/history.js" */
 /** @import { Field, scenarioFiller } from "../state/scenario.js" */
 /** @import { Notify } from "./notice.js" */
 /** @import { QuestionEntry } from "../questions/index.js" */
@@ -13,7 +13,6 @@
  * @property {(key: string) => string} citation the citation for a key, or an empty text
  * @property {ReturnType<typeof scenarioFiller>} filler fills scenarios in from the defaults
  * @property {(scenario: any) => string | null} check the core's sentence about what is wrong with a scenario, or null
- * @property {(state: State) => string | null} checkQuestion the core's sentence about why the open question cannot be answered, or null
  * @property {Notify} notify
  * @property {QuestionEntry[]} questions
  */

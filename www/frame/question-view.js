@@ -128,11 +128,22 @@ export function createQuestionView(host, { store, find, tools, onShown, onDrawn,
   /** @param {NonNullable<typeof shown>} now @param {ReturnType<typeof asked>} [said] where it is known already */
   function drawShown(now, said) {
     const state = store.get();
+    if (!said && takesLong(now.question, state)) {
+      if (!now.answer) begin(now);
+      return void answerAside(now, state);
+    }
     if (!said && isReady(now.question.id)) said = asked(now.question, state);
     if (!said) return begin(now);
     if (!said.error) now.answer = said.answer;
     now.view.update(state, now.answer, said.error);
     onDrawn({ question: now.question, state, answer: now.answer, error: said.error });
+  }
+
+  /** The page follows what is done on it while an answer is worked out that takes longer; only the last one is drawn. @param {NonNullable<typeof shown>} now @param {State} state */
+  async function answerAside(now, state) {
+    const said = await askedAside(now.question, state);
+    if (gone || shown !== now || store.get() !== state || !(said.answer || said.error)) return;
+    drawShown(now, said);
   }
 
   return {
@@ -154,6 +165,14 @@ export function createQuestionView(host, { store, find, tools, onShown, onDrawn,
       shown?.view.destroy();
     },
   };
+}
+
+/** A course of more points is ridden beside the page. */
+const MOST_POINTS_IN_PAGE = 400;
+
+/** @param {Question} question @param {State} state */
+function takesLong(question, { scenario }) {
+  return !question.story && scenario.course.kind === "profile" && scenario.course.points.length > MOST_POINTS_IN_PAGE;
 }
 
 /** The texts that a question is told in. @param {Question} question */

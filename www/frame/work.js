@@ -18,10 +18,12 @@ const say = book("page");
  * @param {ReturnType<typeof deviceStorage>} storage
  * @param {(question: string) => any} defaultsOf a question's own defaults
  */
-export function createWork({ store, filler, check, checkQuestion, notify, questions }, storage, defaultsOf) {
+export function createWork({ store, filler, check, notify, questions }, storage, defaultsOf) {
   /** @type {ReturnType<typeof setTimeout> | undefined} */
   let timer;
   let kept = store.get();
+  /** Whether the last work on the device is the rider's own and stands nowhere else. */
+  let lastIsOnly = false;
   const said = new Set();
 
   /** Says something once a visit. @param {"work.newer" | "work.not_kept" | "work.other_tab"} what */
@@ -37,7 +39,7 @@ export function createWork({ store, filler, check, checkQuestion, notify, questi
     if (state.units !== kept.units) storage.keepUnits(state.units);
     const changed = state.scenario !== kept.scenario || state.with !== kept.with || state.question !== kept.question;
     kept = state;
-    if (!changed) return;
+    if (!changed || (lastIsOnly && state.from_link)) return;
     const outcome = storage.keepLast(state);
     if (outcome.done) return;
     sayOnce(outcome.because === "newer-layout" ? "work.newer" : "work.not_kept");
@@ -51,7 +53,7 @@ export function createWork({ store, filler, check, checkQuestion, notify, questi
   function adopt({ question, scenario, with: details }) {
     const refused = check(scenario);
     if (refused) return refused;
-    store.replace(stateWith({ question, scenario, with: details }));
+    store.replace({ ...stateWith({ question, scenario, with: usable(details ?? {}) }), from_link: false });
     return null;
   }
 
@@ -65,6 +67,26 @@ export function createWork({ store, filler, check, checkQuestion, notify, questi
       for (const name of positionFields) if (next[id][name] >= filled.positions.length) next[id] = { ...next[id], [name]: 0 };
     }
     return { ...state, question: question !== undefined && Object.hasOwn(next, question) ? question : state.question, scenario: filled, with: next };
+  }
+
+  /** The rider's own numbers that stood on the page last, as one step of undo. */
+  function bringBackOwn() {
+    const own = storage.recent().find(({ from_link }) => !from_link);
+    if (!own || adopt(own)) store.undo();
+  }
+
+  /** A question's own numbers as far as each is of the kind that it is by default: nobody has looked at the rest. @param {Record<string, any>} details */
+  function usable(details) {
+    const kind = (/** @type {any} */ value) => (Array.isArray(value) ? "list" : value === null ? "nothing" : typeof value);
+    return Object.fromEntries(Object.entries(details).filter(([id, given]) => Object.hasOwn(store.get().with, id) && kind(given) === "object").map(([id, given]) => {
+      const defaults = defaultsOf(id);
+      return [id, Object.fromEntries(Object.entries(given).filter(([name, value]) => !Object.hasOwn(defaults, name) || kind(value) === kind(defaults[name]) || isNumber(value, defaults[name])))];
+    }));
+  }
+
+  /** A number stands for one with its spread, and the other way round. @param {any} value @param {any} usual */
+  function isNumber(value, usual) {
+    return (typeof value === "number" && typeof usual?.value === "number") || (typeof value?.value === "number" && typeof usual === "number");
   }
 
   store.subscribe(() => {
@@ -85,37 +107,46 @@ export function createWork({ store, filler, check, checkQuestion, notify, questi
       if (!last) return;
       const refused = adopt(last);
       if (refused) {
-        storage.keepBeforeLink(last);
+        storage.keepRecent(last);
         notify(say("work.last_unusable", { why: refused }));
+      } else if (last.from_link) {
+        store.replace({ ...store.get(), from_link: true }, { undoable: false });
       }
       kept = store.get();
     },
     /**
      * Opens a link: the rider's own numbers are kept aside, and Undo brings them back.
      * @param {{ question: string, scenario: any, with: any, otherDefaults: boolean }} linked
+     * @param {string | null} refusedBefore what is wrong with it, as far as that is known
      */
-    openLink({ question, scenario, with: details, otherDefaults }) {
+    openLink({ question, scenario, with: details, otherDefaults }, refusedBefore) {
       const own = store.get();
       const linked = { question, scenario, with: { [question]: details } };
-      const refused = check(scenario) ?? checkQuestion(stateWith(linked)) ?? adopt(linked);
+      const refused = refusedBefore ?? adopt(linked);
       if (refused) {
         store.go(question);
         return notify(say("link.unusable", { why: refused }));
       }
-      const opened = store.get();
-      if (same(opened.scenario, own.scenario) && same(opened.with, own.with)) return;
+      const opened = { ...store.get(), from_link: true };
+      store.replace(opened, { undoable: false });
+      if (same(opened.scenario, own.scenario) && same(opened.with, own.with)) return store.replace({ ...opened, from_link: own.from_link === true }, { undoable: false });
       clearTimeout(timer);
       kept = opened;
       const hadOwn = !same(own.scenario, filler.defaults());
-      if (hadOwn) storage.keepBeforeLink(own);
-      if (hadOwn) notify(say(otherDefaults ? "link.opened_changed" : "link.opened"), { label: say("link.back"), run: store.undo });
+      if (hadOwn && !storage.keepRecent(own).done) {
+        lastIsOnly = !own.from_link;
+        sayOnce("work.not_kept");
+      }
+      if (hadOwn) notify(say(otherDefaults ? "link.opened_changed" : "link.opened"), { label: say("link.back"), run: own.from_link ? bringBackOwn : store.undo });
       else if (otherDefaults) notify(say("link.changed"));
     },
+    /** The state with a link in it whose scenario has been checked. @param {{ question: string, scenario: any, with: any }} linked */
+    stateOf: ({ question, scenario, with: details }) => stateWith({ question, scenario, with: { [question]: details } }),
     startAfresh() {
       const state = store.get();
       /** @type {State["with"]} */
       const fresh = Object.fromEntries(Object.keys(state.with).map((id) => [id, defaultsOf(id)]));
-      store.replace({ ...state, scenario: filler.defaults(), with: fresh });
+      store.replace({ ...state, scenario: filler.defaults(), with: fresh, from_link: false });
     },
   };
 }

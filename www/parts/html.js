@@ -1,6 +1,8 @@
 // @ts-check
 /** Making and changing HTML elements. */
 
+import { isolated } from "./isolate.js";
+
 /** @typedef {"power" | "drag" | "hold" | "ground"} Meaning What a colour stands for, everywhere on the page. */
 /** @typedef {string | Node | ReadonlyArray<string | Node>} Words Text, an element, or a run of both. */
 /** @typedef {Record<string, string | number | boolean | null | undefined>} Attributes */
@@ -77,7 +79,7 @@ function isActive(node) {
  * @param {Meaning | null} [meaning]
  */
 export function strong(text, meaning = null) {
-  return html("b", { class: meaning }, text);
+  return html("b", { class: meaning }, isolated(text));
 }
 
 let made = 0;

@@ -71,41 +71,49 @@ function asItsLanguage(size, atLeast, digits, group, decimal) {
  */
 
 /**
- * Reads `1 250`, `0,242`, `0.242 m²`, `+10 %`, `−3`. Either mark may be the decimal one, except between whole groups of
- * three digits in a field that has no decimals, where the mark that is not written there as the decimal one parts the groups.
+ * Reads `1 250`, `0,242`, `0.242 m²`, `+10 %`, `−3`:
+ *
+ *     number  = [sign] (whole [mark digits] | mark digits) [unit]
+ *     whole   = digits | groups of three digits behind one to three that do not begin with 0, parted by spaces, commas or points
+ *     mark    = "." | ","          the decimal mark, once; not the sign that parts the groups
+ *
+ * A single comma or point before three digits is the decimal mark, except in a field that has no decimals, where the one that is not
+ * written there as the decimal mark parts groups. Anything else is no number, and neither is one too large to be held.
  * @param {string} typed
  * @param {{ unit: string, digits: number, otherUnits?: Record<string, (value: number) => number> }} field
  *   `otherUnits` turns a value typed in another unit into this field's own.
  * @returns {Reading}
  */
 export function readNumber(typed, { unit, digits, otherUnits = {} }) {
-  const text = typed.replace(/\s/g, "").replaceAll(MINUS, "-");
-  const parts = /^([+-]?(?:[\d.,]*\d[\d.,]*))(.*)$/.exec(text);
-  if (!parts) return { wrong: "not-a-number" };
-  const plain = onePoint(parts[1], digits);
-  const value = Number(plain);
+  const parts = /^([+-]?)\s*([\d.,](?:[\d.,\s]*[\d.,])?)(.*)$/s.exec(typed.trim().replaceAll(MINUS, "-"));
+  const plain = parts && onePoint(parts[2], digits);
+  if (!parts || plain === null) return { wrong: "not-a-number" };
+  const value = Number(parts[1] + plain);
   if (!Number.isFinite(value)) return { wrong: "not-a-number" };
   const decimals = (plain.split(".")[1] ?? "").length;
-  const suffix = unitWord(parts[2]);
+  const suffix = unitWord(parts[3]);
   if (suffix === "" || sameUnit(suffix, unitWord(unit))) return { value, decimals };
   const other = Object.keys(otherUnits).find((name) => sameUnit(suffix, unitWord(name)));
   return other === undefined ? { wrong: "other-unit" } : { value: otherUnits[other](value), decimals: digits };
 }
 
-/** The number with a point as its decimal mark and without marks between groups. @param {string} number @param {number} digits */
+/** Whole numbers in groups, by the sign that parts them. */
+const GROUPS = [/^[1-9]\d{0,2}(?:\s\d{3})+$/, /^[1-9]\d{0,2}(?:,\d{3})+$/, /^[1-9]\d{0,2}(?:\.\d{3})+$/];
+
+/** The number with a point as its decimal mark and without signs between groups; null where it is written in no such way. @param {string} number @param {number} digits */
 function onePoint(number, digits) {
-  const [comma, point] = [number.lastIndexOf(","), number.lastIndexOf(".")];
-  if (comma >= 0 && point >= 0) return comma > point ? number.replaceAll(".", "").replace(",", ".") : number.replaceAll(",", "");
-  const mark = comma >= 0 ? "," : ".";
-  if (isGrouped(number, mark, digits)) return number.replaceAll(mark, "");
-  return number.replace(",", ".");
+  const last = Math.max(number.lastIndexOf(","), number.lastIndexOf("."));
+  const mark = number[last];
+  const [whole, decimals] = last < 0 || groupsAlone(number, mark, digits) ? [number, ""] : [number.slice(0, last), number.slice(last + 1)];
+  const isGrouped = GROUPS.some((groups) => groups.test(whole)) && !(whole !== number && whole.includes(mark));
+  if (!/^\d*$/.test(decimals) || !(isGrouped || /^\d*$/.test(whole)) || !/\d/.test(whole + decimals)) return null;
+  return `${whole.replace(/\D/g, "")}.${decimals}`.replace(/\.$/, "");
 }
 
-/** @param {string} number @param {"." | ","} mark @param {number} digits */
-function isGrouped(number, mark, digits) {
-  const groups = number.replace(/^[+-]/, "").split(mark);
-  if (!/^[1-9]\d{0,2}$/.test(groups[0]) || !groups.slice(1).every((group) => /^\d{3}$/.test(group))) return false;
-  return groups.length > 2 || (groups.length === 2 && digits === 0 && mark !== decimalMark());
+/** Whether the last comma or point of a number parts groups and is no decimal mark. @param {string} number @param {string} mark @param {number} digits */
+function groupsAlone(number, mark, digits) {
+  if (!GROUPS[mark === "," ? 1 : 2].test(number)) return false;
+  return number.split(mark).length > 2 || (digits === 0 && mark !== decimalMark());
 }
 
 /** @param {string} text */
@@ -121,27 +129,45 @@ function sameUnit(typed, own) {
   return typed === own || `${typed}s` === own || typed === `${own}s`;
 }
 
+const HOUR = "(?:h|hours?|hrs?|std|stunden?|heures?)\\.?";
+const MINUTE = "(?:m(?:in(?:ute)?[sn]?)?|['′’])\\.?";
+const SECOND = "(?:s(?:ec(?:onde?)?s?|ek(?:unden?)?)?|[\"″”])\\.?";
+const AMOUNT = "(\\d+(?:\\.\\d+)?)";
 /** Hours, minutes and seconds with their names in any of the page's languages. */
-const SPELT = /^(?:(\d+(?:\.\d+)?)\s*(?:h|hours?|hrs?|std|stunden?|heures?)\.?)?\s*(?:(\d+(?:\.\d+)?)\s*m(?:in(?:ute)?[sn]?)?\.?)?\s*(?:(\d+(?:\.\d+)?)\s*s(?:ec(?:onde?)?s?|ek(?:unden?)?)?\.?)?$/;
+const SPELT = new RegExp(`^(?:${AMOUNT}\\s*${HOUR})?\\s*(?:${AMOUNT}\\s*${MINUTE})?\\s*(?:${AMOUNT}\\s*${SECOND})?$`);
+/** The last name left out, as in `1h30` and `5min30`. */
+const CUT_SHORT = new RegExp(`^(\\d+)\\s*(?:(${HOUR})|${MINUTE})\\s*([0-5]\\d)$`);
+const CLOCK = new RegExp(`^(?:(\\d+):)?(\\d+):(\\d{1,2}(?:\\.\\d+)?)(?:\\s*(${HOUR}))?$`);
 
 /**
- * Reads `59:04`, `1:02:03`, `1 h 5 min`, `25 min`, `45 s`; a bare number is minutes.
+ * Reads `59:04`, `1:02:03`, `1:05 h`, `1 h 5 min`, `1h30`, `25 min`, `45 s`; a bare number is minutes:
+ *
+ *     time = [hours ":"] minutes ":" seconds | hours ":" minutes hour | hours ":" minutes ":" seconds hour
+ *          | [number hour] [number minute] [number second] | digits hour|minute two-digits | number
+ *
+ * `hour`, `minute` and `second` are their names. One too long to be held is no time.
  * @param {string} typed
  * @returns {Reading} seconds
  */
 export function readTime(typed) {
-  const text = typed.trim().toLowerCase().replace(",", ".");
-  const clock = /^(?:(\d+):)?(\d+):(\d{1,2}(?:\.\d+)?)$/.exec(text);
+  const value = secondsOf(typed.trim().toLowerCase().replace(",", "."));
+  return Number.isFinite(value) ? { value } : { wrong: "not-a-number" };
+}
+
+/** @param {string} text @returns {number} not a number where it is no time */
+function secondsOf(text) {
+  const clock = CLOCK.exec(text);
   if (clock) {
-    const [hours, minutes, seconds] = [Number(clock[1] ?? 0), Number(clock[2]), Number(clock[3])];
-    const overflows = seconds >= 60 || (clock[1] !== undefined && minutes >= 60);
-    return overflows ? { wrong: "not-a-number" } : { value: hours * 3600 + minutes * 60 + seconds };
+    const [first, second, third] = [Number(clock[1] ?? 0), Number(clock[2]), Number(clock[3])];
+    const isHours = clock[1] === undefined && clock[4] !== undefined;
+    if (third >= 60 || (clock[1] !== undefined && second >= 60) || (isHours && !Number.isInteger(third))) return NaN;
+    return isHours ? second * 3600 + third * 60 : first * 3600 + second * 60 + third;
   }
+  const short = CUT_SHORT.exec(text);
+  if (short) return Number(short[1]) * (short[2] ? 3600 : 60) + Number(short[3]) * (short[2] ? 60 : 1);
   const spelt = SPELT.exec(text);
-  if (text !== "" && spelt) {
-    return { value: Number(spelt[1] ?? 0) * 3600 + Number(spelt[2] ?? 0) * 60 + Number(spelt[3] ?? 0) };
-  }
-  return /^\d+(?:\.\d+)?$/.test(text) ? { value: Number(text) * 60 } : { wrong: "not-a-number" };
+  if (text !== "" && spelt) return Number(spelt[1] ?? 0) * 3600 + Number(spelt[2] ?? 0) * 60 + Number(spelt[3] ?? 0);
+  return /^\d+(?:\.\d+)?$/.test(text) ? Number(text) * 60 : NaN;
 }
 
 /** @param {number} time_s */

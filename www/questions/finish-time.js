@@ -24,7 +24,7 @@ export const question = {
     // A target is a time to beat: where the time is given it asks nothing.
     const { target_time_s, ...rest } = own;
     const target = target_time_s === undefined || rest.for_time_s !== undefined || rest.effort.kind === "time" ? {} : { target_time_s };
-    return { scenario: state.scenario, with: { ...rest, ...target, split_every_m: splitEveryM(length_m, fromDisplay("distance", 1, state.units)) } };
+    return { scenario: state.scenario, with: { split_every_m: splitEveryM(length_m, fromDisplay("distance", 1, state.units)), ...rest, ...target } };
   },
   load: () => import("./finish-time/view.js"),
 };

@@ -27,6 +27,7 @@ export function request({ scenario, with: details }) {
   const asked = { ...details[ID], effort: effortOf(details[ID].effort) };
   const kept = scenario.positions[asked.steady];
   const low = scenario.positions[asked.low];
-  if (!kept || !low) return { scenario, with: asked };
-  return { scenario, with: { ...asked, lower_by_m2: { ...asked.lower_by_m2, value: lowerByOf(kept, low) } } };
+  const { lower_by_m2 } = asked;
+  if (!kept || !low || (lower_by_m2 !== undefined && (!lower_by_m2 || typeof lower_by_m2 !== "object" || Array.isArray(lower_by_m2)))) return { scenario, with: asked };
+  return { scenario, with: { ...asked, lower_by_m2: { ...lower_by_m2, value: lowerByOf(kept, low) } } };
 }

@@ -21,8 +21,10 @@ export const question = {
   group: "understand",
   defaults: { by: "power", power_w: 235, speed_m_s: 11 },
   request(state) {
-    const { by, power_w, speed_m_s } = state.with[ID];
-    return { scenario: state.scenario, with: { ...(by === "speed" ? { speed_m_s } : { power_w }), ...spot(state) } };
+    const { by, power_w, speed_m_s, ...rest } = state.with[ID];
+    // A word that the page does not know is the core's to refuse.
+    const asked = by === "speed" ? { speed_m_s } : by === "power" ? { power_w } : { by };
+    return { scenario: state.scenario, with: { ...rest, ...asked, ...spot(state) } };
   },
   load: () => import("./speed-for-watts/view.js"),
 };

@@ -23,7 +23,7 @@ const KINDS = {
     ["PNG", "png", (_, item) => png(/** @type {SVGSVGElement} */ (item.element))],
   ]),
   tables: /** @type {Button[]} */ ([["CSV", "csv", async (_, item) => csv(await rowsOf(/** @type {HTMLTableElement} */ (item.element)), decimalMark() === "," ? ";" : ",")]]),
-  columns: /** @type {Button[]} */ ([["CSV", "csv", ({ answer }, item) => csv(tablesOf(answer).find(({ by }) => by === item.file)?.rows ?? [])]]),
+  columns: /** @type {Button[]} */ ([["CSV", "csv", ({ answer, request }, item) => csv(tablesOf(answer, request).find(({ by }) => by === item.file)?.rows ?? [])]]),
   question: /** @type {Button[]} */ ([["JSON", "json", (shown) => new Blob([questionText(shown)], { type: "application/json" })]]),
 };
 
@@ -49,7 +49,7 @@ export function saveList(element, host, current) {
       const shown = current();
       if (!shown) return;
       try {
-        const name = fileName(shown.question, item.file, ending);
+        const name = fileName(shown.question, item.file, ending, shown.title);
         hand(name, await make(shown, item));
         say(said, words("savedAs", { file: name }));
       } catch (error) {
@@ -77,7 +77,7 @@ export function saveList(element, host, current) {
 }
 
 /** @param {HTMLElement} host @param {Shown} shown @returns {Item[]} */
-function itemsOf(host, { answer }) {
+function itemsOf(host, { answer, request }) {
   const charts = Array.from(host.querySelectorAll("svg.chart")).filter((chart) => chart.hasAttribute("viewBox") && !chart.closest("[hidden]"));
   const tables = Array.from(host.querySelectorAll("table")).filter((table) => !table.closest("[hidden], .paper"));
   return [
@@ -89,7 +89,7 @@ function itemsOf(host, { answer }) {
       const name = nameOf(table);
       return { kind: /** @type {const} */ ("tables"), name, file: name, element: table };
     }),
-    ...tablesOf(answer).map(({ by, rows }) => ({ kind: /** @type {const} */ ("columns"), name: rows[0].join(", "), file: by })),
+    ...tablesOf(answer, request).map(({ by, rows }) => ({ kind: /** @type {const} */ ("columns"), name: rows[0].join(", "), file: by })),
     { kind: /** @type {const} */ ("question"), name: words("askedAndAnswered"), file: "" },
   ];
 }
@@ -101,9 +101,16 @@ function nameOf(table) {
   return (fold?.dataset.fold === "table" ? null : fold?.querySelector(".fold-name")?.textContent) || caption || words("table");
 }
 
-/** @param {any} answer */
-function tablesOf(answer) {
-  return columnTables(answer.columns ?? {});
+/** @param {any} answer @param {any} request */
+function tablesOf(answer, request) {
+  return columnTables(answer.columns ?? {}, choicesOf(answer, request));
+}
+
+/** What the choices of an answer are called, each by another name. @param {any} answer @param {any} request @returns {string[]} */
+function choicesOf({ choices }, { scenario }) {
+  if (!Array.isArray(choices)) return [];
+  const names = choices.map(({ position, worn }) => [scenario.positions[position]?.name, scenario.positions[position]?.equipment?.[worn]?.name].filter(Boolean).join(", "));
+  return names.map((name, index) => (name && names.indexOf(name) === names.lastIndexOf(name) ? name : `${index + 1}${name ? ` ${name}` : ""}`));
 }
 
 /** @param {readonly (readonly (string | number)[])[]} rows @param {"," | ";"} [separator] */

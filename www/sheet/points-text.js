@@ -37,24 +37,29 @@ export function pointsText(points, units) {
 }
 
 /**
- * Points from lines of two to four numbers; empty lines and lines that begin with # are passed over. A dash stands for a bearing that is left out.
+ * Points from lines of two to four numbers; empty lines and lines that begin with # are passed over. The numbers of a line are parted by
+ * tabs; without one by semicolons; without one by spaces (not by those that only part groups of digits) or a comma and a space; without one by
+ * commas, where some number of the text has a decimal point, since without any a comma may be the decimal mark. Between tabs or semicolons
+ * a cell may be empty, and a dash stands for one: a bearing left out is that of the line before, a radius left out is none.
  * @param {string} text @param {Units} units
  * @returns {{ points: Point[] } | { message: string }} a sentence that names the line where it cannot be read
  */
 export function readPoints(text, units) {
   /** @type {Point[]} */
   const points = [];
+  const hasPoints = /\d\.\d/.test(text);
   for (const [index, line] of text.split(/\r?\n/).entries()) {
     if (!line.trim() || line.trim().startsWith("#")) continue;
     const at = index + 1;
-    const cells = line.trim().split(/[\s;]+|,\s+/).length > 1 ? line.trim().split(/[\s;]+|,\s+/) : line.trim().split(",");
+    const cells = cellsOf(line);
+    if (cells.length > 2 && !/[\t; ]/.test(line.trim()) && !hasPoints) return { message: say("line.commas", { line: at }) };
     if (cells.length < 2 || cells.length > COLUMNS.length) return { message: say("line.count", { line: at, count: cells.length }) };
     /** @type {Record<string, number>} */
     const point = {};
     for (const [column, cell] of cells.entries()) {
-      const { field, kind, name } = COLUMNS[column];
-      if (field === "bearing_deg" && DASHES.has(cell.replace(/,$/, ""))) continue;
-      const value = parse(kind, cell.replace(/,$/, ""), units);
+      const { field, kind, name, digits } = COLUMNS[column];
+      if ((!cell || DASHES.has(cell)) && (field === "bearing_deg" || field === "radius_m")) continue;
+      const value = parse(kind, cell, units, digits);
       if (value === null) return { message: say(`line.${name}`, { line: at, text: cell.slice(0, 20) }) };
       point[field] = value;
     }
@@ -63,4 +68,16 @@ export function readPoints(text, units) {
     points.push(/** @type {Point} */ (/** @type {unknown} */ (point)));
   }
   return points.length < 2 ? { message: say("line.too_few") } : { points };
+}
+
+/** The numbers of a line. Empty cells at its end are nothing. @param {string} line */
+function cellsOf(line) {
+  const sign = line.includes("\t") ? "\t" : line.includes(";") ? ";" : null;
+  if (sign) {
+    const cells = line.split(sign).map((cell) => cell.trim());
+    while (cells.length && !cells[cells.length - 1]) cells.pop();
+    return cells;
+  }
+  const spaced = line.trim().split(/,? +/);
+  return spaced.length > 1 ? spaced : line.trim().split(",");
 }

@@ -79,7 +79,7 @@ export function openSaved(page, storage, { adopt, startAfresh }) {
     file.value = "";
     if (!chosen) return;
     const read = await readScenario(chosen);
-    const refused = "message" in read ? read.message : adopt({ scenario: read.scenario });
+    const refused = "message" in read ? read.message : adopt(read);
     if (refused) return complain(say("file_refused", { name: chosen.name, why: refused }));
     dialog.close();
     notify(say("opened_file", { name: chosen.name }), { label: words("undo"), run: store.undo });
@@ -105,12 +105,18 @@ export function openSaved(page, storage, { adopt, startAfresh }) {
   }
 
   function showList() {
-    const before = storage.beforeLink();
     list.replaceChildren(
       ...storage.list().map((entry) => item(entry.name, entry.saved_at, () => storage.open(entry.name), () => forget(entry.name))),
-      ...(before ? [item(say("before_link"), before.saved_at, storage.beforeLink, null)] : []));
+      ...storage.recent().map((kept) => item(recentName(kept), kept.saved_at, () => kept, null)));
   }
   showList();
+}
+
+/** What work that a link took the place of is called: whose it is, and its title. @param {Kept} kept */
+function recentName({ from_link, scenario }) {
+  const title = typeof scenario.title === "string" ? scenario.title : "";
+  const name = say(from_link ? "recent_link" : "before_link");
+  return title ? `${name}: \u2068${title}\u2069` : name;
 }
 
 /** @param {string | undefined} saved_at */

@@ -7,6 +7,7 @@
  *     #power-or-drag/1j.eyJz...        the same where the browser cannot deflate
  */
 
+import { jsonText, readJson } from "../parts/json.js";
 import { book } from "../words/index.js";
 import { olderDefaults, same, VERSION as SCENARIO_VERSION } from "./scenario.js";
 
@@ -70,7 +71,7 @@ export async function encode(now, defaults) {
   const details = differenceOf(defaults.with, now.with);
   const parts = { ...(Object.keys(scenario).length && { s: scenario }), ...(Object.keys(details).length && { w: details }) };
   if (!Object.keys(parts).length) return `#${now.question}`;
-  const text = new TextEncoder().encode(JSON.stringify({ ...parts, d: markOf(defaults.scenario), v: SCENARIO_VERSION }));
+  const text = new TextEncoder().encode(jsonText({ ...parts, d: markOf(defaults.scenario), v: SCENARIO_VERSION }));
   const deflated = await deflate(text);
   return `#${now.question}/${VERSION}${deflated ? "z" : "j"}.${toBase64url(deflated ?? text)}`;
 }
@@ -97,7 +98,7 @@ export async function decode(hash, defaults) {
   try {
     const bytes = fromBase64url(found[3]);
     const text = new TextDecoder("utf-8", { fatal: true }).decode(found[2] === "z" ? await inflate(bytes) : bytes);
-    const { s = {}, w = {}, d, v = 2 } = JSON.parse(text);
+    const { s = {}, w = {}, d, v = 2 } = readJson(text);
     if (!plain(s) || !plain(w)) throw new Error("The parts of a link are objects.");
     return {
       question,
@@ -123,7 +124,7 @@ function splitOnce(text, mark) {
  */
 function markOf(defaults) {
   let mark = 0x811c9dc5;
-  for (const character of JSON.stringify({ ...defaults, fasterby: 1, events: undefined })) mark = Math.imul(mark ^ (character.codePointAt(0) ?? 0), 0x01000193);
+  for (const character of jsonText({ ...defaults, fasterby: 1, events: undefined })) mark = Math.imul(mark ^ (character.codePointAt(0) ?? 0), 0x01000193);
   return (mark >>> 0).toString(36);
 }
 

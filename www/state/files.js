@@ -1,6 +1,8 @@
 // @ts-check
-/** Scenarios as files: the JSON of the scenario and nothing else, so any program that reads JSON can use them. */
+/** Scenarios as files: the JSON of the scenario and nothing else, so any program that reads JSON can use them. A whole question is read too. */
 
+import { readJson } from "../parts/json.js";
+import { plainName } from "../save/files.js";
 import { book } from "../words/index.js";
 
 const say = book("sheet");
@@ -15,8 +17,7 @@ export function scenarioText(scenario) {
 
 /** A file name that every system takes. @param {string} title */
 export function fileName(title) {
-  const plain = title.normalize("NFKD").replace(/[^\w\s-]/g, "").trim().replace(/\s+/g, "-").toLowerCase().slice(0, 60);
-  return `${plain || "scenario"}.json`;
+  return `${plainName(title) || "scenario"}.json`;
 }
 
 /** Hands a file to the reader. @param {string} name @param {string} text */
@@ -30,20 +31,29 @@ export function download(name, text) {
 }
 
 /**
- * Reads a file as a scenario, unchecked: the core checks it.
+ * Reads a file as a scenario, or as a question that was saved whole, unchecked: the core checks it.
  * @param {Blob} file
- * @returns {Promise<{ scenario: any } | { message: string }>}
+ * @returns {Promise<{ scenario: any, question?: string, with?: Record<string, any> } | { message: string }>}
  */
 export async function readScenario(file) {
   if (file.size > MOST_BYTES) return { message: say("file_large") };
-  let scenario;
+  let read;
   try {
-    scenario = JSON.parse(await file.text());
+    read = readJson((await file.text()).replace(/^\ufeff/, ""));
   } catch {
     return { message: say("file_not_json") };
   }
-  if (!scenario || typeof scenario !== "object" || Array.isArray(scenario) || !("fasterby" in scenario)) {
-    return { message: say("file_not_scenario") };
+  if (isObject(read) && typeof read.question === "string" && isObject(read.request?.scenario)) {
+    const { question, own, request } = read;
+    // What the page adds to each request is not the rider's.
+    const { split_every_m: _, part: __, ...asked } = isObject(request.with) ? request.with : {};
+    return { question, scenario: request.scenario, with: { [question]: isObject(own) ? own : asked } };
   }
-  return { scenario };
+  if (!isObject(read) || !("fasterby" in read)) return { message: say("file_not_scenario") };
+  return { scenario: read };
+}
+
+/** @param {any} value */
+function isObject(value) {
+  return value !== null && typeof value === "object" && !Array.isArray(value);
 }

@@ -298,7 +298,11 @@ lateral_m_s2: Quantity,
 /**
  * Deceleration before a bend, m/s².
  */
-braking_m_s2: Quantity, };
+braking_m_s2: Quantity, 
+/**
+ * By what share the power meter reads high. It is common to every critical power and drag area that was measured.
+ */
+power_meter_bias_share?: Quantity, };
 
 export type Position = { 
 /**
@@ -366,7 +370,8 @@ ratio: number, };
 
 export type Fade = { 
 /**
- * Drag area once it is lost, m².
+ * Drag area once it is lost, m². Its standard deviation is that of the rise above the fresh one: the fresh one's own
+ * error is common to both, as a share.
  */
 tired_cda_m2: Quantity, 
 /**
@@ -402,7 +407,8 @@ name: string,
  */
 share: Quantity, 
 /**
- * Drag area in it, m².
+ * Drag area in it, m². Its standard deviation is that of the difference from the fresh one, whose own error is common to
+ * both, as a share.
  */
 cda_m2: Quantity, };
 
@@ -446,7 +452,11 @@ w_prime_j: Quantity,
  */
 peak_w?: Quantity, 
 /**
- * Watts lost for each e-fold of time in long rides.
+ * Share of critical power lost for each e-fold of time in long rides.
+ */
+long_ride_loss_share?: Quantity, 
+/**
+ * The same in watts, as versions 1 and 2 wrote it; instead of the share.
  */
 long_ride_loss_w?: Quantity, 
 /**
@@ -458,7 +468,8 @@ long_ride_from_s: Quantity,
  */
 cp_w_prime_correlation: number, 
 /**
- * Whether these watts were tested lower down than the course, and how they are lowered for it.
+ * Whether these watts were tested lower down than the course, and how they are lowered for it; the rider's own holds for
+ * those of every position too.
  */
 altitude_loss: AltitudeLoss, 
 /**
@@ -593,6 +604,10 @@ wind_speed_m_s: Quantity,
  */
 wind_from_deg: Quantity, 
 /**
+ * Where it was read.
+ */
+wind_is: WindIs, 
+/**
  * Height of the forecast wind, m.
  */
 wind_height_m: Quantity, 
@@ -642,7 +657,7 @@ field: string,
 source: Known, 
 /**
  * By how much one standard deviation of it, and of what is correlated with it, moves the answer, in the answer's unit;
- * positive if more of it raises the answer.
+ * positive if more of it raises the answer. Nearly 0 where more and less of it move the answer the same way.
  */
 moves: number, 
 /**
@@ -1817,7 +1832,8 @@ test_w: [number, number],
  */
 more: More, 
 /**
- * The model read; `null` for the scenario's own numbers.
+ * The model read; `null` for the scenario's own numbers. Past the onset of the long-ride loss a model that rides use loses
+ * the usual share of CP where no effort is that long, here as in a ride.
  */
 model: ModelName | null, 
 /**
@@ -1977,9 +1993,10 @@ w_prime_j: Figure,
  */
 peak_w: Figure | null, 
 /**
- * A, W, if long efforts told it.
+ * The loss in long rides as a share of CP: the usual one, or what efforts beyond its onset say of it. `null` for a curve
+ * through such efforts that has none, since it is in its CP already.
  */
-long_ride_loss_w: Figure | null, 
+long_ride_loss_share: Figure | null, 
 /**
  * How CP and W′ go together.
  */

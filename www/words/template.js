@@ -2,6 +2,7 @@
 /** Texts with `{placeholders}`, `**bold**` runs, and forms for one and for several. */
 
 import { html } from "../parts/html.js";
+import { isolated } from "../parts/isolate.js";
 
 /** A text, or its forms by the plural rule that `values.count` falls under; `other` is every other number. @typedef {string | { one: string, many?: string, other: string }} Template */
 
@@ -22,7 +23,7 @@ function form(template, values, tag) {
  * @param {Template} template @param {Record<string, string | number>} [values] @param {string} [tag] of the language, for its plurals
  */
 export function fill(template, values = {}, tag = "en-GB") {
-  return form(template, values, tag).replaceAll(/\{(\w+)\}/g, (whole, name) => String(values[name] ?? whole)).replaceAll("**", "");
+  return form(template, values, tag).replaceAll(/\{(\w+)\}/g, (whole, name) => isolated(String(values[name] ?? whole))).replaceAll("**", "");
 }
 
 /**
@@ -43,6 +44,8 @@ function filled(text, values) {
   return text.split(/\{(\w+)\}/).flatMap((piece, at) => {
     if (at % 2 === 0) return piece ? [piece] : [];
     const value = values[piece] ?? `{${piece}}`;
+    if (typeof value === "string") return [isolated(value)];
+    if (Array.isArray(value)) return value.map((one) => (typeof one === "string" ? isolated(one) : one));
     return typeof value === "number" ? [String(value)] : /** @type {string | T | (string | T)[]} */ (value);
   });
 }

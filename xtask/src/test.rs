@@ -21,7 +21,7 @@ const STEPS: [Step; 10] = [
     Step { name: "oracle", what: "independent answers are as committed", check: oracle },
     Step { name: "wasm", what: "Rust tests inside Chromium", check: wasm },
     Step { name: "types", what: "the page's types are those of the core", check: types },
-    Step { name: "page", what: "the page's scripts pass the type checker", check: page },
+    Step { name: "page", what: "the page's scripts: their types, and what needs no browser", check: page },
     Step { name: "browser", what: "the built page in Chromium", check: browser },
     Step { name: "browsers", what: "the built page in Firefox and in WebKit", check: browsers },
 ];
@@ -147,6 +147,10 @@ fn page() -> Outcome {
     run(
         command("node").arg(paths::node_program("tsc")).arg("--project").arg(paths::www()),
         "The type checker found a fault in the page's scripts: see its message above.",
+    )?;
+    run(
+        command("node").args(["--test", "tests/page/"]),
+        "A test of the page's scripts failed in Node: see its message above.",
     )
 }
 

@@ -349,6 +349,8 @@ const TIE_S: f64 = 1e-3;
 const MOST_TIMES: usize = 300_000;
 /// All rides at one asking are taken over about as many stretches: a second or so of work.
 const MOST_STRETCHES: f64 = 4e6;
+/// The course of all events together has at most about as many points: a second or so of work.
+const MOST_POINTS_TOGETHER: usize = 4_000;
 /// Up to so many stretches a ride of the search is followed; beyond, it is read off steady speeds, as the draws are.
 const MOST_STRETCHES_FOLLOWED: usize = 40;
 /// The group of all that name a position to ride in; groups with names come below it.
@@ -367,8 +369,9 @@ const OUTPUTS: usize = MOST_ITEMS + 2;
 /// # Errors
 /// Names the field that is wrong, or says why the ride cannot be ridden.
 pub fn answer(request: Request<With>) -> Result<Answer, Error> {
-    let Request { scenario, with, warnings } = request;
+    let Request { mut scenario, with, mut warnings } = request;
     let times_ridden = check(&scenario, &with)?;
+    warnings.extend(scenario.simplify_for(times_ridden.len(), MOST_POINTS_TOGETHER));
     let candidates = with.candidates.clone().unwrap_or_else(|| usual::candidates(with.standing));
     check_candidates(&candidates)?;
     let required = requires::places(&candidates)?;

@@ -42,6 +42,8 @@ pub fn read<W: DeserializeOwned + Default>(text: &str) -> Result<Request<W>, Err
             format!("The request is larger than {} bytes, the most that is read.", bounds::MOST_REQUEST_BYTES);
         return Err(Error::new(Kind::TooLarge, "", message));
     }
+    // Some editors begin a file with the mark of its byte order.
+    let text = text.strip_prefix('\u{feff}').unwrap_or(text);
     let tree: Value = serde_json::from_str(text).map_err(|error| unreadable(&error.to_string()))?;
     // A newer scenario is refused for being newer, not for a field that it has.
     if let Some(version) = tree["scenario"]["fasterby"].as_u64()
@@ -49,10 +51,11 @@ pub fn read<W: DeserializeOwned + Default>(text: &str) -> Result<Request<W>, Err
     {
         return Err(version_error(version));
     }
-    let form = Form::<W>::deserialize(Node(&tree)).map_err(named)?;
-    let warnings = form.scenario.check()?;
-    let conditions = form.scenario.conditions.clone().with_forecast_uncertainty();
-    Ok(Request { scenario: Scenario { conditions, ..form.scenario }, with: form.with, warnings })
+    let Form { mut scenario, with } = Form::<W>::deserialize(Node(&tree)).map_err(named)?;
+    let mut warnings = scenario.check()?;
+    warnings.extend(scenario.simplify_course(bounds::MOST_POINTS_RIDDEN));
+    scenario.conditions = scenario.conditions.with_forecast_uncertainty();
+    Ok(Request { scenario, with, warnings })
 }
 
 fn unreadable(message: &str) -> Error {
@@ -86,8 +89,14 @@ fn named(mistake: Mistake) -> Error {
 /// A reader's message as a sentence, in words rather than types.
 fn plain(message: &str) -> String {
     let short: String = message.chars().take(LONGEST_ECHO).collect();
-    let worded =
+    let mut worded =
         short.replace("expected f64", "expected a number").replace("expected usize", "expected a whole number");
+    for (named, plain) in [("expected struct ", "expected an object"), ("expected enum ", "expected a word")] {
+        if let Some(at) = worded.find(named) {
+            worded.truncate(at);
+            worded.push_str(plain);
+        }
+    }
     format!("{worded}.")
 }
 

@@ -324,6 +324,8 @@ const MANY_SEGMENTS: usize = 60;
 const MOST_COSTS: usize = 120;
 /// The most pairs of positions whose difference is weighed as a measurement; of more, only those with the reference.
 const MOST_DIFFERENCES: usize = 15;
+/// The course of all choices and events together has at most about as many points: a second or so of work.
+const MOST_POINTS_TOGETHER: usize = 6_000;
 /// The most stretches that the draws of one request are taken over: a second or so of work.
 const MOST_STRETCHES_DRAWN: f64 = 1e7;
 /// Beyond this the power curve needs to know what long rides lose, s.
@@ -334,13 +336,14 @@ pub(super) const LONG_S: f64 = 3000.0;
 /// # Errors
 /// Names the field that is wrong, or the event that cannot be ridden.
 pub fn answer(request: Request<With>) -> Result<Answer, Error> {
-    let Request { scenario, with, mut warnings } = request;
+    let Request { mut scenario, with, mut warnings } = request;
     check_number(&bounds::DRAWS, "with.draws", f64::from(with.draws))?;
     if let Some(distance_m) = with.distance_m {
         check_number(&bounds::EVENT_DISTANCE_M, "with.distance_m", distance_m)?;
     }
     check_number(&bounds::CDA_CORRELATION, "with.cda_correlation", with.cda_correlation)?;
     let (rides, reference) = choices(&scenario, &with)?;
+    warnings.extend(scenario.simplify_for(rides.len() * scenario.events.len(), MOST_POINTS_TOGETHER));
     let together = Together::new(&scenario, &rides, with.cda_correlation);
     let inquiry = Inquiry::of_rides(&together.scenario, rides.clone(), &together.own());
     let setups = inquiry.base(|case| setups(case, &rides))?;

@@ -4,6 +4,7 @@ mod check;
 mod inspect;
 mod physical;
 mod position;
+mod simplify;
 
 use std::fmt;
 

@@ -15,12 +15,15 @@ const HOUR = "h|hr|hrs|hours?|std|stunden?|heures?";
 const MINUTE = "min|mins|minutes?|minuten?|m|['′’]";
 const SECOND = "s|sec|secs|seconds?|sek|sekunden?|secondes?|[\"″”]";
 const NUMBER = "\\d+(?:[.,]\\d+)?";
-/** A time: on the clock, or spelt in hours, minutes and seconds. */
-const CLOCK = /^(?:(\d+):)?(\d{1,3}):([0-5]\d(?:[.,]\d+)?)(?![\d:])(?:\s*(?:h|min|std)\.?(?![\p{L}\p{N}]))?/iu;
+/**
+ * A time on the clock, or spelt in hours, minutes and seconds. Two numbers on the clock are minutes and seconds, but hours and minutes where
+ * the name of hours follows them; three are hours, minutes and seconds.
+ */
+const CLOCK = new RegExp(`^(?:(\\d+):)?(\\d{1,3}):([0-5]\\d(?:[.,]\\d+)?)(?![\\d:])(?:\\s*(?:(${HOUR})|(?:${MINUTE}))\\.?(?![\\p{L}\\p{N}/]))?`, "iu");
 const SPELT = new RegExp(
   `^(?:(${NUMBER})\\s*(?:${HOUR})\\.?(?![\\p{L}])\\s*)?(?:(${NUMBER})\\s*(?:${MINUTE})\\.?(?![\\p{L}/])\\s*)?(?:(${NUMBER})\\s*(?:${SECOND})\\.?(?![\\p{L}]))?`, "iu");
 /** "1h05", "5min30", "5'30": the last unit left out. */
-const CUT_SHORT = new RegExp(`^(\\d+)\\s*(?:(${HOUR})|(?:${MINUTE}))\\.?\\s*([0-5]\\d)(?![\\p{N}:.,]|\\s*(?:${SECOND}|w|watts?)(?![\\p{L}]))`, "iu");
+const CUT_SHORT = new RegExp(`^(\\d+)\\s*(?:(${HOUR})|(?:${MINUTE}))\\.?\\s*([0-5]\\d)(?![\\p{N}:.,]|\\s*(?:${MINUTE}|${SECOND}|w|watts?)(?![\\p{L}]))`, "iu");
 const PER_KILOGRAM = new RegExp(`^${NUMBER}\\s*(?:w|watts?)\\s*(?:/|per|pro|par)\\s*kg(?![\\p{L}])`, "iu");
 const WATTS = new RegExp(`^(${NUMBER})\\s*(?:watts?|w)(?![\\p{L}/])`, "iu");
 const BARE = new RegExp(`^(${NUMBER})(?![\\p{L}\\d:/.-])`, "u");
@@ -144,7 +147,13 @@ function readPiece(text, effort, positions) {
 /** @param {string} text @returns {{ seconds: number, length: number } | null} */
 function timeAt(text) {
   const clock = CLOCK.exec(text);
-  if (clock) return { seconds: value(clock[1] ?? "0") * 3600 + value(clock[2]) * 60 + value(clock[3]), length: clock[0].length };
+  if (clock) {
+    const isHours = clock[1] === undefined && clock[4] !== undefined;
+    // Half a minute is written in seconds.
+    if (isHours && !/^\d+$/.test(clock[3])) return null;
+    const [hours, minutes, seconds] = isHours ? [clock[2], clock[3], "0"] : [clock[1] ?? "0", clock[2], clock[3]];
+    return { seconds: value(hours) * 3600 + value(minutes) * 60 + value(seconds), length: clock[0].length };
+  }
   const short = CUT_SHORT.exec(text);
   if (short) return { seconds: value(short[1]) * (short[2] ? 3600 : 60) + value(short[3]) * (short[2] ? 60 : 1), length: short[0].length };
   const spelt = SPELT.exec(text);

@@ -22,4 +22,4 @@ export function layOut(host, { ask, answer, picture, notes, folds }) {
 }
 
 /** Words that help on a screen and mean nothing on paper. @param {string} text */
-export const onScreen = (text) => html("span", { class: "no-print" }, text);
+export const onScreen = (text) => html("span", { class: "no-print hand-hint" }, text);

@@ -14,7 +14,8 @@ import { choiceName, eventName } from "./names.js";
 const words = book("which-position");
 /** Of the table of the curves. */
 const MOST_ROWS = 13;
-const line = (/** @type {(string | Node)[]} */ ...content) => html("span", { class: "cell-line" }, ...content);
+/** @param {"value" | "difference" | "spread" | "wins" | "share"} part what the line says, for a file @param {...(string | Node)} content */
+const line = (part, ...content) => html("span", { class: "cell-line", "data-part": part }, ...content);
 
 /** @param {Tools} tools */
 export function eventTable({ units: show }) {
@@ -31,10 +32,10 @@ export function eventTable({ units: show }) {
             const share = counted?.events[event]?.win_share[place];
             const time = show.time(time_s.value);
             return [
-              line(place === best ? strong(time, "hold") : time),
-              ...(place === reference ? [] : [line(...[differs(difference_s.value)].flat())]),
-              ...(place === reference || !(difference_s.sd > 0) ? [] : [line(show.plusMinusTime(difference_s.sd))]),
-              ...(share === undefined ? [] : [line(words("winsOf", { count: Math.round(100 * share), all: 100 }))]),
+              line("value", place === best ? strong(time, "hold") : time),
+              ...(place === reference ? [] : [line("difference", ...[differs(difference_s.value)].flat())]),
+              ...(place === reference || !(difference_s.sd > 0) ? [] : [line("spread", show.plusMinusTime(difference_s.sd))]),
+              ...(share === undefined ? [] : [line("wins", words("winsOf", { count: Math.round(100 * share), all: 100 }))]),
             ];
           }),
         ]),
@@ -60,7 +61,7 @@ export function curveTable({ units: show }) {
           show.quantity("distance", columns.distance_m[point], state.units, { digits: 1 }),
           ...others.map((choice) => {
             const at = choice * count + point;
-            return [line(...[differs(columns.difference_s[at])].flat()), line(show.plusMinusTime(columns.difference_sd_s[at]))];
+            return [line("difference", ...[differs(columns.difference_s[at])].flat()), line("spread", show.plusMinusTime(columns.difference_sd_s[at]))];
           }),
         ]),
       });
@@ -88,7 +89,7 @@ export function costTable({ units: show }) {
               const cost = own.find((one) => one.event === event);
               if (!cost) return words("otherWay");
               if (!cost.allowed_w) return words("nothingTies");
-              return [line(strong(watts(cost.allowed_w.value), "power"), " ", show.plusMinus("power", cost.allowed_w.sd, state.units)), line(words("ofPower", { share: show.percent(cost.allowed_share ?? 0, 1) }))];
+              return [line("value", strong(watts(cost.allowed_w.value), "power")), " ", line("spread", show.plusMinus("power", cost.allowed_w.sd, state.units)), line("share", words("ofPower", { share: show.percent(cost.allowed_share ?? 0, 1) }))];
             }),
           ];
         }),

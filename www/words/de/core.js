@@ -119,6 +119,7 @@ export default ({
   "{field} stands in place of fade: give one of them.": "{field} steht an der Stelle von fade: Gib eines davon an.",
   "{field} names a piece of equipment that is not there.": "{field} nennt ein Ausrüstungsteil, das es nicht gibt.",
   "{path} come to more than the whole time together.": "{path} ergeben zusammen mehr als die ganze Zeit.",
+  "The course has {before} points; it is ridden over {after} that keep its shape.": "Die Strecke hat {before} Punkte; gefahren wird über {after}, die ihre Form behalten.",
   "{path} has more than {} rows.": "{path} hat mehr als {0} Zeilen.",
   "{field} must be larger than the row before.": "{field} muss größer sein als in der Zeile davor.",
   "A profile needs at least two points.": "Ein Profil braucht mindestens zwei Punkte.",

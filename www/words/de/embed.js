@@ -8,6 +8,7 @@ export default ({
   tooLong: "Was in „{name}“ steht, ist zu lang.",
   notObject: "Was in „{name}“ steht, ist kein JSON-Objekt.",
   unreadable: "Die Zahlen darin sind nicht lesbar.",
+  notLoaded: "Sie konnte nicht geladen werden. Prüf die Verbindung und lade die Seite neu.",
   backToStart: "Zurück zum Anfang",
   allNumbers: "Alle Zahlen, in Fasterby",
 

@@ -15,6 +15,10 @@ export default ({
   notSaved: "„{name}“ konnte nicht als {kind} gesichert werden: {why}",
   noPicture: "Das Bild konnte nicht erzeugt werden.",
   stillWorking: "Es wird noch gerechnet.",
+  "part.difference": "Unterschied",
+  "part.spread": "±",
+  "part.wins": "wie oft vorn",
+  "part.share": "Anteil der Leistung",
 
   inputsAndLink: "Eingaben und Link",
   whatWentIn: "Was hineinging",

@@ -7,6 +7,7 @@ export default {
   tooLong: "What is in “{name}” is too long.",
   notObject: "What is in “{name}” is not a JSON object.",
   unreadable: "Its numbers cannot be read.",
+  notLoaded: "It could not be loaded. Check the connection and reload the page.",
   backToStart: "Back to the start",
   allNumbers: "All the numbers, in Fasterby",
 

@@ -15,6 +15,10 @@ export default {
   notSaved: "“{name}” could not be saved as {kind}: {why}",
   noPicture: "The picture could not be made.",
   stillWorking: "it is still being worked out.",
+  "part.difference": "difference",
+  "part.spread": "±",
+  "part.wins": "first in how many",
+  "part.share": "share of power",
 
   // The printed page.
   inputsAndLink: "Inputs and link",

@@ -119,6 +119,7 @@ export default ({
   "{field} stands in place of fade: give one of them.": "{field} remplace fade : donne l’un des deux.",
   "{field} names a piece of equipment that is not there.": "{field} nomme une pièce d’équipement qui n’est pas là.",
   "{path} come to more than the whole time together.": "{path} font ensemble plus que le temps total.",
+  "The course has {before} points; it is ridden over {after} that keep its shape.": "Le parcours compte {before} points ; il est calculé sur {after} qui en gardent la forme.",
   "{path} has more than {} rows.": "{path} a plus de {0} lignes.",
   "{field} must be larger than the row before.": "{field} doit dépasser la ligne d’avant.",
   "A profile needs at least two points.": "Un profil demande au moins deux points.",

@@ -8,6 +8,7 @@ export default ({
   tooLong: "Ce qui se trouve dans « {name} » est trop long.",
   notObject: "Ce qui se trouve dans « {name} » n’est pas un objet JSON.",
   unreadable: "Ses chiffres sont illisibles.",
+  notLoaded: "Elle n’a pas pu être chargée. Vérifie la connexion et recharge la page.",
   backToStart: "Revenir au début",
   allNumbers: "Tous les chiffres, dans Fasterby",
 

@@ -15,6 +15,10 @@ export default ({
   notSaved: "« {name} » n’a pas pu être enregistré en {kind} : {why}",
   noPicture: "L’image n’a pas pu être faite.",
   stillWorking: "le calcul est encore en cours.",
+  "part.difference": "écart",
+  "part.spread": "±",
+  "part.wins": "combien de fois devant",
+  "part.share": "part de la puissance",
 
   inputsAndLink: "Entrées et lien",
   whatWentIn: "Données d’entrée",

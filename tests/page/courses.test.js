@@ -22,17 +22,15 @@ for (const [index, language] of LANGUAGES.entries()) {
       /** @param {number} whole @param {number} tenths */
       const written = (whole, tenths) => String(whole).replace(/(\d)(?=(\d{3})+$)/g, `$1${group}`) + (tenths ? `${mark}${tenths}` : "");
       let km = 0;
-      let bearing = 0;
       const lines = Array.from({ length: LINES_EACH }, () => {
         km += 1 + below(900);
         const [height, tenths, turned, radius] = [below(2500), below(10), below(360), below(500) + 5];
         const kind = sign === " " ? oneOf(["two", "three", "four"]) : oneOf(["two", "three", "four", "no bearing"]);
         const cells = [written(km, tenths), written(height, tenths)];
-        if (kind === "three" || kind === "four") bearing = turned;
         if (kind === "three") cells.push(String(turned));
         if (kind === "four") cells.push(String(turned), String(radius));
         if (kind === "no bearing") cells.push("", String(radius));
-        const point = { distance_m: km * 1000 + tenths * 100, elevation_m: height + tenths / 10, bearing_deg: bearing, ...((kind === "four" || kind === "no bearing") && { radius_m: radius }) };
+        const point = { distance_m: km * 1000 + tenths * 100, elevation_m: height + tenths / 10, ...((kind === "three" || kind === "four") && { bearing_deg: turned }), ...((kind === "four" || kind === "no bearing") && { radius_m: radius }) };
         return { text: cells.join(sign), point };
       });
       const read = readPoints(lines.map(({ text }) => text).join("\n"), units);
@@ -54,7 +52,7 @@ test("groups of digits stay together, and an empty bearing is no radius", async 
   await speaking("fr");
   for (const space of ["\u202f", "\u00a0", " "]) {
     const read = readPoints(`0\t1${space}010\n1,5\t1${space}020\t\t30`, units);
-    assert.deepEqual(read, { points: [{ distance_m: 0, elevation_m: 1010, bearing_deg: 0 }, { distance_m: 1500, elevation_m: 1020, bearing_deg: 0, radius_m: 30 }] });
+    assert.deepEqual(read, { points: [{ distance_m: 0, elevation_m: 1010 }, { distance_m: 1500, elevation_m: 1020, radius_m: 30 }] });
   }
 });
 

@@ -40,7 +40,7 @@ export function pointsText(points, units) {
  * Points from lines of two to four numbers; empty lines and lines that begin with # are passed over. The numbers of a line are parted by
  * tabs; without one by semicolons; without one by spaces (not by those that only part groups of digits) or a comma and a space; without one by
  * commas, where some number of the text has a decimal point, since without any a comma may be the decimal mark. Between tabs or semicolons
- * a cell may be empty, and a dash stands for one: a bearing left out is that of the line before, a radius left out is none.
+ * a cell may be empty, and a dash stands for one: a bearing that is left out is held from the line before, a radius that is left out is none.
  * @param {string} text @param {Units} units
  * @returns {{ points: Point[] } | { message: string }} a sentence that names the line where it cannot be read
  */

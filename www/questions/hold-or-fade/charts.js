@@ -23,6 +23,8 @@ const BEYOND_FINISH = 1.15;
 const AIR = 0.22;
 /** Drag areas closer than this would fill the chart with nothing. */
 const LEAST_HEIGHT_M2 = 0.02;
+/** The beginning of a loss is found to this, s. */
+const FOUND_S = 0.1;
 /** Less than this was neither gained nor given back, s. */
 const LEAST_LABELLED_S = 1;
 
@@ -198,14 +200,22 @@ export function differenceByShare(tools, at, shown) {
 function lossOver({ begins_s, complete_s }, finish_s, held_share) {
   const grows_s = complete_s.value - begins_s.value;
   /** @param {number} from_s */
-  const lost_s = (from_s) => (finish_s - from_s >= grows_s ? finish_s - from_s - grows_s / 2 : Math.max(0, finish_s - from_s) ** 2 / (2 * grows_s || 1));
+  const lost_s = (from_s) => {
+    const left_s = Math.max(0, finish_s - from_s);
+    return left_s >= grows_s ? left_s - grows_s / 2 : (left_s * left_s) / (2 * grows_s || 1);
+  };
   const heldFor = (/** @type {number} */ from_s) => 1 - lost_s(from_s) / finish_s;
   return {
     heldFor,
-    /** @param {number} share */
+    /** Found by halving, since more is held the later the loss begins. @param {number} share */
     beginsFor(share) {
-      const left_s = Math.max(0, 1 - share) * finish_s;
-      return finish_s - (left_s >= grows_s / 2 ? left_s + grows_s / 2 : Math.sqrt(2 * grows_s * left_s));
+      let [early_s, late_s] = [0, finish_s];
+      while (late_s - early_s > FOUND_S) {
+        const middle_s = (early_s + late_s) / 2;
+        if (heldFor(middle_s) < share) early_s = middle_s;
+        else late_s = middle_s;
+      }
+      return late_s;
     },
     aside: held_share - heldFor(begins_s.value),
   };

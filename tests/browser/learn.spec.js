@@ -1,6 +1,8 @@
 // @ts-check
 /** The story for newcomers: what it states is what the core answers, and it leaves the reader's own numbers alone until told otherwise. */
 
+import { readFileSync } from "node:fs";
+
 import { faults } from "./support/accessibility.js";
 import { expect, kept, notice, number, open, openQuestion, started, test, tool } from "./support/page.js";
 
@@ -13,7 +15,9 @@ const HANDLES = ["The rider’s speed", "The rider: left and right change the wa
 const M_S_PER_MPH = 0.44704;
 /** The page keeps a position's end to the second and drag areas to 0.0001 m², so a stated tie is level to about this. */
 const LEVEL_S = 1;
-const LONG_RIDE_LOSS_W = 22;
+/** The core's tables, as the build wrote them. @type {{ fields: { key: string, default: number }[] }} */
+const TABLES = JSON.parse(readFileSync(new URL("../../target/xtask/tables.json", import.meta.url), "utf8"));
+const LONG_RIDE_LOSS_SHARE = TABLES.fields.find(({ key }) => key === "power.long_ride_loss_share")?.default;
 const WIDE = { width: 1440, height: 1000 };
 const PHONE = { width: 390, height: 844 };
 
@@ -42,7 +46,7 @@ function ask(page, question, request) {
 }
 
 /** @param {number} cda_m2 */
-const rider = (cda_m2) => ({ positions: [{ cda_m2 }], power: { long_ride_loss_w: LONG_RIDE_LOSS_W } });
+const rider = (cda_m2) => ({ positions: [{ cda_m2 }], power: { long_ride_loss_share: LONG_RIDE_LOSS_SHARE } });
 
 /** @param {number} seconds */
 function clock(seconds) {

@@ -78,7 +78,7 @@ test("a scenario goes out as a file and comes in again unchanged", async ({ page
   const downloading = page.waitForEvent("download");
   await dialog.getByRole("button", { name: "Export as a file" }).click();
   const content = await readFile(await (await downloading).path(), "utf8");
-  expect(JSON.parse(content)).toMatchObject({ fasterby: 2, positions: expect.any(Array) });
+  expect(JSON.parse(content)).toMatchObject({ fasterby: 3, positions: expect.any(Array) });
 
   const elsewhere = await browser.newContext({ locale: "en-GB" });
   const there = await elsewhere.newPage();
@@ -106,7 +106,7 @@ test("a file that is no scenario is refused in words, and nothing changes", asyn
     ["no JSON at all", /not JSON/],
     ["[1, 2]", /not a scenario/],
     ['{"wheels":2}', /not a scenario/],
-    ['{"fasterby":3}', /newer/i],
+    ['{"fasterby":4}', /newer/i],
     ['{"fasterby":1,"wheels":3}', /no field “wheels”/],
     ['{"fasterby":1,"rider":{"total_mass_kg":900}}', /Rider, bicycle and kit together runs from/],
     ['{"fasterby":1,"rider":"heavy"}', /./],

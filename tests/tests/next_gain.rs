@@ -419,7 +419,8 @@ fn drawn_savings(got: &Value, draws: usize) -> Vec<f64> {
                     if !off[one] {
                         return false;
                     }
-                    at = members.iter().position(|other| name(other) == members[one]["requires"]);
+                    let required = &members[one]["requires"];
+                    at = members.iter().position(|other| *required != "" && name(other) == *required);
                 }
                 true
             };
@@ -447,11 +448,12 @@ fn drawn_savings(got: &Value, draws: usize) -> Vec<f64> {
 
 #[test]
 fn the_range_of_the_best_set_holds_19_of_20_simulated_riders() {
-    const RIDERS: usize = 250;
-    /// Two and a half standard deviations of a count of 250 riders of whom 95 % lie within; each takes a tenth of a second.
-    const COVERAGE: std::ops::RangeInclusive<f64> = 0.915..=0.985;
-    /// Three times 4.5 %, the standard error of a standard deviation of 250 draws.
-    const SD: f64 = 0.135;
+    const RIDERS: usize = 2000;
+    /// Two and a half standard deviations of a count of 2,000 riders of whom 95 % lie within, and as much again for what first
+    /// order leaves out.
+    const COVERAGE: std::ops::RangeInclusive<f64> = 0.93..=0.97;
+    /// The standard deviation of a standard deviation of 2,000 draws is 1.6 %; what first order leaves out is less than the rest.
+    const SD: f64 = 0.06;
     let one = json!([{ "changes": [{ "field": "positions.cda_m2", "share": { "value": -0.04, "sd": 0.02 } }], "chance": 0.5 }]);
     let cases = [("the usual list and budget", json!({})), ("one candidate", json!({ "candidates": one }))];
     for (name, with) in cases {

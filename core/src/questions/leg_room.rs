@@ -712,11 +712,11 @@ fn scaled(contributions: Vec<Contribution>, spread: Figure, given: Figure) -> Ve
     contributions.into_iter().map(one).collect()
 }
 
+/// The uncertain inputs, their places among the numbers, and what they do to the angles of both set-ups.
+type UncertainAngles = (Vec<Input>, Vec<usize>, Spread<{ 2 * OUTPUTS }>);
+
 /// Outputs at the values, and how every unsure input, by its place among them, moves them.
-fn spread(
-    making: &Making<'_>,
-    values: &[f64; NUMBERS],
-) -> Result<(Vec<Input>, Vec<usize>, Spread<{ 2 * OUTPUTS }>), (usize, Unfit)> {
+fn spread(making: &Making<'_>, values: &[f64; NUMBERS]) -> Result<UncertainAngles, (usize, Unfit)> {
     let idle = |i: usize| match making.model {
         AnkleModel::Frozen => i == 8 || i == 9,
         AnkleModel::Ankling => i == 7,

@@ -403,7 +403,6 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
         let at = ranked.partition_point(|&other| gains[other].expected_s.value >= gain.expected_s.value);
         ranked.insert(at, c);
     }
-    let mut warnings = warnings;
     warnings.extend(season.long_ride_doubt()?);
     if chosen.as_ref().is_some_and(|chosen| chosen.cut_short) {
         let message = "So many blocks of weeks overlap that not every schedule was tried; a better set may fit.";

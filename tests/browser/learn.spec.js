@@ -15,8 +15,8 @@ const HANDLES = ["The rider’s speed", "The rider: left and right change the wa
 const M_S_PER_MPH = 0.44704;
 /** The page keeps a position's end to the second and drag areas to 0.0001 m², so a stated tie is level to about this. */
 const LEVEL_S = 1;
-/** The core's tables, as the build wrote them. @type {{ fields: { key: string, default: number }[] }} */
-const TABLES = JSON.parse(readFileSync(new URL("../../target/xtask/tables.json", import.meta.url), "utf8"));
+/** The core's tables, as the build wrote them; tests run from the root. @type {{ fields: { key: string, default: number }[] }} */
+const TABLES = JSON.parse(readFileSync("target/xtask/tables.json", "utf8"));
 const LONG_RIDE_LOSS_SHARE = TABLES.fields.find(({ key }) => key === "power.long_ride_loss_share")?.default;
 const WIDE = { width: 1440, height: 1000 };
 const PHONE = { width: 390, height: 844 };

@@ -11,7 +11,7 @@ import { questions } from "./support/questions.js";
 /** @import { Page } from "@playwright/test" */
 
 /** As agreed with `cargo xtask size`; 1 KB is 1,000 bytes. */
-const MOST_BYTES = 700_000;
+const MOST_BYTES = 1_000_000;
 
 /** @type {import("@playwright/test").TestType<any, any>} */
 const test = base.extend(/** @type {any} */ ({

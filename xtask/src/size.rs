@@ -11,7 +11,7 @@ const WASM_BOUND_BYTES: usize = 120_000;
 /// Bound of what is kept on a device for use without a network, likewise compressed.
 const KEPT_BOUND_BYTES: usize = 800_000;
 /// Bound of the page as one file, as it lies on a disk.
-const ONE_FILE_BOUND_BYTES: usize = 700_000;
+const ONE_FILE_BOUND_BYTES: usize = 1_000_000;
 
 #[derive(Default)]
 struct Weight {

@@ -294,7 +294,7 @@ test.describe("when its steps cannot be fetched", () => {
     await open(page);
     await page.route(/part-.*\.js/, (route) => route.abort());
     await page.getByRole("link", { name: "Start here" }).click();
-    await expect(notice(page)).toContainText("could not be loaded");
+    await expect(notice(page)).toContainText("missing on its server");
     await expect(page.getByRole("heading", { level: 1 })).toHaveText("More power, or less drag?");
     await page.unroute(/part-.*\.js/);
     await page.getByRole("link", { name: "Speed for watts" }).click();

@@ -111,5 +111,5 @@ test("a change that comes only after another follows it under a new name, and is
   await first.getByRole("textbox", { name: "Name" }).fill("Spacers out");
   await expect(after).toHaveValue("Spacers out");
   await first.getByRole("button", { name: "Take off the list" }).click();
-  await expect(page.locator(".changes details").filter({ hasText: "A second step lower" }).getByRole("combobox", { name: "Comes only after" })).toHaveValue("");
+  await expect(page.locator(".changes details").filter({ has: page.locator("summary", { hasText: "A second step lower" }) }).getByRole("combobox", { name: "Comes only after" })).toHaveValue("");
 });

@@ -116,7 +116,7 @@ test.describe("without what it needs", () => {
   test("it says that the calculation could not be loaded, and offers to try again", async ({ page }) => {
     await page.route("**/*.wasm", (route) => route.abort());
     await page.goto("./");
-    await expect(page.getByRole("alert")).toContainText("could not be loaded");
+    await expect(page.getByRole("alert")).toContainText("missing on its server");
     await page.unroute("**/*.wasm");
     await page.getByRole("button", { name: "Reload" }).click();
     await started(page);

@@ -12,8 +12,8 @@ test.use({ viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true
 const TIMES_SLOWER = 4;
 /** A browser scrolls by whole pixels of the screen. */
 const STILL_PX = 1;
-/** A ring lies under the finger to within a step of its value; the coarsest steps are some pixels wide. */
-const UNDER_FINGER_PX = 12;
+/** A ring lies under the finger to within half a step of its value; the coarsest steps, half an hour a week, are 34 pixels wide. */
+const UNDER_FINGER_PX = 18;
 /** A finger goes on a little beyond an end, and no further than the edge of the glass. */
 const BEYOND_PX = 12;
 const MOVES = 5;
@@ -22,6 +22,8 @@ const END_SHARE = 0.03;
 /** What a finger needs (WCAG 2.2, success criterion 2.5.5). */
 const FINGER_PX = 44;
 const STORY = "start-here";
+/** Several rings, each dragged to both ends at a quarter of the speed. */
+const PATIENCE_MS = 180_000;
 
 /** @typedef {{ x: number, y: number }} At */
 
@@ -92,6 +94,7 @@ const cancelled = (page) => page.evaluate(() => /** @type {any} */ (globalThis).
 
 for (const id of [...questions.map((question) => question.id), STORY]) {
   test(`${id}: every ring follows a finger to both ends while its chart stands still, and the page scrolls beside it`, async ({ page }) => {
+    test.setTimeout(PATIENCE_MS);
     const touch = await openToTouch(page, id);
     const found = await rings(page);
     const asked = questions.find((question) => question.id === id);
@@ -109,8 +112,12 @@ for (const id of [...questions.map((question) => question.id), STORY]) {
           await touch.move({ x, y: before.y }, async (at) => {
             const now = await seen(ring);
             expect(Math.hypot(now.chart.left - chart.left, now.chart.top - chart.top), "the chart moved under the finger").toBeLessThanOrEqual(STILL_PX);
-            const nearEnd = END_SHARE * (now.max - now.min);
-            if (now.now > now.min + nearEnd && now.now < now.max - nearEnd) expect(Math.abs(now.x - at.x), `the ring left the finger at ${now.now}`).toBeLessThanOrEqual(UNDER_FINGER_PX);
+            // A slow processor paints a move some frames later.
+            await expect.poll(async () => {
+              const { now: value, min, max, x: ring_px } = await seen(ring);
+              const nearEnd = END_SHARE * (max - min);
+              return value <= min + nearEnd || value >= max - nearEnd ? 0 : Math.abs(ring_px - at.x);
+            }, { message: "the ring is under the finger" }).toBeLessThanOrEqual(UNDER_FINGER_PX);
           });
           const there = await seen(ring);
           const range = there.max - there.min;

@@ -217,7 +217,7 @@ test.describe("when a language cannot be fetched", () => {
     await page.locator('.tools [data-tool="units"]').click();
     await page.route(/part-.*\.js/, (route) => route.abort());
     await page.getByRole("dialog").getByRole("radio", { name: "Deutsch", exact: true }).click();
-    await expect(page.locator("#notice")).toContainText("could not be loaded in this language");
+    await expect(page.locator("#notice")).toContainText("missing on its server");
     await expect(page.locator(".answer h1, .ask h1")).toHaveText("More power, or less drag?");
     await expect(page.getByRole("dialog").getByRole("radio", { name: "English", exact: true })).toBeChecked();
   });

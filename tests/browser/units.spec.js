@@ -79,7 +79,7 @@ test("every kind of unit may be typed beside a number, whichever is in use and h
   await page.locator(".known").getByRole("button", { name: "Your numbers" }).click();
   const sheet = page.getByRole("complementary", { name: "Your numbers" });
   await sheet.locator(".sheet-group").evaluateAll((groups) => groups.forEach((group) => group.setAttribute("open", "")));
-  await sheet.getByRole("combobox").filter({ has: page.locator("option[value=given]") }).last().selectOption("given");
+  await sheet.getByRole("combobox", { name: "The altitude is" }).selectOption("given");
   for (const [use, units] of /** @type {const} */ ([["imperial", [...IMPERIAL, "inHg", "ft"]], ["metric", [...METRIC, "hPa", "m"]], ["imperial", [...IMPERIAL, "inHg", "ft"]]])) {
     await choose(page, ...units);
     for (const row of EITHER_WAY) {

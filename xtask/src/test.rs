@@ -157,7 +157,8 @@ fn page() -> Outcome {
 fn browser() -> Outcome {
     build::build()?;
     setup::browser_test_packages()?;
-    let programs = [("XTASK", std::env::current_exe().unwrap_or_default()), ("CHROME", setup::chromium()?)];
+    let programs =
+        [("XTASK", std::env::current_exe().unwrap_or_default()), ("CHROME", setup::chromium_without_windows()?)];
     playwright("tests/browser", &programs, "A test of the page failed in Chromium: see its message above.")
 }
 

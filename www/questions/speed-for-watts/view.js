@@ -57,6 +57,8 @@ export function create(host, tools) {
   const { store, units: show } = tools;
   /** @type {SpeedForWattsAnswer | null} */
   let latest = null;
+  /** The answer when a drag began: its curve holds every speed that the drag can reach, which the newest may not. @type {SpeedForWattsAnswer | null} */
+  let dragAlong = null;
 
   const by = choice({ label: words("wayRound"), path: `${AT}.by`, options: [{ value: "power", name: words("byPower") }, { value: "speed", name: words("bySpeed") }], onChange: turnRound });
   const power = tools.number({ path: `${AT}.power_w`, meaning: "power" });
@@ -131,9 +133,14 @@ export function create(host, tools) {
   function moveSpeed(shown, phase) {
     const { units, with: { [ID]: own } } = store.get();
     const speed_m_s = show.fromDisplay("speed", shown, units);
-    if (phase === "commit") return store.settle();
-    if (own.by === "speed") store.set(`${AT}.speed_m_s`, speed_m_s, { merge: "you" });
-    else if (latest) setPower(valueAt({ name: "", xs: latest.columns.speed_m_s, ys: total(latest) }, speed_m_s));
+    if (phase === "commit") {
+      dragAlong = null;
+      return store.settle();
+    }
+    if (own.by === "speed") return store.set(`${AT}.speed_m_s`, speed_m_s, { merge: "you" });
+    if (phase === "drag") dragAlong ??= latest;
+    const along = dragAlong ?? latest;
+    if (along) setPower(valueAt({ name: "", xs: along.columns.speed_m_s, ys: total(along) }, speed_m_s));
   }
 
   /** @param {number} power_w @param {MovePhase} phase */

@@ -12,8 +12,7 @@ export default defineConfig({
   outputDir: "../../target/browser-tests",
   fullyParallel: true,
   forbidOnly: Boolean(process.env.CI),
-  // A busy machine may keep one test waiting too long; a real fault fails every time.
-  retries: 2,
+  retries: 0,
   workers: 2,
   reporter: "list",
   // Patient, for a machine that is busy with other things; a page that works answers at once.

@@ -11,7 +11,7 @@ export default defineConfig({
   // One browser of each engine, beside each other.
   workers: 2,
   // A busy machine may keep one test waiting too long; a real fault fails every time.
-  retries: 2,
+  retries: 0,
   reporter: "list",
   timeout: 120_000,
   expect: { timeout: 20_000 },

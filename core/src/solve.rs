@@ -141,10 +141,13 @@ pub fn spaced_log(a: f64, b: f64, n: usize) -> Vec<f64> {
 
 /// The points of the first kind of Chebyshev interpolation with `N` nodes on `[a, b]`, ascending.
 pub fn chebyshev_points<const N: usize>(a: f64, b: f64) -> [f64; N] {
-    std::array::from_fn(|i| {
-        let angle = std::f64::consts::PI * (i as f64 + 0.5) / N as f64;
-        0.5 * (a + b) - 0.5 * (b - a) * angle.cos()
-    })
+    std::array::from_fn(|i| chebyshev_point(a, b, i, N))
+}
+
+/// The `i`th of `n` of them, from 0: where the Chebyshev polynomial of degree `n` is zero.
+pub fn chebyshev_point(a: f64, b: f64, i: usize, n: usize) -> f64 {
+    let angle = std::f64::consts::PI * (i as f64 + 0.5) / n as f64;
+    0.5 * (a + b) - 0.5 * (b - a) * angle.cos()
 }
 
 /// For each of `at`, the weights by which values at `nodes` add up to the value of the polynomial through them.
@@ -198,6 +201,17 @@ mod tests {
             let value: f64 = weights.iter().zip(nodes).map(|(w, node)| w * cubic(node)).sum();
             assert!((value - cubic(*x)).abs() < 100.0 * ROUNDING, "{x} {value}");
         }
+    }
+
+    #[test]
+    fn chebyshev_points_are_zeros_of_the_chebyshev_polynomial() {
+        // T₅(x) = 16 x⁵ − 20 x³ + 5 x, on [−1, 1].
+        for (i, x) in chebyshev_points::<5>(-1.0, 1.0).into_iter().enumerate() {
+            let value = 16.0 * x.powi(5) - 20.0 * x.powi(3) + 5.0 * x;
+            assert!(value.abs() < 10.0 * ROUNDING, "{i} {x} {value}");
+            assert!((chebyshev_point(10.0, 14.0, i, 5) - (12.0 + 2.0 * x)).abs() < 12.0 * ROUNDING, "{i} {x}");
+        }
+        assert!(chebyshev_points::<5>(-1.0, 1.0).is_sorted());
     }
 
     #[test]

@@ -5,7 +5,7 @@
 //! greatest, and read off the polynomial through them. Parts and numbers are combined in full (a tensor grid), so
 //! changes act together at every order: nothing is added up. No physics.
 
-use crate::solve::lagrange_weight;
+use crate::solve::{chebyshev_point, lagrange_weight};
 
 /// Values of one number that sets of changes give it, and where the function is asked.
 #[derive(Clone, Debug, PartialEq)]
@@ -46,11 +46,7 @@ impl Axis {
             return exact;
         }
         let n = (needed as usize).max(FEWEST);
-        let point = |i: usize| {
-            let angle = std::f64::consts::PI * (i as f64 + 0.5) / n as f64;
-            0.5 * (least + most) - 0.5 * (most - least) * angle.cos()
-        };
-        Self { nodes: (0..n).map(point).collect(), values: exact.values }
+        Self { nodes: (0..n).map(|i| chebyshev_point(least, most, i, n)).collect(), values: exact.values }
     }
 
     /// The weights of the nodes at the value of a set.

@@ -65,18 +65,12 @@ impl Scenario {
 
 impl Scenario {
     /// The same for a question that rides the course at many lengths or in many positions, which have `together` points at
-    /// most: a quarter as many with a yaw table, whose rides take longer, half of that where drag changes on the way too, and
-    /// never so few that the shape of the road is lost.
+    /// most: a quarter as many with a yaw table, whose rides take longer, and never so few that the shape of the road is lost.
     #[cfg(feature = "all")]
     pub fn simplify_for(&mut self, rides: usize, together: usize) -> Option<Warning> {
         const LEAST_POINTS: usize = 30;
         let with_table = self.positions.iter().any(|position| !position.yaw_table.is_empty());
-        let fading = self.positions.iter().any(|position| position.fade.is_some());
-        let together = match (with_table, fading) {
-            (true, true) => together / 8,
-            (true, false) => together / 4,
-            (false, _) => together,
-        };
+        let together = if with_table { together / 4 } else { together };
         self.simplify_course((together / rides.max(1)).max(LEAST_POINTS))
     }
 }

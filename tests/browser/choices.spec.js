@@ -4,14 +4,16 @@
 import { answerText, expect, handle, look, number, openQuestion, test, tool } from "./support/page.js";
 import { questions } from "./support/questions.js";
 
-/** @type {Record<string, [choice: string, option: string][]>} */
+/** Every choice of each sentence, and an option that is not the first. @type {Record<string, [choice: string, option: string][]>} */
 const choices = {
   "speed-for-watts": [["Which way round", "Riding at a speed of"]],
   "power-or-drag": [["How far", "Over 10 miles"], ["Kind of course", "steady hill"], ["How hard", "at my best even effort"]],
-  "hold-or-fade": [["How far", "Over 50 miles"], ["Kind of course", "steady hill"], ["How hard", "at my best even effort"]],
+  "hold-or-fade": [["How far", "Over 50 miles"], ["Kind of course", "steady hill"], ["How hard", "at my best even effort"], ["How the low position is lost", "is lost now and then"]],
   // Its only choice comes with efforts in two positions.
   "power-curve": [],
-  "leg-room": [["What the ankle does", "a still ankle"]],
+  "next-gain": [],
+  "leg-room": [["How the front end is given", "the torso"], ["What the ankle does", "a still ankle"]],
+  "which-position": [["Kind of course", "steady hill"], ["How the drag areas are known", "from separate tests"], ["The position that the others are compared with", "the low position"]],
   "finish-time": [["How far", "In one hour"], ["Kind of course", "steady hill"], ["How hard", "holding"]],
 };
 
@@ -19,12 +21,15 @@ for (const { id } of questions) {
   test(`${id}: each choice of the sentence changes the answer, and undo takes it back`, async ({ page }) => {
     await openQuestion(page, id);
     const before = await look(page);
-    for (const [name, option] of choices[id] ?? []) {
+    const inSentence = page.locator(".sentence").getByRole("combobox");
+    const names = await inSentence.evaluateAll((all) => all.map((choice) => choice.getAttribute("aria-label")));
+    expect([...new Set(names)]).toEqual(choices[id].map(([name]) => name));
+    for (const [name, option] of choices[id]) {
       await test.step(`${name}: ${option}`, async () => {
-        const choice = page.locator(".sentence").getByRole("combobox", { name, exact: true });
+        const choice = page.locator(".sentence").getByRole("combobox", { name, exact: true }).first();
         const value = await choice.inputValue();
         await choice.selectOption({ label: option });
-        await expect.poll(() => answerText(page)).not.toBe(before.answer);
+        await expect.poll(async () => (await look(page)).answer + (await look(page)).drawing).not.toBe(before.answer + before.drawing);
         await tool(page, "Undo").click();
         await expect.poll(() => look(page)).toEqual(before);
         await expect(choice).toHaveValue(value);

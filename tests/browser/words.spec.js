@@ -100,7 +100,8 @@ for (const id of PAGES) {
         await there.setViewportSize({ width, height: 844 });
         await expect.poll(() => there.evaluate(() => (document.scrollingElement?.scrollWidth ?? 0) - innerWidth), `${locale}, ${width} px`).toBeLessThanOrEqual(0);
       }
-      expect(await faults(there), locale).toEqual([]);
+      // Colours are the same in every language.
+      expect(await faults(there, "others"), locale).toEqual([]);
       await there.context().close();
     }
   });
@@ -200,13 +201,6 @@ test("the decimal mark may be another than the language's, and is kept", async (
   await expect(number(page, "Drag area, CdA")).toHaveValue("0,240");
   await page.reload();
   await expect(number(page, "Drag area, CdA")).toHaveValue("0,240");
-});
-
-test("one is said as one, several as several", async ({ page }) => {
-  await open(page);
-  await speak(page, "Français");
-  await page.keyboard.press("Escape");
-  await expect(page.locator(".known")).toContainText("typiques");
 });
 
 test.describe("when a language cannot be fetched", () => {

@@ -254,3 +254,26 @@ fn a_band_widens_beyond_the_longest_effort_as_much_as_the_loss_is_uncertain() {
     assert!(late_sd_w > 21.0 && late_sd_w > 3.0 * early_sd_w, "{late_sd_w} beside {early_sd_w}");
     assert!((200.0..212.0).contains(&late_w), "{late_w}");
 }
+
+/// A lapse of nearly none, or nearly all, of the ride differs from none and from all by this share of a second's sd.
+const NEARLY: f64 = 1e-3;
+
+#[test]
+fn the_band_over_the_share_held_ends_at_a_position_that_is_lost_and_at_one_that_is_held() {
+    let area = |value: f64, sd: f64| json!({ "value": value, "sd": sd, "source": "estimated" });
+    let asked = |way: Value| {
+        let low = json!({ "name": "low", "cda_m2": area(0.226, 0.01) });
+        let steady = json!({ "name": "mine", "cda_m2": area(0.24, 0.01) });
+        let mut positions = json!([low, steady]);
+        merge(&mut positions[0], &way);
+        answer("hold-or-fade", &json!({ "scenario": exact(&json!({ "positions": positions })) }))
+    };
+    let fade = asked(json!({ "fade": { "tired_cda_m2": area(0.27, 0.02), "begins_s": 1500, "complete_s": 3000 } }));
+    let lapsed = |share: f64| asked(json!({ "lapses": { "share": share, "cda_m2": area(0.27, 0.02) } }));
+    let sds: Vec<f64> = serde_json::from_value(fade["columns"]["difference_sd_s"].clone()).expect("a column");
+    let (lost_s, held_s) = (sds.first().expect("a point"), sds.last().expect("a point"));
+    let sd_of = |answer: &Value| answer["difference_s"]["sd"].as_f64().expect("a number");
+    is_near(*lost_s, sd_of(&lapsed(0.9999)), NEARLY, "lost all along");
+    is_near(*held_s, sd_of(&lapsed(0.0001)), NEARLY, "held all along");
+    is_near(*held_s, fade["held_difference_s"]["sd"].as_f64().expect("a number"), NEARLY, "held, by its own name");
+}

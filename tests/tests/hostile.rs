@@ -4,10 +4,11 @@
 
 use fasterby_core::ask_json;
 use fasterby_core::bounds::{self, FIELDS, Field};
-use fasterby_core::questions::QUESTIONS;
+use fasterby_core::questions::{QUESTIONS, Receive, ask};
 use fasterby_tests::{answer, refused};
 use proptest::prelude::*;
 use proptest::test_runner::{RngSeed, TestRunner};
+use serde::Serialize;
 use serde_json::{Map, Value, json};
 
 /// An error is for people and for one control of the page, whatever was sent.
@@ -38,67 +39,6 @@ const TOKENS: &[&str] = &[
     "{\"value\":1,\"sd\":1e308}",
     "{\"sd\":1}",
 ];
-/// Results that may be missing, and say so in the answer's type.
-const MAY_BE_NULL: &[&str] = &[
-    "worn",
-    "chance_of_target",
-    "ahead_s",
-    "reading",
-    "allowed_w",
-    "allowed_share",
-    "cda_cut",
-    "polanco_cost",
-    "polanco_share",
-    "faulkner_share",
-    "still_time_s",
-    "standard_time_s",
-    "drawn",
-    "equal_cda_change",
-    "equal_power_change",
-    "tie_aero_share",
-    "more_power_held_s",
-    "power_held_s",
-    "held_share",
-    "begins_s",
-    "tired_cda_m2",
-    "passes_s",
-    "gained_s",
-    "given_back_s",
-    "curve_w",
-    "above_sd",
-    "held_s",
-    "longest_s",
-    "model",
-    "forms",
-    "usable",
-    "cp_w",
-    "w_prime_j",
-    "peak_w",
-    "long_ride_loss_w",
-    "long_ride_loss_share",
-    "other",
-    "seven_minute_w",
-    "decline_w",
-    "one_second_w",
-    "exponent",
-    "correlation",
-    "scatter_share",
-    "criterion",
-    "weight",
-    "cp_change_w",
-    "cp_factor",
-    "expected_s_per_money",
-    "expected_s_per_hour",
-    "next_money",
-    "next_hours",
-    "searched",
-    "best",
-    "crank_change_m",
-    "saddle_change_m",
-    "seat_angle_change_deg",
-    "bar_drop_change_m",
-];
-
 /// The requests that the random ones start from: right, and between them holding every field.
 fn seeds() -> Vec<(&'static str, Value)> {
     let folder = std::path::Path::new(env!("CARGO_MANIFEST_DIR")).join("fuzz/seeds/ask");
@@ -113,10 +53,19 @@ fn seeds() -> Vec<(&'static str, Value)> {
     files.into_iter().map(read).collect()
 }
 
-/// A map of finish times has holes where a power does not carry the rider over the course.
-const MAP: &str = "columns.time_s";
-/// A small change of a set-up may put the pedal out of the leg's reach.
-const CHANGES: &str = "changes.";
+/// Where an answer may hold what is no number: a map of finish times has holes where a power does not carry the rider over the
+/// course, and a small change of a set-up may put the pedal out of the leg's reach.
+const HOLES: [&str; 2] = ["columns.time_s", "changes."];
+
+/// An answer as a tree that tells what is no number from what is left out, as JSON does not.
+struct Tree;
+
+impl Receive for Tree {
+    type Out = ciborium::Value;
+    fn receive<A: Serialize>(self, answer: &A) -> Self::Out {
+        ciborium::Value::serialized(answer).expect("an answer is a tree")
+    }
+}
 
 #[derive(Clone, Debug)]
 enum Step {
@@ -179,36 +128,35 @@ fn related(field: &str, path: &str, kind: &Value) -> bool {
     same || beside || hanging || required || kind == "impossible"
 }
 
-/// Numbers that should be there and are not: JSON has no other way to write NaN and infinities.
-fn missing_numbers(path: &str, value: &Value, found: &mut Vec<String>) {
+/// The paths of what is no finite number.
+fn not_finite(path: &str, value: &ciborium::Value, found: &mut Vec<String>) {
     match value {
-        Value::Null => {
-            let name = path.rsplit('.').next().unwrap_or(path);
-            if !MAY_BE_NULL.contains(&name) && path != MAP && !path.starts_with(CHANGES) {
-                found.push(path.to_owned());
+        ciborium::Value::Float(number) if !number.is_finite() => found.push(path.to_owned()),
+        ciborium::Value::Map(fields) => {
+            for (name, inner) in fields {
+                let name = name.as_text().expect("fields have names");
+                let inside = if path.is_empty() { name.to_owned() } else { format!("{path}.{name}") };
+                not_finite(&inside, inner, found);
             }
         }
-        Value::Object(fields) => {
-            let inside = |name: &str| if path.is_empty() { name.to_owned() } else { format!("{path}.{name}") };
-            fields.iter().for_each(|(name, inner)| missing_numbers(&inside(name), inner, found));
-        }
-        Value::Array(items) => items.iter().for_each(|inner| missing_numbers(path, inner, found)),
+        ciborium::Value::Array(items) => items.iter().for_each(|inner| not_finite(path, inner, found)),
         _ => {}
     }
 }
 
-/// Asks; an answer holds numbers only, an error is well formed. Gives the error.
+/// Asks; an answer holds finite numbers only, an error is well formed. Gives the error.
 fn asked(question: &str, request: &str) -> Result<(), Value> {
-    match ask_json(question, request) {
-        Ok(text) => {
-            let answer: Value = serde_json::from_str(&text).expect("answers are JSON");
-            let mut missing = Vec::new();
-            missing_numbers("", &answer, &mut missing);
-            missing.dedup();
-            assert!(missing.is_empty(), "{question} {request}\nhas no number at {missing:?}");
+    match ask(question, request, Tree) {
+        Ok(answer) => {
+            let mut found = Vec::new();
+            not_finite("", &answer, &mut found);
+            found.retain(|path| !HOLES.iter().any(|hole| path.starts_with(hole)));
+            found.dedup();
+            assert!(found.is_empty(), "{question} {request}\nhas what is no number at {found:?}");
             Ok(())
         }
-        Err(text) => {
+        Err(error) => {
+            let text = serde_json::to_string(&error).expect("errors are JSON");
             assert!(text.len() <= LONGEST_ERROR, "an error of {} bytes", text.len());
             let error: Value = serde_json::from_str(&text).expect("errors are JSON");
             assert!(error["kind"].is_string() && error["field"].is_string(), "{error}");
@@ -219,6 +167,28 @@ fn asked(question: &str, request: &str) -> Result<(), Value> {
 }
 
 #[test]
+fn what_is_no_number_is_found_wherever_it_stands() {
+    #[derive(Serialize)]
+    struct Row {
+        value: f64,
+        left_out: Option<f64>,
+    }
+    #[derive(Serialize)]
+    struct Answer {
+        rows: Vec<Row>,
+    }
+    let found = |value: f64| {
+        let mut found = Vec::new();
+        let answer = Answer { rows: vec![Row { value, left_out: None }] };
+        not_finite("", &Tree.receive(&answer), &mut found);
+        found
+    };
+    assert_eq!(found(f64::NAN), ["rows.value"]);
+    assert_eq!(found(f64::INFINITY), ["rows.value"]);
+    assert!(found(1.0).is_empty());
+}
+
+#[test]
 fn every_question_has_seeds_that_it_answers() {
     let seeds = seeds();
     for question in QUESTIONS {
@@ -226,6 +196,13 @@ fn every_question_has_seeds_that_it_answers() {
     }
     for (question, request) in seeds {
         answer(question, &request);
+    }
+    // The fuzzer that edits them has each, but for the one without a request.
+    let edited = include_str!("../fuzz/fuzz_targets/edited.rs");
+    let folder = std::path::Path::new(env!("CARGO_MANIFEST_DIR")).join("fuzz/seeds/ask");
+    for file in std::fs::read_dir(folder).expect("the seeds") {
+        let name = file.expect("a seed").file_name().into_string().expect("a name");
+        assert!(name == "nothing-given" || edited.contains(&format!("/ask/{name}\"")), "{name} is not edited");
     }
 }
 
@@ -838,8 +815,32 @@ fn extreme_with(question: &str) -> BoxedStrategy<Value> {
                 object(with)
             })
             .boxed(),
-        _ => Just(json!({})).boxed(),
+        "next-gain" => extreme_changes().boxed(),
+        _ => panic!("{question} has no extremes here"),
     }
+}
+
+/// Changes of a few numbers by the most that they may change, and budgets at both ends.
+fn extreme_changes() -> impl Strategy<Value = Value> {
+    let change = prop_oneof![
+        plain(&bounds::CDA_CHANGE).prop_map(|share| json!({ "field": "positions.cda_m2", "share": share })),
+        plain(&bounds::POWER_CHANGE).prop_map(|share| json!({ "field": "power.cp_w", "share": share })),
+        prop_oneof![Just(-5.0), Just(5.0)].prop_map(|by| json!({ "field": "rider.total_mass_kg", "by": by })),
+    ];
+    let candidate =
+        (change, prop_oneof![Just(0.0), Just(1.0), 0.0..1.0], plain(&bounds::MONEY), perhaps(plain(&bounds::WEEKS)))
+            .prop_map(|(change, chance, money, weeks)| {
+                object(vec![
+                    ("changes", Some(json!([change]))),
+                    ("chance", Some(json!(chance))),
+                    ("money", Some(money)),
+                    ("weeks", weeks),
+                ])
+            });
+    let budget = (plain(&bounds::MONEY), plain(&bounds::HOURS_PER_WEEK), plain(&bounds::WEEKS));
+    (proptest::collection::vec(candidate, 0..4), budget).prop_map(|(candidates, (money, hours, weeks))| {
+        json!({ "candidates": candidates, "money": money, "hours_per_week": hours, "weeks": weeks })
+    })
 }
 
 /// Two set-ups and a rider, most of them usual: legs and bicycles at opposite ends do not meet.
@@ -991,6 +992,11 @@ fn legs_at_the_ends_of_every_range_are_answered_or_refused_by_name() {
 #[test]
 fn positions_at_the_ends_of_every_range_are_compared_or_refused_by_name() {
     extremes_of("which-position");
+}
+
+#[test]
+fn changes_at_the_ends_of_every_range_are_weighed_or_refused_by_name() {
+    extremes_of("next-gain");
 }
 
 #[test]

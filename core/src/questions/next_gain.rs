@@ -754,7 +754,8 @@ impl<'a> Season<'a> {
                 Figure { value: works * value, sd: (works * sd * sd + works * (1.0 - works) * value * value).sqrt() };
             let only =
                 |at: usize| -> Vec<f64> { (0..self.events.len()).map(|e| f64::from(u8::from(e == at))).collect() };
-            let per = |cost: f64| (cost > 0.0).then(|| expected_s.value / cost);
+            // A cost next to nothing gives no ratio either.
+            let per = |cost: f64| Some(expected_s.value / cost).filter(|ratio| cost > 0.0 && ratio.is_finite());
             Gain {
                 candidate: candidate.clone(),
                 hours: item.hours,

@@ -27,19 +27,26 @@ enum To {
     Gone,
 }
 
-const SEEDS: [&str; 12] = [
-    include_str!("../seeds/ask/speed-for-watts-simple"),
-    include_str!("../seeds/ask/speed-for-watts-profile"),
-    include_str!("../seeds/ask/power-or-drag-simple"),
-    include_str!("../seeds/ask/power-or-drag-profile"),
-    include_str!("../seeds/ask/finish-time-simple"),
+/// Every seed of every question, as `tests/hostile.rs` checks.
+const SEEDS: [&str; 18] = [
+    include_str!("../seeds/ask/finish-time-in-an-hour"),
     include_str!("../seeds/ask/finish-time-profile"),
-    include_str!("../seeds/ask/hold-or-fade-simple"),
+    include_str!("../seeds/ask/finish-time-simple"),
     include_str!("../seeds/ask/hold-or-fade-profile"),
-    include_str!("../seeds/ask/power-curve-simple"),
-    include_str!("../seeds/ask/power-curve-profile"),
-    include_str!("../seeds/ask/leg-room-frozen"),
+    include_str!("../seeds/ask/hold-or-fade-simple"),
     include_str!("../seeds/ask/leg-room-ankling"),
+    include_str!("../seeds/ask/leg-room-frozen"),
+    include_str!("../seeds/ask/next-gain-profile"),
+    include_str!("../seeds/ask/next-gain-simple"),
+    include_str!("../seeds/ask/power-curve-profile"),
+    include_str!("../seeds/ask/power-curve-simple"),
+    include_str!("../seeds/ask/power-or-drag-profile"),
+    include_str!("../seeds/ask/power-or-drag-simple"),
+    include_str!("../seeds/ask/speed-for-watts-profile"),
+    include_str!("../seeds/ask/speed-for-watts-simple"),
+    include_str!("../seeds/ask/which-position-one-guess"),
+    include_str!("../seeds/ask/which-position-profile"),
+    include_str!("../seeds/ask/which-position-simple"),
 ];
 /// More draws than this cost time and reach nothing new.
 const MOST_DRAWS: f64 = 20.0;

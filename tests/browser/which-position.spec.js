@@ -131,3 +131,25 @@ for (const width of [320, 390, 820, 1440]) {
     }
   });
 }
+
+test("no name of a usual event is broken within a word, at any width", async ({ page }) => {
+  await openQuestion(page, "which-position");
+  for (const width of [320, 390, 820, 1440]) {
+    await page.setViewportSize({ width, height: 900 });
+    // Each word of a heading of a row lies on one line.
+    const broken = await page.getByRole("main").locator("th[scope=row]").evaluateAll((headings) => headings.flatMap((heading) => {
+      const text = document.createTreeWalker(heading, NodeFilter.SHOW_TEXT);
+      const words = [];
+      for (let node = text.nextNode(); node; node = text.nextNode()) {
+        for (const { index, 0: word } of (node.textContent ?? "").matchAll(/\S+/g)) {
+          const range = document.createRange();
+          range.setStart(node, index);
+          range.setEnd(node, index + word.length);
+          if (new Set([...range.getClientRects()].map(({ top }) => Math.round(top))).size > 1) words.push(word);
+        }
+      }
+      return words;
+    }));
+    expect(broken, `${width} px`).toEqual([]);
+  }
+});

@@ -273,6 +273,7 @@ fn esbuild() -> Command {
                 format!("--alias:fasterby-{name}={}", package(name).join(format!("{name}.js")).display())
             }),
         )
+        .arg(format!("--alias:d3-interpolate={}", paths::www().join("parts/interpolate-numbers.js").display()))
         .arg(format!("--alias:fasterby-integrity={}", integrity_file().display()))
         .arg(format!("--alias:fasterby-tables={}", tables_file().display()));
     esbuild

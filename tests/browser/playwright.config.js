@@ -17,7 +17,7 @@ export default defineConfig({
   reporter: "list",
   // Patient, for a machine that is busy with other things; a page that works answers at once.
   timeout: 60_000,
-  expect: { timeout: 10_000 },
+  expect: { timeout: 20_000 },
   use: {
     baseURL: address ?? ownAddress,
     locale: "en-GB",

@@ -277,3 +277,19 @@ fn the_band_over_the_share_held_ends_at_a_position_that_is_lost_and_at_one_that_
     is_near(*held_s, sd_of(&lapsed(0.0001)), NEARLY, "held all along");
     is_near(*held_s, fade["held_difference_s"]["sd"].as_f64().expect("a number"), NEARLY, "held, by its own name");
 }
+
+#[test]
+fn what_is_left_once_a_number_is_known_is_the_error_of_a_rider_who_knows_it() {
+    let area = |sd: f64| json!({ "positions": [{ "cda_m2": { "value": 0.24, "sd": sd, "source": "estimated" } }] });
+    let with_power = |mut given: Value| {
+        merge(&mut given, &json!({ "power": { "cp_w": { "value": 250, "sd": 20, "source": "estimated" } } }));
+        given
+    };
+    let unsure = finish(&with_power(area(0.02)));
+    let of_area = |one: &&Value| one["field"] == "scenario.positions[0].cda_m2";
+    let area_row = unsure["surer"].as_array().expect("a list").iter().find(of_area).expect("the drag area").clone();
+    let (left_s, share) = (area_row["left"].as_f64().expect("left"), area_row["share"].as_f64().expect("a share"));
+    let (all_s, known_s) = (unsure["input_sd_s"].as_f64().expect("a number"), sd_s(&with_power(area(0.0))));
+    is_near(left_s, known_s, NEARLY, "left");
+    is_near(share, 1.0 - (known_s / all_s).powi(2), NEARLY, "the share");
+}

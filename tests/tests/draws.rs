@@ -84,6 +84,21 @@ fn a_clock_that_stalls_says_where() {
 }
 
 #[test]
+fn a_ride_that_begins_at_a_crawl_rolls_on_downhill() {
+    let begun = |speed_m_s: f64| {
+        let hill = json!({ "course": { "grade": -0.02, "distance_m": 1000.0 }, "start": { "speed_m_s": speed_m_s } });
+        let scenario: Scenario = serde_json::from_value(hill).expect("a scenario");
+        let setup = scenario.setup_on(0, Rc::new(scenario.course())).expect("a position");
+        // So little power that the launch force is never the limit.
+        Followed.time_s(&setup, 20.0).expect("a ride")
+    };
+    let (slow_s, slower_s) = (begun(0.3), begun(0.1));
+    assert!(slow_s < slower_s, "{slow_s} {slower_s}");
+    // Gravity alone, m g sin θ − Crr m g, gives 0.155 m/s² and both rides go on far faster: what the start costs is small.
+    assert!(slower_s - slow_s < 2.0, "{slow_s} {slower_s}");
+}
+
+#[test]
 fn a_course_of_very_many_points_gets_fewer_draws_and_says_how_many() {
     let point = |i: u32| json!({ "distance_m": 10 * i, "elevation_m": 50 });
     let course = json!({ "kind": "profile", "points": (0..20_000).map(point).collect::<Vec<_>>() });

@@ -17,6 +17,9 @@ const choices = {
   "finish-time": [["How far", "In one hour"], ["Kind of course", "steady hill"], ["How hard", "holding"]],
 };
 
+/** These give the same set-up otherwise, or widen what is drawn: the figures stay and the charts change. */
+const CHANGES_CHARTS = ["How the front end is given", "How the drag areas are known"];
+
 for (const { id } of questions) {
   test(`${id}: each choice of the sentence changes the answer, and undo takes it back`, async ({ page }) => {
     await openQuestion(page, id);
@@ -29,7 +32,8 @@ for (const { id } of questions) {
         const choice = page.locator(".sentence").getByRole("combobox", { name, exact: true }).first();
         const value = await choice.inputValue();
         await choice.selectOption({ label: option });
-        await expect.poll(async () => (await look(page)).answer + (await look(page)).drawing).not.toBe(before.answer + before.drawing);
+        if (CHANGES_CHARTS.includes(name)) await expect.poll(() => look(page)).not.toEqual(before);
+        else await expect.poll(() => answerText(page)).not.toBe(before.answer);
         await tool(page, "Undo").click();
         await expect.poll(() => look(page)).toEqual(before);
         await expect(choice).toHaveValue(value);

@@ -10,7 +10,6 @@ export default defineConfig({
   forbidOnly: Boolean(process.env.CI),
   // One browser of each engine, beside each other.
   workers: 2,
-  // A busy machine may keep one test waiting too long; a real fault fails every time.
   retries: 0,
   reporter: "list",
   timeout: 120_000,

@@ -17,11 +17,11 @@ const TAGS = { en: "en-GB", de: "de-DE", fr: "fr-FR" };
 for (const language of LANGUAGES) {
   test(`none, one and two typical values in ${language}`, async () => {
     const { default: words } = await import(`../../www/words/${language}/page.js`);
-    const said = [0, 1, 2].map((count) => fill(words["known.typical"], { count }, TAGS[language]).replaceAll(/[\u2066-\u2069]/g, ""));
+    const said = [0, 1, 2].map((count) => fill(words["known.typical"], { count }, TAGS[language]));
     assert.deepEqual(said, TYPICAL[language]);
   });
 }
 
 test("a placeholder without a value stays in sight", () => {
-  assert.equal(fill("{count} of {many}", { count: 1 }).replaceAll(/[\u2066-\u2069]/g, ""), "1 of {many}");
+  assert.equal(fill("{count} of {many}", { count: 1 }), "1 of {many}");
 });

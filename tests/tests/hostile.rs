@@ -39,6 +39,7 @@ const TOKENS: &[&str] = &[
     "{\"value\":1,\"sd\":1e308}",
     "{\"sd\":1}",
 ];
+
 /// The requests that the random ones start from: right, and between them holding every field.
 fn seeds() -> Vec<(&'static str, Value)> {
     let folder = std::path::Path::new(env!("CARGO_MANIFEST_DIR")).join("fuzz/seeds/ask");

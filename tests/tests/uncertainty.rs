@@ -255,7 +255,8 @@ fn a_band_widens_beyond_the_longest_effort_as_much_as_the_loss_is_uncertain() {
     assert!((200.0..212.0).contains(&late_w), "{late_w}");
 }
 
-/// A lapse of nearly none, or nearly all, of the ride differs from none and from all by this share of a second's sd.
+/// Two ways to the same spread agree to this share: a lapse for a ten-thousandth of the ride is not quite none, and a range is
+/// worked out about a slightly different mean.
 const NEARLY: f64 = 1e-3;
 
 #[test]

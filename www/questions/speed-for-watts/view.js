@@ -57,7 +57,7 @@ export function create(host, tools) {
   const { store, units: show } = tools;
   /** @type {SpeedForWattsAnswer | null} */
   let latest = null;
-  /** The answer when a drag began: its curve holds every speed that the drag can reach, which the newest may not. @type {SpeedForWattsAnswer | null} */
+  /** The answer when a drag began: its curves hold all that the drag can reach, which the newest may not. @type {SpeedForWattsAnswer | null} */
   let dragAlong = null;
 
   const by = choice({ label: words("wayRound"), path: `${AT}.by`, options: [{ value: "power", name: words("byPower") }, { value: "speed", name: words("bySpeed") }], onChange: turnRound });
@@ -133,21 +133,29 @@ export function create(host, tools) {
   function moveSpeed(shown, phase) {
     const { units, with: { [ID]: own } } = store.get();
     const speed_m_s = show.fromDisplay("speed", shown, units);
-    if (phase === "commit") {
-      dragAlong = null;
-      return store.settle();
-    }
-    if (own.by === "speed") return store.set(`${AT}.speed_m_s`, speed_m_s, { merge: "you" });
-    if (phase === "drag") dragAlong ??= latest;
-    const along = dragAlong ?? latest;
-    if (along) setPower(valueAt({ name: "", xs: along.columns.speed_m_s, ys: total(along) }, speed_m_s));
+    if (phase === "commit") return letGo();
+    const along = curveOf(phase);
+    if (own.by === "speed") store.set(`${AT}.speed_m_s`, speed_m_s, { merge: "you" });
+    else if (along) setPower(valueAt({ name: "", xs: along.columns.speed_m_s, ys: total(along) }, speed_m_s));
   }
 
   /** @param {number} power_w @param {MovePhase} phase */
   function movePower(power_w, phase) {
-    if (phase === "commit") return store.settle();
+    if (phase === "commit") return letGo();
+    const along = curveOf(phase);
     if (store.get().with[ID].by === "power") setPower(power_w);
-    else if (latest) store.set(`${AT}.speed_m_s`, valueAt({ name: "", xs: latest.columns.power_w, ys: latest.columns.speed_at_power_m_s }, power_w), { merge: "you" });
+    else if (along) store.set(`${AT}.speed_m_s`, valueAt({ name: "", xs: along.columns.power_w, ys: along.columns.speed_at_power_m_s }, power_w), { merge: "you" });
+  }
+
+  /** The answer whose curves a move is read off. @param {MovePhase} phase */
+  function curveOf(phase) {
+    if (phase === "drag") dragAlong ??= latest;
+    return dragAlong ?? latest;
+  }
+
+  function letGo() {
+    dragAlong = null;
+    store.settle();
   }
 
   /** @param {number} power_w */

@@ -10,7 +10,7 @@
 //! Source: martin-1998 for the balance; crosswinds-2021 for the need of a convention in crosswind.
 
 use crate::air::{RoadWind, apparent_wind};
-use crate::solve::root_bracketed;
+use crate::solve::{interpolate_with_slope, root_bracketed};
 
 /// Rider and bicycle as one body.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -71,16 +71,8 @@ impl DragShape {
             let scale = if degrees < 90.0 { last / held_deg.to_radians().cos() } else { 1.0 };
             return (scale * yaw.cos(), -scale * yaw.sin());
         }
-        // Not `solve::interpolate`: the slope comes of the same search, and rides ask for both by the million.
-        let above = self.yaw_table.partition_point(|row| row.0 <= degrees);
-        match (above.checked_sub(1).and_then(|i| self.yaw_table.get(i)), self.yaw_table.get(above)) {
-            (Some(low), Some(high)) => {
-                let (rise, run_deg) = (high.1 - low.1, high.0 - low.0);
-                (low.1 + rise * (degrees - low.0) / run_deg, (rise / run_deg).to_degrees())
-            }
-            (Some(end), None) | (None, Some(end)) => (end.1, 0.0),
-            (None, None) => (last, 0.0),
-        }
+        let (ratio, slope_per_deg) = interpolate_with_slope(&self.yaw_table, degrees).unwrap_or((last, 0.0));
+        (ratio, slope_per_deg.to_degrees())
     }
 
     /// Whether drag lies along the apparent wind at every air speed.
@@ -187,9 +179,7 @@ impl<'a> Stretch<'a> {
         let (k, k_slope) = if self.shape.yaw_table.is_empty() {
             (along / apparent, -cross.abs() / apparent)
         } else {
-            // Straight ahead the arc tangent is known.
-            let yaw = if cross == 0.0 && along > 0.0 { 0.0 } else { cross.abs().atan2(along) };
-            self.shape.axial_ratio(yaw)
+            self.shape.axial_ratio(cross.abs().atan2(along))
         };
         let force = scaled * k * apparent * apparent;
         let slope = scaled * ((2.0 + n) * k * along - k_slope * cross.abs());

@@ -103,17 +103,20 @@ pub fn gauss_points(a: f64, b: f64) -> [(f64, f64); 5] {
 
 /// Linear interpolation in rows of ascending abscissae; the first and last ordinates hold beyond the ends. `None` for no rows.
 pub fn interpolate(rows: &[(f64, f64)], x: f64) -> Option<f64> {
-    let (first, last) = (rows.first()?, rows.last()?);
-    if x <= first.0 {
-        return Some(first.1);
-    }
-    if x >= last.0 {
-        return Some(last.1);
-    }
+    interpolate_with_slope(rows, x).map(|(value, _)| value)
+}
+
+/// The same with the slope from there on, which is none beyond the ends.
+pub fn interpolate_with_slope(rows: &[(f64, f64)], x: f64) -> Option<(f64, f64)> {
     let above = rows.partition_point(|row| row.0 <= x);
-    let (x0, y0) = *rows.get(above.checked_sub(1)?)?;
-    let (x1, y1) = *rows.get(above)?;
-    Some(y0 + (y1 - y0) * (x - x0) / (x1 - x0))
+    match (above.checked_sub(1).and_then(|low| rows.get(low)), rows.get(above)) {
+        (Some(low), Some(high)) => {
+            let (rise, run) = (high.1 - low.1, high.0 - low.0);
+            Some((low.1 + rise * (x - low.0) / run, rise / run))
+        }
+        (Some(end), None) | (None, Some(end)) => Some((end.1, 0.0)),
+        (None, None) => None,
+    }
 }
 
 /// A number held between two others. Unlike `f64::clamp` it has no panic for ends that cross, nor the code to print them.
@@ -221,5 +224,7 @@ mod tests {
         assert_eq!(interpolate(&rows, 5.0), Some(2.0));
         assert_eq!(interpolate(&rows, 50.0), Some(3.0));
         assert_eq!(interpolate(&[], 0.0), None);
+        let slopes = [-5.0, 0.0, 5.0, 10.0, 50.0].map(|x| interpolate_with_slope(&rows, x).map(|(_, slope)| slope));
+        assert_eq!(slopes, [Some(0.0), Some(0.2), Some(0.2), Some(0.0), Some(0.0)]);
     }
 }

@@ -17,8 +17,8 @@ const choices = {
   "finish-time": [["How far", "In one hour"], ["Kind of course", "steady hill"], ["How hard", "holding"]],
 };
 
-/** These give the same set-up otherwise, or widen what is drawn: the figures stay and the charts change. */
-const CHANGES_CHARTS = ["How the front end is given", "How the drag areas are known"];
+/** These give the same set-up otherwise, widen what is drawn, or turn two positions about: the figures stay and the charts change. */
+const CHANGES_CHARTS = ["How the front end is given", "How the drag areas are known", "The position that the others are compared with"];
 
 for (const { id } of questions) {
   test(`${id}: each choice of the sentence changes the answer, and undo takes it back`, async ({ page }) => {

@@ -46,6 +46,22 @@ test("a notice leaves with the question that it is about", async ({ page }) => {
   await expect(notice(page)).toHaveCount(0);
 });
 
+test("a notice stays where it is while it is pressed, so that the press counts", async ({ page }) => {
+  await page.setViewportSize({ width: 390, height: 844 });
+  await openQuestion(page, "power-curve");
+  await sayWithUndo(page);
+  const undo = notice(page).getByRole("button", { name: "Undo" });
+  await page.locator(".verdict").evaluate((element) => element.scrollIntoView({ block: "start", behavior: "instant" }));
+  const before = await undo.boundingBox();
+  await undo.hover();
+  await page.mouse.down();
+  await page.locator(".verdict").evaluate((element) => element.scrollIntoView({ block: "end", behavior: "instant" }));
+  await page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))));
+  expect(await undo.boundingBox()).toEqual(before);
+  await page.mouse.up();
+  await expect(notice(page)).toHaveCount(0);
+});
+
 /** @param {Locator} one @param {Locator} other */
 async function apart(one, other) {
   const [a, b] = [await one.boundingBox(), await other.boundingBox()];

@@ -46,12 +46,16 @@ export function createNotice(host, store) {
     timer = setTimeout(() => (host.matches(":hover, :focus-within") || document.hidden ? wait() : close()), shown_ms);
   }
 
-  function placeLater() {
+  /** @param {Event} event */
+  function placeLater({ target }) {
+    if (target instanceof Node && host.contains(target)) return;
     frame ||= requestAnimationFrame(place);
   }
 
   function place() {
     frame = 0;
+    // Under a finger it stays where it is: a button that moves away misses the end of the press.
+    if (host.matches(":active")) return;
     for (const answer of ANSWER) {
       for (const spot of SPOTS) {
         set(host, { "data-at": spot });

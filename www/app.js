@@ -20,7 +20,9 @@ Promise.allSettled([likely.load(), readingOpened.then(() => Promise.all(booksOf(
 // A browser takes its time over its first number in any language; here nobody waits for it.
 setTimeout(decimalMark);
 // Only work that was kept has to be looked over by the core before anything of it is shown.
-Promise.all([wordsOpened, storage.last() && ready(likely.id)]).then(async () => {
-  Object.assign(globalThis, { fasterby: { ask, fields, sources } });
-  start(storage, await readingOpened);
-}).catch((error) => wordsOpened.finally(() => sayItFailed(error)).catch(() => {}));
+Promise.all([wordsOpened, storage.last() && ready(likely.id)])
+  .then(async () => {
+    Object.assign(globalThis, { fasterby: { ask, fields, sources } });
+    start(storage, await readingOpened);
+  })
+  .catch((error) => wordsOpened.finally(() => sayItFailed(error)).catch(() => {}));

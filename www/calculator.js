@@ -1,11 +1,12 @@
 // @ts-check
 /** Puts the pieces of the page together, once the words are there; the core comes when it is asked. */
 
-import { ask, asCoreError, fields, ready, sources } from "./core.js";
+import { asCoreError, ask, fields, ready, sources } from "./core.js";
 import { siteFold } from "./embed/site-fold.js";
 import { createBar } from "./frame/bar.js";
 import { byId } from "./frame/dom.js";
 import { sayItFailed, whyLost } from "./frame/failed.js";
+import { errorWords } from "./frame/field-words.js";
 import { createNavigation } from "./frame/navigation.js";
 import { createNotice } from "./frame/notice.js";
 import { keepOffline } from "./frame/offline-copy.js";
@@ -14,7 +15,6 @@ import { createQuestionView, requestOf } from "./frame/question-view.js";
 import { questionList } from "./frame/rail.js";
 import { speakPage } from "./frame/static-words.js";
 import { createTools } from "./frame/tools.js";
-import { errorWords } from "./frame/field-words.js";
 import { createWork } from "./frame/work.js";
 import { createJobs } from "./jobs.js";
 import { opening, pages, questions } from "./questions/index.js";
@@ -38,27 +38,45 @@ const say = book("page");
 
 /** @param {ReturnType<typeof deviceStorage>} storage @param {Reading} reading */
 export function start(storage, reading) {
-  const filler = scenarioFiller(fields(), questions.flatMap(({ positions = [] }) => positions));
+  const filler = scenarioFiller(
+    fields(),
+    questions.flatMap(({ positions = [] }) => positions),
+  );
   const citations = new Map(sources().map(({ key, citation }) => [key, citation]));
   const defaultsOf = (/** @type {string} */ id) => find(id).defaults;
   const exists = (/** @type {string} */ id) => pages.some((page) => page.id === id);
-  const store = createStore({
-    question: opening.id,
-    scenario: filler.defaults(),
-    with: Object.fromEntries(pages.map(({ id, defaults }) => [id, defaults])),
-    from_link: false,
-    units: units.knownUnits(storage.units(), units.usualUnits(navigator.language)),
-  }, (next, previous) => sharedEffort(next, previous, defaultsOf));
+  const store = createStore(
+    {
+      question: opening.id,
+      scenario: filler.defaults(),
+      with: Object.fromEntries(pages.map(({ id, defaults }) => [id, defaults])),
+      from_link: false,
+      units: units.knownUnits(storage.units(), units.usualUnits(navigator.language)),
+    },
+    (next, previous) => sharedEffort(next, previous, defaultsOf),
+  );
   const notify = createNotice(byId("notice"), store);
 
   /** @type {Page} */
-  const page = { store, filler, field: filler.field, citation: (key) => citations.get(key) ?? "", check, notify, questions: pages };
+  const page = {
+    store,
+    filler,
+    field: filler.field,
+    citation: (key) => citations.get(key) ?? "",
+    check,
+    notify,
+    questions: pages,
+  };
   const work = createWork(page, storage, defaultsOf);
   work.restore();
   store.forgetSteps();
 
   const navigation = createNavigation({
-    store, exists, defaults: { scenario: filler.defaults(), with: defaultsOf }, onLink: openLink, onTrouble: notify,
+    store,
+    exists,
+    defaults: { scenario: filler.defaults(), with: defaultsOf },
+    onLink: openLink,
+    onTrouble: notify,
     withScenario: (id) => !find(id).story,
   });
   /** @type {ReturnType<typeof import("./sheet/sheet.js").createSheet> | null} */
@@ -69,33 +87,58 @@ export function start(storage, reading) {
   speakPage();
   let rail = questionList(pages, go);
   byId("questions").replaceChildren(...rail.elements);
-  const bar = createBar(page, {
-    undo: store.undo,
-    redo: store.redo,
-    units: () => withWords(import("./sheet/units-menu.js"), ({ openUnits }) => openUnits(page, reading)),
-    saved: () => withWords(import("./sheet/saved.js"), ({ openSaved }) => openSaved(page, storage, work)),
-    share: async () => share(await navigation.link(), { title: document.title, notify }),
-    print: () => navigation.write().finally(print),
-    help: () => withWords(import("./sheet/help.js"), ({ openHelp }) => openHelp({ questions: questions.map(({ id }) => titleOf(id)), offline: offline.sentence() }, openSheet)),
-    sheet: () => withSheet(({ toggle }) => toggle()),
-  }, go);
+  const bar = createBar(
+    page,
+    {
+      undo: store.undo,
+      redo: store.redo,
+      units: () => withWords(import("./sheet/units-menu.js"), ({ openUnits }) => openUnits(page, reading)),
+      saved: () => withWords(import("./sheet/saved.js"), ({ openSaved }) => openSaved(page, storage, work)),
+      share: async () => share(await navigation.link(), { title: document.title, notify }),
+      print: () => navigation.write().finally(print),
+      help: () =>
+        withWords(import("./sheet/help.js"), ({ openHelp }) =>
+          openHelp({ questions: questions.map(({ id }) => titleOf(id)), offline: offline.sentence() }, openSheet),
+        ),
+      sheet: () => withSheet(({ toggle }) => toggle()),
+    },
+    go,
+  );
 
   /** @type {Shown | null} */
   let answered = null;
   const take = takeFold(byId("host"), () => answered);
   const tools = createTools({
-    store, filler, go, notify, citation: page.citation, openSheet, worker: createJobs(),
-    lastFolds: (id) => [take.fold(), ...siteFold({ link: navigation.link, units: () => store.get().units, title: titleOf(id) })],
+    store,
+    filler,
+    go,
+    notify,
+    citation: page.citation,
+    openSheet,
+    worker: createJobs(),
+    lastFolds: (id) => [
+      take.fold(),
+      ...siteFold({ link: navigation.link, units: () => store.get().units, title: titleOf(id) }),
+    ],
   });
   const view = createQuestionView(byId("host"), {
-    store, find, tools,
+    store,
+    find,
+    tools,
     onShown({ id }) {
       document.title = say("document_title", { title: titleOf(id) });
       byId("host").dataset.question = id;
     },
     onFailed: questionFailed,
     onDrawn({ question, state, answer, error }) {
-      if (!error) answered = answer && { question: question.id, title: state.scenario.title, own: state.with[question.id], request: requestOf(question, state), answer };
+      if (!error)
+        answered = answer && {
+          question: question.id,
+          title: state.scenario.title,
+          own: state.with[question.id],
+          request: requestOf(question, state),
+          answer,
+        };
       take.update();
       rail.update(question.id);
       bar.update(state);
@@ -113,7 +156,11 @@ export function start(storage, reading) {
     await view.draw();
     document.documentElement.dataset.started = "";
     // Printing waits for nothing, so what a printed page needs is here before; without it the rest is printed all the same.
-    import("./save/paper.js").then(({ keepPaper }) => keepPaper(byId("host"), () => ({ state: store.get(), question: find(store.get().question) }))).catch(() => {});
+    import("./save/paper.js")
+      .then(({ keepPaper }) =>
+        keepPaper(byId("host"), () => ({ state: store.get(), question: find(store.get().question) })),
+      )
+      .catch(() => {});
   });
 
   /** @param {(sheet: ReturnType<typeof import("./sheet/sheet.js").createSheet>) => void} use */
@@ -132,7 +179,10 @@ export function start(storage, reading) {
 
   /** What few visits open is fetched when it is asked for, and its words with it. @template T @param {Promise<T>} loading @param {(loaded: T) => void} then */
   function withWords(loading, then) {
-    Promise.all([loading, open("sheet")]).then(([loaded]) => then(loaded), () => sayLost(say("part_lost")));
+    Promise.all([loading, open("sheet")]).then(
+      ([loaded]) => then(loaded),
+      () => sayLost(say("part_lost")),
+    );
   }
 
   let givenNames = namesOf(filler.defaults());
@@ -140,8 +190,12 @@ export function start(storage, reading) {
   function nameAnew() {
     const names = namesOf(filler.defaults());
     const state = store.get();
-    const positions = state.scenario.positions.map((/** @type {any} */ one) => ({ ...one, name: names[givenNames.indexOf(one.name)] ?? one.name }));
-    if (String(names) !== String(givenNames)) store.replace({ ...state, scenario: { ...state.scenario, positions } }, { undoable: false });
+    const positions = state.scenario.positions.map((/** @type {any} */ one) => ({
+      ...one,
+      name: names[givenNames.indexOf(one.name)] ?? one.name,
+    }));
+    if (String(names) !== String(givenNames))
+      store.replace({ ...state, scenario: { ...state.scenario, positions } }, { undoable: false });
     givenNames = names;
   }
 
@@ -179,7 +233,13 @@ export function start(storage, reading) {
     const question = find(linked.question);
     const told = question.story ? { ...linked, scenario: store.get().scenario } : linked;
     // The question with the link's numbers may take a while, and the page goes on meanwhile.
-    const refused = check(told.scenario) ?? (question.story ? null : await refusedAside(() => tools.worker.ask(question.id, requestOf(question, work.stateOf(told)), { slot: "link" })));
+    const refused =
+      check(told.scenario) ??
+      (question.story
+        ? null
+        : await refusedAside(() =>
+            tools.worker.ask(question.id, requestOf(question, work.stateOf(told)), { slot: "link" }),
+          ));
     work.openLink(told, refused);
   }
 

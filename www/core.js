@@ -1,9 +1,9 @@
 // @ts-check
 /** The one door to the WebAssembly core. A small module answers what a first visit asks; the whole one is fetched for any other question. */
 
+import { sources as citations, fields as table } from "fasterby-tables";
 import { firstCore, firstModule, wholeCore, wholeModule } from "#delivery";
 import { unchanged } from "./parts/json.js";
-import { fields as table, sources as citations } from "fasterby-tables";
 
 /** @typedef {{ kind: string, field: string, message: string, min?: number, max?: number }} CoreError */
 /** @typedef {Pick<typeof import("fasterby-whole"), "ask">} Core */
@@ -19,18 +19,23 @@ const compile = { first: once(firstModule), whole: once(wholeModule) };
 const cores = {};
 /** @type {Record<Name, () => Promise<void>>} */
 const load = {
-  first: once(async () => { cores.first = await firstCore(await compile.first()); }),
-  whole: once(async () => { cores.whole = await wholeCore(await compile.whole()); }),
+  first: once(async () => {
+    cores.first = await firstCore(await compile.first());
+  }),
+  whole: once(async () => {
+    cores.whole = await wholeCore(await compile.whole());
+  }),
 };
 
 /** Every caller waits for the same work; after a failure the next one tries again. @template T @param {() => Promise<T>} work */
 function once(work) {
   /** @type {Promise<T> | undefined} */
   let working;
-  return () => (working ??= work().catch((error) => {
-    working = undefined;
-    throw error;
-  }));
+  return () =>
+    (working ??= work().catch((error) => {
+      working = undefined;
+      throw error;
+    }));
 }
 
 /** The module that answers a question, or would. @param {string} question @returns {Name} */
@@ -82,6 +87,11 @@ export const sources = () => citations;
 
 /** Whatever was thrown, as the plain object the page routes to a control. @param {any} error @returns {CoreError} */
 export function asCoreError(error) {
-  if (error && typeof error === "object" && typeof error.message === "string" && typeof error.field === "string") return error;
-  return { kind: "broken", field: "", message: "The calculation stopped unexpectedly. Undo the last change, or reload the page." };
+  if (error && typeof error === "object" && typeof error.message === "string" && typeof error.field === "string")
+    return error;
+  return {
+    kind: "broken",
+    field: "",
+    message: "The calculation stopped unexpectedly. Undo the last change, or reload the page.",
+  };
 }

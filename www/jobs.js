@@ -66,7 +66,8 @@ export function createJobs(open = openWorker) {
     try {
       const lent = await lend(job.question);
       // Meanwhile the job may have been overtaken, or its worker ended.
-      if (pending.has(id) && worker === to) to.postMessage({ id, slot: job.slot, question: job.question, request: job.request, lent });
+      if (pending.has(id) && worker === to)
+        to.postMessage({ id, slot: job.slot, question: job.question, request: job.request, lent });
     } catch {
       inPage(id);
     }

@@ -39,7 +39,11 @@ async function fetchRight(file, integrity) {
 async function install() {
   const cache = await caches.open(CACHE);
   try {
-    await Promise.all(Object.entries(FILES).map(async ([file, integrity]) => cache.put(address(file), await fetchRight(file, integrity))));
+    await Promise.all(
+      Object.entries(FILES).map(async ([file, integrity]) =>
+        cache.put(address(file), await fetchRight(file, integrity)),
+      ),
+    );
   } catch (error) {
     await caches.delete(CACHE);
     throw error;

@@ -80,18 +80,62 @@ const FIXED = {
 
 /** Field names whose ending does not tell what they measure. @type {Record<string, Kind>} */
 const KIND_BY_NAME = {
-  distance_m: "distance", elevation_m: "height", altitude_m: "height", speed_m_s: "speed", wind_speed_m_s: "wind", rider_wind_m_s: "wind",
-  reference_airspeed_m_s: "speed", time_s: "clock", target_time_s: "clock", grade: "grade", rolling_coefficient: "coefficient", drivetrain_efficiency: "share",
-  relative_humidity: "share", share: "share", held_share: "share", power_change: "share", cda_change: "share", model_error_share: "share",
-  crank_m: "fit_length", saddle_height_m: "fit_length", bar_drop_m: "fit_length", hip_above_saddle_m: "fit_length", cadence_rpm: "cadence",
-  stature_m: "body_length", thigh_m: "body_length", shank_m: "body_length", foot_m: "body_length", trunk_m: "body_length", upper_arm_m: "body_length",
-  seat_angle_deg: "joint_angle", torso_deg: "joint_angle", ankle_deg: "joint_angle", foot_pitch_deg: "joint_angle", foot_swing_deg: "joint_angle",
-  w_prime_factor: "ratio", cp_factor: "ratio", ratio: "ratio", shelter_factor: "ratio", bearing_drag_n_s_per_m: "force_per_speed",
+  distance_m: "distance",
+  elevation_m: "height",
+  altitude_m: "height",
+  speed_m_s: "speed",
+  wind_speed_m_s: "wind",
+  rider_wind_m_s: "wind",
+  reference_airspeed_m_s: "speed",
+  time_s: "clock",
+  target_time_s: "clock",
+  grade: "grade",
+  rolling_coefficient: "coefficient",
+  drivetrain_efficiency: "share",
+  relative_humidity: "share",
+  share: "share",
+  held_share: "share",
+  power_change: "share",
+  cda_change: "share",
+  model_error_share: "share",
+  crank_m: "fit_length",
+  saddle_height_m: "fit_length",
+  bar_drop_m: "fit_length",
+  hip_above_saddle_m: "fit_length",
+  cadence_rpm: "cadence",
+  stature_m: "body_length",
+  thigh_m: "body_length",
+  shank_m: "body_length",
+  foot_m: "body_length",
+  trunk_m: "body_length",
+  upper_arm_m: "body_length",
+  seat_angle_deg: "joint_angle",
+  torso_deg: "joint_angle",
+  ankle_deg: "joint_angle",
+  foot_pitch_deg: "joint_angle",
+  foot_swing_deg: "joint_angle",
+  w_prime_factor: "ratio",
+  cp_factor: "ratio",
+  ratio: "ratio",
+  shelter_factor: "ratio",
+  bearing_drag_n_s_per_m: "force_per_speed",
 };
 /** Otherwise the SI unit at the end of the name tells. Longest endings first. @type {[string, Kind][]} */
 const KIND_BY_ENDING = [
-  ["_kg_m3", "density"], ["_m_s2", "acceleration"], ["_m_s", "speed"], ["_m2", "area"], ["_hpa", "pressure"], ["_kg", "mass"],
-  ["_deg", "angle"], ["_share", "share"], ["_w", "power"], ["_j", "work"], ["_n", "force"], ["_c", "temperature"], ["_s", "duration"], ["_m", "length"],
+  ["_kg_m3", "density"],
+  ["_m_s2", "acceleration"],
+  ["_m_s", "speed"],
+  ["_m2", "area"],
+  ["_hpa", "pressure"],
+  ["_kg", "mass"],
+  ["_deg", "angle"],
+  ["_share", "share"],
+  ["_w", "power"],
+  ["_j", "work"],
+  ["_n", "force"],
+  ["_c", "temperature"],
+  ["_s", "duration"],
+  ["_m", "length"],
 ];
 
 /**
@@ -99,8 +143,16 @@ const KIND_BY_ENDING = [
  * @param {string} path @returns {Kind}
  */
 export function kindOf(path) {
-  const name = path.replace(/\.(value|sd)$/, "").split(".").at(-1) ?? "";
-  return (Object.hasOwn(KIND_BY_NAME, name) ? KIND_BY_NAME[name] : null) ?? KIND_BY_ENDING.find(([ending]) => name.endsWith(ending))?.[1] ?? "ratio";
+  const name =
+    path
+      .replace(/\.(value|sd)$/, "")
+      .split(".")
+      .at(-1) ?? "";
+  return (
+    (Object.hasOwn(KIND_BY_NAME, name) ? KIND_BY_NAME[name] : null) ??
+    KIND_BY_ENDING.find(([ending]) => name.endsWith(ending))?.[1] ??
+    "ratio"
+  );
 }
 
 /** Both tables in the language that is spoken. @type {{ language: string, units: Record<string, Unit>, fixed: Record<string, Unit> }} */
@@ -114,9 +166,17 @@ function tables() {
 /** @param {Record<string, UnitRow>} table @returns {Record<string, Unit>} */
 function inWords(table) {
   const word = (/** @type {string} */ key, /** @type {string} */ otherwise) => (say.has(key) ? say(key) : otherwise);
-  return Object.fromEntries(Object.entries(table).map(([id, unit]) => [id, {
-    ...unit, symbol: word(`${id}.symbol`, unit.symbol), name: word(`${id}.name`, ""), also: [...(unit.also ?? []), ...word(`${id}.typed`, "").split(" ").filter(Boolean)],
-  }]));
+  return Object.fromEntries(
+    Object.entries(table).map(([id, unit]) => [
+      id,
+      {
+        ...unit,
+        symbol: word(`${id}.symbol`, unit.symbol),
+        name: word(`${id}.name`, ""),
+        also: [...(unit.also ?? []), ...word(`${id}.typed`, "").split(" ").filter(Boolean)],
+      },
+    ]),
+  );
 }
 
 /**
@@ -126,14 +186,22 @@ function inWords(table) {
 export function unitOf(kind, units) {
   const { units: changeable, fixed } = tables();
   switch (kind) {
-    case "distance": return changeable[units.distance];
-    case "speed": return changeable[units.distance === "mi" ? "mph" : "km/h"];
-    case "wind": return changeable[units.wind];
-    case "temperature": return changeable[units.temperature];
-    case "pressure": return changeable[units.pressure];
-    case "mass": return changeable[units.mass];
-    case "height": return changeable[units.height];
-    default: return fixed[kind];
+    case "distance":
+      return changeable[units.distance];
+    case "speed":
+      return changeable[units.distance === "mi" ? "mph" : "km/h"];
+    case "wind":
+      return changeable[units.wind];
+    case "temperature":
+      return changeable[units.temperature];
+    case "pressure":
+      return changeable[units.pressure];
+    case "mass":
+      return changeable[units.mass];
+    case "height":
+      return changeable[units.height];
+    default:
+      return fixed[kind];
   }
 }
 
@@ -172,8 +240,10 @@ export function stepOf(kind, step_si, units) {
 
 /** What a reader is used to, from the language of the browser. @param {string} language @returns {Units} */
 export function usualUnits(language) {
-  if (/^en-US|-US$/.test(language)) return { distance: "mi", wind: "mph", temperature: "F", pressure: "inHg", mass: "lb", height: "ft" };
-  if (/^en-GB|^en$|^cy|^gd/.test(language)) return { distance: "mi", wind: "mph", temperature: "C", pressure: "hPa", mass: "kg", height: "m" };
+  if (/^en-US|-US$/.test(language))
+    return { distance: "mi", wind: "mph", temperature: "F", pressure: "inHg", mass: "lb", height: "ft" };
+  if (/^en-GB|^en$|^cy|^gd/.test(language))
+    return { distance: "mi", wind: "mph", temperature: "C", pressure: "hPa", mass: "kg", height: "m" };
   return { distance: "km", wind: "km/h", temperature: "C", pressure: "hPa", mass: "kg", height: "m" };
 }
 
@@ -190,7 +260,9 @@ export const UNIT_CHOICES = [
 /** A unit as a choice: "miles, mph", "°C". @param {keyof Units} key @param {string} option */
 export function choiceWords(key, option) {
   const { symbol } = tables().units[option];
-  return key === "distance" ? say("distance_choice", { unit: tables().units[option].name, speed: option === "mi" ? "mph" : "km/h" }) : symbol;
+  return key === "distance"
+    ? say("distance_choice", { unit: tables().units[option].name, speed: option === "mi" ? "mph" : "km/h" })
+    : symbol;
 }
 
 /** Units from anywhere, such as a saved choice: anything unknown becomes the usual. @param {any} saved @param {Units} usual @returns {Units} */
@@ -322,6 +394,11 @@ export function otherUnits(kind, units) {
 
 /** @type {Partial<Record<Kind, string[]>>} */
 const KIND_UNITS = {
-  distance: ["mi", "km", "m"], speed: ["mph", "km/h", "m/s"], wind: ["mph", "km/h", "m/s"], temperature: ["C", "F"],
-  pressure: ["hPa", "inHg"], mass: ["kg", "lb"], height: ["m", "ft"],
+  distance: ["mi", "km", "m"],
+  speed: ["mph", "km/h", "m/s"],
+  wind: ["mph", "km/h", "m/s"],
+  temperature: ["C", "F"],
+  pressure: ["hPa", "inHg"],
+  mass: ["kg", "lb"],
+  height: ["m", "ft"],
 };

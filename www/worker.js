@@ -5,7 +5,7 @@
  * Out: `{ id, answer }`, `{ id, error }`, `{ id, stale: true }`, or `{ broken }` where the core cannot be started.
  */
 
-import { ask, asCoreError, borrow } from "./core.js";
+import { asCoreError, ask, borrow } from "./core.js";
 
 /** @typedef {{ id: number, slot: string, question: string, request: unknown, lent: import("./core.js").Lent }} Job */
 

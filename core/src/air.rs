@@ -71,7 +71,9 @@ pub fn density_kg_m3(temperature_c: f64, pressure_pa: f64, moisture: Moisture) -
         Moisture::RelativeHumidity(share) => share * saturation_vapour_pressure_pa(temperature_c),
         Moisture::DewPointC(dew_point_c) => saturation_vapour_pressure_pa(dew_point_c),
     };
-    let vapour = (vapour_pressure_pa * enhancement_factor(temperature_c, pressure_pa) / pressure_pa).min(1.0);
+    let vapour = (vapour_pressure_pa * enhancement_factor(temperature_c, pressure_pa)
+        / pressure_pa)
+        .min(1.0);
     let kelvin = temperature_c + ZERO_CELSIUS_K;
     let dry = pressure_pa * DRY_AIR_KG_PER_MOL
         / (compressibility(temperature_c, pressure_pa, vapour) * GAS_CONSTANT * kelvin);
@@ -83,11 +85,13 @@ pub fn density_kg_m3(temperature_c: f64, pressure_pa: f64, moisture: Moisture) -
 ///
 /// Accurate to 1e-9 °C; after 60 steps it returns the last one.
 pub fn dew_point_c(temperature_c: f64, relative_humidity: f64) -> f64 {
-    let target = within(relative_humidity, 1e-6, 1.0).ln() + saturation_vapour_pressure_pa(temperature_c).ln();
+    let target = within(relative_humidity, 1e-6, 1.0).ln()
+        + saturation_vapour_pressure_pa(temperature_c).ln();
     let mut dew = temperature_c;
     for _ in 0..60 {
         let kelvin = dew + ZERO_CELSIUS_K;
-        let slope = 2.0 * 1.237_884_7e-5 * kelvin - 1.912_131_6e-2 + 6.343_164_5e3 / (kelvin * kelvin);
+        let slope =
+            2.0 * 1.237_884_7e-5 * kelvin - 1.912_131_6e-2 + 6.343_164_5e3 / (kelvin * kelvin);
         let step = (saturation_vapour_pressure_pa(dew).ln() - target) / slope;
         dew -= step;
         if step.abs() < 1e-9 {
@@ -117,7 +121,8 @@ pub fn standard_pressure_pa(altitude_m: f64) -> f64 {
 
 /// The height above sea level, m, at which the standard atmosphere has a pressure: the inverse of [`standard_pressure_pa`].
 pub fn standard_altitude_m(pressure_pa: f64) -> f64 {
-    let kelvin = STANDARD_TEMPERATURE_K * (pressure_pa / STANDARD_PRESSURE_PA).powf(1.0 / 5.255_876_113);
+    let kelvin =
+        STANDARD_TEMPERATURE_K * (pressure_pa / STANDARD_PRESSURE_PA).powf(1.0 / 5.255_876_113);
     let geopotential_m = (STANDARD_TEMPERATURE_K - kelvin) / LAPSE_RATE_K_PER_M;
     EARTH_RADIUS_M * geopotential_m / (EARTH_RADIUS_M - geopotential_m)
 }
@@ -127,7 +132,8 @@ pub fn standard_altitude_m(pressure_pa: f64) -> f64 {
 /// Source: wgs-84.
 pub fn gravity_m_s2(latitude_deg: f64, altitude_m: f64) -> f64 {
     let sin2 = latitude_deg.to_radians().sin().powi(2);
-    9.780_325_335_9 * (1.0 + 0.001_931_852_652_41 * sin2) / (1.0 - 0.006_694_379_990_13 * sin2).sqrt()
+    9.780_325_335_9 * (1.0 + 0.001_931_852_652_41 * sin2)
+        / (1.0 - 0.006_694_379_990_13 * sin2).sqrt()
         - 3.086e-6 * altitude_m
 }
 
@@ -168,7 +174,10 @@ impl Wind {
     /// Wind of this speed from this direction, degrees clockwise from north.
     pub fn new(speed_m_s: f64, from_deg: f64) -> Self {
         let (sin, cos) = from_deg.to_radians().sin_cos();
-        Self { from_north_m_s: speed_m_s * cos, from_east_m_s: speed_m_s * sin }
+        Self {
+            from_north_m_s: speed_m_s * cos,
+            from_east_m_s: speed_m_s * sin,
+        }
     }
 
     /// Head component (against the rider positive) and cross component (from the rider's right positive), m/s, on a
@@ -199,7 +208,10 @@ impl Heading {
 
     /// The other way.
     pub fn reversed(self) -> Self {
-        Self { north: -self.north, east: -self.east }
+        Self {
+            north: -self.north,
+            east: -self.east,
+        }
     }
 }
 
@@ -230,7 +242,10 @@ mod tests {
         for (t, h) in [(-5.0, 0.8), (10.0, 0.2), (20.0, 0.5), (35.0, 1.0)] {
             let by_humidity = density_kg_m3(t, 1e5, Moisture::RelativeHumidity(h));
             let by_dew_point = density_kg_m3(t, 1e5, Moisture::DewPointC(dew_point_c(t, h)));
-            assert!((by_humidity / by_dew_point - 1.0).abs() < SAME_DENSITY, "{t} {h}");
+            assert!(
+                (by_humidity / by_dew_point - 1.0).abs() < SAME_DENSITY,
+                "{t} {h}"
+            );
         }
     }
 

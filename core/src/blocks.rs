@@ -36,10 +36,24 @@ fn at_most(a: f64, b: f64) -> bool {
 /// Hours a week that the blocks need whatever the schedule: the largest of their sum spread evenly, the hours of any one,
 /// and those of all that are longer than half of the weeks together, which meet in the middle.
 pub fn least_possible(blocks: &[Block], weeks: f64) -> f64 {
-    let area: f64 = blocks.iter().map(|block| block.hours_per_week * block.weeks).sum();
-    let long: f64 = blocks.iter().filter(|block| 2.0 * block.weeks > weeks).map(|block| block.hours_per_week).sum();
-    let one = blocks.iter().map(|block| block.hours_per_week).fold(0.0, f64::max);
-    if area > 0.0 { (area / weeks).max(long).max(one) } else { 0.0 }
+    let area: f64 = blocks
+        .iter()
+        .map(|block| block.hours_per_week * block.weeks)
+        .sum();
+    let long: f64 = blocks
+        .iter()
+        .filter(|block| 2.0 * block.weeks > weeks)
+        .map(|block| block.hours_per_week)
+        .sum();
+    let one = blocks
+        .iter()
+        .map(|block| block.hours_per_week)
+        .fold(0.0, f64::max);
+    if area > 0.0 {
+        (area / weeks).max(long).max(one)
+    } else {
+        0.0
+    }
 }
 
 /// Looks for a schedule in which no week takes more than `limit` hours, in no more than `steps` steps, which are counted down.
@@ -49,17 +63,30 @@ pub fn least_possible(blocks: &[Block], weeks: f64) -> f64 {
 pub fn place(blocks: &[Block], weeks: f64, limit: f64, steps: &mut u32) -> Placed {
     let mut longest_first: Vec<Block> = Vec::with_capacity(blocks.len());
     for block in blocks {
-        let at = longest_first
-            .partition_point(|other| (other.weeks, other.hours_per_week) >= (block.weeks, block.hours_per_week));
+        let at = longest_first.partition_point(|other| {
+            (other.weeks, other.hours_per_week) >= (block.weeks, block.hours_per_week)
+        });
         longest_first.insert(at, *block);
     }
     if !at_most(least_possible(blocks, weeks), limit) || blocks.len() > MOST_BLOCKS {
         return Placed::Nowhere;
     }
     let all = (1 << blocks.len()) - 1;
-    let begin =
-        Partial { now: 0.0, used: 0.0, fullest: 0.0, running: 0, waiting: all, ready: all, ends: [0.0; MOST_BLOCKS] };
-    let mut search = Search { blocks: &longest_first, weeks, limit, steps };
+    let begin = Partial {
+        now: 0.0,
+        used: 0.0,
+        fullest: 0.0,
+        running: 0,
+        waiting: all,
+        ready: all,
+        ends: [0.0; MOST_BLOCKS],
+    };
+    let mut search = Search {
+        blocks: &longest_first,
+        weeks,
+        limit,
+        steps,
+    };
     search.go_on(&begin, 0)
 }
 
@@ -128,7 +155,9 @@ impl Search<'_> {
         for b in members(at.waiting & at.ready).filter(|&b| b >= from) {
             let block = self.blocks[b];
             // Of blocks that are alike the first begins first.
-            let alike = members(at.waiting).take_while(|&other| other < b).any(|other| self.blocks[other] == block);
+            let alike = members(at.waiting)
+                .take_while(|&other| other < b)
+                .any(|other| self.blocks[other] == block);
             if alike || !at_most(at.used + block.hours_per_week, self.limit) {
                 continue;
             }
@@ -143,16 +172,26 @@ impl Search<'_> {
                 found => return found,
             }
         }
-        let next = members(at.running).map(|b| at.ends[b]).fold(f64::INFINITY, f64::min);
+        let next = members(at.running)
+            .map(|b| at.ends[b])
+            .fold(f64::INFINITY, f64::min);
         if next.is_infinite() {
             return Placed::Nowhere;
         }
-        let mut later = Partial { now: next, used: 0.0, ready: 0, running: 0, ..*at };
+        let mut later = Partial {
+            now: next,
+            used: 0.0,
+            ready: 0,
+            running: 0,
+            ..*at
+        };
         for b in members(at.running).filter(|&b| at.ends[b] > next + ROUNDING) {
             later.running |= 1 << b;
             later.used += self.blocks[b].hours_per_week;
         }
-        for b in members(at.waiting).filter(|&b| !at_most(at.used + self.blocks[b].hours_per_week, self.limit)) {
+        for b in members(at.waiting)
+            .filter(|&b| !at_most(at.used + self.blocks[b].hours_per_week, self.limit))
+        {
             later.ready |= 1 << b;
         }
         self.go_on(&later, 0)
@@ -191,18 +230,27 @@ mod tests {
     const PLENTY: u32 = 1_000_000;
 
     fn block(hours_per_week: f64, weeks: f64) -> Block {
-        Block { hours_per_week, weeks }
+        Block {
+            hours_per_week,
+            weeks,
+        }
     }
 
     /// The hours of the fullest week when every block is tried at every week.
     fn tried_everywhere(blocks: &[Block], weeks: usize, used: &mut Vec<f64>) -> f64 {
-        let Some((first, rest)) = blocks.split_first() else { return used.iter().copied().fold(0.0, f64::max) };
+        let Some((first, rest)) = blocks.split_first() else {
+            return used.iter().copied().fold(0.0, f64::max);
+        };
         let own = first.weeks as usize;
         let mut least = f64::INFINITY;
         for start in 0..=weeks - own {
-            used[start..start + own].iter_mut().for_each(|hours| *hours += first.hours_per_week);
+            used[start..start + own]
+                .iter_mut()
+                .for_each(|hours| *hours += first.hours_per_week);
             least = least.min(tried_everywhere(rest, weeks, used));
-            used[start..start + own].iter_mut().for_each(|hours| *hours -= first.hours_per_week);
+            used[start..start + own]
+                .iter_mut()
+                .for_each(|hours| *hours -= first.hours_per_week);
         }
         least
     }
@@ -213,13 +261,25 @@ mod tests {
         for _ in 0..2000 {
             let weeks = random.usize(1..=8);
             let n = random.usize(1..=5);
-            let blocks: Vec<Block> =
-                (0..n).map(|_| block(0.5 * f64::from(random.u32(1..9)), random.usize(1..=weeks) as f64)).collect();
+            let blocks: Vec<Block> = (0..n)
+                .map(|_| {
+                    block(
+                        0.5 * f64::from(random.u32(1..9)),
+                        random.usize(1..=weeks) as f64,
+                    )
+                })
+                .collect();
             let want = tried_everywhere(&blocks, weeks, &mut vec![0.0; weeks]);
             let (low, high) = least(&blocks, weeks as f64, &mut { PLENTY });
-            assert!((low - want).abs() < 1e-6 && (high - want).abs() < 1e-6, "{low} {high} {want} {weeks} {blocks:?}");
+            assert!(
+                (low - want).abs() < 1e-6 && (high - want).abs() < 1e-6,
+                "{low} {high} {want} {weeks} {blocks:?}"
+            );
             for limit in [want - 0.25, want, want + 0.25] {
-                let fits = matches!(place(&blocks, weeks as f64, limit, &mut { PLENTY }), Placed::Within(_));
+                let fits = matches!(
+                    place(&blocks, weeks as f64, limit, &mut { PLENTY }),
+                    Placed::Within(_)
+                );
                 assert_eq!(fits, limit >= want, "{limit} {want} {weeks} {blocks:?}");
             }
         }
@@ -233,7 +293,12 @@ mod tests {
 
     #[test]
     fn a_search_that_is_cut_short_says_so_and_names_hours_that_do() {
-        let blocks = [block(3.0, 3.0), block(2.0, 5.0), block(1.5, 4.0), block(2.5, 2.0)];
+        let blocks = [
+            block(3.0, 3.0),
+            block(2.0, 5.0),
+            block(1.5, 4.0),
+            block(2.5, 2.0),
+        ];
         assert_eq!(place(&blocks, 7.0, 4.5, &mut 1), Placed::CutShort);
         let (low, high) = least(&blocks, 7.0, &mut 1);
         assert!(low < high && high == 9.0, "{low} {high}");

@@ -75,15 +75,24 @@ impl Field {
             let message = format!("{path} is not a number that can be used.");
             return Err(Error::new(Kind::NotFinite, path, message));
         }
-        Err(Error::out_of_range(path, value, self.min, self.max, self.unit))
+        Err(Error::out_of_range(
+            path, value, self.min, self.max, self.unit,
+        ))
     }
 
     /// A warning where the number is legal but unusual.
     pub fn doubt(&self, path: &str, value: f64) -> Option<Warning> {
         (!(self.usual_min..=self.usual_max).contains(&value)).then(|| {
-            let (is, low, high) = (decimal(value), decimal(self.usual_min), decimal(self.usual_max));
+            let (is, low, high) = (
+                decimal(value),
+                decimal(self.usual_min),
+                decimal(self.usual_max),
+            );
             let space = if self.unit.is_empty() { "" } else { " " };
-            let message = format!("{path} is {is}; it is usually from {low} to {high}{space}{}.", self.unit);
+            let message = format!(
+                "{path} is {is}; it is usually from {low} to {high}{space}{}.",
+                self.unit
+            );
             Warning::new(path, "unusual", message)
         })
     }
@@ -347,8 +356,16 @@ mod tests {
     #[test]
     fn every_default_lies_in_its_usual_range_and_that_in_the_hard_one() {
         for field in FIELDS {
-            assert!(field.min <= field.usual_min && field.usual_max <= field.max, "{}", field.key);
-            assert!((field.min..=field.max).contains(&field.default), "{}", field.key);
+            assert!(
+                field.min <= field.usual_min && field.usual_max <= field.max,
+                "{}",
+                field.key
+            );
+            assert!(
+                (field.min..=field.max).contains(&field.default),
+                "{}",
+                field.key
+            );
             assert!(field.step > 0.0 && field.default_sd >= 0.0, "{}", field.key);
         }
     }
@@ -358,7 +375,11 @@ mod tests {
         for field in FIELDS {
             let known = field.source.is_empty() || crate::sources::find(field.source).is_some();
             assert!(known, "{} cites {}", field.key, field.source);
-            assert!(field.evidence != Evidence::Published || !field.source.is_empty(), "{}", field.key);
+            assert!(
+                field.evidence != Evidence::Published || !field.source.is_empty(),
+                "{}",
+                field.key
+            );
         }
     }
 

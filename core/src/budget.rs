@@ -120,7 +120,10 @@ fn needing_first(items: &[Item]) -> Vec<usize> {
 
 /// An item and all that need it, one bit each.
 fn needing(items: &[Item], i: usize) -> usize {
-    (0..items.len()).filter(|&other| line(items, other).any(|one| one == i)).map(|other| 1 << other).sum()
+    (0..items.len())
+        .filter(|&other| line(items, other).any(|one| one == i))
+        .map(|other| 1 << other)
+        .sum()
 }
 
 /// Whether a cost keeps within a limit.
@@ -136,7 +139,12 @@ pub fn takes(items: &[Item], set: usize, weeks: f64) -> Option<Choice> {
     let blocks: Vec<Block> = own.filter_map(|(_, item)| item.block).collect();
     let (_, scheduled) = blocks::least(&blocks, weeks, &mut { MOST_STEPS });
     let hours_per_week = scheduled.max(sum.least_hours_per_week);
-    Some(Choice { set, worth: 0.0, costs: [sum.money, hours_per_week], hours: sum.hours })
+    Some(Choice {
+        set,
+        worth: 0.0,
+        costs: [sum.money, hours_per_week],
+        hours: sum.hours,
+    })
 }
 
 impl Choice {
@@ -149,7 +157,11 @@ impl Choice {
 impl Limits {
     /// Money (0) or hours a week (1).
     pub fn of(&self, k: usize) -> f64 {
-        if k == 0 { self.money } else { self.hours_per_week }
+        if k == 0 {
+            self.money
+        } else {
+            self.hours_per_week
+        }
     }
 }
 
@@ -164,7 +176,12 @@ pub fn search(worths: &[f64], items: &[Item], limits: &Limits, tie: f64) -> Foun
     for (set, &worth) in worths.iter().enumerate() {
         let Some(sum) = sums.of(set) else { continue };
         let affordable = within(sum.money, limits.money);
-        let mut choice = Choice { set, worth, costs: [sum.money, sum.least_hours_per_week], hours: sum.hours };
+        let mut choice = Choice {
+            set,
+            worth,
+            costs: [sum.money, sum.least_hours_per_week],
+            hours: sum.hours,
+        };
         // A schedule is looked for only where the set would count.
         let counts = within(choice.costs[1], limits.hours_per_week)
             && (affordable && worth > most || !curves[0].hold_better(&choice, 0));
@@ -182,14 +199,34 @@ pub fn search(worths: &[f64], items: &[Item], limits: &Limits, tie: f64) -> Foun
     let mut best: Option<Choice> = None;
     let cheaper = |a: &Choice, b: &Choice| {
         let key = |c: &Choice| [c.costs[0], c.hours, f64::from(c.set.count_ones()), -c.worth];
-        key(a).iter().zip(key(b)).map(|(a, b)| a - b).find(|d| d.abs() > ROUNDING).is_some_and(|d| d < 0.0)
+        key(a)
+            .iter()
+            .zip(key(b))
+            .map(|(a, b)| a - b)
+            .find(|d| d.abs() > ROUNDING)
+            .is_some_and(|d| d < 0.0)
     };
-    for (set, &worth) in worths.iter().enumerate().filter(|&(_, &worth)| worth >= most - tie) {
-        let Some(sum) = sums.of(set).filter(|sum| within(sum.money, limits.money)) else { continue };
-        let choice = Choice { set, worth, costs: [sum.money, sum.least_hours_per_week], hours: sum.hours };
-        let counts = within(choice.costs[1], limits.hours_per_week) && best.is_none_or(|best| cheaper(&choice, &best));
+    for (set, &worth) in worths
+        .iter()
+        .enumerate()
+        .filter(|&(_, &worth)| worth >= most - tie)
+    {
+        let Some(sum) = sums.of(set).filter(|sum| within(sum.money, limits.money)) else {
+            continue;
+        };
+        let choice = Choice {
+            set,
+            worth,
+            costs: [sum.money, sum.least_hours_per_week],
+            hours: sum.hours,
+        };
+        let counts = within(choice.costs[1], limits.hours_per_week)
+            && best.is_none_or(|best| cheaper(&choice, &best));
         if counts && schedules.fits(&sum, limits.hours_per_week) {
-            best = Some(Choice { costs: [sum.money, schedules.least(&sum).min(limits.hours_per_week)], ..choice });
+            best = Some(Choice {
+                costs: [sum.money, schedules.least(&sum).min(limits.hours_per_week)],
+                ..choice
+            });
         }
     }
     Found {
@@ -278,12 +315,20 @@ impl Sums {
         };
         let own: Vec<Sum> = items.iter().map(of_item).collect();
         let (lower, upper) = own.split_at(half);
-        Self { half, weeks, lower: sums(lower, weeks), upper: sums(upper, weeks) }
+        Self {
+            half,
+            weeks,
+            lower: sums(lower, weeks),
+            upper: sums(upper, weeks),
+        }
     }
 
     /// What a set takes; `None` if it cannot be had.
     fn of(&self, set: usize) -> Option<Sum> {
-        let (lower, upper) = (&self.lower[set & ((1 << self.half) - 1)], &self.upper[set >> self.half]);
+        let (lower, upper) = (
+            &self.lower[set & ((1 << self.half) - 1)],
+            &self.upper[set >> self.half],
+        );
         let excluded = lower.excluded || upper.excluded || lower.groups & upper.groups != 0;
         (!excluded && (lower.needs | upper.needs) & !set == 0).then(|| lower.and(upper, self.weeks))
     }
@@ -314,7 +359,13 @@ impl Schedules {
     fn new(items: &[Item], weeks: f64) -> Self {
         let blocks: Vec<Block> = items.iter().filter_map(|item| item.block).collect();
         let known = vec![(0.0, 0.0); 1 << blocks.len()];
-        Self { weeks, blocks, known, steps_left: MOST_STEPS_IN_ALL, cut_short: false }
+        Self {
+            weeks,
+            blocks,
+            known,
+            steps_left: MOST_STEPS_IN_ALL,
+            cut_short: false,
+        }
     }
 
     /// What is known of the blocks of a set.
@@ -335,7 +386,11 @@ impl Schedules {
 
     /// Runs a search for schedules of some blocks within what is left of the steps.
     fn searched<T>(&mut self, set: usize, search: impl FnOnce(&[Block], &mut u32) -> T) -> T {
-        let own = self.blocks.iter().enumerate().filter(|(b, _)| set >> b & 1 == 1);
+        let own = self
+            .blocks
+            .iter()
+            .enumerate()
+            .filter(|(b, _)| set >> b & 1 == 1);
         let own: Vec<Block> = own.map(|(_, block)| *block).collect();
         let allowed = self.steps_left.min(MOST_STEPS);
         let mut left = allowed;
@@ -351,12 +406,17 @@ impl Schedules {
             return within(high, hours_per_week);
         }
         let weeks = self.weeks;
-        let placed = self.searched(sum.blocks, |own, steps| blocks::place(own, weeks, hours_per_week, steps));
+        let placed = self.searched(sum.blocks, |own, steps| {
+            blocks::place(own, weeks, hours_per_week, steps)
+        });
         let known = &mut self.known[sum.blocks];
         match placed {
             Placed::Within(fullest) => known.1 = fullest,
             // Just more than the limit is needed.
-            Placed::Nowhere => known.0 = (hours_per_week + 4.0 * ROUNDING * hours_per_week.abs().max(1.0)).min(high),
+            Placed::Nowhere => {
+                known.0 =
+                    (hours_per_week + 4.0 * ROUNDING * hours_per_week.abs().max(1.0)).min(high)
+            }
             Placed::CutShort => {
                 self.cut_short = true;
                 known.0 = high;
@@ -370,7 +430,8 @@ impl Schedules {
         let (low, high) = self.look_up(sum);
         if !within(high, low.max(sum.least_hours_per_week)) {
             let weeks = self.weeks;
-            let (low, found) = self.searched(sum.blocks, |own, steps| blocks::least(own, weeks, steps));
+            let (low, found) =
+                self.searched(sum.blocks, |own, steps| blocks::least(own, weeks, steps));
             self.cut_short |= low < found;
             let high = found.min(high);
             self.known[sum.blocks] = (high, high);
@@ -386,7 +447,9 @@ struct Steps(Vec<Choice>);
 impl Steps {
     /// Whether one is there that costs no more and is worth as much.
     fn hold_better(&self, choice: &Choice, k: usize) -> bool {
-        let after = self.0.partition_point(|step| step.costs[k] <= choice.costs[k]);
+        let after = self
+            .0
+            .partition_point(|step| step.costs[k] <= choice.costs[k]);
         after > 0 && self.0[after - 1].worth >= choice.worth
     }
 
@@ -419,18 +482,34 @@ mod tests {
     const TIE: f64 = 1e-9;
 
     fn item(chance: f64, money: f64, hours: f64) -> Item {
-        Item { chance, money, hours, ..Item::default() }
+        Item {
+            chance,
+            money,
+            hours,
+            ..Item::default()
+        }
     }
 
     fn limits(money: f64, hours_per_week: f64, weeks: f64) -> Limits {
-        Limits { money, hours_per_week, weeks }
+        Limits {
+            money,
+            hours_per_week,
+            weeks,
+        }
     }
 
     /// A worth with interactions of every order, from a seed.
     fn worths(random: &mut fastrand::Rng, n: usize) -> Vec<f64> {
         let gains: Vec<f64> = (0..n).map(|_| random.f64() * 30.0 - 4.0).collect();
-        let sum = |set: usize| (0..n).filter(|i| set >> i & 1 == 1).map(|i| gains[i]).sum::<f64>();
-        (0..1 << n).map(|set| sum(set) - 0.004 * sum(set).powi(2)).collect()
+        let sum = |set: usize| {
+            (0..n)
+                .filter(|i| set >> i & 1 == 1)
+                .map(|i| gains[i])
+                .sum::<f64>()
+        };
+        (0..1 << n)
+            .map(|set| sum(set) - 0.004 * sum(set).powi(2))
+            .collect()
     }
 
     fn members(set: usize) -> impl Iterator<Item = usize> {
@@ -446,7 +525,13 @@ mod tests {
         let outcomes = (0..worths.len()).filter(|outcome| outcome & !set == 0);
         outcomes
             .map(|comes_off| {
-                let chance = |i: usize| if comes_off >> i & 1 == 1 { items[i].chance } else { 1.0 - items[i].chance };
+                let chance = |i: usize| {
+                    if comes_off >> i & 1 == 1 {
+                        items[i].chance
+                    } else {
+                        1.0 - items[i].chance
+                    }
+                };
                 let works = |i: &usize| {
                     let mut at = Some(*i);
                     while let Some(one) = at {
@@ -469,18 +554,27 @@ mod tests {
 
     fn allowed(items: &[Item], set: usize) -> bool {
         let own: Vec<&Item> = members(set).map(|i| &items[i]).collect();
-        let apart = own.iter().enumerate().all(|(i, a)| own[..i].iter().all(|b| a.groups & b.groups == 0));
+        let apart = own
+            .iter()
+            .enumerate()
+            .all(|(i, a)| own[..i].iter().all(|b| a.groups & b.groups == 0));
         apart && closed(items, set) && own.iter().all(|item| !item.too_long)
     }
 
     /// Whether blocks fit when each is tried at every week.
     fn placed(blocks: &[Block], used: &mut Vec<f64>, limit: f64) -> bool {
-        let Some((first, rest)) = blocks.split_first() else { return used.iter().all(|&hours| hours <= limit + 1e-9) };
+        let Some((first, rest)) = blocks.split_first() else {
+            return used.iter().all(|&hours| hours <= limit + 1e-9);
+        };
         let own = first.weeks as usize;
         (0..=used.len() - own).any(|start| {
-            used[start..start + own].iter_mut().for_each(|hours| *hours += first.hours_per_week);
+            used[start..start + own]
+                .iter_mut()
+                .for_each(|hours| *hours += first.hours_per_week);
             let fits = placed(rest, used, limit);
-            used[start..start + own].iter_mut().for_each(|hours| *hours -= first.hours_per_week);
+            used[start..start + own]
+                .iter_mut()
+                .for_each(|hours| *hours -= first.hours_per_week);
             fits
         })
     }
@@ -497,7 +591,11 @@ mod tests {
                     hours: once + block.map_or(0.0, |block| block.hours_per_week * block.weeks),
                     block,
                     too_long: random.u8(0..12) == 0,
-                    groups: if random.bool() { 1 << random.u32(0..2) } else { 0 },
+                    groups: if random.bool() {
+                        1 << random.u32(0..2)
+                    } else {
+                        0
+                    },
                     needs: (i > 0 && random.u8(0..3) == 0).then(|| random.usize(0..i)),
                     ..item(random.f64(), f64::from(random.u32(0..5)) * 20.0, 0.0)
                 }
@@ -527,30 +625,60 @@ mod tests {
             let possible: Vec<usize> = (0..1 << n).filter(|&set| allowed(&items, set)).collect();
             for &set in &possible {
                 let worth = written_out(&plain, &items, set);
-                assert!((worth - average[set]).abs() < 1e-9, "{worth} {}", average[set]);
+                assert!(
+                    (worth - average[set]).abs() < 1e-9,
+                    "{worth} {}",
+                    average[set]
+                );
             }
             let most = |fits: &dyn Fn(usize) -> bool| {
-                possible.iter().filter(|&&set| fits(set)).map(|&set| average[set]).fold(0.0, f64::max)
+                possible
+                    .iter()
+                    .filter(|&&set| fits(set))
+                    .map(|&set| average[set])
+                    .fold(0.0, f64::max)
             };
             let best = most(&|set| affordable(set) && fits(set, limits.hours_per_week));
-            assert!((found.best.worth - best).abs() < 1e-8, "{} for {best}", found.best.worth);
+            assert!(
+                (found.best.worth - best).abs() < 1e-8,
+                "{} for {best}",
+                found.best.worth
+            );
             assert!(allowed(&items, found.best.set) && fits(found.best.set, limits.hours_per_week));
             let [by_money, by_hours] = &found.curves;
             for (k, curve) in found.curves.iter().enumerate() {
                 assert_eq!(curve[0].costs[k], 0.0);
-                assert!(curve.windows(2).all(|w| w[0].costs[k] < w[1].costs[k] && w[0].worth < w[1].worth));
-                let at_limit = curve.iter().rev().find(|step| step.keeps_within(&limits, k)).unwrap();
+                assert!(
+                    curve
+                        .windows(2)
+                        .all(|w| w[0].costs[k] < w[1].costs[k] && w[0].worth < w[1].worth)
+                );
+                let at_limit = curve
+                    .iter()
+                    .rev()
+                    .find(|step| step.keeps_within(&limits, k))
+                    .unwrap();
                 assert!((at_limit.worth - found.best.worth).abs() < 1e-8);
             }
             for step in by_money {
                 let most = most(&|set| {
-                    takes_of(&items, set, |item| item.money) <= step.costs[0] && fits(set, limits.hours_per_week)
+                    takes_of(&items, set, |item| item.money) <= step.costs[0]
+                        && fits(set, limits.hours_per_week)
                 });
-                assert!((step.worth - most).abs() < 1e-8, "{} for {most}", step.worth);
+                assert!(
+                    (step.worth - most).abs() < 1e-8,
+                    "{} for {most}",
+                    step.worth
+                );
             }
             for step in by_hours {
                 let most = most(&|set| affordable(set) && fits(set, step.costs[1]));
-                assert!((step.worth - most).abs() < 1e-8, "{} for {most} at {}", step.worth, step.costs[1]);
+                assert!(
+                    (step.worth - most).abs() < 1e-8,
+                    "{} for {most} at {}",
+                    step.worth,
+                    step.costs[1]
+                );
             }
         }
     }
@@ -558,13 +686,22 @@ mod tests {
     #[test]
     fn nothing_is_bought_that_is_worth_nothing() {
         let items = [item(1.0, 10.0, 0.0), item(1.0, 0.0, 0.0)];
-        let found = search(&[0.0, 0.0, 0.0, 0.0], &items, &limits(100.0, 100.0, 1.0), TIE);
+        let found = search(
+            &[0.0, 0.0, 0.0, 0.0],
+            &items,
+            &limits(100.0, 100.0, 1.0),
+            TIE,
+        );
         assert_eq!(found.best.set, 0);
     }
 
     #[test]
     fn without_a_budget_only_what_is_free_is_taken() {
-        let items = [item(1.0, 10.0, 0.0), item(0.5, 0.0, 0.0), item(1.0, 0.0, 1.0)];
+        let items = [
+            item(1.0, 10.0, 0.0),
+            item(0.5, 0.0, 0.0),
+            item(1.0, 0.0, 1.0),
+        ];
         let mut worths = vec![0.0, 50.0, 8.0, 58.0, 9.0, 59.0, 17.0, 67.0];
         on_average(&mut worths, &items);
         for none in [limits(0.0, 0.0, 10.0), limits(0.0, 10.0, 0.0)] {
@@ -576,7 +713,10 @@ mod tests {
     #[test]
     fn what_needs_another_brings_nothing_without_it() {
         // The second needs the first; the third needs the second.
-        let needs = |needed: Option<usize>, chance: f64| Item { needs: needed, ..item(chance, 0.0, 0.0) };
+        let needs = |needed: Option<usize>, chance: f64| Item {
+            needs: needed,
+            ..item(chance, 0.0, 0.0)
+        };
         let items = [needs(None, 0.5), needs(Some(0), 0.4), needs(Some(1), 0.3)];
         let mut worths = vec![0.0, 10.0, 99.0, 20.0, 99.0, 99.0, 99.0, 40.0];
         on_average(&mut worths, &items);
@@ -591,7 +731,10 @@ mod tests {
         let mut random = fastrand::Rng::with_seed(3);
         for _ in 0..2 {
             let blocks: Vec<Block> = (0..20)
-                .map(|_| Block { hours_per_week: 0.5 + random.f64() * 3.0, weeks: 1.0 + random.f64() * 9.0 })
+                .map(|_| Block {
+                    hours_per_week: 0.5 + random.f64() * 3.0,
+                    weeks: 1.0 + random.f64() * 9.0,
+                })
                 .collect();
             let items: Vec<Item> = blocks
                 .iter()
@@ -602,12 +745,17 @@ mod tests {
                 })
                 .collect();
             let gains: Vec<f64> = (0..20).map(|_| 1.0 + random.f64() * 30.0).collect();
-            let worths: Vec<f64> = (0..1 << 20).map(|set| members(set).map(|i| gains[i]).sum()).collect();
+            let worths: Vec<f64> = (0..1 << 20)
+                .map(|set| members(set).map(|i| gains[i]).sum())
+                .collect();
             let limits = limits(0.0, 4.0, 12.0);
             let found = search(&worths, &items, &limits, TIE);
             assert!(found.best.worth > 0.0 && found.best.keeps_within(&limits, 1));
             let own: Vec<Block> = members(found.best.set).map(|i| blocks[i]).collect();
-            assert!(matches!(blocks::place(&own, 12.0, 4.0 + 1e-6, &mut { MOST_STEPS }), Placed::Within(_)));
+            assert!(matches!(
+                blocks::place(&own, 12.0, 4.0 + 1e-6, &mut { MOST_STEPS }),
+                Placed::Within(_)
+            ));
         }
     }
 }

@@ -51,7 +51,10 @@ impl Course {
         };
         let segments = if out_and_back {
             let half = 0.5 * distance_m;
-            vec![leg(half, grade, heading), leg(half, -grade, heading.reversed())]
+            vec![
+                leg(half, grade, heading),
+                leg(half, -grade, heading.reversed()),
+            ]
         } else {
             vec![leg(distance_m, grade, heading)]
         };
@@ -79,18 +82,36 @@ impl Course {
     /// An out-and-back course with a level half circle of this radius, m, where it turns. It takes its length from both
     /// halves, no more than half of either, so that the whole stays as long. Any other course stays as it is.
     pub fn turning(self, radius_m: f64) -> Self {
-        let [out, back] = self.segments[..] else { return self };
+        let [out, back] = self.segments[..] else {
+            return self;
+        };
         let arc_m = (std::f64::consts::PI * radius_m).min(0.5 * self.distance_m());
-        let shorter = |leg: Segment| Segment { length_m: leg.length_m - 0.5 * arc_m, ..leg };
+        let shorter = |leg: Segment| Segment {
+            length_m: leg.length_m - 0.5 * arc_m,
+            ..leg
+        };
         // Half way round, the road leads to the side.
-        let heading = out.heading.map(|Heading { north, east }| Heading { north: -east, east: north });
-        let arc = Segment { length_m: arc_m, slope: slope(0.0), heading, radius_m: Some(radius_m), keeps_length: true };
-        Self { segments: vec![shorter(out), arc, shorter(back)] }
+        let heading = out.heading.map(|Heading { north, east }| Heading {
+            north: -east,
+            east: north,
+        });
+        let arc = Segment {
+            length_m: arc_m,
+            slope: slope(0.0),
+            heading,
+            radius_m: Some(radius_m),
+            keeps_length: true,
+        };
+        Self {
+            segments: vec![shorter(out), arc, shorter(back)],
+        }
     }
 
     /// The same road with the wind left out: no stretch says which way it leads.
     pub fn without_headings(mut self) -> Self {
-        self.segments.iter_mut().for_each(|segment| segment.heading = None);
+        self.segments
+            .iter_mut()
+            .for_each(|segment| segment.heading = None);
         self
     }
 
@@ -104,12 +125,25 @@ impl Course {
     pub fn scaled_to(&self, distance_m: f64) -> Self {
         let turns = self.segments.iter().filter(|segment| segment.keeps_length);
         let kept_m: f64 = turns.map(|segment| segment.length_m).sum();
-        let kept_m = if 2.0 * kept_m < distance_m { kept_m } else { 0.0 };
+        let kept_m = if 2.0 * kept_m < distance_m {
+            kept_m
+        } else {
+            0.0
+        };
         let scale = (distance_m - kept_m) / (self.distance_m() - kept_m);
         let scaled = |segment: &Segment| {
-            let scale = if segment.keeps_length && kept_m > 0.0 { 1.0 } else { scale };
-            Segment { length_m: segment.length_m * scale, ..*segment }
+            let scale = if segment.keeps_length && kept_m > 0.0 {
+                1.0
+            } else {
+                scale
+            };
+            Segment {
+                length_m: segment.length_m * scale,
+                ..*segment
+            }
         };
-        Self { segments: self.segments.iter().map(scaled).collect() }
+        Self {
+            segments: self.segments.iter().map(scaled).collect(),
+        }
     }
 }

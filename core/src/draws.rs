@@ -45,7 +45,11 @@ pub struct Spread<const N: usize> {
 impl<const N: usize> Spread<N> {
     /// One standard deviation of an output.
     pub fn sd(&self, output: usize) -> f64 {
-        self.by_input.iter().map(|moved| moved[output] * moved[output]).sum::<f64>().sqrt()
+        self.by_input
+            .iter()
+            .map(|moved| moved[output] * moved[output])
+            .sum::<f64>()
+            .sqrt()
     }
 }
 
@@ -57,9 +61,13 @@ pub fn propagate<const N: usize, E>(
     inputs: &[Unsure],
     mut f: impl FnMut(&[f64]) -> Result<[f64; N], E>,
 ) -> Result<Spread<N>, E> {
-    let array = |outputs: &Vec<f64>| std::array::from_fn(|n| outputs.get(n).copied().unwrap_or(f64::NAN));
+    let array =
+        |outputs: &Vec<f64>| std::array::from_fn(|n| outputs.get(n).copied().unwrap_or(f64::NAN));
     let moves = moves(inputs, &mut |values: &[f64]| f(values).map(Vec::from))?;
-    Ok(Spread { base: array(&moves.base), by_input: moves.by_input.iter().map(array).collect() })
+    Ok(Spread {
+        base: array(&moves.base),
+        by_input: moves.by_input.iter().map(array).collect(),
+    })
 }
 
 /// An input has been moved to both sides where the two moves together are two standard deviations, but for rounding.
@@ -104,14 +112,31 @@ pub fn moves<E>(inputs: &[Unsure], f: &mut Outputs<'_, E>) -> Result<Moves, E> {
         let low = moved_to((input.value - input.sd).max(input.min));
         let width = high.0 - low.0;
         let scale = if width > 0.0 { input.sd / width } else { 0.0 };
-        let mut moves: Vec<f64> = high.1.iter().zip(&low.1).map(|(high, low)| scale * (high - low)).collect();
+        let mut moves: Vec<f64> = high
+            .1
+            .iter()
+            .zip(&low.1)
+            .map(|(high, low)| scale * (high - low))
+            .collect();
         let both_sides = width >= BOTH_SIDES * input.sd;
         let curvature = |(at, (high, low)): (&f64, (&f64, &f64))| {
-            if both_sides { SQRT_2 * (0.5 * (high + low) - at) } else { 0.0 }
+            if both_sides {
+                SQRT_2 * (0.5 * (high + low) - at)
+            } else {
+                0.0
+            }
         };
-        curvatures.push(base.iter().zip(high.1.iter().zip(&low.1)).map(curvature).collect());
+        curvatures.push(
+            base.iter()
+                .zip(high.1.iter().zip(&low.1))
+                .map(curvature)
+                .collect(),
+        );
         if let Some(before) = by_input.last_mut() {
-            before.iter_mut().zip(&moves).for_each(|(common, moves)| *common += input.correlation * moves);
+            before
+                .iter_mut()
+                .zip(&moves)
+                .for_each(|(common, moves)| *common += input.correlation * moves);
         }
         let own = input.independent();
         moves.iter_mut().for_each(|moves| *moves *= own);
@@ -163,14 +188,22 @@ pub fn with_errors(inputs: &[Unsure], errors: &[f64], values: &mut [f64]) {
 ///
 /// The same seed gives the same draws on every platform (the generator is pure integer arithmetic; the logarithm and
 /// cosine that shape it may differ in the last digit).
-pub fn monte_carlo<E>(inputs: &[Unsure], draws: u32, seed: u64, mut f: impl FnMut(&[f64]) -> Result<f64, E>) -> Drawn {
+pub fn monte_carlo<E>(
+    inputs: &[Unsure],
+    draws: u32,
+    seed: u64,
+    mut f: impl FnMut(&[f64]) -> Result<f64, E>,
+) -> Drawn {
     let mut normal = Normal::new(seed);
     let (mut errors, mut values) = (vec![0.0; inputs.len()], vec![0.0; inputs.len()]);
     let results: BinaryHeap<Ordered> = (0..draws)
         .filter_map(|_| {
             draw_errors(inputs, &mut normal, &mut errors);
             with_errors(inputs, &errors, &mut values);
-            f(&values).ok().filter(|result| result.is_finite()).map(Ordered)
+            f(&values)
+                .ok()
+                .filter(|result| result.is_finite())
+                .map(Ordered)
         })
         .collect();
     summarise(draws, &results.into_sorted_vec())
@@ -197,11 +230,19 @@ impl Ord for Ordered {
 fn summarise(draws: u32, ascending: &[Ordered]) -> Drawn {
     let kept = ascending.len();
     if kept == 0 {
-        return Drawn { draws, failed: draws, ..Drawn::default() };
+        return Drawn {
+            draws,
+            failed: draws,
+            ..Drawn::default()
+        };
     }
     let n = kept as f64;
     let mean = ascending.iter().map(|x| x.0).sum::<f64>() / n;
-    let variance = ascending.iter().map(|x| (x.0 - mean) * (x.0 - mean)).sum::<f64>() / (n - 1.0).max(1.0);
+    let variance = ascending
+        .iter()
+        .map(|x| (x.0 - mean) * (x.0 - mean))
+        .sum::<f64>()
+        / (n - 1.0).max(1.0);
     let at = |share: f64| ascending[((share * n) as usize).min(kept - 1)].0;
     Drawn {
         draws,
@@ -225,7 +266,10 @@ pub struct Normal {
 impl Normal {
     /// A sequence of deviates; the same seed gives the same.
     pub fn new(seed: u64) -> Self {
-        Self { uniform: fastrand::Rng::with_seed(seed), spare: None }
+        Self {
+            uniform: fastrand::Rng::with_seed(seed),
+            spare: None,
+        }
     }
 
     /// The next deviate.
@@ -246,8 +290,20 @@ mod tests {
     use super::*;
 
     const INPUTS: [Unsure; 2] = [
-        Unsure { value: 10.0, sd: 2.0, min: 0.0, max: 100.0, correlation: 0.0 },
-        Unsure { value: 1.0, sd: 3.0, min: -100.0, max: 100.0, correlation: 0.0 },
+        Unsure {
+            value: 10.0,
+            sd: 2.0,
+            min: 0.0,
+            max: 100.0,
+            correlation: 0.0,
+        },
+        Unsure {
+            value: 1.0,
+            sd: 3.0,
+            min: -100.0,
+            max: 100.0,
+            correlation: 0.0,
+        },
     ];
 
     fn sum(x: &[f64]) -> Result<[f64; 1], ()> {
@@ -269,12 +325,18 @@ mod tests {
         assert!((spread.sd(0) - 41f64.sqrt()).abs() < 1e-12, "{spread:?}");
         let drawn = monte_carlo(&INPUTS, 40_000, 7, |x| even(x).map(|[y]| y));
         // The sd of a squared normal error has four times the standard error of a normal one's, 1/√(2n).
-        assert!((drawn.sd / 41f64.sqrt() - 1.0).abs() < 4.0 * 4.0 / 283.0, "{drawn:?}");
+        assert!(
+            (drawn.sd / 41f64.sqrt() - 1.0).abs() < 4.0 * 4.0 / 283.0,
+            "{drawn:?}"
+        );
     }
 
     #[test]
     fn an_input_at_the_end_of_its_range_has_no_curvature_from_one_side() {
-        let at_end = [Unsure { min: 10.0, ..INPUTS[0] }];
+        let at_end = [Unsure {
+            min: 10.0,
+            ..INPUTS[0]
+        }];
         let spread = propagate(&at_end, |x| Ok::<_, ()>([2.0 * x[0]])).unwrap();
         assert!((spread.sd(0) - 4.0).abs() < 1e-12, "{spread:?}");
     }
@@ -291,14 +353,26 @@ mod tests {
     #[test]
     fn errors_that_go_together_spread_by_their_covariance() {
         for correlation in [-0.999, -0.9, 0.5] {
-            let inputs = [INPUTS[0], Unsure { correlation, ..INPUTS[1] }];
+            let inputs = [
+                INPUTS[0],
+                Unsure {
+                    correlation,
+                    ..INPUTS[1]
+                },
+            ];
             // Variances 4² and 3² of the two terms, and twice their covariance.
             let variance: f64 = 16.0 + 9.0 + 2.0 * correlation * 4.0 * 3.0;
             let spread = propagate(&inputs, sum).unwrap();
-            assert!((spread.sd(0) - variance.sqrt()).abs() < 1e-12, "{correlation}");
+            assert!(
+                (spread.sd(0) - variance.sqrt()).abs() < 1e-12,
+                "{correlation}"
+            );
             let drawn = monte_carlo(&inputs, 40_000, 7, |x| sum(x).map(|[y]| y));
             // Four standard errors of a standard deviation over 40,000 draws.
-            assert!((drawn.sd / variance.sqrt() - 1.0).abs() < 4.0 / 283.0, "{correlation} {drawn:?}");
+            assert!(
+                (drawn.sd / variance.sqrt() - 1.0).abs() < 4.0 / 283.0,
+                "{correlation} {drawn:?}"
+            );
         }
     }
 
@@ -311,7 +385,9 @@ mod tests {
 
     #[test]
     fn draws_that_fail_are_counted_and_left_out() {
-        let drawn = monte_carlo(&INPUTS, 1000, 3, |x| if x[1] > 1.0 { Err(()) } else { Ok(x[1]) });
+        let drawn = monte_carlo(&INPUTS, 1000, 3, |x| {
+            if x[1] > 1.0 { Err(()) } else { Ok(x[1]) }
+        });
         assert!(drawn.failed > 400 && drawn.failed < 600);
         assert_eq!(monte_carlo(&INPUTS, 5, 3, |_| Err::<f64, ()>(())).failed, 5);
     }

@@ -62,8 +62,14 @@ const SECANT_STEPS: usize = 30;
 pub fn paced(clock: &dyn Clock, setup: &Setup, effort: Effort) -> Result<Paced, NoEffort> {
     match effort {
         Effort::Even => even(clock, setup),
-        Effort::Power(power_w) => Ok(Paced { power_w, time_s: clock.time_s(setup, power_w)? }),
-        Effort::Time(time_s) => Ok(Paced { power_w: power_for_time_w(clock, setup, time_s)?, time_s }),
+        Effort::Power(power_w) => Ok(Paced {
+            power_w,
+            time_s: clock.time_s(setup, power_w)?,
+        }),
+        Effort::Time(time_s) => Ok(Paced {
+            power_w: power_for_time_w(clock, setup, time_s)?,
+            time_s,
+        }),
     }
 }
 
@@ -98,35 +104,58 @@ pub fn even_from(clock: &dyn Clock, setup: &Setup, guess_w: f64) -> Result<Paced
 ///
 /// # Errors
 /// [`NoEffort::Stalls`], [`NoEffort::NothingSustainable`].
-pub fn even_within(clock: &dyn Clock, setup: &Setup, guess_w: f64, accuracy: f64) -> Result<Paced, NoEffort> {
+pub fn even_within(
+    clock: &dyn Clock,
+    setup: &Setup,
+    guess_w: f64,
+    accuracy: f64,
+) -> Result<Paced, NoEffort> {
     let ridden = |power_w: f64| -> Result<Ridden, NoEffort> {
         if power_w.is_nan() || power_w <= 0.0 {
             return Err(NoEffort::NothingSustainable);
         }
         let time_s = clock.time_s(setup, power_w)?;
-        Ok(Ridden { power_w, time_s, gap_w: setup.power.sustainable_w(time_s) - power_w })
+        Ok(Ridden {
+            power_w,
+            time_s,
+            gap_w: setup.power.sustainable_w(time_s) - power_w,
+        })
     };
     let mut before = ridden(guess_w)?;
     let mut now = ridden(on_the_way_w(setup, &before))?;
     for _ in 0..SECANT_STEPS {
         let apart_w = now.power_w - before.power_w;
         if apart_w == 0.0 || now.gap_w == 0.0 {
-            return Ok(Paced { power_w: now.power_w, time_s: now.time_s });
+            return Ok(Paced {
+                power_w: now.power_w,
+                time_s: now.time_s,
+            });
         }
         let slope = (now.gap_w - before.gap_w) / apart_w;
         // The gap falls by about one watt a watt; anything else is noise or a course at its limits.
         let straight = (-2.0..-0.2).contains(&slope);
-        let step_w = if straight { -now.gap_w / slope } else { now.gap_w };
+        let step_w = if straight {
+            -now.gap_w / slope
+        } else {
+            now.gap_w
+        };
         let left = step_w * (apart_w + step_w) / (now.power_w * now.power_w);
         if straight && left.abs() <= accuracy {
             let time_s = now.time_s + (now.time_s - before.time_s) / apart_w * step_w;
-            return Ok(Paced { power_w: now.power_w + step_w, time_s });
+            return Ok(Paced {
+                power_w: now.power_w + step_w,
+                time_s,
+            });
         }
         (before, now) = (now, ridden(now.power_w + step_w)?);
     }
     let gap = |power_w: f64| ridden(power_w).map_or(1.0, |ridden| ridden.gap_w);
-    let power_w = root(gap, POWERS_W.0, POWERS_W.1, 1e-12).map_err(|_| NoEffort::NothingSustainable)?;
-    Ok(Paced { power_w, time_s: clock.time_s(setup, power_w)? })
+    let power_w =
+        root(gap, POWERS_W.0, POWERS_W.1, 1e-12).map_err(|_| NoEffort::NothingSustainable)?;
+    Ok(Paced {
+        power_w,
+        time_s: clock.time_s(setup, power_w)?,
+    })
 }
 
 /// The power that the relation allows for the time that it would give, if time fell as it usually does on the flat.
@@ -134,7 +163,9 @@ fn on_the_way_w(setup: &Setup, ridden: &Ridden) -> f64 {
     const STEPS: usize = 2;
     let allowed_w = ridden.power_w + ridden.gap_w;
     (0..STEPS).fold(allowed_w, |power_w, _| {
-        setup.power.sustainable_w(ridden.time_s * (ridden.power_w / power_w).powf(ELASTICITY))
+        setup
+            .power
+            .sustainable_w(ridden.time_s * (ridden.power_w / power_w).powf(ELASTICITY))
     })
 }
 
@@ -164,7 +195,10 @@ impl KnownEffort {
         let slower_s = clock.time_s(setup, power_w * (1.0 - MOVED))?;
         let quicker_s = clock.time_s(setup, power_w * (1.0 + MOVED))?;
         let elasticity = (slower_s / quicker_s).ln() / (2.0 * MOVED);
-        Ok(Self { time_s: clock.time_s(setup, power_w)?, elasticity })
+        Ok(Self {
+            time_s: clock.time_s(setup, power_w)?,
+            elasticity,
+        })
     }
 
     /// Finish time of the best even effort of a setup near the known one.
@@ -209,10 +243,24 @@ pub fn power_for_time_w(clock: &dyn Clock, setup: &Setup, target_s: f64) -> Resu
 ///
 /// # Errors
 /// As [`power_for_time_w`].
-pub fn power_for_time_from_w(clock: &dyn Clock, setup: &Setup, target_s: f64, guess_w: f64) -> Result<f64, NoEffort> {
+pub fn power_for_time_from_w(
+    clock: &dyn Clock,
+    setup: &Setup,
+    target_s: f64,
+    guess_w: f64,
+) -> Result<f64, NoEffort> {
     // A rider who stalls takes for ever; any large number keeps the bracket.
-    let excess = |ln_p: f64| clock.time_s(setup, ln_p.exp()).map_or(1e3, |t| (t / target_s).ln());
-    let found = bracketed_from(excess, guess_w.ln(), -ELASTICITY, (POWERS_W.0.ln(), POWERS_W.1.ln()));
+    let excess = |ln_p: f64| {
+        clock
+            .time_s(setup, ln_p.exp())
+            .map_or(1e3, |t| (t / target_s).ln())
+    };
+    let found = bracketed_from(
+        excess,
+        guess_w.ln(),
+        -ELASTICITY,
+        (POWERS_W.0.ln(), POWERS_W.1.ln()),
+    );
     Ok(found.map_err(|_| NoEffort::OutOfReach)?.exp())
 }
 
@@ -222,14 +270,26 @@ pub fn power_for_time_from_w(clock: &dyn Clock, setup: &Setup, target_s: f64, gu
 ///
 /// # Errors
 /// [`NoEffort::OutOfReach`] where the rider does not get ten metres.
-pub fn distance_in_time_m(clock: &dyn Clock, setup: &Setup, power_w: f64, fixed_s: f64) -> Result<f64, NoEffort> {
+pub fn distance_in_time_m(
+    clock: &dyn Clock,
+    setup: &Setup,
+    power_w: f64,
+    fixed_s: f64,
+) -> Result<f64, NoEffort> {
     let mut scaled = setup.clone();
     let excess = |ln_d: f64| {
         scaled.course = Rc::new(setup.course.scaled_to(ln_d.exp()));
-        clock.time_s(&scaled, power_w).map_or(1e3, |t| (t / fixed_s).ln())
+        clock
+            .time_s(&scaled, power_w)
+            .map_or(1e3, |t| (t / fixed_s).ln())
     };
     // At an even power distance grows about with time.
-    let found = bracketed_from(excess, (fixed_s * 11.0).ln(), 1.0, (10f64.ln(), 5e6f64.ln()));
+    let found = bracketed_from(
+        excess,
+        (fixed_s * 11.0).ln(),
+        1.0,
+        (10f64.ln(), 5e6f64.ln()),
+    );
     Ok(found.map_err(|_| NoEffort::OutOfReach)?.exp())
 }
 
@@ -248,7 +308,11 @@ fn bracketed_from(
     let mut step = within((OVERSHOOT * gap / slope).abs(), STEPS.0, STEPS.1);
     let second = within(first - step * (gap / slope).signum(), least, most);
     let (mut a, mut b) = (first.min(second), first.max(second));
-    let (mut fa, mut fb) = if first < second { (gap, f(second)) } else { (f(second), gap) };
+    let (mut fa, mut fb) = if first < second {
+        (gap, f(second))
+    } else {
+        (f(second), gap)
+    };
     while fa.signum() == fb.signum() && (a > least || b < most) {
         step *= 2.0;
         if fa.abs() < fb.abs() && a > least || b >= most {

@@ -52,11 +52,23 @@ pub struct Error {
 impl Error {
     /// An error without a range.
     pub fn new(kind: Kind, field: impl Into<String>, message: impl Into<String>) -> Self {
-        Self { kind, field: field.into(), message: message.into(), min: None, max: None }
+        Self {
+            kind,
+            field: field.into(),
+            message: message.into(),
+            min: None,
+            max: None,
+        }
     }
 
     /// A number outside `min` to `max`.
-    pub fn out_of_range(field: impl Into<String>, value: f64, min: f64, max: f64, unit: &str) -> Self {
+    pub fn out_of_range(
+        field: impl Into<String>,
+        value: f64,
+        min: f64,
+        max: f64,
+        unit: &str,
+    ) -> Self {
         let field = field.into();
         let space = if unit.is_empty() { "" } else { " " };
         let (is, low, high) = (decimal(value), decimal(min), decimal(max));
@@ -78,7 +90,8 @@ impl Error {
 /// A number in words' company: the shortest text that reads back as it. The writer of JSON is linked already, and the
 /// standard library's costs the module sixteen kilobytes.
 pub fn decimal(number: f64) -> String {
-    let text = serde_json::Number::from_f64(number).map_or("not a number".to_owned(), |number| number.to_string());
+    let text = serde_json::Number::from_f64(number)
+        .map_or("not a number".to_owned(), |number| number.to_string());
     text.strip_suffix(".0").map(str::to_owned).unwrap_or(text)
 }
 
@@ -97,6 +110,10 @@ pub struct Warning {
 impl Warning {
     /// A warning about one field.
     pub fn new(field: impl Into<String>, kind: &'static str, message: impl Into<String>) -> Self {
-        Self { field: field.into(), kind, message: message.into() }
+        Self {
+            field: field.into(),
+            kind,
+            message: message.into(),
+        }
     }
 }

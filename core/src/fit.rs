@@ -47,14 +47,20 @@ impl Fit {
     /// The covariance of two parameters for residuals of variance 1: an element of `(JᵀJ)⁻¹`.
     pub fn unit_covariance(&self, i: usize, j: usize) -> f64 {
         let p = self.parameters.len();
-        (0..p).map(|k| self.inverse[i * p + k] * self.inverse[j * p + k]).sum()
+        (0..p)
+            .map(|k| self.inverse[i * p + k] * self.inverse[j * p + k])
+            .sum()
     }
 
     /// The variance of a function of the parameters with this gradient, for residuals of variance 1: `gᵀ (JᵀJ)⁻¹ g`. With
     /// a row's own derivatives it is that row's leverage.
     pub fn unit_variance(&self, gradient: &[f64]) -> f64 {
         let p = self.parameters.len();
-        let along = |k: usize| (0..p).map(|i| gradient[i] * self.inverse[i * p + k]).sum::<f64>();
+        let along = |k: usize| {
+            (0..p)
+                .map(|i| gradient[i] * self.inverse[i * p + k])
+                .sum::<f64>()
+        };
         (0..p).map(|k| along(k).powi(2)).sum()
     }
 }
@@ -101,12 +107,19 @@ pub fn least_squares(start: &[f64], rows: usize, row: &Row<'_>) -> Result<Fit, N
         if scale.contains(&0.0) {
             return Err(NoFit::Undetermined);
         }
-        let step = problem.step(&at, damping, &scale).ok_or(NoFit::Undetermined)?;
+        let step = problem
+            .step(&at, damping, &scale)
+            .ok_or(NoFit::Undetermined)?;
         let promised = at.sum_of_squares - problem.linear_sum(&at, &step);
         if promised <= PROMISES_NOTHING * at.sum_of_squares && damping <= 1.0 {
             break;
         }
-        let moved = problem.at(at.parameters.iter().zip(&step).map(|(b, d)| b + d).collect());
+        let moved = problem.at(at
+            .parameters
+            .iter()
+            .zip(&step)
+            .map(|(b, d)| b + d)
+            .collect());
         let size = length(&at.parameters, &scale);
         let far = size > 0.0 && length(&step, &scale) > MOST_GROWTH * size;
         match moved {
@@ -131,7 +144,11 @@ pub fn least_squares(start: &[f64], rows: usize, row: &Row<'_>) -> Result<Fit, N
 
 /// The length of a step in units of the residuals that each parameter moves.
 fn length(step: &[f64], scale: &[f64]) -> f64 {
-    step.iter().zip(scale).map(|(d, size)| (d * size).powi(2)).sum::<f64>().sqrt()
+    step.iter()
+        .zip(scale)
+        .map(|(d, size)| (d * size).powi(2))
+        .sum::<f64>()
+        .sqrt()
 }
 
 struct Problem<'a> {
@@ -151,15 +168,30 @@ impl Problem<'_> {
     /// The problem at some parameters; `None` where it is not made of numbers.
     fn at(&self, parameters: Vec<f64>) -> Option<Point> {
         let mut jacobian = vec![0.0; self.rows * self.p];
-        let residuals: Vec<f64> =
-            jacobian.chunks_exact_mut(self.p).enumerate().map(|(i, row)| (self.row)(&parameters, i, row)).collect();
+        let residuals: Vec<f64> = jacobian
+            .chunks_exact_mut(self.p)
+            .enumerate()
+            .map(|(i, row)| (self.row)(&parameters, i, row))
+            .collect();
         let sum_of_squares: f64 = residuals.iter().map(|r| r * r).sum();
         let finite = sum_of_squares.is_finite() && jacobian.iter().all(|d| d.is_finite());
-        finite.then_some(Point { parameters, residuals, jacobian, sum_of_squares })
+        finite.then_some(Point {
+            parameters,
+            residuals,
+            jacobian,
+            sum_of_squares,
+        })
     }
 
     fn column_norms(&self, jacobian: &[f64]) -> Vec<f64> {
-        let column = |j: usize| jacobian[j..].iter().step_by(self.p).map(|d| d * d).sum::<f64>().sqrt();
+        let column = |j: usize| {
+            jacobian[j..]
+                .iter()
+                .step_by(self.p)
+                .map(|d| d * d)
+                .sum::<f64>()
+                .sqrt()
+        };
         (0..self.p).map(column).collect()
     }
 
@@ -181,8 +213,13 @@ impl Problem<'_> {
 
     /// The sum of squares that the linear problem has after a step.
     fn linear_sum(&self, at: &Point, step: &[f64]) -> f64 {
-        let after = |(row, r): (&[f64], &f64)| r + row.iter().zip(step).map(|(d, s)| d * s).sum::<f64>();
-        at.jacobian.chunks_exact(self.p).zip(&at.residuals).map(|both| after(both).powi(2)).sum()
+        let after =
+            |(row, r): (&[f64], &f64)| r + row.iter().zip(step).map(|(d, s)| d * s).sum::<f64>();
+        at.jacobian
+            .chunks_exact(self.p)
+            .zip(&at.residuals)
+            .map(|both| after(both).powi(2))
+            .sum()
     }
 
     /// Undamped steps for as long as they shrink, then the covariance.
@@ -190,9 +227,16 @@ impl Problem<'_> {
         let norms = self.column_norms(&at.jacobian);
         let mut step = self.step(&at, 0.0, &[]).ok_or(NoFit::Undetermined)?;
         for _ in 0..MOST_POLISHING {
-            let moved = self.at(at.parameters.iter().zip(&step).map(|(b, d)| b + d).collect());
+            let moved = self.at(at
+                .parameters
+                .iter()
+                .zip(&step)
+                .map(|(b, d)| b + d)
+                .collect());
             // No worse than rounding can make it.
-            let Some(moved) = moved.filter(|moved| moved.sum_of_squares <= at.sum_of_squares * (1.0 + 1e-9)) else {
+            let Some(moved) =
+                moved.filter(|moved| moved.sum_of_squares <= at.sum_of_squares * (1.0 + 1e-9))
+            else {
                 break;
             };
             let next = self.step(&moved, 0.0, &[]).ok_or(NoFit::Undetermined)?;
@@ -208,7 +252,12 @@ impl Problem<'_> {
         let mut matrix = at.jacobian.clone();
         triangular(&mut matrix, &mut [], self.p).ok_or(NoFit::Undetermined)?;
         let inverse = inverse(&matrix, self.p);
-        Ok(Fit { parameters: at.parameters, sum_of_squares: at.sum_of_squares, rows: self.rows, inverse })
+        Ok(Fit {
+            parameters: at.parameters,
+            sum_of_squares: at.sum_of_squares,
+            rows: self.rows,
+            inverse,
+        })
     }
 
     /// The residuals are square on every derivative, or no larger than rounding makes them.
@@ -217,8 +266,14 @@ impl Problem<'_> {
         (0..self.p).all(|j| {
             let column = at.jacobian[j..].iter().step_by(self.p);
             let along: f64 = column.zip(&at.residuals).map(|(d, r)| d * r).sum();
-            let norm = at.jacobian[j..].iter().step_by(self.p).map(|d| d * d).sum::<f64>().sqrt();
-            along.abs() <= SQUARE * norm * size || size <= f64::EPSILON.sqrt() * norm * at.parameters[j].abs()
+            let norm = at.jacobian[j..]
+                .iter()
+                .step_by(self.p)
+                .map(|d| d * d)
+                .sum::<f64>()
+                .sqrt();
+            along.abs() <= SQUARE * norm * size
+                || size <= f64::EPSILON.sqrt() * norm * at.parameters[j].abs()
         })
     }
 }
@@ -228,8 +283,14 @@ impl Problem<'_> {
 fn triangular(matrix: &mut [f64], right: &mut [f64], p: usize) -> Option<()> {
     let rows = matrix.len() / p;
     for k in 0..p {
-        let whole = (0..rows).map(|i| matrix[i * p + k].powi(2)).sum::<f64>().sqrt();
-        let norm = (k..rows).map(|i| matrix[i * p + k].powi(2)).sum::<f64>().sqrt();
+        let whole = (0..rows)
+            .map(|i| matrix[i * p + k].powi(2))
+            .sum::<f64>()
+            .sqrt();
+        let norm = (k..rows)
+            .map(|i| matrix[i * p + k].powi(2))
+            .sum::<f64>()
+            .sqrt();
         if norm.is_nan() || norm <= RANK * whole {
             return None;
         }
@@ -239,7 +300,11 @@ fn triangular(matrix: &mut [f64], right: &mut [f64], p: usize) -> Option<()> {
         mirror[0] -= diagonal;
         let half = norm * (norm + pivot.abs());
         for j in k..p {
-            let along: f64 = mirror.iter().enumerate().map(|(i, v)| v * matrix[(k + i) * p + j]).sum();
+            let along: f64 = mirror
+                .iter()
+                .enumerate()
+                .map(|(i, v)| v * matrix[(k + i) * p + j])
+                .sum();
             for (i, v) in mirror.iter().enumerate() {
                 matrix[(k + i) * p + j] -= along / half * v;
             }
@@ -299,7 +364,11 @@ fn student_t_share(t: f64, nu: usize) -> f64 {
         term *= cos * cos * (k as f64 - 1.0) / k as f64;
         sum += term;
     }
-    if odd { std::f64::consts::FRAC_2_PI * (sin.atan2(cos) + sin * sum) } else { sin * sum }
+    if odd {
+        std::f64::consts::FRAC_2_PI * (sin.atan2(cos) + sin * sum)
+    } else {
+        sin * sum
+    }
 }
 
 #[cfg(test)]
@@ -331,6 +400,9 @@ mod tests {
             b[0] + 2.0 * b[1] - i as f64
         };
         assert_eq!(least_squares(&[0.0, 0.0], 1, line), Err(NoFit::TooFewRows));
-        assert_eq!(least_squares(&[0.0, 0.0], 3, line).map(|fit| fit.parameters), Err(NoFit::Undetermined));
+        assert_eq!(
+            least_squares(&[0.0, 0.0], 3, line).map(|fit| fit.parameters),
+            Err(NoFit::Undetermined)
+        );
     }
 }

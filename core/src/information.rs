@@ -39,19 +39,33 @@ pub struct Direction {
 impl Direction {
     /// A measurement of one input alone.
     pub fn of(input: usize) -> Self {
-        Self { weights: vec![(input, 1.0)] }
+        Self {
+            weights: vec![(input, 1.0)],
+        }
     }
 
     /// A measurement of something that one standard deviation of each of these inputs moves by so much, in a unit of its own. The
     /// errors of the inputs must be independent of each other. `None` where nothing moves it.
     pub fn new(moves: &[(usize, f64)]) -> Option<Self> {
-        let sd = moves.iter().map(|(_, moves)| moves * moves).sum::<f64>().sqrt();
-        (sd > 0.0).then(|| Self { weights: moves.iter().map(|&(input, moves)| (input, moves / sd)).collect() })
+        let sd = moves
+            .iter()
+            .map(|(_, moves)| moves * moves)
+            .sum::<f64>()
+            .sqrt();
+        (sd > 0.0).then(|| Self {
+            weights: moves
+                .iter()
+                .map(|&(input, moves)| (input, moves / sd))
+                .collect(),
+        })
     }
 
     /// The error of what is measured, in its standard deviations, for errors of the inputs in theirs.
     pub fn error(&self, errors: &[f64]) -> f64 {
-        self.weights.iter().map(|&(input, weight)| weight * errors.get(input).copied().unwrap_or(0.0)).sum()
+        self.weights
+            .iter()
+            .map(|&(input, weight)| weight * errors.get(input).copied().unwrap_or(0.0))
+            .sum()
     }
 }
 
@@ -98,12 +112,30 @@ impl Tally {
     pub fn fits(&self, shape: Shape) -> bool {
         let empty = Self::new(shape);
         let lists = |tally: &Self| {
-            [&tally.wins, &tally.best, &tally.sums, &tally.squares, &tally.terms, &tally.products].map(Vec::len)
+            [
+                &tally.wins,
+                &tally.best,
+                &tally.sums,
+                &tally.squares,
+                &tally.terms,
+                &tally.products,
+            ]
+            .map(Vec::len)
         };
-        let numbers = [&self.wins, &self.best, &self.sums, &self.squares, &self.terms, &self.products];
+        let numbers = [
+            &self.wins,
+            &self.best,
+            &self.sums,
+            &self.squares,
+            &self.terms,
+            &self.products,
+        ];
         lists(self) == lists(&empty)
             && self.failed <= self.draws
-            && numbers.into_iter().flatten().all(|number| number.is_finite())
+            && numbers
+                .into_iter()
+                .flatten()
+                .all(|number| number.is_finite())
     }
 
     /// Counts one draw: the errors of what is measured in standard deviations, and for each occasion what each choice gives, more being
@@ -114,20 +146,35 @@ impl Tally {
             self.failed = self.failed.saturating_add(1);
             return;
         };
-        let occasions = gains.chunks(shape.choices).zip(self.wins.chunks_mut(shape.choices)).zip(&mut self.best);
+        let occasions = gains
+            .chunks(shape.choices)
+            .zip(self.wins.chunks_mut(shape.choices))
+            .zip(&mut self.best);
         for ((gains, wins), sum) in occasions {
             let best = largest(gains);
             let shared = 1.0 / gains.iter().filter(|&&gain| gain == best).count() as f64;
-            wins.iter_mut().zip(gains).filter(|(_, gain)| **gain == best).for_each(|(wins, _)| *wins += shared);
+            wins.iter_mut()
+                .zip(gains)
+                .filter(|(_, gain)| **gain == best)
+                .for_each(|(wins, _)| *wins += shared);
             *sum += best;
         }
-        self.sums.iter_mut().zip(gains).for_each(|(sum, gain)| *sum += gain);
-        self.squares.iter_mut().zip(gains).for_each(|(sum, gain)| *sum += gain * gain);
+        self.sums
+            .iter_mut()
+            .zip(gains)
+            .for_each(|(sum, gain)| *sum += gain);
+        self.squares
+            .iter_mut()
+            .zip(gains)
+            .for_each(|(sum, gain)| *sum += gain * gain);
         let terms = errors.iter().flat_map(|&error| hermite(error));
         let rows = self.products.chunks_mut(gains.len().max(1));
         for ((sum, products), term) in self.terms.iter_mut().zip(rows).zip(terms) {
             *sum += term;
-            products.iter_mut().zip(gains).for_each(|(product, gain)| *product += term * gain);
+            products
+                .iter_mut()
+                .zip(gains)
+                .for_each(|(product, gain)| *product += term * gain);
         }
     }
 
@@ -139,7 +186,10 @@ impl Tally {
     /// For each choice, the share of draws in which it is the best on an occasion.
     pub fn win_shares(&self, shape: Shape, occasion: usize) -> Vec<f64> {
         let kept = self.kept().max(1.0);
-        self.on(shape, &self.wins, occasion).iter().map(|wins| wins / kept).collect()
+        self.on(shape, &self.wins, occasion)
+            .iter()
+            .map(|wins| wins / kept)
+            .collect()
     }
 
     /// What it would be worth on an occasion to know every input before choosing: the mean of the best of each draw less the
@@ -148,7 +198,11 @@ impl Tally {
         let kept = self.kept();
         let mean_best = self.best.get(occasion).map_or(0.0, |sum| sum / kept);
         let best_mean = largest(self.on(shape, &self.sums, occasion)) / kept;
-        if kept > 0.0 { (mean_best - best_mean).max(0.0) } else { 0.0 }
+        if kept > 0.0 {
+            (mean_best - best_mean).max(0.0)
+        } else {
+            0.0
+        }
     }
 
     /// What one exact measurement would be worth on an occasion before choosing, all else as unsure as it is: the expected value of
@@ -172,21 +226,31 @@ impl Tally {
                 let least = STANDARD_ERRORS * (variance / kept).sqrt();
                 let coefficient = |term: usize| {
                     let row = measurement * TERMS + term;
-                    let product = self.products[row * shape.cells() + occasion * shape.choices + choice];
+                    let product =
+                        self.products[row * shape.cells() + occasion * shape.choices + choice];
                     let covariance = product / kept - mean * self.terms[row] / kept;
-                    if covariance.abs() < least { 0.0 } else { covariance }
+                    if covariance.abs() < least {
+                        0.0
+                    } else {
+                        covariance
+                    }
                 };
                 [mean, coefficient(0), coefficient(1), coefficient(2)]
             })
             .collect();
-        let best_mean = curves.iter().map(|curve| curve[0]).fold(f64::NEG_INFINITY, f64::max);
+        let best_mean = curves
+            .iter()
+            .map(|curve| curve[0])
+            .fold(f64::NEG_INFINITY, f64::max);
         let (half, steps) = GRID;
         let step = 2.0 * half / steps as f64;
         let mut expected = 0.0;
         for i in 0..=steps {
             let z = -half + step * i as f64;
             let [h1, h2, h3] = hermite(z);
-            let gives = |curve: &[f64; TERMS + 1]| curve[0] - best_mean + curve[1] * h1 + curve[2] * h2 + curve[3] * h3;
+            let gives = |curve: &[f64; TERMS + 1]| {
+                curve[0] - best_mean + curve[1] * h1 + curve[2] * h2 + curve[3] * h3
+            };
             let best = curves.iter().map(gives).fold(f64::NEG_INFINITY, f64::max);
             expected += step * (-0.5 * z * z).exp() / TAU.sqrt() * best;
         }
@@ -194,7 +258,9 @@ impl Tally {
     }
 
     fn on<'a>(&self, shape: Shape, cells: &'a [f64], occasion: usize) -> &'a [f64] {
-        cells.get(occasion * shape.choices..(occasion + 1) * shape.choices).unwrap_or(&[])
+        cells
+            .get(occasion * shape.choices..(occasion + 1) * shape.choices)
+            .unwrap_or(&[])
     }
 }
 
@@ -204,7 +270,11 @@ fn largest(of: &[f64]) -> f64 {
 
 /// Hermite polynomials that are orthonormal under the standard normal distribution.
 fn hermite(z: f64) -> [f64; TERMS] {
-    [z, (z * z - 1.0) / 2f64.sqrt(), z * (z * z - 3.0) / 6f64.sqrt()]
+    [
+        z,
+        (z * z - 1.0) / 2f64.sqrt(),
+        z * (z * z - 3.0) / 6f64.sqrt(),
+    ]
 }
 
 #[cfg(test)]
@@ -212,7 +282,11 @@ mod tests {
     use super::*;
     use crate::draws::Normal;
 
-    const SHAPE: Shape = Shape { occasions: 1, choices: 2, measurements: 2 };
+    const SHAPE: Shape = Shape {
+        occasions: 1,
+        choices: 2,
+        measurements: 2,
+    };
     const DRAWS: u32 = 20_000;
 
     /// One choice gives nothing for sure; the other `mean` and what the two inputs' errors bring.
@@ -245,11 +319,17 @@ mod tests {
             let tally = tallied(mean, moves);
             // Four standard errors of a mean over the draws.
             let allowed = 4.0 * moves[0].hypot(moves[1]) / f64::from(DRAWS).sqrt();
-            let (got, all) = (tally.worth_of_all(SHAPE, 0), exact(mean, moves[0].hypot(moves[1])));
+            let (got, all) = (
+                tally.worth_of_all(SHAPE, 0),
+                exact(mean, moves[0].hypot(moves[1])),
+            );
             assert!((got - all).abs() < allowed, "{mean}: {got} for {all}");
             for (input, moved) in moves.into_iter().enumerate() {
                 let (got, want) = (tally.worth_of(SHAPE, 0, input), exact(mean, moved));
-                assert!((got - want).abs() < allowed, "{mean} {input}: {got} for {want}");
+                assert!(
+                    (got - want).abs() < allowed,
+                    "{mean} {input}: {got} for {want}"
+                );
             }
         }
     }
@@ -258,7 +338,11 @@ mod tests {
     /// own; the choice is between them, and what counts is their difference.
     #[test]
     fn a_shared_error_makes_one_value_worth_little_and_the_difference_all() {
-        const SHAPE: Shape = Shape { occasions: 1, choices: 2, measurements: 3 };
+        const SHAPE: Shape = Shape {
+            occasions: 1,
+            choices: 2,
+            measurements: 3,
+        };
         const MEAN: f64 = 0.4;
         for correlation in [0.0_f64, 0.5, 0.95] {
             let (common, own) = (correlation.sqrt(), (1.0 - correlation).sqrt());
@@ -272,15 +356,25 @@ mod tests {
             for _ in 0..DRAWS {
                 let errors = [normal.draw(), normal.draw(), normal.draw()];
                 let gain = MEAN + own * (errors[1] - errors[2]);
-                tally.add(SHAPE, &measured.each_ref().map(|one| one.error(&errors)), Some(&[0.0, gain]));
+                tally.add(
+                    SHAPE,
+                    &measured.each_ref().map(|one| one.error(&errors)),
+                    Some(&[0.0, gain]),
+                );
             }
             // Given one value's error, the difference of bivariate normal values moves by 1 − ρ of it; its own sd is √(2(1 − ρ)).
             let apart = (2.0 * (1.0 - correlation)).sqrt();
             // Four standard errors of a mean over the draws.
             let allowed = 4.0 * apart / f64::from(DRAWS).sqrt();
-            for (place, moved) in [1.0 - correlation, 1.0 - correlation, apart].into_iter().enumerate() {
+            for (place, moved) in [1.0 - correlation, 1.0 - correlation, apart]
+                .into_iter()
+                .enumerate()
+            {
                 let (got, want) = (tally.worth_of(SHAPE, 0, place), exact(MEAN, moved));
-                assert!((got - want).abs() < allowed, "{correlation} {place}: {got} for {want}");
+                assert!(
+                    (got - want).abs() < allowed,
+                    "{correlation} {place}: {got} for {want}"
+                );
             }
         }
     }
@@ -310,7 +404,16 @@ mod tests {
     fn a_tally_of_another_shape_does_not_fit() {
         let tally = Tally::new(SHAPE);
         assert!(tally.fits(SHAPE));
-        assert!(!tally.fits(Shape { choices: 3, ..SHAPE }));
-        assert!(!Tally { sums: vec![f64::NAN, 0.0], ..tally }.fits(SHAPE));
+        assert!(!tally.fits(Shape {
+            choices: 3,
+            ..SHAPE
+        }));
+        assert!(
+            !Tally {
+                sums: vec![f64::NAN, 0.0],
+                ..tally
+            }
+            .fits(SHAPE)
+        );
     }
 }

@@ -26,12 +26,18 @@ impl Vector {
     /// Of a length at an angle above the horizontal, rad.
     pub fn at(length_m: f64, angle_rad: f64) -> Self {
         let (sin, cos) = angle_rad.sin_cos();
-        Self { x: length_m * cos, y: length_m * sin }
+        Self {
+            x: length_m * cos,
+            y: length_m * sin,
+        }
     }
 
     /// A quarter turn to the left of it.
     fn left(self) -> Self {
-        Self { x: -self.y, y: self.x }
+        Self {
+            x: -self.y,
+            y: self.x,
+        }
     }
 
     fn dot(self, other: Self) -> f64 {
@@ -46,21 +52,30 @@ impl Vector {
 impl Add for Vector {
     type Output = Self;
     fn add(self, other: Self) -> Self {
-        Self { x: self.x + other.x, y: self.y + other.y }
+        Self {
+            x: self.x + other.x,
+            y: self.y + other.y,
+        }
     }
 }
 
 impl Sub for Vector {
     type Output = Self;
     fn sub(self, other: Self) -> Self {
-        Self { x: self.x - other.x, y: self.y - other.y }
+        Self {
+            x: self.x - other.x,
+            y: self.y - other.y,
+        }
     }
 }
 
 impl Mul<Vector> for f64 {
     type Output = Vector;
     fn mul(self, vector: Vector) -> Vector {
-        Vector { x: self * vector.x, y: self * vector.y }
+        Vector {
+            x: self * vector.x,
+            y: self * vector.y,
+        }
     }
 }
 
@@ -178,12 +193,21 @@ impl Linkage {
             Ankle::Frozen { angle_rad } => {
                 let (sin, cos) = angle_rad.sin_cos();
                 let along_m = leg.shank_m - leg.foot_m * cos;
-                (along_m.hypot(leg.foot_m * sin), (leg.foot_m * sin).atan2(along_m))
+                (
+                    along_m.hypot(leg.foot_m * sin),
+                    (leg.foot_m * sin).atan2(along_m),
+                )
             }
             Ankle::Moving { .. } => (leg.shank_m, 0.0),
         };
         let hip = Vector::at(seat.hip_m, PI - seat.angle_rad);
-        Self { leg, seat, hip, lower_m, lower_offset_rad }
+        Self {
+            leg,
+            seat,
+            hip,
+            lower_m,
+            lower_offset_rad,
+        }
     }
 
     /// The hip joint's centre.
@@ -198,9 +222,18 @@ impl Linkage {
     /// The end of the lower link and its first three derivatives by crank angle: the pedal, or the ankle above it.
     fn lower_end(&self, crank_rad: f64) -> [Vector; 4] {
         let pedal = self.pedal(crank_rad);
-        let along = Vector { x: pedal.y, y: -pedal.x };
+        let along = Vector {
+            x: pedal.y,
+            y: -pedal.x,
+        };
         let ends = [pedal, along, -1.0 * pedal, -1.0 * along];
-        let Ankle::Moving { pitch_rad, swing_rad } = self.leg.ankle else { return ends };
+        let Ankle::Moving {
+            pitch_rad,
+            swing_rad,
+        } = self.leg.ankle
+        else {
+            return ends;
+        };
         let (sin, cos) = crank_rad.sin_cos();
         let [p1, p2, p3] = [-swing_rad * cos, swing_rad * sin, swing_rad * cos];
         // From pedal to ankle, and its derivatives by the pitch.
@@ -227,12 +260,15 @@ impl Linkage {
             (end - self.hip).dot(along)
         };
         let distance = |crank_rad| self.distance(crank_rad);
-        let Extremes { least, greatest } = extremes(&|look| looks[look].receding, &receding, &distance);
+        let Extremes { least, greatest } =
+            extremes(&|look| looks[look].receding, &receding, &distance);
         let thigh_m = self.leg.thigh_m;
         // Thigh and lower link at the least bend that is taken for a bend.
         let span = |sign: f64| {
             let straight = (1.0 - LEAST_BEND * LEAST_BEND).sqrt();
-            let lower = (self.lower_m * self.lower_m - (LEAST_BEND * thigh_m).powi(2)).max(0.0).sqrt();
+            let lower = (self.lower_m * self.lower_m - (LEAST_BEND * thigh_m).powi(2))
+                .max(0.0)
+                .sqrt();
             (thigh_m * straight + sign * lower).abs()
         };
         let (longest_m, shortest_m) = (span(1.0), span(-1.0));
@@ -245,11 +281,24 @@ impl Linkage {
         }
     }
 
-    fn missing(&self, worst: (f64, f64), best: (f64, f64), limit_m: f64, too_near: bool) -> OutOfReach {
+    fn missing(
+        &self,
+        worst: (f64, f64),
+        best: (f64, f64),
+        limit_m: f64,
+        too_near: bool,
+    ) -> OutOfReach {
         let over = |crank_rad: f64| self.distance(crank_rad) - limit_m;
-        let (after, before) = if best.0 > worst.0 { (best.0, best.0 - TAU) } else { (best.0 + TAU, best.0) };
+        let (after, before) = if best.0 > worst.0 {
+            (best.0, best.0 - TAU)
+        } else {
+            (best.0 + TAU, best.0)
+        };
         // Where the best is out of reach as well, no part of the turn is left.
-        let edge = |to: f64| root(over, worst.0, to, 1e-9).unwrap_or(worst.0 + (to - before - 0.5 * TAU).signum() * PI);
+        let edge = |to: f64| {
+            root(over, worst.0, to, 1e-9)
+                .unwrap_or(worst.0 + (to - before - 0.5 * TAU).signum() * PI)
+        };
         let (from_rad, to_rad) = (edge(before), edge(after));
         let turns = (from_rad / TAU).floor() * TAU;
         OutOfReach {
@@ -268,7 +317,10 @@ impl Linkage {
         let ankle = match self.leg.ankle {
             Ankle::Moving { .. } => self.hip + pose.line,
             Ankle::Frozen { .. } => {
-                knee + Vector::at(self.leg.shank_m, pose.lower.y.atan2(pose.lower.x) - self.lower_offset_rad)
+                knee + Vector::at(
+                    self.leg.shank_m,
+                    pose.lower.y.atan2(pose.lower.x) - self.lower_offset_rad,
+                )
             }
         };
         Moment {
@@ -324,9 +376,15 @@ impl Linkage {
     /// # Errors
     /// The part of the turn in which the leg does not reach the pedal.
     pub fn turn(self) -> Result<Turn, OutOfReach> {
-        let looks: Vec<Pose> = (0..LOOKS).map(|look| self.pose(look as f64 * STEP_RAD)).collect();
+        let looks: Vec<Pose> = (0..LOOKS)
+            .map(|look| self.pose(look as f64 * STEP_RAD))
+            .collect();
         let slack_m = self.reach(&looks)?;
-        Ok(Turn { looks, linkage: self, slack_m })
+        Ok(Turn {
+            looks,
+            linkage: self,
+            slack_m,
+        })
     }
 }
 
@@ -399,16 +457,25 @@ impl Turn {
 
     fn extremes(&self, slope: &dyn Fn(&Pose) -> f64, value: &dyn Fn(&Pose) -> f64) -> Extremes {
         let pose = |crank_rad| self.linkage.pose(crank_rad);
-        extremes(&|look| slope(&self.looks[look]), &|crank_rad| slope(&pose(crank_rad)), &|crank_rad| {
-            value(&pose(crank_rad))
-        })
+        extremes(
+            &|look| slope(&self.looks[look]),
+            &|crank_rad| slope(&pose(crank_rad)),
+            &|crank_rad| value(&pose(crank_rad)),
+        )
     }
 }
 
 /// The extremes over a turn of a value whose slope is known at each look and anywhere: each is where the slope changes sign.
-fn extremes(looked: &dyn Fn(usize) -> f64, slope: &dyn Fn(f64) -> f64, value: &dyn Fn(f64) -> f64) -> Extremes {
+fn extremes(
+    looked: &dyn Fn(usize) -> f64,
+    slope: &dyn Fn(f64) -> f64,
+    value: &dyn Fn(f64) -> f64,
+) -> Extremes {
     let first = (0.0, value(0.0));
-    let mut found = Extremes { least: first, greatest: first };
+    let mut found = Extremes {
+        least: first,
+        greatest: first,
+    };
     let mut before = (0.0, looked(0));
     for look in 1..=LOOKS {
         let here = (look as f64 * STEP_RAD, looked(look % LOOKS));
@@ -433,16 +500,39 @@ mod tests {
     use super::*;
 
     fn stature_180(ankle: Ankle, crank_m: f64) -> Linkage {
-        let leg = Leg { thigh_m: 0.441, shank_m: 0.4428, foot_m: 0.153, ankle };
-        Linkage::new(leg, Seat { crank_m, hip_m: 0.98084 - crank_m, angle_rad: 76f64.to_radians() })
+        let leg = Leg {
+            thigh_m: 0.441,
+            shank_m: 0.4428,
+            foot_m: 0.153,
+            ankle,
+        };
+        Linkage::new(
+            leg,
+            Seat {
+                crank_m,
+                hip_m: 0.98084 - crank_m,
+                angle_rad: 76f64.to_radians(),
+            },
+        )
     }
 
     fn frozen() -> Linkage {
-        stature_180(Ankle::Frozen { angle_rad: 130f64.to_radians() }, 0.17)
+        stature_180(
+            Ankle::Frozen {
+                angle_rad: 130f64.to_radians(),
+            },
+            0.17,
+        )
     }
 
     fn moving() -> Linkage {
-        stature_180(Ankle::Moving { pitch_rad: 45f64.to_radians(), swing_rad: 12f64.to_radians() }, 0.17)
+        stature_180(
+            Ankle::Moving {
+                pitch_rad: 45f64.to_radians(),
+                swing_rad: 12f64.to_radians(),
+            },
+            0.17,
+        )
     }
 
     #[test]
@@ -466,7 +556,11 @@ mod tests {
         for linkage in [frozen(), moving()] {
             for degree in 0..360 {
                 let angle = f64::from(degree).to_radians();
-                let (before, at, after) = (linkage.at(angle - STEP), linkage.at(angle), linkage.at(angle + STEP));
+                let (before, at, after) = (
+                    linkage.at(angle - STEP),
+                    linkage.at(angle),
+                    linkage.at(angle + STEP),
+                );
                 let by = |of: &dyn Fn(&Moment) -> f64| (of(&after) - of(&before)) / (2.0 * STEP);
                 assert!((by(&|m| m.thigh_rad) - at.thigh_rates[0]).abs() < SAME);
                 assert!((by(&|m| m.thigh_rates[0]) - at.thigh_rates[1]).abs() < SAME);
@@ -478,15 +572,34 @@ mod tests {
 
     #[test]
     fn a_leg_that_is_too_short_says_where_round_the_turn() {
-        let far = |hip_m| Linkage::new(frozen().leg, Seat { hip_m, ..frozen().seat }).turn().map(|_| ());
+        let far = |hip_m| {
+            Linkage::new(
+                frozen().leg,
+                Seat {
+                    hip_m,
+                    ..frozen().seat
+                },
+            )
+            .turn()
+            .map(|_| ())
+        };
         assert_eq!(far(0.81), Ok(()));
         let missing = far(0.83).expect_err("the leg is 0.9947 m long");
         assert!(!missing.too_near);
         // The pedal is farthest straight down the seat line.
-        assert!((missing.worst_rad.to_degrees() - 166.0).abs() < 1e-6, "{missing:?}");
-        assert!(missing.from_rad < missing.worst_rad && missing.worst_rad < missing.to_rad, "{missing:?}");
+        assert!(
+            (missing.worst_rad.to_degrees() - 166.0).abs() < 1e-6,
+            "{missing:?}"
+        );
+        assert!(
+            missing.from_rad < missing.worst_rad && missing.worst_rad < missing.to_rad,
+            "{missing:?}"
+        );
         let whole = far(1.5).expect_err("no part of the turn is in reach");
-        assert!((whole.to_rad - whole.from_rad - TAU).abs() < 1e-9, "{whole:?}");
+        assert!(
+            (whole.to_rad - whole.from_rad - TAU).abs() < 1e-9,
+            "{whole:?}"
+        );
         assert!(far(0.171).is_err_and(|near| near.too_near));
     }
 }

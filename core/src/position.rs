@@ -86,7 +86,9 @@ impl Position {
 
     /// Drag area averaged over a part of the ride, m²: `to_s` is after `from_s`.
     pub fn mean_cda_between_m2(&self, from_s: f64, to_s: f64) -> f64 {
-        let Some(fade) = self.fade else { return self.cda_at_m2(0.0) };
+        let Some(fade) = self.fade else {
+            return self.cda_at_m2(0.0);
+        };
         let gone = (fade.gone_by_s(to_s) - fade.gone_by_s(from_s)) / (to_s - from_s);
         let fresh = self.cda_at_m2(f64::NEG_INFINITY);
         let tired = self.cda_at_m2(f64::INFINITY);
@@ -108,13 +110,22 @@ impl Position {
 
     /// Drag area when the position is lost: tired if it fades, else that of a lapse. `None` if it is never lost.
     pub fn lost_cda_m2(&self) -> Option<f64> {
-        self.fade.map(|fade| fade.tired_cda_m2).or(self.lapses.map(|lapses| lapses.cda_m2))
+        self.fade
+            .map(|fade| fade.tired_cda_m2)
+            .or(self.lapses.map(|lapses| lapses.cda_m2))
     }
 
     /// The same position held for a share of the time at its fresh drag area and at `lost_cda_m2` for the rest.
     pub fn held_for_share(&self, share: f64, lost_cda_m2: f64) -> Self {
-        let lapses = Some(Lapses { share: 1.0 - share, cda_m2: lost_cda_m2 });
-        Self { fade: None, lapses, ..self.clone() }
+        let lapses = Some(Lapses {
+            share: 1.0 - share,
+            cda_m2: lost_cda_m2,
+        });
+        Self {
+            fade: None,
+            lapses,
+            ..self.clone()
+        }
     }
 }
 
@@ -129,12 +140,24 @@ mod tests {
             shape: DragShape::default(),
             cp_factor: 1.0,
             w_prime_factor: 1.0,
-            fade: Some(Fade { tired_cda_m2: 0.27, begins_s: 1000.0, complete_s: 2000.0 }),
-            lapses: Some(Lapses { share: 0.1, cda_m2: 0.3 }),
+            fade: Some(Fade {
+                tired_cda_m2: 0.27,
+                begins_s: 1000.0,
+                complete_s: 2000.0,
+            }),
+            lapses: Some(Lapses {
+                share: 0.1,
+                cda_m2: 0.3,
+            }),
         };
-        for (from_s, to_s) in
-            [(0.0, 500.0), (0.0, 1500.0), (0.0, 3000.0), (900.0, 1100.0), (1200.0, 2500.0), (2100.0, 2200.0)]
-        {
+        for (from_s, to_s) in [
+            (0.0, 500.0),
+            (0.0, 1500.0),
+            (0.0, 3000.0),
+            (900.0, 1100.0),
+            (1200.0, 2500.0),
+            (2100.0, 2200.0),
+        ] {
             let n = 100_000;
             let at_s = |i: i32| from_s + (f64::from(i) + 0.5) * (to_s - from_s) / f64::from(n);
             let sum: f64 = (0..n).map(|i| position.cda_at_m2(at_s(i))).sum();

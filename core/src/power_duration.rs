@@ -39,7 +39,9 @@ impl PowerDuration {
             Some(peak_w) => -(-time_s * (peak_w - self.cp_w) / self.w_prime_j).exp_m1(),
             None => 1.0,
         };
-        let lost = self.long_ride.map_or(0.0, |long| long.loss_w * (time_s / long.from_s).ln().max(0.0));
+        let lost = self.long_ride.map_or(0.0, |long| {
+            long.loss_w * (time_s / long.from_s).ln().max(0.0)
+        });
         (self.cp_w + self.w_prime_j / time_s * spread - lost).max(0.0)
     }
 
@@ -48,7 +50,14 @@ impl PowerDuration {
     ///
     /// Accurate to 1e-12 of the time.
     pub fn duration_s(&self, power_w: f64) -> Option<f64> {
-        root(|ln_t| self.sustainable_w(ln_t.exp()) - power_w, 1e-3f64.ln(), LONGEST_S.ln(), 1e-13).ok().map(f64::exp)
+        root(
+            |ln_t| self.sustainable_w(ln_t.exp()) - power_w,
+            1e-3f64.ln(),
+            LONGEST_S.ln(),
+            1e-13,
+        )
+        .ok()
+        .map(f64::exp)
     }
 
     /// The relation in another position: `cp_factor` on CP, peak and long-ride loss, `w_prime_factor` on W′.
@@ -59,7 +68,10 @@ impl PowerDuration {
             cp_w: self.cp_w * cp_factor,
             w_prime_j: self.w_prime_j * w_prime_factor,
             peak_w: self.peak_w.map(|peak_w| peak_w * cp_factor),
-            long_ride: self.long_ride.map(|long| LongRide { loss_w: long.loss_w * cp_factor, ..long }),
+            long_ride: self.long_ride.map(|long| LongRide {
+                loss_w: long.loss_w * cp_factor,
+                ..long
+            }),
         }
     }
 
@@ -71,11 +83,15 @@ impl PowerDuration {
     pub fn at_altitude(&self, altitude_m: f64, response: f64) -> Self {
         const FIVE_MINUTES_S: f64 = 300.0;
         const LEAST_SHARE: f64 = 0.1;
-        let lost_w = response * altitude_loss_share(altitude_m) * self.sustainable_w(FIVE_MINUTES_S);
+        let lost_w =
+            response * altitude_loss_share(altitude_m) * self.sustainable_w(FIVE_MINUTES_S);
         let share = (1.0 - lost_w / self.cp_w).max(LEAST_SHARE);
         Self {
             cp_w: self.cp_w * share,
-            long_ride: self.long_ride.map(|long| LongRide { loss_w: long.loss_w * share, ..long }),
+            long_ride: self.long_ride.map(|long| LongRide {
+                loss_w: long.loss_w * share,
+                ..long
+            }),
             ..*self
         }
     }
@@ -84,7 +100,9 @@ impl PowerDuration {
     /// `P(t) − W′/t`, so that an even ride at the sustainable power ends exactly empty.
     pub fn threshold_w(&self, event_s: f64) -> f64 {
         match self.long_ride {
-            Some(long) if event_s > long.from_s => (self.sustainable_w(event_s) - self.w_prime_j / event_s).max(0.0),
+            Some(long) if event_s > long.from_s => {
+                (self.sustainable_w(event_s) - self.w_prime_j / event_s).max(0.0)
+            }
             _ => self.cp_w,
         }
     }
@@ -95,8 +113,16 @@ impl PowerDuration {
 ///
 /// Source: clark-2007.
 pub fn altitude_loss_share(altitude_m: f64) -> f64 {
-    const ROWS: [(f64, f64); 4] = [(200.0, 0.0), (1200.0, 0.058), (2200.0, 0.103), (3200.0, 0.198)];
-    let upper = ROWS[1..].iter().position(|&(row_m, _)| altitude_m < row_m).unwrap_or(2);
+    const ROWS: [(f64, f64); 4] = [
+        (200.0, 0.0),
+        (1200.0, 0.058),
+        (2200.0, 0.103),
+        (3200.0, 0.198),
+    ];
+    let upper = ROWS[1..]
+        .iter()
+        .position(|&(row_m, _)| altitude_m < row_m)
+        .unwrap_or(2);
     let ((low_m, low), (high_m, high)) = (ROWS[upper], ROWS[upper + 1]);
     (low + (altitude_m - low_m) / (high_m - low_m) * (high - low)).max(0.0)
 }
@@ -137,8 +163,12 @@ pub fn w_prime_balance_j(
 mod tests {
     use super::*;
 
-    const RIDER: PowerDuration =
-        PowerDuration { cp_w: 260.0, w_prime_j: 18_000.0, peak_w: Some(800.0), long_ride: None };
+    const RIDER: PowerDuration = PowerDuration {
+        cp_w: 260.0,
+        w_prime_j: 18_000.0,
+        peak_w: Some(800.0),
+        long_ride: None,
+    };
 
     #[test]
     fn the_first_instant_gives_the_peak_and_a_long_time_critical_power() {
@@ -158,12 +188,21 @@ mod tests {
 
     #[test]
     fn at_altitude_five_minute_power_falls_as_measured_and_w_prime_stays() {
-        for (altitude_m, share) in [(0.0, 0.0), (200.0, 0.0), (1200.0, 0.058), (2200.0, 0.103), (3200.0, 0.198)] {
+        for (altitude_m, share) in [
+            (0.0, 0.0),
+            (200.0, 0.0),
+            (1200.0, 0.058),
+            (2200.0, 0.103),
+            (3200.0, 0.198),
+        ] {
             let high = RIDER.at_altitude(altitude_m, 1.0);
             // The peak power's exponential has died away within five minutes.
             let fallen = 1.0 - high.sustainable_w(300.0) / RIDER.sustainable_w(300.0);
             assert!((fallen - share).abs() < 1e-3, "{altitude_m}: {fallen}");
-            assert_eq!((high.w_prime_j, high.peak_w), (RIDER.w_prime_j, RIDER.peak_w));
+            assert_eq!(
+                (high.w_prime_j, high.peak_w),
+                (RIDER.w_prime_j, RIDER.peak_w)
+            );
         }
         assert!((altitude_loss_share(1700.0) - 0.0805).abs() < 1e-12);
         assert!((altitude_loss_share(4200.0) - 0.293).abs() < 1e-12);
@@ -171,10 +210,22 @@ mod tests {
 
     #[test]
     fn an_even_long_ride_at_the_sustainable_power_ends_exactly_empty() {
-        let rider = PowerDuration { long_ride: Some(LongRide { loss_w: 20.0, from_s: 1800.0 }), ..RIDER };
+        let rider = PowerDuration {
+            long_ride: Some(LongRide {
+                loss_w: 20.0,
+                from_s: 1800.0,
+            }),
+            ..RIDER
+        };
         let event_s = 5400.0;
         let above_w = rider.sustainable_w(event_s) - rider.threshold_w(event_s);
-        let left = w_prime_balance_j(Recovery::Differential, rider.w_prime_j, rider.w_prime_j, above_w, event_s);
+        let left = w_prime_balance_j(
+            Recovery::Differential,
+            rider.w_prime_j,
+            rider.w_prime_j,
+            above_w,
+            event_s,
+        );
         assert!(left.abs() < 1e-6, "{left}");
     }
 }

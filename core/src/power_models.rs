@@ -54,9 +54,10 @@ impl Model {
         match self {
             Self::TwoParameter | Self::LogDecline | Self::PowerLaw => 2,
             Self::ThreeParameter => 3,
-            Self::OmniDomain { peak, long_ride_from_s } => {
-                2 + usize::from(peak) + usize::from(long_ride_from_s.is_some())
-            }
+            Self::OmniDomain {
+                peak,
+                long_ride_from_s,
+            } => 2 + usize::from(peak) + usize::from(long_ride_from_s.is_some()),
         }
     }
 
@@ -71,10 +72,17 @@ impl Model {
                 let above_w = b[2] - b[0];
                 let whole = time_s * above_w + b[1];
                 let share = (b[1] / whole).powi(2);
-                derivatives.copy_from_slice(&[1.0 - share, time_s * (above_w / whole).powi(2), share]);
+                derivatives.copy_from_slice(&[
+                    1.0 - share,
+                    time_s * (above_w / whole).powi(2),
+                    share,
+                ]);
                 b[0] + b[1] * above_w / whole
             }
-            Self::OmniDomain { peak, long_ride_from_s } => {
+            Self::OmniDomain {
+                peak,
+                long_ride_from_s,
+            } => {
                 let above_w = if peak { b[2] - b[0] } else { f64::INFINITY };
                 let left = (-time_s * above_w / b[1]).exp();
                 let rising = if peak { left * above_w / b[1] } else { 0.0 };
@@ -113,7 +121,10 @@ impl Model {
         match self {
             Self::TwoParameter => vec![cp_w, w_prime_j],
             Self::ThreeParameter => vec![cp_w, w_prime_j, 1.5 * most_w],
-            Self::OmniDomain { peak, long_ride_from_s } => {
+            Self::OmniDomain {
+                peak,
+                long_ride_from_s,
+            } => {
                 let mut start = vec![cp_w, w_prime_j];
                 start.extend(peak.then_some(1.2 * most_w));
                 start.extend(long_ride_from_s.map(|_| 0.05 * cp_w));
@@ -132,9 +143,19 @@ fn line(efforts: &[Effort]) -> (f64, f64) {
     let (x, y) = (mean(&|e| 1.0 / e.duration_s), mean(&|e| e.power_w));
     let across = mean(&|e| (1.0 / e.duration_s - x) * (e.power_w - y));
     let spread = mean(&|e| (1.0 / e.duration_s - x).powi(2));
-    let least_w = efforts.iter().map(|e| e.power_w).fold(f64::INFINITY, f64::min);
-    let w_prime_j = if spread > 0.0 { (across / spread).max(1000.0) } else { 15_000.0 };
-    ((y - w_prime_j * x).min(0.98 * least_w).max(0.3 * least_w), w_prime_j)
+    let least_w = efforts
+        .iter()
+        .map(|e| e.power_w)
+        .fold(f64::INFINITY, f64::min);
+    let w_prime_j = if spread > 0.0 {
+        (across / spread).max(1000.0)
+    } else {
+        15_000.0
+    };
+    (
+        (y - w_prime_j * x).min(0.98 * least_w).max(0.3 * least_w),
+        w_prime_j,
+    )
 }
 
 /// What is known of a parameter without the efforts.
@@ -198,13 +219,21 @@ impl Curve {
     pub fn new(model: Model, fit: Fit, known_from: usize, priors: usize) -> Self {
         let degrees_of_freedom = known_from + fit.degrees_of_freedom();
         let variance = (known_from as f64 + fit.sum_of_squares) / degrees_of_freedom.max(1) as f64;
-        Self { model, fit, variance, degrees_of_freedom, priors }
+        Self {
+            model,
+            fit,
+            variance,
+            degrees_of_freedom,
+            priors,
+        }
     }
 
     /// The power that can be held for `time_s`, W, and one standard deviation of the curve there (delta method).
     pub fn power_w(&self, time_s: f64) -> (f64, f64) {
         let mut derivatives = vec![0.0; self.model.parameters()];
-        let power_w = self.model.power_w(&self.fit.parameters, time_s, &mut derivatives);
+        let power_w = self
+            .model
+            .power_w(&self.fit.parameters, time_s, &mut derivatives);
         (power_w, self.sd(&derivatives))
     }
 
@@ -232,12 +261,17 @@ impl Curve {
     /// (studentised); `None` for one that the curve must pass through.
     pub fn studentised(&self, effort: &Effort) -> Option<f64> {
         let mut derivatives = vec![0.0; self.model.parameters()];
-        let power_w = self.model.power_w(&self.fit.parameters, effort.duration_s, &mut derivatives);
-        derivatives.iter_mut().for_each(|slope| *slope /= effort.sd_w);
+        let power_w = self
+            .model
+            .power_w(&self.fit.parameters, effort.duration_s, &mut derivatives);
+        derivatives
+            .iter_mut()
+            .for_each(|slope| *slope /= effort.sd_w);
         let free = 1.0 - self.fit.unit_variance(&derivatives);
         // Below this it is rounding.
         const FREE: f64 = 1e-6;
-        (free > FREE).then(|| (effort.power_w - power_w) / (effort.sd_w * (self.variance * free).sqrt()))
+        (free > FREE)
+            .then(|| (effort.power_w - power_w) / (effort.sd_w * (self.variance * free).sqrt()))
     }
 
     /// Akaike's criterion for small samples, up to a constant that models of the same efforts share:
@@ -254,19 +288,31 @@ impl Curve {
         if n <= k + 1.0 {
             return f64::INFINITY;
         }
-        n * ((known_from as f64 + self.fit.sum_of_squares) / n).ln() + 2.0 * k + 2.0 * k * (k + 1.0) / (n - k - 1.0)
+        n * ((known_from as f64 + self.fit.sum_of_squares) / n).ln()
+            + 2.0 * k
+            + 2.0 * k * (k + 1.0) / (n - k - 1.0)
     }
 
     /// The relation as rides take it; `None` for a form that rides do not use.
     pub fn power_duration(&self) -> Option<PowerDuration> {
         let b = &self.fit.parameters;
         match self.model {
-            Model::TwoParameter => Some(PowerDuration { cp_w: b[0], w_prime_j: b[1], peak_w: None, long_ride: None }),
-            Model::OmniDomain { peak, long_ride_from_s } => Some(PowerDuration {
+            Model::TwoParameter => Some(PowerDuration {
+                cp_w: b[0],
+                w_prime_j: b[1],
+                peak_w: None,
+                long_ride: None,
+            }),
+            Model::OmniDomain {
+                peak,
+                long_ride_from_s,
+            } => Some(PowerDuration {
                 cp_w: b[0],
                 w_prime_j: b[1],
                 peak_w: if peak { b.get(2).copied() } else { None },
-                long_ride: long_ride_from_s.zip(b.last()).map(|(from_s, &loss_w)| LongRide { loss_w, from_s }),
+                long_ride: long_ride_from_s
+                    .zip(b.last())
+                    .map(|(from_s, &loss_w)| LongRide { loss_w, from_s }),
             }),
             _ => None,
         }
@@ -302,7 +348,11 @@ pub enum Form {
 /// See [`NoFit`].
 pub fn fit_form(form: Form, efforts: &[Effort]) -> Result<Fit, NoFit> {
     let row = |b: &[f64], i: usize, d: &mut [f64]| {
-        let Effort { duration_s: t, power_w: p, .. } = efforts[i];
+        let Effort {
+            duration_s: t,
+            power_w: p,
+            ..
+        } = efforts[i];
         // A time only exists above CP.
         let above_w = |cp_w: f64| if p > cp_w { p - cp_w } else { f64::NAN };
         match form {
@@ -326,7 +376,11 @@ pub fn fit_form(form: Form, efforts: &[Effort]) -> Result<Fit, NoFit> {
                 (b[1] / above_w / t).ln()
             }
             Form::ThreeParameterTime | Form::ThreeParameterRelativeTime => {
-                let sd = if form == Form::ThreeParameterTime { 1.0 } else { t };
+                let sd = if form == Form::ThreeParameterTime {
+                    1.0
+                } else {
+                    t
+                };
                 let (above_w, most_w) = (above_w(b[0]), b[2] - b[0]);
                 let per_j = 1.0 / above_w - 1.0 / most_w;
                 let by_cp = b[1] * (1.0 / above_w.powi(2) - 1.0 / most_w.powi(2));
@@ -340,7 +394,9 @@ pub fn fit_form(form: Form, efforts: &[Effort]) -> Result<Fit, NoFit> {
         }
     };
     let start = match form {
-        Form::ThreeParameterTime | Form::ThreeParameterRelativeTime => Model::ThreeParameter.start(efforts),
+        Form::ThreeParameterTime | Form::ThreeParameterRelativeTime => {
+            Model::ThreeParameter.start(efforts)
+        }
         Form::LogPower => vec![6.0, -0.1],
         _ => Model::TwoParameter.start(efforts),
     };
@@ -359,8 +415,20 @@ mod tests {
         let models = [
             (Model::TwoParameter, vec![250.0, 20e3]),
             (Model::ThreeParameter, vec![250.0, 20e3, 900.0]),
-            (Model::OmniDomain { peak: true, long_ride_from_s: Some(1800.0) }, vec![250.0, 20e3, 900.0, 20.0]),
-            (Model::OmniDomain { peak: false, long_ride_from_s: Some(1800.0) }, vec![250.0, 20e3, 20.0]),
+            (
+                Model::OmniDomain {
+                    peak: true,
+                    long_ride_from_s: Some(1800.0),
+                },
+                vec![250.0, 20e3, 900.0, 20.0],
+            ),
+            (
+                Model::OmniDomain {
+                    peak: false,
+                    long_ride_from_s: Some(1800.0),
+                },
+                vec![250.0, 20e3, 20.0],
+            ),
             (Model::LogDecline, vec![330.0, 25.0]),
             (Model::PowerLaw, vec![1000.0, 0.19]),
         ];
@@ -377,8 +445,13 @@ mod tests {
                         model.power_w(&moved, time_s, &mut unused)
                     };
                     let slope = (moved(step) - moved(-step)) / (2.0 * step);
-                    let near = (slope - derivatives[j]).abs() <= DIFFERENCES * slope.abs().max(1e-3);
-                    assert!(near, "{model:?} {j} at {time_s}: {} for {slope}", derivatives[j]);
+                    let near =
+                        (slope - derivatives[j]).abs() <= DIFFERENCES * slope.abs().max(1e-3);
+                    assert!(
+                        near,
+                        "{model:?} {j} at {time_s}: {} for {slope}",
+                        derivatives[j]
+                    );
                 }
             }
         }

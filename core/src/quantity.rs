@@ -36,7 +36,11 @@ pub struct Quantity {
 impl Quantity {
     /// A number that was chosen, so that nothing about it is unsure.
     pub const fn exact(value: f64) -> Self {
-        Self { value, sd: 0.0, source: Known::Measured }
+        Self {
+            value,
+            sd: 0.0,
+            source: Known::Measured,
+        }
     }
 
     /// Whether it was measured, with an error of its own: a number that was chosen has none.
@@ -46,7 +50,11 @@ impl Quantity {
 
     /// What riders usually have.
     pub const fn typical(value: f64, sd: f64) -> Self {
-        Self { value, sd, source: Known::Typical }
+        Self {
+            value,
+            sd,
+            source: Known::Typical,
+        }
     }
 }
 
@@ -101,7 +109,11 @@ impl<'de> Visitor<'de> for QuantityVisitor {
                 }
             }
         }
-        Ok(Quantity { value: value.ok_or_else(|| de::Error::missing_field("value"))?, sd, source })
+        Ok(Quantity {
+            value: value.ok_or_else(|| de::Error::missing_field("value"))?,
+            sd,
+            source,
+        })
     }
 }
 

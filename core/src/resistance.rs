@@ -68,10 +68,15 @@ impl DragShape {
         let degrees = yaw.to_degrees();
         let held_deg = last_deg.max(YAW_HELD_DEG);
         if degrees > held_deg {
-            let scale = if degrees < 90.0 { last / held_deg.to_radians().cos() } else { 1.0 };
+            let scale = if degrees < 90.0 {
+                last / held_deg.to_radians().cos()
+            } else {
+                1.0
+            };
             return (scale * yaw.cos(), -scale * yaw.sin());
         }
-        let (ratio, slope_per_deg) = interpolate_with_slope(&self.yaw_table, degrees).unwrap_or((last, 0.0));
+        let (ratio, slope_per_deg) =
+            interpolate_with_slope(&self.yaw_table, degrees).unwrap_or((last, 0.0));
         (ratio, slope_per_deg.to_degrees())
     }
 
@@ -160,7 +165,11 @@ impl<'a> Stretch<'a> {
         let along = self.air_along_m_s(speed_m_s);
         let apparent = self.apparent_m_s(along);
         let q = self.half_density * cda_m2;
-        let steepening = if apparent > 0.0 { along * along / apparent } else { 0.0 };
+        let steepening = if apparent > 0.0 {
+            along * along / apparent
+        } else {
+            0.0
+        };
         (q * apparent * along, q * (apparent + steepening))
     }
 
@@ -175,7 +184,11 @@ impl<'a> Stretch<'a> {
         }
         let q = self.half_density * cda_m2;
         let n = self.shape.speed_exponent;
-        let scaled = if n == 0.0 { q } else { q * (apparent / self.shape.reference_airspeed_m_s).powf(n) };
+        let scaled = if n == 0.0 {
+            q
+        } else {
+            q * (apparent / self.shape.reference_airspeed_m_s).powf(n)
+        };
         let (k, k_slope) = if self.shape.yaw_table.is_empty() {
             (along / apparent, -cross.abs() / apparent)
         } else {
@@ -190,7 +203,11 @@ impl<'a> Stretch<'a> {
     #[inline(always)]
     fn apparent_m_s(&self, along: f64) -> f64 {
         let cross = self.wind.cross_m_s;
-        if cross == 0.0 { along.abs() } else { (along * along + cross * cross).sqrt() }
+        if cross == 0.0 {
+            along.abs()
+        } else {
+            (along * along + cross * cross).sqrt()
+        }
     }
 
     /// All forces by cause, N.
@@ -224,7 +241,10 @@ impl<'a> Stretch<'a> {
     #[inline(always)]
     pub fn total_and_slope(&self, speed_m_s: f64, cda_m2: f64) -> (f64, f64) {
         let (air, slope) = self.air_and_slope(speed_m_s, cda_m2);
-        (air + self.total_without_air_n(speed_m_s), slope + self.bearing_n_s_per_m)
+        (
+            air + self.total_without_air_n(speed_m_s),
+            slope + self.bearing_n_s_per_m,
+        )
     }
 
     /// Air speed along the road, m/s; negative where the wind overtakes the rider.
@@ -283,16 +303,28 @@ impl<'a> Stretch<'a> {
         while excess(top) < 0.0 && top < 1e6 {
             top *= 2.0;
         }
-        let (low, high) = self.crossings(top, road_power_w, cda_m2).next().unwrap_or((0.0, top));
-        root_bracketed(excess, (low, excess(low)), (high, excess(high)), 1e-14).unwrap_or(0.5 * (low + high))
+        let (low, high) = self
+            .crossings(top, road_power_w, cda_m2)
+            .next()
+            .unwrap_or((0.0, top));
+        root_bracketed(excess, (low, excess(low)), (high, excess(high)), 1e-14)
+            .unwrap_or(0.5 * (low + high))
     }
 
     /// The brackets from `top` down in which `v F(v)` passes the power, in 200 steps.
-    fn crossings(&self, top: f64, road_power_w: f64, cda_m2: f64) -> impl Iterator<Item = (f64, f64)> + '_ {
+    fn crossings(
+        &self,
+        top: f64,
+        road_power_w: f64,
+        cda_m2: f64,
+    ) -> impl Iterator<Item = (f64, f64)> + '_ {
         const STEPS: i32 = 200;
         let excess = move |v: f64| v * self.total_n(v, cda_m2) - road_power_w;
         (0..STEPS).rev().filter_map(move |i| {
-            let (low, high) = (top * f64::from(i) / f64::from(STEPS), top * f64::from(i + 1) / f64::from(STEPS));
+            let (low, high) = (
+                top * f64::from(i) / f64::from(STEPS),
+                top * f64::from(i + 1) / f64::from(STEPS),
+            );
             ((excess(low) < 0.0) != (excess(high) < 0.0)).then_some((low, high))
         })
     }
@@ -379,13 +411,21 @@ mod tests {
         let tables = [vec![], vec![(0.0, 1.0), (10.0, 0.97), (20.0, 1.02)]];
         for yaw_table in tables {
             for speed_exponent in [-0.3, 0.0, 0.1] {
-                let shape = DragShape { yaw_table: yaw_table.clone(), speed_exponent, reference_airspeed_m_s: 12.0 };
+                let shape = DragShape {
+                    yaw_table: yaw_table.clone(),
+                    speed_exponent,
+                    reference_airspeed_m_s: 12.0,
+                };
                 for (head_m_s, cross_m_s) in [(3.0, 2.0), (-14.0, 3.0), (0.0, 0.5), (2.0, 0.0)] {
-                    let wind = RoadWind { head_m_s, cross_m_s };
+                    let wind = RoadWind {
+                        head_m_s,
+                        cross_m_s,
+                    };
                     let stretch = Stretch::new(&machine(), &shape, 1.2, wind, slope(0.0));
                     let step = 1e-6;
-                    let by_difference =
-                        (stretch.air_n(11.0 + step, 0.25) - stretch.air_n(11.0 - step, 0.25)) / (2.0 * step);
+                    let by_difference = (stretch.air_n(11.0 + step, 0.25)
+                        - stretch.air_n(11.0 - step, 0.25))
+                        / (2.0 * step);
                     let (_, by_formula) = stretch.air_and_slope(11.0, 0.25);
                     assert!((by_difference - by_formula).abs() < 1e-6 * by_formula.abs().max(1.0));
                 }
@@ -402,7 +442,10 @@ mod tests {
 
     #[test]
     fn a_rider_without_power_rolls_downhill_and_stands_on_the_flat() {
-        let shape = DragShape { reference_airspeed_m_s: 12.0, ..DragShape::default() };
+        let shape = DragShape {
+            reference_airspeed_m_s: 12.0,
+            ..DragShape::default()
+        };
         let down = Stretch::new(&machine(), &shape, 1.2, RoadWind::default(), slope(-0.04));
         let flat = Stretch::new(&machine(), &shape, 1.2, RoadWind::default(), slope(0.0));
         assert!((down.speed_m_s(0.0, 0.25) - 14.138_451_374_52).abs() < 1e-9);

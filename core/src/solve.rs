@@ -54,12 +54,20 @@ pub fn root_bracketed(
         if fx.is_nan() {
             return Err(NoRoot::NotConverged);
         }
-        let (c, fc) = if fx.signum() == fa.signum() { (a, fa) } else { (b, fb) };
+        let (c, fc) = if fx.signum() == fa.signum() {
+            (a, fa)
+        } else {
+            (b, fb)
+        };
         if fx.signum() != fa.signum() {
             (b, fb) = (a, fa);
         }
         (a, fa) = (x, fx);
-        let (best, f_best) = if fa.abs() < fb.abs() { (a, fa) } else { (b, fb) };
+        let (best, f_best) = if fa.abs() < fb.abs() {
+            (a, fa)
+        } else {
+            (b, fb)
+        };
         let tolerance = accuracy * best.abs().max(1.0) + f64::EPSILON * best.abs();
         let least = tolerance / (b - a).abs();
         if f_best == 0.0 || least > 0.5 {
@@ -69,7 +77,8 @@ pub fn root_bracketed(
         let phi = (fa - fb) / (fc - fb);
         let interpolates = phi * phi < xi && (1.0 - phi) * (1.0 - phi) < 1.0 - xi;
         share = if interpolates {
-            fa / (fb - fa) * (fc / (fb - fc)) + (c - a) / (b - a) * (fa / (fc - fa)) * (fb / (fc - fb))
+            fa / (fb - fa) * (fc / (fb - fc))
+                + (c - a) / (b - a) * (fa / (fc - fa)) * (fb / (fc - fb))
         } else {
             0.5
         };
@@ -109,7 +118,10 @@ pub fn interpolate(rows: &[(f64, f64)], x: f64) -> Option<f64> {
 /// The same with the slope from there on, which is none beyond the ends.
 pub fn interpolate_with_slope(rows: &[(f64, f64)], x: f64) -> Option<(f64, f64)> {
     let above = rows.partition_point(|row| row.0 <= x);
-    match (above.checked_sub(1).and_then(|low| rows.get(low)), rows.get(above)) {
+    match (
+        above.checked_sub(1).and_then(|low| rows.get(low)),
+        rows.get(above),
+    ) {
         (Some(low), Some(high)) => {
             let (rise, run) = (high.1 - low.1, high.0 - low.0);
             Some((low.1 + rise * (x - low.0) / run, rise / run))
@@ -139,7 +151,10 @@ pub fn spaced(a: f64, b: f64, n: usize) -> Vec<f64> {
 
 /// `n` values from `a` to `b`, both positive and included, evenly spaced in their logarithm.
 pub fn spaced_log(a: f64, b: f64, n: usize) -> Vec<f64> {
-    spaced(a.ln(), b.ln(), n).into_iter().map(f64::exp).collect()
+    spaced(a.ln(), b.ln(), n)
+        .into_iter()
+        .map(f64::exp)
+        .collect()
 }
 
 /// The points of the first kind of Chebyshev interpolation with `N` nodes on `[a, b]`, ascending.
@@ -156,13 +171,17 @@ pub fn chebyshev_point(a: f64, b: f64, i: usize, n: usize) -> f64 {
 /// For each of `at`, the weights by which values at `nodes` add up to the value of the polynomial through them.
 /// Exact for polynomials of degree `N − 1`; for smooth functions at Chebyshev points the error falls geometrically with `N`.
 pub fn lagrange_weights<const N: usize>(nodes: &[f64; N], at: &[f64]) -> Vec<[f64; N]> {
-    at.iter().map(|&x| std::array::from_fn(|i| lagrange_weight(nodes, x, i))).collect()
+    at.iter()
+        .map(|&x| std::array::from_fn(|i| lagrange_weight(nodes, x, i)))
+        .collect()
 }
 
 /// The weight of node `i` at one abscissa.
 pub fn lagrange_weight(nodes: &[f64], x: f64, i: usize) -> f64 {
     let others = nodes.iter().enumerate().filter(|&(j, _)| j != i);
-    others.map(|(_, &node)| (x - node) / (nodes[i] - node)).product()
+    others
+        .map(|(_, &node)| (x - node) / (nodes[i] - node))
+        .product()
 }
 
 #[cfg(test)]
@@ -180,8 +199,14 @@ mod tests {
 
     #[test]
     fn a_function_of_one_sign_is_refused() {
-        assert_eq!(root(|x| x * x + 1.0, -1.0, 1.0, 1e-9), Err(NoRoot::NotBracketed));
-        assert_eq!(root(|_| f64::NAN, -1.0, 1.0, 1e-9), Err(NoRoot::NotBracketed));
+        assert_eq!(
+            root(|x| x * x + 1.0, -1.0, 1.0, 1e-9),
+            Err(NoRoot::NotBracketed)
+        );
+        assert_eq!(
+            root(|_| f64::NAN, -1.0, 1.0, 1e-9),
+            Err(NoRoot::NotBracketed)
+        );
     }
 
     #[test]
@@ -192,7 +217,10 @@ mod tests {
 
     #[test]
     fn five_point_quadrature_is_exact_for_degree_nine() {
-        let sum: f64 = gauss_points(0.0, 2.0).iter().map(|&(x, w)| w * x.powi(9)).sum();
+        let sum: f64 = gauss_points(0.0, 2.0)
+            .iter()
+            .map(|&(x, w)| w * x.powi(9))
+            .sum();
         assert!((sum - 102.4).abs() < 102.4 * ROUNDING, "{sum}");
     }
 
@@ -200,8 +228,15 @@ mod tests {
     fn a_polynomial_through_its_nodes_is_itself() {
         let nodes = chebyshev_points::<5>(-1.0, 3.0);
         let cubic = |x: f64| x.powi(3) - 2.0 * x + 1.0;
-        for (x, weights) in [-1.0, 0.3, 3.0].iter().zip(lagrange_weights(&nodes, &[-1.0, 0.3, 3.0])) {
-            let value: f64 = weights.iter().zip(nodes).map(|(w, node)| w * cubic(node)).sum();
+        for (x, weights) in [-1.0, 0.3, 3.0]
+            .iter()
+            .zip(lagrange_weights(&nodes, &[-1.0, 0.3, 3.0]))
+        {
+            let value: f64 = weights
+                .iter()
+                .zip(nodes)
+                .map(|(w, node)| w * cubic(node))
+                .sum();
             assert!((value - cubic(*x)).abs() < 100.0 * ROUNDING, "{x} {value}");
         }
     }
@@ -212,7 +247,10 @@ mod tests {
         for (i, x) in chebyshev_points::<5>(-1.0, 1.0).into_iter().enumerate() {
             let value = 16.0 * x.powi(5) - 20.0 * x.powi(3) + 5.0 * x;
             assert!(value.abs() < 10.0 * ROUNDING, "{i} {x} {value}");
-            assert!((chebyshev_point(10.0, 14.0, i, 5) - (12.0 + 2.0 * x)).abs() < 12.0 * ROUNDING, "{i} {x}");
+            assert!(
+                (chebyshev_point(10.0, 14.0, i, 5) - (12.0 + 2.0 * x)).abs() < 12.0 * ROUNDING,
+                "{i} {x}"
+            );
         }
         assert!(chebyshev_points::<5>(-1.0, 1.0).is_sorted());
     }
@@ -224,7 +262,11 @@ mod tests {
         assert_eq!(interpolate(&rows, 5.0), Some(2.0));
         assert_eq!(interpolate(&rows, 50.0), Some(3.0));
         assert_eq!(interpolate(&[], 0.0), None);
-        let slopes = [-5.0, 0.0, 5.0, 10.0, 50.0].map(|x| interpolate_with_slope(&rows, x).map(|(_, slope)| slope));
-        assert_eq!(slopes, [Some(0.0), Some(0.2), Some(0.2), Some(0.0), Some(0.0)]);
+        let slopes = [-5.0, 0.0, 5.0, 10.0, 50.0]
+            .map(|x| interpolate_with_slope(&rows, x).map(|(_, slope)| slope));
+        assert_eq!(
+            slopes,
+            [Some(0.0), Some(0.2), Some(0.2), Some(0.0), Some(0.0)]
+        );
     }
 }

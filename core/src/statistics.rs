@@ -34,7 +34,10 @@ fn integral(f: impl Fn(f64) -> f64, end: f64) -> f64 {
 ///
 /// `T(h, a) = 1/2π ∫ exp(−h²/(2 cos²θ)) dθ` from 0 to `atan a`.
 fn owens_t(h: f64, a: f64) -> f64 {
-    integral(|angle: f64| (-0.5 * (h / angle.cos()).powi(2)).exp(), a.atan()) / TAU
+    integral(
+        |angle: f64| (-0.5 * (h / angle.cos()).powi(2)).exp(),
+        a.atan(),
+    ) / TAU
 }
 
 /// The share of a noncentral t distribution below `t`: of `(Z + δ)/√(V/ν)`, where Z is standard normal, V is χ² with ν degrees
@@ -45,10 +48,14 @@ fn owens_t(h: f64, a: f64) -> f64 {
 /// degrees of freedom; no degrees of freedom count as one.
 pub fn noncentral_t_share(t: f64, degrees_of_freedom: u32, noncentrality: f64) -> f64 {
     let nu = degrees_of_freedom.max(1);
-    let (slope, rest) = (t / f64::from(nu).sqrt(), f64::from(nu) / (f64::from(nu) + t * t));
+    let (slope, rest) = (
+        t / f64::from(nu).sqrt(),
+        f64::from(nu) / (f64::from(nu) + t * t),
+    );
     let reach = noncentrality * rest.sqrt();
     let zeroth = slope * rest.sqrt() * normal_density(reach) * normal_share(slope * reach);
-    let first = rest * (slope * noncentrality * zeroth + slope * normal_density(noncentrality) / TAU.sqrt());
+    let first = rest
+        * (slope * noncentrality * zeroth + slope * normal_density(noncentrality) / TAU.sqrt());
     // Owen's M₀, M₁, M₂, …: of every two neighbours only those of the parity of ν count, up to M of ν − 2.
     let (mut before, mut last, mut factor) = (zeroth, first, 1.0);
     let odd = nu % 2 == 1;
@@ -80,7 +87,11 @@ pub fn noncentral_t_share(t: f64, degrees_of_freedom: u32, noncentrality: f64) -
 /// `count` are known: Student's t of `(value − mean)/(sd √(1 + 1/count))` with `count − 1` degrees of freedom.
 pub fn predicted_share(value: f64, mean: f64, sd: f64, count: u32) -> f64 {
     let n = f64::from(count.max(2));
-    noncentral_t_share((value - mean) / (sd * (1.0 + 1.0 / n).sqrt()), count.max(2) - 1, 0.0)
+    noncentral_t_share(
+        (value - mean) / (sd * (1.0 + 1.0 / n).sqrt()),
+        count.max(2) - 1,
+        0.0,
+    )
 }
 
 /// How often a two-sided t-test may be wrong.
@@ -94,7 +105,10 @@ pub struct Certainty {
 
 impl Certainty {
     /// What is customary: 1 false alarm in 20, and 4 real differences in 5 found. Common practice, no source.
-    pub const USUAL: Self = Self { false_alarm: 0.05, power: 0.8 };
+    pub const USUAL: Self = Self {
+        false_alarm: 0.05,
+        power: 0.8,
+    };
 }
 
 /// The least number of runs that is enough.
@@ -113,14 +127,22 @@ pub const MOST_RUNS: u32 = 20_000;
 /// noncentrality of `difference · √(n/2)`. `difference` is in standard deviations of one run.
 pub fn power_of_groups(runs: u32, difference: f64, false_alarm: f64) -> f64 {
     let runs = runs.max(2);
-    two_sided_power(2 * runs - 2, difference * (0.5 * f64::from(runs)).sqrt(), false_alarm)
+    two_sided_power(
+        2 * runs - 2,
+        difference * (0.5 * f64::from(runs)).sqrt(),
+        false_alarm,
+    )
 }
 
 /// The power of a two-sided t-test of `n` differences within pairs of runs: `n − 1` degrees of freedom, and a difference within a
 /// pair that scatters √2 times as much as one run. `difference` is in standard deviations of one run.
 pub fn power_of_pairs(pairs: u32, difference: f64, false_alarm: f64) -> f64 {
     let pairs = pairs.max(2);
-    two_sided_power(pairs - 1, difference * FRAC_1_SQRT_2 * f64::from(pairs).sqrt(), false_alarm)
+    two_sided_power(
+        pairs - 1,
+        difference * FRAC_1_SQRT_2 * f64::from(pairs).sqrt(),
+        false_alarm,
+    )
 }
 
 fn two_sided_power(degrees_of_freedom: u32, noncentrality: f64, false_alarm: f64) -> f64 {
@@ -145,7 +167,9 @@ fn two_sided_power(degrees_of_freedom: u32, noncentrality: f64, false_alarm: f64
 /// assert_eq!(pairs(large, Certainty::USUAL).map(|enough| enough.runs), Some(4));
 /// ```
 pub fn runs_per_group(difference: f64, certainty: Certainty) -> Option<Enough> {
-    fewest(certainty.power, |runs| power_of_groups(runs, difference, certainty.false_alarm))
+    fewest(certainty.power, |runs| {
+        power_of_groups(runs, difference, certainty.false_alarm)
+    })
 }
 
 /// The least number of pairs of runs, one of each kind, that shows a difference between the kinds. `difference` is in standard
@@ -154,7 +178,9 @@ pub fn runs_per_group(difference: f64, certainty: Certainty) -> Option<Enough> {
 ///
 /// `None` where [`MOST_RUNS`] are not enough, as for no difference.
 pub fn pairs(difference: f64, certainty: Certainty) -> Option<Enough> {
-    fewest(certainty.power, |runs| power_of_pairs(runs, difference, certainty.false_alarm))
+    fewest(certainty.power, |runs| {
+        power_of_pairs(runs, difference, certainty.false_alarm)
+    })
 }
 
 /// The least number from 2 to [`MOST_RUNS`] whose power is enough; power grows with the number.
@@ -169,10 +195,17 @@ fn fewest(power: f64, power_of: impl Fn(u32) -> f64) -> Option<Enough> {
     }
     while enough - few > 1 {
         let middle = few + (enough - few) / 2;
-        if power_of(middle) < power { few = middle } else { enough = middle }
+        if power_of(middle) < power {
+            few = middle
+        } else {
+            enough = middle
+        }
     }
     let power = power_of(enough);
-    power.is_finite().then_some(Enough { runs: enough, power })
+    power.is_finite().then_some(Enough {
+        runs: enough,
+        power,
+    })
 }
 
 #[cfg(test)]
@@ -194,17 +227,28 @@ mod tests {
     ];
     /// The smallest difference that is shown with 4, 5, … runs in each group, in standard deviations of a run. Worked out
     /// the same way.
-    const RESOLVED: [(u32, f64); 7] =
-        [(4, 2.3808), (5, 2.0244), (6, 1.7955), (8, 1.5066), (10, 1.3249), (12, 1.1968), (20, 0.9091)];
+    const RESOLVED: [(u32, f64); 7] = [
+        (4, 2.3808),
+        (5, 2.0244),
+        (6, 1.7955),
+        (8, 1.5066),
+        (10, 1.3249),
+        (12, 1.1968),
+        (20, 0.9091),
+    ];
 
     #[test]
     fn the_table_of_runs_is_met_in_numbers_and_in_power() {
         for (cv, difference, runs, power) in RUNS {
-            let got = [runs_per_group, pairs].map(|of| of(difference / cv, Certainty::USUAL).unwrap());
+            let got =
+                [runs_per_group, pairs].map(|of| of(difference / cv, Certainty::USUAL).unwrap());
             assert_eq!(got.map(|enough| enough.runs), runs, "{cv} {difference}");
             for (got, want) in got.iter().zip(power) {
                 // Half of the last digit that is printed.
-                assert!((got.power - want).abs() <= 0.0005, "{cv} {difference}: {got:?}");
+                assert!(
+                    (got.power - want).abs() <= 0.0005,
+                    "{cv} {difference}: {got:?}"
+                );
             }
         }
     }
@@ -221,7 +265,12 @@ mod tests {
     #[test]
     fn a_share_of_the_normal_distribution_is_right() {
         // Abramowitz and Stegun 1964, Table 26.1.
-        for (z, share) in [(0.0, 0.5), (1.0, 0.841_344_746_07), (-2.0, 0.022_750_131_95), (3.0, 0.998_650_101_97)] {
+        for (z, share) in [
+            (0.0, 0.5),
+            (1.0, 0.841_344_746_07),
+            (-2.0, 0.022_750_131_95),
+            (3.0, 0.998_650_101_97),
+        ] {
             assert!((normal_share(z) - share).abs() < 1e-11, "{z}");
         }
         assert!(normal_share(-50.0) < 1e-12 && normal_share(50.0) > 1.0 - 1e-12);
@@ -230,16 +279,26 @@ mod tests {
     #[test]
     fn no_difference_and_no_number_take_more_runs_than_there_are() {
         for difference in [0.0, 1e-9, f64::NAN] {
-            assert_eq!(runs_per_group(difference, Certainty::USUAL), None, "{difference}");
+            assert_eq!(
+                runs_per_group(difference, Certainty::USUAL),
+                None,
+                "{difference}"
+            );
             assert_eq!(pairs(difference, Certainty::USUAL), None, "{difference}");
         }
-        assert_eq!(runs_per_group(1e6, Certainty::USUAL).map(|enough| enough.runs), Some(2));
+        assert_eq!(
+            runs_per_group(1e6, Certainty::USUAL).map(|enough| enough.runs),
+            Some(2)
+        );
     }
 
     #[test]
     fn a_prediction_from_five_is_less_sure_than_a_known_distribution() {
         // Two standard deviations above the mean: Student's t of 2/√1.2 with 4 degrees of freedom, 0.9290 (SciPy 1.17.1).
         let share = predicted_share(2.0, 0.0, 1.0, 5);
-        assert!((share - 0.929_0).abs() < 0.000_05 && share < normal_share(2.0), "{share}");
+        assert!(
+            (share - 0.929_0).abs() < 0.000_05 && share < normal_share(2.0),
+            "{share}"
+        );
     }
 }

@@ -36,7 +36,11 @@ impl Clock for SteadyClock {
         let mut ridden_m = 0.0;
         for segment in &setup.course.segments {
             let stretch = setup.stretch(segment);
-            let cuts = if setup.position.fade.is_some() { (segment.length_m / PIECE_M).ceil().max(1.0) } else { 1.0 };
+            let cuts = if setup.position.fade.is_some() {
+                (segment.length_m / PIECE_M).ceil().max(1.0)
+            } else {
+                1.0
+            };
             let cut_m = segment.length_m / cuts;
             let mut left = cuts;
             while left > 0.0 {
@@ -49,7 +53,10 @@ impl Clock for SteadyClock {
                 let length_m = together * cut_m;
                 speeds[pieces] = way.ride(&stretch, segment, length_m, speeds[pieces]);
                 if speeds[pieces].is_nan() || speeds[pieces] < STALL_M_S {
-                    return Err(Stall { distance_m: ridden_m, push_n: None });
+                    return Err(Stall {
+                        distance_m: ridden_m,
+                        push_n: None,
+                    });
                 }
                 ridden_m += length_m;
                 left -= together;
@@ -71,25 +78,47 @@ struct Way<'a> {
 impl Way<'_> {
     /// Without a ride before: the steady speed, with the mean drag area found by going there three times.
     fn first_guess_m_s(&self, stretch: &Stretch<'_>, length_m: f64) -> f64 {
-        let fresh_m_s = stretch.speed_m_s(self.road_power_w, self.setup.position.cda_at_m2(self.time_s));
-        (0..2)
-            .fold(fresh_m_s, |speed_m_s, _| stretch.speed_m_s(self.road_power_w, self.mean_cda_m2(length_m, speed_m_s)))
+        let fresh_m_s = stretch.speed_m_s(
+            self.road_power_w,
+            self.setup.position.cda_at_m2(self.time_s),
+        );
+        (0..2).fold(fresh_m_s, |speed_m_s, _| {
+            stretch.speed_m_s(self.road_power_w, self.mean_cda_m2(length_m, speed_m_s))
+        })
     }
 
     /// Drag area averaged over a piece at about this speed, m².
     fn mean_cda_m2(&self, length_m: f64, speed_m_s: f64) -> f64 {
-        self.setup.position.mean_cda_between_m2(self.time_s, self.time_s + length_m / speed_m_s)
+        self.setup
+            .position
+            .mean_cda_between_m2(self.time_s, self.time_s + length_m / speed_m_s)
     }
 
     /// Rides one piece and gives its steady speed.
-    fn ride(&mut self, stretch: &Stretch<'_>, segment: &Segment, length_m: f64, hint_m_s: f64) -> f64 {
+    fn ride(
+        &mut self,
+        stretch: &Stretch<'_>,
+        segment: &Segment,
+        length_m: f64,
+        hint_m_s: f64,
+    ) -> f64 {
         let machine = &self.setup.machine;
         // What made the piece before faster than last time makes this one faster, nearly by as much.
-        let guess_m_s = if hint_m_s > 0.0 { hint_m_s * self.faster } else { self.first_guess_m_s(stretch, length_m) };
+        let guess_m_s = if hint_m_s > 0.0 {
+            hint_m_s * self.faster
+        } else {
+            self.first_guess_m_s(stretch, length_m)
+        };
         let cda_m2 = self.mean_cda_m2(length_m, guess_m_s);
         let (free_m_s, slope) = steady(stretch, self.road_power_w, cda_m2, guess_m_s);
-        self.faster = if hint_m_s > 0.0 { free_m_s / hint_m_s } else { 1.0 };
-        let cap_m_s = segment.radius_m.map_or(f64::INFINITY, |radius_m| (machine.lateral_m_s2 * radius_m).sqrt());
+        self.faster = if hint_m_s > 0.0 {
+            free_m_s / hint_m_s
+        } else {
+            1.0
+        };
+        let cap_m_s = segment.radius_m.map_or(f64::INFINITY, |radius_m| {
+            (machine.lateral_m_s2 * radius_m).sqrt()
+        });
         let speed_m_s = free_m_s.min(cap_m_s);
         let per_speed = 1.0 / speed_m_s;
         let mut before_m_s = self.speed_m_s.unwrap_or(match self.setup.start {
@@ -105,7 +134,8 @@ impl Way<'_> {
         }
         let (steady_u, before_u) = (0.5 * speed_m_s * speed_m_s, 0.5 * before_m_s * before_m_s);
         // Power pushes back more strongly below the steady speed and less above it.
-        let pushing = self.road_power_w * per_speed * per_speed * 2.0 * steady_u / (steady_u + before_u);
+        let pushing =
+            self.road_power_w * per_speed * per_speed * 2.0 * steady_u / (steady_u + before_u);
         let relaxation = (pushing + slope) * per_speed / machine.effective_mass_kg();
         let after_u = steady_u + (before_u - steady_u) * (-relaxation * length_m).exp();
         let after_m_s = (2.0 * after_u).sqrt();

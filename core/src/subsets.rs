@@ -35,7 +35,9 @@ impl Axis {
     /// if they are fewer than the values.
     pub fn smooth(values: Vec<f64>) -> Self {
         let exact = Self::every(values);
-        let (Some(&least), Some(&most)) = (exact.nodes.first(), exact.nodes.last()) else { return exact };
+        let (Some(&least), Some(&most)) = (exact.nodes.first(), exact.nodes.last()) else {
+            return exact;
+        };
         const FEWEST: usize = 3;
         if least * most <= 0.0 || exact.nodes.len() <= FEWEST {
             return exact;
@@ -46,7 +48,10 @@ impl Axis {
             return exact;
         }
         let n = (needed as usize).max(FEWEST);
-        Self { nodes: (0..n).map(|i| chebyshev_point(least, most, i, n)).collect(), values: exact.values }
+        Self {
+            nodes: (0..n).map(|i| chebyshev_point(least, most, i, n)).collect(),
+            values: exact.values,
+        }
     }
 
     /// The weights of the nodes at the value of a set.
@@ -56,8 +61,11 @@ impl Axis {
         let same = |i: &usize| self.nodes.get(*i).is_some_and(|&node| close(node, value));
         weights.clear();
         match [above, above.wrapping_sub(1)].iter().find(|i| same(i)) {
-            Some(&hit) => weights.extend((0..self.nodes.len()).map(|i| f64::from(u8::from(i == hit)))),
-            None => weights.extend((0..self.nodes.len()).map(|i| lagrange_weight(&self.nodes, value, i))),
+            Some(&hit) => {
+                weights.extend((0..self.nodes.len()).map(|i| f64::from(u8::from(i == hit))))
+            }
+            None => weights
+                .extend((0..self.nodes.len()).map(|i| lagrange_weight(&self.nodes, value, i))),
         }
     }
 }
@@ -79,8 +87,14 @@ pub struct Part {
 impl Part {
     /// From the numbers that the changes move; the values of an axis are listed by set, `2^changes` of them.
     pub fn new(changes: usize, axes: Vec<Axis>) -> Self {
-        let grid = axes.iter().try_fold(1_usize, |all, axis| all.checked_mul(axis.nodes.len()));
-        Self { changes, axes, points: grid.unwrap_or(usize::MAX).min(1 << changes) }
+        let grid = axes
+            .iter()
+            .try_fold(1_usize, |all, axis| all.checked_mul(axis.nodes.len()));
+        Self {
+            changes,
+            axes,
+            points: grid.unwrap_or(usize::MAX).min(1 << changes),
+        }
     }
 
     /// How many points the function is asked at.
@@ -108,7 +122,11 @@ impl Part {
 
     /// The weights of the points at a set.
     fn weights(&self, set: usize, scratch: &mut Scratch) {
-        let Scratch { weights, axis: along, outer } = scratch;
+        let Scratch {
+            weights,
+            axis: along,
+            outer,
+        } = scratch;
         weights.clear();
         if self.is_direct() {
             weights.resize(self.points, 0.0);
@@ -135,7 +153,9 @@ struct Scratch {
 
 /// How many points a function of all parts is asked at; `None` if that is beyond counting.
 pub fn points(parts: &[Part]) -> Option<usize> {
-    parts.iter().try_fold(1_usize, |all, part| all.checked_mul(part.points))
+    parts
+        .iter()
+        .try_fold(1_usize, |all, part| all.checked_mul(part.points))
 }
 
 /// The numbers at a point of all parts, part by part; the last part's points follow each other.
@@ -171,12 +191,15 @@ pub fn at_sets(parts: &[Part], at_points: &[f64], of: usize) -> Vec<f64> {
             for nth in 0..sets {
                 part.weights(spread_out(nth, own), &mut scratch);
                 for before in 0..done {
-                    let rows = &values[before * part.points * still..(before + 1) * part.points * still];
+                    let rows =
+                        &values[before * part.points * still..(before + 1) * part.points * still];
                     let at = (before * sets + nth) * still;
                     let sum = &mut next[at..at + still];
                     for (row, &weight) in rows.chunks_exact(still).zip(&scratch.weights) {
                         if weight != 0.0 {
-                            sum.iter_mut().zip(row).for_each(|(sum, value)| *sum += weight * value);
+                            sum.iter_mut()
+                                .zip(row)
+                                .for_each(|(sum, value)| *sum += weight * value);
                         }
                     }
                 }
@@ -193,7 +216,10 @@ pub fn at_sets(parts: &[Part], at_points: &[f64], of: usize) -> Vec<f64> {
 /// The bits of `nth` on the places of those of `own`.
 fn spread_out(nth: usize, own: usize) -> usize {
     let places = (0..usize::BITS).filter(|place| own >> place & 1 == 1);
-    places.enumerate().map(|(bit, place)| (nth >> bit & 1) << place).sum()
+    places
+        .enumerate()
+        .map(|(bit, place)| (nth >> bit & 1) << place)
+        .sum()
 }
 
 /// From the order in which the last part's sets follow each other to that in which the first part's do.
@@ -232,7 +258,8 @@ mod tests {
 
     /// Like a finish time: in drag, in power, with a step besides.
     fn time(drag: f64, power: f64, step: f64) -> f64 {
-        3600.0 * (0.9 * drag / power + 0.1 / power).powf(1.0 / 3.0) + if step > 0.5 { -7.0 } else { 0.0 }
+        3600.0 * (0.9 * drag / power + 0.1 / power).powf(1.0 / 3.0)
+            + if step > 0.5 { -7.0 } else { 0.0 }
     }
 
     fn example() -> (Vec<Part>, Vec<f64>, impl Fn(usize) -> f64) {
@@ -240,7 +267,10 @@ mod tests {
         let powers = products(1.0, &[0.0, 0.01, 0.0, 0.05, 0.02]);
         let steps = vec![0.0, 1.0, 0.0, 1.0];
         let parts = vec![
-            Part::new(5, vec![Axis::smooth(drags.clone()), Axis::smooth(powers.clone())]),
+            Part::new(
+                5,
+                vec![Axis::smooth(drags.clone()), Axis::smooth(powers.clone())],
+            ),
             Part::new(2, vec![Axis::every(steps.clone())]),
         ];
         let at = (0..points(&parts).unwrap())
@@ -249,7 +279,9 @@ mod tests {
                 time(numbers[0][0], numbers[0][1], numbers[1][0])
             })
             .collect();
-        (parts, at, move |set: usize| time(drags[set & 31], powers[set & 31], steps[set >> 5]))
+        (parts, at, move |set: usize| {
+            time(drags[set & 31], powers[set & 31], steps[set >> 5])
+        })
     }
 
     #[test]
@@ -257,7 +289,11 @@ mod tests {
         let (parts, at, direct) = example();
         assert!(at.len() < 80, "{}", at.len());
         for (set, value) in at_sets(&parts, &at, 0b111_1111).into_iter().enumerate() {
-            assert!((value / direct(set) - 1.0).abs() < CLOSE, "{set}: {value} for {}", direct(set));
+            assert!(
+                (value / direct(set) - 1.0).abs() < CLOSE,
+                "{set}: {value} for {}",
+                direct(set)
+            );
         }
     }
 
@@ -267,7 +303,10 @@ mod tests {
         let of = 0b101_1010;
         for (nth, value) in at_sets(&parts, &at, of).into_iter().enumerate() {
             let want = direct(spread_out(nth, of));
-            assert!((value / want - 1.0).abs() < CLOSE, "{nth}: {value} for {want}");
+            assert!(
+                (value / want - 1.0).abs() < CLOSE,
+                "{nth}: {value} for {want}"
+            );
         }
     }
 }

@@ -8,7 +8,11 @@ pub type Stretch = (f64, f64);
 pub fn recovery_depth_w(cp_w: f64, ride: &[Stretch]) -> f64 {
     let below = ride.iter().filter(|(_, power_w)| *power_w < cp_w);
     let (time_s, work_j) = below.fold((0.0, 0.0), |(t, w), (s, p)| (t + s, w + s * p));
-    if time_s > 0.0 { cp_w - work_j / time_s } else { 0.0 }
+    if time_s > 0.0 {
+        cp_w - work_j / time_s
+    } else {
+        0.0
+    }
 }
 
 /// The time constant of recovery at a depth below CP, s: `546 exp(−0.01 D) + 316`.
@@ -41,7 +45,13 @@ pub fn integral_j(cp_w: f64, w_prime_j: f64, tau_s: f64, ride: &[Stretch], time_
 /// The same as recordings take it, second by second: what is spent in a second counts whole at its end.
 ///
 /// Source: skiba-2012 (equation from memory).
-pub fn integral_by_second_j(cp_w: f64, w_prime_j: f64, tau_s: f64, ride: &[Stretch], time_s: f64) -> f64 {
+pub fn integral_by_second_j(
+    cp_w: f64,
+    w_prime_j: f64,
+    tau_s: f64,
+    ride: &[Stretch],
+    time_s: f64,
+) -> f64 {
     let stays = (-1.0 / tau_s).exp();
     let mut spent_j = 0.0;
     for (step_s, power_w) in until(ride, time_s) {
@@ -54,7 +64,13 @@ pub fn integral_by_second_j(cp_w: f64, w_prime_j: f64, tau_s: f64, ride: &[Stret
 
 /// W′ balance at `time_s`, J, spent linearly above CP and coming back exponentially below it with a time constant by the
 /// depth of each stretch. May go below 0.
-pub fn by_time_constant_j(cp_w: f64, w_prime_j: f64, tau_s: impl Fn(f64) -> f64, ride: &[Stretch], time_s: f64) -> f64 {
+pub fn by_time_constant_j(
+    cp_w: f64,
+    w_prime_j: f64,
+    tau_s: impl Fn(f64) -> f64,
+    ride: &[Stretch],
+    time_s: f64,
+) -> f64 {
     let mut spent_j = 0.0;
     for (step_s, power_w) in until(ride, time_s) {
         let depth_w = cp_w - power_w;

@@ -25,7 +25,9 @@ async function expectNoFault(page) {
 
 /** Two frames: in the first the page learns its new width, in the second it has followed. @param {Page} page */
 function drawn(page) {
-  return page.evaluate(() => new Promise((resolve) => requestAnimationFrame(() => requestAnimationFrame(() => resolve(undefined)))));
+  return page.evaluate(
+    () => new Promise((resolve) => requestAnimationFrame(() => requestAnimationFrame(() => resolve(undefined)))),
+  );
 }
 
 /** @param {Page} page */
@@ -54,9 +56,11 @@ for (const { id, number: given } of questions) {
 test("the whole sheet has no fault", async ({ page }) => {
   await open(page);
   const sheet = await openSheet(page);
-  for (const name of ["Positions", "Power", "Course", "Conditions"]) await sheet.locator(".sheet-group > summary", { hasText: name }).click();
+  for (const name of ["Positions", "Power", "Course", "Conditions"])
+    await sheet.locator(".sheet-group > summary", { hasText: name }).click();
   const position = sheet.locator(".position").first();
-  for (const name of [/^It fades/, /^It lapses/, /^Drag is known at several yaws/]) await position.getByRole("checkbox", { name }).check();
+  for (const name of [/^It fades/, /^It lapses/, /^Drag is known at several yaws/])
+    await position.getByRole("checkbox", { name }).check();
   await expectNoFault(page);
 });
 

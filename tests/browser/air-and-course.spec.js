@@ -46,14 +46,20 @@ test("points without bearings leave the wind out and say so; the altitude is the
   await sheet.getByRole("combobox", { name: "The course is given as" }).selectOption("profile");
   await sheet.getByRole("textbox", { name: "Points of the course" }).fill("0 1600\n10 1600 - 100\n20 1600");
   await sheet.getByRole("button", { name: "Use these points" }).click();
-  await expect.poll(async () => (await kept(page))?.scenario.course.points).toEqual([
-    { distance_m: 0, elevation_m: expect.any(Number) },
-    { distance_m: expect.any(Number), elevation_m: expect.any(Number), radius_m: expect.any(Number) },
-    { distance_m: expect.any(Number), elevation_m: expect.any(Number) },
-  ]);
-  await expect(page.getByText("The wind is left out, because the course does not say which way it leads.")).toBeHidden();
+  await expect
+    .poll(async () => (await kept(page))?.scenario.course.points)
+    .toEqual([
+      { distance_m: 0, elevation_m: expect.any(Number) },
+      { distance_m: expect.any(Number), elevation_m: expect.any(Number), radius_m: expect.any(Number) },
+      { distance_m: expect.any(Number), elevation_m: expect.any(Number) },
+    ]);
+  await expect(
+    page.getByText("The wind is left out, because the course does not say which way it leads."),
+  ).toBeHidden();
   await type(page, "Wind speed, as forecast", "10");
-  await expect(page.getByText("The wind is left out, because the course does not say which way it leads.")).toBeVisible();
+  await expect(
+    page.getByText("The wind is left out, because the course does not say which way it leads."),
+  ).toBeVisible();
 });
 
 test("power is lowered for altitude only where that is switched on", async ({ page }) => {

@@ -16,14 +16,23 @@ function clock(seconds) {
 
 /** The figure of each question out of the core's answer, and its own part of the request. @type {Record<string, { with: (own: any) => object, figure: (answer: any) => string }>} */
 const core = {
-  "speed-for-watts": { with: ({ power_w }) => ({ power_w, grade: 0, bearing_deg: 0 }), figure: ({ speed_m_s }) => (speed_m_s.value / M_S_PER_MPH).toFixed(1) },
+  "speed-for-watts": {
+    with: ({ power_w }) => ({ power_w, grade: 0, bearing_deg: 0 }),
+    figure: ({ speed_m_s }) => (speed_m_s.value / M_S_PER_MPH).toFixed(1),
+  },
   "power-or-drag": { with: (own) => own, figure: ({ difference_s }) => clock(difference_s.value) },
   "power-curve": { with: (own) => own, figure: ({ power_w }) => power_w.value.toFixed(0) },
   "next-gain": { with: ({ currency: _, ...own }) => own, figure: ({ best }) => clock(best.expected_s.value) },
-  "leg-room": { with: (own) => own, figure: ({ difference }) => `${Math.abs(difference.tightest_hip_deg.value).toFixed(1)}°` },
+  "leg-room": {
+    with: (own) => own,
+    figure: ({ difference }) => `${Math.abs(difference.tightest_hip_deg.value).toFixed(1)}°`,
+  },
   "which-position": { with: (own) => own, figure: ({ reading }) => clock(reading.ahead_s.value) },
   "finish-time": { with: (own) => own, figure: ({ time_s }) => clock(time_s.value) },
-  "hold-or-fade": { with: ({ low, steady, effort }) => ({ low, steady, effort }), figure: ({ difference_s }) => clock(difference_s.value) },
+  "hold-or-fade": {
+    with: ({ low, steady, effort }) => ({ low, steady, effort }),
+    figure: ({ difference_s }) => clock(difference_s.value),
+  },
 };
 
 for (const { id, number } of questions) {
@@ -33,7 +42,10 @@ for (const { id, number } of questions) {
     await expect.poll(async () => JSON.stringify((await kept(page)) ?? "")).toContain(number.kept);
     const { scenario, with: own } = await kept(page);
 
-    const answer = await page.evaluate(([question, request]) => /** @type {any} */ (globalThis).fasterby.ask(question, request), [id, { scenario, with: core[id].with(own[id]) }]);
+    const answer = await page.evaluate(
+      ([question, request]) => /** @type {any} */ (globalThis).fasterby.ask(question, request),
+      [id, { scenario, with: core[id].with(own[id]) }],
+    );
 
     await expect(figure(page)).toHaveText(core[id].figure(answer));
   });

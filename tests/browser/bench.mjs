@@ -19,7 +19,15 @@ const PATIENCE_MS = 10_000;
 const FRAME_MS = 1000 / 60;
 
 /** The bounds of the design, in milliseconds. */
-const BOUND_MS = { edit: 16, slow_edit: 50, even_effort: 2, draws_steady: 10, draws_along_a_course: 150, draws_of_six: 300, best_set: 300 };
+const BOUND_MS = {
+  edit: 16,
+  slow_edit: 50,
+  even_effort: 2,
+  draws_steady: 10,
+  draws_along_a_course: 150,
+  draws_of_six: 300,
+  best_set: 300,
+};
 
 const even = { kind: "even" };
 const drawn = { draws: 10_000, effort: { kind: "power", power_w: 250 } };
@@ -84,21 +92,58 @@ const twentyCandidates = [
 }));
 
 /** Six efforts of one rider: invented. */
-const efforts = [[60, 520], [180, 385], [300, 352], [720, 318], [1200, 306], [3600, 282]].map(([duration_s, power_w]) => ({ duration_s, power_w }));
+const efforts = [
+  [60, 520],
+  [180, 385],
+  [300, 352],
+  [720, 318],
+  [1200, 306],
+  [3600, 282],
+].map(([duration_s, power_w]) => ({ duration_s, power_w }));
 
 /** What the core is timed at; a bound where the design has one. @type {{ name: string, question: string, request: object, bound?: number, lots?: number }[]} */
 const timed = [
   { name: "speed for watts", question: "speed-for-watts", request: { with: { power_w: 250 } } },
-  { name: "finish time, best even effort", question: "finish-time", request: { with: { effort: even } }, bound: BOUND_MS.even_effort },
+  {
+    name: "finish time, best even effort",
+    question: "finish-time",
+    request: { with: { effort: even } },
+    bound: BOUND_MS.even_effort,
+  },
   { name: "power or drag, best even efforts", question: "power-or-drag", request: { with: { effort: even } } },
-  { name: "hold or fade, best even efforts", question: "hold-or-fade", request: { scenario: twoPositions, with: { low: 0, steady: 1, effort: even } } },
+  {
+    name: "hold or fade, best even efforts",
+    question: "hold-or-fade",
+    request: { scenario: twoPositions, with: { low: 0, steady: 1, effort: even } },
+  },
   { name: "which position, six of them", question: "which-position", request: { scenario: sixPositions } },
   { name: "power curve, six efforts", question: "power-curve", request: { scenario: { efforts } } },
   { name: "leg room", question: "leg-room", request: {} },
-  { name: "next gain, 20 candidates, 4 events", question: "next-gain", request: { scenario: twoPositions, with: { candidates: twentyCandidates } }, bound: BOUND_MS.best_set },
-  { name: `10,000 draws of six positions, in ${LOTS} lots`, question: "which-position", request: { scenario: sixPositions, with: { part: "draws", draws: 10_000 / LOTS } }, lots: LOTS, bound: BOUND_MS.draws_of_six },
-  { name: "10,000 draws of power or drag, steady", question: "power-or-drag", request: { scenario: { start: "rolling" }, with: drawn }, bound: BOUND_MS.draws_steady },
-  { name: "10,000 draws of power or drag, 100 segments", question: "power-or-drag", request: { scenario: hills(100), with: drawn }, bound: BOUND_MS.draws_along_a_course },
+  {
+    name: "next gain, 20 candidates, 4 events",
+    question: "next-gain",
+    request: { scenario: twoPositions, with: { candidates: twentyCandidates } },
+    bound: BOUND_MS.best_set,
+  },
+  {
+    name: `10,000 draws of six positions, in ${LOTS} lots`,
+    question: "which-position",
+    request: { scenario: sixPositions, with: { part: "draws", draws: 10_000 / LOTS } },
+    lots: LOTS,
+    bound: BOUND_MS.draws_of_six,
+  },
+  {
+    name: "10,000 draws of power or drag, steady",
+    question: "power-or-drag",
+    request: { scenario: { start: "rolling" }, with: drawn },
+    bound: BOUND_MS.draws_steady,
+  },
+  {
+    name: "10,000 draws of power or drag, 100 segments",
+    question: "power-or-drag",
+    request: { scenario: hills(100), with: drawn },
+    bound: BOUND_MS.draws_along_a_course,
+  },
 ];
 
 /** @param {string[]} extra arguments of Chromium */
@@ -128,7 +173,13 @@ const beside = (ms, bound) => `${(ms / bound).toFixed(2)} of ${bound} ms${ms <= 
 /** @param {string[][]} rows the first one is the heading */
 function print(rows) {
   const widths = rows[0].map((_, column) => Math.max(...rows.map((row) => row[column].length)));
-  for (const row of rows) console.log(row.map((cell, column) => cell.padEnd(widths[column])).join("  ").trimEnd());
+  for (const row of rows)
+    console.log(
+      row
+        .map((cell, column) => cell.padEnd(widths[column]))
+        .join("  ")
+        .trimEnd(),
+    );
   console.log();
 }
 
@@ -240,7 +291,8 @@ async function timeEdits(browser, question, slowdown) {
     const before = await number.inputValue();
     await page.keyboard.press(Math.floor(edit / STEPS_ONE_WAY) % 2 === 0 ? "ArrowUp" : "ArrowDown");
     const time = await page.evaluate(() => /** @type {any} */ (globalThis).painted);
-    if ((await number.inputValue()) === before) throw new Error(`A step of ${question}'s first number changed nothing.`);
+    if ((await number.inputValue()) === before)
+      throw new Error(`A step of ${question}'s first number changed nothing.`);
     if (edit >= WARM_UP) times.push(Number(time));
   }
   await page.close();
@@ -275,7 +327,16 @@ async function measureEdits() {
   await Promise.all([freely.close(), atSixtyHertz.close()]);
   const slowly = `${SLOWDOWN}× slower`;
   print([
-    ["edit to painted", "median", "p95", "share of bound", `${slowly}: median`, "p95", "share of bound", "at 60 Hz, p95"],
+    [
+      "edit to painted",
+      "median",
+      "p95",
+      "share of bound",
+      `${slowly}: median`,
+      "p95",
+      "share of bound",
+      "at 60 Hz, p95",
+    ],
     ...rows,
   ]);
 }
@@ -306,7 +367,9 @@ function framesUntilCounted(patience) {
 async function measureFrames() {
   const browser = await launch([]);
   const page = await browser.newPage();
-  await page.goto(`${address}#which-position/1j.${Buffer.from(JSON.stringify({ s: sixPositions })).toString("base64url")}`);
+  await page.goto(
+    `${address}#which-position/1j.${Buffer.from(JSON.stringify({ s: sixPositions })).toString("base64url")}`,
+  );
   await page.getByText("Counted in").waitFor();
   const number = page.getByRole("main").getByRole("spinbutton").first();
   const frames = [];
@@ -320,7 +383,13 @@ async function measureFrames() {
   const p95 = quantile(frames, 0.95);
   print([
     ["frames while draws are counted", "median", "p95", "longest", "p95, share of a frame"],
-    [`${frames.length} frames`, shown(quantile(frames, 0.5)), shown(p95), shown(frames[frames.length - 1]), (p95 / FRAME_MS).toFixed(2)],
+    [
+      `${frames.length} frames`,
+      shown(quantile(frames, 0.5)),
+      shown(p95),
+      shown(frames[frames.length - 1]),
+      (p95 / FRAME_MS).toFixed(2),
+    ],
   ]);
 }
 

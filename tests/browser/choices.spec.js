@@ -7,18 +7,42 @@ import { questions } from "./support/questions.js";
 /** Every choice of each sentence, and an option that is not the first. @type {Record<string, [choice: string, option: string][]>} */
 const choices = {
   "speed-for-watts": [["Which way round", "Riding at a speed of"]],
-  "power-or-drag": [["How far", "Over 10 miles"], ["Kind of course", "steady hill"], ["How hard", "at my best even effort"]],
-  "hold-or-fade": [["How far", "Over 50 miles"], ["Kind of course", "steady hill"], ["How hard", "at my best even effort"], ["How the low position is lost", "is lost now and then"]],
+  "power-or-drag": [
+    ["How far", "Over 10 miles"],
+    ["Kind of course", "steady hill"],
+    ["How hard", "at my best even effort"],
+  ],
+  "hold-or-fade": [
+    ["How far", "Over 50 miles"],
+    ["Kind of course", "steady hill"],
+    ["How hard", "at my best even effort"],
+    ["How the low position is lost", "is lost now and then"],
+  ],
   // Its only choice comes with efforts in two positions.
   "power-curve": [],
   "next-gain": [],
-  "leg-room": [["How the front end is given", "the torso"], ["What the ankle does", "a still ankle"]],
-  "which-position": [["Kind of course", "steady hill"], ["How the drag areas are known", "from separate tests"], ["The position that the others are compared with", "the low position"]],
-  "finish-time": [["How far", "In one hour"], ["Kind of course", "steady hill"], ["How hard", "holding"]],
+  "leg-room": [
+    ["How the front end is given", "the torso"],
+    ["What the ankle does", "a still ankle"],
+  ],
+  "which-position": [
+    ["Kind of course", "steady hill"],
+    ["How the drag areas are known", "from separate tests"],
+    ["The position that the others are compared with", "the low position"],
+  ],
+  "finish-time": [
+    ["How far", "In one hour"],
+    ["Kind of course", "steady hill"],
+    ["How hard", "holding"],
+  ],
 };
 
 /** These give the same set-up otherwise, widen what is drawn, or turn two positions about: the figures stay and the charts change. */
-const CHANGES_CHARTS = ["How the front end is given", "How the drag areas are known", "The position that the others are compared with"];
+const CHANGES_CHARTS = [
+  "How the front end is given",
+  "How the drag areas are known",
+  "The position that the others are compared with",
+];
 
 for (const { id } of questions) {
   test(`${id}: each choice of the sentence changes the answer, and undo takes it back`, async ({ page }) => {
@@ -67,10 +91,15 @@ test("a finish time asked for is typed as a clock shows it, and the answer is a 
 test("the surveyed course is asked for where its points are pasted", async ({ page }) => {
   await openQuestion(page, "finish-time");
   await page.getByRole("combobox", { name: "Kind of course" }).selectOption({ label: "your surveyed course" });
-  await expect(page.getByRole("complementary", { name: "Your numbers" }).getByLabel("The course is given as")).toBeVisible();
+  await expect(
+    page.getByRole("complementary", { name: "Your numbers" }).getByLabel("The course is given as"),
+  ).toBeVisible();
 });
 
-test("with one position left, the question about two says so, offers a second, and its link opens", async ({ page, browser }) => {
+test("with one position left, the question about two says so, offers a second, and its link opens", async ({
+  page,
+  browser,
+}) => {
   await openQuestion(page, "hold-or-fade");
   const before = await answerText(page);
   await page.locator(".known").getByRole("button", { name: "Your numbers" }).click();

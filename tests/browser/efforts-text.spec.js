@@ -4,7 +4,11 @@
 import { expect, test } from "@playwright/test";
 import { readEfforts } from "../../www/questions/power-curve/efforts-text.js";
 
-const allowed = { positions: ["my position", "low", "low, new bars"], duration_s: { min: 1, max: 200000 }, power_w: { min: 10, max: 3000 } };
+const allowed = {
+  positions: ["my position", "low", "low, new bars"],
+  duration_s: { min: 1, max: 200000 },
+  power_w: { min: 10, max: 3000 },
+};
 
 /** @type {[text: string, effort: object][]} */
 const understood = [
@@ -26,7 +30,10 @@ const understood = [
   ["4,5 min 417", { duration_s: 270, power_w: 417 }],
   ["342,5 W 20 min", { duration_s: 1200, power_w: 342.5 }],
   ["20:00\t342", { duration_s: 1200, power_w: 342 }],
-  ["20:00,342,low,2026-05-01,indoors", { duration_s: 1200, power_w: 342, position: 1, date: "2026-05-01", indoors: true }],
+  [
+    "20:00,342,low,2026-05-01,indoors",
+    { duration_s: 1200, power_w: 342, position: 1, date: "2026-05-01", indoors: true },
+  ],
   ["20:00; 342; Low, new bars; outside", { duration_s: 1200, power_w: 342, position: 2, indoors: false }],
   ["20:00 342 3.5.2026 draußen", { duration_s: 1200, power_w: 342, date: "2026-05-03", indoors: false }],
   ["20min,342,intérieur", { duration_s: 1200, power_w: 342, indoors: true }],
@@ -58,26 +65,68 @@ const named = [
 
 for (const [text, wrong, about] of named) {
   test(`“${text}” is named: ${wrong}`, () => {
-    expect(readEfforts(`# tests of May\n\n4:00 417\n${text}`, allowed)).toEqual({ problems: [{ line: 4, wrong, text: about }] });
+    expect(readEfforts(`# tests of May\n\n4:00 417\n${text}`, allowed)).toEqual({
+      problems: [{ line: 4, wrong, text: about }],
+    });
   });
 }
 
 test("headings, remarks and empty lines are passed over, and every wrong line is named", () => {
-  expect(readEfforts("Time;Power\n# first\n\n4:00; 417\n20:00; 342\n", allowed)).toEqual({ efforts: [{ duration_s: 240, power_w: 417 }, { duration_s: 1200, power_w: 342 }] });
-  expect(readEfforts("4:00\n20:00 342\nx", allowed)).toEqual({ problems: [{ line: 1, wrong: "noPower", text: "4:00" }, { line: 3, wrong: "unknown", text: "x" }] });
+  expect(readEfforts("Time;Power\n# first\n\n4:00; 417\n20:00; 342\n", allowed)).toEqual({
+    efforts: [
+      { duration_s: 240, power_w: 417 },
+      { duration_s: 1200, power_w: 342 },
+    ],
+  });
+  expect(readEfforts("4:00\n20:00 342\nx", allowed)).toEqual({
+    problems: [
+      { line: 1, wrong: "noPower", text: "4:00" },
+      { line: 3, wrong: "unknown", text: "x" },
+    ],
+  });
   expect(readEfforts("", allowed)).toEqual({ efforts: [] });
 });
 
 test("whatever is pasted is read or named, and ends", () => {
-  const signs = ["1", "20", ":", ",", ".", " ", "\t", ";", "min", "h", "s", "W", "/kg", "low", "-", "'", "\"", "é", "\u00a0", "2026-05-01", "|", "@", "for"];
+  const signs = [
+    "1",
+    "20",
+    ":",
+    ",",
+    ".",
+    " ",
+    "\t",
+    ";",
+    "min",
+    "h",
+    "s",
+    "W",
+    "/kg",
+    "low",
+    "-",
+    "'",
+    '"',
+    "é",
+    "\u00a0",
+    "2026-05-01",
+    "|",
+    "@",
+    "for",
+  ];
   /** @type {string[]} */
   const wrong = [];
   let seed = 7;
-  const next = (/** @type {number} */ below) => (seed = (seed * 48271) % 2147483647) % below;
+  const next = (/** @type {number} */ below) => {
+    seed = (seed * 48271) % 2147483647;
+    return seed % below;
+  };
   for (let n = 0; n < 5000; n += 1) {
     const text = Array.from({ length: next(12) }, () => signs[next(signs.length)]).join("");
     const read = readEfforts(text, allowed);
-    const right = "efforts" in read ? read.efforts.every(({ duration_s, power_w }) => duration_s >= 1 && power_w >= 10) : read.problems.every(({ line }) => line === 1);
+    const right =
+      "efforts" in read
+        ? read.efforts.every(({ duration_s, power_w }) => duration_s >= 1 && power_w >= 10)
+        : read.problems.every(({ line }) => line === 1);
     if (!right) wrong.push(text);
   }
   expect(wrong).toEqual([]);

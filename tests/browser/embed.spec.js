@@ -3,43 +3,49 @@
 
 import { createServer } from "node:http";
 import { faults } from "./support/accessibility.js";
-import { expect, test as base } from "./support/page.js";
+import { test as base, expect } from "./support/page.js";
 
 /** @import { Page } from "@playwright/test" */
 
 /** A host page on an origin of its own. @typedef {{ show: (page: Page, body: string, options?: { head?: string, policy?: string, script?: string }) => Promise<void>, address: string }} Host */
 
 /** The directives that the README names, and nothing else. @param {string} ours @param {string[]} [directives] */
-const policyFor = (ours, directives = [`script-src ${ours} 'wasm-unsafe-eval'`, `connect-src ${ours}`]) => ["default-src 'none'", ...directives].join("; ");
+const policyFor = (ours, directives = [`script-src ${ours} 'wasm-unsafe-eval'`, `connect-src ${ours}`]) =>
+  ["default-src 'none'", ...directives].join("; ");
 
 /** @type {import("@playwright/test").TestType<any, any>} */
-const test = base.extend(/** @type {any} */ ({
-  ours: async (/** @type {any} */ { baseURL }, /** @type {any} */ use) => use(new URL(baseURL).origin),
-  host: async (/** @type {any} */ { ours }, /** @type {any} */ use) => {
-    let policy = "";
-    let html = "";
-    const server = createServer((request, response) => {
-      const isPage = request.url === "/";
-      response.writeHead(isPage ? 200 : 204, { "content-type": "text/html; charset=utf-8", ...(policy && { "content-security-policy": policy }) });
-      response.end(isPage ? html : "");
-    });
-    await new Promise((resolve) => server.listen(0, "127.0.0.1", () => resolve(undefined)));
-    const address = `http://127.0.0.1:${/** @type {any} */ (server.address()).port}/`;
-    /** @type {Host} */
-    const host = {
-      address,
-      async show(page, body, { head = "", policy: wanted = policyFor(ours), script = "embed/v1.js" } = {}) {
-        policy = wanted;
-        html = `<!doctype html><html lang="en"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1"><title>A club</title>
+const test = base.extend(
+  /** @type {any} */ ({
+    ours: async (/** @type {any} */ { baseURL }, /** @type {any} */ use) => use(new URL(baseURL).origin),
+    host: async (/** @type {any} */ { ours }, /** @type {any} */ use) => {
+      let policy = "";
+      let html = "";
+      const server = createServer((request, response) => {
+        const isPage = request.url === "/";
+        response.writeHead(isPage ? 200 : 204, {
+          "content-type": "text/html; charset=utf-8",
+          ...(policy && { "content-security-policy": policy }),
+        });
+        response.end(isPage ? html : "");
+      });
+      await new Promise((resolve) => server.listen(0, "127.0.0.1", () => resolve(undefined)));
+      const address = `http://127.0.0.1:${/** @type {any} */ (server.address()).port}/`;
+      /** @type {Host} */
+      const host = {
+        address,
+        async show(page, body, { head = "", policy: wanted = policyFor(ours), script = "embed/v1.js" } = {}) {
+          policy = wanted;
+          html = `<!doctype html><html lang="en"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1"><title>A club</title>
           ${head}${script && `<script type="module" src="${ours}/${script}"></script>`}</head><body><main><h1>The club’s own page</h1>${body}</main></body></html>`;
-        await page.goto(address);
-      },
-    };
-    await use(host);
-    server.closeAllConnections();
-    server.close();
-  },
-}));
+          await page.goto(address);
+        },
+      };
+      await use(host);
+      server.closeAllConnections();
+      server.close();
+    },
+  }),
+);
 
 const TWO = `
   <faster-by id="one" question="power-or-drag" units="mi C" scenario='{"course":{"distance_m":16093.44},"conditions":{"temperature_c":9}}'><p>Ten percent more power, or less drag?</p></faster-by>
@@ -65,7 +71,12 @@ async function answered(page) {
   await answeredOne(page, "two");
 }
 
-test("two questions answer on a page of another origin whose policy allows only what is documented", async ({ page, host, ours, context }) => {
+test("two questions answer on a page of another origin whose policy allows only what is documented", async ({
+  page,
+  host,
+  ours,
+  context,
+}) => {
   /** @type {string[]} */
   const requests = [];
   context.on("request", (/** @type {any} */ request) => requests.push(request.url()));
@@ -79,7 +90,9 @@ test("two questions answer on a page of another origin whose policy allows only 
   await expect(figure(page, "two")).not.toHaveText(before);
 
   expect(requests.filter((url) => url.endsWith(".wasm"))).toHaveLength(1);
-  expect(requests.filter((url) => !url.startsWith(ours) && !url.startsWith(host.address) && !url.startsWith("data:"))).toEqual([]);
+  expect(
+    requests.filter((url) => !url.startsWith(ours) && !url.startsWith(host.address) && !url.startsWith("data:")),
+  ).toEqual([]);
 });
 
 test.describe("under a policy that lacks one of the documented directives", () => {
@@ -89,7 +102,11 @@ test.describe("under a policy that lacks one of the documented directives", () =
     ["'wasm-unsafe-eval'", (ours) => [`script-src ${ours}`, `connect-src ${ours}`]],
     ["connect-src", (ours) => [`script-src ${ours} 'wasm-unsafe-eval'`]],
   ])) {
-    test(`without ${missing} the words of the host stay, with a line that says it cannot be shown`, async ({ page, host, ours }) => {
+    test(`without ${missing} the words of the host stay, with a line that says it cannot be shown`, async ({
+      page,
+      host,
+      ours,
+    }) => {
       await host.show(page, TWO, { policy: policyFor(ours, directives(ours)) });
       await expect(page.locator("#one")).toContainText("Ten percent more power, or less drag?");
       await expect(page.locator("#one .why")).toContainText("This question cannot be shown here");
@@ -116,14 +133,24 @@ test.describe("without scripts", () => {
 const WIDTHS_PX = [390, 820, 1440];
 
 for (const width of WIDTHS_PX) {
-  test(`a host page that gives them a window’s room does not move when questions arrive, at ${width} pixels`, async ({ page, host, ours }) => {
+  test(`a host page that gives them a window’s room does not move when questions arrive, at ${width} pixels`, async ({
+    page,
+    host,
+    ours,
+  }) => {
     await page.setViewportSize({ width, height: 900 });
     await page.addInitScript(() => {
       const seen = /** @type {any} */ (globalThis);
       seen.shifts = [];
-      new PerformanceObserver((list) => seen.shifts.push(...list.getEntries().map((entry) => /** @type {any} */ (entry).value))).observe({ type: "layout-shift", buffered: true });
+      new PerformanceObserver((list) =>
+        seen.shifts.push(...list.getEntries().map((entry) => /** @type {any} */ (entry).value)),
+      ).observe({ type: "layout-shift", buffered: true });
     });
-    const policy = policyFor(ours, [`script-src ${ours} 'wasm-unsafe-eval'`, `connect-src ${ours}`, "style-src 'unsafe-inline'"]);
+    const policy = policyFor(ours, [
+      `script-src ${ours} 'wasm-unsafe-eval'`,
+      `connect-src ${ours}`,
+      "style-src 'unsafe-inline'",
+    ]);
     await host.show(page, TWO, { policy, head: "<style>faster-by { display: flow-root; min-height: 100vh; }</style>" });
     await answeredOne(page, "one");
     const place = () => page.locator("#between").evaluate((element) => element.getBoundingClientRect().top + scrollY);
@@ -140,28 +167,44 @@ test("a question far below loads only when it comes near the window", async ({ p
   /** @type {string[]} */
   const requests = [];
   context.on("request", (/** @type {any} */ request) => requests.push(request.url()));
-  await host.show(page, `${"<p>Words of the club.</p>".repeat(200)}<faster-by id="one" question="finish-time">How long will it take?</faster-by>`);
+  await host.show(
+    page,
+    `${"<p>Words of the club.</p>".repeat(200)}<faster-by id="one" question="finish-time">How long will it take?</faster-by>`,
+  );
   await page.waitForLoadState("networkidle");
   expect(requests.filter((url) => /\.wasm|\.css/.test(url))).toEqual([]);
   await page.locator("#one").scrollIntoViewIfNeeded();
   await answeredOne(page, "one");
 });
 
-test("neither page's styles reach into the other, and the host's globals stay as they were", async ({ page, host, ours }) => {
-  const policy = policyFor(ours, [`script-src ${ours} 'wasm-unsafe-eval'`, `connect-src ${ours}`, "style-src 'unsafe-inline'"]);
-  const styles = () => page.locator("#one").evaluate((element) => {
-    const within = /** @type {ShadowRoot} */ (element.shadowRoot);
-    return [".figure b", ".sentence", "h1", "summary", "table"].map((selector) => {
-      const { fontSize, color, fontFamily, textAlign, textTransform, letterSpacing, display } = getComputedStyle(/** @type {Element} */ (within.querySelector(selector)));
-      return { selector, fontSize, color, fontFamily, textAlign, textTransform, letterSpacing, display };
+test("neither page's styles reach into the other, and the host's globals stay as they were", async ({
+  page,
+  host,
+  ours,
+}) => {
+  const policy = policyFor(ours, [
+    `script-src ${ours} 'wasm-unsafe-eval'`,
+    `connect-src ${ours}`,
+    "style-src 'unsafe-inline'",
+  ]);
+  const styles = () =>
+    page.locator("#one").evaluate((element) => {
+      const within = /** @type {ShadowRoot} */ (element.shadowRoot);
+      return [".figure b", ".sentence", "h1", "summary", "table"].map((selector) => {
+        const { fontSize, color, fontFamily, textAlign, textTransform, letterSpacing, display } = getComputedStyle(
+          /** @type {Element} */ (within.querySelector(selector)),
+        );
+        return { selector, fontSize, color, fontFamily, textAlign, textTransform, letterSpacing, display };
+      });
     });
-  });
   await host.show(page, TWO, { policy });
   await answered(page);
   const plain = await styles();
 
   await page.addInitScript(() => {
-    addEventListener("DOMContentLoaded", () => { /** @type {any} */ (globalThis).namesBefore = [...Object.getOwnPropertyNames(globalThis), "namesBefore"]; });
+    addEventListener("DOMContentLoaded", () => {
+      /** @type {any} */ (globalThis).namesBefore = [...Object.getOwnPropertyNames(globalThis), "namesBefore"];
+    });
   });
   const head = `<style>html { font-size: 7px; text-transform: uppercase; letter-spacing: 3px; --paper: red; --rem: 40px; }
     * { font-family: monospace; color: red !important; text-align: right; } h1, summary, table, b, .figure { display: none; } #between { font-size: 21px; }</style>`;
@@ -169,13 +212,28 @@ test("neither page's styles reach into the other, and the host's globals stay as
   await answered(page);
   expect(await styles()).toEqual(plain);
   expect(await page.locator("#between").evaluate((element) => getComputedStyle(element).fontSize)).toBe("21px");
-  expect(await page.evaluate(() => Object.getOwnPropertyNames(globalThis).filter((name) => !(/** @type {any} */ (globalThis).namesBefore.includes(name))))).toEqual([]);
+  expect(
+    await page.evaluate(() =>
+      Object.getOwnPropertyNames(globalThis).filter(
+        (name) => !(/** @type {any} */ (globalThis).namesBefore.includes(name)),
+      ),
+    ),
+  ).toEqual([]);
 });
 
 test("a host page sets colours, the theme and pieces through what is documented", async ({ page, host, ours }) => {
-  const policy = policyFor(ours, [`script-src ${ours} 'wasm-unsafe-eval'`, `connect-src ${ours}`, "style-src 'unsafe-inline'"]);
-  const head = "<style>faster-by { --faster-by-paper: rgb(250, 240, 230); } faster-by::part(folds) { display: none; }</style>";
-  await host.show(page, `<faster-by id="one" question="power-or-drag" theme="light">Words</faster-by><faster-by id="two" question="finish-time" theme="dark">Words</faster-by>`, { policy, head });
+  const policy = policyFor(ours, [
+    `script-src ${ours} 'wasm-unsafe-eval'`,
+    `connect-src ${ours}`,
+    "style-src 'unsafe-inline'",
+  ]);
+  const head =
+    "<style>faster-by { --faster-by-paper: rgb(250, 240, 230); } faster-by::part(folds) { display: none; }</style>";
+  await host.show(
+    page,
+    `<faster-by id="one" question="power-or-drag" theme="light">Words</faster-by><faster-by id="two" question="finish-time" theme="dark">Words</faster-by>`,
+    { policy, head },
+  );
   await answered(page);
   const ground = (/** @type {string} */ id) => page.locator(`#${id} [part=page]`);
   await expect(ground("one")).toHaveCSS("background-color", "rgb(250, 240, 230)");
@@ -203,10 +261,26 @@ const WRONG = [
   ["a scenario that is a list", `question="finish-time" scenario="[1]"`, /not a JSON object/],
   ["a field that does not exist", `question="finish-time" scenario='{"rider":{"<b>":1}}'`, /no field “<b>”/],
   ["a number outside its range", `question="finish-time" scenario='{"rider":{"total_mass_kg":-5}}'`, /runs from/],
-  ["something else where a number should be", `question="finish-time" scenario='{"rider":{"total_mass_kg":"heavy"}}'`, /holds something other/],
-  ["parts of another shape", `question="finish-time" scenario='{"positions":"none","course":7,"power":[]}'`, /cannot be shown/],
-  ["a way to a prototype", `question="finish-time" scenario='{"__proto__":{"polluted":1},"constructor":{"prototype":{"polluted":1}}}'`, /cannot be shown/],
-  ["numbers of the question that are wrong", `question="finish-time" with='{"effort":{"kind":"hop"}}'`, /cannot be shown/],
+  [
+    "something else where a number should be",
+    `question="finish-time" scenario='{"rider":{"total_mass_kg":"heavy"}}'`,
+    /holds something other/,
+  ],
+  [
+    "parts of another shape",
+    `question="finish-time" scenario='{"positions":"none","course":7,"power":[]}'`,
+    /cannot be shown/,
+  ],
+  [
+    "a way to a prototype",
+    `question="finish-time" scenario='{"__proto__":{"polluted":1},"constructor":{"prototype":{"polluted":1}}}'`,
+    /cannot be shown/,
+  ],
+  [
+    "numbers of the question that are wrong",
+    `question="finish-time" with='{"effort":{"kind":"hop"}}'`,
+    /cannot be shown/,
+  ],
   ["a damaged link", `state="power-or-drag/1z.@@@"`, /incomplete or damaged/],
   ["a link from later", `state="power-or-drag/99z.AAAA"`, /newer version/],
   ["nothing at all", "", /no question called/],
@@ -217,7 +291,9 @@ for (const [what, attributes, said] of WRONG) {
     await host.show(page, `<faster-by id="one" ${attributes}><p>Own words.</p></faster-by>`);
     await expect(page.locator("#one .why")).toHaveText(said);
     await expect(page.getByText("Own words.")).toBeVisible();
-    expect(await page.locator("#one").evaluate((element) => element.shadowRoot?.querySelectorAll("img, script, b").length)).toBe(0);
+    expect(
+      await page.locator("#one").evaluate((element) => element.shadowRoot?.querySelectorAll("img, script, b").length),
+    ).toBe(0);
     expect(await page.evaluate(() => /** @type {any} */ ({}).polluted)).toBeUndefined();
   });
 }
@@ -249,9 +325,24 @@ test("only the numbers that the host names can be changed", async ({ page, host 
 
 /** @type {[what: string, body: string, heading: string, lang: string][]} */
 const LANGUAGES = [
-  ["of its own", '<faster-by id="one" question="power-or-drag" lang="fr">Words</faster-by>', "Plus de puissance, ou moins de traînée", "fr"],
-  ["of what is around it", '<div lang="de-AT"><faster-by id="one" question="power-or-drag">Words</faster-by></div>', "Mehr Leistung oder weniger Luftwiderstand", "de"],
-  ["of the visitor, where the page speaks another one", '<div lang="nl"><faster-by id="one" question="power-or-drag">Words</faster-by></div>', "More power, or less drag", "en-GB"],
+  [
+    "of its own",
+    '<faster-by id="one" question="power-or-drag" lang="fr">Words</faster-by>',
+    "Plus de puissance, ou moins de traînée",
+    "fr",
+  ],
+  [
+    "of what is around it",
+    '<div lang="de-AT"><faster-by id="one" question="power-or-drag">Words</faster-by></div>',
+    "Mehr Leistung oder weniger Luftwiderstand",
+    "de",
+  ],
+  [
+    "of the visitor, where the page speaks another one",
+    '<div lang="nl"><faster-by id="one" question="power-or-drag">Words</faster-by></div>',
+    "More power, or less drag",
+    "en-GB",
+  ],
 ];
 
 for (const [what, body, heading, lang] of LANGUAGES) {
@@ -266,46 +357,77 @@ for (const [what, body, heading, lang] of LANGUAGES) {
 
 for (const lang of ["de", "fr"]) {
   test(`the room that is kept is enough for ${lang}, which takes more words`, async ({ page, host }) => {
-    await host.show(page, `<faster-by id="one" question="power-or-drag" lang="${lang}">Words</faster-by><faster-by id="two" question="finish-time" lang="${lang}">Words</faster-by>`);
+    await host.show(
+      page,
+      `<faster-by id="one" question="power-or-drag" lang="${lang}">Words</faster-by><faster-by id="two" question="finish-time" lang="${lang}">Words</faster-by>`,
+    );
     await answered(page);
     for (const width of WIDTHS_PX) {
       await page.setViewportSize({ width, height: 900 });
       for (const id of ["one", "two"]) {
-        await expect.poll(() => page.locator(`#${id}`).evaluate((element) => {
-          const room = /** @type {Element} */ (element.shadowRoot?.querySelector(".room"));
-          return room.getBoundingClientRect().height - Number.parseFloat(getComputedStyle(room).minHeight);
-        })).toBe(0);
+        await expect
+          .poll(() =>
+            page.locator(`#${id}`).evaluate((element) => {
+              const room = /** @type {Element} */ (element.shadowRoot?.querySelector(".room"));
+              return room.getBoundingClientRect().height - Number.parseFloat(getComputedStyle(room).minHeight);
+            }),
+          )
+          .toBe(0);
       }
     }
   });
 }
 
-test("a question that is alone follows a change of its language, and two speak that of the first", async ({ page, host }) => {
+test("a question that is alone follows a change of its language, and two speak that of the first", async ({
+  page,
+  host,
+}) => {
   await host.show(page, '<faster-by id="one" question="power-or-drag" lang="de">Words</faster-by>');
   await answeredOne(page, "one");
-  await page.locator("#one").evaluate((element) => { /** @type {HTMLElement} */ (element).lang = "fr"; });
+  await page.locator("#one").evaluate((element) => {
+    /** @type {HTMLElement} */ (element).lang = "fr";
+  });
   await expect(page.locator("#one h1")).toContainText("traînée");
-  await host.show(page, '<faster-by id="one" question="power-or-drag" lang="fr">Words</faster-by><faster-by id="two" question="finish-time" lang="de">Words</faster-by>');
+  await host.show(
+    page,
+    '<faster-by id="one" question="power-or-drag" lang="fr">Words</faster-by><faster-by id="two" question="finish-time" lang="de">Words</faster-by>',
+  );
   await answered(page);
   await expect(page.locator("#two [part=page]")).toHaveAttribute("lang", "fr");
 });
 
 test("what cannot be shown is said in its language", async ({ page, host }) => {
   await host.show(page, '<faster-by id="one" question="nothing" lang="de">Words</faster-by>');
-  await expect(page.locator("#one .why")).toHaveText(/Diese Frage kann hier nicht gezeigt werden\. Es gibt keine Frage namens „nothing“/);
+  await expect(page.locator("#one .why")).toHaveText(
+    /Diese Frage kann hier nicht gezeigt werden\. Es gibt keine Frage namens „nothing“/,
+  );
 });
 
 test("each answer is told to the host page as an event", async ({ page, host }) => {
-  await page.addInitScript(() => addEventListener("answer", (event) => {
-    const seen = /** @type {any} */ (globalThis);
-    (seen.answers ??= []).push(/** @type {CustomEvent} */ (event).detail);
-  }));
+  await page.addInitScript(() =>
+    addEventListener("answer", (event) => {
+      const seen = /** @type {any} */ (globalThis);
+      seen.answers ??= [];
+      seen.answers.push(/** @type {CustomEvent} */ (event).detail);
+    }),
+  );
   await host.show(page, TWO);
   await answered(page);
   await number(page, "one", "Drag area, CdA").fill("0.3");
-  const told = () => page.evaluate(() => /** @type {any} */ (globalThis).answers.map((/** @type {any} */ { question, request, answer }) => ({ question, cda: request.scenario.positions[0].cda_m2.value, base_s: (answer.base_time_s ?? answer.time_s)?.value })));
-  await expect.poll(async () => (await told()).at(-1)).toMatchObject({ question: "power-or-drag", cda: 0.3, base_s: expect.any(Number) });
-  expect((await told()).map(({ question }) => question)).toEqual(expect.arrayContaining(["power-or-drag", "finish-time"]));
+  const told = () =>
+    page.evaluate(() =>
+      /** @type {any} */ (globalThis).answers.map((/** @type {any} */ { question, request, answer }) => ({
+        question,
+        cda: request.scenario.positions[0].cda_m2.value,
+        base_s: (answer.base_time_s ?? answer.time_s)?.value,
+      })),
+    );
+  await expect
+    .poll(async () => (await told()).at(-1))
+    .toMatchObject({ question: "power-or-drag", cda: 0.3, base_s: expect.any(Number) });
+  expect((await told()).map(({ question }) => question)).toEqual(
+    expect.arrayContaining(["power-or-drag", "finish-time"]),
+  );
 });
 
 test("a question follows its attributes, and may be moved and removed", async ({ page, host }) => {
@@ -320,7 +442,12 @@ test("a question follows its attributes, and may be moved and removed", async ({
   await expect(page.locator("h1", { hasText: "watts" })).toHaveCount(0);
 });
 
-test("the lines under “Put this on your site” show the same answer elsewhere", async ({ page, host, context, ours }) => {
+test("the lines under “Put this on your site” show the same answer elsewhere", async ({
+  page,
+  host,
+  context,
+  ours,
+}) => {
   await context.grantPermissions(["clipboard-read", "clipboard-write"], { origin: ours });
   await page.goto(`${ours}/#power-or-drag`);
   await page.getByRole("spinbutton", { name: "Drag area, CdA", exact: true }).fill("0.29");
@@ -348,23 +475,46 @@ test.describe("on a German page", () => {
 
 test("a frame has its height also where the script for it comes late", async ({ page, host, ours }) => {
   const policy = policyFor(ours, [`script-src ${ours}`, `frame-src ${ours}`]);
-  await host.show(page, `<iframe id="frame" src="${ours}/embed/frame.html#power-or-drag" title="More power, or less drag?" width="100%" height="300"></iframe>`, { policy, script: "" });
+  await host.show(
+    page,
+    `<iframe id="frame" src="${ours}/embed/frame.html#power-or-drag" title="More power, or less drag?" width="100%" height="300"></iframe>`,
+    { policy, script: "" },
+  );
   await expect(page.frameLocator("#frame").locator(".odds")).toContainText("of 100 draws");
-  await page.evaluate((src) => document.head.append(Object.assign(document.createElement("script"), { type: "module", src })), `${ours}/frame-height.js`);
-  await expect.poll(() => page.locator("#frame").evaluate((frame) => Number(frame.getAttribute("height")))).toBeGreaterThan(1000);
+  await page.evaluate(
+    (src) => document.head.append(Object.assign(document.createElement("script"), { type: "module", src })),
+    `${ours}/frame-height.js`,
+  );
+  await expect
+    .poll(() => page.locator("#frame").evaluate((frame) => Number(frame.getAttribute("height"))))
+    .toBeGreaterThan(1000);
 });
 
-test("a frame shows the question, asks for its height, and only its own word is taken", async ({ page, host, ours }) => {
+test("a frame shows the question, asks for its height, and only its own word is taken", async ({
+  page,
+  host,
+  ours,
+}) => {
   const policy = policyFor(ours, [`script-src ${ours}`, `frame-src ${ours}`]);
-  await host.show(page, `<script type="module" src="${ours}/frame-height.js"></script>
-    <iframe id="frame" src="${ours}/embed/frame.html#power-or-drag" title="More power, or less drag?" width="100%" height="300"></iframe>`, { policy, script: "" });
+  await host.show(
+    page,
+    `<script type="module" src="${ours}/frame-height.js"></script>
+    <iframe id="frame" src="${ours}/embed/frame.html#power-or-drag" title="More power, or less drag?" width="100%" height="300"></iframe>`,
+    { policy, script: "" },
+  );
   await expect(page.frameLocator("#frame").locator(".figure .amount b")).toHaveText(/\d:\d\d/);
   const height = () => page.locator("#frame").evaluate((frame) => Number(frame.getAttribute("height")));
   await expect.poll(height).toBeGreaterThan(1000);
   const asked = await height();
   await page.evaluate(() => postMessage({ type: "fasterby-height", height_px: 12 }, "*"));
   await page.frames()[1].evaluate(() => {
-    for (const data of [{ type: "fasterby-height", height_px: 1e9 }, { type: "fasterby-height", height_px: "12" }, "12", null]) parent.postMessage(data, "*");
+    for (const data of [
+      { type: "fasterby-height", height_px: 1e9 },
+      { type: "fasterby-height", height_px: "12" },
+      "12",
+      null,
+    ])
+      parent.postMessage(data, "*");
   });
   await page.frames()[1].locator("summary").first().click();
   await expect.poll(height).toBeGreaterThanOrEqual(asked);

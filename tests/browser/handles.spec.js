@@ -30,7 +30,9 @@ const ways = [
 
 for (const { id, handles } of questions) {
   for (const name of handles) {
-    test(`${id}: arrow keys and dragging move “${name}”, the answer follows, and undo takes each back`, async ({ page }) => {
+    test(`${id}: arrow keys and dragging move “${name}”, the answer follows, and undo takes each back`, async ({
+      page,
+    }) => {
       await openQuestion(page, id);
       for (const [way, move] of ways) {
         await test.step(way, async () => {
@@ -58,13 +60,20 @@ for (const { id, handles } of questions) {
 
 /** @param {Page} page @param {string} name */
 async function whereIs(page, name) {
-  return { place: await handle(page, name).getAttribute("transform"), words: await handle(page, name).getAttribute("aria-valuetext") };
+  return {
+    place: await handle(page, name).getAttribute("transform"),
+    words: await handle(page, name).getAttribute("aria-valuetext"),
+  };
 }
 
 test("on a map, left and right change one quantity, up and down the other", async ({ page }) => {
   await openQuestion(page, "power-or-drag");
   const point = handle(page, "You on the map");
-  const read = async () => (await point.getAttribute("aria-valuetext"))?.match(/([\d.]+)\sW at ([\d.]+)\sm²/)?.slice(1).map(Number) ?? [];
+  const read = async () =>
+    (await point.getAttribute("aria-valuetext"))
+      ?.match(/([\d.]+)\sW at ([\d.]+)\sm²/)
+      ?.slice(1)
+      .map(Number) ?? [];
   const [power_w, cda_m2] = await read();
 
   await point.press("Shift+ArrowRight");

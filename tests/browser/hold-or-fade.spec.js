@@ -5,7 +5,9 @@ import { answerText, expect, kept, number, openQuestion, test, type } from "./su
 
 test("how a position is lost can be given as the thirds of a test, and the answer follows", async ({ page }) => {
   await openQuestion(page, "hold-or-fade");
-  await page.getByRole("combobox", { name: "How the low position is lost" }).selectOption({ label: "goes as a filmed test shows" });
+  await page
+    .getByRole("combobox", { name: "How the low position is lost" })
+    .selectOption({ label: "goes as a filmed test shows" });
   await expect.poll(async () => Boolean((await kept(page))?.scenario.positions[1].fade_test)).toBe(true);
   expect((await kept(page)).scenario.positions[1].fade).toBeUndefined();
   const before = await answerText(page);

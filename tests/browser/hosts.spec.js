@@ -11,7 +11,11 @@ import { filesOf, folderOf, serve, versionOf, without } from "./support/server.j
 // A browser complains of every file that is missing.
 test.use({ troubled: true });
 
-const NEWER = { "en-GB": "A newer version of the calculator is there", "de-DE": "Eine neuere Fassung des Rechners liegt bereit", "fr-FR": "Une version plus récente du calculateur est disponible" };
+const NEWER = {
+  "en-GB": "A newer version of the calculator is there",
+  "de-DE": "Eine neuere Fassung des Rechners liegt bereit",
+  "fr-FR": "Une version plus récente du calculateur est disponible",
+};
 const INCOMPLETE = "Parts of the page are missing on its server";
 
 /** @param {Page} page */
@@ -47,7 +51,13 @@ function updated(page) {
     const registration = await navigator.serviceWorker.ready;
     await registration.update().catch(() => undefined);
     const worker = registration.installing;
-    if (worker) await new Promise((resolve) => worker.addEventListener("statechange", () => ["installed", "redundant"].includes(worker.state) && resolve(undefined)));
+    if (worker)
+      await new Promise((resolve) =>
+        worker.addEventListener(
+          "statechange",
+          () => ["installed", "redundant"].includes(worker.state) && resolve(undefined),
+        ),
+      );
     return registration.waiting ? "waits" : "nothing newer";
   });
 }
@@ -64,7 +74,11 @@ for (const [what, habits] of HOSTS) {
   test.describe(`a host that ${what}`, () => {
     test.use({ offlineCopy: true });
 
-    test("serves a first visit, later ones, both addresses of the page, and a frame", async ({ page, context, baseURL }) => {
+    test("serves a first visit, later ones, both addresses of the page, and a frame", async ({
+      page,
+      context,
+      baseURL,
+    }) => {
       const server = await serve(await filesOf(String(baseURL)), habits);
       await page.goto(server.address);
       await expectItWorks(page);
@@ -113,14 +127,24 @@ test.describe("with a copy on the device", () => {
   test.use({ offlineCopy: true });
 
   test("other pages in the same folder stay what they are", async ({ page, baseURL }) => {
-    const html = (/** @type {string} */ title) => ({ type: "text/html", body: Buffer.from(`<title>${title}</title><h1>${title}</h1>`) });
+    const html = (/** @type {string} */ title) => ({
+      type: "text/html",
+      body: Buffer.from(`<title>${title}</title><h1>${title}</h1>`),
+    });
     /** @type {Files} */
-    const files = new Map([...await filesOf(String(baseURL))].map(([path, file]) => [`tt/${path}`, file]));
-    files.set("tt/club.html", html("The club")).set("tt/results/index.html", html("Results")).set("index.html", html("Home"));
+    const files = new Map([...(await filesOf(String(baseURL)))].map(([path, file]) => [`tt/${path}`, file]));
+    files
+      .set("tt/club.html", html("The club"))
+      .set("tt/results/index.html", html("Results"))
+      .set("index.html", html("Home"));
     const server = await serve(files);
     await page.goto(`${server.address}tt/`);
     await keptOnDevice(page);
-    for (const [path, title] of [["tt/club.html", "The club"], ["tt/results/", "Results"], ["", "Home"]]) {
+    for (const [path, title] of [
+      ["tt/club.html", "The club"],
+      ["tt/results/", "Results"],
+      ["", "Home"],
+    ]) {
       await page.goto(server.address + path);
       await expect(page.getByRole("heading", { level: 1 })).toHaveText(title);
     }
@@ -130,7 +154,10 @@ test.describe("with a copy on the device", () => {
     await server.stop();
   });
 
-  test("an upload caught halfway is not kept, where a host gives the page for a missing file, and a whole one is", async ({ page, baseURL }) => {
+  test("an upload caught halfway is not kept, where a host gives the page for a missing file, and a whole one is", async ({
+    page,
+    baseURL,
+  }) => {
     const { first, second } = await twoVersions(String(baseURL));
     const server = await serve(first, { pageForMissing: true, keptForAYear: true });
     await page.goto(server.address);
@@ -148,9 +175,15 @@ test.describe("with a copy on the device", () => {
   });
 });
 
-test("a first visit in the middle of an upload says what is missing, and Reload gets the whole page afterwards", async ({ page, baseURL }) => {
+test("a first visit in the middle of an upload says what is missing, and Reload gets the whole page afterwards", async ({
+  page,
+  baseURL,
+}) => {
   const { first } = await twoVersions(String(baseURL));
-  const server = await serve(without(first, (path) => path.includes("/part-")), { pageForMissing: true, keptForAYear: true });
+  const server = await serve(
+    without(first, (path) => path.includes("/part-")),
+    { pageForMissing: true, keptForAYear: true },
+  );
   await page.goto(server.address);
   await expect(page.getByRole("alert")).toContainText(INCOMPLETE);
   server.change(first);
@@ -160,12 +193,18 @@ test("a first visit in the middle of an upload says what is missing, and Reload 
   await server.stop();
 });
 
-for (const [what, habits] of /** @type {[string, Habits][]} */ ([["says 404", {}], ["gives the page", { pageForMissing: true, keptForAYear: true }]])) {
+for (const [what, habits] of /** @type {[string, Habits][]} */ ([
+  ["says 404", {}],
+  ["gives the page", { pageForMissing: true, keptForAYear: true }],
+])) {
   for (const [locale, said] of Object.entries(NEWER)) {
     test.describe(`once the old files are deleted, on a host that then ${what}, in ${locale}`, () => {
       test.use({ locale });
 
-      test("an open page says that a newer version is there, and Reload opens it with the same numbers", async ({ page, baseURL }) => {
+      test("an open page says that a newer version is there, and Reload opens it with the same numbers", async ({
+        page,
+        baseURL,
+      }) => {
         const { first, second } = await twoVersions(String(baseURL));
         const server = await serve(first, habits);
         await page.goto(`${server.address}#power-or-drag`);
@@ -182,7 +221,11 @@ for (const [what, habits] of /** @type {[string, Habits][]} */ ([["says 404", {}
         await expect(page.locator("html")).toHaveAttribute("data-script", "second");
         await started(page);
         expect(await version(page)).toBe("second");
-        expect(await page.evaluate(() => JSON.parse(localStorage.getItem("fasterby:last") ?? "null").scenario.positions[0].cda_m2.value)).toBe(0.27);
+        expect(
+          await page.evaluate(
+            () => JSON.parse(localStorage.getItem("fasterby:last") ?? "null").scenario.positions[0].cda_m2.value,
+          ),
+        ).toBe(0.27);
         await server.stop();
       });
     });
@@ -204,7 +247,10 @@ test("a fold whose scripts were deleted says so in its place", async ({ page, ba
   await server.stop();
 });
 
-test("a core of another version is refused, and the answers stay those of the page's own", async ({ page, baseURL }) => {
+test("a core of another version is refused, and the answers stay those of the page's own", async ({
+  page,
+  baseURL,
+}) => {
   const { first, second } = await twoVersions(String(baseURL));
   const server = await serve(first);
   await page.goto(`${server.address}#finish-time`);
@@ -212,7 +258,10 @@ test("a core of another version is refused, and the answers stay those of the pa
   const before = await answerText(page);
 
   // As where a host, or a cache on the way, gives newer files under the old names.
-  const mixed = new Map([...first, ["version.json", /** @type {{ type: string, body: Buffer }} */ (second.get("version.json"))]]);
+  const mixed = new Map([
+    ...first,
+    ["version.json", /** @type {{ type: string, body: Buffer }} */ (second.get("version.json"))],
+  ]);
   const core = "v-first/wasm/whole_bg.wasm";
   const { type: kind, body } = /** @type {{ type: string, body: Buffer }} */ (first.get(core));
   // A custom section at the end changes nothing that is computed, so such a module would answer.
@@ -225,9 +274,15 @@ test("a core of another version is refused, and the answers stay those of the pa
   await server.stop();
 });
 
-test("a page that a host kept from an older version says that a newer one is there, and Reload opens it", async ({ page, baseURL }) => {
+test("a page that a host kept from an older version says that a newer one is there, and Reload opens it", async ({
+  page,
+  baseURL,
+}) => {
   const { first, second } = await twoVersions(String(baseURL));
-  const stale = new Map([...second, ["index.html", /** @type {{ type: string, body: Buffer }} */ (first.get("index.html"))]]);
+  const stale = new Map([
+    ...second,
+    ["index.html", /** @type {{ type: string, body: Buffer }} */ (first.get("index.html"))],
+  ]);
   const server = await serve(stale, { pageForMissing: true });
   await page.goto(server.address);
   await expect(page.getByRole("alert")).toContainText(NEWER["en-GB"]);
@@ -251,23 +306,37 @@ test("where the server does not answer, the connection is what is to be checked"
 /** @param {string} ours @param {string} script */
 async function hostPage(ours, script) {
   const server = createServer((_, response) => {
-    response.writeHead(200, { "content-type": "text/html; charset=utf-8", "content-security-policy": `default-src 'none'; script-src ${ours} 'wasm-unsafe-eval'; connect-src ${ours}` });
-    response.end(`<!doctype html><html lang="en"><title>A club</title><script type="module" src="${ours}/${script}"></script><faster-by question="power-or-drag">Words</faster-by>`);
+    response.writeHead(200, {
+      "content-type": "text/html; charset=utf-8",
+      "content-security-policy": `default-src 'none'; script-src ${ours} 'wasm-unsafe-eval'; connect-src ${ours}`,
+    });
+    response.end(
+      `<!doctype html><html lang="en"><title>A club</title><script type="module" src="${ours}/${script}"></script><faster-by question="power-or-drag">Words</faster-by>`,
+    );
   });
   await new Promise((resolve) => server.listen(0, "127.0.0.1", () => resolve(undefined)));
   return {
     address: `http://127.0.0.1:${/** @type {import("node:net").AddressInfo} */ (server.address()).port}/`,
-    stop: () => { server.closeAllConnections(); server.close(); },
+    stop: () => {
+      server.closeAllConnections();
+      server.close();
+    },
   };
 }
 
 for (const script of ["embed/v1.js", "embed.js"]) {
-  test(`a question by ${script} follows from version to version, also where its script is kept for a year and old files are deleted`, async ({ page, baseURL }) => {
+  test(`a question by ${script} follows from version to version, also where its script is kept for a year and old files are deleted`, async ({
+    page,
+    baseURL,
+  }) => {
     const { first, second } = await twoVersions(String(baseURL));
     const server = await serve(first, { keptForAYear: true, pageForMissing: true });
     const club = await hostPage(new URL(server.address).origin, script);
     const element = page.locator("html");
-    for (const [files, name] of /** @type {[Files, string][]} */ ([[first, "first"], [second, "second"]])) {
+    for (const [files, name] of /** @type {[Files, string][]} */ ([
+      [first, "first"],
+      [second, "second"],
+    ])) {
       server.change(files);
       await page.goto(club.address);
       await expect(page.locator("faster-by .figure .amount b")).toHaveText(/\d:\d\d/);
@@ -278,9 +347,14 @@ for (const script of ["embed/v1.js", "embed.js"]) {
   });
 }
 
-test("a question on another site is shown in the version its script came with, while a new one is being uploaded", async ({ page, baseURL }) => {
+test("a question on another site is shown in the version its script came with, while a new one is being uploaded", async ({
+  page,
+  baseURL,
+}) => {
   const { first, second } = await twoVersions(String(baseURL));
-  const server = await serve(new Map([...first, ["version.json", /** @type {{ type: string, body: Buffer }} */ (second.get("version.json"))]]));
+  const server = await serve(
+    new Map([...first, ["version.json", /** @type {{ type: string, body: Buffer }} */ (second.get("version.json"))]]),
+  );
   const club = await hostPage(new URL(server.address).origin, "embed/v1.js");
   await page.goto(club.address);
   await expect(page.locator("faster-by .figure .amount b")).toHaveText(/\d:\d\d/);
@@ -292,11 +366,16 @@ test("a question on another site is shown in the version its script came with, w
 test("whatever changes with a version lies in its folder, and the entries name no other", async ({ baseURL }) => {
   const files = await filesOf(String(baseURL));
   const folder = folderOf(files);
-  const changing = [...files.keys()].filter((path) => /\.(?:css|wasm)$|(?:app|worker|place|element|part-\w+)\.js$/.test(path));
+  const changing = [...files.keys()].filter((path) =>
+    /\.(?:css|wasm)$|(?:app|worker|place|element|part-\w+)\.js$/.test(path),
+  );
   expect(changing.length).toBeGreaterThan(20);
   expect(changing.filter((path) => !path.startsWith(`${folder}/`))).toEqual([]);
   for (const [path, { body }] of files) {
     if (path.startsWith(`${folder}/`)) continue;
-    expect((String(body).match(/\bv-[0-9a-f]{16}\b/g) ?? []).filter((name) => name !== folder), path).toEqual([]);
+    expect(
+      (String(body).match(/\bv-[0-9a-f]{16}\b/g) ?? []).filter((name) => name !== folder),
+      path,
+    ).toEqual([]);
   }
 });

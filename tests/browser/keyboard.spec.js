@@ -14,20 +14,33 @@ function here(page) {
     const at = document.activeElement;
     if (!at || at === document.body) return null;
     /** @type {[selector: string, part: string][]} */
-    const parts = [[".sentence", "number"], [".known", "known"], [".handle", "handle"], [".reader", "reader"], [".folds summary", "fold"], [".skip", "skip"], [".tools", "tool"], [".questions", "question"]];
+    const parts = [
+      [".sentence", "number"],
+      [".known", "known"],
+      [".handle", "handle"],
+      [".reader", "reader"],
+      [".folds summary", "fold"],
+      [".skip", "skip"],
+      [".tools", "tool"],
+      [".questions", "question"],
+    ];
     const part = parts.find(([selector]) => at.closest(selector))?.[1] ?? "other";
-    const seen = [at, at.closest(".num"), at.querySelector(".reach")].filter((element) => element !== null).some((element) => {
-      const { outlineStyle, outlineWidth, stroke, strokeWidth } = getComputedStyle(element);
-      const outlined = outlineStyle !== "none" && parseFloat(outlineWidth) >= 2;
-      const ringed = element instanceof SVGElement && stroke !== "none" && parseFloat(strokeWidth) >= 2;
-      return outlined || ringed;
-    });
+    const seen = [at, at.closest(".num"), at.querySelector(".reach")]
+      .filter((element) => element !== null)
+      .some((element) => {
+        const { outlineStyle, outlineWidth, stroke, strokeWidth } = getComputedStyle(element);
+        const outlined = outlineStyle !== "none" && parseFloat(outlineWidth) >= 2;
+        const ringed = element instanceof SVGElement && stroke !== "none" && parseFloat(strokeWidth) >= 2;
+        return outlined || ringed;
+      });
     return { part, seen, name: at.getAttribute("aria-label") ?? at.textContent?.slice(0, 40) ?? "" };
   });
 }
 
 for (const { id, handles } of questions) {
-  test(`${id}: Tab goes through the numbers, the charts and the folds in their order, and the focus shows`, async ({ page }) => {
+  test(`${id}: Tab goes through the numbers, the charts and the folds in their order, and the focus shows`, async ({
+    page,
+  }) => {
     await openQuestion(page, id);
     // What is counted beside the page may add a fold.
     await expect(page.getByText("Counting draws")).toHaveCount(0);
@@ -43,7 +56,13 @@ for (const { id, handles } of questions) {
     expect(stops.filter(({ seen, part }) => !seen && part !== "skip").map(({ name }) => name)).toEqual([]);
     expect(stops[0].part).toBe("skip");
     const named = (/** @type {string} */ part) => stops.filter((stop) => stop.part === part).map(({ name }) => name);
-    const fields = await page.locator(".sentence").evaluate((line) => [...line.querySelectorAll("input, select")].filter((field) => field.checkVisibility()).map((field) => field.getAttribute("aria-label")));
+    const fields = await page
+      .locator(".sentence")
+      .evaluate((line) =>
+        [...line.querySelectorAll("input, select")]
+          .filter((field) => field.checkVisibility())
+          .map((field) => field.getAttribute("aria-label")),
+      );
     expect(named("number")).toEqual(fields);
     for (const name of handles) expect(named("handle").some((label) => label.startsWith(name))).toBe(true);
     expect(named("fold").length).toBe(await page.locator(".folds summary").count());
@@ -66,7 +85,10 @@ for (const { id, handles } of questions) {
     });
 
     await test.step("every curve can be read point by point with the arrow keys", async () => {
-      for (const figure of await page.getByRole("main").locator("figure", { has: page.locator(".reader") }).all()) {
+      for (const figure of await page
+        .getByRole("main")
+        .locator("figure", { has: page.locator(".reader") })
+        .all()) {
         const reader = figure.locator(".reader");
         await reader.focus();
         await page.keyboard.press("ArrowRight");

@@ -67,9 +67,15 @@ async function inEnglish(browser, id) {
 
 /** Opens every fold and waits for what comes when it is opened. @param {Page} page */
 async function folded(page) {
-  await page.locator("details[data-fold]").evaluateAll((all) => all.forEach((fold) => { /** @type {HTMLDetailsElement} */ (fold).open = true; }));
-  if (await page.locator('[data-fold="take"]').count()) await expect(page.locator('[data-fold="take"] li').first()).toBeAttached();
-  if (await page.locator('[data-fold="site"]').count()) await expect(page.locator('[data-fold="site"] textarea').first()).toBeAttached();
+  await page.locator("details[data-fold]").evaluateAll((all) =>
+    all.forEach((fold) => {
+      /** @type {HTMLDetailsElement} */ (fold).open = true;
+    }),
+  );
+  if (await page.locator('[data-fold="take"]').count())
+    await expect(page.locator('[data-fold="take"] li').first()).toBeAttached();
+  if (await page.locator('[data-fold="site"]').count())
+    await expect(page.locator('[data-fold="site"] textarea').first()).toBeAttached();
 }
 
 for (const [locale, { language, titles, sentence, faster, inputs }] of Object.entries(SPOKEN)) {
@@ -91,7 +97,9 @@ for (const [locale, { language, titles, sentence, faster, inputs }] of Object.en
       expect((await textsOf(page)).map(wordsOf).filter((words) => english.has(words) && isPhrase(words))).toEqual([]);
       for (const width of WIDTHS_PX) {
         await page.setViewportSize({ width, height: 900 });
-        await expect.poll(() => page.evaluate(() => (document.scrollingElement?.scrollWidth ?? 0) - innerWidth)).toBeLessThanOrEqual(0);
+        await expect
+          .poll(() => page.evaluate(() => (document.scrollingElement?.scrollWidth ?? 0) - innerWidth))
+          .toBeLessThanOrEqual(0);
       }
     });
 
@@ -115,10 +123,12 @@ for (const [locale, { language, titles, sentence, faster, inputs }] of Object.en
 
     test("paper is one page and holds every input in it", async ({ page }) => {
       await openQuestion(page, "finish-time");
-      await expect.poll(async () => {
-        await page.evaluate(() => dispatchEvent(new Event("beforeprint")));
-        return page.locator(".paper h2").count();
-      }).toBe(1);
+      await expect
+        .poll(async () => {
+          await page.evaluate(() => dispatchEvent(new Event("beforeprint")));
+          return page.locator(".paper h2").count();
+        })
+        .toBe(1);
       await expect(page.locator(".paper h2")).toContainText(inputs);
       await expect(page.locator(".paper .inputs")).toContainText(/\d,\d/);
       const pdf = (await page.pdf({ format: "A4" })).toString("latin1");

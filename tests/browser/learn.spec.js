@@ -9,8 +9,23 @@ import { expect, kept, notice, number, open, openQuestion, started, test, tool }
 /** @import { Locator, Page } from "@playwright/test" */
 
 const TITLE = "Does position beat power?";
-const STEPS = ["1. The wall of air", "2. Where the watts go", "3. Ten percent more, for how long?", "4. Ten against ten", "5. A position that is lost at the end", "6. Uphill and into the wind", "7. Three changes, one budget"];
-const HANDLES = ["The rider’s speed", "The rider: left and right change the watts", "Time held", "The rider on the map", "When the low position starts to go", "The slope"];
+const STEPS = [
+  "1. The wall of air",
+  "2. Where the watts go",
+  "3. Ten percent more, for how long?",
+  "4. Ten against ten",
+  "5. A position that is lost at the end",
+  "6. Uphill and into the wind",
+  "7. Three changes, one budget",
+];
+const HANDLES = [
+  "The rider’s speed",
+  "The rider: left and right change the watts",
+  "Time held",
+  "The rider on the map",
+  "When the low position starts to go",
+  "The slope",
+];
 /** Exact by definition: 1609.344 m an hour. */
 const M_S_PER_MPH = 0.44704;
 /** The page keeps a position's end to the second and drag areas to 0.0001 m², so a stated tie is level to about this. */
@@ -42,7 +57,10 @@ async function type(page, index, name, text) {
 
 /** @param {Page} page @param {string} question @param {object} request */
 function ask(page, question, request) {
-  return page.evaluate(([question, request]) => /** @type {any} */ (globalThis).fasterby.ask(question, request), /** @type {const} */ ([question, request]));
+  return page.evaluate(
+    ([question, request]) => /** @type {any} */ (globalThis).fasterby.ask(question, request),
+    /** @type {const} */ ([question, request]),
+  );
 }
 
 /** @param {number} cda_m2 */
@@ -75,7 +93,9 @@ test("it is the first link of the rail, and Back leaves it", async ({ page }) =>
   await expect(page.getByRole("heading", { level: 1 })).toHaveText("How long will it take?");
 });
 
-test("three changes and one budget: what is said is what the core finds best, and less money buys less", async ({ page }) => {
+test("three changes and one budget: what is said is what the core finds best, and less money buys less", async ({
+  page,
+}) => {
   await openStory(page);
   await expect(says(page, 6)).toContainText(/on average/);
   const before = await says(page, 6).locator(".also").textContent();
@@ -89,7 +109,9 @@ test("three changes and one budget: what is said is what the core finds best, an
 test("its steps are fetched only when it is opened", async ({ page }) => {
   /** @type {string[]} */
   const fetched = [];
-  page.on("response", async (response) => { if (response.url().endsWith(".js")) fetched.push(await response.text().catch(() => "")); });
+  page.on("response", async (response) => {
+    if (response.url().endsWith(".js")) fetched.push(await response.text().catch(() => ""));
+  });
   await open(page);
   await expect.poll(() => fetched.length).toBeGreaterThan(0);
   expect(fetched.some((script) => script.includes(STEPS[0]))).toBe(false);
@@ -101,33 +123,56 @@ test.describe("what a step states is the core's own", () => {
   test("the wall of air: eight times the power at twice the speed", async ({ page }) => {
     await openStory(page);
     await type(page, 0, "Speed in still air", "20");
-    const air = async (/** @type {number} */ speed_m_s) => (await ask(page, "speed-for-watts", { scenario: rider(0.24), with: { speed_m_s } })).breakdown_w.air;
+    const air = async (/** @type {number} */ speed_m_s) =>
+      (await ask(page, "speed-for-watts", { scenario: rider(0.24), with: { speed_m_s } })).breakdown_w.air;
     const [here, twice, before] = [await air(20 * M_S_PER_MPH), await air(40 * M_S_PER_MPH), await air(8)];
-    await expect(says(page, 0)).toContainText(`At ${mph(20 * M_S_PER_MPH)} the air takes ${here.toFixed(0)}\u00a0W. At twice that speed it would take ${twice.toFixed(0)}\u00a0W, 8 times as much`);
-    await expect(says(page, 0)).toContainText(`What you changed. You went from ${mph(8)} to ${mph(20 * M_S_PER_MPH)}: what the air takes went from ${before.toFixed(0)}\u00a0W to ${here.toFixed(0)}\u00a0W`);
+    await expect(says(page, 0)).toContainText(
+      `At ${mph(20 * M_S_PER_MPH)} the air takes ${here.toFixed(0)}\u00a0W. At twice that speed it would take ${twice.toFixed(0)}\u00a0W, 8 times as much`,
+    );
+    await expect(says(page, 0)).toContainText(
+      `What you changed. You went from ${mph(8)} to ${mph(20 * M_S_PER_MPH)}: what the air takes went from ${before.toFixed(0)}\u00a0W to ${here.toFixed(0)}\u00a0W`,
+    );
   });
 
   test("where the watts go, and what the next ten buy", async ({ page }) => {
     await openStory(page);
     await type(page, 1, "Power at the pedals", "280");
     await type(page, 1, "Drag area, CdA", "0.3");
-    const { speed_m_s, aero_share, next_10_w_m_s, breakdown_w } = await ask(page, "speed-for-watts", { scenario: rider(0.3), with: { power_w: 280 } });
+    const { speed_m_s, aero_share, next_10_w_m_s, breakdown_w } = await ask(page, "speed-for-watts", {
+      scenario: rider(0.3),
+      with: { power_w: 280 },
+    });
     await expect(says(page, 1)).toContainText(`280\u00a0W buys ${mph(speed_m_s.value)}`);
     await expect(says(page, 1)).toContainText(`Air is ${(100 * aero_share).toFixed(0)}\u202f% of the load`);
-    await expect(says(page, 1)).toContainText(`the next 10\u00a0W buy only ${(next_10_w_m_s.value / M_S_PER_MPH).toFixed(2)}\u00a0mph`);
-    const parts = (await says(page, 1).innerText()).match(/those watts (\d+) go into the air, (\d+) into the tyres, (\d+) into bearings and (\d+) into/)?.slice(1).map(Number) ?? [];
+    await expect(says(page, 1)).toContainText(
+      `the next 10\u00a0W buy only ${(next_10_w_m_s.value / M_S_PER_MPH).toFixed(2)}\u00a0mph`,
+    );
+    const parts =
+      (await says(page, 1).innerText())
+        .match(/those watts (\d+) go into the air, (\d+) into the tyres, (\d+) into bearings and (\d+) into/)
+        ?.slice(1)
+        .map(Number) ?? [];
     expect(parts.reduce((sum, part) => sum + part, 0)).toBe(280);
     // Rounded so that they add up, each is within a watt.
-    [breakdown_w.air, breakdown_w.rolling, breakdown_w.bearings, breakdown_w.drivetrain].forEach((watts, i) => expect(Math.abs(parts[i] - watts)).toBeLessThan(1));
+    [breakdown_w.air, breakdown_w.rolling, breakdown_w.bearings, breakdown_w.drivetrain].forEach((watts, i) => {
+      expect(Math.abs(parts[i] - watts)).toBeLessThan(1);
+    });
   });
 
-  test("watts that the curve does not allow for so long are said to be too many, where they are ridden", async ({ page }) => {
+  test("watts that the curve does not allow for so long are said to be too many, where they are ridden", async ({
+    page,
+  }) => {
     await openStory(page);
     await expect(says(page, 3)).not.toContainText("More than this rider can hold");
     await type(page, 2, "Power to hold", "300");
-    const { base_time_s, takes, warnings } = await ask(page, "power-or-drag", { scenario: rider(0.24), with: { power_change: 0.1, cda_change: -0.1, effort: { kind: "power", power_w: 300 } } });
+    const { base_time_s, takes, warnings } = await ask(page, "power-or-drag", {
+      scenario: rider(0.24),
+      with: { power_change: 0.1, cda_change: -0.1, effort: { kind: "power", power_w: 300 } },
+    });
     expect(warnings.map((/** @type {{ kind: string }} */ { kind }) => kind)).toContain("beyond_curve");
-    await expect(says(page, 3)).toContainText(`More than this rider can hold: for ${clock(base_time_s.value)} the curve of step 3 allows ${takes.sustainable_w.toFixed(0)}\u00a0W, not 300\u00a0W`);
+    await expect(says(page, 3)).toContainText(
+      `More than this rider can hold: for ${clock(base_time_s.value)} the curve of step 3 allows ${takes.sustainable_w.toFixed(0)}\u00a0W, not 300\u00a0W`,
+    );
   });
 
   test("the words at the ring of the curve stand clear of it", async ({ page }) => {
@@ -136,13 +181,18 @@ test.describe("what a step states is the core's own", () => {
     for (const power of ["300", "285", "260", "235"]) {
       await type(page, 2, "Power to hold", power);
       await expect(step(page, 2).locator(".you-label").first()).toHaveText(`${power}\u00a0W`);
-      const touching = await step(page, 2).locator("svg.chart").evaluate((svg) => {
-        const curve = /** @type {SVGPathElement} */ (svg.querySelector(".curve.power"));
-        const boxes = [...svg.querySelectorAll(".you-label")].map((text) => /** @type {SVGGraphicsElement} */ (text).getBBox());
-        const length = curve.getTotalLength();
-        return Array.from({ length: 400 }, (_, n) => curve.getPointAtLength((length * n) / 399))
-          .some(({ x, y }) => boxes.some((box) => x > box.x && x < box.x + box.width && y > box.y && y < box.y + box.height));
-      });
+      const touching = await step(page, 2)
+        .locator("svg.chart")
+        .evaluate((svg) => {
+          const curve = /** @type {SVGPathElement} */ (svg.querySelector(".curve.power"));
+          const boxes = [...svg.querySelectorAll(".you-label")].map((text) =>
+            /** @type {SVGGraphicsElement} */ (text).getBBox(),
+          );
+          const length = curve.getTotalLength();
+          return Array.from({ length: 400 }, (_, n) => curve.getPointAtLength((length * n) / 399)).some(({ x, y }) =>
+            boxes.some((box) => x > box.x && x < box.x + box.width && y > box.y && y < box.y + box.height),
+          );
+        });
       expect(touching, `at ${power} W`).toBe(false);
     }
   });
@@ -150,34 +200,54 @@ test.describe("what a step states is the core's own", () => {
   test("how long ten percent more can be held", async ({ page }) => {
     await openStory(page);
     await type(page, 2, "Power to hold", "250");
-    const { takes } = await ask(page, "power-or-drag", { scenario: rider(0.24), with: { power_change: 0.1, cda_change: -0.1, effort: { kind: "power", power_w: 250 } } });
-    await expect(says(page, 2)).toContainText(`gives 250\u00a0W for ${clock(takes.power_held_s)} and 10\u202f% more, 275\u00a0W, for ${clock(takes.more_power_held_s)}`);
+    const { takes } = await ask(page, "power-or-drag", {
+      scenario: rider(0.24),
+      with: { power_change: 0.1, cda_change: -0.1, effort: { kind: "power", power_w: 250 } },
+    });
+    await expect(says(page, 2)).toContainText(
+      `gives 250\u00a0W for ${clock(takes.power_held_s)} and 10\u202f% more, 275\u00a0W, for ${clock(takes.more_power_held_s)}`,
+    );
   });
 
   test("ten against ten, the share of air at which they tie, and the mirror of ten percent", async ({ page }) => {
     await openStory(page);
     await type(page, 1, "Power at the pedals", "300");
-    const asked = (/** @type {number} */ cda_change) => ask(page, "power-or-drag", { scenario: rider(0.24), with: { power_change: 0.1, cda_change, effort: { kind: "power", power_w: 300 } } });
+    const asked = (/** @type {number} */ cda_change) =>
+      ask(page, "power-or-drag", {
+        scenario: rider(0.24),
+        with: { power_change: 0.1, cda_change, effort: { kind: "power", power_w: 300 } },
+      });
     const [answer, mirror] = [await asked(-0.1), await asked(1 / 1.1 - 1)];
     // What ten percent more power and ten percent less drag tie at, solved by SciPy (tests/published/ten_per_cent.csv).
     await expect(says(page, 3)).toContainText("these two changes tie when air takes 90.3\u202f% of the work");
     expect(percent(answer.tie_aero_share)).toBe("90.3\u202f%");
     await expect(says(page, 3)).toContainText(`here it takes ${percent(answer.aero_share)}`);
     await expect(says(page, 3)).toContainText(`more power ahead by ${clock(answer.difference_s.value)}`);
-    await expect(says(page, 3)).toContainText(`9.1\u202f% less, and against that more power is ${difference(mirror.difference_s.value)}`);
+    await expect(says(page, 3)).toContainText(
+      `9.1\u202f% less, and against that more power is ${difference(mirror.difference_s.value)}`,
+    );
     await expect(says(page, 3)).toContainText("What you changed.");
   });
 
   test("a position lost at the end, and the moment at which it is level", async ({ page }) => {
     await openStory(page);
     await type(page, 4, "When the low position starts to go", "12");
-    const asked = (/** @type {number} */ begins_s) => ask(page, "hold-or-fade", {
-      scenario: { ...rider(0.24), positions: [{ name: "low", cda_m2: 0.216, fade: { tired_cda_m2: 0.264, begins_s, complete_s: begins_s + 1500 } }, { name: "kept", cda_m2: 0.24 }] },
-      with: { low: 0, steady: 1, effort: { kind: "power", power_w: 235 } },
-    });
+    const asked = (/** @type {number} */ begins_s) =>
+      ask(page, "hold-or-fade", {
+        scenario: {
+          ...rider(0.24),
+          positions: [
+            { name: "low", cda_m2: 0.216, fade: { tired_cda_m2: 0.264, begins_s, complete_s: begins_s + 1500 } },
+            { name: "kept", cda_m2: 0.24 },
+          ],
+        },
+        with: { low: 0, steady: 1, effort: { kind: "power", power_w: 235 } },
+      });
     const answer = await asked(720);
     await expect(says(page, 4)).toContainText(`the low position is ${difference(answer.difference_s.value)}`);
-    await expect(says(page, 4)).toContainText(`Held to the end it would be ${difference(answer.held_difference_s.value)}`);
+    await expect(says(page, 4)).toContainText(
+      `Held to the end it would be ${difference(answer.held_difference_s.value)}`,
+    );
     const [, minutes, seconds] = (await says(page, 4).innerText()).match(/starts to go at (\d+):(\d+)/) ?? [];
     expect(Math.abs((await asked(60 * Number(minutes) + Number(seconds))).difference_s.value)).toBeLessThan(LEVEL_S);
   });
@@ -186,13 +256,19 @@ test.describe("what a step states is the core's own", () => {
     await openStory(page);
     await type(page, 5, "Slope of the road", "5");
     await type(page, 5, "Wind against the rider", "10");
-    const asked = (/** @type {number} */ wind_speed_m_s) => ask(page, "speed-for-watts", {
-      scenario: { ...rider(0.24), conditions: { wind_speed_m_s, wind_from_deg: 0, shelter_factor: 1 } }, with: { power_w: 235, grade: 0.05, bearing_deg: 0 },
-    });
+    const asked = (/** @type {number} */ wind_speed_m_s) =>
+      ask(page, "speed-for-watts", {
+        scenario: { ...rider(0.24), conditions: { wind_speed_m_s, wind_from_deg: 0, shelter_factor: 1 } },
+        with: { power_w: 235, grade: 0.05, bearing_deg: 0 },
+      });
     const [{ elasticity, headwind_m_s, speed_m_s }, still] = [await asked(10 * M_S_PER_MPH), await asked(0)];
     expect(mph(headwind_m_s)).toBe(mph(10 * M_S_PER_MPH));
-    await expect(says(page, 5)).toContainText(`At ${mph(speed_m_s.value)}, one percent more power is ${elasticity.power.toFixed(2)}\u202f% more speed, one percent less drag area ${(-elasticity.cda).toFixed(2)}\u202f%`);
-    await expect(says(page, 5)).toContainText(`In still air it would be ${still.elasticity.power.toFixed(2)}\u202f% and ${(-still.elasticity.cda).toFixed(2)}\u202f%`);
+    await expect(says(page, 5)).toContainText(
+      `At ${mph(speed_m_s.value)}, one percent more power is ${elasticity.power.toFixed(2)}\u202f% more speed, one percent less drag area ${(-elasticity.cda).toFixed(2)}\u202f%`,
+    );
+    await expect(says(page, 5)).toContainText(
+      `In still air it would be ${still.elasticity.power.toFixed(2)}\u202f% and ${(-still.elasticity.cda).toFixed(2)}\u202f%`,
+    );
   });
 });
 
@@ -217,7 +293,9 @@ test("every chart has a point that the arrow keys move, and the words follow", a
   await expect(page.getByText("What you changed.").filter({ visible: true })).toHaveCount(0);
 });
 
-test("the reader's own numbers stay untouched until they bring something along, and Undo takes it back", async ({ page }) => {
+test("the reader's own numbers stay untouched until they bring something along, and Undo takes it back", async ({
+  page,
+}) => {
   await openQuestion(page, "power-or-drag");
   await number(page, "Drag area, CdA").fill("0.222");
   await number(page, "Drag area, CdA").press("Tab");
@@ -280,7 +358,9 @@ test("a link to it leaves the numbers of whoever opens it alone", async ({ page 
 });
 
 test("a link with impossible numbers is brought back into range", async ({ page }) => {
-  const packed = Buffer.from(JSON.stringify({ w: { power_w: 1e9, cda_m2: "wide", grade: -5, begins_s: null } })).toString("base64url");
+  const packed = Buffer.from(
+    JSON.stringify({ w: { power_w: 1e9, cda_m2: "wide", grade: -5, begins_s: null } }),
+  ).toString("base64url");
   await open(page, `#start-here/1j.${packed}`);
   await expect(says(page, 1)).toContainText("450\u00a0W buys");
   await expect(step(page, 1).getByRole("spinbutton", { name: "Drag area, CdA" })).toHaveValue("0.240");
@@ -311,7 +391,9 @@ for (const colorScheme of /** @type {const} */ (["light", "dark"])) {
       await step(page, 1).getByRole("spinbutton", { name: "Drag area, CdA" }).fill("9");
       for (const size of [PHONE, WIDE]) {
         await page.setViewportSize(size);
-        await page.evaluate(() => new Promise((resolve) => requestAnimationFrame(() => requestAnimationFrame(() => resolve(undefined)))));
+        await page.evaluate(
+          () => new Promise((resolve) => requestAnimationFrame(() => requestAnimationFrame(() => resolve(undefined)))),
+        );
         expect(await faults(page)).toEqual([]);
       }
     });
@@ -327,7 +409,9 @@ test.describe("on a small phone", () => {
     await expect(step(page, 6)).toBeVisible();
     for (const width of [320, 390, 640, 820]) {
       await page.setViewportSize({ width, height: 800 });
-      await expect.poll(() => page.evaluate(() => (document.scrollingElement?.scrollWidth ?? 0) - innerWidth)).toBeLessThanOrEqual(0);
+      await expect
+        .poll(() => page.evaluate(() => (document.scrollingElement?.scrollWidth ?? 0) - innerWidth))
+        .toBeLessThanOrEqual(0);
     }
   });
 });

@@ -13,7 +13,11 @@ const turning = (page) => page.locator(".turner");
 test("the crank is turned with the arrow keys, and the figure, its words and both charts follow", async ({ page }) => {
   await openQuestion(page, "leg-room");
   const limbs = () => page.locator(".leg-figure .rider.hold .limb").last().getAttribute("d");
-  const before = { limbs: await limbs(), said: await page.locator(".figure-reading").textContent(), charts: await page.locator(".chart-figure .reading").allTextContents() };
+  const before = {
+    limbs: await limbs(),
+    said: await page.locator(".figure-reading").textContent(),
+    charts: await page.locator(".chart-figure .reading").allTextContents(),
+  };
   await crank(page).press("ArrowRight");
   await expect.poll(limbs).not.toBe(before.limbs);
   await expect(page.locator(".figure-reading")).not.toHaveText(before.said ?? "");
@@ -66,13 +70,20 @@ test("a leg that is too short says where round the turn, and the last good answe
   await openQuestion(page, "leg-room");
   const before = await answerText(page);
   await type(page, "Saddle height, new set-up", "800");
-  await expect(page.locator(".wrong:visible")).toHaveText(/does not reach the pedal from \d+° to \d+° past the top; at \d+° it is \d+\s*mm short\. It reaches with the saddle at 7\d\d\s*mm or less\./);
+  await expect(page.locator(".wrong:visible")).toHaveText(
+    /does not reach the pedal from \d+° to \d+° past the top; at \d+° it is \d+\s*mm short\. It reaches with the saddle at 7\d\d\s*mm or less\./,
+  );
   expect(await answerText(page)).toBe(before);
 });
 
 test("lower pads close the hip degree for degree, and the page says what gives it back", async ({ page }) => {
   await openQuestion(page, "leg-room");
-  for (const [name, value] of [["Crank length", "170"], ["Saddle height", "720"], ["Drop from saddle to pads", "110"]]) await type(page, `${name}, new set-up`, value);
+  for (const [name, value] of [
+    ["Crank length", "170"],
+    ["Saddle height", "720"],
+    ["Drop from saddle to pads", "110"],
+  ])
+    await type(page, `${name}, new set-up`, value);
   await expect(page.locator(".verdict")).toContainText("closes the hip by");
   await expect(page.locator(".verdict .figure")).toContainText("1.2°");
   await expect(page.locator(".also")).toContainText(/cranks 5\.3\s*mm shorter/);

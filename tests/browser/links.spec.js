@@ -1,7 +1,21 @@
 // @ts-check
 /** A link holds every number; a broken or hostile one is refused in words and touches nothing. */
 
-import { answerText, expect, found, kept, look, notice, number, open, openQuestion, started, test, tool, type } from "./support/page.js";
+import {
+  answerText,
+  expect,
+  found,
+  kept,
+  look,
+  notice,
+  number,
+  open,
+  openQuestion,
+  started,
+  test,
+  tool,
+  type,
+} from "./support/page.js";
 import { questions } from "./support/questions.js";
 
 /** @import { Page } from "@playwright/test" */
@@ -38,7 +52,13 @@ for (const { id, number: given, also } of questions) {
 
 /** @param {Page} page */
 function sentence(page) {
-  return page.locator(".sentence").evaluate((line) => [...line.querySelectorAll("input, select")].map((field) => /** @type {HTMLInputElement} */ (field).value).join(" "));
+  return page
+    .locator(".sentence")
+    .evaluate((line) =>
+      [...line.querySelectorAll("input, select")]
+        .map((field) => /** @type {HTMLInputElement} */ (field).value)
+        .join(" "),
+    );
 }
 
 test("a link opened where one has numbers of one's own keeps those aside, and brings them back", async ({ page }) => {
@@ -61,7 +81,8 @@ test("a link opened where one has numbers of one's own keeps those aside, and br
 });
 
 /** @param {unknown} held */
-const packed = (held) => `#speed-for-watts/1j.${Buffer.from(typeof held === "string" ? held : JSON.stringify(held)).toString("base64url")}`;
+const packed = (held) =>
+  `#speed-for-watts/1j.${Buffer.from(typeof held === "string" ? held : JSON.stringify(held)).toString("base64url")}`;
 
 /** @type {[what: string, hash: string, says: RegExp][]} */
 const refused = [
@@ -71,9 +92,21 @@ const refused = [
   ["one nested without end", packed("[".repeat(100_000)), /damaged/],
   ["one from a newer version", "#speed-for-watts/2z.q1YqT", /newer version/],
   ["one that is too long", `#speed-for-watts/1j.${"A".repeat(500_000)}`, /too long/],
-  ["one whose number is out of range", packed({ s: { rider: { total_mass_kg: { value: 9999 } } } }), /Rider, bicycle and kit together runs from/],
-  ["one with text for a number", packed({ s: { rider: { total_mass_kg: "<img src=x onerror=alert(1)>" } } }), /cannot be used/],
-  ["one with lists where there are none", packed({ s: { positions: "x", course: 7, conditions: [1] } }), /cannot be used/],
+  [
+    "one whose number is out of range",
+    packed({ s: { rider: { total_mass_kg: { value: 9999 } } } }),
+    /Rider, bicycle and kit together runs from/,
+  ],
+  [
+    "one with text for a number",
+    packed({ s: { rider: { total_mass_kg: "<img src=x onerror=alert(1)>" } } }),
+    /cannot be used/,
+  ],
+  [
+    "one with lists where there are none",
+    packed({ s: { positions: "x", course: 7, conditions: [1] } }),
+    /cannot be used/,
+  ],
   ["one with a field that does not exist", packed({ s: { wheels: 3 } }), /no field “wheels”/],
   ["one that reaches for a prototype", packed('{"s":{"__proto__":{"polluted":1},"rider":5}}'), /cannot be used/],
   ["one with text for a number of the question", packed({ w: { power_w: "many" } }), /cannot be used/],
@@ -106,7 +139,12 @@ test("a broken or hostile link is refused in words, and one's own numbers stay",
 test("a link pasted into the address bar of an open page is taken in, and undone", async ({ page }) => {
   await openQuestion(page, "speed-for-watts");
   const own = await number(page, CDA).inputValue();
-  await page.evaluate((hash) => { location.hash = hash; }, packed({ s: { positions: [{ name: "low", cda_m2: { value: 0.3, sd: 0.01, source: "measured" } }] } }));
+  await page.evaluate(
+    (hash) => {
+      location.hash = hash;
+    },
+    packed({ s: { positions: [{ name: "low", cda_m2: { value: 0.3, sd: 0.01, source: "measured" } }] } }),
+  );
   await expect(number(page, CDA)).toHaveValue("0.300");
   await tool(page, "Undo").click();
   await expect(number(page, CDA)).toHaveValue(own);

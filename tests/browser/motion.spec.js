@@ -13,11 +13,18 @@ for (const { id, number: given } of questions) {
   test(`${id}: nothing glides`, async ({ page }) => {
     await openQuestion(page, id);
     await number(page, given.name).press("Shift+ArrowUp");
-    const moving = await page.evaluate((most) => [...document.querySelectorAll("*")].flatMap((element) => {
-      const { transitionDuration, animationDuration, animationName } = getComputedStyle(element);
-      const longest = Math.max(...transitionDuration.split(",").map(parseFloat), animationName === "none" ? 0 : parseFloat(animationDuration));
-      return longest > most ? [`${element.tagName} ${element.getAttribute("class")} ${longest} s`] : [];
-    }), NO_TIME_S);
+    const moving = await page.evaluate(
+      (most) =>
+        [...document.querySelectorAll("*")].flatMap((element) => {
+          const { transitionDuration, animationDuration, animationName } = getComputedStyle(element);
+          const longest = Math.max(
+            ...transitionDuration.split(",").map(parseFloat),
+            animationName === "none" ? 0 : parseFloat(animationDuration),
+          );
+          return longest > most ? [`${element.tagName} ${element.getAttribute("class")} ${longest} s`] : [];
+        }),
+      NO_TIME_S,
+    );
     expect(moving).toEqual([]);
   });
 }

@@ -11,7 +11,9 @@ const WIDTHS = [320, 390, 640, 820];
 
 /** @param {Page} page */
 async function expectNoSidewaysScroll(page) {
-  await expect.poll(() => page.evaluate(() => (document.scrollingElement?.scrollWidth ?? 0) - innerWidth)).toBeLessThanOrEqual(0);
+  await expect
+    .poll(() => page.evaluate(() => (document.scrollingElement?.scrollWidth ?? 0) - innerWidth))
+    .toBeLessThanOrEqual(0);
 }
 
 /** @param {Page} page */
@@ -31,11 +33,14 @@ for (const { id, number: given } of questions) {
     await expectNoSidewaysScrollAtAnyWidth(page);
     await number(page, given.name).press("Escape");
     await page.locator(".known").getByRole("button", { name: "Your numbers" }).click();
-    for (const name of ["Positions", "Conditions"]) await page.locator(".sheet-group > summary", { hasText: name }).click();
+    for (const name of ["Positions", "Conditions"])
+      await page.locator(".sheet-group > summary", { hasText: name }).click();
     await expectNoSidewaysScrollAtAnyWidth(page);
     for (const width of WIDTHS) {
       await page.setViewportSize({ width, height: 800 });
-      expect(await page.locator(".sheet-body").evaluate((sheet) => sheet.scrollWidth - sheet.clientWidth)).toBeLessThanOrEqual(0);
+      expect(
+        await page.locator(".sheet-body").evaluate((sheet) => sheet.scrollWidth - sheet.clientWidth),
+      ).toBeLessThanOrEqual(0);
     }
   });
 }
@@ -58,7 +63,10 @@ test.describe("on a small phone", () => {
   });
 
   test("a tap on a number opens it for typing and changes nothing", async ({ page }) => {
-    const { id, number: { name } } = questions[0];
+    const {
+      id,
+      number: { name },
+    } = questions[0];
     await openQuestion(page, id);
     const before = await number(page, name).inputValue();
     await number(page, name).tap();

@@ -1,7 +1,7 @@
 // @ts-check
 /** Back and Forward move between questions; the numbers stay what they are. */
 
-import { expect, number, open, openQuestion, test, type } from "./support/page.js";
+import { expect, number, openQuestion, test, type } from "./support/page.js";
 import { questions } from "./support/questions.js";
 
 /** @import { Page } from "@playwright/test" */
@@ -22,7 +22,9 @@ async function go(page, title) {
 /** Several questions show the same drag area; others have numbers of their own. @param {import("./support/questions.js").Asked} asked */
 const showsDragArea = ({ number: given }) => given.range.endsWith("m²");
 
-test("Back and Forward go through the questions as they were opened, and numbers changed in between stay", async ({ page }) => {
+test("Back and Forward go through the questions as they were opened, and numbers changed in between stay", async ({
+  page,
+}) => {
   await openQuestion(page, questions[0].id);
   for (const { title } of questions.slice(1)) await go(page, title);
   await type(page, questions[questions.length - 1].number.name, "0.277");
@@ -62,5 +64,8 @@ test("a question opened by its link is read out by its heading", async ({ page }
   await go(page, questions[1].title);
   await expect(page.getByRole("heading", { level: 1 })).toBeFocused();
   await expect(page).toHaveTitle(new RegExp(questions[1].title.replace("?", "\\?")));
-  await expect(page.getByRole("navigation", { name: "Questions" }).locator("[aria-current=page]")).toHaveAttribute("title", questions[1].title);
+  await expect(page.getByRole("navigation", { name: "Questions" }).locator("[aria-current=page]")).toHaveAttribute(
+    "title",
+    questions[1].title,
+  );
 });

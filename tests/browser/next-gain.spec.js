@@ -16,7 +16,10 @@ async function unfold(page, id) {
 
 /** A change of the list, opened. @param {Page} page @param {string} name */
 async function change(page, name) {
-  const card = page.locator(".changes details").filter({ has: page.locator("summary", { hasText: name }) }).first();
+  const card = page
+    .locator(".changes details")
+    .filter({ has: page.locator("summary", { hasText: name }) })
+    .first();
   await card.locator("summary").click();
   return card;
 }
@@ -99,7 +102,9 @@ test("a block that takes more weeks than there are is left out, and the page say
   await expect(table.getByRole("row").filter({ hasText: "Four weeks of intervals" })).toContainText(why);
 });
 
-test("a change that comes only after another follows it under a new name, and is freed when that one goes", async ({ page }) => {
+test("a change that comes only after another follows it under a new name, and is freed when that one goes", async ({
+  page,
+}) => {
   await openQuestion(page, ID);
   await unfold(page, "list");
   const second = await change(page, "A second step lower");
@@ -111,5 +116,10 @@ test("a change that comes only after another follows it under a new name, and is
   await first.getByRole("textbox", { name: "Name" }).fill("Spacers out");
   await expect(after).toHaveValue("Spacers out");
   await first.getByRole("button", { name: "Take off the list" }).click();
-  await expect(page.locator(".changes details").filter({ has: page.locator("summary", { hasText: "A second step lower" }) }).getByRole("combobox", { name: "Comes only after" })).toHaveValue("");
+  await expect(
+    page
+      .locator(".changes details")
+      .filter({ has: page.locator("summary", { hasText: "A second step lower" }) })
+      .getByRole("combobox", { name: "Comes only after" }),
+  ).toHaveValue("");
 });

@@ -69,7 +69,9 @@ async function apart(one, other) {
 }
 
 for (const width of [390, 820, 1440]) {
-  test(`at ${width} pixels a notice lies neither on the answer's figure, nor on the sheet, nor on what has the focus`, async ({ page }) => {
+  test(`at ${width} pixels a notice lies neither on the answer's figure, nor on the sheet, nor on what has the focus`, async ({
+    page,
+  }) => {
     await page.setViewportSize({ width, height: 844 });
     await openQuestion(page, "power-curve");
     await sayWithUndo(page);
@@ -80,7 +82,10 @@ for (const width of [390, 820, 1440]) {
       await expect.poll(() => apart(notice(page), verdict)).toBe(true);
     }
     for (const place of /** @type {const} */ (["start", "end"])) {
-      await ring.evaluate((element, block) => { /** @type {SVGElement} */ (element).focus({ preventScroll: true }); element.scrollIntoView({ block, behavior: "instant" }); }, place);
+      await ring.evaluate((element, block) => {
+        /** @type {SVGElement} */ (element).focus({ preventScroll: true });
+        element.scrollIntoView({ block, behavior: "instant" });
+      }, place);
       await expect.poll(() => apart(notice(page), ring)).toBe(true);
     }
     await page.evaluate(() => scrollTo(0, 0));

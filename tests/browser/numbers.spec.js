@@ -22,18 +22,23 @@ async function dragSideways(page, name) {
 
 /** @type {[way: string, change: (page: Page, given: { name: string, typed: string }) => Promise<unknown>][]} */
 const ways = [
-  ["typing", async (page, { name, typed }) => {
-    await number(page, name).fill("");
-    await number(page, name).pressSequentially(typed);
-    await number(page, name).press("Tab");
-  }],
+  [
+    "typing",
+    async (page, { name, typed }) => {
+      await number(page, name).fill("");
+      await number(page, name).pressSequentially(typed);
+      await number(page, name).press("Tab");
+    },
+  ],
   ["an arrow key", (page, { name }) => number(page, name).press("Shift+ArrowUp")],
   ["dragging it sideways", (page, { name }) => dragSideways(page, name)],
 ];
 
 for (const { id, number: given } of questions) {
   for (const [way, change] of ways) {
-    test(`${id}: ${way} changes the answer and the chart, undo takes it back, redo brings it again`, async ({ page }) => {
+    test(`${id}: ${way} changes the answer and the chart, undo takes it back, redo brings it again`, async ({
+      page,
+    }) => {
       await openQuestion(page, id);
       const before = await look(page);
       const valueBefore = await number(page, given.name).inputValue();
@@ -58,7 +63,9 @@ for (const { id, number: given } of questions) {
     });
   }
 
-  test(`${id}: a number outside its range is answered by the range, nonsense by its name, and the last good answer stays`, async ({ page }) => {
+  test(`${id}: a number outside its range is answered by the range, nonsense by its name, and the last good answer stays`, async ({
+    page,
+  }) => {
     await openQuestion(page, id);
     const before = await look(page);
     const value = await number(page, given.name).inputValue();

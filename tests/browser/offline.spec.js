@@ -57,7 +57,11 @@ function newerWaits(page) {
   });
 }
 
-test("a new version is fetched beside the old one and taken whole on the next visit", async ({ page, context, baseURL }) => {
+test("a new version is fetched beside the old one and taken whole on the next visit", async ({
+  page,
+  context,
+  baseURL,
+}) => {
   const files = await filesOf(String(baseURL));
   const server = await serve(versionOf(files, "first"));
   await page.goto(server.address);
@@ -96,13 +100,18 @@ test("a new version that cannot be fetched whole is not taken, and the old one g
   const broken = versionOf(files, "second");
   broken.delete("v-second/app.js");
   server.change(broken);
-  expect(await page.evaluate(async () => {
-    const registration = await navigator.serviceWorker.ready;
-    await registration.update().catch(() => undefined);
-    const installing = registration.installing;
-    if (installing) await new Promise((resolve) => installing.addEventListener("statechange", () => installing.state === "redundant" && resolve(undefined)));
-    return registration.waiting;
-  })).toBeNull();
+  expect(
+    await page.evaluate(async () => {
+      const registration = await navigator.serviceWorker.ready;
+      await registration.update().catch(() => undefined);
+      const installing = registration.installing;
+      if (installing)
+        await new Promise((resolve) =>
+          installing.addEventListener("statechange", () => installing.state === "redundant" && resolve(undefined)),
+        );
+      return registration.waiting;
+    }),
+  ).toBeNull();
 
   await page.reload();
   await expectItWorks(page);

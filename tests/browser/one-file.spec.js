@@ -5,7 +5,20 @@ import { writeFile } from "node:fs/promises";
 import { pathToFileURL } from "node:url";
 
 import { faults } from "./support/accessibility.js";
-import { answerText, drawing, expect, figure, kept, look, number, openQuestion, started, test as base, tool, type } from "./support/page.js";
+import {
+  answerText,
+  test as base,
+  drawing,
+  expect,
+  figure,
+  kept,
+  look,
+  number,
+  openQuestion,
+  started,
+  tool,
+  type,
+} from "./support/page.js";
 import { questions } from "./support/questions.js";
 
 /** @import { Page } from "@playwright/test" */
@@ -14,24 +27,26 @@ import { questions } from "./support/questions.js";
 const MOST_BYTES = 1_000_000;
 
 /** @type {import("@playwright/test").TestType<any, any>} */
-const test = base.extend(/** @type {any} */ ({
-  /** The file on a disk, and what was asked for while it was open. */
-  file: async (/** @type {any} */ { page, baseURL }, /** @type {any} */ use, /** @type {any} */ info) => {
-    const response = await fetch(new URL("fasterby.html", baseURL));
-    expect(response.status).toBe(200);
-    const content = Buffer.from(await response.arrayBuffer());
-    const path = info.outputPath("somewhere else.html");
-    await writeFile(path, content);
-    const address = pathToFileURL(path).href;
-    /** @type {string[]} */
-    const asked = [];
-    page.context().on("request", (/** @type {any} */ request) => {
-      if (!/^(data|blob):/.test(request.url())) asked.push(request.url().split("#")[0]);
-    });
-    await use({ address, content, asked });
-    expect(asked.filter((url) => url !== address && !url.startsWith(String(baseURL)))).toEqual([]);
-  },
-}));
+const test = base.extend(
+  /** @type {any} */ ({
+    /** The file on a disk, and what was asked for while it was open. */
+    file: async (/** @type {any} */ { page, baseURL }, /** @type {any} */ use, /** @type {any} */ info) => {
+      const response = await fetch(new URL("fasterby.html", baseURL));
+      expect(response.status).toBe(200);
+      const content = Buffer.from(await response.arrayBuffer());
+      const path = info.outputPath("somewhere else.html");
+      await writeFile(path, content);
+      const address = pathToFileURL(path).href;
+      /** @type {string[]} */
+      const asked = [];
+      page.context().on("request", (/** @type {any} */ request) => {
+        if (!/^(data|blob):/.test(request.url())) asked.push(request.url().split("#")[0]);
+      });
+      await use({ address, content, asked });
+      expect(asked.filter((url) => url !== address && !url.startsWith(String(baseURL)))).toEqual([]);
+    },
+  }),
+);
 
 /** @param {Page} page @param {{ address: string }} file @param {string} [hash] */
 async function openFile(page, file, hash = "") {
@@ -44,8 +59,10 @@ test.use({ offlineCopy: true });
 
 test("it is one file within its bound, and names no other", async ({ file }) => {
   expect(file.content.length).toBeLessThanOrEqual(MOST_BYTES);
-  const markup = String(file.content).replace(/<script[^]*<\/script>|<style>[^]*<\/style>/g, "");
-  expect([...markup.matchAll(/ (?:src|href)="([^"]*)"/g)].map(([, to]) => to).filter((to) => to && !/^(#|data:)/.test(to))).toEqual([]);
+  const markup = String(file.content).replace(/<script.*<\/script>|<style>.*<\/style>/gs, "");
+  expect(
+    [...markup.matchAll(/ (?:src|href)="([^"]*)"/g)].map(([, to]) => to).filter((to) => to && !/^(#|data:)/.test(to)),
+  ).toEqual([]);
 });
 
 for (const { id, title, number: given } of questions) {
@@ -64,7 +81,9 @@ for (const { id, title, number: given } of questions) {
 
     await tool(page, "Undo").click();
     await expect.poll(() => look(page)).toEqual(onSite);
-    expect(new Set(file.asked.filter((/** @type {string} */ url) => url.startsWith("file:")))).toEqual(new Set([file.address]));
+    expect(new Set(file.asked.filter((/** @type {string} */ url) => url.startsWith("file:")))).toEqual(
+      new Set([file.address]),
+    );
   });
 }
 
@@ -76,7 +95,13 @@ test("the odds are worked out beside the page, by a worker made of the same file
 });
 
 test("where a worker is refused, the odds are worked out in the page", async ({ page, file }) => {
-  await page.addInitScript(() => { globalThis.Worker = /** @type {any} */ (function refused() { throw new Error("refused"); }); });
+  await page.addInitScript(() => {
+    globalThis.Worker = /** @type {any} */ (
+      function refused() {
+        throw new Error("refused");
+      }
+    );
+  });
   await openFile(page, file, "#power-or-drag");
   await expect(page.locator(".odds")).toContainText("of 100 draws");
 });
@@ -104,11 +129,16 @@ test("its address follows the numbers, its questions have their own, and Back re
   await expect(page.getByRole("heading", { level: 1 })).toHaveText("How long will it take?");
 });
 
-test("it keeps the numbers between visits, registers no service worker, and opens again by its own name", async ({ page, file }) => {
+test("it keeps the numbers between visits, registers no service worker, and opens again by its own name", async ({
+  page,
+  file,
+}) => {
   const { id, number: given } = questions[1];
   await openFile(page, file, `#${id}`);
   await type(page, given.name, given.typed);
-  await expect.poll(async () => JSON.stringify((await kept(page))?.scenario.positions ?? "")).toContain(`"value":${given.typed}`);
+  await expect
+    .poll(async () => JSON.stringify((await kept(page))?.scenario.positions ?? ""))
+    .toContain(`"value":${given.typed}`);
   const shown = await figure(page).innerText();
   await page.getByRole("link", { name: "Fasterby", exact: true }).click();
   await started(page);
@@ -117,7 +147,10 @@ test("it keeps the numbers between visits, registers no service worker, and open
   await expect.poll(() => drawing(page)).not.toBe("");
 });
 
-test("what the site fetches later is in the file already: the story, the sheet, and pictures to take away", async ({ page, file }) => {
+test("what the site fetches later is in the file already: the story, the sheet, and pictures to take away", async ({
+  page,
+  file,
+}) => {
   await openFile(page, file, "#start-here");
   await expect(page.getByRole("region", { name: "6. Uphill and into the wind" })).toBeVisible();
 
@@ -126,8 +159,13 @@ test("what the site fetches later is in the file already: the story, the sheet, 
   await fold.locator("summary").click();
   for (const kind of ["SVG", "PNG", "JSON"]) {
     const download = page.waitForEvent("download");
-    await fold.getByRole("button", { name: `as ${kind}` }).first().click();
-    expect((await download).suggestedFilename()).toMatch(new RegExp(`^fasterby-power-or-drag.*\\.${kind.toLowerCase()}$`));
+    await fold
+      .getByRole("button", { name: `as ${kind}` })
+      .first()
+      .click();
+    expect((await download).suggestedFilename()).toMatch(
+      new RegExp(`^fasterby-power-or-drag.*\\.${kind.toLowerCase()}$`),
+    );
   }
   await expect(page.locator('[data-fold="site"]')).toHaveCount(0);
 
@@ -142,7 +180,9 @@ test("its dialogs and sheet open, and it says that its link leads to this device
   await expect(page.getByRole("dialog")).toContainText("Nowhere. Everything is worked out on this device.");
   await expect(page.getByRole("dialog").getByRole("link", { name: "Save this page as one file" })).toHaveCount(0);
   await page.keyboard.press("Escape");
-  await page.evaluate(() => { Object.defineProperty(navigator, "clipboard", { value: undefined }); });
+  await page.evaluate(() => {
+    Object.defineProperty(navigator, "clipboard", { value: undefined });
+  });
   await tool(page, "Share").click();
   await expect(page.getByRole("dialog")).toContainText("somebody else needs the file too");
   expect(context.serviceWorkers()).toEqual([]);
@@ -159,7 +199,9 @@ test.describe("its own policy", () => {
       const directives = [];
       addEventListener("securitypolicyviolation", (event) => directives.push(event.effectiveDirective));
       await fetch(address).catch(() => undefined);
-      document.body.append(Object.assign(document.createElement("script"), { textContent: "globalThis.foreign = true" }));
+      document.body.append(
+        Object.assign(document.createElement("script"), { textContent: "globalThis.foreign = true" }),
+      );
       await new Promise((resolve) => setTimeout(resolve));
       return { directives, foreign: "foreign" in globalThis };
     }, String(baseURL));
@@ -172,7 +214,10 @@ test("it has no fault that axe finds", async ({ page, file }) => {
   expect(await faults(page)).toEqual([]);
 });
 
-test("the site offers it in its help, and the service worker never gives the site in its place", async ({ page, baseURL }) => {
+test("the site offers it in its help, and the service worker never gives the site in its place", async ({
+  page,
+  baseURL,
+}) => {
   await openQuestion(page, "finish-time");
   await page.evaluate(() => navigator.serviceWorker.ready);
   await page.reload();

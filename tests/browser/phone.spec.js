@@ -17,7 +17,8 @@ test("it can be installed: a name, a start within its scope, and icons that are 
   const manifest = await (await request.get(address)).json();
   expect(manifest).toMatchObject({ name: "Fasterby", id: "./", start_url: "./", scope: "./", display: "standalone" });
   expect(manifest.icons.map((/** @type {{ purpose: string }} */ { purpose }) => purpose)).toEqual(["any", "maskable"]);
-  for (const { src } of manifest.icons) expect((await request.get(src)).headers()["content-type"]).toContain("image/svg+xml");
+  for (const { src } of manifest.icons)
+    expect((await request.get(src)).headers()["content-type"]).toContain("image/svg+xml");
 });
 
 test.describe("in the hand", () => {
@@ -26,16 +27,31 @@ test.describe("in the hand", () => {
   for (const { id } of questions) {
     test(`${id}: what a finger presses is large enough, and numbers open the number pad`, async ({ page }) => {
       await openQuestion(page, id);
-      const small = await page.locator("button:visible, summary:visible, select:visible, [role=slider]:visible").evaluateAll((targets, least) => targets
-        .map((target) => ({ name: target.getAttribute("aria-label") ?? target.textContent, box: target.getBoundingClientRect(), line: target.parentElement?.closest("p, li, td") !== null }))
-        // A link within a line of text may be as high as the line.
-        .filter(({ box, line }) => !line && box.height > 0 && box.height < least)
-        .map(({ name, box }) => `${name}: ${box.height}`), LEAST_TARGET_PX);
+      const small = await page
+        .locator("button:visible, summary:visible, select:visible, [role=slider]:visible")
+        .evaluateAll(
+          (targets, least) =>
+            targets
+              .map((target) => ({
+                name: target.getAttribute("aria-label") ?? target.textContent,
+                box: target.getBoundingClientRect(),
+                line: target.parentElement?.closest("p, li, td") !== null,
+              }))
+              // A link within a line of text may be as high as the line.
+              .filter(({ box, line }) => !line && box.height > 0 && box.height < least)
+              .map(({ name, box }) => `${name}: ${box.height}`),
+          LEAST_TARGET_PX,
+        );
       expect(small).toEqual([]);
-      const modes = await page.locator(".sentence input:visible[role=spinbutton]").evaluateAll((fields) => fields.map((field) => field.getAttribute("inputmode")));
+      const modes = await page
+        .locator(".sentence input:visible[role=spinbutton]")
+        .evaluateAll((fields) => fields.map((field) => field.getAttribute("inputmode")));
       expect(modes.length).toBeGreaterThan(0);
       for (const mode of modes) expect(["decimal", "numeric", "text"]).toContain(mode);
-      for (const box of await page.locator("svg [role=slider]").evaluateAll((handles) => handles.map((handle) => handle.getBoundingClientRect().height))) expect(box).toBeGreaterThanOrEqual(HANDLE_PX - ROUNDING_PX);
+      for (const box of await page
+        .locator("svg [role=slider]")
+        .evaluateAll((handles) => handles.map((handle) => handle.getBoundingClientRect().height)))
+        expect(box).toBeGreaterThanOrEqual(HANDLE_PX - ROUNDING_PX);
     });
   }
 
@@ -53,7 +69,9 @@ test.describe("in the hand", () => {
     await page.close();
     await next.goto("./");
     await started(next);
-    await expect(next.getByRole("main").getByRole("spinbutton", { name: given.name, exact: true })).toHaveValue(/^0\.25/);
+    await expect(next.getByRole("main").getByRole("spinbutton", { name: given.name, exact: true })).toHaveValue(
+      /^0\.25/,
+    );
   });
 
   test("Back from another page finds the numbers as they were left", async ({ page }) => {
@@ -71,12 +89,19 @@ test.describe("on its side", () => {
   test.use({ viewport: { width: 844, height: 390 }, hasTouch: true, isMobile: true });
 
   for (const { id } of questions) {
-    test(`${id}: the sentence and the answer are reached by scrolling down alone, and the sheet leaves by its button`, async ({ page }) => {
+    test(`${id}: the sentence and the answer are reached by scrolling down alone, and the sheet leaves by its button`, async ({
+      page,
+    }) => {
       await openQuestion(page, id);
-      expect(await page.evaluate(() => (document.scrollingElement?.scrollWidth ?? 0) - innerWidth)).toBeLessThanOrEqual(0);
+      expect(await page.evaluate(() => (document.scrollingElement?.scrollWidth ?? 0) - innerWidth)).toBeLessThanOrEqual(
+        0,
+      );
       await page.getByRole("region", { name: "Answer" }).scrollIntoViewIfNeeded();
       await page.locator(".known").getByRole("button", { name: "Your numbers" }).tap();
-      const close = page.locator("#sheet").getByRole("button", { name: /^(Done|Close)/ }).first();
+      const close = page
+        .locator("#sheet")
+        .getByRole("button", { name: /^(Done|Close)/ })
+        .first();
       await expect(close).toBeInViewport();
       await close.tap();
       await expect(page.locator("#sheet")).toBeHidden();

@@ -1,9 +1,8 @@
 // @ts-check
 /** The power curve: from the first two efforts to numbers that every question uses. */
 
-import { complaint, expect, figure, handle, kept, notice, number, openQuestion, test, type } from "./support/page.js";
-
 import { faults } from "./support/accessibility.js";
+import { complaint, expect, figure, handle, kept, notice, number, openQuestion, test, type } from "./support/page.js";
 
 /** @import { Page } from "@playwright/test" */
 
@@ -105,7 +104,10 @@ test("a model is chosen by hand, and the page says what the efforts speak for", 
 
 test("efforts in two positions say what a position costs", async ({ page }) => {
   await openQuestion(page, "power-curve");
-  await paste(page, `3:00 372\n5:00 343\n12:00 301\n20:00 286\n4:00 335; the low position\n20:00 270; the low position`);
+  await paste(
+    page,
+    `3:00 372\n5:00 343\n12:00 301\n20:00 286\n4:00 335; the low position\n20:00 270; the low position`,
+  );
   await expect(page.getByRole("combobox", { name: "Position of the efforts" })).toBeVisible();
   await expect(page.locator("[data-fold=positions] .gist")).toContainText("the low position");
   await expect(complaint(page)).toHaveCount(0);
@@ -113,7 +115,10 @@ test("efforts in two positions say what a position costs", async ({ page }) => {
 
 test("with efforts, every fold open and a line that is not understood, the page has no fault", async ({ page }) => {
   await openQuestion(page, "power-curve");
-  await paste(page, `0:30 700\n3:00 372\n5:00 343\n12:00 260\n20:00 286\n4:00 335; the low position\n20:00 270; the low position`);
+  await paste(
+    page,
+    `0:30 700\n3:00 372\n5:00 343\n12:00 260\n20:00 286\n4:00 335; the low position\n20:00 270; the low position`,
+  );
   await paste(page, "20 342");
   for (const fold of await page.locator(".folds summary").all()) await fold.click();
   for (const width of [1440, 320]) {
@@ -130,5 +135,7 @@ test("how many tests show a gain is told with how often they would be wrong eith
   await fold.locator("summary").click();
   // A test repeats to 2 %: the noncentral t distribution, at a level of 0.05 and a power of 0.8.
   await expect(fold).toContainText("To show a gain of 3 % takes 9 tests before and as many after; for 6.2 %, 3 tests");
-  await expect(fold).toContainText("if the gain is real, 4 times in 5 the tests show it; if it is not, 1 time in 20 they seem to");
+  await expect(fold).toContainText(
+    "if the gain is real, 4 times in 5 the tests show it; if it is not, 1 time in 20 they seem to",
+  );
 });

@@ -31,6 +31,12 @@ test("what is read in the dark is printed dark on white", async ({ page }) => {
   await page.emulateMedia({ colorScheme: "dark" });
   await openQuestion(page, questions[0].id);
   await page.emulateMedia({ media: "print", colorScheme: "dark" });
-  const ink = await page.locator(".sentence").evaluate((line) => getComputedStyle(line).color.match(/[\d.]+/g)?.slice(0, 3).map(Number) ?? []);
+  const ink = await page.locator(".sentence").evaluate(
+    (line) =>
+      getComputedStyle(line)
+        .color.match(/[\d.]+/g)
+        ?.slice(0, 3)
+        .map(Number) ?? [],
+  );
   expect(Math.max(...ink)).toBeLessThan(DARK);
 });

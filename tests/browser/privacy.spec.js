@@ -8,7 +8,11 @@ const NUMBER = "0.2468";
 
 test.use({ offlineCopy: true });
 
-test("using every part of the page asks nothing of another origin and sends nothing", async ({ page, context, baseURL }) => {
+test("using every part of the page asks nothing of another origin and sends nothing", async ({
+  page,
+  context,
+  baseURL,
+}) => {
   await context.grantPermissions(["clipboard-read", "clipboard-write"]);
   const origin = new URL(String(baseURL)).origin;
   /** @type {string[]} */
@@ -16,7 +20,11 @@ test("using every part of the page asks nothing of another origin and sends noth
   context.on("request", (request) => {
     const address = new URL(request.url());
     if (address.protocol === "blob:" || address.protocol === "data:") return;
-    const fetches = address.origin === origin && request.method() === "GET" && address.search === "" && !request.url().includes(NUMBER);
+    const fetches =
+      address.origin === origin &&
+      request.method() === "GET" &&
+      address.search === "" &&
+      !request.url().includes(NUMBER);
     if (!fetches) improper.push(`${request.method()} ${request.url()}`);
   });
   context.on("page", (other) => other.on("websocket", (socket) => improper.push(socket.url())));
@@ -40,7 +48,10 @@ test("using every part of the page asks nothing of another origin and sends noth
   expect(improper).toEqual([]);
 });
 
-test("the page's own policy refuses scripts, styles, forms and connections from elsewhere", async ({ page, baseURL }) => {
+test("the page's own policy refuses scripts, styles, forms and connections from elsewhere", async ({
+  page,
+  baseURL,
+}) => {
   await openQuestion(page, questions[0].id);
   const policy = (await page.locator("meta[http-equiv=Content-Security-Policy]").getAttribute("content")) ?? "";
   for (const rule of ["default-src 'none'", "connect-src 'self'", "form-action 'none'"]) expect(policy).toContain(rule);

@@ -35,7 +35,11 @@ async function lines(page, part = "body") {
 
 /** The headings of the page with what they are part of. @param {Page} page */
 function headingLevels(page) {
-  return page.locator("h1, h2, h3, h4").evaluateAll((headings) => headings.filter((heading) => heading.checkVisibility()).map((heading) => Number(heading.localName[1])));
+  return page
+    .locator("h1, h2, h3, h4")
+    .evaluateAll((headings) =>
+      headings.filter((heading) => heading.checkVisibility()).map((heading) => Number(heading.localName[1])),
+    );
 }
 
 for (const { id, title } of questions) {
@@ -60,7 +64,7 @@ for (const { id, title } of questions) {
       await expect(charts.first()).toBeVisible();
       for (const chart of await charts.all()) {
         await expect(chart).toHaveAccessibleName(/\w/);
-        const told = await chart.locator("desc").first().textContent() ?? "";
+        const told = (await chart.locator("desc").first().textContent()) ?? "";
         expect(told).toMatch(/^\S.*\d.*\.$/s);
         expect(told.length).toBeLessThanOrEqual(MOST_CHARACTERS);
         await expect(chart).toHaveAccessibleDescription(told);
@@ -69,11 +73,15 @@ for (const { id, title } of questions) {
 
     await test.step("every number, choice and point that can be moved has a name, and says its value with its unit", async () => {
       const main = await lines(page, "main");
-      expect(main.filter((line) => /- (spinbutton|combobox|slider|button|checkbox|textbox)(:|$| \[)/.test(line))).toEqual([]);
+      expect(
+        main.filter((line) => /- (spinbutton|combobox|slider|button|checkbox|textbox)(:|$| \[)/.test(line)),
+      ).toEqual([]);
       for (const handle of await page.getByRole("main").getByRole("slider").all()) {
-        if (await handle.evaluate((element) => element.checkVisibility() && element.classList.contains("handle"))) await expect(handle).toHaveAttribute("aria-valuetext", /\d/);
+        if (await handle.evaluate((element) => element.checkVisibility() && element.classList.contains("handle")))
+          await expect(handle).toHaveAttribute("aria-valuetext", /\d/);
       }
-      for (const number of await page.locator(".sentence [role=spinbutton]:visible").all()) await expect(number).toHaveAttribute("aria-valuetext", /\d/);
+      for (const number of await page.locator(".sentence [role=spinbutton]:visible").all())
+        await expect(number).toHaveAttribute("aria-valuetext", /\d/);
     });
 
     await test.step("headings go down one level at a time, from a single first one", async () => {
@@ -91,11 +99,15 @@ test("the story is read step by step: heading, what it is about, chart, answer",
   const levels = await headingLevels(page);
   expect(levels.filter((level) => level === 1)).toHaveLength(1);
   expect(levels.filter((level, index) => index > 0 && level > levels[index - 1] + 1)).toEqual([]);
-  const headings = (await lines(page, "main")).filter((line) => /heading "\d\./.test(line)).map((line) => Number(/"(\d)\./.exec(line)?.[1]));
+  const headings = (await lines(page, "main"))
+    .filter((line) => /heading "\d\./.test(line))
+    .map((line) => Number(/"(\d)\./.exec(line)?.[1]));
   expect(headings).toEqual([1, 2, 3, 4, 5, 6, 7]);
 });
 
-test("by keyboard alone one goes to another question, changes a number, opens the sheet at it, and comes back", async ({ page }) => {
+test("by keyboard alone one goes to another question, changes a number, opens the sheet at it, and comes back", async ({
+  page,
+}) => {
   const [from, to] = questions;
   await openQuestion(page, from.id);
   const rail = page.getByRole("navigation", { name: "Questions" });

@@ -42,11 +42,15 @@ function parsed(text) {
   for (let at = 0; at < text.length; at += 1) {
     const row = rows[rows.length - 1];
     const sign = text[at];
-    if (quoted && sign === '"' && text[at + 1] === '"') row[row.length - 1] += text[(at += 1)];
-    else if (sign === '"') quoted = !quoted;
+    if (quoted && sign === '"' && text[at + 1] === '"') {
+      at += 1;
+      row[row.length - 1] += text[at];
+    } else if (sign === '"') quoted = !quoted;
     else if (!quoted && sign === ",") row.push("");
-    else if (!quoted && sign === "\r" && text[at + 1] === "\n") rows.push([""]), (at += 1);
-    else row[row.length - 1] += sign;
+    else if (!quoted && sign === "\r" && text[at + 1] === "\n") {
+      rows.push([""]);
+      at += 1;
+    } else row[row.length - 1] += sign;
   }
   expect(rows.pop(), "the last line ends like the others").toEqual([""]);
   return rows;
@@ -67,13 +71,28 @@ for (const { id } of questions) {
       expect(text).not.toMatch(/class=|style=|var\(|color-mix|color\(|tabindex|<script|<image|href/);
       const read = await page.evaluate((source) => {
         const svg = new DOMParser().parseFromString(source, "image/svg+xml").documentElement;
-        return { root: svg.localName, title: svg.querySelector("title")?.textContent, words: Array.from(svg.querySelectorAll("text"), (one) => one.textContent), width: Number(svg.getAttribute("width")), height: Number(svg.getAttribute("height")) };
+        return {
+          root: svg.localName,
+          title: svg.querySelector("title")?.textContent,
+          words: Array.from(svg.querySelectorAll("text"), (one) => one.textContent),
+          width: Number(svg.getAttribute("width")),
+          height: Number(svg.getAttribute("height")),
+        };
       }, text);
       const shown = await charts.nth(index).evaluate((chart) => ({
-        title: chart.getAttribute("aria-label"), words: Array.from(chart.querySelectorAll("text")).filter((one) => getComputedStyle(one).display !== "none").map((one) => one.textContent),
-        width: chart.clientWidth, height: chart.clientHeight,
+        title: chart.getAttribute("aria-label"),
+        words: Array.from(chart.querySelectorAll("text"))
+          .filter((one) => getComputedStyle(one).display !== "none")
+          .map((one) => one.textContent),
+        width: chart.clientWidth,
+        height: chart.clientHeight,
       }));
-      expect(read).toEqual({ root: "svg", ...shown, width: shown.width + 2 * MARGIN_PX, height: shown.height + 2 * MARGIN_PX });
+      expect(read).toEqual({
+        root: "svg",
+        ...shown,
+        width: shown.width + 2 * MARGIN_PX,
+        height: shown.height + 2 * MARGIN_PX,
+      });
 
       const png = await saved(page, fold.getByRole("button", { name: "as PNG" }).nth(index));
       expect(png.name).toBe(name.replace(".svg", ".png"));
@@ -93,7 +112,8 @@ for (const { id } of questions) {
       const file = JSON.parse(String(content));
       expect(file.question).toBe(id);
       const again = await page.evaluate(({ question, request }) => {
-        const plain = (/** @type {string} */ _, /** @type {any} */ value) => (ArrayBuffer.isView(value) ? Array.from(/** @type {Float64Array} */ (value)) : value);
+        const plain = (/** @type {string} */ _, /** @type {any} */ value) =>
+          ArrayBuffer.isView(value) ? Array.from(/** @type {Float64Array} */ (value)) : value;
         return JSON.stringify(/** @type {any} */ (globalThis).fasterby.ask(question, request), plain);
       }, file);
       expect(JSON.parse(again)).toEqual(file.answer);
@@ -101,13 +121,19 @@ for (const { id } of questions) {
       const buttons = fold.locator("li", { hasText: /^[a-z0-9]+(_[a-z0-9]+)*(, |CSV)/ }).getByRole("button");
       // Choices one after the other are one table, whose rows are labelled in words.
       const labels = (file.answer.choices ?? []).length > 1 ? 1 : 0;
-      const tables = columnTables(file.answer.columns, (file.answer.choices ?? []).map((/** @type {unknown} */ _, /** @type {number} */ place) => String(place)));
+      const tables = columnTables(
+        file.answer.columns,
+        (file.answer.choices ?? []).map((/** @type {unknown} */ _, /** @type {number} */ place) => String(place)),
+      );
       await expect(buttons).toHaveCount(tables.length);
       for (const [index, { rows }] of tables.entries()) {
         const [head, ...body] = parsed(String((await saved(page, buttons.nth(index))).content));
         expect(head).toEqual(rows[0]);
         expect(body.map((row) => row.slice(labels).map(Number))).toEqual(rows.slice(1).map((row) => row.slice(labels)));
-        if (!labels) for (const name of head) if (file.answer.columns[name].length === body.length) expect(body.map((row) => Number(row[head.indexOf(name)]))).toEqual(file.answer.columns[name]);
+        if (!labels)
+          for (const name of head)
+            if (file.answer.columns[name].length === body.length)
+              expect(body.map((row) => Number(row[head.indexOf(name)]))).toEqual(file.answer.columns[name]);
       }
     });
 
@@ -139,15 +165,21 @@ for (const { id } of questions) {
 
 /** Waits until what a printed page adds has been loaded, and makes it. @param {Page} page */
 async function ready(page) {
-  await expect.poll(() => page.evaluate(() => {
-    dispatchEvent(new Event("beforeprint"));
-    const found = document.querySelector(".paper") !== null;
-    if (!found) dispatchEvent(new Event("afterprint"));
-    return found;
-  })).toBe(true);
+  await expect
+    .poll(() =>
+      page.evaluate(() => {
+        dispatchEvent(new Event("beforeprint"));
+        const found = document.querySelector(".paper") !== null;
+        if (!found) dispatchEvent(new Event("afterprint"));
+        return found;
+      }),
+    )
+    .toBe(true);
 }
 
-test("a printed page lists every input with its spread and how it is known, and the link as text and as a code", async ({ page }) => {
+test("a printed page lists every input with its spread and how it is known, and the link as text and as a code", async ({
+  page,
+}) => {
   await openQuestion(page, "power-or-drag");
   await type(page, "Drag area, CdA", "0.222");
   await expect.poll(() => page.url()).toContain("/1");
@@ -193,23 +225,31 @@ test("a saved picture looks like the chart, in the light and in the dark", async
     await alone.setContent(`<body style="margin:0">${content}`);
     const box = await chart.evaluate((one) => ({ x: 16, y: 16, width: one.clientWidth, height: one.clientHeight }));
     const drawn = await alone.screenshot({ clip: box });
-    const unlike = await alone.evaluate(async (pictures) => {
-      const images = await Promise.all(pictures.map(async (picture) => {
-        const image = new Image();
-        image.src = picture;
-        await image.decode();
-        return image;
-      }));
-      // A chart that does not begin on a whole pixel is photographed one pixel larger.
-      const [width, height] = [Math.min(...images.map((image) => image.width)), Math.min(...images.map((image) => image.height))];
-      const [one, other] = images.map((image) => {
-        const canvas = Object.assign(document.createElement("canvas"), { width, height });
-        const context = /** @type {CanvasRenderingContext2D} */ (canvas.getContext("2d"));
-        context.drawImage(image, 0, 0);
-        return context.getImageData(0, 0, width, height).data;
-      });
-      return one.reduce((sum, value, index) => sum + Math.abs(value - other[index]), 0) / one.length;
-    }, [seen, drawn].map((png) => `data:image/png;base64,${png.toString("base64")}`));
+    const unlike = await alone.evaluate(
+      async (pictures) => {
+        const images = await Promise.all(
+          pictures.map(async (picture) => {
+            const image = new Image();
+            image.src = picture;
+            await image.decode();
+            return image;
+          }),
+        );
+        // A chart that does not begin on a whole pixel is photographed one pixel larger.
+        const [width, height] = [
+          Math.min(...images.map((image) => image.width)),
+          Math.min(...images.map((image) => image.height)),
+        ];
+        const [one, other] = images.map((image) => {
+          const canvas = Object.assign(document.createElement("canvas"), { width, height });
+          const context = /** @type {CanvasRenderingContext2D} */ (canvas.getContext("2d"));
+          context.drawImage(image, 0, 0);
+          return context.getImageData(0, 0, width, height).data;
+        });
+        return one.reduce((sum, value, index) => sum + Math.abs(value - other[index]), 0) / one.length;
+      },
+      [seen, drawn].map((png) => `data:image/png;base64,${png.toString("base64")}`),
+    );
     expect(unlike).toBeLessThan(MOST_UNLIKE);
     await alone.close();
   }
@@ -224,6 +264,16 @@ test("the open fold has no faults that axe finds, and fits 320 pixels", async ({
 });
 
 test("a text that a spreadsheet would work out is shown instead, and odd signs are quoted", () => {
-  const text = csvText([["name", "figure"], ["=1+1", "-2.5"], ['low, "new"', "two\r\nlines"], ["+ more", "+2.84"]]);
-  expect(parsed(text)).toEqual([["name", "figure"], ["'=1+1", "-2.5"], ['low, "new"', "two\r\nlines"], ["'+ more", "+2.84"]]);
+  const text = csvText([
+    ["name", "figure"],
+    ["=1+1", "-2.5"],
+    ['low, "new"', "two\r\nlines"],
+    ["+ more", "+2.84"],
+  ]);
+  expect(parsed(text)).toEqual([
+    ["name", "figure"],
+    ["'=1+1", "-2.5"],
+    ['low, "new"', "two\r\nlines"],
+    ["'+ more", "+2.84"],
+  ]);
 });

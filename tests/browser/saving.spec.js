@@ -2,7 +2,19 @@
 /** Work is kept on the device, by name and as files, and what cannot be kept is said. */
 
 import { readFile } from "node:fs/promises";
-import { answerText, expect, kept, notice, number, open, openQuestion, started, test, tool, type } from "./support/page.js";
+import {
+  answerText,
+  expect,
+  kept,
+  notice,
+  number,
+  open,
+  openQuestion,
+  started,
+  test,
+  tool,
+  type,
+} from "./support/page.js";
 
 /** @import { Page } from "@playwright/test" */
 
@@ -92,7 +104,10 @@ test("a scenario goes out as a file and comes in again unchanged", async ({ page
 
 /** @param {Page} page @param {string} content */
 async function chooseFile(page, content) {
-  await page.getByRole("dialog").locator("input[type=file]").setInputFiles({ name: "ride.json", mimeType: "application/json", buffer: Buffer.from(content) });
+  await page
+    .getByRole("dialog")
+    .locator("input[type=file]")
+    .setInputFiles({ name: "ride.json", mimeType: "application/json", buffer: Buffer.from(content) });
 }
 
 test("a file that is no scenario is refused in words, and nothing changes", async ({ page }) => {
@@ -158,20 +173,44 @@ test("a scenario that another tab saved is not overwritten unasked", async ({ pa
 test("what a newer version of the page has kept is left as it is", async ({ page, context }) => {
   const newer = JSON.stringify({ layout: 99, stamp: "1-1", saved_at: "2030-01-01T00:00:00Z", everything: "else" });
   await context.addInitScript((text) => {
-    for (const key of ["fasterby:last", "fasterby:saved:Club ride"]) if (!localStorage.getItem(key)) localStorage.setItem(key, text);
+    for (const key of ["fasterby:last", "fasterby:saved:Club ride"])
+      if (!localStorage.getItem(key)) localStorage.setItem(key, text);
   }, newer);
   await openQuestion(page, "speed-for-watts");
   await type(page, CDA, "0.222");
   await expect(notice(page)).toContainText("A newer version of this page has kept work on this device");
   await save(page, "Club ride");
   await expect(page.getByRole("dialog").getByRole("alert")).toContainText("saved by a newer version");
-  expect(await page.evaluate(() => [localStorage.getItem("fasterby:last"), localStorage.getItem("fasterby:saved:Club ride")])).toEqual([newer, newer]);
+  expect(
+    await page.evaluate(() => [
+      localStorage.getItem("fasterby:last"),
+      localStorage.getItem("fasterby:saved:Club ride"),
+    ]),
+  ).toEqual([newer, newer]);
 });
 
 /** @type {[what: string, refuse: () => void, says: RegExp][]} */
 const refusals = [
-  ["the device is full", () => { Storage.prototype.setItem = () => { throw new DOMException("full", "QuotaExceededError"); }; }, /full or switched off/],
-  ["the browser refuses storage", () => { Object.defineProperty(globalThis, "localStorage", { get() { throw new DOMException("no", "SecurityError"); } }); }, /keeps nothing/],
+  [
+    "the device is full",
+    () => {
+      Storage.prototype.setItem = () => {
+        throw new DOMException("full", "QuotaExceededError");
+      };
+    },
+    /full or switched off/,
+  ],
+  [
+    "the browser refuses storage",
+    () => {
+      Object.defineProperty(globalThis, "localStorage", {
+        get() {
+          throw new DOMException("no", "SecurityError");
+        },
+      });
+    },
+    /keeps nothing/,
+  ],
 ];
 
 for (const [what, refuse, says] of refusals) {

@@ -44,7 +44,9 @@ test("a value, its ± and how it is known change the page behind, and undo takes
   const sheet = await openSheet(page);
   const mass = sheet.getByRole("spinbutton", { name: "Rider, bicycle and kit together", exact: true });
   const known = sheet.getByRole("combobox", { name: "Rider, bicycle and kit together: how it is known" });
-  const spread = sheet.getByRole("textbox", { name: "Rider, bicycle and kit together: plus or minus, one standard deviation" });
+  const spread = sheet.getByRole("textbox", {
+    name: "Rider, bicycle and kit together: plus or minus, one standard deviation",
+  });
   await expect(known).toHaveValue("typical");
 
   await mass.fill("95");
@@ -54,7 +56,9 @@ test("a value, its ± and how it is known change the page behind, and undo takes
   await spread.fill("0.5");
   await known.selectOption("measured");
 
-  await expect.poll(async () => (await kept(page))?.scenario.rider.total_mass_kg).toEqual({ value: 95, sd: 0.5, source: "measured" });
+  await expect
+    .poll(async () => (await kept(page))?.scenario.rider.total_mass_kg)
+    .toEqual({ value: 95, sd: 0.5, source: "measured" });
   await expect(page.locator(".known")).toContainText("1 measured");
   for (let step = 0; step < 3; step += 1) await tool(page, "Undo").click();
   await expect.poll(() => answerText(page)).toBe(before);
@@ -64,7 +68,9 @@ test("a value, its ± and how it is known change the page behind, and undo takes
 test("a ± that is no number is named and changes nothing", async ({ page }) => {
   await open(page);
   const sheet = await openSheet(page);
-  const spread = sheet.getByRole("textbox", { name: "Rider, bicycle and kit together: plus or minus, one standard deviation" });
+  const spread = sheet.getByRole("textbox", {
+    name: "Rider, bicycle and kit together: plus or minus, one standard deviation",
+  });
   for (const wrong of ["much", "-1"]) {
     await spread.fill(wrong);
     await expect(sheet.getByText("± needs a number of zero or more.")).toBeVisible();
@@ -110,7 +116,12 @@ test("a position may fade, lapse, and have a drag for each yaw", async ({ page }
   await expect.poll(() => answerText(page)).not.toBe(faded);
   await card.getByRole("checkbox", { name: "Drag is known at several yaws" }).check();
   await card.getByRole("textbox", { name: "Ratio to zero yaw, row 2" }).fill("0.9");
-  await expect.poll(async () => (await kept(page))?.scenario.positions[0].yaw_table).toEqual([{ yaw_deg: 0, ratio: 1 }, { yaw_deg: 10, ratio: 0.9 }]);
+  await expect
+    .poll(async () => (await kept(page))?.scenario.positions[0].yaw_table)
+    .toEqual([
+      { yaw_deg: 0, ratio: 1 },
+      { yaw_deg: 10, ratio: 0.9 },
+    ]);
   await card.getByLabel(/^It fades/).uncheck();
   await card.getByLabel(/^It lapses/).uncheck();
   await card.getByRole("checkbox", { name: "Drag is known at several yaws" }).uncheck();

@@ -36,7 +36,10 @@ for (const { id } of questions) {
     expect(modules).toEqual([expected]);
   });
 
-  for (const [width, height] of [[390, 844], [1440, 900]]) {
+  for (const [width, height] of [
+    [390, 844],
+    [1440, 900],
+  ]) {
     test(`${id} comes piece by piece at ${width} px, and what is read stays where it is`, async ({ page }) => {
       await page.setViewportSize({ width, height });
       await page.addInitScript(() => {
@@ -52,9 +55,13 @@ for (const { id } of questions) {
   }
 }
 
-test("the sentence can be read and changed while the core is on its way, and the answer is to what it says then", async ({ page }) => {
+test("the sentence can be read and changed while the core is on its way, and the answer is to what it says then", async ({
+  page,
+}) => {
   let release = () => {};
-  const held = new Promise((resolve) => { release = () => resolve(undefined); });
+  const held = new Promise((resolve) => {
+    release = () => resolve(undefined);
+  });
   await page.route("**/*.wasm", async (route) => {
     await held;
     await route.continue();
@@ -76,8 +83,14 @@ test("the sentence can be read and changed while the core is on its way, and the
   await expect.poll(() => answerText(page)).toBe(answered);
 });
 
-for (const [width, height] of [[390, 844], [820, 1100], [1440, 900]]) {
-  test(`a first visit at ${width} px finds more power against less drag answered on the first screen`, async ({ page }) => {
+for (const [width, height] of [
+  [390, 844],
+  [820, 1100],
+  [1440, 900],
+]) {
+  test(`a first visit at ${width} px finds more power against less drag answered on the first screen`, async ({
+    page,
+  }) => {
     await page.setViewportSize({ width, height });
     await open(page);
     await expect(page.getByRole("heading", { level: 1 })).toHaveText("More power, or less drag?");
@@ -87,13 +100,21 @@ for (const [width, height] of [[390, 844], [820, 1100], [1440, 900]]) {
 }
 
 test("where a worker is refused, the odds are worked out in the page", async ({ page }) => {
-  await page.addInitScript(() => { globalThis.Worker = /** @type {any} */ (function refused() { throw new Error("refused"); }); });
+  await page.addInitScript(() => {
+    globalThis.Worker = /** @type {any} */ (
+      function refused() {
+        throw new Error("refused");
+      }
+    );
+  });
   await openQuestion(page, "power-or-drag");
   await expect(page.locator(".odds")).toContainText("of 100 draws");
 });
 
 test("a browser that cannot pack links makes longer ones, which open", async ({ page }) => {
-  await page.addInitScript(() => { delete (/** @type {any} */ (globalThis)).CompressionStream; });
+  await page.addInitScript(() => {
+    delete (/** @type {any} */ (globalThis).CompressionStream);
+  });
   await openQuestion(page, "finish-time");
   await page.getByRole("main").getByRole("spinbutton").first().press("Shift+ArrowUp");
   await expect(page).toHaveURL(/#finish-time\/1j\./);
@@ -108,7 +129,9 @@ test.describe("without what it needs", () => {
   test.use({ troubled: true });
 
   test("it says that WebAssembly is missing", async ({ page }) => {
-    await page.addInitScript(() => { delete (/** @type {any} */ (globalThis)).WebAssembly; });
+    await page.addInitScript(() => {
+      delete (/** @type {any} */ (globalThis).WebAssembly);
+    });
     await page.goto("./");
     await expect(page.getByRole("alert")).toContainText("no WebAssembly");
   });

@@ -35,7 +35,8 @@ async function finger(page) {
   await session.send("Emulation.setCPUThrottlingRate", { rate: TIMES_SLOWER });
   /** @type {At} */
   let at = { x: 0, y: 0 };
-  const send = (/** @type {"touchStart" | "touchMove" | "touchEnd"} */ type) => session.send("Input.dispatchTouchEvent", { type, touchPoints: type === "touchEnd" ? [] : [at] });
+  const send = (/** @type {"touchStart" | "touchMove" | "touchEnd"} */ type) =>
+    session.send("Input.dispatchTouchEvent", { type, touchPoints: type === "touchEnd" ? [] : [at] });
   return {
     /** @param {At} to */
     async down(to) {
@@ -57,30 +58,49 @@ async function finger(page) {
 }
 
 /** @param {Page} page */
-const painted = (page) => page.evaluate(() => new Promise((resolve) => { requestAnimationFrame(() => setTimeout(resolve)); }));
+const painted = (page) =>
+  page.evaluate(
+    () =>
+      new Promise((resolve) => {
+        requestAnimationFrame(() => setTimeout(resolve));
+      }),
+  );
 
 /** Scrolls what is to be dragged to the middle of the window, as a hand would. @param {Locator} it */
-const toMiddle = (it) => it.evaluate((element) => {
-  dispatchEvent(new WheelEvent("wheel"));
-  const { top, bottom } = element.getBoundingClientRect();
-  scrollBy({ top: (top + bottom) / 2 - innerHeight / 2, behavior: "instant" });
-});
+const toMiddle = (it) =>
+  it.evaluate((element) => {
+    dispatchEvent(new WheelEvent("wheel"));
+    const { top, bottom } = element.getBoundingClientRect();
+    scrollBy({ top: (top + bottom) / 2 - innerHeight / 2, behavior: "instant" });
+  });
 
 /** A ring as it is seen, and what its chart stands at. @param {Locator} ring */
-const seen = (ring) => ring.evaluate((element) => {
-  const middle = (/** @type {DOMRect} */ { left, top, width, height }) => ({ x: left + width / 2, y: top + height / 2 });
-  const { left, top, right, bottom } = /** @type {Element} */ (element.closest("svg")).getBoundingClientRect();
-  const value = (/** @type {string} */ name) => Number(element.getAttribute(`aria-value${name}`));
-  return { ...middle(/** @type {Element} */ (element.querySelector(".ring")).getBoundingClientRect()), now: value("now"), min: value("min"), max: value("max"), chart: { left, top, right, bottom } };
-});
+const seen = (ring) =>
+  ring.evaluate((element) => {
+    const middle = (/** @type {DOMRect} */ { left, top, width, height }) => ({
+      x: left + width / 2,
+      y: top + height / 2,
+    });
+    const { left, top, right, bottom } = /** @type {Element} */ (element.closest("svg")).getBoundingClientRect();
+    const value = (/** @type {string} */ name) => Number(element.getAttribute(`aria-value${name}`));
+    return {
+      ...middle(/** @type {Element} */ (element.querySelector(".ring")).getBoundingClientRect()),
+      now: value("now"),
+      min: value("min"),
+      max: value("max"),
+      chart: { left, top, right, bottom },
+    };
+  });
 
 /** Each is marked, as names may be shared. @param {Page} page */
 async function rings(page) {
   const all = page.getByRole("main").locator(".handle[role=slider]:visible");
-  const names = await all.evaluateAll((elements) => elements.map((element, index) => {
-    element.setAttribute("data-ring", String(index));
-    return element.getAttribute("aria-label") ?? "";
-  }));
+  const names = await all.evaluateAll((elements) =>
+    elements.map((element, index) => {
+      element.setAttribute("data-ring", String(index));
+      return element.getAttribute("aria-label") ?? "";
+    }),
+  );
   return names.map((name, index) => ({ name, ring: page.locator(`[data-ring="${index}"]`) }));
 }
 
@@ -88,7 +108,13 @@ async function rings(page) {
 async function openToTouch(page, id) {
   await page.addInitScript(() => {
     Object.assign(globalThis, { cancelled: 0 });
-    addEventListener("pointercancel", () => { /** @type {any} */ (globalThis).cancelled += 1; }, { capture: true });
+    addEventListener(
+      "pointercancel",
+      () => {
+        /** @type {any} */ (globalThis).cancelled += 1;
+      },
+      { capture: true },
+    );
   });
   await openQuestion(page, id);
   return finger(page);
@@ -98,7 +124,9 @@ async function openToTouch(page, id) {
 const cancelled = (page) => page.evaluate(() => /** @type {any} */ (globalThis).cancelled);
 
 for (const id of [...questions.map((question) => question.id), STORY]) {
-  test(`${id}: every ring follows a finger to both ends while its chart stands still, and the page scrolls beside it`, async ({ page }) => {
+  test(`${id}: every ring follows a finger to both ends while its chart stands still, and the page scrolls beside it`, async ({
+    page,
+  }) => {
     test.setTimeout(PATIENCE_MS);
     const touch = await openToTouch(page, id);
     const found = await rings(page);
@@ -117,17 +145,30 @@ for (const id of [...questions.map((question) => question.id), STORY]) {
           const x = end === "min" ? Math.max(1, chart.left - BEYOND_PX) : Math.min(389, chart.right + BEYOND_PX);
           await touch.move({ x, y: before.y }, async (at) => {
             const now = await seen(ring);
-            expect(Math.hypot(now.chart.left - chart.left, now.chart.top - chart.top), "the chart moved under the finger").toBeLessThanOrEqual(STILL_PX);
+            expect(
+              Math.hypot(now.chart.left - chart.left, now.chart.top - chart.top),
+              "the chart moved under the finger",
+            ).toBeLessThanOrEqual(STILL_PX);
             // A slow processor paints a move some frames later.
-            await expect.poll(async () => {
-              const { now: value, min, max, x: ring_px } = await seen(ring);
-              const nearEnd = END_SHARE * (max - min);
-              return value <= min + nearEnd || value >= max - nearEnd ? 0 : Math.abs(ring_px - at.x);
-            }, { message: `the ring, now at ${now.now} of ${now.min} to ${now.max}, is under the finger at ${at.x} px` }).toBeLessThanOrEqual(Reflect.get(COARSE_PX, name) ?? UNDER_FINGER_PX);
+            await expect
+              .poll(
+                async () => {
+                  const { now: value, min, max, x: ring_px } = await seen(ring);
+                  const nearEnd = END_SHARE * (max - min);
+                  return value <= min + nearEnd || value >= max - nearEnd ? 0 : Math.abs(ring_px - at.x);
+                },
+                {
+                  message: `the ring, now at ${now.now} of ${now.min} to ${now.max}, is under the finger at ${at.x} px`,
+                },
+              )
+              .toBeLessThanOrEqual(Reflect.get(COARSE_PX, name) ?? UNDER_FINGER_PX);
           });
           const there = await seen(ring);
           const range = there.max - there.min;
-          expect(Math.abs(there.now - there[end]) / range, `${there.now} is not the ${end} of ${there.min} to ${there.max}`).toBeLessThan(END_SHARE);
+          expect(
+            Math.abs(there.now - there[end]) / range,
+            `${there.now} is not the ${end} of ${there.min} to ${there.max}`,
+          ).toBeLessThan(END_SHARE);
         }
         await touch.up();
         expect(await cancelled(page)).toBe(0);
@@ -152,7 +193,9 @@ for (const id of [...questions.map((question) => question.id), STORY]) {
   });
 }
 
-test("a number in the sentence follows a finger sideways and stays under it; up and down scrolls the page", async ({ page }) => {
+test("a number in the sentence follows a finger sideways and stays under it; up and down scrolls the page", async ({
+  page,
+}) => {
   const { id } = questions[0];
   const touch = await openToTouch(page, id);
   for (const field of await page.locator(".sentence").getByRole("spinbutton").all()) {
@@ -168,7 +211,9 @@ test("a number in the sentence follows a finger sideways and stays under it; up 
     for (const x of [5, 385]) {
       await touch.move({ x, y: from.y }, async () => {
         const now = await box();
-        expect(Math.hypot(now.x - start.x, now.y - start.y), "the number moved under the finger").toBeLessThanOrEqual(STILL_PX);
+        expect(Math.hypot(now.x - start.x, now.y - start.y), "the number moved under the finger").toBeLessThanOrEqual(
+          STILL_PX,
+        );
       });
       if (x > from.x + 20 && before < most) expect(await value()).toBeGreaterThan(before);
     }
@@ -209,7 +254,9 @@ test("a drag that the browser ends keeps its last value, and is one step of undo
   await expect(page.locator(".bar").getByRole("button", { name: "Undo" })).toBeDisabled();
 });
 
-test("a tap anywhere on a number opens it, also beside its one digit, and a minus can be typed where there is one", async ({ page }) => {
+test("a tap anywhere on a number opens it, also beside its one digit, and a minus can be typed where there is one", async ({
+  page,
+}) => {
   await openQuestion(page, "speed-for-watts");
   const fields = await page.locator(".sentence").getByRole("spinbutton").all();
   for (const field of fields) {

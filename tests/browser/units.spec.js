@@ -8,7 +8,8 @@ import { answerText, expect, kept, number, open, openQuestion, started, test, to
 /** @param {Page} page @param {...string} names */
 async function choose(page, ...names) {
   await tool(page, "Units").click();
-  for (const name of names) await page.getByRole("dialog", { name: "Units" }).getByRole("radio", { name, exact: true }).check();
+  for (const name of names)
+    await page.getByRole("dialog", { name: "Units" }).getByRole("radio", { name, exact: true }).check();
   await page.keyboard.press("Escape");
 }
 
@@ -73,14 +74,22 @@ const EITHER_WAY = [
 /** Both values are rounded to what the field shows. */
 const ROUNDING_SHARE = 0.012;
 
-test("every kind of unit may be typed beside a number, whichever is in use and however often that has changed", async ({ page }) => {
+test("every kind of unit may be typed beside a number, whichever is in use and however often that has changed", async ({
+  page,
+}) => {
   await page.setViewportSize({ width: 1440, height: 1000 });
   await openQuestion(page, "finish-time");
   await page.locator(".known").getByRole("button", { name: "Your numbers" }).click();
   const sheet = page.getByRole("complementary", { name: "Your numbers" });
-  await sheet.locator(".sheet-group").evaluateAll((groups) => groups.forEach((group) => group.setAttribute("open", "")));
+  await sheet.locator(".sheet-group").evaluateAll((groups) => {
+    for (const group of groups) group.setAttribute("open", "");
+  });
   await sheet.getByRole("combobox", { name: "The altitude is" }).selectOption("given");
-  for (const [use, units] of /** @type {const} */ ([["imperial", [...IMPERIAL, "inHg", "ft"]], ["metric", [...METRIC, "hPa", "m"]], ["imperial", [...IMPERIAL, "inHg", "ft"]]])) {
+  for (const [use, units] of /** @type {const} */ ([
+    ["imperial", [...IMPERIAL, "inHg", "ft"]],
+    ["metric", [...METRIC, "hPa", "m"]],
+    ["imperial", [...IMPERIAL, "inHg", "ft"]],
+  ])) {
     await choose(page, ...units);
     for (const row of EITHER_WAY) {
       const field = sheet.getByRole("spinbutton", { name: row.name, exact: true });
@@ -91,7 +100,9 @@ test("every kind of unit may be typed beside a number, whichever is in use and h
         await field.press("Tab");
         await expect(field, `${typed.join(" ")} with ${use} units in use`).not.toHaveAttribute("aria-invalid", "true");
         const shown = Number(await field.inputValue());
-        expect(Math.abs(shown / wanted - 1), `${typed.join(" ")} was read as ${shown} ${row[use][1]}`).toBeLessThan(ROUNDING_SHARE);
+        expect(Math.abs(shown / wanted - 1), `${typed.join(" ")} was read as ${shown} ${row[use][1]}`).toBeLessThan(
+          ROUNDING_SHARE,
+        );
       }
     }
   }

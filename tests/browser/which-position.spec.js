@@ -20,7 +20,9 @@ async function countSlowly(page) {
   });
 }
 
-test("positions are compared at every event, and the draws are counted while the page stays usable", async ({ page }) => {
+test("positions are compared at every event, and the draws are counted while the page stays usable", async ({
+  page,
+}) => {
   await openQuestion(page, "which-position");
   const table = page.getByRole("table", { name: "Finish times at your events" });
   await expect(table.getByRole("row")).toHaveCount(5);
@@ -67,7 +69,10 @@ test("equipment, kinds of lapse, a test's thirds and events are edited in the sh
   await expect(columns.filter({ hasText: "my position with long tail" })).toBeVisible();
   await page.getByLabel("How it fades is known from the thirds of a filmed test").first().check();
   await expect.poll(async () => (await kept(page))?.scenario.positions[0].fade_test?.test_s).toBe(1800);
-  await page.getByLabel(/^It lapses/).first().check();
+  await page
+    .getByLabel(/^It lapses/)
+    .first()
+    .check();
   await page.getByRole("button", { name: "Add a kind of lapse" }).first().click();
   await expect.poll(async () => (await kept(page))?.scenario.positions[0].lapses?.length).toBe(2);
   await page.getByRole("button", { name: "Remove equipment 1" }).click();
@@ -80,14 +85,21 @@ test("equipment, kinds of lapse, a test's thirds and events are edited in the sh
 /** Opens the question with two positions of these drag areas, both guessed to ± 0.04, that nobody loses. @param {import("@playwright/test").Page} page @param {number[]} areas_m2 */
 async function openTwo(page, areas_m2) {
   const known = (/** @type {number} */ value, /** @type {number} */ sd) => ({ value, sd, source: "estimated" });
-  const positions = areas_m2.map((value, place) => ({ name: ["as it is", "lower"][place], cda_m2: known(value, 0.04), cp_factor: known(1 - 0.03 * place, 0), w_prime_factor: known(1, 0) }));
+  const positions = areas_m2.map((value, place) => ({
+    name: ["as it is", "lower"][place],
+    cda_m2: known(value, 0.04),
+    cp_factor: known(1 - 0.03 * place, 0),
+    w_prime_factor: known(1, 0),
+  }));
   await open(page, `#which-position/1j.${Buffer.from(JSON.stringify({ s: { positions } })).toString("base64url")}`);
 }
 
 test("positions that were guessed together are to be measured together", async ({ page }) => {
   await openTwo(page, [0.24, 0.226]);
   await expect(page.getByText(/Counted in 10,?000 draws/)).toBeVisible({ timeout: 30_000 });
-  await expect(page.locator(".surer")).toContainText("Measure as it is and lower in one test: knowing exactly how far their CdA differs would save you");
+  await expect(page.locator(".surer")).toContainText(
+    "Measure as it is and lower in one test: knowing exactly how far their CdA differs would save you",
+  );
   await page.locator('[data-fold="worth"] summary').click();
   await expect(page.locator("ol.worth li").first()).toHaveText(/^as it is and lower in one test: \d/);
 });
@@ -97,34 +109,55 @@ test("a published cost is scaled to the cut, and none is told of positions that 
   const fold = page.locator('[data-fold="cost"]');
   await fold.locator("summary").click();
   // The published cost of 9.5 % ± 5.4 % came with a cut of 10.7 %; this one is 5.8 %.
-  await expect(fold).toContainText(/Scaled from that cut to the 5\.8\s?% by which lower is smaller, .+ would cost 5\.2\s?% ± 2\.9\s?% of power/);
+  await expect(fold).toContainText(
+    /Scaled from that cut to the 5\.8\s?% by which lower is smaller, .+ would cost 5\.2\s?% ± 2\.9\s?% of power/,
+  );
   await openTwo(page, [0.226, 0.226]);
   await expect(fold).toContainText("lower bars cut 5 riders’ drag area by 10.7");
   await expect(fold).not.toContainText("Scaled from that cut");
 });
 
 for (const width of [320, 390, 820, 1440]) {
-  test(`at ${width} pixels and in print every event is named on its own line of the chart and on no other`, async ({ page }) => {
+  test(`at ${width} pixels and in print every event is named on its own line of the chart and on no other`, async ({
+    page,
+  }) => {
     await page.setViewportSize({ width, height: 900 });
     await openQuestion(page, "which-position");
     for (const print of [false, true]) {
       if (print) await page.evaluate(() => dispatchEvent(new Event("beforeprint")));
-      const { names, lines } = await page.locator(".chart-figure svg").first().evaluate((svg) => {
-        const boxOf = (/** @type {DOMRect} */ { x, y, width, height }) => ({ left: x, top: y, right: x + width, bottom: y + height });
-        return {
-          names: [...svg.querySelectorAll(".drop-label")].map((text) => ({ text: (text.textContent ?? "").replace(/\s/g, " "), ...boxOf(/** @type {SVGGraphicsElement} */ (text).getBBox()) })),
-          lines: [...svg.querySelectorAll(".drop")].map((line) => boxOf(/** @type {SVGGraphicsElement} */ (line).getBBox())),
-        };
-      });
+      const { names, lines } = await page
+        .locator(".chart-figure svg")
+        .first()
+        .evaluate((svg) => {
+          const boxOf = (/** @type {DOMRect} */ { x, y, width, height }) => ({
+            left: x,
+            top: y,
+            right: x + width,
+            bottom: y + height,
+          });
+          return {
+            names: [...svg.querySelectorAll(".drop-label")].map((text) => ({
+              text: (text.textContent ?? "").replace(/\s/g, " "),
+              ...boxOf(/** @type {SVGGraphicsElement} */ (text).getBBox()),
+            })),
+            lines: [...svg.querySelectorAll(".drop")].map((line) =>
+              boxOf(/** @type {SVGGraphicsElement} */ (line).getBBox()),
+            ),
+          };
+        });
       expect(names.map(({ text }) => text)).toEqual(["10 miles", "25 miles", "50 miles", "100 miles"]);
       names.forEach((name, index) => {
-        const aside = (/** @type {typeof name} */ { left, right }, /** @type {number} */ x) => Math.max(0, left - x, x - right);
+        const aside = (/** @type {typeof name} */ { left, right }, /** @type {number} */ x) =>
+          Math.max(0, left - x, x - right);
         expect(aside(name, lines[index].left), `${name.text} is away from its line`).toBeLessThanOrEqual(BESIDE_PX);
         lines.forEach((line, other) => {
-          if (other !== index && line.top < name.bottom) expect(aside(name, line.left), `${name.text} is on another line`).toBeGreaterThan(0);
+          if (other !== index && line.top < name.bottom)
+            expect(aside(name, line.left), `${name.text} is on another line`).toBeGreaterThan(0);
         });
         for (const later of names.slice(index + 1)) {
-          const over = Math.min(name.right, later.right) > Math.max(name.left, later.left) && Math.min(name.bottom, later.bottom) - Math.max(name.top, later.top) > LEADING_PX;
+          const over =
+            Math.min(name.right, later.right) > Math.max(name.left, later.left) &&
+            Math.min(name.bottom, later.bottom) - Math.max(name.top, later.top) > LEADING_PX;
           expect(over, `${name.text} and ${later.text} overlap`).toBe(false);
         }
       });
@@ -137,19 +170,24 @@ test("no name of a usual event is broken within a word, at any width", async ({ 
   for (const width of [320, 390, 820, 1440]) {
     await page.setViewportSize({ width, height: 900 });
     // Each word of a heading of a row lies on one line.
-    const broken = await page.getByRole("main").locator("th[scope=row]").evaluateAll((headings) => headings.flatMap((heading) => {
-      const text = document.createTreeWalker(heading, NodeFilter.SHOW_TEXT);
-      const words = [];
-      for (let node = text.nextNode(); node; node = text.nextNode()) {
-        for (const { index, 0: word } of (node.textContent ?? "").matchAll(/\S+/g)) {
-          const range = document.createRange();
-          range.setStart(node, index);
-          range.setEnd(node, index + word.length);
-          if (new Set([...range.getClientRects()].map(({ top }) => Math.round(top))).size > 1) words.push(word);
-        }
-      }
-      return words;
-    }));
+    const broken = await page
+      .getByRole("main")
+      .locator("th[scope=row]")
+      .evaluateAll((headings) =>
+        headings.flatMap((heading) => {
+          const text = document.createTreeWalker(heading, NodeFilter.SHOW_TEXT);
+          const words = [];
+          for (let node = text.nextNode(); node; node = text.nextNode()) {
+            for (const { index, 0: word } of (node.textContent ?? "").matchAll(/\S+/g)) {
+              const range = document.createRange();
+              range.setStart(node, index);
+              range.setEnd(node, index + word.length);
+              if (new Set([...range.getClientRects()].map(({ top }) => Math.round(top))).size > 1) words.push(word);
+            }
+          }
+          return words;
+        }),
+      );
     expect(broken, `${width} px`).toEqual([]);
   }
 });

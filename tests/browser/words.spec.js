@@ -44,7 +44,8 @@ for (const language of Object.keys(LANGUAGES)) {
         const wanted = placeholders(formsOf(template).join(" "));
         // A form for one may leave its number out.
         expect(placeholders(formsOf(translated[key]).join(" ")), `${file}: ${key}`).toEqual(wanted);
-        for (const form of formsOf(translated[key])) expect((form.match(/\*\*/g) ?? []).length % 2, `${file}: ${key}`).toBe(0);
+        for (const form of formsOf(translated[key]))
+          expect((form.match(/\*\*/g) ?? []).length % 2, `${file}: ${key}`).toBe(0);
       }
     }
   });
@@ -54,10 +55,15 @@ for (const language of Object.keys(LANGUAGES)) {
 async function unfold(page) {
   // What unfolds may hold more that is folded.
   await expect(async () => {
-    await page.evaluate(() => { for (const details of document.querySelectorAll("details")) details.open = true; });
+    await page.evaluate(() => {
+      for (const details of document.querySelectorAll("details")) details.open = true;
+    });
     await expect(page.locator("details:not([open])")).toHaveCount(0, { timeout: 500 });
   }).toPass();
-  for (const [fold, fetched] of [["take", "li"], ["site", "textarea"]]) {
+  for (const [fold, fetched] of [
+    ["take", "li"],
+    ["site", "textarea"],
+  ]) {
     const there = page.locator(`[data-fold="${fold}"]`);
     if (await there.count()) await expect(there.locator(fetched).first()).toBeAttached();
   }
@@ -90,15 +96,26 @@ async function saidInDialogs(page) {
 }
 
 for (const id of PAGES) {
-  test(`${id} leaves nothing in English, fits every width and has no fault, in ${Object.keys(LANGUAGES).join(" and ")}`, async ({ page, browser }) => {
+  test(`${id} leaves nothing in English, fits every width and has no fault, in ${Object.keys(LANGUAGES).join(" and ")}`, async ({
+    page,
+    browser,
+  }) => {
     const english = await saidOn(page, id);
     for (const { locale } of Object.values(LANGUAGES)) {
       const there = await (await browser.newContext({ locale })).newPage();
       const said = await saidOn(there, id);
-      expect([...said].filter((words) => english.has(words) && isPhrase(words) && !SAME.includes(words)), locale).toEqual([]);
+      expect(
+        [...said].filter((words) => english.has(words) && isPhrase(words) && !SAME.includes(words)),
+        locale,
+      ).toEqual([]);
       for (const width of WIDTHS_PX) {
         await there.setViewportSize({ width, height: 844 });
-        await expect.poll(() => there.evaluate(() => (document.scrollingElement?.scrollWidth ?? 0) - innerWidth), `${locale}, ${width} px`).toBeLessThanOrEqual(0);
+        await expect
+          .poll(
+            () => there.evaluate(() => (document.scrollingElement?.scrollWidth ?? 0) - innerWidth),
+            `${locale}, ${width} px`,
+          )
+          .toBeLessThanOrEqual(0);
       }
       expect(await faults(there), locale).toEqual([]);
       await there.context().close();
@@ -114,7 +131,9 @@ for (const [language, { locale, name }] of Object.entries(LANGUAGES)) {
       const english = await (await browser.newContext({ locale: "en-GB" })).newPage();
       const said = await saidInDialogs(english);
       await english.context().close();
-      expect([...(await saidInDialogs(page))].filter((words) => said.has(words) && isPhrase(words) && !SAME.includes(words))).toEqual([]);
+      expect(
+        [...(await saidInDialogs(page))].filter((words) => said.has(words) && isPhrase(words) && !SAME.includes(words)),
+      ).toEqual([]);
     });
 
     test("a number is typed and shown with a comma, and an error says its range with one", async ({ page }) => {
@@ -165,7 +184,9 @@ test("another language is chosen without losing a number or a step of undo, and 
   await number(page, "Drag area, CdA").fill("0.222");
   await number(page, "Drag area, CdA").press("Tab");
   await speak(page, "Deutsch");
-  await expect(page.getByRole("dialog", { name: "Einheiten und Sprache" }).getByRole("radio", { name: "Deutsch" })).toBeFocused();
+  await expect(
+    page.getByRole("dialog", { name: "Einheiten und Sprache" }).getByRole("radio", { name: "Deutsch" }),
+  ).toBeFocused();
   await page.keyboard.press("Escape");
   await expect(page.getByRole("heading", { level: 1 })).toHaveText("Mehr Leistung oder weniger Luftwiderstand?");
   const field = number(page, "Luftwiderstandsfläche, CdA");

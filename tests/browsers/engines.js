@@ -7,21 +7,32 @@ import { openBrowser } from "./webdriver.js";
 /** A display that nobody sees: this WebKit has no mode without one. @returns {Promise<{ name: string, close: () => void }>} */
 function openDisplay() {
   return new Promise((resolve, reject) => {
-    const server = spawn(process.env.XVFB ?? "Xvfb", ["-displayfd", "1", "-screen", "0", "1280x1024x24", "-nolisten", "tcp"], { stdio: ["ignore", "pipe", "ignore"] });
+    const server = spawn(
+      process.env.XVFB ?? "Xvfb",
+      ["-displayfd", "1", "-screen", "0", "1280x1024x24", "-nolisten", "tcp"],
+      { stdio: ["ignore", "pipe", "ignore"] },
+    );
     server.once("error", reject).once("exit", () => reject(new Error("Xvfb ended before it had a display.")));
     server.stdout.once("data", (number) => resolve({ name: `:${String(number).trim()}`, close: () => server.kill() }));
   });
 }
 
-const firefox = () => openBrowser({
-  driver: process.env.GECKODRIVER ?? "geckodriver",
-  capabilities: { "moz:firefoxOptions": { args: ["-headless"], ...(process.env.FIREFOX && { binary: process.env.FIREFOX }) } },
-});
+const firefox = () =>
+  openBrowser({
+    driver: process.env.GECKODRIVER ?? "geckodriver",
+    capabilities: {
+      "moz:firefoxOptions": { args: ["-headless"], ...(process.env.FIREFOX && { binary: process.env.FIREFOX }) },
+    },
+  });
 
 async function webkit() {
   const display = await openDisplay();
   try {
-    const browser = await openBrowser({ driver: process.env.WEBKIT_DRIVER ?? "WebKitWebDriver", capabilities: {}, env: { DISPLAY: display.name } });
+    const browser = await openBrowser({
+      driver: process.env.WEBKIT_DRIVER ?? "WebKitWebDriver",
+      capabilities: {},
+      env: { DISPLAY: display.name },
+    });
     return { ...browser, close: () => browser.close().finally(display.close) };
   } catch (error) {
     display.close();

@@ -6,7 +6,7 @@ import { createServer } from "node:http";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
-import { expect, test as base } from "@playwright/test";
+import { test as base, expect } from "@playwright/test";
 import { questions } from "../browser/support/questions.js";
 import { engines } from "./engines.js";
 import { eventually } from "./webdriver.js";
@@ -20,49 +20,68 @@ const UP = "\ue013";
 const STEPS_OF_THE_STORY = 6;
 
 /** @type {import("@playwright/test").TestType<any, any>} */
-const test = base.extend(/** @type {any} */ ({
-  // One browser serves all tests of an engine: starting it is what takes time.
-  browser: [async (/** @type {any} */ {}, /** @type {any} */ use, /** @type {any} */ info) => {
-    const browser = await engines[info.project.name]();
-    await use(browser);
-    await browser.close();
-  }, { scope: "worker" }],
-  /** The one file, on a disk. */
-  file: async (/** @type {any} */ {}, /** @type {any} */ use) => {
-    const folder = await mkdtemp(join(tmpdir(), "fasterby-"));
-    const path = join(folder, "somewhere else.html");
-    await writeFile(path, Buffer.from(await (await fetch(new URL("fasterby.html", ADDRESS))).arrayBuffer()));
-    await use(pathToFileURL(path).href);
-    await rm(folder, { recursive: true });
-  },
-}));
+const test = base.extend(
+  /** @type {any} */ ({
+    // One browser serves all tests of an engine: starting it is what takes time.
+    browser: [
+      // biome-ignore lint/correctness/noEmptyPattern: Playwright reads the names of fixtures from this pattern.
+      async (/** @type {any} */ {}, /** @type {any} */ use, /** @type {any} */ info) => {
+        const browser = await engines[info.project.name]();
+        await use(browser);
+        await browser.close();
+      },
+      { scope: "worker" },
+    ],
+    /** The one file, on a disk. */
+    // biome-ignore lint/correctness/noEmptyPattern: Playwright reads the names of fixtures from this pattern.
+    file: async (/** @type {any} */ {}, /** @type {any} */ use) => {
+      const folder = await mkdtemp(join(tmpdir(), "fasterby-"));
+      const path = join(folder, "somewhere else.html");
+      await writeFile(path, Buffer.from(await (await fetch(new URL("fasterby.html", ADDRESS))).arrayBuffer()));
+      await use(pathToFileURL(path).href);
+      await rm(folder, { recursive: true });
+    },
+  }),
+);
 
 /** Opens a page anew, also where only the text after `#` differs, with nothing kept from before. @param {Browser} browser @param {string} url */
 async function open(browser, url) {
   await browser.go(url);
   // The driver may answer before the page is there; a blank one has no storage, and one that is left answers nothing.
-  await eventually(() => browser.evaluate(() => {
-    if (location.href === "about:blank") return false;
-    // A page that is left keeps its numbers once more.
-    Storage.prototype.setItem = () => undefined;
-    localStorage.clear();
-    return true;
-  }).catch(() => false), `The way to ${url}`);
+  await eventually(
+    () =>
+      browser
+        .evaluate(() => {
+          if (location.href === "about:blank") return false;
+          // A page that is left keeps its numbers once more.
+          Storage.prototype.setItem = () => undefined;
+          localStorage.clear();
+          return true;
+        })
+        .catch(() => false),
+    `The way to ${url}`,
+  );
   await browser.go("about:blank");
   await browser.go(url);
-  await eventually(() => browser.evaluate(() => document.documentElement.dataset.started === "").catch(() => false), `The start of ${url}`);
+  await eventually(
+    () => browser.evaluate(() => document.documentElement.dataset.started === "").catch(() => false),
+    `The start of ${url}`,
+  );
 }
 
 /** What a change of a number must change, and whether it is still being worked out or drawn. @param {Browser} browser @returns {Promise<{ answer: string, drawing: string, searching: boolean, undrawn: boolean }>} */
 function look(browser) {
   return browser.evaluate(() => {
-    const texts = (/** @type {string} */ selector) => [...document.querySelectorAll(selector)].map((element) => element.textContent);
+    const texts = (/** @type {string} */ selector) =>
+      [...document.querySelectorAll(selector)].map((element) => element.textContent);
     return {
       answer: texts("main .claim, main .figure .amount, main .lines").join(" "),
       drawing: [...document.querySelectorAll("main .picture path")].map((path) => path.getAttribute("d")).join(" "),
       searching: document.querySelector("#host [data-searching]") !== null,
       // A chart is drawn in the frame after the one in which it has found its width.
-      undrawn: [...document.querySelectorAll("main .picture svg")].some((chart) => chart.getClientRects().length > 0 && !chart.querySelector("path[d]")),
+      undrawn: [...document.querySelectorAll("main .picture svg")].some(
+        (chart) => chart.getClientRects().length > 0 && !chart.querySelector("path[d]"),
+      ),
     };
   });
 }
@@ -72,7 +91,12 @@ async function settled(browser) {
   let before = await look(browser);
   await eventually(async () => {
     const now = await look(browser);
-    const still = !now.searching && !now.undrawn && now.drawing.trim() !== "" && now.drawing === before.drawing && now.answer === before.answer;
+    const still =
+      !now.searching &&
+      !now.undrawn &&
+      now.drawing.trim() !== "" &&
+      now.drawing === before.drawing &&
+      now.answer === before.answer;
     before = now;
     return still;
   }, "The drawing");
@@ -108,7 +132,8 @@ for (const { id, title, number } of questions) {
     await expect.poll(() => look(browser)).not.toEqual(typed);
 
     await type(browser, number.name, number.outside + TAB);
-    const complaint = () => browser.evaluate(() => document.querySelector(".wrongs .wrong:not([hidden])")?.textContent ?? "");
+    const complaint = () =>
+      browser.evaluate(() => document.querySelector(".wrongs .wrong:not([hidden])")?.textContent ?? "");
     await expect.poll(complaint).toContain(number.range.split(" ")[0]);
   });
 }
@@ -132,13 +157,20 @@ test("a link to numbers opens them", async ({ browser }) => {
 
 test("every step of the story answers", async ({ browser }) => {
   await open(browser, `${ADDRESS}#start-here`);
-  const answers = () => browser.evaluate(() => [...document.querySelectorAll("main section .answer")].filter((answer) => /\d/.test(answer.textContent ?? "")).length);
+  const answers = () =>
+    browser.evaluate(
+      () =>
+        [...document.querySelectorAll("main section .answer")].filter((answer) => /\d/.test(answer.textContent ?? ""))
+          .length,
+    );
   await expect.poll(answers).toBeGreaterThanOrEqual(STEPS_OF_THE_STORY);
 });
 
 test("the page is kept for use without a network", async ({ browser }) => {
   await open(browser, ADDRESS);
-  await expect.poll(() => browser.evaluate(() => navigator.serviceWorker.getRegistration().then((one) => Boolean(one?.active)))).toBe(true);
+  await expect
+    .poll(() => browser.evaluate(() => navigator.serviceWorker.getRegistration().then((one) => Boolean(one?.active))))
+    .toBe(true);
 });
 
 for (const { id } of questions) {
@@ -161,10 +193,13 @@ test("two questions answer on a page of another origin under a strict policy", a
   await new Promise((resolve) => server.listen(0, "127.0.0.1", () => resolve(undefined)));
   try {
     await browser.go(`http://127.0.0.1:${/** @type {import("node:net").AddressInfo} */ (server.address()).port}/`);
-    const figures = () => browser.evaluate(() => [...document.querySelectorAll("faster-by")].map((element) => {
-      element.scrollIntoView();
-      return element.shadowRoot?.querySelector(".figure .amount b")?.textContent ?? "";
-    }));
+    const figures = () =>
+      browser.evaluate(() =>
+        [...document.querySelectorAll("faster-by")].map((element) => {
+          element.scrollIntoView();
+          return element.shadowRoot?.querySelector(".figure .amount b")?.textContent ?? "";
+        }),
+      );
     await expect.poll(figures).toEqual([expect.stringMatching(/\d:\d\d/), expect.stringMatching(/\d:\d\d/)]);
   } finally {
     server.closeAllConnections();

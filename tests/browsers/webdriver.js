@@ -15,16 +15,18 @@ const POLL_MS = 100;
 /** A port that nothing uses now. @returns {Promise<number>} */
 function freePort() {
   return new Promise((resolve, reject) => {
-    const server = createServer().once("error", reject).listen(0, "127.0.0.1", () => {
-      const { port } = /** @type {import("node:net").AddressInfo} */ (server.address());
-      server.close(() => resolve(port));
-    });
+    const server = createServer()
+      .once("error", reject)
+      .listen(0, "127.0.0.1", () => {
+        const { port } = /** @type {import("node:net").AddressInfo} */ (server.address());
+        server.close(() => resolve(port));
+      });
   });
 }
 
 /** Asks again until the answer is yes. @param {() => Promise<boolean>} question @param {string} what */
 export async function eventually(question, what) {
-  for (const until = Date.now() + PATIENCE_MS; Date.now() < until;) {
+  for (const until = Date.now() + PATIENCE_MS; Date.now() < until; ) {
     if (await question()) return;
     await new Promise((resolve) => setTimeout(resolve, POLL_MS));
   }
@@ -40,11 +42,16 @@ export async function openBrowser({ driver, args = (port) => [`--port=${port}`],
   const program = spawn(driver, args(port), { stdio: "ignore", env: { ...process.env, ...env } });
   const ended = new Promise((resolve) => program.once("exit", resolve));
   let failed = "";
-  program.once("error", (error) => { failed = error.message; });
+  program.once("error", (error) => {
+    failed = error.message;
+  });
 
   /** @param {string} method @param {string} path @param {object} [body] */
   async function send(method, path, body) {
-    const response = await fetch(`http://127.0.0.1:${port}${path}`, { method, ...(body && { body: JSON.stringify(body), headers: { "content-type": "application/json" } }) });
+    const response = await fetch(`http://127.0.0.1:${port}${path}`, {
+      method,
+      ...(body && { body: JSON.stringify(body), headers: { "content-type": "application/json" } }),
+    });
     const { value } = /** @type {{ value: any }} */ (await response.json());
     if (!response.ok) throw new Error(`${value?.error}: ${value?.message}`);
     return value;
@@ -53,11 +60,15 @@ export async function openBrowser({ driver, args = (port) => [`--port=${port}`],
   try {
     await eventually(async () => {
       if (failed) throw new Error(`${driver} could not be started: ${failed}`);
-      return send("GET", "/status").then(() => true, () => false);
+      return send("GET", "/status").then(
+        () => true,
+        () => false,
+      );
     }, `An answer of ${driver}`);
     const { sessionId } = await send("POST", "/session", { capabilities: { alwaysMatch: capabilities } });
     const session = `/session/${sessionId}`;
-    const run = (/** @type {string} */ script, /** @type {unknown[]} */ values) => send("POST", `${session}/execute/sync`, { script, args: values });
+    const run = (/** @type {string} */ script, /** @type {unknown[]} */ values) =>
+      send("POST", `${session}/execute/sync`, { script, args: values });
 
     return {
       /** @param {string} url */

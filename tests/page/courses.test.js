@@ -8,7 +8,14 @@ import { choices, LANGUAGES, randomFrom, speaking } from "./support.js";
 
 const COURSES = 40_000;
 const LINES_EACH = 5;
-const units = /** @type {const} */ ({ distance: "km", wind: "km/h", temperature: "C", pressure: "hPa", mass: "kg", height: "m" });
+const units = /** @type {const} */ ({
+  distance: "km",
+  wind: "km/h",
+  temperature: "C",
+  pressure: "hPa",
+  mass: "kg",
+  height: "m",
+});
 
 for (const [index, language] of LANGUAGES.entries()) {
   test(`${COURSES * LINES_EACH} lines of pasted courses are the points that were written, in ${language}`, async () => {
@@ -20,7 +27,8 @@ for (const [index, language] of LANGUAGES.entries()) {
       const mark = oneOf([".", ","]);
       const group = sign === " " ? oneOf(["", "\u202f", "\u00a0"]) : oneOf(["", "\u202f", "\u00a0", " "]);
       /** @param {number} whole @param {number} tenths */
-      const written = (whole, tenths) => String(whole).replace(/(\d)(?=(\d{3})+$)/g, `$1${group}`) + (tenths ? `${mark}${tenths}` : "");
+      const written = (whole, tenths) =>
+        String(whole).replace(/(\d)(?=(\d{3})+$)/g, `$1${group}`) + (tenths ? `${mark}${tenths}` : "");
       let km = 0;
       const lines = Array.from({ length: LINES_EACH }, () => {
         km += 1 + below(900);
@@ -30,20 +38,31 @@ for (const [index, language] of LANGUAGES.entries()) {
         if (kind === "three") cells.push(String(turned));
         if (kind === "four") cells.push(String(turned), String(radius));
         if (kind === "no bearing") cells.push("", String(radius));
-        const point = { distance_m: km * 1000 + tenths * 100, elevation_m: height + tenths / 10, ...((kind === "three" || kind === "four") && { bearing_deg: turned }), ...((kind === "four" || kind === "no bearing") && { radius_m: radius }) };
+        const point = {
+          distance_m: km * 1000 + tenths * 100,
+          elevation_m: height + tenths / 10,
+          ...((kind === "three" || kind === "four") && { bearing_deg: turned }),
+          ...((kind === "four" || kind === "no bearing") && { radius_m: radius }),
+        };
         return { text: cells.join(sign), point };
       });
       const read = readPoints(lines.map(({ text }) => text).join("\n"), units);
       if (!("points" in read)) assert.fail(`${JSON.stringify(lines.map(({ text }) => text))}: ${read.message}`);
       lines.forEach(({ text, point }, line) => {
         const got = read.points[line];
-        if (Object.keys(got).length !== Object.keys(point).length) assert.fail(`${JSON.stringify(text)} is ${JSON.stringify(got)}`);
+        if (Object.keys(got).length !== Object.keys(point).length)
+          assert.fail(`${JSON.stringify(text)} is ${JSON.stringify(got)}`);
         for (const [name, value] of Object.entries(point)) {
-          if (!(Math.abs(/** @type {any} */ (got)[name] - value) < 1e-6)) assert.fail(`${JSON.stringify(text)}: ${name} is ${/** @type {any} */ (got)[name]}, not ${value}`);
+          if (!(Math.abs(/** @type {any} */ (got)[name] - value) < 1e-6))
+            assert.fail(`${JSON.stringify(text)}: ${name} is ${/** @type {any} */ (got)[name]}, not ${value}`);
         }
       });
       const other = readPoints(someOf(garbage, 12), units);
-      assert.ok("message" in other ? other.message.length > 10 : other.points.every((point) => Object.values(point).every(Number.isFinite)));
+      assert.ok(
+        "message" in other
+          ? other.message.length > 10
+          : other.points.every((point) => Object.values(point).every(Number.isFinite)),
+      );
     }
   });
 }
@@ -52,7 +71,12 @@ test("groups of digits stay together, and an empty bearing is no radius", async 
   await speaking("fr");
   for (const space of ["\u202f", "\u00a0", " "]) {
     const read = readPoints(`0\t1${space}010\n1,5\t1${space}020\t\t30`, units);
-    assert.deepEqual(read, { points: [{ distance_m: 0, elevation_m: 1010 }, { distance_m: 1500, elevation_m: 1020, radius_m: 30 }] });
+    assert.deepEqual(read, {
+      points: [
+        { distance_m: 0, elevation_m: 1010 },
+        { distance_m: 1500, elevation_m: 1020, radius_m: 30 },
+      ],
+    });
   }
 });
 
@@ -60,5 +84,10 @@ test("commas that may be decimal marks are refused with a sentence, and part num
   await speaking("en");
   const refused = readPoints("0,5,120\n1,6,130", units);
   assert.ok("message" in refused && refused.message.startsWith("Line 1: a comma may part"));
-  assert.deepEqual(readPoints("0,5.5,120\n1,6,130", units), { points: [{ distance_m: 0, elevation_m: 5.5, bearing_deg: 120 }, { distance_m: 1000, elevation_m: 6, bearing_deg: 130 }] });
+  assert.deepEqual(readPoints("0,5.5,120\n1,6,130", units), {
+    points: [
+      { distance_m: 0, elevation_m: 5.5, bearing_deg: 120 },
+      { distance_m: 1000, elevation_m: 6, bearing_deg: 130 },
+    ],
+  });
 });

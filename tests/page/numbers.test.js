@@ -42,17 +42,29 @@ function numberByHand(typed, digits, mark) {
     at += 1;
   }
   const rest = signs.slice(at).join("").trim().toLowerCase();
-  const groupsOf = (/** @type {string[]} */ parts) => parts.length > 1 && parts[0].length >= 1 && parts[0].length <= 3 && parts[0][0] !== "0" && parts.slice(1).every((part) => part.length === 3);
+  const groupsOf = (/** @type {string[]} */ parts) =>
+    parts.length > 1 &&
+    parts[0].length >= 1 &&
+    parts[0].length <= 3 &&
+    parts[0][0] !== "0" &&
+    parts.slice(1).every((part) => part.length === 3);
   const allSame = new Set(between).size <= 1;
   const kind = between[0];
   let text = null;
   if (!between.length) text = runs[0];
-  else if (allSame && kind !== "spaces" && groupsOf(runs) && (kind === " " || runs.length > 2 || (digits === 0 && kind !== mark))) text = runs.join("");
+  else if (
+    allSame &&
+    kind !== "spaces" &&
+    groupsOf(runs) &&
+    (kind === " " || runs.length > 2 || (digits === 0 && kind !== mark))
+  )
+    text = runs.join("");
   else if (between.at(-1) === "," || between.at(-1) === ".") {
     const whole = runs.slice(0, -1);
     const parting = new Set(between.slice(0, -1));
     const alone = whole.length === 1;
-    const grouped = parting.size === 1 && !parting.has("spaces") && !parting.has(between[between.length - 1]) && groupsOf(whole);
+    const grouped =
+      parting.size === 1 && !parting.has("spaces") && !parting.has(between[between.length - 1]) && groupsOf(whole);
     if (alone || grouped) text = `${whole.join("")}.${runs[runs.length - 1]}`;
   }
   if (text === null || text === "" || text === ".") return null;
@@ -65,7 +77,24 @@ for (const [index, language] of LANGUAGES.entries()) {
   test(`${TEXTS} texts are the numbers that they say, in ${language}`, async () => {
     await speaking(language);
     const { oneOf, someOf } = choices(randomFrom(index + 1));
-    const pieces = ["0", "1", "2", "5", "9", "000", "010", "123", ",", ".", " ", "\u202f", "\u00a0", "-", "+", "\u2212"];
+    const pieces = [
+      "0",
+      "1",
+      "2",
+      "5",
+      "9",
+      "000",
+      "010",
+      "123",
+      ",",
+      ".",
+      " ",
+      "\u202f",
+      "\u00a0",
+      "-",
+      "+",
+      "\u2212",
+    ];
     let read = 0;
     for (let count = 0; count < TEXTS; count += 1) {
       const typed = oneOf(["", "", "-", "+"]) + someOf(pieces, 7) + oneOf(["", "", "", " W", "W", "kg", "x"]);
@@ -84,27 +113,58 @@ for (const [index, language] of LANGUAGES.entries()) {
     const { below, oneOf, someOf } = choices(randomFrom(100 + index));
     const hour = ["h", "hr", "hrs", "hour", "hours", "std", "Stunde", "Stunden", "heure", "heures", "h.", "H"];
     const minute = ["min", "m", "mins", "Minute", "Minuten", "minutes", "min.", "'", "’"];
-    const second = ["s", "sec", "secs", "Sek", "Sekunden", "seconde", "secondes", "\""];
+    const second = ["s", "sec", "secs", "Sek", "Sekunden", "seconde", "secondes", '"'];
     const space = () => oneOf(["", " ", "  "]);
     const two = (/** @type {number} */ number) => String(number).padStart(2, "0");
     /** Each a text and the seconds that it says; made, not read. @type {(() => [text: string, seconds: number])[]} */
     const ways = [
-      () => { const [m, s] = [below(200), below(60)]; return [`${m}:${two(s)}`, 60 * m + s]; },
-      () => { const [h, m, s] = [below(30), below(60), below(60)]; return [`${h}:${two(m)}:${two(s)}`, 3600 * h + 60 * m + s]; },
-      () => { const [h, m] = [below(30), below(60)]; return [`${h}:${two(m)}${space()}${oneOf(hour)}`, 3600 * h + 60 * m]; },
-      () => { const [h, m] = [below(30), below(60)]; return [`${h}${space()}${oneOf(hour)}${space()}${two(m)}`, 3600 * h + 60 * m]; },
-      () => { const [m, s] = [below(90), below(60)]; return [`${m}${space()}${oneOf(minute)}${space()}${two(s)}`, 60 * m + s]; },
-      () => { const [h, m] = [below(30), below(60)]; return [`${h}${space()}${oneOf(hour)}${space()}${m}${space()}${oneOf(minute)}`, 3600 * h + 60 * m]; },
-      () => { const [h, m, s] = [below(9), below(60), below(60)]; return [`${h} ${oneOf(hour)} ${m}${oneOf(minute)} ${s} ${oneOf(second)}`, 3600 * h + 60 * m + s]; },
-      () => { const m = below(1000) / 10; return [`${String(m).replace(".", oneOf([",", "."]))}${space()}${oneOf(minute)}`, 60 * m]; },
-      () => { const s = below(600); return [`${s}${space()}${oneOf(second)}`, s]; },
-      () => { const m = below(600); return [String(m), 60 * m]; },
+      () => {
+        const [m, s] = [below(200), below(60)];
+        return [`${m}:${two(s)}`, 60 * m + s];
+      },
+      () => {
+        const [h, m, s] = [below(30), below(60), below(60)];
+        return [`${h}:${two(m)}:${two(s)}`, 3600 * h + 60 * m + s];
+      },
+      () => {
+        const [h, m] = [below(30), below(60)];
+        return [`${h}:${two(m)}${space()}${oneOf(hour)}`, 3600 * h + 60 * m];
+      },
+      () => {
+        const [h, m] = [below(30), below(60)];
+        return [`${h}${space()}${oneOf(hour)}${space()}${two(m)}`, 3600 * h + 60 * m];
+      },
+      () => {
+        const [m, s] = [below(90), below(60)];
+        return [`${m}${space()}${oneOf(minute)}${space()}${two(s)}`, 60 * m + s];
+      },
+      () => {
+        const [h, m] = [below(30), below(60)];
+        return [`${h}${space()}${oneOf(hour)}${space()}${m}${space()}${oneOf(minute)}`, 3600 * h + 60 * m];
+      },
+      () => {
+        const [h, m, s] = [below(9), below(60), below(60)];
+        return [`${h} ${oneOf(hour)} ${m}${oneOf(minute)} ${s} ${oneOf(second)}`, 3600 * h + 60 * m + s];
+      },
+      () => {
+        const m = below(1000) / 10;
+        return [`${String(m).replace(".", oneOf([",", "."]))}${space()}${oneOf(minute)}`, 60 * m];
+      },
+      () => {
+        const s = below(600);
+        return [`${s}${space()}${oneOf(second)}`, s];
+      },
+      () => {
+        const m = below(600);
+        return [String(m), 60 * m];
+      },
     ];
     const garbage = ["1", "05", "60", ":", "h", "min", "s", " ", ",", ".", "-", "e", "x", "9".repeat(400)];
     for (let count = 0; count < TEXTS; count += 1) {
       const [typed, seconds] = oneOf(ways)();
       const { value } = readTime(`${space()}${typed}${space()}`);
-      if (value === undefined || Math.abs(value - seconds) > 1e-6) assert.fail(`${JSON.stringify(typed)} is ${value}, not ${seconds}`);
+      if (value === undefined || Math.abs(value - seconds) > 1e-6)
+        assert.fail(`${JSON.stringify(typed)} is ${value}, not ${seconds}`);
       const other = readTime(someOf(garbage, 5));
       assert.ok(other.value === undefined || Number.isFinite(other.value));
       assert.ok(other.value === undefined ? other.wrong === "not-a-number" : other.value >= 0);
@@ -116,13 +176,31 @@ test("what could be meant in two ways is no number, and neither is what no compu
   for (const typed of ["1.5,5", "1,5,5", "1 2", "12 34", "1,,5", "1..5", "1 .5 5", "9".repeat(400), "1e5"]) {
     assert.notEqual(readNumber(typed, { unit: "W", digits: 1 }).wrong, undefined, typed);
   }
-  for (const typed of ["9".repeat(400), `${"9".repeat(400)}:00`, `1:${"9".repeat(400)}`, "1:99", "1:60:00", "1:05,5 h", "", ":", "h"]) {
+  for (const typed of [
+    "9".repeat(400),
+    `${"9".repeat(400)}:00`,
+    `1:${"9".repeat(400)}`,
+    "1:99",
+    "1:60:00",
+    "1:05,5 h",
+    "",
+    ":",
+    "h",
+  ]) {
     assert.deepEqual(readTime(typed), { wrong: "not-a-number" }, typed);
   }
 });
 
 test("hours are read with and without the name of minutes", () => {
-  for (const [typed, seconds] of /** @type {[string, number][]} */ ([["1h30", 5400], ["1 h 30", 5400], ["1:05 h", 3900], ["1:05 Std", 3900], ["0:20 h", 1200], ["5'30", 330], ["1 h 5 min", 3900]])) {
+  for (const [typed, seconds] of /** @type {[string, number][]} */ ([
+    ["1h30", 5400],
+    ["1 h 30", 5400],
+    ["1:05 h", 3900],
+    ["1:05 Std", 3900],
+    ["0:20 h", 1200],
+    ["5'30", 330],
+    ["1 h 5 min", 3900],
+  ])) {
     assert.equal(readTime(typed).value, seconds, typed);
   }
 });

@@ -8,7 +8,12 @@ import { languageOf } from "../../www/words/languages.js";
 import { choices, MemoryStorage, randomFrom } from "./support.js";
 
 /** @param {number} mass @param {boolean} [from_link] */
-const work = (mass, from_link = false) => ({ question: "finish-time", scenario: { fasterby: 2, rider: { total_mass_kg: mass } }, with: { "finish-time": {} }, from_link });
+const work = (mass, from_link = false) => ({
+  question: "finish-time",
+  scenario: { fasterby: 2, rider: { total_mass_kg: mass } },
+  with: { "finish-time": {} },
+  from_link,
+});
 const massOf = (/** @type {any} */ kept) => kept.scenario.rider?.total_mass_kg;
 /** @param {MemoryStorage} device */
 const storageOf = (device) => deviceStorage(/** @type {any} */ (device));
@@ -21,7 +26,13 @@ test("two links and an edit leave the rider's own numbers among the recent ones"
   storage.keepLast(work(91, true));
   storage.keepRecent(work(92, true));
   storage.keepLast(work(70, true));
-  assert.deepEqual(storage.recent().filter(({ from_link }) => !from_link).map(massOf), [63]);
+  assert.deepEqual(
+    storage
+      .recent()
+      .filter(({ from_link }) => !from_link)
+      .map(massOf),
+    [63],
+  );
   assert.deepEqual(storage.recent().map(massOf).sort(), [63, 92]);
   assert.equal(storage.last()?.from_link, true);
 });
@@ -55,21 +66,71 @@ test("on a full device what came from links makes room for the rider's own, and 
 
 test("numbers that an earlier version kept before a link are found", () => {
   const device = new MemoryStorage();
-  device.setItem("fasterby:before-link", JSON.stringify({ layout: 1, stamp: "1", saved_at: "2026-01-01T00:00:00Z", ...work(63) }));
+  device.setItem(
+    "fasterby:before-link",
+    JSON.stringify({ layout: 1, stamp: "1", saved_at: "2026-01-01T00:00:00Z", ...work(63) }),
+  );
   assert.deepEqual(storageOf(device).recent().map(massOf), [63]);
 });
 
-const ENTRY = { layout: 1, stamp: "1-1", saved_at: "2026-01-01T00:00:00Z", question: "finish-time", scenario: { fasterby: 2 }, with: {} };
+const ENTRY = {
+  layout: 1,
+  stamp: "1-1",
+  saved_at: "2026-01-01T00:00:00Z",
+  question: "finish-time",
+  scenario: { fasterby: 2 },
+  with: {},
+};
 /** What may stand in the place of a value, or of a whole entry. */
-const VALUES = ["", "null", "5", "-1", "true", '"x"', "[]", "[1]", "{}", '{"layout":1}', "{", "\u0000", "[".repeat(100_000), '{"__proto__":{"x":1}}', "1e999", "undefined"];
-const KEYS = ["fasterby:last", "fasterby:before-link", "fasterby:recent:1", "fasterby:saved:other", "fasterby:saved", "fasterby:reading", "fasterby:units", "fasterby:saved:", "unlike"];
+const VALUES = [
+  "",
+  "null",
+  "5",
+  "-1",
+  "true",
+  '"x"',
+  "[]",
+  "[1]",
+  "{}",
+  '{"layout":1}',
+  "{",
+  "\u0000",
+  "[".repeat(100_000),
+  '{"__proto__":{"x":1}}',
+  "1e999",
+  "undefined",
+];
+const KEYS = [
+  "fasterby:last",
+  "fasterby:before-link",
+  "fasterby:recent:1",
+  "fasterby:saved:other",
+  "fasterby:saved",
+  "fasterby:reading",
+  "fasterby:units",
+  "fasterby:saved:",
+  "unlike",
+];
 
 /** @returns {[key: string, text: string][]} */
 function damages() {
   const whole = KEYS.flatMap((key) => VALUES.map((text) => /** @type {[string, string]} */ ([key, text])));
-  const parts = Object.keys(ENTRY).flatMap((name) => VALUES.filter((text) => text.length < 50).flatMap((text) =>
-    ["fasterby:last", "fasterby:saved:other", "fasterby:recent:1"].map((key) => /** @type {[string, string]} */ ([key, JSON.stringify({ ...ENTRY, [name]: 0 }).replace(`"${name}":0`, `"${name}":${text}`)]))));
-  const readings = VALUES.flatMap((text) => [["fasterby:reading", `{"language":${text}}`], ["fasterby:reading", `{"decimal_mark":${text}}`], ["fasterby:units", `{"distance":${text}}`]]);
+  const parts = Object.keys(ENTRY).flatMap((name) =>
+    VALUES.filter((text) => text.length < 50).flatMap((text) =>
+      ["fasterby:last", "fasterby:saved:other", "fasterby:recent:1"].map(
+        (key) =>
+          /** @type {[string, string]} */ ([
+            key,
+            JSON.stringify({ ...ENTRY, [name]: 0 }).replace(`"${name}":0`, `"${name}":${text}`),
+          ]),
+      ),
+    ),
+  );
+  const readings = VALUES.flatMap((text) => [
+    ["fasterby:reading", `{"language":${text}}`],
+    ["fasterby:reading", `{"decimal_mark":${text}}`],
+    ["fasterby:units", `{"distance":${text}}`],
+  ]);
   return [...whole, ...parts, .../** @type {[string, string][]} */ (readings)];
 }
 
@@ -82,13 +143,25 @@ test("whatever is damaged hides itself alone, and never stops the start", () => 
     storage.save("mine", work(63));
     device.setItem(key, text);
     const about = `${key} = ${text.slice(0, 60)}`;
-    assert.ok(storage.list().some(({ name }) => name === "mine"), about);
+    assert.ok(
+      storage.list().some(({ name }) => name === "mine"),
+      about,
+    );
     for (const { name, saved_at } of storage.list()) assert.equal(typeof name + typeof saved_at, "stringstring", about);
     assert.equal(massOf(storage.open("mine")), 63, about);
     for (const kept of [storage.last(), ...storage.recent(), storage.open("other")]) {
-      if (kept) assert.deepEqual([typeof kept.question, typeof kept.saved_at, typeof kept.scenario, typeof kept.with], ["string", "string", "object", "object"], about);
+      if (kept)
+        assert.deepEqual(
+          [typeof kept.question, typeof kept.saved_at, typeof kept.scenario, typeof kept.with],
+          ["string", "string", "object", "object"],
+          about,
+        );
     }
-    assert.equal(languageOf([storage.reading().language, "de"]), storage.reading().language === "en" ? "en" : "de", about);
+    assert.equal(
+      languageOf([storage.reading().language, "de"]),
+      storage.reading().language === "en" ? "en" : "de",
+      about,
+    );
     storage.units();
     // Work is kept all the same, and what stands there already is not overwritten unasked.
     assert.ok(storage.keepLast(work(64)).done || storage.last() === null, about);
@@ -111,7 +184,11 @@ test("many damages at once hide only themselves", () => {
 });
 
 test("a browser that refuses storage keeps nothing and says so", () => {
-  const refusing = new Proxy(new MemoryStorage(), { get: () => { throw new DOMException("refused", "SecurityError"); } });
+  const refusing = new Proxy(new MemoryStorage(), {
+    get: () => {
+      throw new DOMException("refused", "SecurityError");
+    },
+  });
   for (const storage of [storageOf(refusing), deviceStorage(null)]) {
     assert.deepEqual([storage.last(), storage.recent(), storage.list()], [null, [], []]);
     assert.equal(storage.keepLast(work(63)).done, false);

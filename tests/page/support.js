@@ -3,7 +3,10 @@
 
 import { open, speak } from "../../www/words/index.js";
 
-Object.defineProperty(globalThis, "navigator", { value: { language: "en-GB", languages: ["en-GB", "de", "fr"] }, configurable: true });
+Object.defineProperty(globalThis, "navigator", {
+  value: { language: "en-GB", languages: ["en-GB", "de", "fr"] },
+  configurable: true,
+});
 
 /** @typedef {"en" | "de" | "fr"} Language */
 export const LANGUAGES = /** @type {const} */ (["en", "de", "fr"]);
@@ -60,7 +63,10 @@ export class MemoryStorage {
 
   /** @param {string} key @param {string} value */
   setItem(key, value) {
-    const others = [...this.#held].reduce((sum, [name, text]) => sum + (name === key ? 0 : name.length + text.length), 0);
+    const others = [...this.#held].reduce(
+      (sum, [name, text]) => sum + (name === key ? 0 : name.length + text.length),
+      0,
+    );
     if (others + key.length + value.length > this.room) throw new DOMException("full", "QuotaExceededError");
     this.#held.set(key, value);
   }

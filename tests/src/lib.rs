@@ -30,31 +30,44 @@ impl Table {
 
     /// The rows in order.
     pub fn rows(&self) -> impl Iterator<Item = Row<'_>> {
-        self.rows.iter().map(|cells| Row { names: &self.names, cells })
+        self.rows.iter().map(|cells| Row {
+            names: &self.names,
+            cells,
+        })
     }
 }
 
 impl<'a> Row<'a> {
     /// A cell's text; panics on a column that does not exist.
     pub fn text(&self, name: &str) -> &'a str {
-        let column = self.names.iter().position(|&n| n == name).unwrap_or_else(|| panic!("no column {name}"));
+        let column = self
+            .names
+            .iter()
+            .position(|&n| n == name)
+            .unwrap_or_else(|| panic!("no column {name}"));
         self.cells[column]
     }
 
     /// A cell's number, `None` where the cell is empty.
     pub fn optional(&self, name: &str) -> Option<f64> {
         let text = self.text(name);
-        (!text.is_empty()).then(|| text.parse().unwrap_or_else(|_| panic!("{name} holds {text}")))
+        (!text.is_empty()).then(|| {
+            text.parse()
+                .unwrap_or_else(|_| panic!("{name} holds {text}"))
+        })
     }
 
     /// A cell's number.
     pub fn number(&self, name: &str) -> f64 {
-        self.optional(name).unwrap_or_else(|| panic!("{}: {name} is empty", self.text("case")))
+        self.optional(name)
+            .unwrap_or_else(|| panic!("{}: {name} is empty", self.text("case")))
     }
 
     /// Compares a value with a cell by the row's own tolerance; an empty cell states nothing and compares with nothing.
     pub fn compare(&self, name: &str, got: f64) {
-        let Some(want) = self.optional(name) else { return };
+        let Some(want) = self.optional(name) else {
+            return;
+        };
         let tolerance = self.number("tolerance");
         let allowed = match self.text("tolerance_is") {
             "absolute" => tolerance,
@@ -63,7 +76,10 @@ impl<'a> Row<'a> {
             other => panic!("unknown kind of tolerance {other}"),
         };
         let case = self.text("case");
-        assert!((got - want).abs() <= allowed, "{case}: {name} is {got}, the table has {want}, allowed ± {allowed}");
+        assert!(
+            (got - want).abs() <= allowed,
+            "{case}: {name} is {got}, the table has {want}, allowed ± {allowed}"
+        );
     }
 }
 
@@ -76,11 +92,13 @@ pub fn answer(question: &str, request: &Value) -> Value {
 
 /// Asks a question that must be refused, and gives the error.
 pub fn refused(question: &str, request: &str) -> Value {
-    let error = fasterby_core::ask_json(question, request).expect_err("this request must be refused");
+    let error =
+        fasterby_core::ask_json(question, request).expect_err("this request must be refused");
     serde_json::from_str(&error).expect("errors are JSON")
 }
 
 /// A number that stands alone or as the value of a figure; `None` for null.
 pub fn value(of: &Value) -> Option<f64> {
-    of.as_f64().or_else(|| of.get("value").and_then(Value::as_f64))
+    of.as_f64()
+        .or_else(|| of.get("value").and_then(Value::as_f64))
 }

@@ -39,7 +39,12 @@ fn time_s(scenario: &Value) -> f64 {
 }
 
 fn kinds(answer: &Value) -> Vec<&str> {
-    answer["warnings"].as_array().expect("warnings").iter().filter_map(|warning| warning["kind"].as_str()).collect()
+    answer["warnings"]
+        .as_array()
+        .expect("warnings")
+        .iter()
+        .filter_map(|warning| warning["kind"].as_str())
+        .collect()
 }
 
 fn says(scenario: &Value, kind: &str) -> bool {
@@ -49,8 +54,12 @@ fn says(scenario: &Value, kind: &str) -> bool {
 #[test]
 fn air_is_as_thin_as_the_course_is_high() {
     let high = json!({ "course": level(1600.0, &NO_BEARING) });
-    let given = json!({ "course": level(1600.0, &NO_BEARING), "conditions": { "altitude_m": 1600 } });
-    assert_eq!(ridden(&high)["density_kg_m3"], ridden(&given)["density_kg_m3"]);
+    let given =
+        json!({ "course": level(1600.0, &NO_BEARING), "conditions": { "altitude_m": 1600 } });
+    assert_eq!(
+        ridden(&high)["density_kg_m3"],
+        ridden(&given)["density_kg_m3"]
+    );
     let low = json!({ "course": level(0.0, &NO_BEARING) });
     assert!(time_s(&high) < 0.95 * time_s(&low));
 }
@@ -58,13 +67,21 @@ fn air_is_as_thin_as_the_course_is_high() {
 #[test]
 fn an_altitude_that_is_given_counts_and_is_doubted_where_the_course_lies_elsewhere() {
     let with = |elevation_m: f64, altitude_m: f64| json!({ "course": level(elevation_m, &NO_BEARING), "conditions": { "altitude_m": altitude_m } });
-    assert_eq!(ridden(&with(1600.0, 0.0))["density_kg_m3"], ridden(&json!({}))["density_kg_m3"]);
+    assert_eq!(
+        ridden(&with(1600.0, 0.0))["density_kg_m3"],
+        ridden(&json!({}))["density_kg_m3"]
+    );
     assert!(says(&with(1600.0, 0.0), "altitude_differs"));
     assert!(!says(&with(90.0, 0.0), "altitude_differs"));
     // A pressure on the spot says it all.
-    let pressure = json!({ "pressure_hpa": 0.01 * standard_pressure_pa(0.0), "pressure_is": "course" });
+    let pressure =
+        json!({ "pressure_hpa": 0.01 * standard_pressure_pa(0.0), "pressure_is": "course" });
     let spot = json!({ "course": level(1600.0, &NO_BEARING), "conditions": pressure });
-    let density = |scenario: &Value| ridden(scenario)["density_kg_m3"].as_f64().expect("a density");
+    let density = |scenario: &Value| {
+        ridden(scenario)["density_kg_m3"]
+            .as_f64()
+            .expect("a density")
+    };
     assert!((density(&spot) / density(&json!({})) - 1.0).abs() < SAME);
 }
 
@@ -87,21 +104,38 @@ fn without_bearings_the_wind_is_left_out_and_said_to_be() {
     let blown = json!({ "course": level(0.0, &NO_BEARING), "conditions": wind });
     assert_eq!(time_s(&blown), time_s(&calm));
     assert!(says(&blown, "no_bearings") && !says(&calm, "no_bearings"));
-    let ignored = json!({ "course": { "distance_m": 40_000, "heading": "ignore" }, "conditions": wind });
+    let ignored =
+        json!({ "course": { "distance_m": 40_000, "heading": "ignore" }, "conditions": wind });
     assert!((time_s(&ignored) / time_s(&calm) - 1.0).abs() < SAME);
     assert!(says(&ignored, "wind_ignored"));
     // A spot whose direction is given has its wind, whatever the course leaves out.
-    let spot = |with: Value| answer("speed-for-watts", &json!({ "scenario": blown, "with": with }));
+    let spot = |with: Value| {
+        answer(
+            "speed-for-watts",
+            &json!({ "scenario": blown, "with": with }),
+        )
+    };
     assert_eq!(value(&spot(json!({}))["headwind_m_s"]), Some(0.0));
     let north = spot(json!({ "bearing_deg": 0 }));
-    assert!(value(&north["headwind_m_s"]).is_some_and(|head| head > 2.0) && !kinds(&north).contains(&"no_bearings"));
+    assert!(
+        value(&north["headwind_m_s"]).is_some_and(|head| head > 2.0)
+            && !kinds(&north).contains(&"no_bearings")
+    );
 }
 
 #[test]
 fn a_bearing_holds_until_the_next_and_before_the_first() {
     let wind = json!({ "wind_speed_m_s": 5 });
-    let with = |bearings: &[Option<f64>]| time_s(&json!({ "course": level(0.0, bearings), "conditions": wind }));
-    let all = with(&[Some(40.0), Some(40.0), Some(130.0), Some(130.0), Some(130.0)]);
+    let with = |bearings: &[Option<f64>]| {
+        time_s(&json!({ "course": level(0.0, bearings), "conditions": wind }))
+    };
+    let all = with(&[
+        Some(40.0),
+        Some(40.0),
+        Some(130.0),
+        Some(130.0),
+        Some(130.0),
+    ]);
     assert_eq!(with(&[None, Some(40.0), Some(130.0), None, None]), all);
 }
 
@@ -119,38 +153,73 @@ fn thin_and_hot_air_come_with_a_word_on_power_in_every_question_that_rides() {
     ] {
         let high = answer(question, &day(json!({ "altitude_m": 2000 })));
         assert!(kinds(&high).contains(&"thin_air"), "{question}");
-        assert!(kinds(&answer(question, &day(json!({ "temperature_c": 35 })))).contains(&"heat"), "{question}");
-        let mild = answer(question, &day(json!({ "altitude_m": 500, "temperature_c": 28 })));
-        assert!(!kinds(&mild).iter().any(|kind| ["thin_air", "heat"].contains(kind)), "{question}");
+        assert!(
+            kinds(&answer(question, &day(json!({ "temperature_c": 35 })))).contains(&"heat"),
+            "{question}"
+        );
+        let mild = answer(
+            question,
+            &day(json!({ "altitude_m": 500, "temperature_c": 28 })),
+        );
+        assert!(
+            !kinds(&mild)
+                .iter()
+                .any(|kind| ["thin_air", "heat"].contains(kind)),
+            "{question}"
+        );
     }
-    let barometer = answer("finish-time", &day(json!({ "pressure_hpa": 800, "pressure_is": "course" })));
+    let barometer = answer(
+        "finish-time",
+        &day(json!({ "pressure_hpa": 800, "pressure_is": "course" })),
+    );
     assert!(kinds(&barometer).contains(&"thin_air"));
-    assert!(kinds(&answer("leg-room", &day(json!({ "altitude_m": 2000 })))).iter().all(|kind| *kind != "thin_air"));
+    assert!(
+        kinds(&answer("leg-room", &day(json!({ "altitude_m": 2000 }))))
+            .iter()
+            .all(|kind| *kind != "thin_air")
+    );
 }
 
 #[test]
 fn the_published_loss_takes_power_where_it_is_switched_on_and_names_itself() {
     let with = |power: Value| json!({ "conditions": { "altitude_m": 2200 }, "power": power });
-    let (none, lost) = (ridden(&with(json!({}))), ridden(&with(json!({ "altitude_loss": "published" }))));
+    let (none, lost) = (
+        ridden(&with(json!({}))),
+        ridden(&with(json!({ "altitude_loss": "published" }))),
+    );
     let power_w = |answer: &Value| value(&answer["power_w"]).expect("a power");
     // Over the hour W′ gives little, so that more than the five minutes' 10.3 % is gone.
     let share = 1.0 - power_w(&lost) / power_w(&none);
     assert!((0.11..0.14).contains(&share), "{share}");
     assert!(kinds(&lost).contains(&"altitude_counted") && !kinds(&lost).contains(&"thin_air"));
     let carries = |answer: &Value| {
-        answer["surer"].as_array().expect("a list").iter().any(|one| one["field"] == "scenario.power.altitude_response")
+        answer["surer"]
+            .as_array()
+            .expect("a list")
+            .iter()
+            .any(|one| one["field"] == "scenario.power.altitude_response")
     };
     assert!(carries(&lost) && !carries(&none));
-    let half = ridden(&with(json!({ "altitude_loss": "published", "altitude_response": 0.5 })));
+    let half = ridden(&with(
+        json!({ "altitude_loss": "published", "altitude_response": 0.5 }),
+    ));
     assert!(power_w(&half) > power_w(&lost) && power_w(&half) < power_w(&none));
     // A position's own tests were ridden where the others were, unless it says otherwise.
     let own = |power: Value| {
         let day = json!({ "altitude_m": 2200 });
-        ridden(&json!({ "conditions": day, "power": power, "positions": [{ "power": { "cp_w": 250 } }] }))
+        ridden(
+            &json!({ "conditions": day, "power": power, "positions": [{ "power": { "cp_w": 250 } }] }),
+        )
     };
-    assert!(power_w(&own(json!({ "altitude_loss": "published" }))) < 0.9 * power_w(&own(json!({}))));
-    let lower = json!({ "conditions": { "altitude_m": 150 }, "power": { "altitude_loss": "published" } });
-    assert_eq!(time_s(&lower), time_s(&json!({ "conditions": { "altitude_m": 150 } })));
+    assert!(
+        power_w(&own(json!({ "altitude_loss": "published" }))) < 0.9 * power_w(&own(json!({})))
+    );
+    let lower =
+        json!({ "conditions": { "altitude_m": 150 }, "power": { "altitude_loss": "published" } });
+    assert_eq!(
+        time_s(&lower),
+        time_s(&json!({ "conditions": { "altitude_m": 150 } }))
+    );
 }
 
 #[test]
@@ -160,12 +229,17 @@ fn a_turn_costs_what_braking_and_getting_back_to_speed_take() {
     let lost_s = time_s(&course(json!(5))) - time_s(&without);
     assert!((8.0..16.0).contains(&lost_s), "{lost_s} s");
     let wide_s = time_s(&course(json!(15))) - time_s(&without);
-    assert!(wide_s > 0.0 && wide_s < 0.8 * lost_s, "{wide_s} s on 15 m, {lost_s} s on 5 m");
+    assert!(
+        wide_s > 0.0 && wide_s < 0.8 * lost_s,
+        "{wide_s} s on 15 m, {lost_s} s on 5 m"
+    );
     assert!(says(&without, "turn_not_counted") && !says(&course(json!(5)), "turn_not_counted"));
     let message = ridden(&without)["warnings"].to_string();
-    assert!(message.contains(&format!("{lost_s:.0} s")), "{message} for {lost_s}");
-    let profile =
-        json!({ "course": { "kind": "profile", "turn_radius_m": 5, "points": level(0.0, &NO_BEARING)["points"] } });
+    assert!(
+        message.contains(&format!("{lost_s:.0} s")),
+        "{message} for {lost_s}"
+    );
+    let profile = json!({ "course": { "kind": "profile", "turn_radius_m": 5, "points": level(0.0, &NO_BEARING)["points"] } });
     assert_eq!(
         refused("finish-time", &json!({ "scenario": profile }).to_string())["field"],
         "scenario.course.turn_radius_m"
@@ -193,7 +267,9 @@ fn both_clocks_know_what_a_turn_costs() {
         let turn = radius_m.map_or(Value::Null, |radius_m| json!(radius_m));
         let scenario = json!({ "course": { "out_and_back": true, "turn_radius_m": turn } });
         let scenario: Scenario = serde_json::from_value(scenario).expect("a scenario");
-        scenario.setup_on(0, Rc::new(scenario.course())).expect("a position")
+        scenario
+            .setup_on(0, Rc::new(scenario.course()))
+            .expect("a position")
     };
     for radius_m in [3.0, 5.0, 10.0] {
         let lost_s = |clock: &dyn Clock| {
@@ -201,7 +277,10 @@ fn both_clocks_know_what_a_turn_costs() {
             time_s(Some(radius_m)) - time_s(None)
         };
         let (followed_s, quick_s) = (lost_s(&Followed), lost_s(&SteadyClock::default()));
-        assert!((quick_s / followed_s - 1.0).abs() < QUICK_TURN, "{radius_m} m: {quick_s} s for {followed_s} s");
+        assert!(
+            (quick_s / followed_s - 1.0).abs() < QUICK_TURN,
+            "{radius_m} m: {quick_s} s for {followed_s} s"
+        );
     }
 }
 
@@ -210,10 +289,20 @@ fn the_chance_of_a_target_is_that_of_a_normal_distribution() {
     let ask = |with: Value| answer("finish-time", &json!({ "scenario": {}, "with": with }));
     let plain = ask(json!({}));
     assert!(plain["chance_of_target"].is_null());
-    let (time_s, sd_s) = (plain["time_s"]["value"].as_f64().expect("s"), plain["time_s"]["sd"].as_f64().expect("s"));
+    let (time_s, sd_s) = (
+        plain["time_s"]["value"].as_f64().expect("s"),
+        plain["time_s"]["sd"].as_f64().expect("s"),
+    );
     // Abramowitz and Stegun 1964, Table 26.1.
-    for (z, share) in [(-1.0, 0.158_655_254), (0.0, 0.5), (0.5, 0.691_462_461), (2.0, 0.977_249_868)] {
-        let chance = ask(json!({ "target_time_s": time_s + z * sd_s }))["chance_of_target"].as_f64().expect("a chance");
+    for (z, share) in [
+        (-1.0, 0.158_655_254),
+        (0.0, 0.5),
+        (0.5, 0.691_462_461),
+        (2.0, 0.977_249_868),
+    ] {
+        let chance = ask(json!({ "target_time_s": time_s + z * sd_s }))["chance_of_target"]
+            .as_f64()
+            .expect("a chance");
         assert!((chance - share).abs() < 1e-6, "{z}: {chance}");
     }
     for with in [
@@ -221,7 +310,10 @@ fn the_chance_of_a_target_is_that_of_a_normal_distribution() {
         json!({ "target_time_s": 3600, "effort": { "kind": "time", "time_s": 3600 } }),
     ] {
         let error = refused("finish-time", &json!({ "with": with }).to_string());
-        assert_eq!((&error["kind"], &error["field"]), (&json!("conflict"), &json!("with.target_time_s")));
+        assert_eq!(
+            (&error["kind"], &error["field"]),
+            (&json!("conflict"), &json!("with.target_time_s"))
+        );
     }
 }
 
@@ -235,7 +327,8 @@ fn without_any_spread_a_target_is_met_or_missed() {
     let power = json!({ "kind": "power", "power_w": 250 });
     let chance = |target_s: f64| {
         let with = json!({ "effort": power, "target_time_s": target_s });
-        answer("finish-time", &json!({ "scenario": exact, "with": with }))["chance_of_target"].clone()
+        answer("finish-time", &json!({ "scenario": exact, "with": with }))["chance_of_target"]
+            .clone()
     };
     assert_eq!((chance(4500.0), chance(3000.0)), (json!(1.0), json!(0.0)));
 }
@@ -260,12 +353,21 @@ fn rides_longer_than_a_power_curve_knows_are_doubted_in_every_question_that_ride
     let hundred = json!({ "course": { "distance_m": 160_934.4 }, "positions": two() });
     for question in ["finish-time", "power-or-drag", "hold-or-fade"] {
         let got = answer(question, &json!({ "scenario": hundred }));
-        assert!(kinds(&got).contains(&"far_beyond") && kinds(&got).contains(&"hour_overstated"), "{question}");
+        assert!(
+            kinds(&got).contains(&"far_beyond") && kinds(&got).contains(&"hour_overstated"),
+            "{question}"
+        );
         let given = json!({ "scenario": hundred, "with": { "effort": { "kind": "power", "power_w": 200 } } });
-        assert!(!kinds(&answer(question, &given)).contains(&"far_beyond"), "{question}");
+        assert!(
+            !kinds(&answer(question, &given)).contains(&"far_beyond"),
+            "{question}"
+        );
     }
     for hours in [12, 24] {
-        let got = answer("finish-time", &json!({ "with": { "for_time_s": 3600 * hours } }));
+        let got = answer(
+            "finish-time",
+            &json!({ "with": { "for_time_s": 3600 * hours } }),
+        );
         assert!(kinds(&got).contains(&"far_beyond"), "{hours} h");
     }
     assert!(!says(&json!({}), "far_beyond"));
@@ -276,9 +378,22 @@ fn a_hill_too_steep_for_the_launch_force_says_so() {
     let steep = json!({ "rider": { "total_mass_kg": 120 }, "course": { "grade": 0.3, "distance_m": 1000 } });
     let error = refused("finish-time", &json!({ "scenario": steep }).to_string());
     assert_eq!(error["field"], "scenario.bike.launch_force_n");
-    assert!(error["message"].as_str().expect("words").contains("a push of 34"), "{error}");
-    let weak = json!({ "scenario": steep, "with": { "effort": { "kind": "power", "power_w": 0 } } });
-    assert_eq!(refused("finish-time", &weak.to_string())["field"], "scenario.bike.launch_force_n");
+    assert!(
+        error["message"]
+            .as_str()
+            .expect("words")
+            .contains("a push of 34"),
+        "{error}"
+    );
+    let weak =
+        json!({ "scenario": steep, "with": { "effort": { "kind": "power", "power_w": 0 } } });
+    assert_eq!(
+        refused("finish-time", &weak.to_string())["field"],
+        "scenario.bike.launch_force_n"
+    );
     let flat = json!({ "with": { "effort": { "kind": "power", "power_w": 0 } } });
-    assert_eq!(refused("finish-time", &flat.to_string())["field"], "scenario.course");
+    assert_eq!(
+        refused("finish-time", &flat.to_string())["field"],
+        "scenario.course"
+    );
 }

@@ -44,7 +44,11 @@ fn rider(random: &mut fastrand::Rng) -> Value {
 }
 
 /// How often the true value lies in the range that `asked` gives of it.
-fn coverage(seed: u64, asked: impl Fn(&Value) -> (f64, f64), truth_of: impl Fn(&Scenario) -> Option<f64>) -> f64 {
+fn coverage(
+    seed: u64,
+    asked: impl Fn(&Value) -> (f64, f64),
+    truth_of: impl Fn(&Scenario) -> Option<f64>,
+) -> f64 {
     let mut random = fastrand::Rng::with_seed(seed);
     let mut normal = Normal::new(seed);
     let (mut held, mut count) = (0_u32, 0_u32);
@@ -53,16 +57,25 @@ fn coverage(seed: u64, asked: impl Fn(&Value) -> (f64, f64), truth_of: impl Fn(&
         let (value, sd) = asked(&request);
         let scenario: Scenario = serde_json::from_value(request).expect("a scenario");
         let conditions = scenario.conditions.clone().with_forecast_uncertainty();
-        let scenario = Scenario { conditions, ..scenario };
+        let scenario = Scenario {
+            conditions,
+            ..scenario
+        };
         let rides = scenario.as_worn(&[0, 1]);
-        let inputs: Vec<_> = scenario.unsure(&rides).iter().map(|input| input.unsure).collect();
+        let inputs: Vec<_> = scenario
+            .unsure(&rides)
+            .iter()
+            .map(|input| input.unsure)
+            .collect();
         let (mut errors, mut values) = (vec![0.0; inputs.len()], vec![0.0; inputs.len()]);
         let mut moved = scenario.clone();
         for _ in 0..TRUTHS {
             draw_errors(&inputs, &mut normal, &mut errors);
             with_errors(&inputs, &errors, &mut values);
             moved.set_unsure(&scenario, &rides, &values);
-            let Some(truth) = truth_of(&moved) else { continue };
+            let Some(truth) = truth_of(&moved) else {
+                continue;
+            };
             count += 1;
             held += u32::from((truth - value).abs() <= REACH * sd);
         }
@@ -71,7 +84,9 @@ fn coverage(seed: u64, asked: impl Fn(&Value) -> (f64, f64), truth_of: impl Fn(&
 }
 
 fn setup(scenario: &Scenario, position: usize) -> Setup {
-    scenario.setup_on(position, Rc::new(scenario.course())).expect("a position")
+    scenario
+        .setup_on(position, Rc::new(scenario.course()))
+        .expect("a position")
 }
 
 fn time_s(setup: &Setup, effort: Effort) -> Option<f64> {
@@ -79,33 +94,60 @@ fn time_s(setup: &Setup, effort: Effort) -> Option<f64> {
 }
 
 fn figure(answer: &Value, name: &str) -> (f64, f64) {
-    (answer[name]["value"].as_f64().expect("a value"), answer[name]["sd"].as_f64().expect("a sd"))
+    (
+        answer[name]["value"].as_f64().expect("a value"),
+        answer[name]["sd"].as_f64().expect("a sd"),
+    )
 }
 
 fn holds(what: &str, share: f64) {
     println!("{what}: {:.1} %", 100.0 * share);
-    assert!(COVERAGE.contains(&share), "{what}: the range held the truth in {share} of the rides");
+    assert!(
+        COVERAGE.contains(&share),
+        "{what}: the range held the truth in {share} of the rides"
+    );
 }
 
 #[test]
 fn the_range_of_a_finish_time_contains_the_truth() {
     let asked = |scenario: &Value| {
         let answer = answer("finish-time", &json!({ "scenario": scenario }));
-        (figure(&answer, "time_s").0, answer["input_sd_s"].as_f64().expect("a sd"))
+        (
+            figure(&answer, "time_s").0,
+            answer["input_sd_s"].as_f64().expect("a sd"),
+        )
     };
-    holds("finish time", coverage(1, asked, |scenario| time_s(&setup(scenario, 0), Effort::Even)));
+    holds(
+        "finish time",
+        coverage(1, asked, |scenario| {
+            time_s(&setup(scenario, 0), Effort::Even)
+        }),
+    );
 }
 
 #[test]
 fn the_range_of_power_against_drag_contains_the_truth() {
     let asked = |scenario: &Value| {
-        let with = json!({ "power_change": 0.05, "cda_change": -0.08, "effort": { "kind": "even" } });
-        figure(&answer("power-or-drag", &json!({ "scenario": scenario, "with": with })), "difference_s")
+        let with =
+            json!({ "power_change": 0.05, "cda_change": -0.08, "effort": { "kind": "even" } });
+        figure(
+            &answer(
+                "power-or-drag",
+                &json!({ "scenario": scenario, "with": with }),
+            ),
+            "difference_s",
+        )
     };
     let truth = |scenario: &Scenario| {
         let setup = setup(scenario, 0);
-        let more = Setup { power: setup.power.scaled(1.05, 1.05), ..setup.clone() };
-        let less = Setup { position: setup.position.clone().times(0.92), ..setup.clone() };
+        let more = Setup {
+            power: setup.power.scaled(1.05, 1.05),
+            ..setup.clone()
+        };
+        let less = Setup {
+            position: setup.position.clone().times(0.92),
+            ..setup.clone()
+        };
         Some(time_s(&less, Effort::Even)? - time_s(&more, Effort::Even)?)
     };
     holds("power or drag", coverage(2, asked, truth));
@@ -115,10 +157,18 @@ fn the_range_of_power_against_drag_contains_the_truth() {
 fn the_range_of_a_position_that_is_lost_contains_the_truth() {
     let asked = |scenario: &Value| {
         let with = json!({ "low": 1, "steady": 0, "effort": { "kind": "even" } });
-        figure(&answer("hold-or-fade", &json!({ "scenario": scenario, "with": with })), "difference_s")
+        figure(
+            &answer(
+                "hold-or-fade",
+                &json!({ "scenario": scenario, "with": with }),
+            ),
+            "difference_s",
+        )
     };
     let truth = |scenario: &Scenario| {
-        Some(time_s(&setup(scenario, 0), Effort::Even)? - time_s(&setup(scenario, 1), Effort::Even)?)
+        Some(
+            time_s(&setup(scenario, 0), Effort::Even)? - time_s(&setup(scenario, 1), Effort::Even)?,
+        )
     };
     holds("hold or fade", coverage(3, asked, truth));
 }
@@ -126,13 +176,23 @@ fn the_range_of_a_position_that_is_lost_contains_the_truth() {
 #[test]
 fn the_range_of_one_position_against_another_contains_the_truth() {
     let asked = |scenario: &Value| {
-        let answer = answer("which-position", &json!({ "scenario": scenario, "with": { "reference": 0 } }));
+        let answer = answer(
+            "which-position",
+            &json!({ "scenario": scenario, "with": { "reference": 0 } }),
+        );
         let difference = &answer["events"][0]["times"][1]["difference_s"];
-        (difference["value"].as_f64().expect("a value"), difference["sd"].as_f64().expect("a sd"))
+        (
+            difference["value"].as_f64().expect("a value"),
+            difference["sd"].as_f64().expect("a sd"),
+        )
     };
     let truth = |scenario: &Scenario| {
         let course = Rc::new(scenario.course().scaled_to(scenario.events[0].distance_m));
-        let at = |position| scenario.setup_on(position, Rc::clone(&course)).expect("a position");
+        let at = |position| {
+            scenario
+                .setup_on(position, Rc::clone(&course))
+                .expect("a position")
+        };
         Some(time_s(&at(0), Effort::Even)? - time_s(&at(1), Effort::Even)?)
     };
     holds("which position", coverage(4, asked, truth));

@@ -19,7 +19,11 @@ const SHARE: f64 = 0.01;
 /// How much faster ten percent more power is than ten percent less drag, in draws of one scenario by one clock.
 fn drawn(scenario: &Scenario, effort: Effort, clock: &dyn Clock, left_out: f64) -> Drawn {
     let rides = scenario.as_worn(&[0]);
-    let inputs: Vec<_> = scenario.unsure(&rides).iter().map(|input| input.unsure).collect();
+    let inputs: Vec<_> = scenario
+        .unsure(&rides)
+        .iter()
+        .map(|input| input.unsure)
+        .collect();
     let mut moved = scenario.clone();
     monte_carlo(&inputs, DRAWS, 11, |values| {
         moved.set_unsure(scenario, &rides, values);
@@ -29,7 +33,9 @@ fn drawn(scenario: &Scenario, effort: Effort, clock: &dyn Clock, left_out: f64) 
 
 fn apart(scenario: &Scenario, effort: Effort, clock: &dyn Clock) -> f64 {
     let course = Rc::new(scenario.course());
-    let mut more = scenario.setup_on(0, Rc::clone(&course)).expect("a position");
+    let mut more = scenario
+        .setup_on(0, Rc::clone(&course))
+        .expect("a position");
     let mut less = scenario.setup_on(0, course).expect("a position");
     more.power = more.power.scaled(1.1, 1.1);
     less.position.cda_m2 *= 0.9;
@@ -47,9 +53,18 @@ fn agree(scenario: &Value, effort: Effort) {
     let left_out = apart(&scenario, effort, &Followed) - apart(&scenario, effort, &quick);
     let full = drawn(&scenario, effort, &Followed, 0.0);
     let quick = drawn(&scenario, effort, &quick, left_out);
-    assert!((quick.sd / full.sd - 1.0).abs() < SPREAD, "{quick:?} {full:?}");
-    assert!((quick.mean - full.mean).abs() < SPREAD * full.sd, "{quick:?} {full:?}");
-    assert!((quick.share_positive - full.share_positive).abs() <= SHARE, "{quick:?} {full:?}");
+    assert!(
+        (quick.sd / full.sd - 1.0).abs() < SPREAD,
+        "{quick:?} {full:?}"
+    );
+    assert!(
+        (quick.mean - full.mean).abs() < SPREAD * full.sd,
+        "{quick:?} {full:?}"
+    );
+    assert!(
+        (quick.share_positive - full.share_positive).abs() <= SHARE,
+        "{quick:?} {full:?}"
+    );
 }
 
 fn hills() -> Value {
@@ -65,22 +80,36 @@ fn steady_draws_spread_as_followed_ones_do() {
     let wind = json!({ "wind_speed_m_s": { "value": 4.0, "sd": 1.5 }, "wind_from_deg": 250.0 });
     let fade = json!([{ "fade": {}, "lapses": {} }]);
     agree(&json!({}), Effort::Power(250.0));
-    agree(&json!({ "course": { "out_and_back": true, "bearing_deg": 70.0 }, "conditions": wind }), Effort::Even);
-    agree(&json!({ "course": hills(), "conditions": wind }), Effort::Power(250.0));
-    agree(&json!({ "course": hills(), "conditions": wind, "positions": fade }), Effort::Even);
+    agree(
+        &json!({ "course": { "out_and_back": true, "bearing_deg": 70.0 }, "conditions": wind }),
+        Effort::Even,
+    );
+    agree(
+        &json!({ "course": hills(), "conditions": wind }),
+        Effort::Power(250.0),
+    );
+    agree(
+        &json!({ "course": hills(), "conditions": wind, "positions": fade }),
+        Effort::Even,
+    );
 }
 
 #[test]
 fn a_clock_that_stalls_says_where() {
     let wall = json!({ "course": { "grade": 0.4, "distance_m": 1000.0 }, "bike": { "launch_force_n": 100.0 } });
     let scenario: Scenario = serde_json::from_value(wall).expect("a scenario");
-    let setup = scenario.setup_on(0, Rc::new(scenario.course())).expect("a position");
+    let setup = scenario
+        .setup_on(0, Rc::new(scenario.course()))
+        .expect("a position");
     let stall = Followed.time_s(&setup, 200.0).expect_err("a stall");
     assert_eq!(stall.distance_m, 0.0);
     // m g sin θ + Crr m g cos θ + bearings, for 82 kg on 40 %: more than the launch force.
     let theta = 0.4f64.atan();
     let push_n = 82.0 * 9.80665 * (theta.sin() + 0.004 * theta.cos()) + 0.091;
-    assert!((stall.push_n.expect("a push") - push_n).abs() < 1e-6, "{stall:?}");
+    assert!(
+        (stall.push_n.expect("a push") - push_n).abs() < 1e-6,
+        "{stall:?}"
+    );
 }
 
 #[test]
@@ -88,7 +117,9 @@ fn a_ride_that_begins_at_a_crawl_rolls_on_downhill() {
     let begun = |speed_m_s: f64| {
         let hill = json!({ "course": { "grade": -0.02, "distance_m": 1000.0 }, "start": { "speed_m_s": speed_m_s } });
         let scenario: Scenario = serde_json::from_value(hill).expect("a scenario");
-        let setup = scenario.setup_on(0, Rc::new(scenario.course())).expect("a position");
+        let setup = scenario
+            .setup_on(0, Rc::new(scenario.course()))
+            .expect("a position");
         // So little power that the launch force is never the limit.
         Followed.time_s(&setup, 20.0).expect("a ride")
     };
@@ -103,7 +134,10 @@ fn a_course_of_very_many_points_gets_fewer_draws_and_says_how_many() {
     let point = |i: u32| json!({ "distance_m": 10 * i, "elevation_m": 50 });
     let course = json!({ "kind": "profile", "points": (0..20_000).map(point).collect::<Vec<_>>() });
     let with = json!({ "draws": 100_000, "effort": { "kind": "power", "power_w": 250 } });
-    let got = answer("power-or-drag", &json!({ "scenario": { "course": course }, "with": with }));
+    let got = answer(
+        "power-or-drag",
+        &json!({ "scenario": { "course": course }, "with": with }),
+    );
     let drawn = got["drawn"]["draws"].as_u64().expect("a count");
     assert!((100..20_000).contains(&drawn), "{drawn} draws");
 }

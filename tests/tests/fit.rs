@@ -12,12 +12,17 @@ wasm_bindgen_test::wasm_bindgen_test_configure!(run_in_browser);
 const EXACT: f64 = 1e-8;
 
 fn numbers(text: &str) -> Vec<f64> {
-    text.split(';').map(|number| number.parse().expect("a number")).collect()
+    text.split(';')
+        .map(|number| number.parse().expect("a number"))
+        .collect()
 }
 
 fn pairs(text: &str) -> Vec<(f64, f64)> {
     let number = |text: &str| text.parse().expect("a number");
-    text.split(';').map(|pair| pair.split_once(':').expect("x:y")).map(|(x, y)| (number(x), number(y))).collect()
+    text.split(';')
+        .map(|pair| pair.split_once(':').expect("x:y"))
+        .map(|(x, y)| (number(x), number(y)))
+        .collect()
 }
 
 /// `y − f(x; b)` and its derivatives, for the three kinds of model among the certified problems.
@@ -53,7 +58,11 @@ fn residual(model: &str, x: f64, y: f64, b: &[f64], d: &mut [f64]) -> f64 {
 
 fn assert_close(row: &Row<'_>, what: &str, got: f64, want: f64) {
     let allowed = row.number("tolerance") * want.abs();
-    assert!((got - want).abs() <= allowed, "{}: {what} is {got}, certified {want}", row.text("case"));
+    assert!(
+        (got - want).abs() <= allowed,
+        "{}: {what} is {got}, certified {want}",
+        row.text("case")
+    );
 }
 
 #[wasm_bindgen_test(unsupported = test)]
@@ -64,12 +73,29 @@ fn certified_problems_are_solved_from_both_starts() {
         let fit = least_squares(&numbers(row.text("start")), data.len(), rows)
             .unwrap_or_else(|error| panic!("{}: {error:?}", row.text("case")));
         let variance = fit.residual_variance();
-        assert_close(&row, "the sum of squares", fit.sum_of_squares, row.number("sum_of_squares"));
-        assert_close(&row, "the residual sd", variance.sqrt(), row.number("residual_sd"));
-        let certified = numbers(row.text("parameters")).into_iter().zip(numbers(row.text("standard_deviations")));
+        assert_close(
+            &row,
+            "the sum of squares",
+            fit.sum_of_squares,
+            row.number("sum_of_squares"),
+        );
+        assert_close(
+            &row,
+            "the residual sd",
+            variance.sqrt(),
+            row.number("residual_sd"),
+        );
+        let certified = numbers(row.text("parameters"))
+            .into_iter()
+            .zip(numbers(row.text("standard_deviations")));
         for (i, (parameter, sd)) in certified.enumerate() {
             assert_close(&row, &format!("b{}", i + 1), fit.parameters[i], parameter);
-            assert_close(&row, &format!("sd of b{}", i + 1), (variance * fit.unit_covariance(i, i)).sqrt(), sd);
+            assert_close(
+                &row,
+                &format!("sd of b{}", i + 1),
+                (variance * fit.unit_covariance(i, i)).sqrt(),
+                sd,
+            );
         }
     }
 }
@@ -93,13 +119,25 @@ fn every_form_of_the_relation_gives_the_tabled_parameters_and_doubts() {
     for row in Table::new(include_str!("../published/power_fits.csv")).rows() {
         let efforts: Vec<Effort> = pairs(row.text("efforts_s_w"))
             .into_iter()
-            .map(|(duration_s, power_w)| Effort { duration_s, power_w, sd_w: 1.0 })
+            .map(|(duration_s, power_w)| Effort {
+                duration_s,
+                power_w,
+                sd_w: 1.0,
+            })
             .collect();
-        let fit = fit_form(form(row.text("form")), &efforts).unwrap_or_else(|e| panic!("{}: {e:?}", row.text("case")));
+        let fit = fit_form(form(row.text("form")), &efforts)
+            .unwrap_or_else(|e| panic!("{}: {e:?}", row.text("case")));
         let variance = fit.residual_variance();
-        for (i, name) in ["first", "second", "third"].iter().enumerate().take(fit.parameters.len()) {
+        for (i, name) in ["first", "second", "third"]
+            .iter()
+            .enumerate()
+            .take(fit.parameters.len())
+        {
             row.compare(name, fit.parameters[i]);
-            row.compare(&format!("sd_{name}"), (variance * fit.unit_covariance(i, i)).sqrt());
+            row.compare(
+                &format!("sd_{name}"),
+                (variance * fit.unit_covariance(i, i)).sqrt(),
+            );
         }
         row.compare("covariance", variance * fit.unit_covariance(0, 1));
         row.compare("residual_sd", variance.sqrt());
@@ -111,9 +149,27 @@ fn efforts_on_a_curve_give_its_parameters_back() {
     let models = [
         (Model::TwoParameter, vec![280.0, 18e3]),
         (Model::ThreeParameter, vec![250.0, 20e3, 1000.0]),
-        (Model::OmniDomain { peak: true, long_ride_from_s: Some(1800.0) }, vec![260.0, 18e3, 900.0, 22.0]),
-        (Model::OmniDomain { peak: true, long_ride_from_s: None }, vec![260.0, 18e3, 900.0]),
-        (Model::OmniDomain { peak: false, long_ride_from_s: Some(1800.0) }, vec![260.0, 18e3, 22.0]),
+        (
+            Model::OmniDomain {
+                peak: true,
+                long_ride_from_s: Some(1800.0),
+            },
+            vec![260.0, 18e3, 900.0, 22.0],
+        ),
+        (
+            Model::OmniDomain {
+                peak: true,
+                long_ride_from_s: None,
+            },
+            vec![260.0, 18e3, 900.0],
+        ),
+        (
+            Model::OmniDomain {
+                peak: false,
+                long_ride_from_s: Some(1800.0),
+            },
+            vec![260.0, 18e3, 22.0],
+        ),
         (Model::LogDecline, vec![330.0, 25.0]),
         (Model::PowerLaw, vec![1000.0, 0.19]),
     ];
@@ -121,11 +177,19 @@ fn efforts_on_a_curve_give_its_parameters_back() {
         let mut unused = vec![0.0; truth.len()];
         let efforts = [15.0, 60.0, 150.0, 480.0, 1200.0, 3000.0, 7200.0].map(|duration_s| {
             let power_w = model.power_w(&truth, duration_s, &mut unused);
-            Effort { duration_s, power_w, sd_w: 0.02 * power_w }
+            Effort {
+                duration_s,
+                power_w,
+                sd_w: 0.02 * power_w,
+            }
         });
-        let found = fit(model, &efforts, &[]).unwrap_or_else(|error| panic!("{model:?}: {error:?}"));
+        let found =
+            fit(model, &efforts, &[]).unwrap_or_else(|error| panic!("{model:?}: {error:?}"));
         for (got, want) in found.parameters.iter().zip(&truth) {
-            assert!((got / want - 1.0).abs() < EXACT, "{model:?}: {got} for {want}");
+            assert!(
+                (got / want - 1.0).abs() < EXACT,
+                "{model:?}: {got} for {want}"
+            );
         }
     }
 }

@@ -43,13 +43,18 @@ const TOKENS: &[&str] = &[
 /// The requests that the random ones start from: right, and between them holding every field.
 fn seeds() -> Vec<(&'static str, Value)> {
     let folder = std::path::Path::new(env!("CARGO_MANIFEST_DIR")).join("fuzz/seeds/ask");
-    let mut files: Vec<_> =
-        std::fs::read_dir(folder).expect("the seeds").map(|file| file.expect("a seed").path()).collect();
+    let mut files: Vec<_> = std::fs::read_dir(folder)
+        .expect("the seeds")
+        .map(|file| file.expect("a seed").path())
+        .collect();
     files.sort();
     let read = |path: std::path::PathBuf| {
         let text = std::fs::read_to_string(path).expect("a seed is text");
         let place = usize::from(text.as_bytes()[0] - b'0');
-        (QUESTIONS[place], serde_json::from_str(&text[1..]).expect("a seed is JSON"))
+        (
+            QUESTIONS[place],
+            serde_json::from_str(&text[1..]).expect("a seed is JSON"),
+        )
     };
     files.into_iter().map(read).collect()
 }
@@ -83,8 +88,13 @@ fn paths(value: &Value, here: &mut Vec<Step>, all: &mut Vec<Vec<Step>>) {
         here.pop();
     };
     match value {
-        Value::Object(fields) => fields.iter().for_each(|(name, inner)| visit(Step::Name(name.clone()), inner)),
-        Value::Array(items) => items.iter().enumerate().for_each(|(i, inner)| visit(Step::Place(i), inner)),
+        Value::Object(fields) => fields
+            .iter()
+            .for_each(|(name, inner)| visit(Step::Name(name.clone()), inner)),
+        Value::Array(items) => items
+            .iter()
+            .enumerate()
+            .for_each(|(i, inner)| visit(Step::Place(i), inner)),
         _ => {}
     }
 }
@@ -121,7 +131,8 @@ fn related(field: &str, path: &str, kind: &Value) -> bool {
     let same = field.is_empty() || field.starts_with(path) || path.starts_with(field);
     // Values that contradict each other are told apart at either of them, points of a profile at the next one.
     let beside = kind == "conflict" && path.starts_with(holder(field))
-        || field.starts_with("scenario.course.points[") && path.starts_with("scenario.course.points[");
+        || field.starts_with("scenario.course.points[")
+            && path.starts_with("scenario.course.points[");
     // Without its positions a scenario leaves an index of the question's own hanging.
     let hanging = path == "scenario" && field.starts_with("with.");
     // A change that requires another names it from afar.
@@ -136,11 +147,17 @@ fn not_finite(path: &str, value: &ciborium::Value, found: &mut Vec<String>) {
         ciborium::Value::Map(fields) => {
             for (name, inner) in fields {
                 let name = name.as_text().expect("fields have names");
-                let inside = if path.is_empty() { name.to_owned() } else { format!("{path}.{name}") };
+                let inside = if path.is_empty() {
+                    name.to_owned()
+                } else {
+                    format!("{path}.{name}")
+                };
                 not_finite(&inside, inner, found);
             }
         }
-        ciborium::Value::Array(items) => items.iter().for_each(|inner| not_finite(path, inner, found)),
+        ciborium::Value::Array(items) => items
+            .iter()
+            .for_each(|inner| not_finite(path, inner, found)),
         _ => {}
     }
 }
@@ -153,15 +170,30 @@ fn asked(question: &str, request: &str) -> Result<(), Value> {
             not_finite("", &answer, &mut found);
             found.retain(|path| !HOLES.iter().any(|hole| path.starts_with(hole)));
             found.dedup();
-            assert!(found.is_empty(), "{question} {request}\nhas what is no number at {found:?}");
+            assert!(
+                found.is_empty(),
+                "{question} {request}\nhas what is no number at {found:?}"
+            );
             Ok(())
         }
         Err(error) => {
             let text = serde_json::to_string(&error).expect("errors are JSON");
-            assert!(text.len() <= LONGEST_ERROR, "an error of {} bytes", text.len());
+            assert!(
+                text.len() <= LONGEST_ERROR,
+                "an error of {} bytes",
+                text.len()
+            );
             let error: Value = serde_json::from_str(&text).expect("errors are JSON");
-            assert!(error["kind"].is_string() && error["field"].is_string(), "{error}");
-            assert!(error["message"].as_str().is_some_and(|words| words.ends_with('.')), "{error}");
+            assert!(
+                error["kind"].is_string() && error["field"].is_string(),
+                "{error}"
+            );
+            assert!(
+                error["message"]
+                    .as_str()
+                    .is_some_and(|words| words.ends_with('.')),
+                "{error}"
+            );
             Err(error)
         }
     }
@@ -180,7 +212,12 @@ fn what_is_no_number_is_found_wherever_it_stands() {
     }
     let found = |value: f64| {
         let mut found = Vec::new();
-        let answer = Answer { rows: vec![Row { value, left_out: None }] };
+        let answer = Answer {
+            rows: vec![Row {
+                value,
+                left_out: None,
+            }],
+        };
         not_finite("", &Tree.receive(&answer), &mut found);
         found
     };
@@ -193,7 +230,10 @@ fn what_is_no_number_is_found_wherever_it_stands() {
 fn every_question_has_seeds_that_it_answers() {
     let seeds = seeds();
     for question in QUESTIONS {
-        assert!(seeds.iter().filter(|(asks, _)| asks == question).count() >= 2, "{question}");
+        assert!(
+            seeds.iter().filter(|(asks, _)| asks == question).count() >= 2,
+            "{question}"
+        );
     }
     for (question, request) in seeds {
         answer(question, &request);
@@ -202,15 +242,25 @@ fn every_question_has_seeds_that_it_answers() {
     let edited = include_str!("../fuzz/fuzz_targets/edited.rs");
     let folder = std::path::Path::new(env!("CARGO_MANIFEST_DIR")).join("fuzz/seeds/ask");
     for file in std::fs::read_dir(folder).expect("the seeds") {
-        let name = file.expect("a seed").file_name().into_string().expect("a name");
-        assert!(name == "nothing-given" || edited.contains(&format!("/ask/{name}\"")), "{name} is not edited");
+        let name = file
+            .expect("a seed")
+            .file_name()
+            .into_string()
+            .expect("a name");
+        assert!(
+            name == "nothing-given" || edited.contains(&format!("/ask/{name}\"")),
+            "{name} is not edited"
+        );
     }
 }
 
 #[test]
 fn the_seeds_hold_every_number_of_a_scenario() {
     let seeds = seeds();
-    for field in FIELDS.iter().filter(|field| !field.key.starts_with("with.")) {
+    for field in FIELDS
+        .iter()
+        .filter(|field| !field.key.starts_with("with."))
+    {
         let ends = |request: &Value| {
             let without_places = |path: &[Step]| {
                 let names = path.iter().filter_map(|step| match step {
@@ -219,9 +269,15 @@ fn the_seeds_hold_every_number_of_a_scenario() {
                 });
                 names.collect::<Vec<_>>().join(".")
             };
-            all_paths(request).iter().any(|steps| without_places(steps) == format!("scenario.{}", field.key))
+            all_paths(request)
+                .iter()
+                .any(|steps| without_places(steps) == format!("scenario.{}", field.key))
         };
-        assert!(seeds.iter().any(|(_, request)| ends(request)), "no seed has {}", field.key);
+        assert!(
+            seeds.iter().any(|(_, request)| ends(request)),
+            "no seed has {}",
+            field.key
+        );
     }
 }
 
@@ -234,7 +290,9 @@ fn any_value_replaced_by_any_other_is_answered_or_refused_at_its_field() {
             *at(&mut holed, &path) = json!("@hole@");
             let (text, path) = (holed.to_string(), written(&path));
             for token in TOKENS {
-                let Err(error) = asked(question, &text.replace(HOLE, token)) else { continue };
+                let Err(error) = asked(question, &text.replace(HOLE, token)) else {
+                    continue;
+                };
                 let field = error["field"].as_str().unwrap_or_default();
                 if !related(field, &path, &error["kind"]) {
                     wrong.push(format!("{question}: {path} = {token}: {error}"));
@@ -242,7 +300,12 @@ fn any_value_replaced_by_any_other_is_answered_or_refused_at_its_field() {
             }
         }
     }
-    assert!(wrong.is_empty(), "{} misnamed:\n{}", wrong.len(), wrong.join("\n"));
+    assert!(
+        wrong.is_empty(),
+        "{} misnamed:\n{}",
+        wrong.len(),
+        wrong.join("\n")
+    );
 }
 
 #[test]
@@ -252,12 +315,18 @@ fn an_unknown_field_is_named_at_every_level() {
         objects.push(Vec::new());
         for path in objects {
             let mut slipped = request.clone();
-            let Some(fields) = at(&mut slipped, &path).as_object_mut() else { continue };
+            let Some(fields) = at(&mut slipped, &path).as_object_mut() else {
+                continue;
+            };
             fields.insert("slip".into(), json!(1));
             let error = refused(question, &slipped.to_string());
             let mut expected = written(&path);
             expected.push_str(if expected.is_empty() { "slip" } else { ".slip" });
-            assert_eq!((&error["kind"], &error["field"]), (&json!("unknown_field"), &json!(expected)), "{error}");
+            assert_eq!(
+                (&error["kind"], &error["field"]),
+                (&json!("unknown_field"), &json!(expected)),
+                "{error}"
+            );
         }
     }
 }
@@ -266,17 +335,40 @@ fn an_unknown_field_is_named_at_every_level() {
 fn numbers_that_are_none_are_refused_by_name_or_as_no_json() {
     for question in QUESTIONS {
         let field = "scenario.rider.total_mass_kg";
-        let with_mass = |token: &str| format!("{{\"scenario\":{{\"rider\":{{\"total_mass_kg\":{token}}}}}}}");
+        let with_mass =
+            |token: &str| format!("{{\"scenario\":{{\"rider\":{{\"total_mass_kg\":{token}}}}}}}");
         for token in ["null", "\"NaN\"", "\"82\"", "[82]", "true", "{}"] {
             let error = refused(question, &with_mass(token));
-            assert!(error["field"].as_str().is_some_and(|named| named.starts_with(field)), "{token}: {error}");
+            assert!(
+                error["field"]
+                    .as_str()
+                    .is_some_and(|named| named.starts_with(field)),
+                "{token}: {error}"
+            );
         }
         for token in ["-82", "0", "1e308", "-1e308", "29.999", "250.001"] {
             let error = refused(question, &with_mass(token));
-            assert_eq!((&error["kind"], &error["field"]), (&json!("out_of_range"), &json!(field)), "{token}: {error}");
-            assert_eq!((&error["min"], &error["max"]), (&json!(30.0), &json!(250.0)), "{token}: {error}");
+            assert_eq!(
+                (&error["kind"], &error["field"]),
+                (&json!("out_of_range"), &json!(field)),
+                "{token}: {error}"
+            );
+            assert_eq!(
+                (&error["min"], &error["max"]),
+                (&json!(30.0), &json!(250.0)),
+                "{token}: {error}"
+            );
         }
-        for token in ["NaN", "Infinity", "-Infinity", "1e999", "0x52", "82,", "82kg", ""] {
+        for token in [
+            "NaN",
+            "Infinity",
+            "-Infinity",
+            "1e999",
+            "0x52",
+            "82,",
+            "82kg",
+            "",
+        ] {
             refused(question, &with_mass(token));
         }
     }
@@ -297,13 +389,33 @@ fn no_road_a_road_backwards_and_a_road_round_the_sun_are_out_of_range() {
 #[test]
 fn positions_must_be_there_and_not_too_many_and_the_ridden_one_among_them() {
     for question in QUESTIONS {
-        let error = refused(question, &json!({ "scenario": { "positions": [] } }).to_string());
+        let error = refused(
+            question,
+            &json!({ "scenario": { "positions": [] } }).to_string(),
+        );
         assert_eq!(error["field"], "scenario.positions");
         let crowd = vec![json!({}); bounds::MOST_POSITIONS + 1];
-        let error = refused(question, &json!({ "scenario": { "positions": crowd } }).to_string());
-        assert_eq!((&error["kind"], &error["field"]), (&json!("too_large"), &json!("scenario.positions")));
-        for place in ["1", "-1", "1.5", "1e30", "18446744073709551615", "18446744073709551616", "\"0\""] {
-            let error = refused(question, &format!("{{\"scenario\":{{\"riding_position\":{place}}}}}"));
+        let error = refused(
+            question,
+            &json!({ "scenario": { "positions": crowd } }).to_string(),
+        );
+        assert_eq!(
+            (&error["kind"], &error["field"]),
+            (&json!("too_large"), &json!("scenario.positions"))
+        );
+        for place in [
+            "1",
+            "-1",
+            "1.5",
+            "1e30",
+            "18446744073709551615",
+            "18446744073709551616",
+            "\"0\"",
+        ] {
+            let error = refused(
+                question,
+                &format!("{{\"scenario\":{{\"riding_position\":{place}}}}}"),
+            );
             assert_eq!(error["field"], "scenario.riding_position", "{error}");
         }
     }
@@ -311,14 +423,33 @@ fn positions_must_be_there_and_not_too_many_and_the_ridden_one_among_them() {
 
 #[test]
 fn text_that_is_not_a_request_is_refused() {
-    let not_requests =
-        ["", " ", "null", "0", "\"\"", "true", "{", "}", "{}{}", "{} x", "{\"scenario\":null}", "{\"with\":1}"];
+    let not_requests = [
+        "",
+        " ",
+        "null",
+        "0",
+        "\"\"",
+        "true",
+        "{",
+        "}",
+        "{}{}",
+        "{} x",
+        "{\"scenario\":null}",
+        "{\"with\":1}",
+    ];
     for question in QUESTIONS {
         for text in not_requests {
             refused(question, text);
         }
     }
-    for question in ["", "speed", "SPEED-FOR-WATTS", "speed-for-watts ", "../finish-time", "__proto__"] {
+    for question in [
+        "",
+        "speed",
+        "SPEED-FOR-WATTS",
+        "speed-for-watts ",
+        "../finish-time",
+        "__proto__",
+    ] {
         assert_eq!(refused(question, "{}")["kind"], "unknown_question");
     }
 }
@@ -335,7 +466,11 @@ fn a_list_does_not_stand_for_an_object() {
             "{\"scenario\":{\"positions\":[[\"low\",0.23]]}}",
             "{\"scenario\":{\"course\":{\"kind\":\"profile\",\"points\":[[0,0],[500,0]]}}}",
         ] {
-            assert_eq!(refused(question, request)["kind"], "wrong_type", "{request}");
+            assert_eq!(
+                refused(question, request)["kind"],
+                "wrong_type",
+                "{request}"
+            );
         }
     }
 }
@@ -343,11 +478,17 @@ fn a_list_does_not_stand_for_an_object() {
 #[test]
 fn a_request_of_fifty_megabytes_is_refused_unread() {
     let spaces = format!("{}{{}}", " ".repeat(50_000_000));
-    let title = format!("{{\"scenario\":{{\"title\":\"{}\"}}}}", "x".repeat(50_000_000));
+    let title = format!(
+        "{{\"scenario\":{{\"title\":\"{}\"}}}}",
+        "x".repeat(50_000_000)
+    );
     for question in QUESTIONS {
         for request in [&spaces, &title] {
             let error = refused(question, request);
-            assert_eq!((&error["kind"], &error["field"]), (&json!("too_large"), &json!("")));
+            assert_eq!(
+                (&error["kind"], &error["field"]),
+                (&json!("too_large"), &json!(""))
+            );
         }
     }
 }
@@ -356,14 +497,24 @@ fn a_request_of_fifty_megabytes_is_refused_unread() {
 fn deep_nesting_is_refused() {
     const DEEP: usize = 100_000;
     for question in QUESTIONS {
-        for (open, close) in [("[", "]"), ("{\"scenario\":", "}"), ("{\"a\":", "}"), ("{\"with\":{\"effort\":", "}}")] {
+        for (open, close) in [
+            ("[", "]"),
+            ("{\"scenario\":", "}"),
+            ("{\"a\":", "}"),
+            ("{\"with\":{\"effort\":", "}}"),
+        ] {
             refused(question, &open.repeat(DEEP));
-            refused(question, &format!("{}1{}", open.repeat(DEEP), close.repeat(DEEP)));
+            refused(
+                question,
+                &format!("{}1{}", open.repeat(DEEP), close.repeat(DEEP)),
+            );
         }
         let deep = format!("{}1{}", "[".repeat(DEEP), "]".repeat(DEEP));
-        for holder in
-            ["{\"scenario\":{\"title\":@}}", "{\"with\":{\"effort\":@}}", "{\"scenario\":{\"fasterby\":99,\"new\":@}}"]
-        {
+        for holder in [
+            "{\"scenario\":{\"title\":@}}",
+            "{\"with\":{\"effort\":@}}",
+            "{\"scenario\":{\"fasterby\":99,\"new\":@}}",
+        ] {
             refused(question, &holder.replace('@', &deep));
         }
     }
@@ -379,12 +530,13 @@ fn long_course(points: usize) -> Value {
 fn as_many_points_as_are_read_are_ridden_and_one_more_is_refused() {
     let effort = json!({ "kind": "power", "power_w": 250 });
     let exact = json!({ "total_mass_kg": 82 });
-    let request =
-        |points| json!({ "scenario": { "rider": exact, "course": long_course(points) }, "with": { "effort": effort } });
+    let request = |points| json!({ "scenario": { "rider": exact, "course": long_course(points) }, "with": { "effort": effort } });
     answer("finish-time", &request(bounds::MOST_POINTS));
     for question in QUESTIONS {
-        let error =
-            refused(question, &json!({ "scenario": { "course": long_course(bounds::MOST_POINTS + 1) } }).to_string());
+        let error = refused(
+            question,
+            &json!({ "scenario": { "course": long_course(bounds::MOST_POINTS + 1) } }).to_string(),
+        );
         assert_eq!(
             (&error["kind"], &error["field"]),
             (&json!("too_large"), &json!("scenario.course.points")),
@@ -396,17 +548,32 @@ fn as_many_points_as_are_read_are_ridden_and_one_more_is_refused() {
 #[test]
 fn a_profile_that_goes_back_stands_or_leaps_is_refused_at_its_point() {
     let course = |points: &[(f64, f64)]| {
-        let points: Vec<Value> = points.iter().map(|(d, z)| json!({ "distance_m": d, "elevation_m": z })).collect();
+        let points: Vec<Value> = points
+            .iter()
+            .map(|(d, z)| json!({ "distance_m": d, "elevation_m": z }))
+            .collect();
         json!({ "scenario": { "course": { "kind": "profile", "points": points } } }).to_string()
     };
     let cases: [(&[(f64, f64)], &str); 7] = [
         (&[], "scenario.course.points"),
         (&[(0.0, 0.0)], "scenario.course.points"),
         (&[(0.0, 0.0), (50.0, 0.0)], "scenario.course.points"),
-        (&[(0.0, 0.0), (500.0, 0.0), (400.0, 0.0)], "scenario.course.points[2].distance_m"),
-        (&[(0.0, 0.0), (500.0, 0.0), (500.0, 0.0)], "scenario.course.points[2].distance_m"),
-        (&[(0.0, 0.0), (500.0, 0.0), (600.0, 90.0)], "scenario.course.points[2].elevation_m"),
-        (&[(0.0, 0.0), (500.0, 0.0), (1e9, 0.0)], "scenario.course.points[2].distance_m"),
+        (
+            &[(0.0, 0.0), (500.0, 0.0), (400.0, 0.0)],
+            "scenario.course.points[2].distance_m",
+        ),
+        (
+            &[(0.0, 0.0), (500.0, 0.0), (500.0, 0.0)],
+            "scenario.course.points[2].distance_m",
+        ),
+        (
+            &[(0.0, 0.0), (500.0, 0.0), (600.0, 90.0)],
+            "scenario.course.points[2].elevation_m",
+        ),
+        (
+            &[(0.0, 0.0), (500.0, 0.0), (1e9, 0.0)],
+            "scenario.course.points[2].distance_m",
+        ),
     ];
     for question in QUESTIONS {
         for (points, field) in cases {
@@ -419,7 +586,10 @@ fn a_profile_that_goes_back_stands_or_leaps_is_refused_at_its_point() {
 #[test]
 fn of_a_key_given_twice_the_last_counts_or_it_is_refused() {
     let cases = [
-        ("{\"scenario\":{\"title\":5},\"scenario\":{}}", "{\"scenario\":{}}"),
+        (
+            "{\"scenario\":{\"title\":5},\"scenario\":{}}",
+            "{\"scenario\":{}}",
+        ),
         (
             "{\"scenario\":{\"rider\":{},\"rider\":{\"total_mass_kg\":70}}}",
             "{\"scenario\":{\"rider\":{\"total_mass_kg\":70}}}",
@@ -436,7 +606,11 @@ fn of_a_key_given_twice_the_last_counts_or_it_is_refused() {
     for question in QUESTIONS {
         for (twice, last) in cases {
             if ask_json(question, twice).is_ok() {
-                assert_eq!(ask_json(question, twice), ask_json(question, last), "{twice}");
+                assert_eq!(
+                    ask_json(question, twice),
+                    ask_json(question, last),
+                    "{twice}"
+                );
             }
         }
     }
@@ -444,9 +618,26 @@ fn of_a_key_given_twice_the_last_counts_or_it_is_refused() {
 
 #[test]
 fn a_span_is_two_numbers() {
-    for span in ["[]", "[200]", "[200,300,400]", "[300,200]", "[200,200]", "[200,\"300\"]", "{}", "200"] {
-        let error = refused("power-or-drag", &format!("{{\"with\":{{\"map_power_w\":{span}}}}}"));
-        assert!(error["field"].as_str().is_some_and(|field| field.starts_with("with.map_power_w")), "{span}: {error}");
+    for span in [
+        "[]",
+        "[200]",
+        "[200,300,400]",
+        "[300,200]",
+        "[200,200]",
+        "[200,\"300\"]",
+        "{}",
+        "200",
+    ] {
+        let error = refused(
+            "power-or-drag",
+            &format!("{{\"with\":{{\"map_power_w\":{span}}}}}"),
+        );
+        assert!(
+            error["field"]
+                .as_str()
+                .is_some_and(|field| field.starts_with("with.map_power_w")),
+            "{span}: {error}"
+        );
     }
 }
 
@@ -466,8 +657,19 @@ fn a_newer_scenario_is_refused_for_being_newer() {
                 "{error}"
             );
         }
-        for version in ["0", "-1", "1.5", "\"1\"", "null", "1e30", "18446744073709551616"] {
-            let error = refused(question, &format!("{{\"scenario\":{{\"fasterby\":{version}}}}}"));
+        for version in [
+            "0",
+            "-1",
+            "1.5",
+            "\"1\"",
+            "null",
+            "1e30",
+            "18446744073709551616",
+        ] {
+            let error = refused(
+                question,
+                &format!("{{\"scenario\":{{\"fasterby\":{version}}}}}"),
+            );
             assert_eq!(error["field"], "scenario.fasterby", "{error}");
         }
     }
@@ -475,41 +677,97 @@ fn a_newer_scenario_is_refused_for_being_newer() {
 
 #[test]
 fn the_first_version_reads_as_it_was() {
-    let then = r#"{"fasterby":1,"positions":[{"lapses":{"share":0.1,"cda_m2":0.3}},{"lapses":null}]}"#;
+    let then =
+        r#"{"fasterby":1,"positions":[{"lapses":{"share":0.1,"cda_m2":0.3}},{"lapses":null}]}"#;
     let now = r#"{"fasterby":2,"positions":[{"lapses":[{"share":0.1,"cda_m2":0.3}]},{}]}"#;
     for question in QUESTIONS {
-        let ask = |scenario: &str| ask_json(question, &format!("{{\"scenario\":{scenario}}}")).expect("an answer");
+        let ask = |scenario: &str| {
+            ask_json(question, &format!("{{\"scenario\":{scenario}}}")).expect("an answer")
+        };
         assert_eq!(ask(then), ask(now));
     }
 }
 
 #[test]
 fn what_the_second_version_added_is_refused_at_its_field() {
-    let many = |thing: &str, count: usize| vec![serde_json::from_str::<Value>(thing).expect("JSON"); count];
+    let many = |thing: &str, count: usize| {
+        vec![serde_json::from_str::<Value>(thing).expect("JSON"); count]
+    };
     let effort = r#"{"duration_s":240,"power_w":300}"#;
     let cases = [
-        (json!({ "efforts": [{ "power_w": 300 }] }), "scenario.efforts[0].duration_s"),
-        (json!({ "efforts": [{ "duration_s": 0, "power_w": 300 }] }), "scenario.efforts[0].duration_s"),
-        (json!({ "efforts": [{ "duration_s": 60, "power_w": 1e5 }] }), "scenario.efforts[0].power_w"),
-        (json!({ "efforts": [{ "duration_s": 60, "power_w": 300, "position": 1 }] }), "scenario.efforts[0].position"),
+        (
+            json!({ "efforts": [{ "power_w": 300 }] }),
+            "scenario.efforts[0].duration_s",
+        ),
+        (
+            json!({ "efforts": [{ "duration_s": 0, "power_w": 300 }] }),
+            "scenario.efforts[0].duration_s",
+        ),
+        (
+            json!({ "efforts": [{ "duration_s": 60, "power_w": 1e5 }] }),
+            "scenario.efforts[0].power_w",
+        ),
+        (
+            json!({ "efforts": [{ "duration_s": 60, "power_w": 300, "position": 1 }] }),
+            "scenario.efforts[0].position",
+        ),
         (
             json!({ "efforts": [{ "duration_s": 60, "power_w": 300, "date": "2026-13-01" }] }),
             "scenario.efforts[0].date",
         ),
-        (json!({ "efforts": [{ "duration_s": 60, "power_w": 300, "date": "1 May, ä" }] }), "scenario.efforts[0].date"),
-        (json!({ "efforts": many(effort, bounds::MOST_EFFORTS + 1) }), "scenario.efforts"),
+        (
+            json!({ "efforts": [{ "duration_s": 60, "power_w": 300, "date": "1 May, ä" }] }),
+            "scenario.efforts[0].date",
+        ),
+        (
+            json!({ "efforts": many(effort, bounds::MOST_EFFORTS + 1) }),
+            "scenario.efforts",
+        ),
         (json!({ "events": [] }), "scenario.events"),
-        (json!({ "events": [{ "name": "ten" }] }), "scenario.events[0].distance_m"),
-        (json!({ "events": [{ "distance_m": 5 }] }), "scenario.events[0].distance_m"),
-        (json!({ "events": many(r#"{"distance_m":16000}"#, bounds::MOST_EVENTS + 1) }), "scenario.events"),
-        (json!({ "power": { "cp_w_prime_correlation": -1 } }), "scenario.power.cp_w_prime_correlation"),
-        (json!({ "positions": [{ "power": { "cp_w": 300, "peak_w": 290 } }] }), "scenario.positions[0].power.peak_w"),
-        (json!({ "positions": [{ "power": { "cp_w": 3 } }] }), "scenario.positions[0].power.cp_w"),
-        (json!({ "positions": [{ "fade": {}, "fade_test": {} }] }), "scenario.positions[0].fade_test"),
-        (json!({ "positions": [{ "fade_test": { "test_s": 1 } }] }), "scenario.positions[0].fade_test.test_s"),
-        (json!({ "positions": [{ "lapses": [{ "share": 0.6 }, { "share": 0.5 }] }] }), "scenario.positions[0].lapses"),
-        (json!({ "positions": [{ "lapses": [{}, { "cda_m2": 3 }] }] }), "scenario.positions[0].lapses[1].cda_m2"),
-        (json!({ "positions": [{ "lapses": many("{}", bounds::MOST_LAPSES + 1) }] }), "scenario.positions[0].lapses"),
+        (
+            json!({ "events": [{ "name": "ten" }] }),
+            "scenario.events[0].distance_m",
+        ),
+        (
+            json!({ "events": [{ "distance_m": 5 }] }),
+            "scenario.events[0].distance_m",
+        ),
+        (
+            json!({ "events": many(r#"{"distance_m":16000}"#, bounds::MOST_EVENTS + 1) }),
+            "scenario.events",
+        ),
+        (
+            json!({ "power": { "cp_w_prime_correlation": -1 } }),
+            "scenario.power.cp_w_prime_correlation",
+        ),
+        (
+            json!({ "positions": [{ "power": { "cp_w": 300, "peak_w": 290 } }] }),
+            "scenario.positions[0].power.peak_w",
+        ),
+        (
+            json!({ "positions": [{ "power": { "cp_w": 3 } }] }),
+            "scenario.positions[0].power.cp_w",
+        ),
+        (
+            json!({ "positions": [{ "fade": {}, "fade_test": {} }] }),
+            "scenario.positions[0].fade_test",
+        ),
+        (
+            json!({ "positions": [{ "fade_test": { "test_s": 1 } }] }),
+            "scenario.positions[0].fade_test.test_s",
+        ),
+        (
+            json!({ "positions": [{ "lapses": [{ "share": 0.6 }, { "share": 0.5 }] }] }),
+            "scenario.positions[0].lapses",
+        ),
+        (
+            json!({ "positions": [{ "lapses": [{}, { "cda_m2": 3 }] }] }),
+            "scenario.positions[0].lapses[1].cda_m2",
+        ),
+        (
+            json!({ "positions": [{ "lapses": many("{}", bounds::MOST_LAPSES + 1) }] }),
+            "scenario.positions[0].lapses",
+        ),
         (
             json!({ "positions": [{ "equipment": [{}, { "lapses": [{ "share": 2 }] }] }] }),
             "scenario.positions[0].equipment[1].lapses[0].share",
@@ -526,7 +784,10 @@ fn what_the_second_version_added_is_refused_at_its_field() {
             json!({ "positions": [{ "equipment": many("{}", bounds::MOST_EQUIPMENT + 1) }] }),
             "scenario.positions[0].equipment",
         ),
-        (json!({ "positions": [{ "equipment": [{}], "worn": 1 }] }), "scenario.positions[0].worn"),
+        (
+            json!({ "positions": [{ "equipment": [{}], "worn": 1 }] }),
+            "scenario.positions[0].worn",
+        ),
     ];
     for question in QUESTIONS {
         for (scenario, field) in &cases {
@@ -541,10 +802,20 @@ fn long_texts_are_refused_and_never_sent_back_whole() {
     let long = "ä".repeat(500_000);
     let longest = "x".repeat(bounds::MOST_TEXT_BYTES);
     for question in QUESTIONS {
-        let error = asked(question, &json!({ "scenario": { "title": long } }).to_string()).expect_err("too long");
-        assert_eq!((&error["kind"], &error["field"]), (&json!("too_large"), &json!("scenario.title")));
-        let error = asked(question, &json!({ "scenario": { "positions": [{ "name": long }] } }).to_string())
-            .expect_err("too long");
+        let error = asked(
+            question,
+            &json!({ "scenario": { "title": long } }).to_string(),
+        )
+        .expect_err("too long");
+        assert_eq!(
+            (&error["kind"], &error["field"]),
+            (&json!("too_large"), &json!("scenario.title"))
+        );
+        let error = asked(
+            question,
+            &json!({ "scenario": { "positions": [{ "name": long }] } }).to_string(),
+        )
+        .expect_err("too long");
         assert_eq!(error["field"], "scenario.positions[0].name");
         for request in [
             json!({ "scenario": { "start": long } }),
@@ -555,7 +826,11 @@ fn long_texts_are_refused_and_never_sent_back_whole() {
             asked(question, &request.to_string()).expect_err("a long text where none belongs");
         }
         asked(&long, "{}").expect_err("a long question");
-        let mut request = seeds().into_iter().find(|(asks, _)| asks == question).expect("a seed").1;
+        let mut request = seeds()
+            .into_iter()
+            .find(|(asks, _)| asks == question)
+            .expect("a seed")
+            .1;
         request["scenario"]["title"] = json!(longest);
         answer(question, &request);
     }
@@ -587,24 +862,42 @@ fn extreme(field: &'static Field) -> impl Strategy<Value = Value> {
         1 => Just(field.usual_min),
         1 => Just(field.usual_max),
     ];
-    let sd = prop_oneof![4 => Just(0.0), 1 => Just(field.default_sd), 1 => Just(field.max - field.min)];
-    (value, sd).prop_map(|(value, sd)| if sd == 0.0 { json!(value) } else { json!({ "value": value, "sd": sd }) })
+    let sd =
+        prop_oneof![4 => Just(0.0), 1 => Just(field.default_sd), 1 => Just(field.max - field.min)];
+    (value, sd).prop_map(|(value, sd)| {
+        if sd == 0.0 {
+            json!(value)
+        } else {
+            json!({ "value": value, "sd": sd })
+        }
+    })
 }
 
 /// A value that is there or not.
-fn perhaps<T: std::fmt::Debug>(strategy: impl Strategy<Value = T>) -> impl Strategy<Value = Option<T>> {
+fn perhaps<T: std::fmt::Debug>(
+    strategy: impl Strategy<Value = T>,
+) -> impl Strategy<Value = Option<T>> {
     proptest::option::weighted(0.4, strategy)
 }
 
 fn object(fields: Vec<(&'static str, Option<Value>)>) -> Value {
-    Value::Object(fields.into_iter().filter_map(|(name, value)| Some((name.to_owned(), value?))).collect::<Map<_, _>>())
+    Value::Object(
+        fields
+            .into_iter()
+            .filter_map(|(name, value)| Some((name.to_owned(), value?)))
+            .collect::<Map<_, _>>(),
+    )
 }
 
 /// An object of the fields below `prefix`, each at an extreme, or left out.
 fn extremes(prefix: &'static str) -> BoxedStrategy<Value> {
     let below = FIELDS.iter().filter_map(move |&field| {
         let name = field.key.strip_prefix(prefix)?.strip_prefix('.')?;
-        (!name.contains('.')).then(|| perhaps(extreme(field)).prop_map(move |value| (name, value)).boxed())
+        (!name.contains('.')).then(|| {
+            perhaps(extreme(field))
+                .prop_map(move |value| (name, value))
+                .boxed()
+        })
     });
     below.collect::<Vec<_>>().prop_map(object).boxed()
 }
@@ -631,20 +924,23 @@ fn extreme_lapses() -> impl Strategy<Value = Value> {
 
 /// Pieces of equipment, the first of which is worn.
 fn extreme_equipment() -> impl Strategy<Value = Value> {
-    let piece = (extremes("positions.equipment"), perhaps(extreme_lapses())).prop_map(|(mut piece, lapses)| {
-        if let Some(lapses) = lapses {
-            piece["lapses"] = lapses;
-        }
-        piece
-    });
+    let piece = (extremes("positions.equipment"), perhaps(extreme_lapses())).prop_map(
+        |(mut piece, lapses)| {
+            if let Some(lapses) = lapses {
+                piece["lapses"] = lapses;
+            }
+            piece
+        },
+    );
     proptest::collection::vec(piece, 1..3).prop_map(Value::Array)
 }
 
 fn extreme_position() -> impl Strategy<Value = Value> {
-    let yaw_table = proptest::collection::vec(prop_oneof![Just(0.1), Just(1.0), Just(3.0)], 0..4).prop_map(|ratios| {
-        let row = |(i, ratio): (usize, f64)| json!({ "yaw_deg": 30 * i, "ratio": ratio });
-        ratios.into_iter().enumerate().map(row).collect::<Value>()
-    });
+    let yaw_table = proptest::collection::vec(prop_oneof![Just(0.1), Just(1.0), Just(3.0)], 0..4)
+        .prop_map(|ratios| {
+            let row = |(i, ratio): (usize, f64)| json!({ "yaw_deg": 30 * i, "ratio": ratio });
+            ratios.into_iter().enumerate().map(row).collect::<Value>()
+        });
     (
         extremes("positions"),
         perhaps(extremes("positions.fade")),
@@ -654,25 +950,27 @@ fn extreme_position() -> impl Strategy<Value = Value> {
         perhaps(extreme_power()),
         perhaps(yaw_table),
     )
-        .prop_map(|(mut position, fade, fade_test, lapses, equipment, power, yaw_table)| {
-            let worn = equipment.as_ref().map(|_| json!(0));
-            let fade_test = if fade.is_some() { None } else { fade_test };
-            let parts = [
-                ("fade", fade),
-                ("fade_test", fade_test),
-                ("lapses", lapses),
-                ("equipment", equipment),
-                ("worn", worn),
-                ("power", power),
-                ("yaw_table", yaw_table),
-            ];
-            for (name, part) in parts {
-                if let Some(part) = part {
-                    position[name] = part;
+        .prop_map(
+            |(mut position, fade, fade_test, lapses, equipment, power, yaw_table)| {
+                let worn = equipment.as_ref().map(|_| json!(0));
+                let fade_test = if fade.is_some() { None } else { fade_test };
+                let parts = [
+                    ("fade", fade),
+                    ("fade_test", fade_test),
+                    ("lapses", lapses),
+                    ("equipment", equipment),
+                    ("worn", worn),
+                    ("power", power),
+                    ("yaw_table", yaw_table),
+                ];
+                for (name, part) in parts {
+                    if let Some(part) = part {
+                        position[name] = part;
+                    }
                 }
-            }
-            position
-        })
+                position
+            },
+        )
 }
 
 fn extreme_course() -> impl Strategy<Value = Value> {
@@ -702,20 +1000,39 @@ fn extreme_course() -> impl Strategy<Value = Value> {
 
 /// Conditions in which humidity or dew point, and roughness or shelter, are given, not both.
 fn extreme_conditions() -> impl Strategy<Value = Value> {
-    (extremes("conditions"), any::<bool>(), any::<bool>(), any::<bool>()).prop_map(
-        |(mut day, humid, open, sea_level)| {
+    (
+        extremes("conditions"),
+        any::<bool>(),
+        any::<bool>(),
+        any::<bool>(),
+    )
+        .prop_map(|(mut day, humid, open, sea_level)| {
             if let Some(day) = day.as_object_mut() {
-                day.remove(if humid { "dew_point_c" } else { "relative_humidity" });
-                day.remove(if open { "shelter_factor" } else { "roughness_length_m" });
-                day.insert("pressure_is".into(), json!(if sea_level { "sea_level" } else { "course" }));
+                day.remove(if humid {
+                    "dew_point_c"
+                } else {
+                    "relative_humidity"
+                });
+                day.remove(if open {
+                    "shelter_factor"
+                } else {
+                    "roughness_length_m"
+                });
+                day.insert(
+                    "pressure_is".into(),
+                    json!(if sea_level { "sea_level" } else { "course" }),
+                );
             }
             day
-        },
-    )
+        })
 }
 
 fn extreme_scenario() -> impl Strategy<Value = Value> {
-    let start = prop_oneof![Just(json!("standing")), Just(json!("rolling")), extremes("start")];
+    let start = prop_oneof![
+        Just(json!("standing")),
+        Just(json!("rolling")),
+        extremes("start")
+    ];
     let parts = (
         extremes("rider"),
         extremes("bike"),
@@ -726,23 +1043,30 @@ fn extreme_scenario() -> impl Strategy<Value = Value> {
         start,
         perhaps(extreme(&bounds::MODEL_ERROR_SHARE)),
     );
-    parts.prop_map(|(rider, bike, positions, power, course, conditions, start, model_error_share)| {
-        let start = if start == json!({}) { json!("rolling") } else { start };
-        object(vec![
-            ("rider", Some(rider)),
-            ("bike", Some(bike)),
-            ("positions", Some(json!(positions))),
-            ("power", Some(power)),
-            ("course", Some(course)),
-            ("conditions", Some(conditions)),
-            ("start", Some(start)),
-            ("model_error_share", model_error_share),
-        ])
-    })
+    parts.prop_map(
+        |(rider, bike, positions, power, course, conditions, start, model_error_share)| {
+            let start = if start == json!({}) {
+                json!("rolling")
+            } else {
+                start
+            };
+            object(vec![
+                ("rider", Some(rider)),
+                ("bike", Some(bike)),
+                ("positions", Some(json!(positions))),
+                ("power", Some(power)),
+                ("course", Some(course)),
+                ("conditions", Some(conditions)),
+                ("start", Some(start)),
+                ("model_error_share", model_error_share),
+            ])
+        },
+    )
 }
 
 fn plain(field: &'static Field) -> impl Strategy<Value = Value> {
-    prop_oneof![Just(field.min), Just(field.default), Just(field.max)].prop_map(|value| json!(value))
+    prop_oneof![Just(field.min), Just(field.default), Just(field.max)]
+        .prop_map(|value| json!(value))
 }
 
 fn extreme_effort() -> impl Strategy<Value = Value> {
@@ -824,21 +1148,32 @@ fn extreme_with(question: &str) -> BoxedStrategy<Value> {
 /// Changes of a few numbers by the most that they may change, and budgets at both ends.
 fn extreme_changes() -> impl Strategy<Value = Value> {
     let change = prop_oneof![
-        plain(&bounds::CDA_CHANGE).prop_map(|share| json!({ "field": "positions.cda_m2", "share": share })),
-        plain(&bounds::POWER_CHANGE).prop_map(|share| json!({ "field": "power.cp_w", "share": share })),
-        prop_oneof![Just(-5.0), Just(5.0)].prop_map(|by| json!({ "field": "rider.total_mass_kg", "by": by })),
+        plain(&bounds::CDA_CHANGE)
+            .prop_map(|share| json!({ "field": "positions.cda_m2", "share": share })),
+        plain(&bounds::POWER_CHANGE)
+            .prop_map(|share| json!({ "field": "power.cp_w", "share": share })),
+        prop_oneof![Just(-5.0), Just(5.0)]
+            .prop_map(|by| json!({ "field": "rider.total_mass_kg", "by": by })),
     ];
-    let candidate =
-        (change, prop_oneof![Just(0.0), Just(1.0), 0.0..1.0], plain(&bounds::MONEY), perhaps(plain(&bounds::WEEKS)))
-            .prop_map(|(change, chance, money, weeks)| {
-                object(vec![
-                    ("changes", Some(json!([change]))),
-                    ("chance", Some(json!(chance))),
-                    ("money", Some(money)),
-                    ("weeks", weeks),
-                ])
-            });
-    let budget = (plain(&bounds::MONEY), plain(&bounds::HOURS_PER_WEEK), plain(&bounds::WEEKS));
+    let candidate = (
+        change,
+        prop_oneof![Just(0.0), Just(1.0), 0.0..1.0],
+        plain(&bounds::MONEY),
+        perhaps(plain(&bounds::WEEKS)),
+    )
+        .prop_map(|(change, chance, money, weeks)| {
+            object(vec![
+                ("changes", Some(json!([change]))),
+                ("chance", Some(json!(chance))),
+                ("money", Some(money)),
+                ("weeks", weeks),
+            ])
+        });
+    let budget = (
+        plain(&bounds::MONEY),
+        plain(&bounds::HOURS_PER_WEEK),
+        plain(&bounds::WEEKS),
+    );
     (proptest::collection::vec(candidate, 0..4), budget).prop_map(|(candidates, (money, hours, weeks))| {
         json!({ "candidates": candidates, "money": money, "hours_per_week": hours, "weeks": weeks })
     })
@@ -848,22 +1183,32 @@ fn extreme_changes() -> impl Strategy<Value = Value> {
 fn extreme_legs() -> impl Strategy<Value = Value> {
     let seldom = |field: &'static Field| proptest::option::weighted(0.12, extreme(field));
     let fit = move || {
-        let front = (seldom(&bounds::BAR_DROP_M), seldom(&bounds::TORSO_DEG), any::<bool>());
+        let front = (
+            seldom(&bounds::BAR_DROP_M),
+            seldom(&bounds::TORSO_DEG),
+            any::<bool>(),
+        );
         let rest = (
             seldom(&bounds::CRANK_M),
             seldom(&bounds::SADDLE_HEIGHT_M),
             seldom(&bounds::SEAT_ANGLE_DEG),
             seldom(&bounds::CADENCE_RPM),
         );
-        (front, rest).prop_map(|((drop, torso, by_torso), (crank, saddle, seat, cadence))| {
-            object(vec![
-                if by_torso { ("torso_deg", torso) } else { ("bar_drop_m", drop) },
-                ("crank_m", crank),
-                ("saddle_height_m", saddle),
-                ("seat_angle_deg", seat),
-                ("cadence_rpm", cadence),
-            ])
-        })
+        (front, rest).prop_map(
+            |((drop, torso, by_torso), (crank, saddle, seat, cadence))| {
+                object(vec![
+                    if by_torso {
+                        ("torso_deg", torso)
+                    } else {
+                        ("bar_drop_m", drop)
+                    },
+                    ("crank_m", crank),
+                    ("saddle_height_m", saddle),
+                    ("seat_angle_deg", seat),
+                    ("cadence_rpm", cadence),
+                ])
+            },
+        )
     };
     let lengths = (
         seldom(&bounds::STATURE_M),
@@ -874,12 +1219,19 @@ fn extreme_legs() -> impl Strategy<Value = Value> {
         seldom(&bounds::UPPER_ARM_M),
         seldom(&bounds::HIP_ABOVE_SADDLE_M),
     );
-    let ankle =
-        (any::<bool>(), seldom(&bounds::ANKLE_DEG), seldom(&bounds::FOOT_PITCH_DEG), seldom(&bounds::FOOT_SWING_DEG));
+    let ankle = (
+        any::<bool>(),
+        seldom(&bounds::ANKLE_DEG),
+        seldom(&bounds::FOOT_PITCH_DEG),
+        seldom(&bounds::FOOT_SWING_DEG),
+    );
     (fit(), fit(), lengths, ankle).prop_map(|(a, b, lengths, (frozen, ankle, pitch, swing))| {
         let (stature, thigh, shank, foot, trunk, arm, hip) = lengths;
         object(vec![
-            ("model", Some(json!(if frozen { "frozen" } else { "ankling" }))),
+            (
+                "model",
+                Some(json!(if frozen { "frozen" } else { "ankling" })),
+            ),
             ("a", Some(a)),
             ("b", Some(b)),
             ("stature_m", stature),
@@ -908,25 +1260,35 @@ fn extremes_of(question: &'static str) {
         ..ProptestConfig::default()
     };
     let answered = std::cell::Cell::new(0);
-    let result = TestRunner::new(config).run(&(extreme_scenario(), extreme_with(question)), |(scenario, with)| {
-        let request = json!({ "scenario": scenario, "with": with }).to_string();
-        let checked = std::panic::catch_unwind(|| asked(question, &request));
-        match checked {
-            Ok(Ok(())) => answered.set(answered.get() + 1),
-            Ok(Err(error)) => {
-                let kind = error["kind"].as_str().unwrap_or_default();
-                prop_assert!(["conflict", "impossible", "out_of_range"].contains(&kind), "{request}\n{error}");
-                prop_assert!(error["field"] != "", "{request}\n{error}");
+    let result = TestRunner::new(config).run(
+        &(extreme_scenario(), extreme_with(question)),
+        |(scenario, with)| {
+            let request = json!({ "scenario": scenario, "with": with }).to_string();
+            let checked = std::panic::catch_unwind(|| asked(question, &request));
+            match checked {
+                Ok(Ok(())) => answered.set(answered.get() + 1),
+                Ok(Err(error)) => {
+                    let kind = error["kind"].as_str().unwrap_or_default();
+                    prop_assert!(
+                        ["conflict", "impossible", "out_of_range"].contains(&kind),
+                        "{request}\n{error}"
+                    );
+                    prop_assert!(error["field"] != "", "{request}\n{error}");
+                }
+                Err(_) => return Err(TestCaseError::fail(request)),
             }
-            Err(_) => return Err(TestCaseError::fail(request)),
-        }
-        Ok(())
-    });
+            Ok(())
+        },
+    );
     if let Err(failure) = result {
         panic!("{question}: {failure}");
     }
     // Enough of them must get past the checks for the physics to have been tried.
-    assert!(answered.get() >= EXTREMES / 10, "only {} answered", answered.get());
+    assert!(
+        answered.get() >= EXTREMES / 10,
+        "only {} answered",
+        answered.get()
+    );
 }
 
 #[test]
@@ -1008,12 +1370,24 @@ fn choices_that_are_none_or_too_many_are_refused_at_their_field() {
         (json!({ "positions": [4] }), "with.positions[0]"),
         (json!({ "positions": [0, 1, 0] }), "with.positions[2]"),
         (json!({}), "with.positions"),
-        (json!({ "positions": [0], "reference": 1 }), "with.reference"),
-        (json!({ "positions": [0], "reference": 9 }), "with.reference"),
-        (json!({ "positions": [0, 1], "distance_m": 1 }), "with.distance_m"),
+        (
+            json!({ "positions": [0], "reference": 1 }),
+            "with.reference",
+        ),
+        (
+            json!({ "positions": [0], "reference": 9 }),
+            "with.reference",
+        ),
+        (
+            json!({ "positions": [0, 1], "distance_m": 1 }),
+            "with.distance_m",
+        ),
         (json!({ "positions": [0, 1], "draws": 1e6 }), "with.draws"),
     ] {
-        let error = refused("which-position", &json!({ "scenario": scenario, "with": with }).to_string());
+        let error = refused(
+            "which-position",
+            &json!({ "scenario": scenario, "with": with }).to_string(),
+        );
         assert_eq!(error["field"], field, "{error}");
     }
 }
@@ -1028,50 +1402,90 @@ fn a_tally_that_belongs_to_something_else_is_refused() {
         json!({ "scenario": { "positions": vec![json!({}); positions] }, "with": with }).to_string()
     };
     let first: Value =
-        serde_json::from_str(&ask_json("which-position", &ask(2, None)).expect("an answer")).expect("JSON");
+        serde_json::from_str(&ask_json("which-position", &ask(2, None)).expect("an answer"))
+            .expect("JSON");
     let tally = &first["drawn"]["tally"];
     let more: Value =
-        serde_json::from_str(&ask_json("which-position", &ask(2, Some(tally))).expect("an answer")).expect("JSON");
+        serde_json::from_str(&ask_json("which-position", &ask(2, Some(tally))).expect("an answer"))
+            .expect("JSON");
     assert_eq!(more["drawn"]["draws"], 6);
-    assert_eq!(refused("which-position", &ask(3, Some(tally)))["field"], "with.so_far");
-    for (name, forged) in
-        [("sums", json!([1e308])), ("draws", json!(4_294_967_295u32)), ("failed", json!(9)), ("wins", json!([]))]
-    {
+    assert_eq!(
+        refused("which-position", &ask(3, Some(tally)))["field"],
+        "with.so_far"
+    );
+    for (name, forged) in [
+        ("sums", json!([1e308])),
+        ("draws", json!(4_294_967_295u32)),
+        ("failed", json!(9)),
+        ("wins", json!([])),
+    ] {
         let mut tally = tally.clone();
         tally[name] = forged;
         let answered = asked("which-position", &ask(2, Some(&tally)));
-        assert!(name == "draws" || answered.is_err_and(|error| error["field"] == "with.so_far"), "{name}");
+        assert!(
+            name == "draws" || answered.is_err_and(|error| error["field"] == "with.so_far"),
+            "{name}"
+        );
     }
 }
 
 /// A question's fields, as the refusal of an unknown one lists them.
 fn fields_of_with(question: &str) -> Vec<String> {
-    let error = refused(question, &json!({ "with": { "no such field": 1 } }).to_string());
-    assert_eq!((&error["kind"], &error["field"]), (&json!("unknown_field"), &json!("with.no such field")));
+    let error = refused(
+        question,
+        &json!({ "with": { "no such field": 1 } }).to_string(),
+    );
+    assert_eq!(
+        (&error["kind"], &error["field"]),
+        (&json!("unknown_field"), &json!("with.no such field"))
+    );
     let message = error["message"].as_str().expect("a message").to_owned();
-    let (_, listed) = message.split_once("expected one of ").expect("the fields are listed");
-    listed.split('`').skip(1).step_by(2).map(str::to_owned).collect()
+    let (_, listed) = message
+        .split_once("expected one of ")
+        .expect("the fields are listed");
+    listed
+        .split('`')
+        .skip(1)
+        .step_by(2)
+        .map(str::to_owned)
+        .collect()
 }
 
 #[test]
 fn a_field_of_a_question_that_holds_the_wrong_type_is_refused_by_its_name() {
-    let wrong = [json!("no such word"), json!(true), json!(-3), json!(0.5), json!([[]]), json!({ "no such field": 1 })];
+    let wrong = [
+        json!("no such word"),
+        json!(true),
+        json!(-3),
+        json!(0.5),
+        json!([[]]),
+        json!({ "no such field": 1 }),
+    ];
     let mut refusals = 0;
     for question in QUESTIONS {
         for field in fields_of_with(question) {
             let mut refused_here = 0;
             for value in &wrong {
                 let request = json!({ "with": { &field: value } }).to_string();
-                let Err(error) = ask_json(question, &request) else { continue };
+                let Err(error) = ask_json(question, &request) else {
+                    continue;
+                };
                 let error: Value = serde_json::from_str(&error).expect("errors are JSON");
-                let (at, message) =
-                    (error["field"].as_str().unwrap_or_default(), error["message"].as_str().unwrap_or_default());
+                let (at, message) = (
+                    error["field"].as_str().unwrap_or_default(),
+                    error["message"].as_str().unwrap_or_default(),
+                );
                 assert!(
-                    at.starts_with("with.") || error["kind"] == "impossible" || at.starts_with("scenario."),
+                    at.starts_with("with.")
+                        || error["kind"] == "impossible"
+                        || at.starts_with("scenario."),
                     "{question} {request}: {error}"
                 );
                 if error["kind"] == "wrong_type" {
-                    assert!(at.starts_with(&format!("with.{field}")), "{question} {request}: {error}");
+                    assert!(
+                        at.starts_with(&format!("with.{field}")),
+                        "{question} {request}: {error}"
+                    );
                     assert!(
                         !message.contains("struct ") && !message.contains("Form"),
                         "{question} {request}: {message}"
@@ -1080,11 +1494,17 @@ fn a_field_of_a_question_that_holds_the_wrong_type_is_refused_by_its_name() {
                 }
             }
             // Whatever type a field holds, two of these at least are of another.
-            assert!(refused_here >= 2, "{question}: with.{field} takes nearly anything");
+            assert!(
+                refused_here >= 2,
+                "{question}: with.{field} takes nearly anything"
+            );
             refusals += refused_here;
         }
     }
-    assert!(refusals > 100, "only {refusals} refusals: the fields were not found");
+    assert!(
+        refusals > 100,
+        "only {refusals} refusals: the fields were not found"
+    );
 }
 
 #[test]
@@ -1097,9 +1517,17 @@ fn a_request_may_begin_with_the_mark_of_its_byte_order() {
 
 #[test]
 fn brackets_without_end_are_refused_at_once() {
-    let request = format!("{{\"scenario\":{}{}}}", "[".repeat(1_900_000), "]".repeat(1_900_000));
+    let request = format!(
+        "{{\"scenario\":{}{}}}",
+        "[".repeat(1_900_000),
+        "]".repeat(1_900_000)
+    );
     for question in QUESTIONS {
-        assert_eq!(refused(question, &request)["kind"], "wrong_type", "{question}");
+        assert_eq!(
+            refused(question, &request)["kind"],
+            "wrong_type",
+            "{question}"
+        );
     }
 }
 
@@ -1118,10 +1546,22 @@ fn bends(points: usize, apart_m: f64) -> Value {
 /// How many points of a course an answer says that it went over.
 fn points_ridden(question: &str, request: &Value) -> Vec<usize> {
     let answer = answer(question, request);
-    let said =
-        answer["warnings"].as_array().expect("warnings").iter().filter(|warning| warning["kind"] == "simplified");
-    let number = |message: &str| message.split(" over ").nth(1)?.split(' ').next()?.parse().ok();
-    said.filter_map(|warning| number(warning["message"].as_str()?)).collect()
+    let said = answer["warnings"]
+        .as_array()
+        .expect("warnings")
+        .iter()
+        .filter(|warning| warning["kind"] == "simplified");
+    let number = |message: &str| {
+        message
+            .split(" over ")
+            .nth(1)?
+            .split(' ')
+            .next()?
+            .parse()
+            .ok()
+    };
+    said.filter_map(|warning| number(warning["message"].as_str()?))
+        .collect()
 }
 
 #[test]
@@ -1131,7 +1571,10 @@ fn a_course_of_very_many_points_is_ridden_over_few() {
     for question in QUESTIONS.iter().filter(|question| **question != "leg-room") {
         let ridden = points_ridden(question, &json!({ "scenario": scenario }));
         let least = ridden.iter().min().copied().unwrap_or(usize::MAX);
-        assert!((10..=bounds::MOST_POINTS_RIDDEN).contains(&least), "{question} rides over {ridden:?} points");
+        assert!(
+            (10..=bounds::MOST_POINTS_RIDDEN).contains(&least),
+            "{question} rides over {ridden:?} points"
+        );
     }
 }
 
@@ -1139,16 +1582,24 @@ fn a_course_of_very_many_points_is_ridden_over_few() {
 fn many_events_and_positions_share_the_points_that_are_ridden() {
     // What all events, and all choices, are ridden over together.
     const MOST_TOGETHER: usize = 6_000;
-    let events: Vec<Value> = (0..12).map(|i| json!({ "distance_m": 300_000 - 20_000 * i })).collect();
-    let positions: Vec<Value> = (0..6).map(|i| json!({ "cda_m2": 0.3 - 0.005 * f64::from(i) })).collect();
-    let scenario = json!({ "course": bends(2_400, 100.0), "events": events, "positions": positions });
+    let events: Vec<Value> = (0..12)
+        .map(|i| json!({ "distance_m": 300_000 - 20_000 * i }))
+        .collect();
+    let positions: Vec<Value> = (0..6)
+        .map(|i| json!({ "cda_m2": 0.3 - 0.005 * f64::from(i) }))
+        .collect();
+    let scenario =
+        json!({ "course": bends(2_400, 100.0), "events": events, "positions": positions });
     for (question, rides) in [("next-gain", 12), ("which-position", 12 * 6)] {
         let ridden = points_ridden(
             question,
             &json!({ "scenario": scenario, "with": if question == "next-gain" { json!({ "part": "each" }) } else { json!({}) } }),
         );
         let least = ridden.iter().min().copied().unwrap_or(usize::MAX);
-        assert!(least * rides <= MOST_TOGETHER, "{question} rides {rides} times over {ridden:?} points");
+        assert!(
+            least * rides <= MOST_TOGETHER,
+            "{question} rides {rides} times over {ridden:?} points"
+        );
     }
 }
 
@@ -1166,7 +1617,8 @@ fn a_simplified_course_takes_as_long_as_the_surveyed_one() {
     let points: Vec<Value> = (0..6_000).map(point).collect();
     let conditions = json!({ "wind_speed_m_s": 3.0, "wind_from_deg": 240.0 });
     let asked = |points: &[Value]| {
-        let scenario = json!({ "course": { "kind": "profile", "points": points }, "conditions": conditions });
+        let scenario =
+            json!({ "course": { "kind": "profile", "points": points }, "conditions": conditions });
         answer(
             "finish-time",
             &json!({ "scenario": scenario, "with": { "effort": { "kind": "power", "power_w": 250.0 } } }),
@@ -1177,16 +1629,24 @@ fn a_simplified_course_takes_as_long_as_the_surveyed_one() {
     let short = asked(&points[..2_400]);
     assert!(!short["warnings"].to_string().contains("simplified"));
     let simplified = answer_simplified(&points[..2_400], &conditions);
-    let (exact_s, simpler_s) = (short["time_s"]["value"].as_f64().expect("a time"), simplified);
+    let (exact_s, simpler_s) = (
+        short["time_s"]["value"].as_f64().expect("a time"),
+        simplified,
+    );
     // A second in an hour: well below what any course is surveyed to.
     const TOLERANCE: f64 = 3e-4;
-    assert!((simpler_s / exact_s - 1.0).abs() < TOLERANCE, "{simpler_s} s, {exact_s} s as surveyed");
+    assert!(
+        (simpler_s / exact_s - 1.0).abs() < TOLERANCE,
+        "{simpler_s} s, {exact_s} s as surveyed"
+    );
 }
 
 /// Finish time over a course with a quarter of the points.
 fn answer_simplified(points: &[Value], conditions: &Value) -> f64 {
-    let scenario = json!({ "course": { "kind": "profile", "points": points }, "conditions": conditions });
-    let mut scenario: fasterby_core::scenario::Scenario = serde_json::from_value(scenario).expect("a scenario");
+    let scenario =
+        json!({ "course": { "kind": "profile", "points": points }, "conditions": conditions });
+    let mut scenario: fasterby_core::scenario::Scenario =
+        serde_json::from_value(scenario).expect("a scenario");
     assert!(scenario.simplify_course(points.len() / 4).is_some());
     assert!(scenario.course.points.len() <= points.len() / 4);
     let course = std::rc::Rc::new(scenario.course());

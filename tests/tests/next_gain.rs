@@ -33,9 +33,17 @@ fn random_change(random: &mut Rng) -> Value {
         return json!({ "use_position": random.usize(0..2) });
     }
     // Drag is what most candidates change, so that it is read off a polynomial.
-    let field = if random.u8(0..4) > 0 { NUMBERS[0] } else { NUMBERS[random.usize(0..NUMBERS.len())] };
+    let field = if random.u8(0..4) > 0 {
+        NUMBERS[0]
+    } else {
+        NUMBERS[random.usize(0..NUMBERS.len())]
+    };
     let size = 0.06 * (random.f64() - 0.3);
-    let better = if field.starts_with("power") || field.ends_with("efficiency") { 0.4 } else { -1.0 };
+    let better = if field.starts_with("power") || field.ends_with("efficiency") {
+        0.4
+    } else {
+        -1.0
+    };
     match (field, random.u8(0..4)) {
         ("positions.cda_m2", 0) => json!({ "field": field, "by": 0.2 * better * size }),
         _ => json!({ "field": field, "share": better * size }),
@@ -45,11 +53,16 @@ fn random_change(random: &mut Rng) -> Value {
 fn random_problem(random: &mut Rng) -> Value {
     let candidates: Vec<Value> = (0..random.usize(1..=8))
         .map(|i| {
-            let changes: Vec<Value> = (0..random.usize(1..=2)).map(|_| random_change(random)).collect();
+            let changes: Vec<Value> = (0..random.usize(1..=2))
+                .map(|_| random_change(random))
+                .collect();
             let chance = [0.0, 0.3, 0.5, 0.8, 1.0][random.usize(0..5)];
             let group = ["", "", "", "one", "two"][random.usize(0..5)];
-            let requires =
-                if i > 0 && random.u8(0..4) == 0 { format!("c{}", random.usize(0..i)) } else { String::new() };
+            let requires = if i > 0 && random.u8(0..4) == 0 {
+                format!("c{}", random.usize(0..i))
+            } else {
+                String::new()
+            };
             let mut candidate = json!({
                 "name": format!("c{i}"),
                 "changes": changes,
@@ -68,8 +81,9 @@ fn random_problem(random: &mut Rng) -> Value {
             candidate
         })
         .collect();
-    let events: Vec<Value> =
-        (0..random.usize(1..=3)).map(|_| json!({ "distance_m": 5_000.0 + 60_000.0 * random.f64() })).collect();
+    let events: Vec<Value> = (0..random.usize(1..=3))
+        .map(|_| json!({ "distance_m": 5_000.0 + 60_000.0 * random.f64() }))
+        .collect();
     let times: Vec<f64> = events.iter().map(|_| f64::from(random.u8(0..5))).collect();
     json!({
         "scenario": {
@@ -101,7 +115,10 @@ fn takes(candidate: &Value, name: &str) -> f64 {
 /// The place of the candidate that this one requires.
 fn required(problem: &Value, c: usize) -> Option<usize> {
     let candidates = list(&problem["with"]["candidates"]);
-    let wanted = candidates[c].get("requires").and_then(Value::as_str).filter(|wanted| !wanted.is_empty())?;
+    let wanted = candidates[c]
+        .get("requires")
+        .and_then(Value::as_str)
+        .filter(|wanted| !wanted.is_empty())?;
     candidates.iter().position(|other| other["name"] == wanted)
 }
 
@@ -113,8 +130,13 @@ fn list(of: &Value) -> &[Value] {
 fn saved_together(problem: &Value) -> Vec<f64> {
     let candidates = list(&problem["with"]["candidates"]);
     let merged = |set: usize| -> Value {
-        let own = candidates.iter().enumerate().filter(|(i, _)| set >> i & 1 == 1);
-        let changes: Vec<Value> = own.flat_map(|(_, candidate)| list(&candidate["changes"]).to_vec()).collect();
+        let own = candidates
+            .iter()
+            .enumerate()
+            .filter(|(i, _)| set >> i & 1 == 1);
+        let changes: Vec<Value> = own
+            .flat_map(|(_, candidate)| list(&candidate["changes"]).to_vec())
+            .collect();
         json!({ "changes": changes })
     };
     let mut saved = vec![0.0];
@@ -124,7 +146,11 @@ fn saved_together(problem: &Value) -> Vec<f64> {
         asked["with"]["candidates"] = twenty.iter().map(|&set| merged(set)).collect();
         asked["with"]["part"] = json!("each");
         let got = answer("next-gain", &asked);
-        saved.extend(list(&got["candidates"]).iter().map(|gain| value(&gain["saves_s"]).expect("a number")));
+        saved.extend(
+            list(&got["candidates"])
+                .iter()
+                .map(|gain| value(&gain["saves_s"]).expect("a number")),
+        );
     }
     saved
 }
@@ -133,38 +159,65 @@ fn saved_together(problem: &Value) -> Vec<f64> {
 fn allowed(problem: &Value, set: usize) -> bool {
     let with = &problem["with"];
     let candidates = list(&with["candidates"]);
-    let own: Vec<&Value> = candidates.iter().enumerate().filter(|(i, _)| set >> i & 1 == 1).map(|(_, c)| c).collect();
+    let own: Vec<&Value> = candidates
+        .iter()
+        .enumerate()
+        .filter(|(i, _)| set >> i & 1 == 1)
+        .map(|(_, c)| c)
+        .collect();
     let complete = (0..candidates.len())
         .filter(|i| set >> i & 1 == 1)
         .all(|i| required(problem, i).is_none_or(|required| set >> required & 1 == 1));
     let money = own.iter().map(|c| takes(c, "money")).sum::<f64>();
-    let rides = |c: &Value| list(&c["changes"]).iter().any(|change| change.get("use_position").is_some());
-    let excluded = own
-        .iter()
-        .enumerate()
-        .any(|(i, a)| own[..i].iter().any(|b| a["group"] != "" && a["group"] == b["group"] || rides(a) && rides(b)));
+    let rides = |c: &Value| {
+        list(&c["changes"])
+            .iter()
+            .any(|change| change.get("use_position").is_some())
+    };
+    let excluded = own.iter().enumerate().any(|(i, a)| {
+        own[..i]
+            .iter()
+            .any(|b| a["group"] != "" && a["group"] == b["group"] || rides(a) && rides(b))
+    });
     complete && !excluded && money <= number(&with["money"]) && fits_into_weeks(problem, &own)
 }
 
 /// Whether hours fit: every block tried at every week, hours that are taken once put wherever there is room.
 fn fits_into_weeks(problem: &Value, own: &[&Value]) -> bool {
     const ROUNDING: f64 = 1e-9;
-    let (a_week, weeks) = (number(&problem["with"]["hours_per_week"]), number(&problem["with"]["weeks"]) as usize);
+    let (a_week, weeks) = (
+        number(&problem["with"]["hours_per_week"]),
+        number(&problem["with"]["weeks"]) as usize,
+    );
     fn placed(blocks: &[(f64, usize)], used: &mut [f64], most: f64) -> bool {
-        let Some((&(hours, weeks), rest)) = blocks.split_first() else { return true };
+        let Some((&(hours, weeks), rest)) = blocks.split_first() else {
+            return true;
+        };
         (0..=used.len() - weeks).any(|start| {
-            used[start..start + weeks].iter_mut().for_each(|week| *week += hours);
+            used[start..start + weeks]
+                .iter_mut()
+                .for_each(|week| *week += hours);
             let fits = used.iter().all(|&week| week <= most + ROUNDING) && placed(rest, used, most);
-            used[start..start + weeks].iter_mut().for_each(|week| *week -= hours);
+            used[start..start + weeks]
+                .iter_mut()
+                .for_each(|week| *week -= hours);
             fits
         })
     }
     let blocks: Vec<(f64, usize)> = own
         .iter()
-        .map(|c| (takes(c, "hours_per_week"), c.get("weeks").map_or(weeks, |own| number(own) as usize)))
+        .map(|c| {
+            (
+                takes(c, "hours_per_week"),
+                c.get("weeks").map_or(weeks, |own| number(own) as usize),
+            )
+        })
         .collect();
     let in_all = own.iter().map(|c| takes(c, "hours_once")).sum::<f64>()
-        + blocks.iter().map(|&(hours, weeks)| hours * weeks as f64).sum::<f64>();
+        + blocks
+            .iter()
+            .map(|&(hours, weeks)| hours * weeks as f64)
+            .sum::<f64>();
     blocks.iter().all(|&(_, own)| own <= weeks)
         && in_all <= a_week * weeks as f64 + ROUNDING
         && placed(&blocks, &mut vec![0.0; weeks], a_week)
@@ -173,11 +226,20 @@ fn fits_into_weeks(problem: &Value, own: &[&Value]) -> bool {
 /// What a set saves on average: everything that may come off or not, written out and weighed by its chance. One whose required
 /// candidate does not come off brings nothing.
 fn on_average(problem: &Value, saved: &[f64], set: usize) -> f64 {
-    let chances: Vec<f64> =
-        list(&problem["with"]["candidates"]).iter().map(|c| c["chance"].as_f64().expect("a chance")).collect();
+    let chances: Vec<f64> = list(&problem["with"]["candidates"])
+        .iter()
+        .map(|c| c["chance"].as_f64().expect("a chance"))
+        .collect();
     let weight = |outcome: usize| -> f64 {
         let own = (0..chances.len()).filter(|i| set >> i & 1 == 1);
-        own.map(|i| if outcome >> i & 1 == 1 { chances[i] } else { 1.0 - chances[i] }).product()
+        own.map(|i| {
+            if outcome >> i & 1 == 1 {
+                chances[i]
+            } else {
+                1.0 - chances[i]
+            }
+        })
+        .product()
     };
     let works = |comes_off: usize| -> usize {
         let off = |&i: &usize| {
@@ -193,7 +255,10 @@ fn on_average(problem: &Value, saved: &[f64], set: usize) -> f64 {
 }
 
 fn set_of(best: &Value) -> usize {
-    list(&best["candidates"]).iter().map(|c| 1 << c.as_u64().expect("a place")).sum()
+    list(&best["candidates"])
+        .iter()
+        .map(|c| 1 << c.as_u64().expect("a place"))
+        .sum()
 }
 
 #[test]
@@ -205,22 +270,43 @@ fn the_best_set_of_200_random_problems_is_that_of_an_exhaustive_search() {
         let got = answer("next-gain", &problem);
         let best = &got["best"];
         let worth = |set: usize| on_average(&problem, &saved, set);
-        let most = (0..saved.len()).filter(|&set| allowed(&problem, set)).map(worth).fold(0.0, f64::max);
+        let most = (0..saved.len())
+            .filter(|&set| allowed(&problem, set))
+            .map(worth)
+            .fold(0.0, f64::max);
         let set = set_of(best);
         assert!(allowed(&problem, set), "{problem}");
         // What is not in the best set is left out for a reason, each once.
-        let left_out: Vec<usize> =
-            list(&got["left_out"]).iter().map(|one| number(&one["candidate"]) as usize).collect();
-        let others: Vec<usize> =
-            (0..list(&problem["with"]["candidates"]).len()).filter(|i| set >> i & 1 == 0).collect();
+        let left_out: Vec<usize> = list(&got["left_out"])
+            .iter()
+            .map(|one| number(&one["candidate"]) as usize)
+            .collect();
+        let others: Vec<usize> = (0..list(&problem["with"]["candidates"]).len())
+            .filter(|i| set >> i & 1 == 0)
+            .collect();
         assert_eq!(left_out, others, "{problem}");
         let one_more = problem_with_hours(&problem, number(&best["hours_per_week"]));
-        assert!(allowed(&one_more, set), "the hours a week of the best set are too few: {problem}");
+        assert!(
+            allowed(&one_more, set),
+            "the hours a week of the best set are too few: {problem}"
+        );
         let got = value(&best["expected_s"]).expect("a number");
-        assert!((got - worth(set)).abs() < TIE_S, "{got} for {}: {problem}", worth(set));
-        assert!(worth(set) >= most - TIE_S, "{} but {most} is possible: {problem}", worth(set));
+        assert!(
+            (got - worth(set)).abs() < TIE_S,
+            "{got} for {}: {problem}",
+            worth(set)
+        );
+        assert!(
+            worth(set) >= most - TIE_S,
+            "{} but {most} is possible: {problem}",
+            worth(set)
+        );
         let together = value(&best["all_work_s"]).expect("a number");
-        assert!((together - saved[set]).abs() < ROUNDING_S, "{together} for {}", saved[set]);
+        assert!(
+            (together - saved[set]).abs() < ROUNDING_S,
+            "{together} for {}",
+            saved[set]
+        );
     }
 }
 
@@ -238,20 +324,36 @@ fn each_step_of_what_hours_buy_fits_and_is_the_best_for_its_hours() {
         let saved = saved_together(&problem);
         let best = &answer("next-gain", &problem)["best"];
         let curve = &best["by_hours"];
-        for ((hours, worth), members) in
-            list(&curve["budget"]).iter().zip(list(&curve["expected_s"])).zip(list(&curve["candidates"]))
+        for ((hours, worth), members) in list(&curve["budget"])
+            .iter()
+            .zip(list(&curve["expected_s"]))
+            .zip(list(&curve["candidates"]))
         {
             let there = problem_with_hours(&problem, number(hours));
             let set = list(members).iter().map(|c| 1 << number(c) as usize).sum();
-            assert!(allowed(&there, set), "{hours} are too few for {members}: {problem}");
-            let most = (0..saved.len()).filter(|&set| allowed(&there, set)).map(|set| on_average(&there, &saved, set));
+            assert!(
+                allowed(&there, set),
+                "{hours} are too few for {members}: {problem}"
+            );
+            let most = (0..saved.len())
+                .filter(|&set| allowed(&there, set))
+                .map(|set| on_average(&there, &saved, set));
             let most = most.fold(0.0, f64::max);
-            assert!((number(worth) - most).abs() < TIE_S, "{worth} for {most} at {hours}: {problem}");
+            assert!(
+                (number(worth) - most).abs() < TIE_S,
+                "{worth} for {most} at {hours}: {problem}"
+            );
         }
         if let Some(next) = best["next_hours"].as_object() {
             let more = number(&problem["with"]["hours_per_week"]) + number(&next["more"]);
-            let set = list(&next["candidates"]).iter().map(|c| 1 << number(c) as usize).sum();
-            assert!(allowed(&problem_with_hours(&problem, more), set), "{problem}");
+            let set = list(&next["candidates"])
+                .iter()
+                .map(|c| 1 << number(c) as usize)
+                .sum();
+            assert!(
+                allowed(&problem_with_hours(&problem, more), set),
+                "{problem}"
+            );
         }
     }
 }
@@ -259,28 +361,47 @@ fn each_step_of_what_hours_buy_fits_and_is_the_best_for_its_hours() {
 /// Why a usual candidate is left out, by its key; `None` if it is in the best set.
 fn why_left_out(with: &Value, key: &str) -> Option<String> {
     let got = answer("next-gain", &json!({ "with": with }));
-    let place = list(&got["candidates"]).iter().position(|gain| gain["candidate"]["key"] == key).expect("a usual one");
-    let left_out = list(&got["left_out"]).iter().find(|one| one["candidate"] == place);
-    assert_eq!(left_out.is_none(), list(&got["best"]["candidates"]).contains(&json!(place)), "{got}");
+    let place = list(&got["candidates"])
+        .iter()
+        .position(|gain| gain["candidate"]["key"] == key)
+        .expect("a usual one");
+    let left_out = list(&got["left_out"])
+        .iter()
+        .find(|one| one["candidate"] == place);
+    assert_eq!(
+        left_out.is_none(),
+        list(&got["best"]["candidates"]).contains(&json!(place)),
+        "{got}"
+    );
     left_out.map(|one| one["why"].as_str().expect("a word").to_owned())
 }
 
 #[test]
 fn a_block_of_weeks_needs_its_weeks_and_its_hours_in_each_of_them() {
     let why = |hours_per_week: f64, weeks: f64| {
-        why_left_out(&json!({ "money": 0, "hours_per_week": hours_per_week, "weeks": weeks }), "intervals")
+        why_left_out(
+            &json!({ "money": 0, "hours_per_week": hours_per_week, "weeks": weeks }),
+            "intervals",
+        )
     };
     assert_eq!(why(2.0, 1.0).as_deref(), Some("too_long"));
     assert_eq!(why(0.7, 12.0).as_deref(), Some("too_many_hours_a_week"));
     assert_eq!(why(2.0, 4.0), None);
-    let nothing = answer("next-gain", &json!({ "with": { "money": 0, "hours_per_week": 0, "weeks": 0 } }));
+    let nothing = answer(
+        "next-gain",
+        &json!({ "with": { "money": 0, "hours_per_week": 0, "weeks": 0 } }),
+    );
     assert_eq!(nothing["best"]["candidates"], json!([]));
     assert_eq!(nothing["best"]["expected_s"]["value"], 0.0);
     // What runs for all weeks has no room where there are none, however many hours a week there are.
-    let all_weeks = json!({ "changes": [{ "field": "power.cp_w", "share": 0.04 }], "hours_per_week": 4 });
+    let all_weeks =
+        json!({ "changes": [{ "field": "power.cp_w", "share": 0.04 }], "hours_per_week": 4 });
     let with = json!({ "candidates": [all_weeks], "hours_per_week": 10, "weeks": 0 });
     let got = answer("next-gain", &json!({ "with": with }));
-    assert_eq!(got["left_out"], json!([{ "candidate": 0, "why": "too_long", "other": null }]));
+    assert_eq!(
+        got["left_out"],
+        json!([{ "candidate": 0, "why": "too_long", "other": null }])
+    );
 }
 
 #[test]
@@ -299,15 +420,27 @@ fn blocks_that_run_at_the_same_time_share_the_hours_of_a_week() {
 #[test]
 fn every_reason_for_leaving_out_is_said() {
     let one = |name: &str, share: f64, more: Value| {
-        let mut candidate = json!({ "name": name, "changes": [{ "field": "positions.cda_m2", "share": share }] });
-        candidate.as_object_mut().expect("an object").extend(more.as_object().expect("an object").clone());
+        let mut candidate =
+            json!({ "name": name, "changes": [{ "field": "positions.cda_m2", "share": share }] });
+        candidate
+            .as_object_mut()
+            .expect("an object")
+            .extend(more.as_object().expect("an object").clone());
         candidate
     };
     let candidates = [
-        one("taken", -0.05, json!({ "money": 60, "hours_once": 15, "group": "bars" })),
+        one(
+            "taken",
+            -0.05,
+            json!({ "money": 60, "hours_once": 15, "group": "bars" }),
+        ),
         one("dear", -0.01, json!({ "money": 200 })),
         one("long", -0.01, json!({ "weeks": 20 })),
-        one("full weeks", -0.01, json!({ "hours_per_week": 3, "weeks": 1 })),
+        one(
+            "full weeks",
+            -0.01,
+            json!({ "hours_per_week": 3, "weeks": 1 }),
+        ),
         one("many hours", -0.01, json!({ "hours_once": 30 })),
         one("of the group", -0.01, json!({ "group": "bars" })),
         one("second step", -0.01, json!({ "requires": "dear" })),
@@ -318,8 +451,10 @@ fn every_reason_for_leaving_out_is_said() {
     let with = json!({ "candidates": candidates, "money": 100, "hours_per_week": 2, "weeks": 10 });
     let got = answer("next-gain", &json!({ "with": with }));
     assert_eq!(got["best"]["candidates"], json!([0]));
-    let said: Vec<(&str, &Value)> =
-        list(&got["left_out"]).iter().map(|one| (one["why"].as_str().expect("a word"), &one["other"])).collect();
+    let said: Vec<(&str, &Value)> = list(&got["left_out"])
+        .iter()
+        .map(|one| (one["why"].as_str().expect("a word"), &one["other"]))
+        .collect();
     let none = &Value::Null;
     let want = [
         ("too_dear", none),
@@ -341,10 +476,16 @@ fn a_step_that_requires_another_is_worth_what_it_adds_to_it() {
     let change = |share: f64| json!({ "field": "positions.cda_m2", "share": { "value": share, "sd": 0.02 } });
     let first = json!({ "key": "first", "changes": [change(shares[0])], "chance": 0.6 });
     let second = json!({ "name": "second", "changes": [change(shares[1])], "chance": 0.35, "requires": "first" });
-    let got = answer("next-gain", &json!({ "with": { "candidates": [second, first] } }));
+    let got = answer(
+        "next-gain",
+        &json!({ "with": { "candidates": [second, first] } }),
+    );
     let row = |c: usize, what: &str| value(&got["candidates"][c][what]).expect("a number");
     let both = json!({ "changes": shares.map(change) });
-    let together = answer("next-gain", &json!({ "with": { "candidates": [both], "part": "each" } }));
+    let together = answer(
+        "next-gain",
+        &json!({ "with": { "candidates": [both], "part": "each" } }),
+    );
     let together_s = value(&together["candidates"][0]["saves_s"]).expect("a number");
     assert!((row(0, "saves_s") - (together_s - row(1, "saves_s"))).abs() < ROUNDING_S);
     assert!((row(0, "expected_s") - 0.6 * 0.35 * row(0, "saves_s")).abs() < ROUNDING_S);
@@ -357,9 +498,15 @@ fn a_step_that_requires_another_is_worth_what_it_adds_to_it() {
     // Without the first the second cannot be taken.
     let with = json!({ "money": 0, "hours_per_week": 0.55, "weeks": 12 });
     let usual = answer("next-gain", &json!({ "with": with }));
-    let keys: Vec<&str> =
-        list(&usual["candidates"]).iter().map(|g| g["candidate"]["key"].as_str().expect("a key")).collect();
-    let in_best = |key: &str| list(&usual["best"]["candidates"]).iter().any(|c| keys[number(c) as usize] == key);
+    let keys: Vec<&str> = list(&usual["candidates"])
+        .iter()
+        .map(|g| g["candidate"]["key"].as_str().expect("a key"))
+        .collect();
+    let in_best = |key: &str| {
+        list(&usual["best"]["candidates"])
+            .iter()
+            .any(|c| keys[number(c) as usize] == key)
+    };
     assert!(in_best("front-lower") || !in_best("front-lowest"));
 }
 
@@ -369,9 +516,15 @@ fn one_candidate_is_as_unsure_in_the_best_set_as_by_itself() {
     let scenario = json!({ "events": [{ "distance_m": 40_233.6 }] });
     let with = json!({ "candidates": [{ "changes": [change], "chance": 0.5 }] });
     let got = answer("next-gain", &json!({ "scenario": scenario, "with": with }));
-    let (alone, best) = (&got["candidates"][0]["expected_s"], &got["best"]["expected_s"]);
+    let (alone, best) = (
+        &got["candidates"][0]["expected_s"],
+        &got["best"]["expected_s"],
+    );
     assert!((number(&alone["value"]) - number(&best["value"])).abs() < TIE_S);
-    assert!((number(&alone["sd"]) - number(&best["sd"])).abs() < TIE_S, "{alone} {best}");
+    assert!(
+        (number(&alone["sd"]) - number(&best["sd"])).abs() < TIE_S,
+        "{alone} {best}"
+    );
     println!("one candidate: by itself {alone}, as the best set {best}");
 }
 
@@ -397,10 +550,16 @@ fn one_event() -> Value {
 fn drawn_savings(got: &Value, draws: usize) -> Vec<f64> {
     let scenario: Scenario = serde_json::from_value(one_event()).expect("a scenario");
     let rides = scenario.as_worn(&[scenario.riding_position]);
-    let unsure: Vec<_> = scenario.unsure(&rides).iter().map(|input| input.unsure).collect();
+    let unsure: Vec<_> = scenario
+        .unsure(&rides)
+        .iter()
+        .map(|input| input.unsure)
+        .collect();
     let (mut normal, mut random) = (Normal::new(17), Rng::with_seed(17));
-    let members: Vec<&Value> =
-        list(&got["best"]["candidates"]).iter().map(|c| &got["candidates"][number(c) as usize]["candidate"]).collect();
+    let members: Vec<&Value> = list(&got["best"]["candidates"])
+        .iter()
+        .map(|c| &got["candidates"][number(c) as usize]["candidate"])
+        .collect();
     let name = |c: &Value| c[if c["key"] == "" { "name" } else { "key" }].clone();
     let mut errors = vec![0.0; unsure.len()];
     let mut values = errors.clone();
@@ -412,7 +571,10 @@ fn drawn_savings(got: &Value, draws: usize) -> Vec<f64> {
             drawn.set_unsure(&scenario, &rides, &values);
             let mut drawn = serde_json::to_value(&drawn).expect("scenarios are JSON");
             exact(&mut drawn);
-            let off: Vec<bool> = members.iter().map(|c| random.f64() < number(&c["chance"])).collect();
+            let off: Vec<bool> = members
+                .iter()
+                .map(|c| random.f64() < number(&c["chance"]))
+                .collect();
             let works = |i: usize| {
                 let mut at = Some(i);
                 while let Some(one) = at {
@@ -420,16 +582,23 @@ fn drawn_savings(got: &Value, draws: usize) -> Vec<f64> {
                         return false;
                     }
                     let required = &members[one]["requires"];
-                    at = members.iter().position(|other| *required != "" && name(other) == *required);
+                    at = members
+                        .iter()
+                        .position(|other| *required != "" && name(other) == *required);
                 }
                 true
             };
             let mut changes = Vec::new();
             for (i, member) in members.iter().enumerate() {
                 for change in list(&member["changes"]) {
-                    let amount = if change.get("by").is_some() { "by" } else { "share" };
+                    let amount = if change.get("by").is_some() {
+                        "by"
+                    } else {
+                        "share"
+                    };
                     let mut change = change.clone();
-                    let size = number(&change[amount]["value"]) + number(&change[amount]["sd"]) * normal.draw();
+                    let size = number(&change[amount]["value"])
+                        + number(&change[amount]["sd"]) * normal.draw();
                     change[amount] = json!(size);
                     if works(i) {
                         changes.push(change);
@@ -455,15 +624,30 @@ fn the_range_of_the_best_set_holds_19_of_20_simulated_riders() {
     /// The standard deviation of a standard deviation of 2,000 draws is 1.6 %; what first order leaves out is less than the rest.
     const SD: f64 = 0.06;
     let one = json!([{ "changes": [{ "field": "positions.cda_m2", "share": { "value": -0.04, "sd": 0.02 } }], "chance": 0.5 }]);
-    let cases = [("the usual list and budget", json!({})), ("one candidate", json!({ "candidates": one }))];
+    let cases = [
+        ("the usual list and budget", json!({})),
+        ("one candidate", json!({ "candidates": one })),
+    ];
     for (name, with) in cases {
-        let got = answer("next-gain", &json!({ "scenario": one_event(), "with": with }));
+        let got = answer(
+            "next-gain",
+            &json!({ "scenario": one_event(), "with": with }),
+        );
         let best = &got["best"];
         let [low, high] = [0, 1].map(|end| number(&best["range_95_s"][end]));
         let savings = drawn_savings(&got, RIDERS);
-        let share = savings.iter().filter(|saved| (low..=high).contains(saved)).count() as f64 / RIDERS as f64;
+        let share = savings
+            .iter()
+            .filter(|saved| (low..=high).contains(saved))
+            .count() as f64
+            / RIDERS as f64;
         let mean = savings.iter().sum::<f64>() / RIDERS as f64;
-        let sd = (savings.iter().map(|saved| (saved - mean).powi(2)).sum::<f64>() / RIDERS as f64).sqrt();
+        let sd = (savings
+            .iter()
+            .map(|saved| (saved - mean).powi(2))
+            .sum::<f64>()
+            / RIDERS as f64)
+            .sqrt();
         let said = number(&best["expected_s"]["sd"]);
         println!(
             "{name}: {} changes, {low:.1} to {high:.1} s holds {:.1} % of {RIDERS}; mean {:.1} s, drawn {mean:.1}; sd {said:.1} s, drawn {sd:.1}",
@@ -480,15 +664,21 @@ fn the_range_of_the_best_set_holds_19_of_20_simulated_riders() {
 fn a_long_event_without_a_long_ride_loss_is_doubtful() {
     let warned = |distance_m: f64, power: Value| {
         let scenario = json!({ "power": power, "events": [{ "distance_m": distance_m }] });
-        let got = answer("next-gain", &json!({ "scenario": scenario, "with": { "part": "each" } }));
-        list(&got["warnings"])
-            .iter()
-            .any(|one| one["kind"] == "hour_overstated" && one["field"] == "scenario.power.long_ride_loss_w")
+        let got = answer(
+            "next-gain",
+            &json!({ "scenario": scenario, "with": { "part": "each" } }),
+        );
+        list(&got["warnings"]).iter().any(|one| {
+            one["kind"] == "hour_overstated" && one["field"] == "scenario.power.long_ride_loss_w"
+        })
     };
     let without = json!({ "cp_w": 250, "w_prime_j": 20000 });
     assert!(warned(160_934.4, without.clone()));
     assert!(!warned(16_093.44, without));
-    assert!(!warned(160_934.4, json!({ "cp_w": 250, "w_prime_j": 20000, "long_ride_loss_w": 20 })));
+    assert!(!warned(
+        160_934.4,
+        json!({ "cp_w": 250, "w_prime_j": 20000, "long_ride_loss_w": 20 })
+    ));
 }
 
 #[test]
@@ -503,10 +693,18 @@ fn the_order_of_candidates_does_not_matter() {
         other["with"]["candidates"] = order.iter().map(|&i| candidates[i].clone()).collect();
         let (a, b) = (answer("next-gain", &problem), answer("next-gain", &other));
         let (one, two) = (&a["best"]["expected_s"], &b["best"]["expected_s"]);
-        assert!((value(one).expect("a number") - value(two).expect("a number")).abs() < TIE_S, "{problem}");
+        assert!(
+            (value(one).expect("a number") - value(two).expect("a number")).abs() < TIE_S,
+            "{problem}"
+        );
         for (at, &i) in order.iter().enumerate() {
-            let (one, two) = (&a["candidates"][i]["saves_s"], &b["candidates"][at]["saves_s"]);
-            assert!((value(one).expect("a number") - value(two).expect("a number")).abs() < ROUNDING_S);
+            let (one, two) = (
+                &a["candidates"][i]["saves_s"],
+                &b["candidates"][at]["saves_s"],
+            );
+            assert!(
+                (value(one).expect("a number") - value(two).expect("a number")).abs() < ROUNDING_S
+            );
         }
     }
 }
@@ -524,24 +722,36 @@ fn more_of_a_budget_is_never_worse_and_the_curves_pass_through_the_best() {
             assert!(now >= before - TIE_S, "{before} then {now}: {problem}");
             before = now;
             let curve = &best["by_money"];
-            let steps = list(&curve["budget"]).iter().zip(list(&curve["expected_s"]));
+            let steps = list(&curve["budget"])
+                .iter()
+                .zip(list(&curve["expected_s"]));
             let on_curve = steps
                 .filter(|(cost, _)| cost.as_f64().expect("a cost") <= money)
                 .map(|(_, worth)| worth.as_f64().expect("a number"))
                 .fold(0.0, f64::max);
-            assert!((on_curve - now).abs() < TIE_S, "{on_curve} for {now}: {problem}");
+            assert!(
+                (on_curve - now).abs() < TIE_S,
+                "{on_curve} for {now}: {problem}"
+            );
         }
     }
 }
 
 #[test]
 fn without_money_or_hours_only_what_is_free_is_taken() {
-    let got = answer("next-gain", &json!({ "with": { "money": 0, "hours_per_week": 0 } }));
+    let got = answer(
+        "next-gain",
+        &json!({ "with": { "money": 0, "hours_per_week": 0 } }),
+    );
     assert_eq!(list(&got["best"]["candidates"]).len(), 0);
-    let free = json!({ "changes": [{ "field": "positions.cda_m2", "share": -0.01 }], "chance": 0.5 });
+    let free =
+        json!({ "changes": [{ "field": "positions.cda_m2", "share": -0.01 }], "chance": 0.5 });
     let dear = json!({ "changes": [{ "field": "positions.cda_m2", "share": -0.1 }], "money": 1 });
     let with = json!({ "candidates": [dear, free], "money": 0, "hours_per_week": 0 });
-    assert_eq!(answer("next-gain", &json!({ "with": with }))["best"]["candidates"], json!([1]));
+    assert_eq!(
+        answer("next-gain", &json!({ "with": with }))["best"]["candidates"],
+        json!([1])
+    );
 }
 
 #[test]
@@ -553,11 +763,18 @@ fn an_asking_in_pieces_gives_the_same_as_one() {
         let got = answer("next-gain", &json!({ "with": with }));
         if !got["best"].is_null() {
             assert_eq!(got["best"]["candidates"], whole["best"]["candidates"]);
-            let [in_pieces, at_once] = [&got, &whole].map(|of| value(&of["best"]["expected_s"]).expect("a number"));
-            assert!((in_pieces - at_once).abs() < ROUNDING_S, "{in_pieces} for {at_once}");
+            let [in_pieces, at_once] =
+                [&got, &whole].map(|of| value(&of["best"]["expected_s"]).expect("a number"));
+            assert!(
+                (in_pieces - at_once).abs() < ROUNDING_S,
+                "{in_pieces} for {at_once}"
+            );
             return;
         }
-        assert_eq!(got["searched"]["done"], list(&got["searched"]["so_far"]).len());
+        assert_eq!(
+            got["searched"]["done"],
+            list(&got["searched"]["so_far"]).len()
+        );
         so_far = got["searched"]["so_far"].clone();
     }
     panic!("the search does not end");
@@ -581,25 +798,53 @@ fn the_model_keeps_the_shape_of_a_published_table_from_novice_to_elite() {
         let scenario = json!({
             "positions": [{ "cda_m2": 0.36 }], "power": { "cp_w": cp_w }, "events": [{ "distance_m": 40_000.0 }],
         });
-        let got =
-            answer("next-gain", &json!({ "scenario": scenario, "with": { "candidates": candidates, "part": "each" } }));
+        let got = answer(
+            "next-gain",
+            &json!({ "scenario": scenario, "with": { "candidates": candidates, "part": "each" } }),
+        );
         [0, 1, 2].map(|c| value(&got["candidates"][c]["saves_s"]).expect("a number"))
     };
     let root = |f: &dyn Fn(f64) -> f64, mut low: f64, mut high: f64| {
         for _ in 0..40 {
             let middle = 0.5 * (low + high);
-            if f(low) * f(middle) <= 0.0 { high = middle } else { low = middle }
+            if f(low) * f(middle) <= 0.0 {
+                high = middle
+            } else {
+                low = middle
+            }
         }
         0.5 * (low + high)
     };
     let novice_w = 190.0;
-    let fitted = |seconds: f64| root(&|share| saves(novice_w, [share, 0.0, 0.0])[0] - seconds, -0.6, 0.0);
-    let shares = [fitted(DROPS_S[0]), fitted(AERO_BARS_S[0]), fitted(OPTIMISED_S[0])];
+    let fitted = |seconds: f64| {
+        root(
+            &|share| saves(novice_w, [share, 0.0, 0.0])[0] - seconds,
+            -0.6,
+            0.0,
+        )
+    };
+    let shares = [
+        fitted(DROPS_S[0]),
+        fitted(AERO_BARS_S[0]),
+        fitted(OPTIMISED_S[0]),
+    ];
     for rider in 0..3 {
-        let cp_w = root(&|cp_w| saves(cp_w, shares)[0] - DROPS_S[rider], 120.0, 600.0);
+        let cp_w = root(
+            &|cp_w| saves(cp_w, shares)[0] - DROPS_S[rider],
+            120.0,
+            600.0,
+        );
         let [_, aero_bars_s, optimised_s] = saves(cp_w, shares);
-        assert!((aero_bars_s / AERO_BARS_S[rider] - 1.0).abs() < SHAPE, "{aero_bars_s} for {}", AERO_BARS_S[rider]);
-        assert!((optimised_s / OPTIMISED_S[rider] - 1.0).abs() < SHAPE, "{optimised_s} for {}", OPTIMISED_S[rider]);
+        assert!(
+            (aero_bars_s / AERO_BARS_S[rider] - 1.0).abs() < SHAPE,
+            "{aero_bars_s} for {}",
+            AERO_BARS_S[rider]
+        );
+        assert!(
+            (optimised_s / OPTIMISED_S[rider] - 1.0).abs() < SHAPE,
+            "{optimised_s} for {}",
+            OPTIMISED_S[rider]
+        );
     }
 }
 
@@ -620,14 +865,26 @@ fn a_gain_counts_its_chance_and_what_is_unsure() {
 
 #[test]
 fn the_usual_candidates_name_what_they_rest_on() {
-    let sources: Vec<&str> = fasterby_core::sources::SOURCES.iter().map(|source| source.key).collect();
+    let sources: Vec<&str> = fasterby_core::sources::SOURCES
+        .iter()
+        .map(|source| source.key)
+        .collect();
     for standing in ["trained", "new"] {
-        let got = answer("next-gain", &json!({ "with": { "standing": standing, "part": "each" } }));
+        let got = answer(
+            "next-gain",
+            &json!({ "with": { "standing": standing, "part": "each" } }),
+        );
         for gain in list(&got["candidates"]) {
             let candidate = &gain["candidate"];
             let source = candidate["source"].as_str().expect("a text");
-            assert!(source.is_empty() || sources.contains(&source), "{candidate}");
-            assert!(candidate["evidence"] != "published" || !source.is_empty(), "{candidate}");
+            assert!(
+                source.is_empty() || sources.contains(&source),
+                "{candidate}"
+            );
+            assert!(
+                candidate["evidence"] != "published" || !source.is_empty(),
+                "{candidate}"
+            );
             assert_ne!(candidate["note"], "");
         }
     }
@@ -635,19 +892,41 @@ fn the_usual_candidates_name_what_they_rest_on() {
 
 #[test]
 fn what_is_wrong_with_a_candidate_is_named() {
-    let with = |changes: Value| json!({ "with": { "candidates": [{ "changes": changes }] } }).to_string();
+    let with =
+        |changes: Value| json!({ "with": { "candidates": [{ "changes": changes }] } }).to_string();
     let named = |changes: Value| refused("next-gain", &with(changes))["field"].clone();
     assert_eq!(named(json!([])), "with.candidates[0].changes");
     assert_eq!(named(json!([{}])), "with.candidates[0].changes[0]");
-    assert_eq!(named(json!([{ "field": "positions.cda_m2" }])), "with.candidates[0].changes[0]");
-    assert_eq!(named(json!([{ "field": "power.legs", "by": 1 }])), "with.candidates[0].changes[0].field");
-    assert_eq!(named(json!([{ "field": "power.cp_w", "by": 1e9 }])), "with.candidates[0].changes[0].by");
-    assert_eq!(named(json!([{ "field": "power.cp_w", "share": 9 }])), "with.candidates[0].changes[0].share");
-    assert_eq!(named(json!([{ "use_position": 3 }])), "with.candidates[0].changes[0].use_position");
+    assert_eq!(
+        named(json!([{ "field": "positions.cda_m2" }])),
+        "with.candidates[0].changes[0]"
+    );
+    assert_eq!(
+        named(json!([{ "field": "power.legs", "by": 1 }])),
+        "with.candidates[0].changes[0].field"
+    );
+    assert_eq!(
+        named(json!([{ "field": "power.cp_w", "by": 1e9 }])),
+        "with.candidates[0].changes[0].by"
+    );
+    assert_eq!(
+        named(json!([{ "field": "power.cp_w", "share": 9 }])),
+        "with.candidates[0].changes[0].share"
+    );
+    assert_eq!(
+        named(json!([{ "use_position": 3 }])),
+        "with.candidates[0].changes[0].use_position"
+    );
     let many = json!({ "with": { "candidates": vec![json!({}); 21] } });
-    assert_eq!(refused("next-gain", &many.to_string())["field"], "with.candidates");
+    assert_eq!(
+        refused("next-gain", &many.to_string())["field"],
+        "with.candidates"
+    );
     let lopsided = json!({ "with": { "times_ridden": [1, 2] } });
-    assert_eq!(refused("next-gain", &lopsided.to_string())["field"], "with.times_ridden");
+    assert_eq!(
+        refused("next-gain", &lopsided.to_string())["field"],
+        "with.times_ridden"
+    );
     let change = json!([{ "field": "power.cp_w", "by": 1 }]);
     let requiring = |wanted: [&str; 2]| {
         let named = |name: &str, requires: &str| json!({ "name": name, "requires": requires, "changes": change });
@@ -658,5 +937,8 @@ fn what_is_wrong_with_a_candidate_is_named() {
     assert_eq!(requiring(["", "two"]), "with.candidates[1].requires");
     assert_eq!(requiring(["two", "one"]), "with.candidates[0].requires");
     let forged = json!({ "with": { "so_far": [-1.0] } });
-    assert_eq!(refused("next-gain", &forged.to_string())["field"], "with.so_far");
+    assert_eq!(
+        refused("next-gain", &forged.to_string())["field"],
+        "with.so_far"
+    );
 }

@@ -58,15 +58,35 @@ fn a_thousand_steady_speeds_agree_with_scipy() {
             speed_exponent: row.number("speed_exponent"),
             reference_airspeed_m_s: row.number("reference_airspeed_m_s"),
         };
-        let wind = RoadWind { head_m_s: row.number("headwind_m_s"), cross_m_s: row.number("crosswind_m_s") };
-        let stretch = Stretch::new(&machine, &shape, row.number("density_kg_m3"), wind, slope(row.number("grade")));
+        let wind = RoadWind {
+            head_m_s: row.number("headwind_m_s"),
+            cross_m_s: row.number("crosswind_m_s"),
+        };
+        let stretch = Stretch::new(
+            &machine,
+            &shape,
+            row.number("density_kg_m3"),
+            wind,
+            slope(row.number("grade")),
+        );
         let cda_m2 = row.number("cda_m2");
-        let speed = stretch.speed_m_s(row.number("power_w") * machine.drivetrain_efficiency, cda_m2);
+        let speed = stretch.speed_m_s(
+            row.number("power_w") * machine.drivetrain_efficiency,
+            cda_m2,
+        );
         let want = row.number("speed_m_s");
-        assert!((speed / want - 1.0).abs() <= STEADY_SPEED, "{}: {speed} for {want}", row.text("case"));
+        assert!(
+            (speed / want - 1.0).abs() <= STEADY_SPEED,
+            "{}: {speed} for {want}",
+            row.text("case")
+        );
         let power = 12.0 * stretch.total_n(12.0, cda_m2) / machine.drivetrain_efficiency;
         let want = row.number("power_at_12_w");
-        assert!((power - want).abs() <= STEADY_SPEED * want.abs().max(1.0), "{}: {power} for {want}", row.text("case"));
+        assert!(
+            (power - want).abs() <= STEADY_SPEED * want.abs().max(1.0),
+            "{}: {power} for {want}",
+            row.text("case")
+        );
     }
 }
 
@@ -80,23 +100,52 @@ fn densities_agree_with_the_formula_and_with_coolprop() {
         assert!(own.abs() <= DENSITY, "{}: {own:e}", row.text("case"));
         if temperature_c >= 0.0 {
             let real = density / row.number("coolprop_density_kg_m3") - 1.0;
-            assert!(real.abs() <= DENSITY_OF_REAL_GAS, "{}: {real:e}", row.text("case"));
+            assert!(
+                real.abs() <= DENSITY_OF_REAL_GAS,
+                "{}: {real:e}",
+                row.text("case")
+            );
         }
     }
 }
 
 /// Compares what a case expects with the answer, number by number, each by the case's own absolute tolerance.
-fn compare(case: &str, path: &str, expected: &Value, tolerance: &Value, got: &Value, wrong: &mut Vec<String>) {
+fn compare(
+    case: &str,
+    path: &str,
+    expected: &Value,
+    tolerance: &Value,
+    got: &Value,
+    wrong: &mut Vec<String>,
+) {
     if let Value::Object(fields) = expected {
         for (name, inner) in fields {
-            compare(case, &format!("{path}.{name}"), inner, &tolerance[name], &got[name], wrong);
+            compare(
+                case,
+                &format!("{path}.{name}"),
+                inner,
+                &tolerance[name],
+                &got[name],
+                wrong,
+            );
         }
         return;
     }
     if let Value::Array(items) = expected {
-        assert_eq!(got.as_array().map(Vec::len), Some(items.len()), "{case}: {path} is {got}");
+        assert_eq!(
+            got.as_array().map(Vec::len),
+            Some(items.len()),
+            "{case}: {path} is {got}"
+        );
         for (i, inner) in items.iter().enumerate() {
-            compare(case, &format!("{path}[{i}]"), inner, &tolerance[i], &got[i], wrong);
+            compare(
+                case,
+                &format!("{path}[{i}]"),
+                inner,
+                &tolerance[i],
+                &got[i],
+                wrong,
+            );
         }
         return;
     }
@@ -105,7 +154,9 @@ fn compare(case: &str, path: &str, expected: &Value, tolerance: &Value, got: &Va
         (Some(want), Some(got)) => {
             let allowed = tolerance.as_f64().expect("a tolerance beside every number");
             if (got - want).abs() > allowed {
-                wrong.push(format!("{case}: {path} is {got}, expected {want} ± {allowed}"));
+                wrong.push(format!(
+                    "{case}: {path} is {got}, expected {want} ± {allowed}"
+                ));
             }
         }
         _ => wrong.push(format!("{case}: {path} is {got}, expected {expected}")),
@@ -119,10 +170,26 @@ fn agree(data: &str) {
     let mut wrong = Vec::new();
     for case in cases {
         let name = case["name"].as_str().expect("a name");
-        let got = answer(case["question"].as_str().expect("a question"), &case["request"]);
-        compare(name, "", &case["expected"], &case["tolerance"], &got, &mut wrong);
+        let got = answer(
+            case["question"].as_str().expect("a question"),
+            &case["request"],
+        );
+        compare(
+            name,
+            "",
+            &case["expected"],
+            &case["tolerance"],
+            &got,
+            &mut wrong,
+        );
     }
-    assert!(wrong.is_empty(), "{} of {} cases:\n{}", wrong.len(), cases.len(), wrong.join("\n"));
+    assert!(
+        wrong.is_empty(),
+        "{} of {} cases:\n{}",
+        wrong.len(),
+        cases.len(),
+        wrong.join("\n")
+    );
 }
 
 #[wasm_bindgen_test(unsupported = test)]
@@ -151,32 +218,67 @@ fn legs_agree_with_thirty_digit_arithmetic() {
         let case = row.text("case");
         let radians = |name: &str| row.number(name).to_radians();
         let ankle = match row.optional("ankle_deg") {
-            Some(degrees) => Ankle::Frozen { angle_rad: degrees.to_radians() },
-            None => Ankle::Moving { pitch_rad: radians("foot_pitch_deg"), swing_rad: radians("foot_swing_deg") },
+            Some(degrees) => Ankle::Frozen {
+                angle_rad: degrees.to_radians(),
+            },
+            None => Ankle::Moving {
+                pitch_rad: radians("foot_pitch_deg"),
+                swing_rad: radians("foot_swing_deg"),
+            },
         };
         let [thigh_m, shank_m, foot_m, crank_m, hip_m] =
             ["thigh_m", "shank_m", "foot_m", "crank_m", "hip_m"].map(|name| row.number(name));
-        let leg = Leg { thigh_m, shank_m, foot_m, ankle };
-        let linkage = Linkage::new(leg, Seat { crank_m, hip_m, angle_rad: radians("seat_angle_deg") });
+        let leg = Leg {
+            thigh_m,
+            shank_m,
+            foot_m,
+            ankle,
+        };
+        let linkage = Linkage::new(
+            leg,
+            Seat {
+                crank_m,
+                hip_m,
+                angle_rad: radians("seat_angle_deg"),
+            },
+        );
         let compare = |name: &str, got: f64| {
             let want = row.number(name);
-            assert!((got - want).abs() <= LEG * want.abs().max(1.0), "{case}: {name} is {got}, expected {want}");
+            assert!(
+                (got - want).abs() <= LEG * want.abs().max(1.0),
+                "{case}: {name} is {got}, expected {want}"
+            );
         };
 
         let at = linkage.at(radians("crank_deg"));
         compare("thigh_deg", at.thigh_rad.to_degrees());
         compare("knee_deg", at.knee_rad.to_degrees());
-        for (name, rate) in ["thigh_rate", "thigh_second_rate", "thigh_third_rate"].into_iter().zip(at.thigh_rates) {
+        for (name, rate) in ["thigh_rate", "thigh_second_rate", "thigh_third_rate"]
+            .into_iter()
+            .zip(at.thigh_rates)
+        {
             compare(name, rate);
         }
 
-        let turn = linkage.turn().unwrap_or_else(|missing| panic!("{case}: {missing:?}"));
+        let turn = linkage
+            .turn()
+            .unwrap_or_else(|missing| panic!("{case}: {missing:?}"));
         let compare_extremes = |name: &str, Extremes { least, greatest }: Extremes| {
             for (which, (place, value)) in [("least", least), ("greatest", greatest)] {
-                compare(&format!("{which}_{name}"), if name.ends_with("_deg") { value.to_degrees() } else { value });
+                compare(
+                    &format!("{which}_{name}"),
+                    if name.ends_with("_deg") {
+                        value.to_degrees()
+                    } else {
+                        value
+                    },
+                );
                 let want = row.number(&format!("{which}_{name}_at_deg"));
                 let apart = (place.to_degrees() - want + 180.0).rem_euclid(360.0) - 180.0;
-                assert!(apart.abs() <= LEG_PLACE_DEG, "{case}: {which} {name} lies {apart}° from {want}°");
+                assert!(
+                    apart.abs() <= LEG_PLACE_DEG,
+                    "{case}: {which} {name} lies {apart}° from {want}°"
+                );
             }
         };
         compare_extremes("thigh_deg", turn.thigh_angle());
@@ -195,8 +297,8 @@ const REACH_SHARE: f64 = 0.01;
 
 #[wasm_bindgen_test(unsupported = test)]
 fn angles_spread_as_in_the_draws_in_which_the_leg_reaches() {
-    let data: Value =
-        serde_json::from_str(include_str!("../oracle/data/leg_reach.json")).expect("the oracle writes JSON");
+    let data: Value = serde_json::from_str(include_str!("../oracle/data/leg_reach.json"))
+        .expect("the oracle writes JSON");
     for case in data["cases"].as_array().expect("a list of cases") {
         let got = answer("leg-room", &case["request"]);
         for side in ["a", "b", "difference"] {
@@ -212,9 +314,16 @@ fn angles_spread_as_in_the_draws_in_which_the_leg_reaches() {
                     continue;
                 }
                 let sd = got[side][name]["sd"].as_f64().expect("a spread");
-                let small = SMALL_SPREAD.iter().find(|(end, _)| name.ends_with(end)).map_or(0.0, |&(_, small)| small);
+                let small = SMALL_SPREAD
+                    .iter()
+                    .find(|(end, _)| name.ends_with(end))
+                    .map_or(0.0, |&(_, small)| small);
                 let allowed = small.max(SPREAD_GIVEN_REACH * want);
-                assert!((sd - want).abs() < allowed, "{}: {side} {name} ± {sd}, ± {want} drawn", case["name"]);
+                assert!(
+                    (sd - want).abs() < allowed,
+                    "{}: {side} {name} ± {sd}, ± {want} drawn",
+                    case["name"]
+                );
             }
         }
     }
@@ -226,7 +335,11 @@ fn shares_of_the_noncentral_t_distribution_agree_with_scipy() {
         let degrees = row.number("degrees_of_freedom") as u32;
         let got = noncentral_t_share(row.number("t"), degrees, row.number("noncentrality"));
         let want = row.number("share");
-        assert!((got - want).abs() <= T_SHARE, "{}: {got}, expected {want}", row.text("case"));
+        assert!(
+            (got - want).abs() <= T_SHARE,
+            "{}: {got}, expected {want}",
+            row.text("case")
+        );
     }
 }
 
@@ -234,40 +347,56 @@ fn shares_of_the_noncentral_t_distribution_agree_with_scipy() {
 fn the_runs_that_show_a_difference_agree_with_scipy() {
     for row in Table::new(include_str!("../oracle/data/runs.csv")).rows() {
         let effect = row.number("difference") / row.number("cv");
-        for (name, got) in
-            [("runs", runs_per_group(effect, Certainty::USUAL)), ("pairs", pairs(effect, Certainty::USUAL))]
-        {
+        for (name, got) in [
+            ("runs", runs_per_group(effect, Certainty::USUAL)),
+            ("pairs", pairs(effect, Certainty::USUAL)),
+        ] {
             let case = row.text("case");
             let got = got.unwrap_or_else(|| panic!("{case}: no number of {name}"));
             assert_eq!(f64::from(got.runs), row.number(name), "{case}: {name}");
             let want = row.number(&format!("{name}_power"));
-            assert!((got.power - want).abs() <= T_SHARE, "{case}: {name} have {}, expected {want}", got.power);
+            assert!(
+                (got.power - want).abs() <= T_SHARE,
+                "{case}: {name} have {}, expected {want}",
+                got.power
+            );
         }
     }
 }
 
 #[wasm_bindgen_test(unsupported = test)]
 fn what_measuring_is_worth_agrees_with_an_integral_over_the_errors() {
-    let data: Value = serde_json::from_str(include_str!("../oracle/data/worth.json")).expect("the oracle writes JSON");
+    let data: Value = serde_json::from_str(include_str!("../oracle/data/worth.json"))
+        .expect("the oracle writes JSON");
     for case in data["cases"].as_array().expect("a list of cases") {
         let got = answer("which-position", &case["request"]);
         let allowed_s = case["tolerance"]["worth_s"].as_f64().expect("a tolerance");
         let listed = got["drawn"]["worth"].as_array().expect("a list");
         for want in case["expected"]["worth"].as_array().expect("a list") {
-            let same = |worth: &&Value| ["what", "fields"].iter().all(|name| worth[*name] == want[*name]);
+            let same = |worth: &&Value| {
+                ["what", "fields"]
+                    .iter()
+                    .all(|name| worth[*name] == want[*name])
+            };
             // What is worth nothing is not listed.
-            let got_s = listed.iter().find(same).map_or(0.0, |worth| worth["worth_s"].as_f64().expect("a number"));
+            let got_s = listed
+                .iter()
+                .find(same)
+                .map_or(0.0, |worth| worth["worth_s"].as_f64().expect("a number"));
             let want_s = want["worth_s"].as_f64().expect("a number");
             let name = format!("{}: {} {}", case["name"], want["what"], want["fields"]);
-            assert!((got_s - want_s).abs() <= allowed_s, "{name} is {got_s} s, expected {want_s} ± {allowed_s}");
+            assert!(
+                (got_s - want_s).abs() <= allowed_s,
+                "{name} is {got_s} s, expected {want_s} ± {allowed_s}"
+            );
         }
     }
 }
 
 #[wasm_bindgen_test(unsupported = test)]
 fn positions_agree_with_a_brute_force_search() {
-    let data: Value =
-        serde_json::from_str(include_str!("../oracle/data/positions.json")).expect("the oracle writes JSON");
+    let data: Value = serde_json::from_str(include_str!("../oracle/data/positions.json"))
+        .expect("the oracle writes JSON");
     let tolerance = |name: &str| data["tolerance"][name].as_f64().expect("a tolerance");
     let number = |of: &Value| value(of).unwrap_or_else(|| panic!("no number: {of}"));
     for case in data["cases"].as_array().expect("a list of cases") {
@@ -275,19 +404,40 @@ fn positions_agree_with_a_brute_force_search() {
         let got = answer("which-position", &case["request"]);
         let close = |what: &str, got: &Value, want: &Value, allowed: f64| {
             let (got, want) = (number(got), number(want));
-            assert!((got - want).abs() <= allowed, "{name}: {what} is {got}, expected {want} ± {allowed:e}");
+            assert!(
+                (got - want).abs() <= allowed,
+                "{name}: {what} is {got}, expected {want} ± {allowed:e}"
+            );
         };
         let expected = &case["expected"];
-        for (event, times) in expected["times_s"].as_array().expect("events").iter().enumerate() {
+        for (event, times) in expected["times_s"]
+            .as_array()
+            .expect("events")
+            .iter()
+            .enumerate()
+        {
             for (choice, want) in times.as_array().expect("choices").iter().enumerate() {
                 let time = &got["events"][event]["times"][choice]["time_s"];
                 close("time", time, want, tolerance("time_s") * number(want));
             }
         }
         let crossovers = expected["crossovers"].as_array().expect("crossovers");
-        assert_eq!(got["crossovers"].as_array().expect("crossovers").len(), crossovers.len(), "{name}");
-        for (got, want) in got["crossovers"].as_array().expect("crossovers").iter().zip(crossovers) {
-            assert_eq!((&got["choice"], &got["faster_beyond"]), (&want["choice"], &want["faster_beyond"]), "{name}");
+        assert_eq!(
+            got["crossovers"].as_array().expect("crossovers").len(),
+            crossovers.len(),
+            "{name}"
+        );
+        for (got, want) in got["crossovers"]
+            .as_array()
+            .expect("crossovers")
+            .iter()
+            .zip(crossovers)
+        {
+            assert_eq!(
+                (&got["choice"], &got["faster_beyond"]),
+                (&want["choice"], &want["faster_beyond"]),
+                "{name}"
+            );
             close(
                 "crossover",
                 &got["distance_m"],
@@ -296,10 +446,24 @@ fn positions_agree_with_a_brute_force_search() {
             );
         }
         for want in expected["costs"].as_array().expect("costs") {
-            let same = |cost: &&Value| ["choice", "against", "event"].iter().all(|name| cost[*name] == want[*name]);
-            let cost = got["costs"].as_array().expect("costs").iter().find(same).expect("this cost");
+            let same = |cost: &&Value| {
+                ["choice", "against", "event"]
+                    .iter()
+                    .all(|name| cost[*name] == want[*name])
+            };
+            let cost = got["costs"]
+                .as_array()
+                .expect("costs")
+                .iter()
+                .find(same)
+                .expect("this cost");
             let cp_w = number(&got["choices"][0]["cp_w"]);
-            close("what it may cost", &cost["allowed_w"], &want["allowed_w"], tolerance("allowed_w") * cp_w);
+            close(
+                "what it may cost",
+                &cost["allowed_w"],
+                &want["allowed_w"],
+                tolerance("allowed_w") * cp_w,
+            );
         }
     }
 }

@@ -19,7 +19,10 @@ const KNOWN_FROM: usize = 7;
 const TEST_ERROR_SHARE: f64 = 0.02;
 
 fn efforts(pairs: &[(f64, f64)]) -> Value {
-    pairs.iter().map(|(duration_s, power_w)| json!({ "duration_s": duration_s, "power_w": power_w })).collect()
+    pairs
+        .iter()
+        .map(|(duration_s, power_w)| json!({ "duration_s": duration_s, "power_w": power_w }))
+        .collect()
 }
 
 fn ask(efforts: &Value, with: &Value) -> Value {
@@ -33,16 +36,34 @@ fn number(of: &Value) -> f64 {
     of.as_f64().unwrap_or_else(|| panic!("{of} is no number"))
 }
 
-const TESTS: [(f64, f64); 5] = [(180.0, 372.0), (300.0, 343.0), (720.0, 301.0), (1200.0, 286.0), (2400.0, 271.0)];
+const TESTS: [(f64, f64); 5] = [
+    (180.0, 372.0),
+    (300.0, 343.0),
+    (720.0, 301.0),
+    (1200.0, 286.0),
+    (2400.0, 271.0),
+];
 
 #[test]
 fn the_order_of_efforts_does_not_matter() {
     let mut turned = TESTS;
     turned.reverse();
-    let (one, other) = (ask(&efforts(&TESTS), &json!({})), ask(&efforts(&turned), &json!({})));
+    let (one, other) = (
+        ask(&efforts(&TESTS), &json!({})),
+        ask(&efforts(&turned), &json!({})),
+    );
     assert_eq!(one["model"], other["model"]);
-    for path in ["/usable/cp_w/value", "/usable/w_prime_j/sd", "/power_w/value", "/power_w/sd", "/test_w/0"] {
-        let (a, b) = (number(one.pointer(path).unwrap()), number(other.pointer(path).unwrap()));
+    for path in [
+        "/usable/cp_w/value",
+        "/usable/w_prime_j/sd",
+        "/power_w/value",
+        "/power_w/sd",
+        "/test_w/0",
+    ] {
+        let (a, b) = (
+            number(one.pointer(path).unwrap()),
+            number(other.pointer(path).unwrap()),
+        );
         assert!((a / b - 1.0).abs() < SAME_FIT, "{path}: {a} and {b}");
     }
 }
@@ -52,25 +73,52 @@ fn more_power_in_every_effort_is_more_of_everything() {
     let stronger = TESTS.map(|(duration_s, power_w)| (duration_s, 1.1 * power_w));
     for model in ["two-parameter", "power-law", "three-parameter"] {
         let with = json!({ "model": model });
-        let (one, other) = (ask(&efforts(&TESTS), &with), ask(&efforts(&stronger), &with));
-        for path in
-            ["/usable/cp_w/value", "/usable/w_prime_j/value", "/usable/cp_w/sd", "/power_w/value", "/power_w/sd"]
-        {
-            let (a, b) = (number(one.pointer(path).unwrap()), number(other.pointer(path).unwrap()));
-            assert!((b / a / 1.1 - 1.0).abs() < SAME_FIT, "{model} {path}: {a} and {b}");
+        let (one, other) = (
+            ask(&efforts(&TESTS), &with),
+            ask(&efforts(&stronger), &with),
+        );
+        for path in [
+            "/usable/cp_w/value",
+            "/usable/w_prime_j/value",
+            "/usable/cp_w/sd",
+            "/power_w/value",
+            "/power_w/sd",
+        ] {
+            let (a, b) = (
+                number(one.pointer(path).unwrap()),
+                number(other.pointer(path).unwrap()),
+            );
+            assert!(
+                (b / a / 1.1 - 1.0).abs() < SAME_FIT,
+                "{model} {path}: {a} and {b}"
+            );
         }
         let held = |answer: &Value| number(&answer["more"]["held_s"]["value"]);
-        assert!((held(&other) / held(&one) - 1.0).abs() < SAME_FIT, "{model}");
+        assert!(
+            (held(&other) / held(&one) - 1.0).abs() < SAME_FIT,
+            "{model}"
+        );
     }
 }
 
 #[test]
 fn a_band_holds_its_curve_and_that_of_a_test_holds_both() {
     let answer = ask(&efforts(&TESTS), &json!({}));
-    let column =
-        |name: &str| -> Vec<f64> { answer["columns"][name].as_array().expect("a column").iter().map(number).collect() };
-    let rows = column("test_low_w").into_iter().zip(column("curve_low_w")).zip(column("power_w"));
-    let above = column("curve_high_w").into_iter().zip(column("test_high_w"));
+    let column = |name: &str| -> Vec<f64> {
+        answer["columns"][name]
+            .as_array()
+            .expect("a column")
+            .iter()
+            .map(number)
+            .collect()
+    };
+    let rows = column("test_low_w")
+        .into_iter()
+        .zip(column("curve_low_w"))
+        .zip(column("power_w"));
+    let above = column("curve_high_w")
+        .into_iter()
+        .zip(column("test_high_w"));
     for (((test_low, low), power), (high, test_high)) in rows.zip(above) {
         assert!(test_low < low && low < power && power < high && high < test_high);
     }
@@ -81,7 +129,10 @@ fn another_effort_on_the_curve_makes_it_surer() {
     let sd = |tests: &[(f64, f64)]| {
         number(&ask(&efforts(tests), &json!({ "model": "two-parameter" }))["usable"]["cp_w"]["sd"])
     };
-    let answer = ask(&efforts(&TESTS[..3]), &json!({ "model": "two-parameter", "hold_s": 1500 }));
+    let answer = ask(
+        &efforts(&TESTS[..3]),
+        &json!({ "model": "two-parameter", "hold_s": 1500 }),
+    );
     let mut more = TESTS[..3].to_vec();
     more.push((1500.0, number(&answer["power_w"]["value"])));
     assert!(sd(&more) < sd(&TESTS[..3]));
@@ -102,16 +153,31 @@ fn two_published_trials_give_the_published_critical_power() {
 fn the_tests_that_show_a_gain_have_the_power_that_is_named() {
     // Tests before, as many after, two-sided t-test at 0.05 with a power of 0.8, for 3 % and 6.2 %: SciPy's noncentral t.
     for (test_error_share, tests) in [(0.01, [4, 2]), (0.013, [5, 3]), (0.02, [9, 3])] {
-        let answer = ask(&efforts(&TESTS), &json!({ "test_error_share": test_error_share }));
-        assert_eq!(answer["training"]["tests"], json!(tests), "{test_error_share}");
+        let answer = ask(
+            &efforts(&TESTS),
+            &json!({ "test_error_share": test_error_share }),
+        );
+        assert_eq!(
+            answer["training"]["tests"],
+            json!(tests),
+            "{test_error_share}"
+        );
         let shown = number(&answer["training"]["shown_share"]);
         // 1.96 · √2: what two tests differ by from chance alone, 19 times in 20.
-        assert!((shown / test_error_share - 2.771_808).abs() < 1e-6, "{shown}");
+        assert!(
+            (shown / test_error_share - 2.771_808).abs() < 1e-6,
+            "{shown}"
+        );
     }
 }
 
 fn kinds(answer: &Value) -> Vec<&str> {
-    answer["warnings"].as_array().expect("warnings").iter().filter_map(|warning| warning["kind"].as_str()).collect()
+    answer["warnings"]
+        .as_array()
+        .expect("warnings")
+        .iter()
+        .filter_map(|warning| warning["kind"].as_str())
+        .collect()
 }
 
 /// Seconds and watts.
@@ -120,28 +186,84 @@ type Tests<'a> = &'a [(f64, f64)];
 #[test]
 fn what_efforts_cannot_tell_is_said() {
     let says = |tests: Tests<'_>, with: Value| -> Vec<String> {
-        kinds(&ask(&efforts(tests), &with)).into_iter().map(str::to_owned).collect()
+        kinds(&ask(&efforts(tests), &with))
+            .into_iter()
+            .map(str::to_owned)
+            .collect()
     };
     let cases: [(Tests<'_>, Value, &str); 11] = [
-        (&[(60.0, 450.0), (300.0, 343.0), (1200.0, 286.0)], json!({ "model": "two-parameter" }), "short"),
+        (
+            &[(60.0, 450.0), (300.0, 343.0), (1200.0, 286.0)],
+            json!({ "model": "two-parameter" }),
+            "short",
+        ),
         (&TESTS[1..3], json!({}), "two_efforts"),
         (&TESTS[3..4], json!({}), "one_effort"),
         (&[(1200.0, 286.0), (1250.0, 283.0)], json!({}), "one_length"),
-        (&[(180.0, 372.0), (300.0, 343.0), (720.0, 260.0), (1200.0, 286.0)], json!({}), "beaten"),
-        (&[(1200.0, 290.0), (1200.0, 270.0), (1200.0, 280.0)], json!({}), "one_length"),
-        (&[(300.0, 300.0), (1200.0, 300.0)], json!({}), "hardly_harder"),
-        (&[(180.0, 305.0), (1200.0, 300.0)], json!({}), "w_prime_implausible"),
+        (
+            &[
+                (180.0, 372.0),
+                (300.0, 343.0),
+                (720.0, 260.0),
+                (1200.0, 286.0),
+            ],
+            json!({}),
+            "beaten",
+        ),
+        (
+            &[(1200.0, 290.0), (1200.0, 270.0), (1200.0, 280.0)],
+            json!({}),
+            "one_length",
+        ),
+        (
+            &[(300.0, 300.0), (1200.0, 300.0)],
+            json!({}),
+            "hardly_harder",
+        ),
+        (
+            &[(180.0, 305.0), (1200.0, 300.0)],
+            json!({}),
+            "w_prime_implausible",
+        ),
         (&TESTS, json!({ "hold_s": 7200 }), "extrapolated"),
-        (&TESTS[..4], json!({ "hold_s": 3600, "model": "three-parameter" }), "hour_overstated"),
-        (&[(180.0, 372.0), (300.0, 343.0), (500.0, 318.0)], json!({}), "all_short"),
+        (
+            &TESTS[..4],
+            json!({ "hold_s": 3600, "model": "three-parameter" }),
+            "hour_overstated",
+        ),
+        (
+            &[(180.0, 372.0), (300.0, 343.0), (500.0, 318.0)],
+            json!({}),
+            "all_short",
+        ),
     ];
     for (tests, with, kind) in cases {
         let said = says(tests, with);
-        assert!(said.iter().any(|one| one == kind), "{kind} is missing among {said:?}");
+        assert!(
+            said.iter().any(|one| one == kind),
+            "{kind} is missing among {said:?}"
+        );
     }
-    let soft = [(180.0, 372.0), (300.0, 343.0), (480.0, 322.0), (720.0, 283.0), (1200.0, 286.0), (2400.0, 279.0)];
-    assert!(says(&soft, json!({ "model": "two-parameter" })).iter().any(|one| one == "not_maximal"));
-    assert!(says(&TESTS[..4], json!({ "hold_s": 1200, "model": "two-parameter" })).is_empty());
+    let soft = [
+        (180.0, 372.0),
+        (300.0, 343.0),
+        (480.0, 322.0),
+        (720.0, 283.0),
+        (1200.0, 286.0),
+        (2400.0, 279.0),
+    ];
+    assert!(
+        says(&soft, json!({ "model": "two-parameter" }))
+            .iter()
+            .any(|one| one == "not_maximal")
+    );
+    assert!(
+        says(
+            &TESTS[..4],
+            json!({ "hold_s": 1200, "model": "two-parameter" })
+        )
+        .is_empty()
+    );
 }
 
 #[test]
@@ -155,7 +277,13 @@ fn repeats_of_one_test_all_count() {
     let repeats = [(1200.0, 290.0), (1200.0, 270.0), (1203.0, 280.0)];
     let got = ask(&efforts(&repeats), &json!({ "hold_s": 1200 }));
     assert!(!kinds(&got).contains(&"beaten"), "{:?}", kinds(&got));
-    assert!(got["efforts"].as_array().expect("efforts").iter().all(|effort| effort["used"] == true));
+    assert!(
+        got["efforts"]
+            .as_array()
+            .expect("efforts")
+            .iter()
+            .all(|effort| effort["used"] == true)
+    );
     // Their mean: what stands in for W′ moves a curve through one length by less than a watt there.
     let power_w = got["power_w"]["value"].as_f64().expect("a power");
     assert!((power_w - 280.0).abs() < 1.0, "{power_w}");
@@ -165,19 +293,35 @@ fn repeats_of_one_test_all_count() {
 fn the_data_choose_a_model_only_where_they_can() {
     let curve = |model: Model, b: &[f64], lengths: &[f64]| -> Vec<(f64, f64)> {
         let mut unused = vec![0.0; b.len()];
-        lengths.iter().map(|&t| (t, model.power_w(b, t, &mut unused))).collect()
+        lengths
+            .iter()
+            .map(|&t| (t, model.power_w(b, t, &mut unused)))
+            .collect()
     };
     let few = curve(Model::TwoParameter, &[280.0, 18e3], &[180.0, 420.0, 900.0]);
     assert_eq!(ask(&efforts(&few), &json!({}))["told"], false);
-    let omni = Model::OmniDomain { peak: true, long_ride_from_s: Some(1800.0) };
+    let omni = Model::OmniDomain {
+        peak: true,
+        long_ride_from_s: Some(1800.0),
+    };
     let many = curve(
         omni,
         &[270.0, 18e3, 950.0, 35.0],
-        &[5.0, 15.0, 40.0, 100.0, 200.0, 400.0, 800.0, 1600.0, 3600.0, 9000.0],
+        &[
+            5.0, 15.0, 40.0, 100.0, 200.0, 400.0, 800.0, 1600.0, 3600.0, 9000.0,
+        ],
     );
     let told = ask(&efforts(&many), &json!({}));
-    assert_eq!((&told["model"], &told["told"]), (&json!("omni-domain"), &json!(true)));
-    let weights: f64 = told["models"].as_array().unwrap().iter().filter_map(|model| model["weight"].as_f64()).sum();
+    assert_eq!(
+        (&told["model"], &told["told"]),
+        (&json!("omni-domain"), &json!(true))
+    );
+    let weights: f64 = told["models"]
+        .as_array()
+        .unwrap()
+        .iter()
+        .filter_map(|model| model["weight"].as_f64())
+        .sum();
     assert!((weights - 1.0).abs() < SAME_FIT);
 }
 
@@ -217,13 +361,41 @@ impl Normal {
 
 #[test]
 fn bands_hold_what_they_promise_in_two_thousand_test_sets_of_each_model() {
-    let omni = Model::OmniDomain { peak: true, long_ride_from_s: Some(1800.0) };
+    let omni = Model::OmniDomain {
+        peak: true,
+        long_ride_from_s: Some(1800.0),
+    };
     let cases: [(&str, Model, &[f64], &[f64]); 5] = [
-        ("two-parameter", Model::TwoParameter, &[280.0, 18e3], &[150.0, 300.0, 600.0, 1200.0]),
-        ("three-parameter", Model::ThreeParameter, &[260.0, 20e3, 900.0], &[20.0, 60.0, 150.0, 300.0, 700.0, 1400.0]),
-        ("omni-domain", omni, &[270.0, 18e3, 900.0, 25.0], &[10.0, 30.0, 90.0, 240.0, 600.0, 1200.0, 3000.0, 7000.0]),
-        ("log-decline", Model::LogDecline, &[330.0, 28.0], &[450.0, 900.0, 1800.0, 3600.0]),
-        ("power-law", Model::PowerLaw, &[900.0, 0.16], &[60.0, 300.0, 1200.0, 4800.0]),
+        (
+            "two-parameter",
+            Model::TwoParameter,
+            &[280.0, 18e3],
+            &[150.0, 300.0, 600.0, 1200.0],
+        ),
+        (
+            "three-parameter",
+            Model::ThreeParameter,
+            &[260.0, 20e3, 900.0],
+            &[20.0, 60.0, 150.0, 300.0, 700.0, 1400.0],
+        ),
+        (
+            "omni-domain",
+            omni,
+            &[270.0, 18e3, 900.0, 25.0],
+            &[10.0, 30.0, 90.0, 240.0, 600.0, 1200.0, 3000.0, 7000.0],
+        ),
+        (
+            "log-decline",
+            Model::LogDecline,
+            &[330.0, 28.0],
+            &[450.0, 900.0, 1800.0, 3600.0],
+        ),
+        (
+            "power-law",
+            Model::PowerLaw,
+            &[900.0, 0.16],
+            &[60.0, 300.0, 1200.0, 4800.0],
+        ),
     ];
     for (name, model, truth, lengths) in cases {
         let mut normal = Normal(11);
@@ -236,9 +408,15 @@ fn bands_hold_what_they_promise_in_two_thousand_test_sets_of_each_model() {
             let tests: Vec<Effort> = lengths
                 .iter()
                 .map(|&duration_s| (duration_s, noisy(duration_s)))
-                .map(|(duration_s, power_w)| Effort { duration_s, power_w, sd_w: TEST_ERROR_SHARE * power_w })
+                .map(|(duration_s, power_w)| Effort {
+                    duration_s,
+                    power_w,
+                    sd_w: TEST_ERROR_SHARE * power_w,
+                })
                 .collect();
-            let Ok(fit) = fit(model, &tests, &[]) else { continue };
+            let Ok(fit) = fit(model, &tests, &[]) else {
+                continue;
+            };
             answered += 1;
             let curve = Curve::new(model, fit, KNOWN_FROM, 0);
             let reach = student_t(0.95, curve.degrees_of_freedom);
@@ -250,9 +428,20 @@ fn bands_hold_what_they_promise_in_two_thousand_test_sets_of_each_model() {
             in_test += u32::from((test_w - value_w).abs() <= reach * test_sd_w);
         }
         let share = |count: u32| f64::from(count) / f64::from(answered);
-        assert!(COVERAGE.contains(&share(in_curve)), "{name}: the curve's band held {}", share(in_curve));
-        assert!(COVERAGE.contains(&share(in_test)), "{name}: a test's band held {}", share(in_test));
+        assert!(
+            COVERAGE.contains(&share(in_curve)),
+            "{name}: the curve's band held {}",
+            share(in_curve)
+        );
+        assert!(
+            COVERAGE.contains(&share(in_test)),
+            "{name}: a test's band held {}",
+            share(in_test)
+        );
         // Noise that leaves the parameters open is told, not counted; little does.
-        assert!(f64::from(answered) > 0.98 * f64::from(SETS), "{name}: {answered}");
+        assert!(
+            f64::from(answered) > 0.98 * f64::from(SETS),
+            "{name}: {answered}"
+        );
     }
 }

@@ -2,15 +2,17 @@
 //! source; figures printed by others stand in `printed_figures.csv`.
 
 use fasterby_core::air::{
-    Ground, Heading, Moisture, RoadWind, STANDARD_DENSITY_KG_M3, STANDARD_PRESSURE_PA, Wind, apparent_wind,
-    course_pressure_pa, density_kg_m3, gravity_m_s2, saturation_vapour_pressure_pa, standard_pressure_pa, wind_factor,
+    Ground, Heading, Moisture, RoadWind, STANDARD_DENSITY_KG_M3, STANDARD_PRESSURE_PA, Wind,
+    apparent_wind, course_pressure_pa, density_kg_m3, gravity_m_s2, saturation_vapour_pressure_pa,
+    standard_pressure_pa, wind_factor,
 };
 use fasterby_core::kinematics::{Ankle, Leg, Linkage, Seat};
 use fasterby_core::power_duration::{LongRide, PowerDuration, Recovery, w_prime_balance_j};
 use fasterby_core::resistance::{DragShape, Machine, Stretch, elasticity, slope, tie_aero_share};
 use fasterby_core::solve::root;
 use fasterby_core::w_prime_forms::{
-    by_time_constant_j, elite_recovery_time_s, integral_by_second_j, integral_j, recovery_depth_w, recovery_time_s,
+    by_time_constant_j, elite_recovery_time_s, integral_by_second_j, integral_j, recovery_depth_w,
+    recovery_time_s,
 };
 use fasterby_tests::{Row, Table};
 use wasm_bindgen_test::wasm_bindgen_test;
@@ -51,8 +53,16 @@ fn shape(yaw_table: &str) -> DragShape {
         let (yaw, ratio) = text.split_once(':').expect("yaw:ratio");
         (yaw.parse().expect("a yaw"), ratio.parse().expect("a ratio"))
     };
-    let yaw_table = yaw_table.split(';').filter(|text| !text.is_empty()).map(row).collect();
-    DragShape { yaw_table, speed_exponent: 0.0, reference_airspeed_m_s: 12.0 }
+    let yaw_table = yaw_table
+        .split(';')
+        .filter(|text| !text.is_empty())
+        .map(row)
+        .collect();
+    DragShape {
+        yaw_table,
+        speed_exponent: 0.0,
+        reference_airspeed_m_s: 12.0,
+    }
 }
 
 /// A row's rider on a row's road.
@@ -87,16 +97,32 @@ impl Case {
 
     /// In the row's wind on its grade.
     fn new(row: &Row<'_>, density_kg_m3: f64) -> Self {
-        let wind = RoadWind { head_m_s: row.number("headwind_m_s"), cross_m_s: row.number("crosswind_m_s") };
-        Self { wind, grade: row.number("grade"), ..Self::calm(row, density_kg_m3) }
+        let wind = RoadWind {
+            head_m_s: row.number("headwind_m_s"),
+            cross_m_s: row.number("crosswind_m_s"),
+        };
+        Self {
+            wind,
+            grade: row.number("grade"),
+            ..Self::calm(row, density_kg_m3)
+        }
     }
 
     fn stretch(&self) -> Stretch<'_> {
-        Stretch::new(&self.machine, &self.shape, self.density_kg_m3, self.wind, slope(self.grade))
+        Stretch::new(
+            &self.machine,
+            &self.shape,
+            self.density_kg_m3,
+            self.wind,
+            slope(self.grade),
+        )
     }
 
     fn speed_m_s(&self) -> f64 {
-        self.stretch().speed_m_s(self.power_w * self.machine.drivetrain_efficiency, self.cda_m2)
+        self.stretch().speed_m_s(
+            self.power_w * self.machine.drivetrain_efficiency,
+            self.cda_m2,
+        )
     }
 
     fn speed_with_m_s(&self, change: impl FnOnce(&mut Self)) -> f64 {
@@ -107,7 +133,8 @@ impl Case {
 
     /// Power at the pedals that a speed takes.
     fn power_at_w(&self, speed_m_s: f64) -> f64 {
-        speed_m_s * self.stretch().total_n(speed_m_s, self.cda_m2) / self.machine.drivetrain_efficiency
+        speed_m_s * self.stretch().total_n(speed_m_s, self.cda_m2)
+            / self.machine.drivetrain_efficiency
     }
 
     fn aero_share_at(&self, speed_m_s: f64) -> f64 {
@@ -130,7 +157,11 @@ fn standard_temperature_k(altitude_m: f64) -> f64 {
 fn moist_air_is_as_dense_as_the_formula_and_real_gas_mixtures_say() {
     for row in Table::new(include_str!("../published/moist_air_density.csv")).rows() {
         let humidity = Moisture::RelativeHumidity(row.number("relative_humidity"));
-        let density = density_kg_m3(row.number("temperature_c"), row.number("pressure_pa"), humidity);
+        let density = density_kg_m3(
+            row.number("temperature_c"),
+            row.number("pressure_pa"),
+            humidity,
+        );
         row.compare("density_kg_m3", density);
     }
 }
@@ -151,8 +182,16 @@ fn moist_air_is_put_together_from_the_terms_of_the_formula() {
         let dry = pressure_pa * DRY_AIR_KG_PER_MOL
             / (row.number("compressibility") * GAS_CONSTANT * (temperature_c + 273.15));
         let want = dry * (1.0 - vapour * (1.0 - WATER_KG_PER_MOL / DRY_AIR_KG_PER_MOL));
-        let density = density_kg_m3(temperature_c, pressure_pa, Moisture::RelativeHumidity(humidity));
-        assert!((density / want - 1.0).abs() <= SAME_DENSITY, "{}: {density} for {want}", row.text("case"));
+        let density = density_kg_m3(
+            temperature_c,
+            pressure_pa,
+            Moisture::RelativeHumidity(humidity),
+        );
+        assert!(
+            (density / want - 1.0).abs() <= SAME_DENSITY,
+            "{}: {density} for {want}",
+            row.text("case")
+        );
     }
 }
 
@@ -160,14 +199,24 @@ fn moist_air_is_put_together_from_the_terms_of_the_formula() {
 fn a_dew_point_stands_in_for_the_humidity() {
     for row in Table::new(include_str!("../published/dew_point_density.csv")).rows() {
         let dew_point = Moisture::DewPointC(row.number("dew_point_c"));
-        row.compare("density_kg_m3", density_kg_m3(row.number("temperature_c"), row.number("pressure_pa"), dew_point));
+        row.compare(
+            "density_kg_m3",
+            density_kg_m3(
+                row.number("temperature_c"),
+                row.number("pressure_pa"),
+                dew_point,
+            ),
+        );
     }
 }
 
 #[wasm_bindgen_test(unsupported = test)]
 fn saturation_pressure_agrees_with_steam_tables_and_with_rougher_formulas() {
     for row in Table::new(include_str!("../published/saturation_pressure.csv")).rows() {
-        row.compare("saturation_pressure_pa", saturation_vapour_pressure_pa(row.number("temperature_c")));
+        row.compare(
+            "saturation_pressure_pa",
+            saturation_vapour_pressure_pa(row.number("temperature_c")),
+        );
     }
 }
 
@@ -179,11 +228,22 @@ fn the_standard_atmosphere_is_that_of_the_standard_and_the_handbook() {
         row.compare("pressure_pa", standard_pressure_pa(altitude_m));
         row.compare("density_kg_m3", standard_density_kg_m3(altitude_m));
         let dry = Moisture::RelativeHumidity(0.0);
-        let moist = density_kg_m3(standard_temperature_k(altitude_m) - 273.15, standard_pressure_pa(altitude_m), dry);
+        let moist = density_kg_m3(
+            standard_temperature_k(altitude_m) - 273.15,
+            standard_pressure_pa(altitude_m),
+            dry,
+        );
         let apart = moist / row.number("density_kg_m3") - 1.0;
-        assert!((0.0..COMPRESSIBILITY).contains(&apart), "{}: {apart:e}", row.text("case"));
+        assert!(
+            (0.0..COMPRESSIBILITY).contains(&apart),
+            "{}: {apart:e}",
+            row.text("case")
+        );
     }
-    assert!((STANDARD_DENSITY_KG_M3 / standard_density_kg_m3(0.0) - 1.0).abs() <= PRINTED_STANDARD_DENSITY);
+    assert!(
+        (STANDARD_DENSITY_KG_M3 / standard_density_kg_m3(0.0) - 1.0).abs()
+            <= PRINTED_STANDARD_DENSITY
+    );
     assert_eq!(STANDARD_PRESSURE_PA, standard_pressure_pa(0.0));
 }
 
@@ -191,7 +251,11 @@ fn the_standard_atmosphere_is_that_of_the_standard_and_the_handbook() {
 fn pressure_reduced_to_sea_level_is_taken_back_to_the_course() {
     for row in Table::new(include_str!("../published/course_pressure.csv")).rows() {
         let sea_level_pa = row.number("sea_level_pressure_pa");
-        let pressure_pa = course_pressure_pa(sea_level_pa, row.number("altitude_m"), row.number("temperature_c"));
+        let pressure_pa = course_pressure_pa(
+            sea_level_pa,
+            row.number("altitude_m"),
+            row.number("temperature_c"),
+        );
         row.compare("pressure_pa", pressure_pa);
     }
 }
@@ -199,7 +263,10 @@ fn pressure_reduced_to_sea_level_is_taken_back_to_the_course() {
 #[wasm_bindgen_test(unsupported = test)]
 fn gravity_follows_latitude_and_height() {
     for row in Table::new(include_str!("../published/gravity.csv")).rows() {
-        row.compare("gravity_m_s2", gravity_m_s2(row.number("latitude_deg"), row.number("altitude_m")));
+        row.compare(
+            "gravity_m_s2",
+            gravity_m_s2(row.number("latitude_deg"), row.number("altitude_m")),
+        );
     }
 }
 
@@ -207,7 +274,10 @@ fn gravity_follows_latitude_and_height() {
 fn wind_falls_towards_the_ground_by_the_logarithmic_law() {
     for row in Table::new(include_str!("../published/wind_profile.csv")).rows() {
         let ground = Ground::RoughnessLengthM(row.number("roughness_length_m"));
-        row.compare("wind_ratio", wind_factor(ground, row.number("height_m"), row.number("wind_height_m")));
+        row.compare(
+            "wind_ratio",
+            wind_factor(ground, row.number("height_m"), row.number("wind_height_m")),
+        );
     }
 }
 
@@ -233,7 +303,10 @@ fn wind_is_taken_apart_along_and_across_the_road() {
 #[wasm_bindgen_test(unsupported = test)]
 fn steady_speed_solves_the_balance_in_wind_on_hills_and_coasting() {
     for row in Table::new(include_str!("../published/steady_speed.csv")).rows() {
-        let case = Case { shape: shape(row.text("yaw_table")), ..Case::new(&row, row.number("density_kg_m3")) };
+        let case = Case {
+            shape: shape(row.text("yaw_table")),
+            ..Case::new(&row, row.number("density_kg_m3"))
+        };
         row.compare("speed_m_s", case.speed_m_s());
         row.compare("power_at_12_w", case.power_at_w(12.0));
     }
@@ -244,7 +317,8 @@ fn a_change_of_power_drag_mass_or_tyres_does_to_speed_what_calculus_says() {
     for row in Table::new(include_str!("../published/sensitivity.csv")).rows() {
         let case = Case::new(&row, row.number("density_kg_m3"));
         let speed_m_s = case.speed_m_s();
-        let elastic = elasticity(&case.stretch(), speed_m_s, case.cda_m2).expect("no turning point");
+        let elastic =
+            elasticity(&case.stretch(), speed_m_s, case.cda_m2).expect("no turning point");
         row.compare("aero_share", case.aero_share_at(speed_m_s));
         row.compare("power_elasticity", elastic.power);
         row.compare("cda_elasticity", elastic.cda);
@@ -262,8 +336,14 @@ fn a_change_of_power_drag_mass_or_tyres_does_to_speed_what_calculus_says() {
         row.compare("time_change_less_mass_s", gained_s(lighter));
         row.compare("time_change_less_rolling_s", gained_s(smoother));
         let equal_cda = |change: f64| case.speed_with_m_s(|c| c.cda_m2 *= 1.0 + change) - more;
-        row.compare("equal_cda_change", root(equal_cda, -0.99, 0.5, ROOT_ACCURACY).expect("an equal change"));
-        row.compare("equal_power_change", case.power_at_w(less) / case.power_w - 1.0);
+        row.compare(
+            "equal_cda_change",
+            root(equal_cda, -0.99, 0.5, ROOT_ACCURACY).expect("an equal change"),
+        );
+        row.compare(
+            "equal_power_change",
+            case.power_at_w(less) / case.power_w - 1.0,
+        );
     }
 }
 
@@ -273,11 +353,18 @@ fn a_cut_in_drag_may_cost_its_share_of_the_air_in_power() {
     for row in Table::new(include_str!("../published/exchange_rates.csv")).rows() {
         let case = Case::calm(&row, row.number("density_kg_m3"));
         let speed_m_s = row.number("speed_m_s");
-        let lower = Case { cda_m2: CUT_TO * case.cda_m2, ..case.clone() };
-        let elastic = elasticity(&case.stretch(), speed_m_s, case.cda_m2).expect("no turning point");
+        let lower = Case {
+            cda_m2: CUT_TO * case.cda_m2,
+            ..case.clone()
+        };
+        let elastic =
+            elasticity(&case.stretch(), speed_m_s, case.cda_m2).expect("no turning point");
         row.compare("aero_share", case.aero_share_at(speed_m_s));
         row.compare("cda_elasticity", elastic.cda);
-        row.compare("power_factor", lower.power_at_w(speed_m_s) / case.power_at_w(speed_m_s));
+        row.compare(
+            "power_factor",
+            lower.power_at_w(speed_m_s) / case.power_at_w(speed_m_s),
+        );
     }
 }
 
@@ -288,7 +375,8 @@ fn ten_percent_more_power_and_ten_percent_less_drag_are_worth_what_the_share_of_
         let speed_m_s = case.speed_m_s();
         let more = case.speed_with_m_s(|c| c.power_w *= 1.1) / speed_m_s;
         let less = case.speed_with_m_s(|c| c.cda_m2 *= 0.9) / speed_m_s;
-        let elastic = elasticity(&case.stretch(), speed_m_s, case.cda_m2).expect("no turning point");
+        let elastic =
+            elasticity(&case.stretch(), speed_m_s, case.cda_m2).expect("no turning point");
         row.compare("aero_share", case.aero_share_at(speed_m_s));
         row.compare("speed_ratio_more_power", more);
         row.compare("speed_ratio_less_cda", less);
@@ -310,10 +398,21 @@ fn what_wind_and_hills_take_on_one_half_is_not_given_back_on_the_other() {
         let calm = Case::calm(&row, row.number("density_kg_m3"));
         let cross_m_s = row.number("crosswind_m_s");
         let half = |grade: &str, wind: &str| {
-            let wind = RoadWind { head_m_s: row.number(wind), cross_m_s };
-            Case { wind, grade: row.number(grade), ..calm.clone() }.speed_m_s()
+            let wind = RoadWind {
+                head_m_s: row.number(wind),
+                cross_m_s,
+            };
+            Case {
+                wind,
+                grade: row.number(grade),
+                ..calm.clone()
+            }
+            .speed_m_s()
         };
-        let (out, back) = (half("out_grade", "out_headwind_m_s"), half("back_grade", "back_headwind_m_s"));
+        let (out, back) = (
+            half("out_grade", "out_headwind_m_s"),
+            half("back_grade", "back_headwind_m_s"),
+        );
         let half_m = 0.5 * row.number("distance_m");
         let time_s = half_m / out + half_m / back;
         row.compare("out_speed_m_s", out);
@@ -326,7 +425,8 @@ fn what_wind_and_hills_take_on_one_half_is_not_given_back_on_the_other() {
 #[wasm_bindgen_test(unsupported = test)]
 fn thin_air_is_fast_air_at_the_same_power() {
     for row in Table::new(include_str!("../published/altitude_times.csv")).rows() {
-        let speed_m_s = Case::new(&row, standard_density_kg_m3(row.number("altitude_m"))).speed_m_s();
+        let speed_m_s =
+            Case::new(&row, standard_density_kg_m3(row.number("altitude_m"))).speed_m_s();
         row.compare("speed_m_s", speed_m_s);
         row.compare("time_s", row.number("distance_m") / speed_m_s);
     }
@@ -342,7 +442,8 @@ fn w_prime_is_spent_and_comes_back_as_the_differential_form_says() {
             let (seconds, watts) = segment.split_once(':').expect("seconds:watts");
             let dt_s = seconds.parse::<f64>().expect("seconds").min(left_s);
             let above_w = watts.parse::<f64>().expect("watts") - cp_w;
-            balance_j = w_prime_balance_j(Recovery::Differential, balance_j, w_prime_j, above_w, dt_s);
+            balance_j =
+                w_prime_balance_j(Recovery::Differential, balance_j, w_prime_j, above_w, dt_s);
             left_s -= dt_s;
         }
         row.compare("w_prime_left_j", balance_j);
@@ -352,23 +453,45 @@ fn w_prime_is_spent_and_comes_back_as_the_differential_form_says() {
 #[wasm_bindgen_test(unsupported = test)]
 fn other_forms_of_w_prime_balance_are_those_of_their_equations() {
     for row in Table::new(include_str!("../published/w_prime_balance.csv")).rows() {
-        let (cp_w, w_prime_j, time_s) = (row.number("cp_w"), row.number("w_prime_j"), row.number("time_s"));
+        let (cp_w, w_prime_j, time_s) = (
+            row.number("cp_w"),
+            row.number("w_prime_j"),
+            row.number("time_s"),
+        );
         let number = |text: &str| text.parse::<f64>().expect("a number");
-        let stretch = |text: &str| text.split_once(':').map(|(s, w)| (number(s), number(w))).expect("seconds:watts");
+        let stretch = |text: &str| {
+            text.split_once(':')
+                .map(|(s, w)| (number(s), number(w)))
+                .expect("seconds:watts")
+        };
         let ride: Vec<_> = row.text("segments_s_w").split(';').map(stretch).collect();
         let tau_s = recovery_time_s(recovery_depth_w(cp_w, &ride));
-        row.compare("integral_j", integral_j(cp_w, w_prime_j, tau_s, &ride, time_s));
-        row.compare("integral_by_second_j", integral_by_second_j(cp_w, w_prime_j, tau_s, &ride, time_s));
-        row.compare("recovery_2012_j", by_time_constant_j(cp_w, w_prime_j, recovery_time_s, &ride, time_s));
-        row.compare("recovery_elite_j", by_time_constant_j(cp_w, w_prime_j, elite_recovery_time_s, &ride, time_s));
+        row.compare(
+            "integral_j",
+            integral_j(cp_w, w_prime_j, tau_s, &ride, time_s),
+        );
+        row.compare(
+            "integral_by_second_j",
+            integral_by_second_j(cp_w, w_prime_j, tau_s, &ride, time_s),
+        );
+        row.compare(
+            "recovery_2012_j",
+            by_time_constant_j(cp_w, w_prime_j, recovery_time_s, &ride, time_s),
+        );
+        row.compare(
+            "recovery_elite_j",
+            by_time_constant_j(cp_w, w_prime_j, elite_recovery_time_s, &ride, time_s),
+        );
     }
 }
 
 #[wasm_bindgen_test(unsupported = test)]
 fn power_falls_with_duration_as_the_relation_and_the_trials_say() {
     for row in Table::new(include_str!("../published/power_duration.csv")).rows() {
-        let long_ride =
-            row.optional("long_ride_loss_w").map(|loss_w| LongRide { loss_w, from_s: row.number("long_ride_from_s") });
+        let long_ride = row.optional("long_ride_loss_w").map(|loss_w| LongRide {
+            loss_w,
+            from_s: row.number("long_ride_from_s"),
+        });
         let rider = PowerDuration {
             cp_w: row.number("cp_w"),
             w_prime_j: row.number("w_prime_j"),
@@ -386,10 +509,18 @@ fn two_trials_fix_critical_power_and_w_prime() {
         let (first_s, second_s) = (row.number("first_time_s"), row.number("second_time_s"));
         let hyperbola = |first_w: f64, second_w: f64| {
             let w_prime_j = (first_w - second_w) / (1.0 / first_s - 1.0 / second_s);
-            PowerDuration { cp_w: first_w - w_prime_j / first_s, w_prime_j, peak_w: None, long_ride: None }
+            PowerDuration {
+                cp_w: first_w - w_prime_j / first_s,
+                w_prime_j,
+                peak_w: None,
+                long_ride: None,
+            }
         };
         let tested = hyperbola(row.number("first_power_w"), row.number("second_power_w"));
-        let again = hyperbola(tested.sustainable_w(first_s), tested.sustainable_w(second_s));
+        let again = hyperbola(
+            tested.sustainable_w(first_s),
+            tested.sustainable_w(second_s),
+        );
         row.compare("cp_w", again.cp_w);
         row.compare("w_prime_j", again.w_prime_j);
     }
@@ -406,10 +537,13 @@ fn figures_printed_by_others_are_met_with_what_they_leave_open() {
             "time_saved_s" => {
                 let mut case = case();
                 case.power_w = case.power_at_w(row.number("speed_m_s"));
-                let changed_m_s = case.speed_with_m_s(|c| c.cda_m2 *= 1.0 + row.number("cda_change"));
+                let changed_m_s =
+                    case.speed_with_m_s(|c| c.cda_m2 *= 1.0 + row.number("cda_change"));
                 row.number("distance_m") * (1.0 / row.number("speed_m_s") - 1.0 / changed_m_s)
             }
-            "density_ratio" => standard_density_kg_m3(row.number("altitude_m")) / standard_density_kg_m3(0.0),
+            "density_ratio" => {
+                standard_density_kg_m3(row.number("altitude_m")) / standard_density_kg_m3(0.0)
+            }
             other => panic!("no such quantity: {other}"),
         };
         row.compare("expected", got);
@@ -422,7 +556,11 @@ fn every_table_in_the_folder_is_used() {
     let folder = std::path::Path::new(env!("CARGO_MANIFEST_DIR")).join("published");
     let tests = [include_str!("published.rs"), include_str!("fit.rs")];
     for entry in std::fs::read_dir(folder).expect("the folder of tables") {
-        let name = entry.expect("an entry").file_name().into_string().expect("a plain name");
+        let name = entry
+            .expect("an entry")
+            .file_name()
+            .into_string()
+            .expect("a plain name");
         let reading = format!("include_str!(\"../published/{name}\")");
         let used = tests.iter().any(|test| test.contains(&reading));
         assert!(used, "no test reads {name}");
@@ -439,14 +577,28 @@ mod golden_leg {
 
     pub fn leg(row: &Row<'_>) -> Leg {
         let ankle = match row.text("ankle") {
-            "frozen" => Ankle::Frozen { angle_rad: 130f64.to_radians() },
-            _ => Ankle::Moving { pitch_rad: 45f64.to_radians(), swing_rad: 12f64.to_radians() },
+            "frozen" => Ankle::Frozen {
+                angle_rad: 130f64.to_radians(),
+            },
+            _ => Ankle::Moving {
+                pitch_rad: 45f64.to_radians(),
+                swing_rad: 12f64.to_radians(),
+            },
         };
-        Leg { thigh_m: 0.441, shank_m: 0.4428, foot_m: 0.153, ankle }
+        Leg {
+            thigh_m: 0.441,
+            shank_m: 0.4428,
+            foot_m: 0.153,
+            ankle,
+        }
     }
 
     pub fn seat(crank_m: f64) -> Seat {
-        Seat { crank_m, hip_m: REACH_M - crank_m, angle_rad: 76f64.to_radians() }
+        Seat {
+            crank_m,
+            hip_m: REACH_M - crank_m,
+            angle_rad: 76f64.to_radians(),
+        }
     }
 
     pub fn linkage(row: &Row<'_>, crank_m: f64) -> Linkage {
@@ -457,7 +609,9 @@ mod golden_leg {
 #[wasm_bindgen_test(unsupported = test)]
 fn a_leg_is_tightest_straightest_and_fastest_where_forty_digits_say() {
     for row in Table::new(include_str!("../published/leg_extremes.csv")).rows() {
-        let turn = golden_leg::linkage(&row, row.number("crank_m")).turn().expect("the leg reaches");
+        let turn = golden_leg::linkage(&row, row.number("crank_m"))
+            .turn()
+            .expect("the leg reaches");
         let compare = |name: &str, (place, value): (f64, f64), scale: f64| {
             row.compare(name, scale * value);
             row.compare(&format!("{name}_at_deg"), place.to_degrees());
@@ -466,23 +620,39 @@ fn a_leg_is_tightest_straightest_and_fastest_where_forty_digits_say() {
         compare("tightest_hip_deg", thigh.greatest, -1f64.to_degrees());
         compare("straightest_knee_deg", knee.greatest, 1f64.to_degrees());
         compare("most_bent_knee_deg", knee.least, 1f64.to_degrees());
-        compare("rising_rad_s", turn.thigh_rate().greatest, golden_leg::RAD_S);
+        compare(
+            "rising_rad_s",
+            turn.thigh_rate().greatest,
+            golden_leg::RAD_S,
+        );
         compare("falling_rad_s", turn.thigh_rate().least, golden_leg::RAD_S);
-        compare("rising_rad_s2", turn.thigh_second_rate().greatest, golden_leg::RAD_S * golden_leg::RAD_S);
-        compare("falling_rad_s2", turn.thigh_second_rate().least, golden_leg::RAD_S * golden_leg::RAD_S);
+        compare(
+            "rising_rad_s2",
+            turn.thigh_second_rate().greatest,
+            golden_leg::RAD_S * golden_leg::RAD_S,
+        );
+        compare(
+            "falling_rad_s2",
+            turn.thigh_second_rate().least,
+            golden_leg::RAD_S * golden_leg::RAD_S,
+        );
     }
 }
 
 #[wasm_bindgen_test(unsupported = test)]
 fn a_leg_passes_through_the_four_quarters_as_forty_digits_say() {
     for row in Table::new(include_str!("../published/leg_moments.csv")).rows() {
-        let at = golden_leg::linkage(&row, golden_leg::CRANK_M).at(row.number("crank_deg").to_radians());
+        let at =
+            golden_leg::linkage(&row, golden_leg::CRANK_M).at(row.number("crank_deg").to_radians());
         row.compare("knee_x_m", at.knee.x);
         row.compare("knee_y_m", at.knee.y);
         row.compare("thigh_deg", at.thigh_rad.to_degrees());
         row.compare("knee_deg", at.knee_rad.to_degrees());
         row.compare("thigh_rad_s", at.thigh_rates[0] * golden_leg::RAD_S);
-        row.compare("thigh_rad_s2", at.thigh_rates[1] * golden_leg::RAD_S * golden_leg::RAD_S);
+        row.compare(
+            "thigh_rad_s2",
+            at.thigh_rates[1] * golden_leg::RAD_S * golden_leg::RAD_S,
+        );
     }
 }
 
@@ -495,10 +665,16 @@ fn small_changes_of_a_set_up_open_the_hip_as_the_table_says() {
             hip_m: before.hip_m + row.number("saddle_change_m"),
             angle_rad: before.angle_rad + row.number("seat_angle_change_deg").to_radians(),
         };
-        let [before, after] =
-            [before, after].map(|seat| Linkage::new(golden_leg::leg(&row), seat).turn().expect("the leg reaches"));
+        let [before, after] = [before, after].map(|seat| {
+            Linkage::new(golden_leg::leg(&row), seat)
+                .turn()
+                .expect("the leg reaches")
+        });
         let thigh = before.thigh_angle().greatest.1 - after.thigh_angle().greatest.1;
-        row.compare("tightest_hip_change_deg", row.number("torso_change_deg") + thigh.to_degrees());
+        row.compare(
+            "tightest_hip_change_deg",
+            row.number("torso_change_deg") + thigh.to_degrees(),
+        );
         let knee = after.knee_angle().greatest.1 - before.knee_angle().greatest.1;
         row.compare("straightest_knee_change_deg", knee.to_degrees());
     }

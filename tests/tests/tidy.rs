@@ -13,9 +13,26 @@ use fasterby_core::sources::{SOURCES, find};
 
 /// The rooms of the core, floor by floor: a room knows its own floor and those below.
 const FLOORS: &[&[&str]] = &[
-    &["quantity", "bounds", "error", "sources", "solve", "fit", "statistics", "blocks", "budget", "subsets"],
+    &[
+        "quantity",
+        "bounds",
+        "error",
+        "sources",
+        "solve",
+        "fit",
+        "statistics",
+        "blocks",
+        "budget",
+        "subsets",
+    ],
     &["air", "resistance"],
-    &["power_duration", "power_models", "w_prime_forms", "position", "course"],
+    &[
+        "power_duration",
+        "power_models",
+        "w_prime_forms",
+        "position",
+        "course",
+    ],
     &["ride", "steady_ride", "effort", "pacing"],
     &["field_test", "kinematics", "team"],
     &["draws", "information"],
@@ -26,6 +43,7 @@ const FLOORS: &[&[&str]] = &[
 const TOP_LEVEL: &[&str] = &[
     "Cargo.toml",
     "Cargo.lock",
+    "biome.json",
     "rust-toolchain.toml",
     "README.md",
     "DEVELOPERS.md",
@@ -37,27 +55,42 @@ const TOP_LEVEL: &[&str] = &[
     "xtask",
 ];
 /// Folders that hold what is built, fetched or found, not what is written.
-const NOT_WRITTEN: &[&str] =
-    &["target", "dist", "node_modules", "test-results", "playwright-report", "__pycache__", "corpus", "artifacts"];
+const NOT_WRITTEN: &[&str] = &[
+    "target",
+    "dist",
+    "node_modules",
+    "test-results",
+    "playwright-report",
+    "__pycache__",
+    "corpus",
+    "artifacts",
+];
 /// Functions of which physics is made. Drawing needs some of them, in `parts`; converting units needs none but may.
 const PHYSICS: &[&str] = &[
-    "pow", "exp", "expm1", "log", "log1p", "log2", "log10", "sqrt", "cbrt", "hypot", "sin", "cos", "tan", "asin",
-    "acos", "atan", "atan2", "sinh", "cosh", "tanh",
+    "pow", "exp", "expm1", "log", "log1p", "log2", "log10", "sqrt", "cbrt", "hypot", "sin", "cos",
+    "tan", "asin", "acos", "atan", "atan2", "sinh", "cosh", "tanh",
 ];
 /// Names that a document or picture gives its own language by; nothing is asked of them.
 const NAMESPACES: &str = "http://www.w3.org/";
 
 fn root() -> PathBuf {
-    Path::new(env!("CARGO_MANIFEST_DIR")).parent().expect("tests lie in the house").to_owned()
+    Path::new(env!("CARGO_MANIFEST_DIR"))
+        .parent()
+        .expect("tests lie in the house")
+        .to_owned()
 }
 
 fn name(path: &Path) -> &str {
-    path.file_name().and_then(|name| name.to_str()).expect("a plain name")
+    path.file_name()
+        .and_then(|name| name.to_str())
+        .expect("a plain name")
 }
 
 fn entries(folder: &Path) -> Vec<PathBuf> {
-    let mut all: Vec<_> =
-        fs::read_dir(folder).expect("a folder").map(|entry| entry.expect("an entry").path()).collect();
+    let mut all: Vec<_> = fs::read_dir(folder)
+        .expect("a folder")
+        .map(|entry| entry.expect("an entry").path())
+        .collect();
     all.sort();
     all
 }
@@ -81,7 +114,11 @@ fn written(folder: &str) -> Vec<PathBuf> {
 }
 
 fn with_ending(folder: &str, endings: &[&str]) -> Vec<PathBuf> {
-    let ends = |path: &PathBuf| path.extension().and_then(|e| e.to_str()).is_some_and(|e| endings.contains(&e));
+    let ends = |path: &PathBuf| {
+        path.extension()
+            .and_then(|e| e.to_str())
+            .is_some_and(|e| endings.contains(&e))
+    };
     written(folder).into_iter().filter(ends).collect()
 }
 
@@ -92,7 +129,10 @@ fn text(path: &Path) -> String {
 
 /// A path as people write it.
 fn shown(path: &Path) -> String {
-    path.strip_prefix(root()).unwrap_or(path).display().to_string()
+    path.strip_prefix(root())
+        .unwrap_or(path)
+        .display()
+        .to_string()
 }
 
 /// The words of a text, where letters, digits, `_` and the given signs make a word.
@@ -105,13 +145,24 @@ fn rooms_of_the_core_know_nothing_of_the_floors_above() {
     let floor = |room: &str| FLOORS.iter().position(|rooms| rooms.contains(&room));
     let mut wrong = Vec::new();
     for path in with_ending("core/src", &["rs"]) {
-        let inside = path.strip_prefix(root().join("core/src")).expect("a room").components().next().expect("a name");
-        let room = inside.as_os_str().to_str().expect("a plain name").trim_end_matches(".rs");
+        let inside = path
+            .strip_prefix(root().join("core/src"))
+            .expect("a room")
+            .components()
+            .next()
+            .expect("a name");
+        let room = inside
+            .as_os_str()
+            .to_str()
+            .expect("a plain name")
+            .trim_end_matches(".rs");
         if room == "lib" {
             continue;
         }
         let Some(own) = floor(room) else {
-            wrong.push(format!("{room} is on no floor: give it one here and in core/src/lib.rs"));
+            wrong.push(format!(
+                "{room} is on no floor: give it one here and in core/src/lib.rs"
+            ));
             continue;
         };
         for after in text(&path).split("crate::").skip(1) {
@@ -145,33 +196,57 @@ fn is_dated_key(word: &str) -> bool {
 
 #[test]
 fn every_source_that_is_cited_exists() {
-    let citing = [with_ending("core", &["rs"]), with_ending("www", &["js", "html"]), with_ending("tests/src", &["rs"])];
+    let citing = [
+        with_ending("core", &["rs"]),
+        with_ending("www", &["js", "html"]),
+        with_ending("tests/src", &["rs"]),
+    ];
     for path in citing.concat() {
         for word in words(&text(&path), &['-']).filter(|word| is_dated_key(word)) {
             assert!(find(word).is_some(), "{} cites {word}", shown(&path));
         }
     }
     for field in FIELDS {
-        assert!(field.source.is_empty() || find(field.source).is_some(), "{} cites {}", field.key, field.source);
+        assert!(
+            field.source.is_empty() || find(field.source).is_some(),
+            "{} cites {}",
+            field.key,
+            field.source
+        );
     }
 }
 
 #[test]
 fn every_source_is_cited_somewhere() {
-    let citing =
-        [with_ending("core", &["rs"]), with_ending("www", &["js", "html"]), with_ending("tests", &["rs"])].concat();
+    let citing = [
+        with_ending("core", &["rs"]),
+        with_ending("www", &["js", "html"]),
+        with_ending("tests", &["rs"]),
+    ]
+    .concat();
     let cited: BTreeSet<String> = citing
         .iter()
         .filter(|path| !path.ends_with("core/src/sources.rs"))
-        .flat_map(|path| words(&text(path), &['-']).map(str::to_owned).collect::<Vec<_>>())
+        .flat_map(|path| {
+            words(&text(path), &['-'])
+                .map(str::to_owned)
+                .collect::<Vec<_>>()
+        })
         .collect();
-    let idle: Vec<_> = SOURCES.iter().map(|source| source.key).filter(|&key| !cited.contains(key)).collect();
+    let idle: Vec<_> = SOURCES
+        .iter()
+        .map(|source| source.key)
+        .filter(|&key| !cited.contains(key))
+        .collect();
     assert!(idle.is_empty(), "nothing cites {}", idle.join(", "));
 }
 
 #[test]
 fn nothing_names_a_folder_of_the_machine() {
-    let folders: Vec<String> = ["work", "tmp", "root", "home"].iter().map(|name| format!("/{name}/")).collect();
+    let folders: Vec<String> = ["work", "tmp", "root", "home"]
+        .iter()
+        .map(|name| format!("/{name}/"))
+        .collect();
     for path in written("") {
         let text = text(&path);
         for folder in &folders {
@@ -180,7 +255,9 @@ fn nothing_names_a_folder_of_the_machine() {
                 let before = text[..at].chars().next_back();
                 !before.is_some_and(|c| c.is_alphanumeric() || "._-/*".contains(c))
             };
-            let named = text.match_indices(folder.as_str()).any(|(at, _)| begins(at));
+            let named = text
+                .match_indices(folder.as_str())
+                .any(|(at, _)| begins(at));
             assert!(!named, "{} names {folder}", shown(&path));
         }
     }
@@ -194,10 +271,20 @@ fn the_page_computes_no_physics() {
             continue;
         }
         let text = text(&path);
-        let used = text.split("Math.").skip(1).map(|after| words(after, &[]).next().unwrap_or_default());
-        wrong.extend(used.filter(|name| PHYSICS.contains(name)).map(|name| format!("{}: Math.{name}", shown(&path))));
+        let used = text
+            .split("Math.")
+            .skip(1)
+            .map(|after| words(after, &[]).next().unwrap_or_default());
+        wrong.extend(
+            used.filter(|name| PHYSICS.contains(name))
+                .map(|name| format!("{}: Math.{name}", shown(&path))),
+        );
         // Powers of ten are decimal places.
-        wrong.extend(text.replace("10 ** ", "").contains(" ** ").then(|| format!("{}: **", shown(&path))));
+        wrong.extend(
+            text.replace("10 ** ", "")
+                .contains(" ** ")
+                .then(|| format!("{}: **", shown(&path))),
+        );
     }
     assert!(wrong.is_empty(), "{}", wrong.join("\n"));
 }
@@ -208,7 +295,9 @@ fn the_page_asks_no_other_place() {
     for path in with_ending("www", &scripts_and_pages) {
         let text = text(&path);
         for (at, _) in text.match_indices("://") {
-            let begins = text[..at].rfind(|c: char| !c.is_ascii_alphabetic()).map_or(0, |i| i + 1);
+            let begins = text[..at]
+                .rfind(|c: char| !c.is_ascii_alphabetic())
+                .map_or(0, |i| i + 1);
             let address = &text[begins..];
             assert!(
                 address.starts_with(NAMESPACES),
@@ -217,8 +306,18 @@ fn the_page_asks_no_other_place() {
                 address.lines().next().unwrap_or_default()
             );
         }
-        let other_origin = ["src=\"//", "href=\"//", "url(//", "import(\"//", "fetch(\"//"];
-        assert!(!other_origin.iter().any(|start| text.contains(start)), "{}", shown(&path));
+        let other_origin = [
+            "src=\"//",
+            "href=\"//",
+            "url(//",
+            "import(\"//",
+            "fetch(\"//",
+        ];
+        assert!(
+            !other_origin.iter().any(|start| text.contains(start)),
+            "{}",
+            shown(&path)
+        );
     }
 }
 
@@ -227,15 +326,29 @@ fn the_top_level_holds_what_it_may() {
     let ignored = text(&root().join(".gitignore"));
     for path in entries(&root()) {
         let name = name(&path);
-        let built = ignored.lines().any(|line| line.trim_start_matches('/') == name);
-        assert!(name.starts_with('.') || built || TOP_LEVEL.contains(&name), "{name} stands at the top level");
+        let built = ignored
+            .lines()
+            .any(|line| line.trim_start_matches('/') == name);
+        assert!(
+            name.starts_with('.') || built || TOP_LEVEL.contains(&name),
+            "{name} stands at the top level"
+        );
     }
 }
 
 #[test]
 fn every_script_asks_to_be_type_checked() {
-    for path in [with_ending("www", &["js", "mjs"]), with_ending("tests", &["js", "mjs"])].concat() {
-        assert!(text(&path).starts_with("// @ts-check\n"), "{}", shown(&path));
+    for path in [
+        with_ending("www", &["js", "mjs"]),
+        with_ending("tests", &["js", "mjs"]),
+    ]
+    .concat()
+    {
+        assert!(
+            text(&path).starts_with("// @ts-check\n"),
+            "{}",
+            shown(&path)
+        );
     }
 }
 
@@ -252,7 +365,11 @@ fn the_page_asks_the_questions_that_the_core_answers() {
     assert_eq!(imported, BTreeSet::from_iter(QUESTIONS.iter().copied()));
     for path in entries(&folder).iter().filter(|path| path.is_file()) {
         let script = name(path).trim_end_matches(".js");
-        assert!(script == "index" || imported.contains(script), "{} is in no list", shown(path));
+        assert!(
+            script == "index" || imported.contains(script),
+            "{} is in no list",
+            shown(path)
+        );
         if script != "index" {
             let says = text(path).contains(&format!("\"{script}\""));
             assert!(says, "{} goes by another name", shown(path));

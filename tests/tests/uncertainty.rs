@@ -29,7 +29,8 @@ fn exact(given: &Value) -> Value {
 fn merge(into: &mut Value, from: &Value) {
     match (into, from) {
         (Value::Object(into), Value::Object(from)) => {
-            from.iter().for_each(|(key, value)| merge(into.entry(key).or_insert(Value::Null), value));
+            from.iter()
+                .for_each(|(key, value)| merge(into.entry(key).or_insert(Value::Null), value));
         }
         (into, from) => *into = from.clone(),
     }
@@ -49,12 +50,23 @@ fn drawn_s(given: &Value) -> (f64, f64) {
     const DRAWS: u32 = 3000;
     let scenario: Scenario = serde_json::from_value(exact(given)).expect("a scenario");
     let conditions = scenario.conditions.clone().with_forecast_uncertainty();
-    let scenario = Scenario { conditions, ..scenario };
+    let scenario = Scenario {
+        conditions,
+        ..scenario
+    };
     let rides = scenario.as_worn(&[0]);
-    let inputs: Vec<_> = scenario.unsure(&rides).iter().map(|input| input.unsure).collect();
+    let inputs: Vec<_> = scenario
+        .unsure(&rides)
+        .iter()
+        .map(|input| input.unsure)
+        .collect();
     let time_s = |scenario: &Scenario| {
-        let setup = scenario.setup_on(0, Rc::new(scenario.course())).expect("a position");
-        paced(&Followed, &setup, Effort::Even).expect("a ride").time_s
+        let setup = scenario
+            .setup_on(0, Rc::new(scenario.course()))
+            .expect("a position");
+        paced(&Followed, &setup, Effort::Even)
+            .expect("a ride")
+            .time_s
     };
     let base_s = time_s(&scenario);
     let mut moved = scenario.clone();
@@ -72,7 +84,10 @@ const SPREAD: f64 = 0.1;
 const EVEN_SPREAD: f64 = 0.2;
 
 fn is_near(got: f64, want: f64, share: f64, what: &str) {
-    assert!((got / want - 1.0).abs() <= share, "{what}: {got} for {want}");
+    assert!(
+        (got / want - 1.0).abs() <= share,
+        "{what}: {got} for {want}"
+    );
 }
 
 #[test]
@@ -87,10 +102,16 @@ fn a_way_to_lose_time_never_makes_a_finish_time_surer() {
         for tired in [0.245, 0.264, 0.3] {
             let fade = json!({ "tired_cda_m2": { "value": tired, "sd": sd }, "begins_s": 1500, "complete_s": 3000 });
             let faded_s = sd_s(&with(json!({ "cda_m2": cda, "fade": fade })));
-            assert!(faded_s >= plain_s, "tired {tired} ± {sd}: {faded_s} s beside {plain_s} s");
+            assert!(
+                faded_s >= plain_s,
+                "tired {tired} ± {sd}: {faded_s} s beside {plain_s} s"
+            );
             let lapses = json!([{ "share": 0.3, "cda_m2": { "value": tired, "sd": sd } }]);
             let lapsed_s = sd_s(&with(json!({ "cda_m2": cda, "lapses": lapses })));
-            assert!(lapsed_s >= plain_s, "lapses at {tired} ± {sd}: {lapsed_s} s beside {plain_s} s");
+            assert!(
+                lapsed_s >= plain_s,
+                "lapses at {tired} ± {sd}: {lapsed_s} s beside {plain_s} s"
+            );
         }
     }
     let test = json!({ "first_third_cda_m2": 0.24, "last_third_cda_m2": 0.25, "test_s": 1800 });
@@ -122,7 +143,10 @@ fn a_forecast_wind_without_its_own_error_is_uncertain() {
     assert!(sd_s(&out_and_back) > 57.0 * 0.9 && sd_s(&one_way) > 279.0 * 0.9);
     let first = finish(&out_and_back)["surer"][0]["field"].clone();
     assert_eq!(first, "scenario.conditions.wind_speed_m_s");
-    assert_eq!(sd_s(&wind(json!({ "conditions": { "wind_is": "roadside" } }))), 0.0);
+    assert_eq!(
+        sd_s(&wind(json!({ "conditions": { "wind_is": "roadside" } }))),
+        0.0
+    );
     assert_eq!(sd_s(&json!({})), 0.0, "a calm stays a calm");
     let own = wind(json!({ "conditions": { "wind_speed_m_s": { "value": 5, "sd": 0.1 } } }));
     assert!(sd_s(&own) < sd_s(&out_and_back));
@@ -134,8 +158,16 @@ fn a_wind_direction_counts_where_its_effect_is_even() {
         "wind_is": "roadside", "wind_speed_m_s": 5, "wind_from_deg": { "value": 0, "sd": 20 },
     } });
     let (mean_s, drawn_sd_s) = drawn_s(&given);
-    assert!(mean_s < 0.0, "a wind that is not quite along the road costs less: {mean_s} s");
-    is_near(sd_s(&given), drawn_sd_s, EVEN_SPREAD, "direction out and back");
+    assert!(
+        mean_s < 0.0,
+        "a wind that is not quite along the road costs less: {mean_s} s"
+    );
+    is_near(
+        sd_s(&given),
+        drawn_sd_s,
+        EVEN_SPREAD,
+        "direction out and back",
+    );
     let surer = finish(&given)["surer"].clone();
     assert_eq!(surer[0]["field"], "scenario.conditions.wind_from_deg");
     assert!(surer[0]["share"].as_f64().unwrap() > 0.99);
@@ -173,9 +205,12 @@ const HOUR_OVER_TWENTY: std::ops::RangeInclusive<f64> = 0.885..=0.915;
 fn weak_and_strong_riders_lose_the_same_share_in_an_hour() {
     for cp_w in [150.0, 200.0, 250.0, 350.0, 430.0] {
         let power_w = |hold_s: f64| {
-            let power = json!({ "cp_w": cp_w, "w_prime_j": 68.0 * cp_w, "long_ride_loss_share": 0.09 });
+            let power =
+                json!({ "cp_w": cp_w, "w_prime_j": 68.0 * cp_w, "long_ride_loss_share": 0.09 });
             let request = json!({ "scenario": { "power": power }, "with": { "hold_s": hold_s } });
-            answer("power-curve", &request)["power_w"]["value"].as_f64().unwrap()
+            answer("power-curve", &request)["power_w"]["value"]
+                .as_f64()
+                .unwrap()
         };
         let share = power_w(3600.0) / power_w(1200.0);
         assert!(HOUR_OVER_TWENTY.contains(&share), "{cp_w} W: {share}");
@@ -186,17 +221,28 @@ fn weak_and_strong_riders_lose_the_same_share_in_an_hour() {
 fn a_loss_in_watts_stays_in_watts_and_a_share_goes_with_critical_power() {
     let time_s = |power: Value| {
         let request = json!({ "scenario": { "power": power } });
-        answer("finish-time", &request)["time_s"]["value"].as_f64().unwrap()
+        answer("finish-time", &request)["time_s"]["value"]
+            .as_f64()
+            .unwrap()
     };
     let watts = time_s(json!({ "cp_w": 200, "long_ride_loss_w": 18 }));
-    assert_eq!(watts, time_s(json!({ "cp_w": 200, "long_ride_loss_share": 0.09 })));
+    assert_eq!(
+        watts,
+        time_s(json!({ "cp_w": 200, "long_ride_loss_share": 0.09 }))
+    );
     assert!(
         time_s(json!({ "cp_w": 300, "long_ride_loss_w": 18 }))
             < time_s(json!({ "cp_w": 300, "long_ride_loss_share": 0.09 }))
     );
     let both = json!({ "scenario": { "power": { "long_ride_loss_w": 18, "long_ride_loss_share": 0.09 } } });
     let error = refused("finish-time", &both.to_string());
-    assert_eq!((&error["kind"], &error["field"]), (&json!("conflict"), &json!("scenario.power.long_ride_loss_w")));
+    assert_eq!(
+        (&error["kind"], &error["field"]),
+        (
+            &json!("conflict"),
+            &json!("scenario.power.long_ride_loss_w")
+        )
+    );
     for version in [1, 2, 3] {
         let scenario = json!({ "fasterby": version, "power": { "long_ride_loss_w": 18 } });
         answer("finish-time", &json!({ "scenario": scenario }));
@@ -209,16 +255,34 @@ const EFFORTS: [&[(f64, f64)]; 5] = [
     &[(180.0, 370.0), (720.0, 300.0), (2400.0, 272.0)],
     &[(240.0, 320.0), (1200.0, 265.0)],
     &[(1200.0, 286.0)],
-    &[(30.0, 700.0), (180.0, 372.0), (300.0, 343.0), (720.0, 300.0), (1200.0, 286.0)],
+    &[
+        (30.0, 700.0),
+        (180.0, 372.0),
+        (300.0, 343.0),
+        (720.0, 300.0),
+        (1200.0, 286.0),
+    ],
 ];
 
 #[test]
 fn the_power_curve_shows_what_a_ride_with_it_uses() {
     for tests in EFFORTS {
-        let efforts: Vec<Value> = tests.iter().map(|(s, w)| json!({ "duration_s": s, "power_w": w })).collect();
-        for model in [None, Some("two-parameter"), Some("omni-domain"), Some("power-law"), Some("three-parameter")] {
+        let efforts: Vec<Value> = tests
+            .iter()
+            .map(|(s, w)| json!({ "duration_s": s, "power_w": w }))
+            .collect();
+        for model in [
+            None,
+            Some("two-parameter"),
+            Some("omni-domain"),
+            Some("power-law"),
+            Some("three-parameter"),
+        ] {
             let scenario = json!({ "efforts": efforts });
-            let curve = answer("power-curve", &json!({ "scenario": scenario, "with": { "model": model } }));
+            let curve = answer(
+                "power-curve",
+                &json!({ "scenario": scenario, "with": { "model": model } }),
+            );
             let usable = &curve["usable"];
             if usable.is_null() {
                 continue;
@@ -227,14 +291,25 @@ fn the_power_curve_shows_what_a_ride_with_it_uses() {
                 "cp_w": usable["cp_w"]["value"], "w_prime_j": usable["w_prime_j"]["value"],
                 "long_ride_loss_share": usable["long_ride_loss_share"]["value"], "peak_w": usable["peak_w"]["value"],
             });
-            power.as_object_mut().unwrap().retain(|_, value| !value.is_null());
+            power
+                .as_object_mut()
+                .unwrap()
+                .retain(|_, value| !value.is_null());
             for event in curve["events"].as_array().unwrap() {
                 let course = json!({ "distance_m": event["distance_m"] });
                 let request = json!({ "scenario": { "power": power, "course": course } });
-                let ridden_w = answer("finish-time", &request)["power_w"]["value"].as_f64().unwrap();
-                let shown = (event["power_w"]["value"].as_f64().unwrap(), event["power_w"]["sd"].as_f64().unwrap());
+                let ridden_w = answer("finish-time", &request)["power_w"]["value"]
+                    .as_f64()
+                    .unwrap();
+                let shown = (
+                    event["power_w"]["value"].as_f64().unwrap(),
+                    event["power_w"]["sd"].as_f64().unwrap(),
+                );
                 // The marks are read off steady speeds, which miss the seconds of the start: tenths of a watt.
-                assert!((ridden_w - shown.0).abs() < 0.5, "{tests:?} {model:?}: ridden at {ridden_w}, shown {shown:?}");
+                assert!(
+                    (ridden_w - shown.0).abs() < 0.5,
+                    "{tests:?} {model:?}: ridden at {ridden_w}, shown {shown:?}"
+                );
                 assert!((ridden_w - shown.0).abs() < shown.1);
             }
         }
@@ -243,15 +318,22 @@ fn the_power_curve_shows_what_a_ride_with_it_uses() {
 
 #[test]
 fn a_band_widens_beyond_the_longest_effort_as_much_as_the_loss_is_uncertain() {
-    let efforts = json!([{ "duration_s": 240, "power_w": 320 }, { "duration_s": 1200, "power_w": 265 }]);
+    let efforts =
+        json!([{ "duration_s": 240, "power_w": 320 }, { "duration_s": 1200, "power_w": 265 }]);
     let at = |hold_s: f64| {
         let request = json!({ "scenario": { "efforts": efforts }, "with": { "hold_s": hold_s } });
         let power = answer("power-curve", &request)["power_w"].clone();
-        (power["value"].as_f64().unwrap(), power["sd"].as_f64().unwrap())
+        (
+            power["value"].as_f64().unwrap(),
+            power["sd"].as_f64().unwrap(),
+        )
     };
     let ((_, early_sd_w), (late_w, late_sd_w)) = (at(1200.0), at(4.0 * 3600.0));
     // 4 % of 251 W for each of 2.08 e-folds are 21 W.
-    assert!(late_sd_w > 21.0 && late_sd_w > 3.0 * early_sd_w, "{late_sd_w} beside {early_sd_w}");
+    assert!(
+        late_sd_w > 21.0 && late_sd_w > 3.0 * early_sd_w,
+        "{late_sd_w} beside {early_sd_w}"
+    );
     assert!((200.0..212.0).contains(&late_w), "{late_w}");
 }
 
@@ -267,30 +349,57 @@ fn the_band_over_the_share_held_ends_at_a_position_that_is_lost_and_at_one_that_
         let steady = json!({ "name": "mine", "cda_m2": area(0.24, 0.01) });
         let mut positions = json!([low, steady]);
         merge(&mut positions[0], &way);
-        answer("hold-or-fade", &json!({ "scenario": exact(&json!({ "positions": positions })) }))
+        answer(
+            "hold-or-fade",
+            &json!({ "scenario": exact(&json!({ "positions": positions })) }),
+        )
     };
-    let fade = asked(json!({ "fade": { "tired_cda_m2": area(0.27, 0.02), "begins_s": 1500, "complete_s": 3000 } }));
-    let lapsed = |share: f64| asked(json!({ "lapses": { "share": share, "cda_m2": area(0.27, 0.02) } }));
-    let sds: Vec<f64> = serde_json::from_value(fade["columns"]["difference_sd_s"].clone()).expect("a column");
+    let fade = asked(
+        json!({ "fade": { "tired_cda_m2": area(0.27, 0.02), "begins_s": 1500, "complete_s": 3000 } }),
+    );
+    let lapsed =
+        |share: f64| asked(json!({ "lapses": { "share": share, "cda_m2": area(0.27, 0.02) } }));
+    let sds: Vec<f64> =
+        serde_json::from_value(fade["columns"]["difference_sd_s"].clone()).expect("a column");
     let (lost_s, held_s) = (sds.first().expect("a point"), sds.last().expect("a point"));
     let sd_of = |answer: &Value| answer["difference_s"]["sd"].as_f64().expect("a number");
     is_near(*lost_s, sd_of(&lapsed(0.9999)), NEARLY, "lost all along");
     is_near(*held_s, sd_of(&lapsed(0.0001)), NEARLY, "held all along");
-    is_near(*held_s, fade["held_difference_s"]["sd"].as_f64().expect("a number"), NEARLY, "held, by its own name");
+    is_near(
+        *held_s,
+        fade["held_difference_s"]["sd"].as_f64().expect("a number"),
+        NEARLY,
+        "held, by its own name",
+    );
 }
 
 #[test]
 fn what_is_left_once_a_number_is_known_is_the_error_of_a_rider_who_knows_it() {
     let area = |sd: f64| json!({ "positions": [{ "cda_m2": { "value": 0.24, "sd": sd, "source": "estimated" } }] });
     let with_power = |mut given: Value| {
-        merge(&mut given, &json!({ "power": { "cp_w": { "value": 250, "sd": 20, "source": "estimated" } } }));
+        merge(
+            &mut given,
+            &json!({ "power": { "cp_w": { "value": 250, "sd": 20, "source": "estimated" } } }),
+        );
         given
     };
     let unsure = finish(&with_power(area(0.02)));
     let of_area = |one: &&Value| one["field"] == "scenario.positions[0].cda_m2";
-    let area_row = unsure["surer"].as_array().expect("a list").iter().find(of_area).expect("the drag area").clone();
-    let (left_s, share) = (area_row["left"].as_f64().expect("left"), area_row["share"].as_f64().expect("a share"));
-    let (all_s, known_s) = (unsure["input_sd_s"].as_f64().expect("a number"), sd_s(&with_power(area(0.0))));
+    let area_row = unsure["surer"]
+        .as_array()
+        .expect("a list")
+        .iter()
+        .find(of_area)
+        .expect("the drag area")
+        .clone();
+    let (left_s, share) = (
+        area_row["left"].as_f64().expect("left"),
+        area_row["share"].as_f64().expect("a share"),
+    );
+    let (all_s, known_s) = (
+        unsure["input_sd_s"].as_f64().expect("a number"),
+        sd_s(&with_power(area(0.0))),
+    );
     is_near(left_s, known_s, NEARLY, "left");
     is_near(share, 1.0 - (known_s / all_s).powi(2), NEARLY, "the share");
 }

@@ -14,7 +14,10 @@ const LANGUAGES: &[&str] = &["de", "fr"];
 const CITATIONS: &str = "sources.rs";
 
 fn root() -> PathBuf {
-    Path::new(env!("CARGO_MANIFEST_DIR")).parent().expect("tests lie in the house").to_owned()
+    Path::new(env!("CARGO_MANIFEST_DIR"))
+        .parent()
+        .expect("tests lie in the house")
+        .to_owned()
 }
 
 /// The sentences of a language, by the core's own: a line each, as JSON writes strings.
@@ -25,8 +28,8 @@ fn book(language: &str) -> BTreeMap<String, String> {
         .filter(|line| line.starts_with("  \""))
         .map(|line| {
             let pair = format!("{{{}}}", line.trim().trim_end_matches(','));
-            let pair: BTreeMap<String, String> =
-                serde_json::from_str(&pair).unwrap_or_else(|error| panic!("{language}: {error} in {line}"));
+            let pair: BTreeMap<String, String> = serde_json::from_str(&pair)
+                .unwrap_or_else(|error| panic!("{language}: {error} in {line}"));
             pair.into_iter().next().expect("a pair")
         })
         .collect()
@@ -113,7 +116,11 @@ fn sentences() -> BTreeSet<String> {
 /// The placeholders of a sentence, the nameless ones by their number.
 fn placeholders(sentence: &str) -> BTreeSet<String> {
     let mut nameless = 0;
-    let inner = sentence.split('{').skip(1).filter_map(|after| after.split_once('}')).map(|(name, _)| name);
+    let inner = sentence
+        .split('{')
+        .skip(1)
+        .filter_map(|after| after.split_once('}'))
+        .map(|(name, _)| name);
     inner
         .map(|name| {
             if name.is_empty() {
@@ -132,9 +139,16 @@ fn every_sentence_of_the_core_is_translated() {
     for language in LANGUAGES {
         let book = book(language);
         // A message may be put together from the field and the rest of the sentence.
-        let ends_a_sentence = |part: &str| book.keys().any(|key| key.ends_with(&format!("}} {part}")));
-        let missing: Vec<_> = said.iter().filter(|said| !book.contains_key(*said) && !ends_a_sentence(said)).collect();
-        assert!(missing.is_empty(), "www/words/{language}/core.js lacks {missing:#?}");
+        let ends_a_sentence =
+            |part: &str| book.keys().any(|key| key.ends_with(&format!("}} {part}")));
+        let missing: Vec<_> = said
+            .iter()
+            .filter(|said| !book.contains_key(*said) && !ends_a_sentence(said))
+            .collect();
+        assert!(
+            missing.is_empty(),
+            "www/words/{language}/core.js lacks {missing:#?}"
+        );
     }
 }
 
@@ -142,7 +156,11 @@ fn every_sentence_of_the_core_is_translated() {
 fn a_translation_has_the_placeholders_of_its_sentence() {
     for language in LANGUAGES {
         for (sentence, translation) in book(language) {
-            assert_eq!(placeholders(&sentence), placeholders(&translation), "{language}: {sentence}");
+            assert_eq!(
+                placeholders(&sentence),
+                placeholders(&translation),
+                "{language}: {sentence}"
+            );
         }
     }
 }
@@ -151,8 +169,14 @@ fn a_translation_has_the_placeholders_of_its_sentence() {
 fn no_translation_is_of_a_sentence_that_is_no_longer_said() {
     let said = sentences();
     for language in LANGUAGES {
-        for sentence in book(language).into_keys().filter(|sentence| sentence.ends_with('.')) {
-            let known = said.contains(&sentence) || said.iter().any(|part| sentence.ends_with(&format!("}} {part}")));
+        for sentence in book(language)
+            .into_keys()
+            .filter(|sentence| sentence.ends_with('.'))
+        {
+            let known = said.contains(&sentence)
+                || said
+                    .iter()
+                    .any(|part| sentence.ends_with(&format!("}} {part}")));
             assert!(known, "{language}: the core does not say “{sentence}”");
         }
     }

@@ -16,9 +16,16 @@ use wasm_bindgen::prelude::*;
 /// Throws `{ kind, field, message, min?, max? }`.
 #[wasm_bindgen(unchecked_return_type = "any")]
 pub fn ask(question: &str, request: &JsValue) -> Result<JsValue, JsValue> {
-    let text = JSON::stringify(request).ok().and_then(|text| text.as_string()).ok_or_else(|| {
-        thrown(&Error::new(Kind::WrongType, "", "The request is not data that can be written as JSON."))
-    })?;
+    let text = JSON::stringify(request)
+        .ok()
+        .and_then(|text| text.as_string())
+        .ok_or_else(|| {
+            thrown(&Error::new(
+                Kind::WrongType,
+                "",
+                "The request is not data that can be written as JSON.",
+            ))
+        })?;
     questions::ask(question, &text, Values).map_err(|error| thrown(&error))?
 }
 
@@ -43,7 +50,9 @@ impl Receive for Values {
 }
 
 fn values<A: Serialize + ?Sized>(value: &A) -> Result<JsValue, JsValue> {
-    value.serialize(&Serializer::json_compatible()).map_err(JsValue::from)
+    value
+        .serialize(&Serializer::json_compatible())
+        .map_err(JsValue::from)
 }
 
 fn thrown(error: &Error) -> JsValue {

@@ -13,7 +13,8 @@ export function wholeModule() {
   return compiling;
 }
 
-const unpacked = () => new Response(new Blob([packed]).stream().pipeThrough(new DecompressionStream("gzip"))).arrayBuffer();
+const unpacked = () =>
+  new Response(new Blob([packed]).stream().pipeThrough(new DecompressionStream("gzip"))).arrayBuffer();
 
 /** @param {WebAssembly.Module} module */
 export async function wholeCore(module) {

@@ -2,22 +2,26 @@
 /** Where the page finds its other parts on a web server: in files beside this one, in a folder named after their version. The build for one file takes `one-file.js` instead. */
 
 import init, * as first from "fasterby-first";
-import * as integrity from "fasterby-integrity";
+import { first as firstHash, whole as wholeHash } from "fasterby-integrity";
 import { reloadAt, versionAt } from "./version.js";
 
 /** @param {string} file */
 const beside = (file) => new URL(file, import.meta.url);
 /** Where the page and its other entries lie. */
 const HOME = beside("../");
+const INTEGRITY = { first: firstHash, whole: wholeHash };
 const VERSION = beside("./").pathname.split("/").at(-2);
 
 /** A module that is not the one these scripts were built with is refused: two versions never work together. @param {"first" | "whole"} name */
 async function compiled(name) {
-  const fetched = (/** @type {RequestCache} */ cache) => fetch(beside(`wasm/${name}_bg.wasm`), { cache, integrity: integrity[name] });
+  const fetched = (/** @type {RequestCache} */ cache) =>
+    fetch(beside(`wasm/${name}_bg.wasm`), { cache, integrity: INTEGRITY[name] });
   // A browser may have kept something else from an unfinished upload.
   const response = await fetched("default").catch(() => fetched("reload"));
   // A server that has no name for what it is gives it all the same.
-  return response.headers.get("content-type") === "application/wasm" ? WebAssembly.compileStreaming(response) : WebAssembly.compile(await response.arrayBuffer());
+  return response.headers.get("content-type") === "application/wasm"
+    ? WebAssembly.compileStreaming(response)
+    : WebAssembly.compile(await response.arrayBuffer());
 }
 
 /** The module that answers what a first visit asks. */

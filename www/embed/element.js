@@ -50,12 +50,15 @@ class FasterBy extends HTMLElement {
 
   connectedCallback() {
     this.#keepRoom();
-    this.#watch = new IntersectionObserver((entries) => {
-      if (!entries.some(({ isIntersecting }) => isIntersecting)) return;
-      this.#watch?.disconnect();
-      this.#near = true;
-      this.#start();
-    }, { rootMargin: NEAR });
+    this.#watch = new IntersectionObserver(
+      (entries) => {
+        if (!entries.some(({ isIntersecting }) => isIntersecting)) return;
+        this.#watch?.disconnect();
+        this.#near = true;
+        this.#start();
+      },
+      { rootMargin: NEAR },
+    );
     this.#watch.observe(this);
   }
 

@@ -1,13 +1,13 @@
 // @ts-check
 /** What the attributes of a place say, made into a state of the store. All of it is somebody else's text: parsed as data, checked by the core. */
 
-import { ask, asCoreError } from "../core.js";
-import { requestOf } from "../frame/question-view.js";
+import { asCoreError, ask } from "../core.js";
 import { errorWords } from "../frame/field-words.js";
+import { requestOf } from "../frame/question-view.js";
 import { readJson } from "../parts/json.js";
 import { decode, LinkError, patched, questionOf } from "../state/address.js";
-import { book } from "../words/index.js";
 import { knownUnits, UNIT_CHOICES, usualUnits } from "../units.js";
+import { book } from "../words/index.js";
 
 /** @import { Question } from "../questions/index.js" */
 /** @import { State } from "../state/history.js" */
@@ -41,7 +41,10 @@ const hashOf = ({ state }) => (state ?? "").trim().replace(/^.*#/, "");
 export function questionGiven(given, questions) {
   const id = given.question?.trim() || questionOf(hashOf(given));
   const question = questions.find((one) => one.id === id);
-  if (!question) throw new GivenError(words("noQuestion", { name: id.slice(0, 40), list: questions.map((one) => one.id).join(", ") }));
+  if (!question)
+    throw new GivenError(
+      words("noQuestion", { name: id.slice(0, 40), list: questions.map((one) => one.id).join(", ") }),
+    );
   return question;
 }
 
@@ -57,7 +60,8 @@ export async function stateFrom(given, question, { questions, filler }) {
   const hash = hashOf(given);
   const defaults = { scenario: filler.defaults(), with: () => question.defaults };
   const linked = hash.includes("/") ? await read(() => decode(hash, defaults)) : null;
-  const base = linked?.question === id ? linked : { scenario: linked?.scenario ?? defaults.scenario, with: question.defaults };
+  const base =
+    linked?.question === id ? linked : { scenario: linked?.scenario ?? defaults.scenario, with: question.defaults };
   const changes = parsed("scenario", given.scenario);
   const course = changes.course?.kind === "profile" ? { ...base.scenario, course: {} } : base.scenario;
   const scenario = patched(course, changes);
@@ -89,7 +93,9 @@ export async function stateFrom(given, question, { questions, filler }) {
 /** The units named by their signs, the rest as is usual where the language is spoken. @param {Pick<Attributes, "units" | "lang">} given */
 export function unitsFrom({ units, lang }) {
   const named = new Set((units ?? "").split(/[\s,]+/));
-  const found = UNIT_CHOICES.flatMap(({ key, options }) => options.filter((sign) => named.has(sign)).map((sign) => [key, sign]));
+  const found = UNIT_CHOICES.flatMap(({ key, options }) =>
+    options.filter((sign) => named.has(sign)).map((sign) => [key, sign]),
+  );
   return knownUnits(Object.fromEntries(found), usualUnits(lang || navigator.language));
 }
 

@@ -10,13 +10,18 @@ const NAMES = {
   time: /time_s$/,
   distance: /^scenario\.course\.distance_m|^scenario\.course$/,
   course: /^scenario\.course\b/,
-  position: /^scenario\.(?:positions|riding_position)\b|^with\.hold-or-fade\.(?!effort)|^with\.which-position\.(?!distance)/,
+  position:
+    /^scenario\.(?:positions|riding_position)\b|^with\.hold-or-fade\.(?!effort)|^with\.which-position\.(?!distance)/,
   weather: /^scenario\.conditions\b/,
 };
 
 /** A path that each of these words stands for. */
 const EXAMPLES = [
-  "scenario.power.cp_w", "scenario.positions[0].cda_m2", "with.finish-time.for_time_s", "scenario.course.distance_m", "scenario.riding_position",
+  "scenario.power.cp_w",
+  "scenario.positions[0].cda_m2",
+  "with.finish-time.for_time_s",
+  "scenario.course.distance_m",
+  "scenario.riding_position",
   "scenario.conditions.wind_speed_m_s",
 ];
 
@@ -29,7 +34,10 @@ const UNNAMED = "scenario.course.distance_m";
  */
 export function limitsFrom(change) {
   if (change === null) return null;
-  const open = change.split(/[\s,]+/).filter((name) => Object.hasOwn(NAMES, name)).map((name) => NAMES[name]);
+  const open = change
+    .split(/[\s,]+/)
+    .filter((name) => Object.hasOwn(NAMES, name))
+    .map((name) => NAMES[name]);
   return (path) => open.some((paths) => paths.test(path.replace(/\.(value|sd|source)$/, "")));
 }
 
@@ -41,7 +49,9 @@ export function limited(store, may) {
   if (!may) return store;
   return {
     ...store,
-    set: (path, value, options) => { if (may(path)) store.set(path, value, options); },
+    set: (path, value, options) => {
+      if (may(path)) store.set(path, value, options);
+    },
     setAll: (changes, options) => {
       const allowed = changes.filter(([path]) => may(path));
       if (allowed.length) store.setAll(allowed, options);
@@ -69,7 +79,9 @@ export function fixNumbers(root, may) {
   // A list that is edited as a whole says what it changes.
   for (const list of root.querySelectorAll("[data-changes]")) {
     if (may(list.getAttribute("data-changes") ?? "")) continue;
-    for (const control of list.querySelectorAll("button, input, select, textarea")) /** @type {HTMLInputElement} */ (control).disabled = true;
+    for (const control of list.querySelectorAll("button, input, select, textarea")) {
+      /** @type {HTMLInputElement} */ (control).disabled = true;
+    }
   }
 }
 

@@ -2,8 +2,8 @@
 /** One question in a place on another page: loaded, shown, and taken away again. */
 
 import { fields, ready, sources } from "../core.js";
-import { createNotice } from "../frame/notice.js";
 import { h } from "../frame/dom.js";
+import { createNotice } from "../frame/notice.js";
 import { painted } from "../frame/painted.js";
 import { createQuestionView, requestOf } from "../frame/question-view.js";
 import { createTools } from "../frame/tools.js";
@@ -13,8 +13,8 @@ import { questions } from "../questions/index.js";
 import { encode } from "../state/address.js";
 import { createStore } from "../state/history.js";
 import { scenarioFiller } from "../state/scenario.js";
-import { GivenError, questionGiven, stateFrom } from "./given.js";
 import { book, languageTag, open } from "../words/index.js";
+import { GivenError, questionGiven, stateFrom } from "./given.js";
 import { fixNumbers, guardFixed, limited, limitsFrom, locked } from "./limits.js";
 import { GROUND, placeStyle, REM } from "./style.js";
 
@@ -28,7 +28,13 @@ const PAGE = new URL("../", import.meta.url);
 const REST_MS = 400;
 
 /** Pieces that a host page may style, as `::part(answer)` and so on. @type {[part: string, selector: string][]} */
-const PARTS = [["sentence", ".ask"], ["answer", ".answer"], ["charts", ".picture"], ["notes", ".notes"], ["folds", ".folds"]];
+const PARTS = [
+  ["sentence", ".ask"],
+  ["answer", ".answer"],
+  ["charts", ".picture"],
+  ["notes", ".notes"],
+  ["folds", ".folds"],
+];
 
 /**
  * @param {HTMLElement} element whose attributes say what to show
@@ -40,12 +46,19 @@ const PARTS = [["sentence", ".ask"], ["answer", ".answer"], ["charts", ".picture
 export async function show(element, room, wanted) {
   const attribute = (/** @type {string} */ name) => element.getAttribute(name);
   const given = {
-    question: attribute("question"), scenario: attribute("scenario"), with: attribute("with"), state: attribute("state"),
-    units: attribute("units"), lang: element.closest("[lang]")?.getAttribute("lang") ?? null,
+    question: attribute("question"),
+    scenario: attribute("scenario"),
+    with: attribute("with"),
+    state: attribute("state"),
+    units: attribute("units"),
+    lang: element.closest("[lang]")?.getAttribute("lang") ?? null,
   };
   const question = questionGiven(given, questions);
   const [sheet] = await Promise.all([placeStyle(), ready(question.id), ...["page", "units", "core"].map(open)]);
-  const filler = scenarioFiller(fields(), questions.flatMap(({ positions = [] }) => positions));
+  const filler = scenarioFiller(
+    fields(),
+    questions.flatMap(({ positions = [] }) => positions),
+  );
   const first = await stateFrom(given, question, { questions, filler });
   if (!wanted()) return () => {};
 
@@ -57,8 +70,18 @@ export async function show(element, room, wanted) {
   const host = h("div");
   const back = h("button", { type: "button", hidden: true, onclick: () => store.replace(first) }, words("backToStart"));
   const whole = h("a", { target: "_blank", rel: "noopener", href: PAGE.href }, words("allNumbers"));
-  const ground = h("div", { class: GROUND, part: "page", lang: languageTag(), ...((theme === "light" || theme === "dark") && { "data-theme": theme }) },
-    host, h("div", { class: "foot", part: "foot" }, back, whole), status);
+  const ground = h(
+    "div",
+    {
+      class: GROUND,
+      part: "page",
+      lang: languageTag(),
+      ...((theme === "light" || theme === "dark") && { "data-theme": theme }),
+    },
+    host,
+    h("div", { class: "foot", part: "foot" }, back, whole),
+    status,
+  );
   if (may && locked(may)) ground.setAttribute("data-locked", "");
   room.style.setProperty(REM, getComputedStyle(room).fontSize);
 
@@ -70,15 +93,27 @@ export async function show(element, room, wanted) {
   let gone = false;
 
   const tools = createTools({
-    store: limited(store, may), filler,
+    store: limited(store, may),
+    filler,
     notify: createNotice(status),
     citation: (key) => citations.get(key) ?? "",
     // A worker from another origin is refused everywhere; the few milliseconds are spent here.
-    worker: createJobs(() => { throw new Error("No worker here."); }),
-    go: openWhole, openSheet: openWhole,
+    worker: createJobs(() => {
+      throw new Error("No worker here.");
+    }),
+    go: openWhole,
+    openSheet: openWhole,
     lastFolds: () => [],
   });
-  const view = createQuestionView(host, { store, find: () => question, tools, onDrawn, onFailed(error) { throw error; } });
+  const view = createQuestionView(host, {
+    store,
+    find: () => question,
+    tools,
+    onDrawn,
+    onFailed(error) {
+      throw error;
+    },
+  });
 
   function openWhole() {
     whole.click();
@@ -90,12 +125,20 @@ export async function show(element, room, wanted) {
     back.hidden = state === first;
     if (error || gone || (state === told && state !== first)) return;
     told = state;
-    element.dispatchEvent(new CustomEvent("answer", { bubbles: true, detail: structuredClone({ question: question.id, request: requestOf(question, state), answer }) }));
+    element.dispatchEvent(
+      new CustomEvent("answer", {
+        bubbles: true,
+        detail: structuredClone({ question: question.id, request: requestOf(question, state), answer }),
+      }),
+    );
   }
 
   async function writeLink() {
     const { scenario, with: details } = store.get();
-    const hash = await encode({ question: question.id, scenario, with: details[question.id] }, { scenario: filler.defaults(), with: question.defaults });
+    const hash = await encode(
+      { question: question.id, scenario, with: details[question.id] },
+      { scenario: filler.defaults(), with: question.defaults },
+    );
     whole.href = new URL(hash, PAGE).href;
   }
 
@@ -144,6 +187,7 @@ export function whyNot(error) {
 
 /** On another page the question is one section among others, and its pieces are no landmarks. @param {HTMLElement} host */
 function underHostHeading(host) {
-  for (const heading of host.querySelectorAll("h1, h2")) heading.setAttribute("aria-level", heading.localName === "h1" ? "2" : "3");
+  for (const heading of host.querySelectorAll("h1, h2"))
+    heading.setAttribute("aria-level", heading.localName === "h1" ? "2" : "3");
   for (const section of host.querySelectorAll("section")) section.setAttribute("role", "group");
 }

@@ -24,5 +24,10 @@ const LONGER = { de: 1.15, fr: 1.15 };
 export function roomFor(question, language) {
   if (!Object.hasOwn(HEIGHTS_PX, question)) return "";
   const longer = LONGER[language] ?? 1;
-  return HEIGHTS_PX[question].map((height_px, index) => `@container (min-width: ${WIDTHS_PX[index]}px) { .room { min-height: ${Math.round(height_px * longer)}px; } }`).join("\n");
+  return HEIGHTS_PX[question]
+    .map(
+      (height_px, index) =>
+        `@container (min-width: ${WIDTHS_PX[index]}px) { .room { min-height: ${Math.round(height_px * longer)}px; } }`,
+    )
+    .join("\n");
 }

@@ -19,18 +19,23 @@ export function siteFold(now) {
   if (!from) return [];
   const body = html("div");
   let loading = false;
-  return [{
-    id: "site", name: words("site"), gist: words("siteGist"), body,
-    async onToggle(opened) {
-      if (!opened || loading) return;
-      loading = true;
-      try {
-        const [{ snippets }] = await Promise.all([import("./snippet.js"), open("embed")]);
-        body.replaceWith(snippets(from, now));
-      } catch {
-        loading = false;
-        body.replaceChildren(...await lostNotice(words("notLoaded")));
-      }
+  return [
+    {
+      id: "site",
+      name: words("site"),
+      gist: words("siteGist"),
+      body,
+      async onToggle(opened) {
+        if (!opened || loading) return;
+        loading = true;
+        try {
+          const [{ snippets }] = await Promise.all([import("./snippet.js"), open("embed")]);
+          body.replaceWith(snippets(from, now));
+        } catch {
+          loading = false;
+          body.replaceChildren(...(await lostNotice(words("notLoaded"))));
+        }
+      },
     },
-  }];
+  ];
 }

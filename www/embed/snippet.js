@@ -49,11 +49,22 @@ export function snippets(home, now) {
     frame.write(frameSnippet(home, shown));
   };
   write();
-  return h("div", { class: "snippets", onfocusin: write, onpointerenter: write },
+  return h(
+    "div",
+    { class: "snippets", onfocusin: write, onpointerenter: write },
     h("p", {}, words("holdsNumbers")),
-    element.element, frame.element,
-    h("p", { class: "soft" }, words("contentPolicy", { directives: `script-src ${home.origin} 'wasm-unsafe-eval'; connect-src ${home.origin}`, frame: `frame-src ${home.origin}` })),
-    h("p", { class: "soft" }, words("keepStill", { rule: "faster-by { display: flow-root; min-height: 100vh }" })));
+    element.element,
+    frame.element,
+    h(
+      "p",
+      { class: "soft" },
+      words("contentPolicy", {
+        directives: `script-src ${home.origin} 'wasm-unsafe-eval'; connect-src ${home.origin}`,
+        frame: `frame-src ${home.origin}`,
+      }),
+    ),
+    h("p", { class: "soft" }, words("keepStill", { rule: "faster-by { display: flow-root; min-height: 100vh }" })),
+  );
 
   /** @param {string} label @param {string} button */
   function example(label, button) {
@@ -71,7 +82,13 @@ export function snippets(home, now) {
       }
     };
     return {
-      element: h("div", {}, h("label", { for: id }, label), text, h("p", { class: "row-actions" }, h("button", { type: "button", onclick: copy }, button), done)),
+      element: h(
+        "div",
+        {},
+        h("label", { for: id }, label),
+        text,
+        h("p", { class: "row-actions" }, h("button", { type: "button", onclick: copy }, button), done),
+      ),
       /** @param {string} lines */
       write(lines) {
         if (text.value !== lines) text.value = lines;

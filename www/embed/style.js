@@ -38,7 +38,9 @@ export function placeStyle() {
     if (!isStyle) throw new Error(`The style gave ${response.status}, ${response.headers.get("content-type")}.`);
     return new CSSStyleSheet().replace(forPlace(`${await response.text()}${OWN}`));
   });
-  loading.catch(() => { loading = undefined; });
+  loading.catch(() => {
+    loading = undefined;
+  });
   return loading;
 }
 
@@ -46,10 +48,16 @@ export function placeStyle() {
 export function forPlace(css) {
   return css
     .replace(/@page\s*\{[^}]*\}/g, "")
-    .replace(/@media([^{,]*-width[^{,]*)\{/g, (_, query) => `@container ${query.replace(/\)and/g, ") and").replace(/([\d.]+)rem/g, (/** @type {string} */ _whole, /** @type {string} */ rem) => `${Number(rem) * MEDIA_REM_PX}px`)}{`)
+    .replace(
+      /@media([^{,]*-width[^{,]*)\{/g,
+      (_, query) =>
+        `@container ${query.replace(/\)and/g, ") and").replace(/([\d.]+)rem/g, (/** @type {string} */ _whole, /** @type {string} */ rem) => `${Number(rem) * MEDIA_REM_PX}px`)}{`,
+    )
     .replace(/:root/g, `.${GROUND}`)
     .replace(/(^|[{}\s])(?:html|body)(?=\s*\{)/g, `$1.${GROUND}`)
     .replace(new RegExp(`--(${OPEN.join("|")}):([^;}]+)`, "g"), "--$1:var(--faster-by-$1,$2)")
     .replace(/(-?\d*\.?\d+)vw\b/g, "$1cqi")
-    .replace(/@media[^{]*\{|(-?\d*\.?\d+)rem\b/g, (whole, rem) => (rem === undefined ? whole : `calc(${rem}*var(${REM}))`));
+    .replace(/@media[^{]*\{|(-?\d*\.?\d+)rem\b/g, (whole, rem) =>
+      rem === undefined ? whole : `calc(${rem}*var(${REM}))`,
+    );
 }

@@ -1,8 +1,8 @@
 // @ts-check
 /** The tools of the page: top bar, the phone's bar and menu, and their keys. The buttons stand in the HTML; `data-tool` says what each does. */
 
+import { set, say as setText } from "../parts/html.js";
 import { openDialog } from "../sheet/dialog.js";
-import { say as setText, set } from "../parts/html.js";
 import { unitsInBrief } from "../units.js";
 import { book } from "../words/index.js";
 import { h } from "./dom.js";
@@ -14,7 +14,13 @@ import { questionList } from "./rail.js";
 /** @typedef {"undo"|"redo"|"units"|"saved"|"share"|"print"|"help"|"sheet"|"menu"} Tool */
 
 /** Tools that a narrow screen finds in its menu, and what they are called there. */
-const IN_MENU = /** @type {const} */ ([["units", "units_and_language"], ["saved", "save_and_open"], ["redo", "redo"], ["print", "print"], ["help", "help"]]);
+const IN_MENU = /** @type {const} */ ([
+  ["units", "units_and_language"],
+  ["saved", "save_and_open"],
+  ["redo", "redo"],
+  ["print", "print"],
+  ["help", "help"],
+]);
 
 const say = book("page");
 
@@ -22,21 +28,47 @@ const say = book("page");
 export function createBar({ store, questions }, tools, go) {
   const run = { ...tools, menu: openMenu };
   const buttons = /** @type {HTMLButtonElement[]} */ ([...document.querySelectorAll("button[data-tool]")]);
-  for (const button of buttons) button.addEventListener("click", () => run[/** @type {Tool} */ (button.dataset.tool)]());
+  for (const button of buttons)
+    button.addEventListener("click", () => run[/** @type {Tool} */ (button.dataset.tool)]());
 
   function openMenu() {
-    const list = questionList(questions, (id) => { dialog.close(); go(id); });
+    const list = questionList(questions, (id) => {
+      dialog.close();
+      go(id);
+    });
     list.update(store.get().question);
-    const dialog = openDialog(say("questions"), h("nav", { class: "questions in-menu", "aria-label": say("questions") }, ...list.elements),
-      h("div", { class: "menu-tools" }, ...IN_MENU.map(([tool, name]) =>
-        h("button", { type: "button", onclick: () => { dialog.close(); run[tool](); } }, say(name)))));
+    const dialog = openDialog(
+      say("questions"),
+      h("nav", { class: "questions in-menu", "aria-label": say("questions") }, ...list.elements),
+      h(
+        "div",
+        { class: "menu-tools" },
+        ...IN_MENU.map(([tool, name]) =>
+          h(
+            "button",
+            {
+              type: "button",
+              onclick: () => {
+                dialog.close();
+                run[tool]();
+              },
+            },
+            say(name),
+          ),
+        ),
+      ),
+    );
   }
 
   // In a text field the browser's own undo is what is meant, unless the field has settled; then ours is.
   addEventListener("keydown", (event) => {
     if (!(event.ctrlKey || event.metaKey) || event.altKey || document.querySelector("dialog[open]")) return;
     const { target } = event;
-    if (target instanceof HTMLTextAreaElement || (target instanceof HTMLInputElement && target.type === "text" && target.getAttribute("role") !== "spinbutton")) return;
+    if (
+      target instanceof HTMLTextAreaElement ||
+      (target instanceof HTMLInputElement && target.type === "text" && target.getAttribute("role") !== "spinbutton")
+    )
+      return;
     const key = event.key.toLowerCase();
     const wanted = key === "z" ? (event.shiftKey ? "redo" : "undo") : key === "y" ? "redo" : null;
     if (!wanted) return;

@@ -35,20 +35,24 @@ import { errorWords, isAbout, labelOf } from "./field-words.js";
 export function boundNumber({ store, field: fieldAt }, options) {
   const { meaning = null, signed = false, negative = false, spread = true } = options;
   const sign = negative ? -1 : 1;
-  const pathIn = (/** @type {State} */ state) => (typeof options.path === "string" ? options.path : options.path(state));
+  const pathIn = (/** @type {State} */ state) =>
+    typeof options.path === "string" ? options.path : options.path(state);
   const kindAt = (/** @type {State} */ state) => options.kind ?? kindOf(pathIn(state));
   /** While somebody types, the decimals stay as they are; else the text would change under their hand. @type {number | null} */
   let typedDigits = null;
 
   const first = store.get();
-  const control = numberField({
-    label: options.label ?? labelOf(pathIn(first)),
-    path: pathIn(first),
-    meaning,
-    signed,
-    kind: kindAt(first) === "clock" ? "time" : "number",
-    onInput,
-  }, look(first));
+  const control = numberField(
+    {
+      label: options.label ?? labelOf(pathIn(first)),
+      path: pathIn(first),
+      meaning,
+      signed,
+      kind: kindAt(first) === "clock" ? "time" : "number",
+      onInput,
+    },
+    look(first),
+  );
 
   /** Everything about the field that depends on the state. @param {State} state */
   function look(state) {
@@ -58,7 +62,9 @@ export function boundNumber({ store, field: fieldAt }, options) {
     const held = store.at(pathIn(state));
     const si = options.value ? options.value(state) : (held?.value ?? held);
     const shown = typeof si === "number" ? toDisplay(kind, sign * si, state.units) : NaN;
-    const ends = [options.min ?? field?.min, options.max ?? field?.max].map((end) => (end === undefined ? undefined : toDisplay(kind, sign * end, state.units)));
+    const ends = [options.min ?? field?.min, options.max ?? field?.max].map((end) =>
+      end === undefined ? undefined : toDisplay(kind, sign * end, state.units),
+    );
     const [min, max] = negative ? ends.reverse() : ends;
     return {
       value: shown,
@@ -67,7 +73,8 @@ export function boundNumber({ store, field: fieldAt }, options) {
       unit: unit.symbol,
       unitWords: unit.name || undefined,
       otherUnits: otherUnits(kind, state.units),
-      digits: options.digits ?? typedDigits ?? (typeof si === "number" ? digitsFor(kind, si, state.units) : unit.digits),
+      digits:
+        options.digits ?? typedDigits ?? (typeof si === "number" ? digitsFor(kind, si, state.units) : unit.digits),
       step: options.step ?? stepOf(kind, field?.step, state.units),
       min,
       max,

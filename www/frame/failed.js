@@ -17,9 +17,23 @@ export async function sayItFailed(error) {
   const words = startWords(language());
   const there = await serverHas();
   const opened = say.has("failed.not_loaded");
-  const loading = there === "other" ? words.newer : there === "this" ? words.incomplete : opened ? say("failed.not_loaded") : words.unreachable;
+  const loading =
+    there === "other"
+      ? words.newer
+      : there === "this"
+        ? words.incomplete
+        : opened
+          ? say("failed.not_loaded")
+          : words.unreachable;
   const why = typeof WebAssembly === "undefined" && opened ? say("failed.no_wasm") : loading;
-  showFailure({ title: words.title, lines: [why, opened ? say("failed.browser_says", { message }) : message], reload: words.reload }, reload);
+  showFailure(
+    {
+      title: words.title,
+      lines: [why, opened ? say("failed.browser_says", { message }) : message],
+      reload: words.reload,
+    },
+    reload,
+  );
 }
 
 /**
@@ -40,5 +54,8 @@ export async function lostNotice(otherwise) {
   const { message, action } = await whyLost(otherwise);
   const paragraph = Object.assign(document.createElement("p"), { className: "soft", textContent: message });
   if (!action) return [paragraph];
-  return [paragraph, Object.assign(document.createElement("button"), { type: "button", textContent: action.label, onclick: action.run })];
+  return [
+    paragraph,
+    Object.assign(document.createElement("button"), { type: "button", textContent: action.label, onclick: action.run }),
+  ];
 }

@@ -1,8 +1,8 @@
 // @ts-check
 /** What the fields of a scenario are called on the page, and what the page says when one of them is refused. */
 
-import { fewestDigitsFor, kindOf, number, plusMinus, quantity, toDisplay } from "../units.js";
 import { fieldKey } from "../state/scenario.js";
+import { fewestDigitsFor, kindOf, number, plusMinus, quantity, toDisplay } from "../units.js";
 import { coreWords } from "../words/core-words.js";
 import { book } from "../words/index.js";
 
@@ -39,7 +39,10 @@ export function rangeWords(path, min, max, units) {
 
 /** The sentence for a value outside its range. @param {string} path @param {number} min @param {number} max @param {Units} units */
 export function outsideWords(path, min, max, units) {
-  return say("error.outside", { label: labelOf(path) || say("error.this_number"), range: rangeWords(path, min, max, units) });
+  return say("error.outside", {
+    label: labelOf(path) || say("error.this_number"),
+    range: rangeWords(path, min, max, units),
+  });
 }
 
 /**
@@ -50,13 +53,19 @@ export function errorWords({ kind, field, message, min, max }, units) {
   const label = labelOf(field);
   const lastPart = field.split(".").at(-1) ?? "";
   switch (kind) {
-    case "broken": return say("error.broken");
-    case "unknown_field": return say("error.unknown_field", { name: lastPart });
-    case "wrong_type": return say("error.wrong_type", { name: label || lastPart });
-    case "missing": return label ? say("error.missing", { name: label }) : capital(coreWords(message));
+    case "broken":
+      return say("error.broken");
+    case "unknown_field":
+      return say("error.unknown_field", { name: lastPart });
+    case "wrong_type":
+      return say("error.wrong_type", { name: label || lastPart });
+    case "missing":
+      return label ? say("error.missing", { name: label }) : capital(coreWords(message));
     case "out_of_range":
       if (!label || min === undefined || max === undefined) break;
-      return lastPart === "sd" ? say("error.spread", { label, sd: spreadWords(field, max, units) }) : outsideWords(field, min, max, units);
+      return lastPart === "sd"
+        ? say("error.spread", { label, sd: spreadWords(field, max, units) })
+        : outsideWords(field, min, max, units);
   }
   return capital(named(coreWords(message), field));
 }
@@ -69,8 +78,12 @@ function spreadWords(path, sd, units) {
 /** A message with the fields in it called by their names: the one it is about by its path, its neighbours by their last part. @param {string} message @param {string} field */
 function named(message, field) {
   const parent = field.slice(0, field.lastIndexOf(".") + 1);
-  const called = (/** @type {string} */ path, /** @type {string} */ otherwise) => (labelOf(path) ? say("error.named", { label: labelOf(path) }) : otherwise);
-  return (field ? message.replaceAll(field, called(field, field)) : message).replace(/\b[a-z]+(?:_[a-z0-9]+)+\b/g, (word) => called(parent + word, word));
+  const called = (/** @type {string} */ path, /** @type {string} */ otherwise) =>
+    labelOf(path) ? say("error.named", { label: labelOf(path) }) : otherwise;
+  return (field ? message.replaceAll(field, called(field, field)) : message).replace(
+    /\b[a-z]+(?:_[a-z0-9]+)+\b/g,
+    (word) => called(parent + word, word),
+  );
 }
 
 /** @param {string} text */

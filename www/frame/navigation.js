@@ -27,13 +27,17 @@ export function createNavigation({ store, defaults, exists, withScenario, onLink
 
   /** The hash for what is on the page now. @param {State} [state] */
   function currentHash({ question, scenario, with: details } = store.get()) {
-    return encode({ question, scenario: withScenario(question) ? scenario : defaults.scenario, with: details[question] }, { scenario: defaults.scenario, with: defaults.with(question) });
+    return encode(
+      { question, scenario: withScenario(question) ? scenario : defaults.scenario, with: details[question] },
+      { scenario: defaults.scenario, with: defaults.with(question) },
+    );
   }
 
   async function write() {
     const turn = ++latest;
     const hash = await currentHash();
-    if (turn === latest && (hash !== location.hash || !history.state?.ours)) history.replaceState({ ours: true }, "", hash);
+    if (turn === latest && (hash !== location.hash || !history.state?.ours))
+      history.replaceState({ ours: true }, "", hash);
   }
 
   /** Opens what an address says. @param {string} hash */

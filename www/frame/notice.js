@@ -49,7 +49,7 @@ export function createNotice(host, store) {
   /** @param {Event} event */
   function placeLater({ target }) {
     if (target instanceof Node && host.contains(target)) return;
-    frame ||= requestAnimationFrame(place);
+    if (frame === 0) frame = requestAnimationFrame(place);
   }
 
   function place() {
@@ -70,7 +70,19 @@ export function createNotice(host, store) {
   });
 
   return (message, action) => {
-    const act = action && h("button", { type: "button", onclick: () => { close(); action.run(); } }, action.label);
+    const act =
+      action &&
+      h(
+        "button",
+        {
+          type: "button",
+          onclick: () => {
+            close();
+            action.run();
+          },
+        },
+        action.label,
+      );
     const away = h("button", { type: "button", "aria-label": say("close_message"), onclick: close }, say("close"));
     host.hidden = false;
     host.replaceChildren(h("span", {}, message), ...(act ? [act] : []), away);
@@ -85,6 +97,14 @@ export function createNotice(host, store) {
 function covers(host, things) {
   const own = host.getBoundingClientRect();
   const root = /** @type {Document | ShadowRoot} */ (host.getRootNode());
-  return [...root.querySelectorAll(things)].filter((one) => !host.contains(one)).map((one) => one.getBoundingClientRect()).some((box) =>
-    box.width > 0 && box.height > 0 && Math.min(own.right, box.right) > Math.max(own.left, box.left) && Math.min(own.bottom, box.bottom) > Math.max(own.top, box.top));
+  return [...root.querySelectorAll(things)]
+    .filter((one) => !host.contains(one))
+    .map((one) => one.getBoundingClientRect())
+    .some(
+      (box) =>
+        box.width > 0 &&
+        box.height > 0 &&
+        Math.min(own.right, box.right) > Math.max(own.left, box.left) &&
+        Math.min(own.bottom, box.bottom) > Math.max(own.top, box.top),
+    );
 }

@@ -19,9 +19,13 @@ export function keepOffline() {
         };
         tell();
         navigator.serviceWorker.ready.then(tell);
-        registration.addEventListener("updatefound", () => registration.installing?.addEventListener("statechange", tell));
+        registration.addEventListener("updatefound", () =>
+          registration.installing?.addEventListener("statechange", tell),
+        );
       },
-      () => { state = "offline.not_kept"; },
+      () => {
+        state = "offline.not_kept";
+      },
     );
   }
   return { sentence: () => (state ? say(state) : "") };

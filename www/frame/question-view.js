@@ -1,7 +1,7 @@
 // @ts-check
 /** Shows the open question: fetched when it is first opened, then one question to the core and one redraw for each frame in which something changed. */
 
-import { ask, asCoreError, isReady, ready } from "../core.js";
+import { asCoreError, ask, isReady, ready } from "../core.js";
 import { book, open } from "../words/index.js";
 import { h } from "./dom.js";
 import { painted, pause } from "./painted.js";
@@ -50,7 +50,8 @@ export function createQuestionView(host, { store, find, tools, onShown, onDrawn,
     const wanted = find(store.get().question);
     if (shown) drawShown(shown);
     if (shown?.question === wanted) coming = null;
-    else if (coming?.question !== wanted || (coming.failed && again)) coming = { question: wanted, done: fetchAndShow(wanted), failed: false };
+    else if (coming?.question !== wanted || (coming.failed && again))
+      coming = { question: wanted, done: fetchAndShow(wanted), failed: false };
     return coming?.done ?? opening;
   }
 
@@ -59,7 +60,11 @@ export function createQuestionView(host, { store, find, tools, onShown, onDrawn,
     const stillWanted = () => !gone && coming?.question === question;
     const inPieces = !opened;
     try {
-      const [{ create }] = await Promise.all([question.load(), inPieces || ready(question.id), ...booksOf(question).map(open)]);
+      const [{ create }] = await Promise.all([
+        question.load(),
+        inPieces || ready(question.id),
+        ...booksOf(question).map(open),
+      ]);
       if (!stillWanted()) return;
       coming = null;
       shown?.view.destroy();
@@ -71,8 +76,12 @@ export function createQuestionView(host, { store, find, tools, onShown, onDrawn,
       return onFailed(error, draw);
     }
     onShown?.(question);
-    if (inPieces) await (opening = drawInPieces(shown));
-    else drawShown(shown);
+    if (inPieces) {
+      opening = drawInPieces(shown);
+      await opening;
+    } else {
+      drawShown(shown);
+    }
   }
 
   /**
@@ -119,7 +128,12 @@ export function createQuestionView(host, { store, find, tools, onShown, onDrawn,
   /** What the core says, worked out beside the page. @param {Question} question @param {State} state @returns {Promise<ReturnType<typeof asked>>} */
   async function askedAside(question, state) {
     try {
-      return { answer: question.story ? null : await tools.worker.ask(question.id, requestOf(question, state), { slot: "first answer" }), error: null };
+      return {
+        answer: question.story
+          ? null
+          : await tools.worker.ask(question.id, requestOf(question, state), { slot: "first answer" }),
+        error: null,
+      };
     } catch (thrown) {
       return { answer: null, error: asCoreError(thrown) };
     }

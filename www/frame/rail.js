@@ -1,10 +1,10 @@
 // @ts-check
 /** The list of questions: a rail on a wide screen, a menu elsewhere. */
 
+import { uniqueId } from "../parts/html.js";
 import { GROUPS } from "../questions/index.js";
 import { nameOf, titleOf } from "../questions/shared/names.js";
 import { book } from "../words/index.js";
-import { uniqueId } from "../parts/html.js";
 import { h } from "./dom.js";
 
 /** @import { QuestionEntry } from "../questions/index.js" */
@@ -23,16 +23,27 @@ export function questionList(questions, go) {
     if (!inGroup.length) return [];
     if (group === "start") return [h("ul", {}, ...inGroup.map(item))];
     const id = uniqueId("group");
-    return [h("p", { class: "group", id }, say(`groups.${group}`)), h("ul", { "aria-labelledby": id }, ...inGroup.map(item))];
+    return [
+      h("p", { class: "group", id }, say(`groups.${group}`)),
+      h("ul", { "aria-labelledby": id }, ...inGroup.map(item)),
+    ];
   });
 
   /** @param {QuestionEntry} question */
   function item({ id }) {
-    const link = h("a", { href: `#${id}`, title: titleOf(id), onclick: (/** @type {MouseEvent} */ event) => {
-      if (event.metaKey || event.ctrlKey || event.shiftKey) return;
-      event.preventDefault();
-      go(id);
-    } }, nameOf(id));
+    const link = h(
+      "a",
+      {
+        href: `#${id}`,
+        title: titleOf(id),
+        onclick: (/** @type {MouseEvent} */ event) => {
+          if (event.metaKey || event.ctrlKey || event.shiftKey) return;
+          event.preventDefault();
+          go(id);
+        },
+      },
+      nameOf(id),
+    );
     links.set(id, link);
     return h("li", {}, link);
   }

@@ -2,9 +2,9 @@
 /** How the page is read on this device: its language and its decimal mark. Neither is part of a rider's numbers, so neither is undone or shared. */
 
 import { writeWithMark } from "../parts/number-text.js";
-import { whyLost } from "./failed.js";
 import { book, language, languageTag, speak } from "../words/index.js";
 import { LANGUAGES, languageOf } from "../words/languages.js";
+import { whyLost } from "./failed.js";
 
 /** @import { DecimalMark } from "../parts/number-text.js" */
 /** @import { deviceStorage } from "../state/storage.js" */

@@ -6,8 +6,10 @@ import { book } from "../words/index.js";
 const say = book("page");
 
 export function speakPage() {
-  for (const element of document.querySelectorAll("[data-say]")) element.textContent = text(element.getAttribute("data-say"));
-  for (const element of document.querySelectorAll("[data-say-label]")) element.setAttribute("aria-label", text(element.getAttribute("data-say-label")));
+  for (const element of document.querySelectorAll("[data-say]"))
+    element.textContent = text(element.getAttribute("data-say"));
+  for (const element of document.querySelectorAll("[data-say-label]"))
+    element.setAttribute("aria-label", text(element.getAttribute("data-say-label")));
 }
 
 /** @param {string | null} key */

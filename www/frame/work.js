@@ -61,12 +61,19 @@ export function createWork({ store, filler, check, notify, questions }, storage,
   function stateWith({ question, scenario, with: details }) {
     const state = store.get();
     const next = { ...state.with };
-    for (const [id, given] of Object.entries(details ?? {})) if (Object.hasOwn(next, id)) next[id] = { ...defaultsOf(id), ...patched(defaultsOf(id), given) };
+    for (const [id, given] of Object.entries(details ?? {}))
+      if (Object.hasOwn(next, id)) next[id] = { ...defaultsOf(id), ...patched(defaultsOf(id), given) };
     const filled = filler.fill(scenario);
     for (const { id, positionFields = [] } of questions) {
-      for (const name of positionFields) if (next[id][name] >= filled.positions.length) next[id] = { ...next[id], [name]: 0 };
+      for (const name of positionFields)
+        if (next[id][name] >= filled.positions.length) next[id] = { ...next[id], [name]: 0 };
     }
-    return { ...state, question: question !== undefined && Object.hasOwn(next, question) ? question : state.question, scenario: filled, with: next };
+    return {
+      ...state,
+      question: question !== undefined && Object.hasOwn(next, question) ? question : state.question,
+      scenario: filled,
+      with: next,
+    };
   }
 
   /** The rider's own numbers that stood on the page last, as one step of undo. */
@@ -77,16 +84,34 @@ export function createWork({ store, filler, check, notify, questions }, storage,
 
   /** A question's own numbers as far as each is of the kind that it is by default: nobody has looked at the rest. @param {Record<string, any>} details */
   function usable(details) {
-    const kind = (/** @type {any} */ value) => (Array.isArray(value) ? "list" : value === null ? "nothing" : typeof value);
-    return Object.fromEntries(Object.entries(details).filter(([id, given]) => Object.hasOwn(store.get().with, id) && kind(given) === "object").map(([id, given]) => {
-      const defaults = defaultsOf(id);
-      return [id, Object.fromEntries(Object.entries(given).filter(([name, value]) => !Object.hasOwn(defaults, name) || kind(value) === kind(defaults[name]) || isNumber(value, defaults[name])))];
-    }));
+    const kind = (/** @type {any} */ value) =>
+      Array.isArray(value) ? "list" : value === null ? "nothing" : typeof value;
+    return Object.fromEntries(
+      Object.entries(details)
+        .filter(([id, given]) => Object.hasOwn(store.get().with, id) && kind(given) === "object")
+        .map(([id, given]) => {
+          const defaults = defaultsOf(id);
+          return [
+            id,
+            Object.fromEntries(
+              Object.entries(given).filter(
+                ([name, value]) =>
+                  !Object.hasOwn(defaults, name) ||
+                  kind(value) === kind(defaults[name]) ||
+                  isNumber(value, defaults[name]),
+              ),
+            ),
+          ];
+        }),
+    );
   }
 
   /** A number stands for one with its spread, and the other way round. @param {any} value @param {any} usual */
   function isNumber(value, usual) {
-    return (typeof value === "number" && typeof usual?.value === "number") || (typeof value?.value === "number" && typeof usual === "number");
+    return (
+      (typeof value === "number" && typeof usual?.value === "number") ||
+      (typeof value?.value === "number" && typeof usual === "number")
+    );
   }
 
   store.subscribe(() => {
@@ -129,7 +154,8 @@ export function createWork({ store, filler, check, notify, questions }, storage,
       }
       const opened = { ...store.get(), from_link: true };
       store.replace(opened, { undoable: false });
-      if (same(opened.scenario, own.scenario) && same(opened.with, own.with)) return store.replace({ ...opened, from_link: own.from_link === true }, { undoable: false });
+      if (same(opened.scenario, own.scenario) && same(opened.with, own.with))
+        return store.replace({ ...opened, from_link: own.from_link === true }, { undoable: false });
       clearTimeout(timer);
       kept = opened;
       const hadOwn = !same(own.scenario, filler.defaults());
@@ -137,11 +163,16 @@ export function createWork({ store, filler, check, notify, questions }, storage,
         lastIsOnly = !own.from_link;
         sayOnce("work.not_kept");
       }
-      if (hadOwn) notify(say(otherDefaults ? "link.opened_changed" : "link.opened"), { label: say("link.back"), run: own.from_link ? bringBackOwn : store.undo });
+      if (hadOwn)
+        notify(say(otherDefaults ? "link.opened_changed" : "link.opened"), {
+          label: say("link.back"),
+          run: own.from_link ? bringBackOwn : store.undo,
+        });
       else if (otherDefaults) notify(say("link.changed"));
     },
     /** The state with a link in it whose scenario has been checked. @param {{ question: string, scenario: any, with: any }} linked */
-    stateOf: ({ question, scenario, with: details }) => stateWith({ question, scenario, with: { [question]: details } }),
+    stateOf: ({ question, scenario, with: details }) =>
+      stateWith({ question, scenario, with: { [question]: details } }),
     startAfresh() {
       const state = store.get();
       /** @type {State["with"]} */

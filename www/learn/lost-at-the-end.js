@@ -18,15 +18,35 @@ const STEP_S = 60;
 export function lostAtTheEnd(tools) {
   const { store, units: show } = tools;
   const area = (/** @type {number} */ m2) => show.quantity("area", m2, store.get().units);
-  const unit = (/** @type {import("../units.js").Kind} */ kind) => ({ unit: show.unitOf(kind, store.get().units).symbol });
+  const unit = (/** @type {import("../units.js").Kind} */ kind) => ({
+    unit: show.unitOf(kind, store.get().units).symbol,
+  });
   const begins = numberOf(tools, "begins_s", { label: words("lostBegins"), meaning: "hold" });
   const less = numberOf(tools, "cda_change", { label: words("lostLess"), meaning: "drag", negative: true });
   const chart = lineChart({
     title: words("lostChart"),
-    x: { name: words("lostAxis", unit("duration")), kind: "clock", format: (s) => show.number(show.toDisplay("duration", s, store.get().units)), read: show.time },
-    y: { name: words("areaAxis", unit("area")), meaning: "drag", format: (m2) => show.number(m2, { digits: 2 }), read: area },
+    x: {
+      name: words("lostAxis", unit("duration")),
+      kind: "clock",
+      format: (s) => show.number(show.toDisplay("duration", s, store.get().units)),
+      read: show.time,
+    },
+    y: {
+      name: words("areaAxis", unit("area")),
+      meaning: "drag",
+      format: (m2) => show.number(m2, { digits: 2 }),
+      read: area,
+    },
     height: (width_px) => Math.round(Math.min(320, Math.max(250, width_px * 0.48))),
-    handles: { begins: { label: words("lostHandle"), directions: "x", meaning: "hold", ring: "open", onMove: ({ x }, phase) => moveTo(tools, [["begins_s", Math.round(x / STEP_S) * STEP_S]], phase) } },
+    handles: {
+      begins: {
+        label: words("lostHandle"),
+        directions: "x",
+        meaning: "hold",
+        ring: "open",
+        onMove: ({ x }, phase) => moveTo(tools, [["begins_s", Math.round(x / STEP_S) * STEP_S]], phase),
+      },
+    },
     reader: words("lostRead"),
   });
   const compare = html("button", { type: "button" }, titleOf("which-position"));
@@ -36,7 +56,10 @@ export function lostAtTheEnd(tools) {
     words: words.parts("lostAsk", { less, begins }),
     toTry: words("lostTry"),
     chart: chart.element,
-    notes: [html("p", { class: "takes" }, ...words.parts("lostAssumed")), html("p", { class: "takes no-print" }, compare)],
+    notes: [
+      html("p", { class: "takes" }, ...words.parts("lostAssumed")),
+      html("p", { class: "takes no-print" }, compare),
+    ],
   });
 
   return {
@@ -53,13 +76,21 @@ export function lostAtTheEnd(tools) {
       const time = show.time(fade.begins_s);
       frame.update(state, [
         ...words.parts("lostSays", {
-          low: strong(area(answer.low_cda_m2), "hold"), tired: strong(area(fade.tired_cda_m2), "hold"), differs: strong(now), spread: show.plusMinusTime(difference_s.sd),
-          kept: strong(area(numbers.cda_m2), "drag"), held: strong(differs(held_difference_s.value)),
-        }), " ",
-        tie_s === null ? words("lostNoTie") : words("lostTie", { time: show.time(tie_s) }), " ",
+          low: strong(area(answer.low_cda_m2), "hold"),
+          tired: strong(area(fade.tired_cda_m2), "hold"),
+          differs: strong(now),
+          spread: show.plusMinusTime(difference_s.sd),
+          kept: strong(area(numbers.cda_m2), "drag"),
+          held: strong(differs(held_difference_s.value)),
+        }),
+        " ",
+        tie_s === null ? words("lostNoTie") : words("lostTie", { time: show.time(tie_s) }),
+        " ",
         words("lostMoral"),
       ]);
-      frame.since(numbers, ["begins_s", "cda_change", "cda_m2", "power_w"], () => words("lostSince", { began: differs(lowAgainstKept(BEGAN).difference_s.value), differs: now }));
+      frame.since(numbers, ["begins_s", "cda_change", "cda_m2", "power_w"], () =>
+        words("lostSince", { began: differs(lowAgainstKept(BEGAN).difference_s.value), differs: now }),
+      );
 
       const last_s = Math.max(finish_s, Math.min(fade.complete_s, finish_s * 1.1));
       const all = [...columns.low_cda_m2, ...columns.steady_cda_m2, answer.low_cda_m2, fade.tired_cda_m2];
@@ -69,11 +100,47 @@ export function lostAtTheEnd(tools) {
         x: { domain: [0, last_s] },
         y: { domain: [Math.min(...all) - air, Math.max(...all) + air] },
         series: [
-          { name: words("keptSeries"), xs: columns.time_s, ys: columns.steady_cda_m2, meaning: "drag", label: words("keptSeries"), labelAt: "start" },
-          { name: words("lowSeries"), xs: columns.time_s, ys: columns.low_cda_m2, meaning: "hold", label: words("lowSeries"), labelAt: "start" },
+          {
+            name: words("keptSeries"),
+            xs: columns.time_s,
+            ys: columns.steady_cda_m2,
+            meaning: "drag",
+            label: words("keptSeries"),
+            labelAt: "start",
+          },
+          {
+            name: words("lowSeries"),
+            xs: columns.time_s,
+            ys: columns.low_cda_m2,
+            meaning: "hold",
+            label: words("lowSeries"),
+            labelAt: "start",
+          },
         ],
-        points: tie_s !== null && tie_s <= last_s ? [{ x: tie_s, y: answer.low_cda_m2, drop: true, label: words("levelAt", { time: show.time(tie_s) }), shape: "none" }] : [],
-        handles: fade.begins_s <= last_s ? { begins: { x: fade.begins_s, y: answer.low_cda_m2, spoken: words("lostSpoken", { time, differs: now }), step: { x: STEP_S }, rangeX: [0, Math.min(RANGES.begins_s[1], last_s)] } } : {},
+        points:
+          tie_s !== null && tie_s <= last_s
+            ? [
+                {
+                  x: tie_s,
+                  y: answer.low_cda_m2,
+                  drop: true,
+                  label: words("levelAt", { time: show.time(tie_s) }),
+                  shape: "none",
+                },
+              ]
+            : [],
+        handles:
+          fade.begins_s <= last_s
+            ? {
+                begins: {
+                  x: fade.begins_s,
+                  y: answer.low_cda_m2,
+                  spoken: words("lostSpoken", { time, differs: now }),
+                  step: { x: STEP_S },
+                  rangeX: [0, Math.min(RANGES.begins_s[1], last_s)],
+                },
+              }
+            : {},
         reading: words.parts("lostReading", { time: strong(time, "hold"), differs: now }),
       });
     },

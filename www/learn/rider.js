@@ -16,8 +16,15 @@ export const BEGAN = /** @type {Numbers} */ (story.defaults);
 
 /** What each may be, in SI: narrow enough that every ride of the story can be ridden and stays on its chart. @type {Record<Name, readonly [min: number, max: number]>} */
 export const RANGES = {
-  speed_m_s: [2, 16], power_w: [80, 450], cda_m2: [0.16, 0.45], power_change: [0.01, 0.25], cda_change: [-0.25, -0.01],
-  begins_s: [0, 5400], grade: [-0.02, 0.1], headwind_m_s: [0, 8], budget: [0, 400],
+  speed_m_s: [2, 16],
+  power_w: [80, 450],
+  cda_m2: [0.16, 0.45],
+  power_change: [0.01, 0.25],
+  cda_change: [-0.25, -0.01],
+  begins_s: [0, 5400],
+  grade: [-0.02, 0.1],
+  headwind_m_s: [0, 8],
+  budget: [0, 400],
 };
 
 /** A tired rider sits up beyond the position that could have been kept, and takes this long to get there. Assumed: no published figure was found. */
@@ -32,10 +39,14 @@ const kept = new Map();
 /** The story's numbers; what an address holds outside a range is brought back into it. @param {State} state @returns {Numbers} */
 export function numbersOf(state) {
   const held = state.with[story.id] ?? {};
-  return /** @type {Numbers} */ (Object.fromEntries(Object.entries(RANGES).map(([name, [min, max]]) => {
-    const value = held[name];
-    return [name, Number.isFinite(value) ? Math.min(max, Math.max(min, value)) : BEGAN[/** @type {Name} */ (name)]];
-  })));
+  return /** @type {Numbers} */ (
+    Object.fromEntries(
+      Object.entries(RANGES).map(([name, [min, max]]) => {
+        const value = held[name];
+        return [name, Number.isFinite(value) ? Math.min(max, Math.max(min, value)) : BEGAN[/** @type {Name} */ (name)]];
+      }),
+    )
+  );
 }
 
 /** @param {string} question @param {object} request */
@@ -57,33 +68,52 @@ function rider(cda_m2) {
 }
 
 /** At a speed on the flat. @param {number} cda_m2 @param {number} speed_m_s @returns {SpeedForWattsAnswer} */
-export const atSpeed = (cda_m2, speed_m_s) => answerTo("speed-for-watts", { scenario: rider(cda_m2), with: { speed_m_s } });
+export const atSpeed = (cda_m2, speed_m_s) =>
+  answerTo("speed-for-watts", { scenario: rider(cda_m2), with: { speed_m_s } });
 
 /** Holding watts on the flat, or on a slope into a wind at the rider's own height. @param {Numbers} numbers @param {number} [grade] @param {number} [headwind_m_s] @returns {SpeedForWattsAnswer} */
 export function atPower({ cda_m2, power_w }, grade = 0, headwind_m_s = 0) {
   const conditions = { wind_speed_m_s: headwind_m_s, wind_from_deg: 0, shelter_factor: 1 };
-  return answerTo("speed-for-watts", { scenario: { ...rider(cda_m2), conditions }, with: { power_w, grade, bearing_deg: 0 } });
+  return answerTo("speed-for-watts", {
+    scenario: { ...rider(cda_m2), conditions },
+    with: { power_w, grade, bearing_deg: 0 },
+  });
 }
 
 /** Best even efforts over many distances: the power–duration curve. @param {Numbers} numbers @returns {FinishTimeAnswer} */
-export const bestEfforts = ({ cda_m2 }) => answerTo("finish-time", { scenario: rider(cda_m2), with: { effort: { kind: "even" } } });
+export const bestEfforts = ({ cda_m2 }) =>
+  answerTo("finish-time", { scenario: rider(cda_m2), with: { effort: { kind: "even" } } });
 
 /** Both changes over the usual distance. @param {Numbers} numbers @param {number} [cda_change] @returns {PowerOrDragAnswer} */
 export function bothChanges({ cda_m2, power_w, power_change, ...rest }, cda_change = rest.cda_change) {
-  return answerTo("power-or-drag", { scenario: rider(cda_m2), with: { power_change, cda_change, effort: { kind: "power", power_w } } });
+  return answerTo("power-or-drag", {
+    scenario: rider(cda_m2),
+    with: { power_change, cda_change, effort: { kind: "power", power_w } },
+  });
 }
 
 /** The means of what lower bars did to five riders (Polanco et al. 2020). @param {Numbers} numbers @returns {Numbers} */
-export const withLowerBars = (numbers) => ({ ...numbers, cda_m2: numbers.cda_m2 * (1 - LOWER_BARS.cda[0]), power_w: numbers.power_w * (1 - LOWER_BARS.power[0]) });
+export const withLowerBars = (numbers) => ({
+  ...numbers,
+  cda_m2: numbers.cda_m2 * (1 - LOWER_BARS.cda[0]),
+  power_w: numbers.power_w * (1 - LOWER_BARS.power[0]),
+});
 
 /** How the lower position goes. @param {Numbers} numbers */
-export const fadeOf = ({ cda_m2, begins_s }) => ({ tired_cda_m2: Number((cda_m2 * TIRED_OVER_KEPT).toFixed(3)), begins_s, complete_s: begins_s + FADING_S });
+export const fadeOf = ({ cda_m2, begins_s }) => ({
+  tired_cda_m2: Number((cda_m2 * TIRED_OVER_KEPT).toFixed(3)),
+  begins_s,
+  complete_s: begins_s + FADING_S,
+});
 
 /** The lower position, lost on the way, against the one that can be kept. @param {Numbers} numbers @returns {HoldOrFadeAnswer} */
 export function lowAgainstKept(numbers) {
   const { cda_m2, cda_change, power_w } = numbers;
   const low = { name: "low", cda_m2: Number((cda_m2 * (1 + cda_change)).toFixed(4)), fade: fadeOf(numbers) };
-  return answerTo("hold-or-fade", { scenario: { ...rider(cda_m2), positions: [low, { name: "kept", cda_m2 }] }, with: { low: 0, steady: 1, effort: { kind: "power", power_w } } });
+  return answerTo("hold-or-fade", {
+    scenario: { ...rider(cda_m2), positions: [low, { name: "kept", cda_m2 }] },
+    with: { low: 0, steady: 1, effort: { kind: "power", power_w } },
+  });
 }
 
 /** Three of the usual changes, by the core's own keys, with what each costs here: assumed. */
@@ -101,6 +131,8 @@ export function whichFirst({ cda_m2, budget }) {
   const scenario = { ...rider(cda_m2), events: [{ name: "", distance_m: MILES_25_M }] };
   /** @type {NextGainAnswer} */
   const usual = answerTo("next-gain", { scenario, with: { part: "each" } });
-  const candidates = THREE.flatMap(({ key, money }) => usual.candidates.filter(({ candidate }) => candidate.key === key).map(({ candidate }) => ({ ...candidate, money })));
+  const candidates = THREE.flatMap(({ key, money }) =>
+    usual.candidates.filter(({ candidate }) => candidate.key === key).map(({ candidate }) => ({ ...candidate, money })),
+  );
   return answerTo("next-gain", { scenario, with: { candidates, money: budget, hours_per_week: HOURS_A_WEEK } });
 }

@@ -37,7 +37,10 @@ export function numberOf(tools, name, options) {
 /** A handle's move as a number of the story. @param {Tools} tools @param {[Name, number][]} changes @param {MovePhase} phase */
 export function moveTo({ store }, changes, phase) {
   if (phase === "commit") return store.settle();
-  const within = changes.map(([name, value]) => /** @type {[string, number]} */ ([at(name), Math.min(RANGES[name][1], Math.max(RANGES[name][0], value))]));
+  const within = changes.map(
+    ([name, value]) =>
+      /** @type {[string, number]} */ ([at(name), Math.min(RANGES[name][1], Math.max(RANGES[name][0], value))]),
+  );
   store.setAll(within, { merge: `${story.id} ${changes.map(([name]) => name).join(" ")}` });
 }
 
@@ -54,11 +57,25 @@ export function stepFrame({ title, words, toTry, chart, notes = [] }) {
   const told = html("p", { class: "also" });
   const heard = html("p", { class: "say", role: "status" });
   const since = html("p", { class: "takes", hidden: true });
-  const element = html("section", { class: "step", "aria-label": title }, ask.element,
-    html("div", { class: "work" },
-      html("div", { class: "answer" }, told, heard, since, html("p", { class: "takes no-print" }, ...tell.parts("tryIt", { what: toTry }))),
+  const element = html(
+    "section",
+    { class: "step", "aria-label": title },
+    ask.element,
+    html(
+      "div",
+      { class: "work" },
+      html(
+        "div",
+        { class: "answer" },
+        told,
+        heard,
+        since,
+        html("p", { class: "takes no-print" }, ...tell.parts("tryIt", { what: toTry })),
+      ),
       html("div", { class: "picture" }, chart),
-      html("div", { class: "notes" }, ...notes)));
+      html("div", { class: "notes" }, ...notes),
+    ),
+  );
   const numbers = words.filter((word) => typeof word !== "string");
   /** @type {ReturnType<typeof setTimeout> | undefined} */
   let waiting;
@@ -66,7 +83,8 @@ export function stepFrame({ title, words, toTry, chart, notes = [] }) {
   /** Only the step in hand speaks, once the hand rests. */
   function speakLater() {
     clearTimeout(waiting);
-    if (element.contains(document.activeElement)) waiting = setTimeout(() => say(heard, told.textContent ?? ""), QUIET_MS);
+    if (element.contains(document.activeElement))
+      waiting = setTimeout(() => say(heard, told.textContent ?? ""), QUIET_MS);
   }
 
   return {

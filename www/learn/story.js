@@ -2,9 +2,9 @@
 /** The seven steps in their order, and the end. Fetched when the story is first opened. */
 
 import { html } from "../parts/html.js";
-import { book } from "../words/index.js";
 import { titleOf } from "../questions/shared/names.js";
 import { citations } from "../questions/shared/worked-out.js";
+import { book } from "../words/index.js";
 import { howLong } from "./how-long.js";
 import { lostAtTheEnd } from "./lost-at-the-end.js";
 import { numbersOf } from "./rider.js";
@@ -23,21 +23,38 @@ import { yourTurn } from "./your-turn.js";
 const words = book("learn");
 const page = book("page");
 /** What the story quotes. */
-const SOURCES = ["dynamic-parameter", "four-and-twenty", "laursen-2002", "polanco-2020", "faulkner-2021", "martin-1998", "brownlie-2009"];
+const SOURCES = [
+  "dynamic-parameter",
+  "four-and-twenty",
+  "laursen-2002",
+  "polanco-2020",
+  "faulkner-2021",
+  "martin-1998",
+  "brownlie-2009",
+];
 
 /** @param {HTMLElement} host @param {Tools} tools @returns {View} */
 export function create(host, tools) {
-  const mass = tools.units.quantity("mass", tools.field("scenario.rider.total_mass_kg")?.default ?? 0, tools.store.get().units);
-  const steps = [wallOfAir, whereWattsGo, howLong, tenAgainstTen, lostAtTheEnd, uphillAndWind, threeChanges].map((step) => step(tools));
+  const mass = tools.units.quantity(
+    "mass",
+    tools.field("scenario.rider.total_mass_kg")?.default ?? 0,
+    tools.store.get().units,
+  );
+  const steps = [wallOfAir, whereWattsGo, howLong, tenAgainstTen, lostAtTheEnd, uphillAndWind, threeChanges].map(
+    (step) => step(tools),
+  );
   const end = yourTurn(tools);
   host.replaceChildren(
     html("h1", {}, titleOf(story.id)),
     html("p", { class: "also" }, words("lead", { mass })),
     ...steps.map(({ element }) => element),
     end.element,
-    html("div", { class: "step passage" },
+    html(
+      "div",
+      { class: "step passage" },
       html("p", {}, words("coda", { yourNumbers: page("your_numbers") })),
-      citations(SOURCES)),
+      citations(SOURCES),
+    ),
   );
 
   /** Steps that are out of sight follow a change one a frame, so that the one in hand is drawn at once. @type {Step[]} */

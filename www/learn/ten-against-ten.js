@@ -5,7 +5,7 @@ import { contourMap } from "../parts/contour-map.js";
 import { html, say, strong } from "../parts/html.js";
 import { savingsThatAddUp } from "../questions/shared/adding-up.js";
 import { distanceName } from "../questions/shared/distance-choice.js";
-import { LOWER_BARS, LOW_TORSO, meanAndSd, meanAndSdWatts, shortPercent } from "../questions/shared/published.js";
+import { LOW_TORSO, LOWER_BARS, meanAndSd, meanAndSdWatts, shortPercent } from "../questions/shared/published.js";
 import { book } from "../words/index.js";
 import { atPower, BEGAN, bothChanges, RANGES, withLowerBars } from "./rider.js";
 import { moveTo, numberOf, stepFrame } from "./step.js";
@@ -24,14 +24,32 @@ export function tenAgainstTen(tools) {
   const watts = (/** @type {number} */ w) => show.quantity("power", w, store.get().units, { digits: 0 });
   const area = (/** @type {number} */ m2) => show.quantity("area", m2, store.get().units);
   const percent = (/** @type {number} */ share) => shortPercent(Math.abs(share));
-  const unit = (/** @type {import("../units.js").Kind} */ kind) => ({ unit: show.unitOf(kind, store.get().units).symbol });
+  const unit = (/** @type {import("../units.js").Kind} */ kind) => ({
+    unit: show.unitOf(kind, store.get().units).symbol,
+  });
   const more = numberOf(tools, "power_change", { label: words("morePowerBy"), meaning: "power" });
   const less = numberOf(tools, "cda_change", { label: words("lessDragBy"), meaning: "drag", negative: true });
   const map = contourMap({
     title: words("tenChart"),
     x: { name: words("powerAxis", unit("power")), meaning: "power", format: (w) => show.number(w), read: watts },
-    y: { name: words("areaAxis", unit("area")), meaning: "drag", format: (m2) => show.number(m2, { digits: 2 }), read: area },
-    you: { label: words("tenHandle"), onMove: ({ x, y }, phase) => moveTo(tools, [["power_w", Math.round(x)], ["cda_m2", Number(y.toFixed(3))]], phase) },
+    y: {
+      name: words("areaAxis", unit("area")),
+      meaning: "drag",
+      format: (m2) => show.number(m2, { digits: 2 }),
+      read: area,
+    },
+    you: {
+      label: words("tenHandle"),
+      onMove: ({ x, y }, phase) =>
+        moveTo(
+          tools,
+          [
+            ["power_w", Math.round(x)],
+            ["cda_m2", Number(y.toFixed(3))],
+          ],
+          phase,
+        ),
+    },
   });
   const lower = html("span");
   const frame = stepFrame({
@@ -40,7 +58,15 @@ export function tenAgainstTen(tools) {
     toTry: words("tenTry", { percent: percent(ANOTHER) }),
     chart: map.element,
     notes: [
-      html("p", { class: "takes" }, ...words.parts("tenDoesIt"), " ", lower, " ", words("tenTorso", { watts: meanAndSdWatts(LOW_TORSO, store.get().units) })),
+      html(
+        "p",
+        { class: "takes" },
+        ...words.parts("tenDoesIt"),
+        " ",
+        lower,
+        " ",
+        words("tenTorso", { watts: meanAndSdWatts(LOW_TORSO, store.get().units) }),
+      ),
       html("p", { class: "caution" }, words("tenCaution")),
     ],
   });
@@ -60,35 +86,89 @@ export function tenAgainstTen(tools) {
       const [powerDiffers, dragDiffers] = [show.differenceWords(saved.first_s), show.differenceWords(saved.second_s)];
       frame.update(state, [
         ...words.parts("tenSays", {
-          distance: distanceName(answer.distance_m, state.units), time: show.time(base_s),
-          power: strong(powerDiffers, "power"), drag: strong(dragDiffers, "drag"), ahead: [ahead(answer, saved.difference_s), ...spread],
-        }), " ",
-        ...(warned(answer) ? [...words.parts("tenTooMuch", { power: watts(numbers.power_w), time: show.time(base_s), sustainable: watts(answer.takes.sustainable_w) }), " "] : []),
-        ...(tie === null ? [words("tenNoTie")] : words.parts("tenTie", { tie: share(tie), share: share(answer.aero_share) })), " ",
-        words("tenMirror", { percent: percent(power_change), mirror: percent(mirror), differs: show.differenceWords(Math.round(mirrored)) }),
+          distance: distanceName(answer.distance_m, state.units),
+          time: show.time(base_s),
+          power: strong(powerDiffers, "power"),
+          drag: strong(dragDiffers, "drag"),
+          ahead: [ahead(answer, saved.difference_s), ...spread],
+        }),
+        " ",
+        ...(warned(answer)
+          ? [
+              ...words.parts("tenTooMuch", {
+                power: watts(numbers.power_w),
+                time: show.time(base_s),
+                sustainable: watts(answer.takes.sustainable_w),
+              }),
+              " ",
+            ]
+          : []),
+        ...(tie === null
+          ? [words("tenNoTie")]
+          : words.parts("tenTie", { tie: share(tie), share: share(answer.aero_share) })),
+        " ",
+        words("tenMirror", {
+          percent: percent(power_change),
+          mirror: percent(mirror),
+          differs: show.differenceWords(Math.round(mirrored)),
+        }),
       ]);
       frame.since(numbers, ["power_w", "cda_m2", "power_change", "cda_change"], () => {
         const began = bothChanges(BEGAN);
         return words("tenSince", {
-          began: ahead(began, saving(began).difference_s), beganShare: share(began.aero_share), ahead: ahead(answer, saved.difference_s), share: share(answer.aero_share),
+          began: ahead(began, saving(began).difference_s),
+          beganShare: share(began.aero_share),
+          ahead: ahead(answer, saved.difference_s),
+          share: share(answer.aero_share),
         });
       });
-      const speed = (/** @type {import("./rider.js").Numbers} */ of) => show.quantity("speed", atPower(of).speed_m_s.value, state.units, { digits: 1 });
-      say(lower, words.parts("tenLower", { cda: meanAndSd(LOWER_BARS.cda), power: meanAndSd(LOWER_BARS.power), speed: speed(numbers), lower: speed(withLowerBars(numbers)) }));
+      const speed = (/** @type {import("./rider.js").Numbers} */ of) =>
+        show.quantity("speed", atPower(of).speed_m_s.value, state.units, { digits: 1 });
+      say(
+        lower,
+        words.parts("tenLower", {
+          cda: meanAndSd(LOWER_BARS.cda),
+          power: meanAndSd(LOWER_BARS.power),
+          speed: speed(numbers),
+          lower: speed(withLowerBars(numbers)),
+        }),
+      );
       const { columns, base_power_w: x, base_cda_m2: y } = answer;
       const point = { power: watts(x), drag: area(y), time: show.time(base_s) };
       map.update({
         grid: { xs: columns.power_w, ys: columns.cda_m2, values: columns.time_s },
         format: show.time,
         own: { value: answer.base_time_s.value, label: point.time, shortLabel: point.time },
-        you: { x, y, label: words("theRider"), spoken: words("pointSpoken", point), step: { x: 1, y: 0.001 }, rangeX: within(columns.power_w, RANGES.power_w), rangeY: within(columns.cda_m2, RANGES.cda_m2) },
+        you: {
+          x,
+          y,
+          label: words("theRider"),
+          spoken: words("pointSpoken", point),
+          step: { x: 1, y: 0.001 },
+          rangeX: within(columns.power_w, RANGES.power_w),
+          rangeY: within(columns.cda_m2, RANGES.cda_m2),
+        },
         changes: [
-          { to: { x: answer.more_power_w, y }, words: words("morePower", { percent: percent(power_change) }), amount: powerDiffers, meaning: "power" },
-          { to: { x: answer.less_drag_power_w, y: answer.less_drag_cda_m2 }, words: words("lessDrag", { percent: percent(cda_change) }), amount: dragDiffers, meaning: "drag" },
+          {
+            to: { x: answer.more_power_w, y },
+            words: words("morePower", { percent: percent(power_change) }),
+            amount: powerDiffers,
+            meaning: "power",
+          },
+          {
+            to: { x: answer.less_drag_power_w, y: answer.less_drag_cda_m2 },
+            words: words("lessDrag", { percent: percent(cda_change) }),
+            amount: dragDiffers,
+            meaning: "drag",
+          },
         ],
         note: words("eachLine"),
         desc: words("tenDescription", point),
-        reading: words.parts("tenReading", { power: strong(point.power, "power"), drag: strong(point.drag, "drag"), time: point.time }),
+        reading: words.parts("tenReading", {
+          power: strong(point.power, "power"),
+          drag: strong(point.drag, "drag"),
+          time: point.time,
+        }),
       });
     },
   };

@@ -2,11 +2,11 @@
 /** Seventh: three changes and one budget, and which of them comes first. */
 
 import { html, strong } from "../parts/html.js";
-import { distanceName } from "../questions/shared/distance-choice.js";
-import { nameOf } from "../questions/shared/names.js";
-import { listOf } from "../questions/shared/list.js";
 import { meaningOf } from "../questions/next-gain/candidates.js";
 import { dotPlot } from "../questions/next-gain/dots.js";
+import { distanceName } from "../questions/shared/distance-choice.js";
+import { listOf } from "../questions/shared/list.js";
+import { nameOf } from "../questions/shared/names.js";
 import { book } from "../words/index.js";
 import { BEGAN, THREE, whichFirst } from "./rider.js";
 import { numberOf, stepFrame } from "./step.js";
@@ -29,7 +29,10 @@ export function threeChanges(tools) {
     words: words.parts("threeAsk", { budget }),
     toTry: words("threeTry", { budget: show.number(ENOUGH) }),
     chart: dots.element,
-    notes: [html("p", { class: "takes" }, words("threeAssumed", { question: nameOf("next-gain") })), html("p", { class: "caution" }, words("threeCaution"))],
+    notes: [
+      html("p", { class: "takes" }, words("threeAssumed", { question: nameOf("next-gain") })),
+      html("p", { class: "caution" }, words("threeCaution")),
+    ],
   });
 
   return {
@@ -42,20 +45,38 @@ export function threeChanges(tools) {
       const first = ranked[0];
       frame.update(state, [
         ...words.parts(best?.candidates.length ? "threeSays" : "threeNothing", {
-          distance, names: strong(namesOf(answer)), figure: show.differenceWords(Math.round(best?.expected_s.value ?? 0)),
-        }), " ",
-        words("threeMost", { first: nameAt(first), average: show.time(candidates[first].expected_s.value) }), " ",
+          distance,
+          names: strong(namesOf(answer)),
+          figure: show.differenceWords(Math.round(best?.expected_s.value ?? 0)),
+        }),
+        " ",
+        words("threeMost", { first: nameAt(first), average: show.time(candidates[first].expected_s.value) }),
+        " ",
         ...words.parts("threeMoral"),
       ]);
-      frame.since(numbers, ["budget", "cda_m2"], () => words("threeSince", { names: namesOf(whichFirst(BEGAN)) || words("threeNone") }));
+      frame.since(numbers, ["budget", "cda_m2"], () =>
+        words("threeSince", { names: namesOf(whichFirst(BEGAN)) || words("threeNone") }),
+      );
       const chosen = new Set(best?.candidates);
       dots.update({
         dots: ranked.map((c) => {
           const { candidate, expected_s, saves_s } = candidates[c];
-          return { name: words("threeCosts", { name: nameAt(c), money: show.number(candidate.money) }), average: expected_s.value, works: saves_s.value, sd: saves_s.sd, figure: show.time(expected_s.value), meaning: meaningOf(candidate), chosen: chosen.has(c) };
+          return {
+            name: words("threeCosts", { name: nameAt(c), money: show.number(candidate.money) }),
+            average: expected_s.value,
+            works: saves_s.value,
+            sd: saves_s.sd,
+            figure: show.time(expected_s.value),
+            meaning: meaningOf(candidate),
+            chosen: chosen.has(c),
+          };
         }),
-        axisName: words("threeAxis", { distance }), format: show.time,
-        desc: words("threeDescription", { first: nameAt(first), average: show.time(candidates[first].expected_s.value) }),
+        axisName: words("threeAxis", { distance }),
+        format: show.time,
+        desc: words("threeDescription", {
+          first: nameAt(first),
+          average: show.time(candidates[first].expected_s.value),
+        }),
       });
     },
   };

@@ -3,8 +3,8 @@
 
 import { areaChart } from "../parts/area-chart.js";
 import { strong } from "../parts/html.js";
-import { book } from "../words/index.js";
 import { partsThatAddUp } from "../questions/shared/rounding.js";
+import { book } from "../words/index.js";
 import { atPower, atSpeed, BEGAN, RANGES } from "./rider.js";
 import { moveTo, numberOf, stepFrame } from "./step.js";
 
@@ -32,7 +32,9 @@ export function whereWattsGo(tools) {
   const watts = (/** @type {number} */ w) => show.quantity("power", w, store.get().units, { digits: 0 });
   const speedText = (/** @type {number} */ v) => show.quantity("speed", v, store.get().units, { digits: 1 });
   const area = (/** @type {number} */ m2) => show.quantity("area", m2, store.get().units);
-  const unit = (/** @type {import("../units.js").Kind} */ kind) => ({ unit: show.unitOf(kind, store.get().units).symbol });
+  const unit = (/** @type {import("../units.js").Kind} */ kind) => ({
+    unit: show.unitOf(kind, store.get().units).symbol,
+  });
   const power = numberOf(tools, "power_w", { label: words("wattsPower"), meaning: "power" });
   const drag = numberOf(tools, "cda_m2", { label: words("wattsDrag"), meaning: "drag" });
   let cda_m2 = BEGAN.cda_m2;
@@ -40,7 +42,18 @@ export function whereWattsGo(tools) {
     title: words("wattsChart"),
     x: { name: words("speedAxis", unit("speed")), format: (v) => show.number(v) },
     y: { name: words("pedalsAxis", unit("power")), meaning: "power", format: (w) => show.number(w), read: watts },
-    handles: { you: { label: words("wattsHandle"), directions: "x", onMove: ({ x }, phase) => moveTo(tools, [["power_w", Math.round(atSpeed(cda_m2, show.fromDisplay("speed", x, store.get().units)).power_w.value)]], phase) } },
+    handles: {
+      you: {
+        label: words("wattsHandle"),
+        directions: "x",
+        onMove: ({ x }, phase) =>
+          moveTo(
+            tools,
+            [["power_w", Math.round(atSpeed(cda_m2, show.fromDisplay("speed", x, store.get().units)).power_w.value)]],
+            phase,
+          ),
+      },
+    },
     reader: words("wattsRead"),
   });
   const frame = stepFrame({
@@ -60,13 +73,28 @@ export function whereWattsGo(tools) {
       const [air, tyres, bearings, drivetrain] = partsThatAddUp(PARTS.map(({ key }) => answer.breakdown_w[key]));
       const began = atPower(BEGAN);
       const [speed, power] = [speedText(answer.speed_m_s.value), watts(numbers.power_w)];
-      frame.update(state, words.parts("wattsSays", {
-        power: strong(power, "power"), speed, air, tyres, bearings, drivetrain, share: strong(show.percent(answer.aero_share), "drag"),
-        ten: watts(NEXT_W), gain: show.quantity("speed", answer.next_10_w_m_s.value, units, { digits: 2 }),
-      }));
-      frame.since(numbers, ["power_w", "cda_m2"], () => words("wattsSince", {
-        began: speedText(began.speed_m_s.value), beganWatts: watts(BEGAN.power_w), beganArea: area(BEGAN.cda_m2), speed,
-      }));
+      frame.update(
+        state,
+        words.parts("wattsSays", {
+          power: strong(power, "power"),
+          speed,
+          air,
+          tyres,
+          bearings,
+          drivetrain,
+          share: strong(show.percent(answer.aero_share), "drag"),
+          ten: watts(NEXT_W),
+          gain: show.quantity("speed", answer.next_10_w_m_s.value, units, { digits: 2 }),
+        }),
+      );
+      frame.since(numbers, ["power_w", "cda_m2"], () =>
+        words("wattsSince", {
+          began: speedText(began.speed_m_s.value),
+          beganWatts: watts(BEGAN.power_w),
+          beganArea: area(BEGAN.cda_m2),
+          speed,
+        }),
+      );
 
       const fastest = atPower({ ...numbers, power_w: RANGES.power_w[1] }).speed_m_s.value;
       const { columns } = atSpeed(cda_m2, fastest);
@@ -76,12 +104,31 @@ export function whereWattsGo(tools) {
       const slowest = atPower({ ...numbers, power_w: RANGES.power_w[0] }).speed_m_s.value;
       chart.update({
         desc: words("wattsDescription", { speed, power }),
-        x: { name: words("speedAxis", unit("speed")), domain: [0, shown(fastest * BEYOND)], read: (v) => speedText(show.fromDisplay("speed", v, units)) },
+        x: {
+          name: words("speedAxis", unit("speed")),
+          domain: [0, shown(fastest * BEYOND)],
+          read: (v) => speedText(show.fromDisplay("speed", v, units)),
+        },
         y: { domain: [0, total] },
         xs: within.map((i) => shown(columns.speed_m_s[i])),
-        parts: PARTS.map(({ key, meaning, shade }) => ({ name: words(key), meaning, shade, ys: within.map((i) => columns[`${key}_w`][i]) })),
+        parts: PARTS.map(({ key, meaning, shade }) => ({
+          name: words(key),
+          meaning,
+          shade,
+          ys: within.map((i) => columns[`${key}_w`][i]),
+        })),
         whole: words("inAll"),
-        handles: { you: { x: shown(answer.speed_m_s.value), y: numbers.power_w, label: speed, strong: power, spoken: words("wattsSpoken", { power, speed }), step: { x: 0.1 }, rangeX: [shown(slowest), shown(fastest)] } },
+        handles: {
+          you: {
+            x: shown(answer.speed_m_s.value),
+            y: numbers.power_w,
+            label: speed,
+            strong: power,
+            spoken: words("wattsSpoken", { power, speed }),
+            step: { x: 0.1 },
+            rangeX: [shown(slowest), shown(fastest)],
+          },
+        },
         reading: words.parts("wattsReading", { speed, power: strong(power, "power"), air: strong(watts(air), "drag") }),
       });
     },

@@ -3,9 +3,9 @@
 
 import { valueChanges } from "../frame/bound-number.js";
 import { html, say, strong } from "../parts/html.js";
+import { listParts } from "../questions/shared/list.js";
 import { nameOf, titleOf } from "../questions/shared/names.js";
 import { shortPercent } from "../questions/shared/published.js";
-import { listParts } from "../questions/shared/list.js";
 import { book } from "../words/index.js";
 import { BEGAN, numbersOf } from "./rider.js";
 
@@ -28,11 +28,14 @@ export function yourTurn(tools) {
   const told = html("p", { class: "also" });
   const along = html("button", { type: "button", class: "choose" }, words("askChanged"));
   const asItIs = html("button", { type: "button", class: "choose" }, words("askOwn"));
-  const element = html("section", { class: "step", "aria-label": words("endTitle") },
+  const element = html(
+    "section",
+    { class: "step", "aria-label": words("endTitle") },
     html("div", { class: "ask" }, html("h2", {}, words("endTitle"))),
     told,
     html("p", { class: "chooses no-print" }, along, asItIs),
-    html("p", { class: "takes" }, words("untouched", { ...called(), holdOrFade: nameOf("hold-or-fade") })));
+    html("p", { class: "takes" }, words("untouched", { ...called(), holdOrFade: nameOf("hold-or-fade") })),
+  );
   along.addEventListener("click", () => {
     takeAlong(numbersOf(store.get()));
     tools.go(QUESTION);
@@ -73,7 +76,12 @@ export function yourTurn(tools) {
       const names = changed(numbers);
       along.hidden = names.length === 0;
       const question = titleOf(QUESTION);
-      say(told, names.length ? words.parts("bringAlong", { list: listParts(names.map((name) => strong(changes[name]))), question }) : words("notYou", { question }));
+      say(
+        told,
+        names.length
+          ? words.parts("bringAlong", { list: listParts(names.map((name) => strong(changes[name]))), question })
+          : words("notYou", { question }),
+      );
     },
   };
 }

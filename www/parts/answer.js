@@ -1,9 +1,10 @@
 // @ts-check
 /** The answer: a claim, its figure as heavy as it is sure, the ± and the odds in words. */
 
-import { html, set, say } from "./html.js";
+import { html, say, set } from "./html.js";
 import { mark } from "./marks.js";
 import { plusOrMinus } from "./number-text.js";
+
 /** @import { Words } from "./html.js" */
 /** @import { MarkName } from "./marks.js" */
 /** @import { Weight } from "./sureness.js" */
@@ -33,8 +34,12 @@ export function answer() {
   const unit = html("span", { class: "unit" });
   const spread = html("span", { class: "pm" });
   const odds = html("span", { class: "odds" });
-  const whole = html("span", { class: "figure", "data-weight": "sure" },
-    html("span", { class: "amount" }, figure, unit), html("span", { class: "how-sure" }, spread, odds));
+  const whole = html(
+    "span",
+    { class: "figure", "data-weight": "sure" },
+    html("span", { class: "amount" }, figure, unit),
+    html("span", { class: "how-sure" }, spread, odds),
+  );
   const seen = html("p", { class: "verdict", "aria-hidden": "true" }, claim, whole);
   const heard = html("p", { class: "say", role: "status" });
   const element = html("div", { class: "answer-words" }, seen, heard);

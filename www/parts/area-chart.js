@@ -3,11 +3,12 @@
 
 import { area } from "d3-shape";
 import { book } from "../words/index.js";
-import { set, html } from "./html.js";
-import { svg, pool, px } from "./svg.js";
-import { textWidth } from "./text-size.js";
+import { html, set } from "./html.js";
 import { textBox } from "./labels.js";
 import { plot } from "./plot.js";
+import { pool, px, svg } from "./svg.js";
+import { textWidth } from "./text-size.js";
+
 /** @import { Meaning } from "./html.js" */
 /** @import { PlotOptions, PlotData, Canvas } from "./plot.js" */
 
@@ -36,7 +37,13 @@ const ROOM_INSIDE_PX = 20;
  * @param {Omit<PlotOptions, "height"> & { height?: (width_px: number) => number }} options
  */
 export function areaChart(options) {
-  const chart = plot(/** @type {PlotOptions} */ ({ height: (/** @type {number} */ width) => Math.round(Math.min(420, Math.max(280, width * 0.62))), ...options }), prepare);
+  const chart = plot(
+    /** @type {PlotOptions} */ ({
+      height: (/** @type {number} */ width) => Math.round(Math.min(420, Math.max(280, width * 0.62))),
+      ...options,
+    }),
+    prepare,
+  );
   return {
     ...chart,
     /** @param {AreaData} data */
@@ -80,12 +87,23 @@ function prepare({ under, over }) {
     const rows = sums(data);
     const columns = Array.from(data.xs, (x, i) => /** @type {[number, number]} */ ([x, i]));
     const shapes = data.parts.map((part, index) => ({ part, low: rows[index], high: rows[index + 1] }));
-    areas(shapes, (element, { part, low, high }) => set(element, {
-      class: `stacked ${part.meaning ?? ""} shade-${part.shade ?? 0}`,
-      d: area().x((_, i) => xScale(data.xs[i])).y0((_, i) => yScale(low[i])).y1((_, i) => yScale(high[i])).digits(1)(columns),
-    }));
-    const outline = Array.from(data.xs, (x, i) => /** @type {[number, number]} */ ([xScale(x), yScale(rows[rows.length - 1][i])]));
-    edges(outline.length ? [outline] : [], (element, points) => set(element, { class: "curve", d: points.map(([x, y], i) => `${i ? "L" : "M"}${px(x)} ${px(y)}`).join("") }));
+    areas(shapes, (element, { part, low, high }) =>
+      set(element, {
+        class: `stacked ${part.meaning ?? ""} shade-${part.shade ?? 0}`,
+        d: area()
+          .x((_, i) => xScale(data.xs[i]))
+          .y0((_, i) => yScale(low[i]))
+          .y1((_, i) => yScale(high[i]))
+          .digits(1)(columns),
+      }),
+    );
+    const outline = Array.from(
+      data.xs,
+      (x, i) => /** @type {[number, number]} */ ([xScale(x), yScale(rows[rows.length - 1][i])]),
+    );
+    edges(outline.length ? [outline] : [], (element, points) =>
+      set(element, { class: "curve", d: points.map(([x, y], i) => `${i ? "L" : "M"}${px(x)} ${px(y)}`).join("") }),
+    );
 
     room.keepClearOfLine(outline);
     keepClearBelow(canvas, outline);
@@ -131,11 +149,26 @@ function labelInside(canvas, xs, { part, low, high }) {
       floor = Math.min(floor, yScale(low[k]));
     }
     const thick = floor - ceiling;
-    if (thick >= ROOM_INSIDE_PX) places.push({ x, y: (ceiling + floor) / 2 + size * 0.35, dislike: 60 - Math.min(60, thick) + Math.abs(x - (frame.left * 0.3 + frame.right * 0.7)) / 20 });
+    if (thick >= ROOM_INSIDE_PX)
+      places.push({
+        x,
+        y: (ceiling + floor) / 2 + size * 0.35,
+        dislike: 60 - Math.min(60, thick) + Math.abs(x - (frame.left * 0.3 + frame.right * 0.7)) / 20,
+      });
   }
-  const best = room.take(places.map((place) => ({ dislike: place.dislike, boxes: [textBox(place.x, place.y, width, "middle", size)] })), 700);
+  const best = room.take(
+    places.map((place) => ({ dislike: place.dislike, boxes: [textBox(place.x, place.y, width, "middle", size)] })),
+    700,
+  );
   if (best < 0) return false;
-  canvas.write({ text: part.name, kind: "area-label inside", weight: 600, anchor: "middle", x: places[best].x, y: places[best].y });
+  canvas.write({
+    text: part.name,
+    kind: "area-label inside",
+    weight: 600,
+    anchor: "middle",
+    x: places[best].x,
+    y: places[best].y,
+  });
   return true;
 }
 
@@ -163,14 +196,25 @@ function labelOutside(canvas, xs, shapes, outline) {
         for (let k = from; k <= to; k += 1) roof = Math.min(roof, outline[k][1]);
         if (y > frame.top + size && y < roof - 4) {
           const foot = (yScale(low[i]) + yScale(high[i])) / 2;
-          places.push({ x, y, foot, dislike: rise / 3 + Math.abs(x - (frame.left + (frame.right - frame.left) * 0.45)) / 10 });
+          places.push({
+            x,
+            y,
+            foot,
+            dislike: rise / 3 + Math.abs(x - (frame.left + (frame.right - frame.left) * 0.45)) / 10,
+          });
         }
       }
     }
-    const best = room.take(places.map((place) => ({
-      dislike: place.dislike,
-      boxes: [textBox(place.x + 4, place.y, width + 8, "start", size), { x: place.x - 8, y: place.y - size * 0.7, width: 16, height: outlineGap(place, size) }],
-    })), 120);
+    const best = room.take(
+      places.map((place) => ({
+        dislike: place.dislike,
+        boxes: [
+          textBox(place.x + 4, place.y, width + 8, "start", size),
+          { x: place.x - 8, y: place.y - size * 0.7, width: 16, height: outlineGap(place, size) },
+        ],
+      })),
+      120,
+    );
     if (best < 0) continue;
     const place = places[best];
     canvas.write({ text: part.name, kind: "area-label outside", anchor: "start", x: place.x + 6, y: place.y });
@@ -217,9 +261,21 @@ function readStack(at, { xs, parts, whole = words("chart.whole") }, formatX, for
   const sum = values.reduce((total, { y }) => total + Math.max(0, y), 0);
   const told = [...values].sort((a, b) => b.y - a.y).filter(({ y }) => y > 0);
   return {
-    spoken: words("chart.read_whole", { x: formatX(at), sum: formatY(sum), whole, parts: told.map(({ part, y }) => `${part.name} ${formatY(y)}`).join(", ") }),
-    words: words.parts("chart.read_whole", { x: html("b", {}, formatX(at)), sum: html("b", {}, formatY(sum)), whole,
-      parts: told.flatMap(({ part, y }, index) => [`${index ? ", " : ""}${part.name} `, html("b", { class: part.meaning }, formatY(y))]) }),
+    spoken: words("chart.read_whole", {
+      x: formatX(at),
+      sum: formatY(sum),
+      whole,
+      parts: told.map(({ part, y }) => `${part.name} ${formatY(y)}`).join(", "),
+    }),
+    words: words.parts("chart.read_whole", {
+      x: html("b", {}, formatX(at)),
+      sum: html("b", {}, formatY(sum)),
+      whole,
+      parts: told.flatMap(({ part, y }, index) => [
+        `${index ? ", " : ""}${part.name} `,
+        html("b", { class: part.meaning }, formatY(y)),
+      ]),
+    }),
     points: [{ y: sum, meaning: null }],
   };
 }

@@ -2,9 +2,10 @@
 /** Scales, ticks and the two axes of a chart: no frame, no grid, the name and unit at the axis's end. */
 
 import { scaleLinear, scaleLog } from "d3-scale";
-import { set, say } from "./html.js";
-import { svg, pool, px } from "./svg.js";
+import { say, set } from "./html.js";
+import { pool, px, svg } from "./svg.js";
 import { textWidth } from "./text-size.js";
+
 /** @import { Meaning } from "./html.js" */
 
 /**
@@ -65,7 +66,8 @@ export function ticksOf(axis, domain, most) {
  * @param {number} most
  */
 function clockTicks(low_s, high_s, most) {
-  const step = CLOCK_STEPS_S.find((one) => Math.floor(high_s / one) - Math.ceil(low_s / one) + 1 <= most) ?? high_s - low_s;
+  const step =
+    CLOCK_STEPS_S.find((one) => Math.floor(high_s / one) - Math.ceil(low_s / one) + 1 <= most) ?? high_s - low_s;
   const ticks = [];
   for (let n = Math.ceil(low_s / step); n * step <= high_s; n += 1) ticks.push(n * step);
   return ticks;
@@ -121,7 +123,11 @@ export function drawAxes(parent) {
     const top = small ? 32 : 36;
     const bottom = height - 48;
     const yScale = makeScale(y, yDomain, [bottom, top]);
-    const yTicks = spaced(ticksOf(y, yDomain, Math.min(MOST_TICKS, Math.floor((bottom - top) / 36))), yScale, () => size + 6);
+    const yTicks = spaced(
+      ticksOf(y, yDomain, Math.min(MOST_TICKS, Math.floor((bottom - top) / 36))),
+      yScale,
+      () => size + 6,
+    );
     const widest = Math.max(0, ...yTicks.map((tick) => textWidth(y.format(tick), size)));
     const left = Math.ceil(Math.max(least, widest + 13, small ? 30 : 36));
     const xTicksWanted = ticksOf(x, xDomain, Math.min(MOST_TICKS, Math.max(2, Math.floor((width - left) / 48))));
@@ -131,17 +137,26 @@ export function drawAxes(parent) {
     const xTicks = spaced(xTicksWanted, xScale, (tick) => textWidth(x.format(tick), size) + 12);
 
     set(strokes, {
-      d: `M${left} ${top}V${bottom}H${right}`
-        + xTicks.map((tick) => `M${px(xScale(tick))} ${bottom}v5`).join("")
-        + yTicks.map((tick) => `M${left} ${px(yScale(tick))}h-5`).join(""),
+      d:
+        `M${left} ${top}V${bottom}H${right}` +
+        xTicks.map((tick) => `M${px(xScale(tick))} ${bottom}v5`).join("") +
+        yTicks.map((tick) => `M${left} ${px(yScale(tick))}h-5`).join(""),
     });
-    tickTexts([
-      ...xTicks.map((tick) => ({ text: x.format(tick), x: px(xScale(tick)), y: px(bottom + 21), anchor: "middle" })),
-      ...yTicks.map((tick) => ({ text: y.format(tick), x: px(left - 9), y: px(yScale(tick) + size * 0.33), anchor: "end" })),
-    ], (element, tick) => {
-      set(element, { class: "tick", x: tick.x, y: tick.y, "text-anchor": tick.anchor });
-      say(element, tick.text);
-    });
+    tickTexts(
+      [
+        ...xTicks.map((tick) => ({ text: x.format(tick), x: px(xScale(tick)), y: px(bottom + 21), anchor: "middle" })),
+        ...yTicks.map((tick) => ({
+          text: y.format(tick),
+          x: px(left - 9),
+          y: px(yScale(tick) + size * 0.33),
+          anchor: "end",
+        })),
+      ],
+      (element, tick) => {
+        set(element, { class: "tick", x: tick.x, y: tick.y, "text-anchor": tick.anchor });
+        say(element, tick.text);
+      },
+    );
     name(xName, x, { x: right, y: height - 5, "text-anchor": "end" });
     name(yName, y, { x: 0, y: 15, "text-anchor": "start" });
     const hasRoom = textWidth(y.name, size) + textWidth(note, 13) + 20 < right;
@@ -172,7 +187,8 @@ function spaced(ticks, scale, room_px) {
   const kept = [];
   for (const tick of ticks) {
     const last = kept[kept.length - 1];
-    if (last === undefined || Math.abs(scale(tick) - scale(last)) >= (room_px(tick) + room_px(last)) / 2) kept.push(tick);
+    if (last === undefined || Math.abs(scale(tick) - scale(last)) >= (room_px(tick) + room_px(last)) / 2)
+      kept.push(tick);
     if (kept.length === MOST_TICKS) break;
   }
   return kept;

@@ -1,7 +1,7 @@
 // @ts-check
 /** Named amounts as bars on one scale, with their figures: what makes up a whole, or what each thing is worth. */
 
-import { html, set, say } from "./html.js";
+import { html, say, set } from "./html.js";
 /** @import { Meaning, Words } from "./html.js" */
 
 /**
@@ -21,8 +21,17 @@ import { html, set, say } from "./html.js";
  */
 export function bars({ caption, headings }) {
   const body = html("tbody");
-  const element = html("table", { class: "bars" }, html("caption", { class: "say" }, caption),
-    html("thead", { class: "say" }, html("tr", {}, html("th", { scope: "col" }, headings[0]), html("th", { scope: "col" }, headings[1]), html("td"))), body);
+  const element = html(
+    "table",
+    { class: "bars" },
+    html("caption", { class: "say" }, caption),
+    html(
+      "thead",
+      { class: "say" },
+      html("tr", {}, html("th", { scope: "col" }, headings[0]), html("th", { scope: "col" }, headings[1]), html("td")),
+    ),
+    body,
+  );
   /** @type {{ row: HTMLElement, name: HTMLElement, figure: HTMLElement, bar: HTMLElement, whisker: HTMLElement }[]} */
   const made = [];
 
@@ -31,7 +40,13 @@ export function bars({ caption, headings }) {
     const figure = html("td", { class: "amount" });
     const bar = html("span", { class: "length" });
     const whisker = html("span", { class: "spread" });
-    const row = html("tr", {}, name, figure, html("td", { class: "drawn", "aria-hidden": "true" }, html("span", { class: "track" }, bar, whisker)));
+    const row = html(
+      "tr",
+      {},
+      name,
+      figure,
+      html("td", { class: "drawn", "aria-hidden": "true" }, html("span", { class: "track" }, bar, whisker)),
+    );
     body.append(row);
     made.push({ row, name, figure, bar, whisker });
   }

@@ -1,7 +1,7 @@
 // @ts-check
 /** One of a list, standing in a sentence. */
 
-import { html, set, say, uniqueId } from "./html.js";
+import { html, say, set, uniqueId } from "./html.js";
 /** @import { Meaning } from "./html.js" */
 
 /** @typedef {{ value: string, name: string, disabled?: boolean }} Option */
@@ -27,7 +27,9 @@ export function choice({ label, path, options, meaning = null, onChange }) {
     if (key === offered) return;
     offered = key;
     const kept = select.value;
-    select.replaceChildren(...list.map((one) => html("option", { value: one.value, disabled: one.disabled }, one.name)));
+    select.replaceChildren(
+      ...list.map((one) => html("option", { value: one.value, disabled: one.disabled }, one.name)),
+    );
     if (list.some((one) => one.value === kept)) select.value = kept;
     sizeToText();
   }
@@ -56,7 +58,10 @@ export function choice({ label, path, options, meaning = null, onChange }) {
     /** @param {string | null} message */
     wrong(message) {
       set(element, { "data-wrong": message !== null });
-      set(select, { "aria-invalid": message === null ? null : "true", "aria-describedby": message === null ? null : noteId });
+      set(select, {
+        "aria-invalid": message === null ? null : "true",
+        "aria-describedby": message === null ? null : noteId,
+      });
       set(note, { hidden: message === null });
       say(note, message === null ? [] : [html("b", { "aria-hidden": "true" }, "!"), html("span", {}, message)]);
     },

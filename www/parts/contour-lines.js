@@ -23,7 +23,9 @@ export function contourLines({ xs, ys, values }, levels) {
   const cells = /** @type {number[]} */ (/** @type {unknown} */ (values));
   return levels.map((level) => ({
     level,
-    lines: trace.contour(cells, level).coordinates.flatMap((rings) => rings.flatMap((ring) => openAtEdges(ring, xs, ys))),
+    lines: trace
+      .contour(cells, level)
+      .coordinates.flatMap((rings) => rings.flatMap((ring) => openAtEdges(ring, xs, ys))),
   }));
 }
 

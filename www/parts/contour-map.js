@@ -1,12 +1,13 @@
 // @ts-check
 /** A quantity over two others: lines of equal value, you as a ring to move, and what each change does as an arrow. */
 
-import { set } from "./html.js";
-import { svg, pool, px, polyline } from "./svg.js";
-import { textWidth } from "./text-size.js";
 import { contourLines } from "./contour-lines.js";
-import { plot, writeAround } from "./plot.js";
 import { RING_PX } from "./handle.js";
+import { set } from "./html.js";
+import { plot, writeAround } from "./plot.js";
+import { polyline, pool, px, svg } from "./svg.js";
+import { textWidth } from "./text-size.js";
+
 /** @import { Meaning } from "./html.js" */
 /** @import { PlotOptions, PlotData, Canvas, Side } from "./plot.js" */
 /** @import { HandleData, HandleOptions } from "./handle.js" */
@@ -51,11 +52,14 @@ const ARROW_HEAD_PX = 10;
  * @param {Omit<PlotOptions, "height" | "handles" | "reader"> & { height?: (width_px: number) => number, you: Omit<HandleOptions, "directions" | "ring"> }} options
  */
 export function contourMap({ you, ...options }) {
-  const chart = plot({
-    height: (width) => Math.round(Math.min(528, Math.max(320, width * (width < 500 ? 1.05 : 0.82)))),
-    ...options,
-    handles: { you: { ...you, directions: "xy" } },
-  }, prepare);
+  const chart = plot(
+    {
+      height: (width) => Math.round(Math.min(528, Math.max(320, width * (width < 500 ? 1.05 : 0.82)))),
+      ...options,
+      handles: { you: { ...you, directions: "xy" } },
+    },
+    prepare,
+  );
   return {
     ...chart,
     /** @param {ContourData} data */
@@ -91,15 +95,20 @@ function prepare({ under, over }) {
 
   return function draw(canvas, data) {
     const { xScale, yScale } = canvas;
-    const toPixels = (/** @type {readonly (readonly [number, number])[]} */ line) => line.map(([x, y]) => /** @type {const} */ ([xScale(x), yScale(y)]));
+    const toPixels = (/** @type {readonly (readonly [number, number])[]} */ line) =>
+      line.map(([x, y]) => /** @type {const} */ ([xScale(x), yScale(y)]));
     const { levels, step } = levelsOf(data);
-    const isos = trace(data.grid, levels).flatMap(({ level, lines }) => lines.map((line) => ({ level, path: toPixels(line) })));
+    const isos = trace(data.grid, levels).flatMap(({ level, lines }) =>
+      lines.map((line) => ({ level, path: toPixels(line) })),
+    );
     const owns = (data.own ? traceOwn(data.grid, [data.own.value]) : []).flatMap(({ lines }) => lines.map(toPixels));
     isoPaths(isos, (element, { path }) => set(element, { class: "iso", d: polyline(path) }));
     ownPaths(owns, (element, path) => set(element, { class: "own", d: polyline(path) }));
     set(ellipse, { d: data.unsure ? ellipsePath(canvas, data.you, data.unsure) : null });
-    arrows((data.changes ?? []).map((change) => ({ change, d: arrowPath(canvas, data.you, change.to) })), (element, { change, d }) =>
-      set(element, { class: `change ${change.meaning ?? ""}`, d }));
+    arrows(
+      (data.changes ?? []).map((change) => ({ change, d: arrowPath(canvas, data.you, change.to) })),
+      (element, { change, d }) => set(element, { class: `change ${change.meaning ?? ""}`, d }),
+    );
     label(canvas, data, isos, owns, step);
   };
 }
@@ -203,7 +212,15 @@ function ellipsePath({ xScale, yScale }, centre, { sdX, sdY, correlation = 0 }) 
 function label(canvas, data, isos, owns, step) {
   const { frame, xScale, yScale, room, lineSize } = canvas;
   const changes = (data.changes ?? []).map((change) => ({ change, ends: arrowEnds(canvas, data.you, change.to) }));
-  for (const { ends } of changes) if (ends.drawn > 2) room.keepClearOfLine([[ends.x0, ends.y0], [ends.x1, ends.y1]], 1.5);
+  for (const { ends } of changes)
+    if (ends.drawn > 2)
+      room.keepClearOfLine(
+        [
+          [ends.x0, ends.y0],
+          [ends.x1, ends.y1],
+        ],
+        1.5,
+      );
   for (const path of owns) room.keepClearOfLine(path, 0.25);
   if (data.unsure) {
     const rx = Math.abs(xScale(data.you.x + data.unsure.sdX) - xScale(data.you.x));
@@ -212,40 +229,72 @@ function label(canvas, data, isos, owns, step) {
   }
   for (const { change, ends } of changes) {
     writeAround(canvas, {
-      x: ends.x1, y: ends.y1, label: change.words, strong: change.amount, gap: 10, labelWeight: 400,
-      kind: `change-label ${change.meaning ?? ""}`, sides: Math.abs(ends.dx) > Math.abs(ends.dy) ? sidesAlong(Math.sign(ends.dx)) : sidesAcross(Math.sign(ends.dy)),
+      x: ends.x1,
+      y: ends.y1,
+      label: change.words,
+      strong: change.amount,
+      gap: 10,
+      labelWeight: 400,
+      kind: `change-label ${change.meaning ?? ""}`,
+      sides: Math.abs(ends.dx) > Math.abs(ends.dy) ? sidesAlong(Math.sign(ends.dx)) : sidesAcross(Math.sign(ends.dy)),
     });
   }
-  if (data.you.label) writeAround(canvas, { x: xScale(data.you.x), y: yScale(data.you.y), label: data.you.label, kind: "you-label" });
+  if (data.you.label)
+    writeAround(canvas, { x: xScale(data.you.x), y: yScale(data.you.y), label: data.you.label, kind: "you-label" });
 
   const own = longest(owns);
   if (own && data.own) {
     const halves = splitAt(own, xScale(data.you.x), yScale(data.you.y));
-    const lower = halves[0].length > 1 && halves[0][0][1] > halves[1][halves[1].length - 1][1] ? halves : [halves[1], halves[0]];
+    const lower =
+      halves[0].length > 1 && halves[0][0][1] > halves[1][halves[1].length - 1][1] ? halves : [halves[1], halves[0]];
     const words = (frame.small && data.own.shortLabel) || data.own.label;
-    const written = writeAlong(canvas, lower[0], words, "own-label", { centred: true, aside: true, limit: 260 })
-      || writeAlong(canvas, lower[1], words, "own-label", { centred: true, aside: true, limit: 260 });
-    if (written && data.own.rate) writeAlong(canvas, lower[1], data.own.rate, "own-label", { centred: true, aside: true, limit: 160 });
+    const written =
+      writeAlong(canvas, lower[0], words, "own-label", { centred: true, aside: true, limit: 260 }) ||
+      writeAlong(canvas, lower[1], words, "own-label", { centred: true, aside: true, limit: 260 });
+    if (written && data.own.rate)
+      writeAlong(canvas, lower[1], data.own.rate, "own-label", { centred: true, aside: true, limit: 160 });
   }
 
   const reach = Math.hypot(frame.right - frame.left, frame.bottom - frame.top);
   const every = Math.max(1, Math.ceil((isos.length * LABEL_EVERY_PX[frame.small ? "small" : "wide"]) / reach));
-  room.keepClear({ x: xScale(data.you.x) - CLEAR_OF_YOU_PX, y: yScale(data.you.y) - CLEAR_OF_YOU_PX, width: 2 * CLEAR_OF_YOU_PX, height: 2 * CLEAR_OF_YOU_PX });
+  room.keepClear({
+    x: xScale(data.you.x) - CLEAR_OF_YOU_PX,
+    y: yScale(data.you.y) - CLEAR_OF_YOU_PX,
+    width: 2 * CLEAR_OF_YOU_PX,
+    height: 2 * CLEAR_OF_YOU_PX,
+  });
   for (const { level, path } of isos) {
     const ordinal = Math.round(level / step);
     if (ordinal % every !== 0 || pathLength(path) < LEAST_LABELLED_PX) continue;
-    writeAlong(canvas, path, data.format(level), "iso-label", { centred: false, aside: false, limit: 60, size: lineSize });
+    writeAlong(canvas, path, data.format(level), "iso-label", {
+      centred: false,
+      aside: false,
+      limit: 60,
+      size: lineSize,
+    });
   }
 }
 
 /** @param {number} way @returns {readonly Side[]} */
 function sidesAlong(way) {
-  return [{ across: way, up: 0 }, { across: 0, up: 1.2 }, { across: 0, up: -1.4 }, { across: -0.2 * way, up: 1.2 }, { across: -way, up: 1.2 }];
+  return [
+    { across: way, up: 0 },
+    { across: 0, up: 1.2 },
+    { across: 0, up: -1.4 },
+    { across: -0.2 * way, up: 1.2 },
+    { across: -way, up: 1.2 },
+  ];
 }
 
 /** @param {number} way Positive is down. @returns {readonly Side[]} */
 function sidesAcross(way) {
-  return [{ across: 0, up: -way }, { across: 1, up: 0 }, { across: -1, up: 0 }, { across: 1, up: way }, { across: -1, up: way }];
+  return [
+    { across: 0, up: -way },
+    { across: 1, up: 0 },
+    { across: -1, up: 0 },
+    { across: 1, up: way },
+    { across: -1, up: way },
+  ];
 }
 
 /**
@@ -277,12 +326,17 @@ function writeAlong(canvas, path, text, kind, { centred, aside, limit, size = ca
       // On the line, the baseline drops by a third of the size so that the line meets the middle of the digits.
       const off = side < 0 ? -6 : side > 0 ? size + 3 : size * 0.34;
       spots.push({
-        x: (x0 + x1) / 2 - Math.sin(turn) * off, y: (y0 + y1) / 2 + Math.cos(turn) * off, turn,
+        x: (x0 + x1) / 2 - Math.sin(turn) * off,
+        y: (y0 + y1) / 2 + Math.cos(turn) * off,
+        turn,
         dislike: Math.abs(at - wanted) / 12 + (side > 0 ? 8 : 0),
       });
     }
   }
-  const best = canvas.room.take(spots.map((spot) => turnedPlace(spot, width, size)), limit);
+  const best = canvas.room.take(
+    spots.map((spot) => turnedPlace(spot, width, size)),
+    limit,
+  );
   if (best < 0) return false;
   const { x, y, turn } = spots[best];
   canvas.write({ text, kind, size, anchor: "middle", x, y, turn: (turn * 180) / Math.PI });
@@ -301,7 +355,12 @@ function turnedPlace({ x, y, turn, dislike }, width, size) {
   const [cx, cy] = [x + Math.sin(turn) * size * 0.34, y - Math.cos(turn) * size * 0.34];
   const boxes = Array.from({ length: count }, (_, n) => {
     const along = ((n + 0.5) / count - 0.5) * width;
-    return { x: cx + Math.cos(turn) * along - size * 0.5, y: cy + Math.sin(turn) * along - size * 0.5, width: size, height: size };
+    return {
+      x: cx + Math.cos(turn) * along - size * 0.5,
+      y: cy + Math.sin(turn) * along - size * 0.5,
+      width: size,
+      height: size,
+    };
   });
   return { boxes, dislike };
 }
@@ -309,7 +368,8 @@ function turnedPlace({ x, y, turn, dislike }, width, size) {
 /** @param {Path} path */
 function pathLength(path) {
   let length = 0;
-  for (let i = 1; i < path.length; i += 1) length += Math.hypot(path[i][0] - path[i - 1][0], path[i][1] - path[i - 1][1]);
+  for (let i = 1; i < path.length; i += 1)
+    length += Math.hypot(path[i][0] - path[i - 1][0], path[i][1] - path[i - 1][1]);
   return length;
 }
 
@@ -320,7 +380,8 @@ function pathLength(path) {
  */
 function walk(path) {
   const travelled = [0];
-  for (let i = 1; i < path.length; i += 1) travelled.push(travelled[i - 1] + Math.hypot(path[i][0] - path[i - 1][0], path[i][1] - path[i - 1][1]));
+  for (let i = 1; i < path.length; i += 1)
+    travelled.push(travelled[i - 1] + Math.hypot(path[i][0] - path[i - 1][0], path[i][1] - path[i - 1][1]));
   let at = 1;
   return (distance) => {
     while (at > 1 && travelled[at - 1] > distance) at -= 1;
@@ -334,7 +395,10 @@ function walk(path) {
 
 /** @param {readonly Path[]} paths */
 function longest(paths) {
-  return paths.reduce((/** @type {Path | null} */ best, path) => (best === null || pathLength(path) > pathLength(best) ? path : best), null);
+  return paths.reduce(
+    (/** @type {Path | null} */ best, path) => (best === null || pathLength(path) > pathLength(best) ? path : best),
+    null,
+  );
 }
 
 /**

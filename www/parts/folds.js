@@ -18,19 +18,26 @@ import { html, say } from "./html.js";
  */
 export function folds(list) {
   const element = html("div", { class: "folds" });
-  const made = new Map(list.map((fold) => {
-    const gist = html("span", { class: "gist" });
-    const body = html("div", { class: "fold-body" });
-    const details = html("details", { "data-fold": fold.id }, html("summary", {}, html("h2", { class: "fold-name" }, fold.name), gist), body);
-    say(gist, fold.gist ?? "");
-    if (typeof fold.body !== "function") body.append(fold.body);
-    details.addEventListener("toggle", () => {
-      if (details.open && typeof fold.body === "function" && !body.hasChildNodes()) body.append(fold.body());
-      fold.onToggle?.(details.open);
-    });
-    element.append(details);
-    return [fold.id, { details, gist }];
-  }));
+  const made = new Map(
+    list.map((fold) => {
+      const gist = html("span", { class: "gist" });
+      const body = html("div", { class: "fold-body" });
+      const details = html(
+        "details",
+        { "data-fold": fold.id },
+        html("summary", {}, html("h2", { class: "fold-name" }, fold.name), gist),
+        body,
+      );
+      say(gist, fold.gist ?? "");
+      if (typeof fold.body !== "function") body.append(fold.body);
+      details.addEventListener("toggle", () => {
+        if (details.open && typeof fold.body === "function" && !body.hasChildNodes()) body.append(fold.body());
+        fold.onToggle?.(details.open);
+      });
+      element.append(details);
+      return [fold.id, { details, gist }];
+    }),
+  );
 
   return {
     element,

@@ -21,7 +21,9 @@ export function formula(words, parts, { block = false } = {}) {
   if (!block) return element;
   element.setAttribute("display", "block");
   // Only a formula that scrolls needs to be reached by the keyboard.
-  new ResizeObserver(() => set(element, { tabindex: element.scrollWidth > element.clientWidth + 1 ? 0 : null })).observe(element);
+  new ResizeObserver(() =>
+    set(element, { tabindex: element.scrollWidth > element.clientWidth + 1 ? 0 : null }),
+  ).observe(element);
   return element;
 }
 

@@ -3,7 +3,7 @@
 
 import { set } from "./html.js";
 import { keepStill } from "./keep-still.js";
-import { svg, px } from "./svg.js";
+import { px, svg } from "./svg.js";
 /** @import { Meaning } from "./html.js" */
 /** @import { Scale } from "./axes.js" */
 
@@ -39,13 +39,19 @@ const MANY_STEPS = 10;
  * @param {HandleOptions} options
  */
 export function handle({ label, directions = "x", meaning = null, ring = "you", onMove }) {
-  const element = svg("g", {
-    class: ["handle", meaning, ring].filter(Boolean).join(" "), role: "slider", tabindex: 0, "aria-label": label,
-    "aria-orientation": directions === "y" ? "vertical" : "horizontal",
-  },
-  svg("circle", { class: "reach", r: REACH_PX }),
-  svg("circle", { class: "ring", r: ring === "you" ? RING_PX : 7 }),
-  ...(ring === "you" ? [svg("circle", { class: "dot", r: 3 })] : []));
+  const element = svg(
+    "g",
+    {
+      class: ["handle", meaning, ring].filter(Boolean).join(" "),
+      role: "slider",
+      tabindex: 0,
+      "aria-label": label,
+      "aria-orientation": directions === "y" ? "vertical" : "horizontal",
+    },
+    svg("circle", { class: "reach", r: REACH_PX }),
+    svg("circle", { class: "ring", r: ring === "you" ? RING_PX : 7 }),
+    ...(ring === "you" ? [svg("circle", { class: "dot", r: 3 })] : []),
+  );
   const alongX = directions.includes("x");
   const alongY = directions.includes("y");
 
@@ -86,14 +92,28 @@ export function handle({ label, directions = "x", meaning = null, ring = "you", 
     element.setPointerCapture(event.pointerId);
     const { pointerId: pointer, clientX, clientY } = event;
     const figure = element.closest("figure");
-    held = { pointer, clientX, clientY, from: { x: shown.data.x, y: shown.data.y }, rangeX: rangeX(), rangeY: rangeY(), letGo: figure ? keepStill(figure) : () => {} };
+    held = {
+      pointer,
+      clientX,
+      clientY,
+      from: { x: shown.data.x, y: shown.data.y },
+      rangeX: rangeX(),
+      rangeY: rangeY(),
+      letGo: figure ? keepStill(figure) : () => {},
+    };
     set(element, { "data-held": true });
   });
   element.addEventListener("pointermove", (event) => {
     if (!held || !shown || held.pointer !== event.pointerId) return;
     const { xScale, yScale } = shown;
     const { from, clientX, clientY } = held;
-    move({ x: xScale.invert(xScale(from.x) + event.clientX - clientX), y: yScale.invert(yScale(from.y) + event.clientY - clientY) }, "drag");
+    move(
+      {
+        x: xScale.invert(xScale(from.x) + event.clientX - clientX),
+        y: yScale.invert(yScale(from.y) + event.clientY - clientY),
+      },
+      "drag",
+    );
   });
   function release() {
     if (!held || !shown) return;
@@ -136,8 +156,12 @@ export function handle({ label, directions = "x", meaning = null, ring = "you", 
     const stepY = data.step.y ?? 0;
     /** @type {Record<string, readonly [number, number]>} */
     const moves = {
-      ArrowRight: [many, 0], ArrowLeft: [-many, 0], ArrowUp: [0, many], ArrowDown: [0, -many],
-      PageUp: [0, MANY_STEPS], PageDown: [0, -MANY_STEPS],
+      ArrowRight: [many, 0],
+      ArrowLeft: [-many, 0],
+      ArrowUp: [0, many],
+      ArrowDown: [0, -many],
+      PageUp: [0, MANY_STEPS],
+      PageDown: [0, -MANY_STEPS],
     };
     if (event.key in moves) {
       let [across, up] = moves[event.key];
@@ -164,7 +188,10 @@ export function handle({ label, directions = "x", meaning = null, ring = "you", 
       const [from, to] = alongX ? rangeX() : rangeY();
       set(element, {
         transform: `translate(${px(xScale(data.x))} ${px(yScale(data.y))})`,
-        "aria-valuenow": alongX ? data.x : data.y, "aria-valuemin": from, "aria-valuemax": to, "aria-valuetext": data.spoken,
+        "aria-valuenow": alongX ? data.x : data.y,
+        "aria-valuemin": from,
+        "aria-valuemax": to,
+        "aria-valuetext": data.spoken,
       });
     },
   };

@@ -48,7 +48,8 @@ export function set(element, attributes) {
  * @param {Words} content
  */
 export function say(element, content) {
-  const wanted = typeof content === "string" || content instanceof Node ? [content] : content.filter((one) => one !== "");
+  const wanted =
+    typeof content === "string" || content instanceof Node ? [content] : content.filter((one) => one !== "");
   wanted.forEach((one, index) => {
     const there = element.childNodes[index];
     if (!there) element.append(one);

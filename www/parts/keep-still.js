@@ -67,7 +67,8 @@ export function keepStill(held, frame = held) {
 /** The nearest element around that scrolls up and down, or the page. @param {Element} element @returns {HTMLElement} */
 function scrollerOf(element) {
   for (let around = element.parentElement; around; around = around.parentElement) {
-    if (/auto|scroll/.test(getComputedStyle(around).overflowY) && around.scrollHeight > around.clientHeight) return around;
+    if (/auto|scroll/.test(getComputedStyle(around).overflowY) && around.scrollHeight > around.clientHeight)
+      return around;
   }
   return /** @type {HTMLElement} */ (document.scrollingElement ?? document.documentElement);
 }

@@ -58,7 +58,9 @@ export function labelRoom(bounds) {
       let best = -1;
       let least = limit;
       // The best liked first: what is liked less than the best sum so far is not looked at.
-      const inOrder = places.map(({ boxes, dislike }, index) => ({ index, boxes, dislike: dislike ?? index * 2 })).sort((a, b) => a.dislike - b.dislike);
+      const inOrder = places
+        .map(({ boxes, dislike }, index) => ({ index, boxes, dislike: dislike ?? index * 2 }))
+        .sort((a, b) => a.dislike - b.dislike);
       for (const { index, boxes, dislike } of inOrder) {
         if (dislike >= least) break;
         const sum = boxes.reduce((so, box) => (so < least ? so + cost(box, least - so) : so), dislike);

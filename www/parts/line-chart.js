@@ -3,11 +3,12 @@
 
 import { area, line } from "d3-shape";
 import { book } from "../words/index.js";
-import { set, html } from "./html.js";
-import { svg, pool, px } from "./svg.js";
-import { textWidth } from "./text-size.js";
+import { html, set } from "./html.js";
 import { textBox } from "./labels.js";
 import { plot, writeAround } from "./plot.js";
+import { pool, px, svg } from "./svg.js";
+import { textWidth } from "./text-size.js";
+
 /** @import { Meaning } from "./html.js" */
 /** @import { PlotOptions, PlotData, Canvas } from "./plot.js" */
 /** @import { Reading } from "./reading-cursor.js" */
@@ -122,17 +123,48 @@ function prepare({ under, over }) {
   return function draw(canvas, data) {
     const { frame, xScale, yScale } = canvas;
     const points = data.points ?? [];
-    shades(data.shades ?? [], (element, shade) => set(element, { class: `tint ${shade.meaning ?? ""}`, d: bandPath(canvas, shade.xs, shade.low, shade.high) }));
-    bands(data.series.filter((one) => one.low && one.high), (element, one) =>
-      set(element, { class: `tint ${one.meaning ?? ""}`, d: bandPath(canvas, one.xs, one.low ?? [], one.high ?? []) }));
+    shades(data.shades ?? [], (element, shade) =>
+      set(element, { class: `tint ${shade.meaning ?? ""}`, d: bandPath(canvas, shade.xs, shade.low, shade.high) }),
+    );
+    bands(
+      data.series.filter((one) => one.low && one.high),
+      (element, one) =>
+        set(element, {
+          class: `tint ${one.meaning ?? ""}`,
+          d: bandPath(canvas, one.xs, one.low ?? [], one.high ?? []),
+        }),
+    );
     levels(data.levels ?? [], (element, level) =>
-      set(element, { class: level.quiet ? "level-line quiet" : "level-line", d: `M${frame.left} ${px(yScale(level.y))}H${frame.right}` }));
-    curves(data.series, (element, one) => set(element, { class: `curve ${one.meaning ?? ""} ${one.stroke ?? "solid"}`, d: linePath(canvas, one.xs, one.ys) }));
-    drops(points.filter((point) => point.drop), (element, point) =>
-      set(element, { class: "drop", d: `M${px(xScale(point.x))} ${px(yScale(point.y))}V${frame.bottom}` }));
-    whiskers(points.filter((point) => point.sdX || point.sdY), (element, point) => set(element, { class: `whisker ${point.meaning ?? ""}`, d: whiskerPath(canvas, point) }));
-    dots(points.filter((point) => (point.shape ?? "dot") !== "none"), (element, point) =>
-      set(element, { class: `point ${point.shape ?? "dot"} ${point.meaning ?? ""}`, r: point.shape === "ring" ? 5.5 : 4, cx: px(xScale(point.x)), cy: px(yScale(point.y)) }));
+      set(element, {
+        class: level.quiet ? "level-line quiet" : "level-line",
+        d: `M${frame.left} ${px(yScale(level.y))}H${frame.right}`,
+      }),
+    );
+    curves(data.series, (element, one) =>
+      set(element, {
+        class: `curve ${one.meaning ?? ""} ${one.stroke ?? "solid"}`,
+        d: linePath(canvas, one.xs, one.ys),
+      }),
+    );
+    drops(
+      points.filter((point) => point.drop),
+      (element, point) =>
+        set(element, { class: "drop", d: `M${px(xScale(point.x))} ${px(yScale(point.y))}V${frame.bottom}` }),
+    );
+    whiskers(
+      points.filter((point) => point.sdX || point.sdY),
+      (element, point) => set(element, { class: `whisker ${point.meaning ?? ""}`, d: whiskerPath(canvas, point) }),
+    );
+    dots(
+      points.filter((point) => (point.shape ?? "dot") !== "none"),
+      (element, point) =>
+        set(element, {
+          class: `point ${point.shape ?? "dot"} ${point.meaning ?? ""}`,
+          r: point.shape === "ring" ? 5.5 : 4,
+          cx: px(xScale(point.x)),
+          cy: px(yScale(point.y)),
+        }),
+    );
 
     leaders(label(canvas, data), (element, d) => set(element, { class: "leader", d }));
   };
@@ -148,23 +180,44 @@ function label(canvas, data) {
   const points = data.points ?? [];
   const paths = data.series.map((one) => pixels(canvas, one));
   for (const path of paths) room.keepClearOfLine(path, 1);
-  for (const level of data.levels ?? []) room.keepClearOfLine([[frame.left, yScale(level.y)], [frame.right, yScale(level.y)]]);
+  for (const level of data.levels ?? [])
+    room.keepClearOfLine([
+      [frame.left, yScale(level.y)],
+      [frame.right, yScale(level.y)],
+    ]);
   for (const point of points) {
     room.keepClear({ x: xScale(point.x) - 6, y: yScale(point.y) - 6, width: 12, height: 12 });
-    if (point.drop) room.keepClearOfLine([[xScale(point.x), yScale(point.y)], [xScale(point.x), frame.bottom]], DROP_WEIGHT);
+    if (point.drop)
+      room.keepClearOfLine(
+        [
+          [xScale(point.x), yScale(point.y)],
+          [xScale(point.x), frame.bottom],
+        ],
+        DROP_WEIGHT,
+      );
   }
 
   canvas.writeHandles();
   for (const point of points) {
     if (!point.label || point.drop) continue;
-    writeAround(canvas, { x: xScale(point.x), y: yScale(point.y), label: point.label, kind: `point-label ${point.meaning ?? ""}`, gap: 10, labelWeight: 400 });
+    writeAround(canvas, {
+      x: xScale(point.x),
+      y: yScale(point.y),
+      label: point.label,
+      kind: `point-label ${point.meaning ?? ""}`,
+      gap: 10,
+      labelWeight: 400,
+    });
   }
-  const leaders = labelDrops(canvas, points.filter(({ drop }) => drop));
+  const leaders = labelDrops(
+    canvas,
+    points.filter(({ drop }) => drop),
+  );
   for (const level of data.levels ?? []) labelLevel(canvas, level);
   const shades = (data.shades ?? []).map((shade) => ({ shade, path: shadePixels(canvas, shade) }));
   for (const { shade, path } of shades) labelShade(canvas, shade, path);
   for (const { path } of shades) keepClearOfShade(canvas, path);
-  data.series.forEach((one, index) => labelCurve(canvas, one, paths[index]));
+  for (const [index, one] of data.series.entries()) labelCurve(canvas, one, paths[index]);
   return leaders;
 }
 
@@ -190,15 +243,55 @@ function labelDrops(canvas, points) {
     const middle = Math.min(Math.max(x, frame.left + 1 + width / 2), frame.width - width / 2);
     const rows = Math.max(1, Math.floor((frame.bottom - 10 - Math.max(frame.top + size, top)) / row) + 1);
     const beside = Array.from({ length: rows }, (_, n) => frame.bottom - 10 - n * row).flatMap((y, n) => [
-      { x: x + BESIDE_PX.side, y, anchor: /** @type {const} */ ("start"), dislike: n * DISLIKE.row, apart: APART_PX.beside, over: false },
-      { x: x - BESIDE_PX.side, y, anchor: /** @type {const} */ ("end"), dislike: n * DISLIKE.row + 1, apart: APART_PX.beside, over: false },
-      { x: middle, y, anchor: /** @type {const} */ ("middle"), dislike: n * DISLIKE.row + DISLIKE.on, apart: APART_PX.on, over: false },
+      {
+        x: x + BESIDE_PX.side,
+        y,
+        anchor: /** @type {const} */ ("start"),
+        dislike: n * DISLIKE.row,
+        apart: APART_PX.beside,
+        over: false,
+      },
+      {
+        x: x - BESIDE_PX.side,
+        y,
+        anchor: /** @type {const} */ ("end"),
+        dislike: n * DISLIKE.row + 1,
+        apart: APART_PX.beside,
+        over: false,
+      },
+      {
+        x: middle,
+        y,
+        anchor: /** @type {const} */ ("middle"),
+        dislike: n * DISLIKE.row + DISLIKE.on,
+        apart: APART_PX.on,
+        over: false,
+      },
     ]);
-    const above = [0, 1, 2, 3].map((n) => ({ x: middle, y: top - BESIDE_PX.top - n * row, anchor: /** @type {const} */ ("middle"), dislike: DISLIKE.over + n * DISLIKE.row, apart: APART_PX.on, over: true }));
-    const places = [...beside, ...above].map((place) => ({ ...place, box: textBox(place.x, place.y, width, place.anchor, size) })).filter(({ box, apart }) =>
-      box.x > frame.left && box.x + box.width <= frame.width + 0.5 && box.y > 0
-      && !lines.some((other) => Math.abs(other.x - x) > 1 && other.x > box.x - apart && other.x < box.x + box.width + apart && other.top < box.y + box.height)
-      && !written.some((other) => overlaps(box, other)));
+    const above = [0, 1, 2, 3].map((n) => ({
+      x: middle,
+      y: top - BESIDE_PX.top - n * row,
+      anchor: /** @type {const} */ ("middle"),
+      dislike: DISLIKE.over + n * DISLIKE.row,
+      apart: APART_PX.on,
+      over: true,
+    }));
+    const places = [...beside, ...above]
+      .map((place) => ({ ...place, box: textBox(place.x, place.y, width, place.anchor, size) }))
+      .filter(
+        ({ box, apart }) =>
+          box.x > frame.left &&
+          box.x + box.width <= frame.width + 0.5 &&
+          box.y > 0 &&
+          !lines.some(
+            (other) =>
+              Math.abs(other.x - x) > 1 &&
+              other.x > box.x - apart &&
+              other.x < box.x + box.width + apart &&
+              other.top < box.y + box.height,
+          ) &&
+          !written.some((other) => overlaps(box, other)),
+      );
     const best = room.take(places.map(({ box, dislike }) => ({ boxes: [box], dislike })));
     if (best < 0) continue;
     const { box, over, x: at, y, anchor } = places[best];
@@ -211,7 +304,10 @@ function labelDrops(canvas, points) {
 
 /** @param {Box} a @param {Box} b */
 function overlaps(a, b) {
-  return Math.min(a.x + a.width, b.x + b.width) > Math.max(a.x, b.x) - APART_PX.words && Math.min(a.y + a.height, b.y + b.height) > Math.max(a.y, b.y);
+  return (
+    Math.min(a.x + a.width, b.x + b.width) > Math.max(a.x, b.x) - APART_PX.words &&
+    Math.min(a.y + a.height, b.y + b.height) > Math.max(a.y, b.y)
+  );
 }
 
 /**
@@ -221,13 +317,19 @@ function overlaps(a, b) {
 function labelLevel({ frame, yScale, room, lineSize, write }, level) {
   const above = (frame.small ? level.shortAbove : undefined) ?? level.above;
   const below = (frame.small ? level.shortBelow : undefined) ?? level.below;
-  for (const [text, dy] of /** @type {const} */ ([[above, -7], [below, lineSize + 5]])) {
+  for (const [text, dy] of /** @type {const} */ ([
+    [above, -7],
+    [below, lineSize + 5],
+  ])) {
     if (!text) continue;
     const width = textWidth(text, lineSize);
     const y = yScale(level.y) + dy;
     const last = frame.right - width - 4;
     const xs = Array.from({ length: 9 }, (_, n) => frame.left + 8 + ((last - frame.left - 8) * n) / 8);
-    const best = room.take(xs.map((x, n) => ({ dislike: n * 3, boxes: [textBox(x, y, width, "start", lineSize)] })), 60);
+    const best = room.take(
+      xs.map((x, n) => ({ dislike: n * 3, boxes: [textBox(x, y, width, "start", lineSize)] })),
+      60,
+    );
     if (best >= 0) write({ text, kind: "side-label", size: lineSize, anchor: "start", x: xs[best], y });
   }
 }
@@ -247,19 +349,35 @@ function labelCurve(canvas, one, path) {
   const to = Math.min(frame.right, Math.max(path[0][0], path[path.length - 1][0])) - 2 - width / 2;
   if (to < from) return;
   const wish = one.labelAt ?? "end";
-  const liked = typeof wish === "number" ? xScale(wish) : wish === "start" ? from : wish === "end" ? to : (from + to) / 2;
-  const centres = Array.from({ length: 13 }, (_, n) => from + ((to - from) * n) / 12).concat(Math.max(from, Math.min(to, liked)));
+  const liked =
+    typeof wish === "number" ? xScale(wish) : wish === "start" ? from : wish === "end" ? to : (from + to) / 2;
+  const centres = Array.from({ length: 13 }, (_, n) => from + ((to - from) * n) / 12).concat(
+    Math.max(from, Math.min(to, liked)),
+  );
   const places = centres.flatMap((x) => {
-    const ys = path.filter(([at]) => at >= x - width / 2 - 1 && at <= x + width / 2 + 1).map(([, y]) => y)
-      .concat(heightAt(path, x - width / 2), heightAt(path, x), heightAt(path, x + width / 2)).filter(Number.isFinite);
+    const ys = path
+      .filter(([at]) => at >= x - width / 2 - 1 && at <= x + width / 2 + 1)
+      .map(([, y]) => y)
+      .concat(heightAt(path, x - width / 2), heightAt(path, x), heightAt(path, x + width / 2))
+      .filter(Number.isFinite);
     const dislike = Math.abs(x - liked) / 6;
     return [
       { x, y: Math.min(...ys) - 8, dislike },
       { x, y: Math.max(...ys) + size + 5, dislike: dislike + 6 },
     ];
   });
-  const best = room.take(places.map((place) => ({ dislike: place.dislike, boxes: [textBox(place.x, place.y, width, "middle", size)] })), 300);
-  if (best >= 0) canvas.write({ text, kind: `line-label ${one.meaning ?? ""}`, x: places[best].x, y: places[best].y, anchor: "middle" });
+  const best = room.take(
+    places.map((place) => ({ dislike: place.dislike, boxes: [textBox(place.x, place.y, width, "middle", size)] })),
+    300,
+  );
+  if (best >= 0)
+    canvas.write({
+      text,
+      kind: `line-label ${one.meaning ?? ""}`,
+      x: places[best].x,
+      y: places[best].y,
+      anchor: "middle",
+    });
 }
 
 /**
@@ -282,10 +400,18 @@ function labelShade(canvas, shade, path) {
     const ceiling = Math.max(...under.map((at) => heightAt(path.upper, at)));
     const floor = Math.min(...under.map((at) => heightAt(path.lower, at)));
     if (floor - ceiling < size + 4) continue;
-    places.push({ x, y: (ceiling + floor) / 2 + size * 0.35, dislike: Math.abs(n - 10) * 3 - Math.min(60, floor - ceiling) });
+    places.push({
+      x,
+      y: (ceiling + floor) / 2 + size * 0.35,
+      dislike: Math.abs(n - 10) * 3 - Math.min(60, floor - ceiling),
+    });
   }
-  const best = room.take(places.map((place) => ({ dislike: place.dislike + 60, boxes: [textBox(place.x, place.y, width, "middle", size)] })), 600);
-  if (best >= 0) canvas.write({ text, kind: "area-label", weight: 600, anchor: "middle", x: places[best].x, y: places[best].y });
+  const best = room.take(
+    places.map((place) => ({ dislike: place.dislike + 60, boxes: [textBox(place.x, place.y, width, "middle", size)] })),
+    600,
+  );
+  if (best >= 0)
+    canvas.write({ text, kind: "area-label", weight: 600, anchor: "middle", x: places[best].x, y: places[best].y });
 }
 
 /** @typedef {{ upper: [number, number][], lower: [number, number][] }} ShadePath */
@@ -296,8 +422,13 @@ function labelShade(canvas, shade, path) {
  * @returns {ShadePath}
  */
 function shadePixels({ xScale, yScale }, { xs, low, high }) {
-  const sides = [low, high].map((ys) => Array.from(xs, (x, i) => /** @type {[number, number]} */ ([xScale(x), yScale(ys[i])])));
-  const [lower, upper] = yScale(low[0]) + yScale(low[xs.length - 1]) >= yScale(high[0]) + yScale(high[xs.length - 1]) ? sides : [sides[1], sides[0]];
+  const sides = [low, high].map((ys) =>
+    Array.from(xs, (x, i) => /** @type {[number, number]} */ ([xScale(x), yScale(ys[i])])),
+  );
+  const [lower, upper] =
+    yScale(low[0]) + yScale(low[xs.length - 1]) >= yScale(high[0]) + yScale(high[xs.length - 1])
+      ? sides
+      : [sides[1], sides[0]];
   return { upper, lower };
 }
 
@@ -349,7 +480,11 @@ function heightAt(path, x) {
  * @param {ArrayLike<number>} ys
  */
 function linePath({ xScale, yScale }, xs, ys) {
-  return line().defined((_, i) => Number.isFinite(ys[i])).x((_, i) => xScale(xs[i])).y((_, i) => yScale(ys[i])).digits(1)(indices(xs));
+  return line()
+    .defined((_, i) => Number.isFinite(ys[i]))
+    .x((_, i) => xScale(xs[i]))
+    .y((_, i) => yScale(ys[i]))
+    .digits(1)(indices(xs));
 }
 
 /**
@@ -359,8 +494,12 @@ function linePath({ xScale, yScale }, xs, ys) {
  * @param {ArrayLike<number>} high
  */
 function bandPath({ xScale, yScale }, xs, low, high) {
-  return area().defined((_, i) => Number.isFinite(low[i]) && Number.isFinite(high[i]))
-    .x((_, i) => xScale(xs[i])).y0((_, i) => yScale(low[i])).y1((_, i) => yScale(high[i])).digits(1)(indices(xs));
+  return area()
+    .defined((_, i) => Number.isFinite(low[i]) && Number.isFinite(high[i]))
+    .x((_, i) => xScale(xs[i]))
+    .y0((_, i) => yScale(low[i]))
+    .y1((_, i) => yScale(high[i]))
+    .digits(1)(indices(xs));
 }
 
 /**
@@ -390,10 +529,22 @@ function whiskerPath({ xScale, yScale }, { x, y, sdX, sdY }) {
  * @returns {Reading}
  */
 function readSeries(at, series, formatX, formatY) {
-  const values = series.filter((one) => !one.unread).map((one) => ({ one, y: valueAt(one, at) })).filter(({ y }) => Number.isFinite(y));
+  const values = series
+    .filter((one) => !one.unread)
+    .map((one) => ({ one, y: valueAt(one, at) }))
+    .filter(({ y }) => Number.isFinite(y));
   return {
-    spoken: words("chart.read", { x: formatX(at), parts: values.map(({ one, y }) => `${one.name} ${formatY(y)}`).join(", ") }),
-    words: words.parts("chart.read", { x: html("b", {}, formatX(at)), parts: values.flatMap(({ one, y }, index) => [index ? `, ${one.name} ` : `${one.name} `, html("b", { class: one.meaning }, formatY(y))]) }),
+    spoken: words("chart.read", {
+      x: formatX(at),
+      parts: values.map(({ one, y }) => `${one.name} ${formatY(y)}`).join(", "),
+    }),
+    words: words.parts("chart.read", {
+      x: html("b", {}, formatX(at)),
+      parts: values.flatMap(({ one, y }, index) => [
+        index ? `, ${one.name} ` : `${one.name} `,
+        html("b", { class: one.meaning }, formatY(y)),
+      ]),
+    }),
     points: values.map(({ one, y }) => ({ y, meaning: one.meaning })),
   };
 }
@@ -404,7 +555,8 @@ function readSeries(at, series, formatX, formatY) {
  */
 export function valueAt({ xs, ys }, x) {
   for (let i = 1; i < xs.length; i += 1) {
-    if (x >= xs[i - 1] && x <= xs[i]) return xs[i] === xs[i - 1] ? ys[i] : ys[i - 1] + ((ys[i] - ys[i - 1]) * (x - xs[i - 1])) / (xs[i] - xs[i - 1]);
+    if (x >= xs[i - 1] && x <= xs[i])
+      return xs[i] === xs[i - 1] ? ys[i] : ys[i - 1] + ((ys[i] - ys[i - 1]) * (x - xs[i - 1])) / (xs[i] - xs[i - 1]);
   }
   return NaN;
 }

@@ -2,8 +2,9 @@
 /** A short table of named results: a mark and a name, a figure, and how it differs. */
 
 import { book } from "../words/index.js";
-import { html, set, say } from "./html.js";
+import { html, say, set } from "./html.js";
 import { mark } from "./marks.js";
+
 /** @import { Words } from "./html.js" */
 /** @import { MarkName } from "./marks.js" */
 
@@ -18,10 +19,17 @@ const words = book("page");
  */
 export function lines({ caption, headings = [words("lines.ride"), words("lines.finish"), words("lines.difference")] }) {
   const body = html("tbody");
-  const element = html("table", { class: "lines" },
+  const element = html(
+    "table",
+    { class: "lines" },
     html("caption", { class: "say" }, caption),
-    html("thead", { class: "say" }, html("tr", {}, ...headings.map((heading) => (heading ? html("th", { scope: "col" }, heading) : html("td"))))),
-    body);
+    html(
+      "thead",
+      { class: "say" },
+      html("tr", {}, ...headings.map((heading) => (heading ? html("th", { scope: "col" }, heading) : html("td")))),
+    ),
+    body,
+  );
 
   /** @type {{ row: HTMLTableRowElement, name: HTMLElement, icon: HTMLElement, value: HTMLElement, difference: HTMLElement, mark: string }[]} */
   const made = [];
@@ -30,7 +38,13 @@ export function lines({ caption, headings = [words("lines.ride"), words("lines.f
     const name = html("span");
     const value = html("td");
     const difference = html("td");
-    const row = html("tr", {}, html("th", { scope: "row" }, html("span", { class: "named" }, icon, name)), value, difference);
+    const row = html(
+      "tr",
+      {},
+      html("th", { scope: "row" }, html("span", { class: "named" }, icon, name)),
+      value,
+      difference,
+    );
     body.append(row);
     made.push({ row, name, icon, value, difference, mark: "" });
   }

@@ -28,9 +28,12 @@ const marks = new Map();
 
 /** @param {string} tag */
 function markOf(tag) {
-  let found = marks.get(tag);
-  if (!found) marks.set(tag, (found = new Intl.NumberFormat(tag, FORM).formatToParts(0.5).some(({ type, value }) => type === "decimal" && value === ",") ? "," : "."));
-  return found;
+  const known = marks.get(tag);
+  if (known) return known;
+  const decimal = new Intl.NumberFormat(tag, FORM).formatToParts(0.5).find(({ type }) => type === "decimal");
+  const mark = decimal?.value === "," ? "," : ".";
+  marks.set(tag, mark);
+  return mark;
 }
 
 /** Half goes away from zero, for gains and losses alike. @param {number} value @param {number} [digits] */
@@ -41,13 +44,21 @@ export function round(value, digits = 0) {
 }
 
 /** @param {number} value @param {{ digits?: number, atLeast?: number, group?: boolean, signed?: boolean, mark?: DecimalMark | null }} [options] `signed` gives a gain its plus sign */
-export function numberText(value, { digits = 0, atLeast = digits, group = false, signed = false, mark = wantedMark } = {}) {
+export function numberText(
+  value,
+  { digits = 0, atLeast = digits, group = false, signed = false, mark = wantedMark } = {},
+) {
   const rounded = round(value, digits);
   const sign = rounded < 0 ? MINUS : signed && rounded > 0 ? "+" : "";
   const size = Math.abs(rounded);
   const decimal = mark ?? markOf(regionTag());
   // A language writes groups, powers of ten and infinity in its own way; for all else its mark is enough, which is far quicker.
-  return sign + (!group && size < PLAIN_BELOW ? withDecimals(size, atLeast, digits).replace(".", decimal) : asItsLanguage(size, atLeast, digits, group, decimal));
+  return (
+    sign +
+    (!group && size < PLAIN_BELOW
+      ? withDecimals(size, atLeast, digits).replace(".", decimal)
+      : asItsLanguage(size, atLeast, digits, group, decimal))
+  );
 }
 
 /** @param {number} size @param {number} atLeast @param {number} digits */
@@ -59,8 +70,17 @@ function withDecimals(size, atLeast, digits) {
 
 /** @param {number} size @param {number} atLeast @param {number} digits @param {boolean} group @param {DecimalMark} decimal */
 function asItsLanguage(size, atLeast, digits, group, decimal) {
-  const parts = new Intl.NumberFormat(regionTag(), { ...FORM, minimumFractionDigits: atLeast, maximumFractionDigits: digits, useGrouping: group }).formatToParts(size);
-  return parts.map(({ type, value }) => (type === "decimal" ? decimal : type === "group" && value === decimal ? NARROW_SPACE : value)).join("");
+  const parts = new Intl.NumberFormat(regionTag(), {
+    ...FORM,
+    minimumFractionDigits: atLeast,
+    maximumFractionDigits: digits,
+    useGrouping: group,
+  }).formatToParts(size);
+  return parts
+    .map(({ type, value }) =>
+      type === "decimal" ? decimal : type === "group" && value === decimal ? NARROW_SPACE : value,
+    )
+    .join("");
 }
 
 /**
@@ -104,7 +124,8 @@ const GROUPS = [/^[1-9]\d{0,2}(?:\s\d{3})+$/, /^[1-9]\d{0,2}(?:,\d{3})+$/, /^[1-
 function onePoint(number, digits) {
   const last = Math.max(number.lastIndexOf(","), number.lastIndexOf("."));
   const mark = number[last];
-  const [whole, decimals] = last < 0 || groupsAlone(number, mark, digits) ? [number, ""] : [number.slice(0, last), number.slice(last + 1)];
+  const [whole, decimals] =
+    last < 0 || groupsAlone(number, mark, digits) ? [number, ""] : [number.slice(0, last), number.slice(last + 1)];
   const isGrouped = GROUPS.some((groups) => groups.test(whole)) && !(whole !== number && whole.includes(mark));
   if (!/^\d*$/.test(decimals) || !(isGrouped || /^\d*$/.test(whole)) || !/\d/.test(whole + decimals)) return null;
   return `${whole.replace(/\D/g, "")}.${decimals}`.replace(/\.$/, "");
@@ -118,7 +139,14 @@ function groupsAlone(number, mark, digits) {
 
 /** @param {string} text */
 function unitWord(text) {
-  return text.toLowerCase().replace(/\s/g, "").replace("²", "2").replace("³", "3").replace(/^(?:percent|prozent|pour-?cent)$/, "%").replace("°", "").replace(/\.$/, "");
+  return text
+    .toLowerCase()
+    .replace(/\s/g, "")
+    .replace("²", "2")
+    .replace("³", "3")
+    .replace(/^(?:percent|prozent|pour-?cent)$/, "%")
+    .replace("°", "")
+    .replace(/\.$/, "");
 }
 
 /**
@@ -131,7 +159,7 @@ function sameUnit(typed, own) {
 
 const HOUR = "(?:h|hours?|hrs?|std|stunden?|heures?)\\.?";
 const MINUTE = "(?:m(?:in(?:ute)?[sn]?)?|['′’])\\.?";
-const SECOND = "(?:s(?:ec(?:onde?)?s?|ek(?:unden?)?)?|[\"″”])\\.?";
+const SECOND = '(?:s(?:ec(?:onde?)?s?|ek(?:unden?)?)?|["″”])\\.?';
 const AMOUNT = "(\\d+(?:\\.\\d+)?)";
 /** Hours, minutes and seconds with their names in any of the page's languages. */
 const SPELT = new RegExp(`^(?:${AMOUNT}\\s*${HOUR})?\\s*(?:${AMOUNT}\\s*${MINUTE})?\\s*(?:${AMOUNT}\\s*${SECOND})?$`);

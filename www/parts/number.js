@@ -2,9 +2,10 @@
 /** A number that stands in a sentence and can be typed, stepped with the arrow keys or dragged sideways. */
 
 import { book } from "../words/index.js";
-import { html, set, say, uniqueId } from "./html.js";
+import { html, say, set, uniqueId } from "./html.js";
 import { keepStill } from "./keep-still.js";
-import { readNumber, readTime, numberText, timeText, sdText, plusOrMinus } from "./number-text.js";
+import { numberText, plusOrMinus, readNumber, readTime, sdText, timeText } from "./number-text.js";
+
 /** @import { Meaning } from "./html.js" */
 /** @import { Reading } from "./number-text.js" */
 
@@ -51,7 +52,12 @@ const EXTRA_DECIMALS = 2;
 export function numberField({ label, path, meaning = null, signed = false, kind = "number", onInput }, shown) {
   const noteId = uniqueId("wrong");
   const input = html("input", {
-    autocomplete: "off", spellcheck: "false", enterkeyhint: "done", role: "spinbutton", "aria-label": label, "data-path": path,
+    autocomplete: "off",
+    spellcheck: "false",
+    enterkeyhint: "done",
+    role: "spinbutton",
+    "aria-label": label,
+    "data-path": path,
   });
   const unit = html("span", { class: "unit", "aria-hidden": "true" });
   const spread = html("span", { class: "pm", "aria-hidden": "true" });
@@ -67,9 +73,14 @@ export function numberField({ label, path, meaning = null, signed = false, kind 
   let typing = false;
 
   const valueText = (/** @type {number} */ value, extra = 0) =>
-    Number.isFinite(value) ? (kind === "time" ? timeText(value) : numberText(value, { digits: shown.digits + extra, signed })) : "";
+    Number.isFinite(value)
+      ? kind === "time"
+        ? timeText(value)
+        : numberText(value, { digits: shown.digits + extra, signed })
+      : "";
   /** An end of a range that is smaller than the field's last decimal would read as nought. @param {number} end */
-  const extraFor = (end) => (end === 0 || kind === "time" ? 0 : Math.max(0, 1 - Math.floor(Math.log10(Math.abs(end))) - shown.digits));
+  const extraFor = (end) =>
+    end === 0 || kind === "time" ? 0 : Math.max(0, 1 - Math.floor(Math.log10(Math.abs(end))) - shown.digits);
   const withUnit = (/** @type {number} */ value) => `${valueText(value)}${shown.unit ? `\u00a0${shown.unit}` : ""}`;
 
   function writeText() {
@@ -96,19 +107,26 @@ export function numberField({ label, path, meaning = null, signed = false, kind 
       `${valueText(shown.value, extraDecimals)} ${shown.unitWords ?? shown.unit ?? ""}`.trim(),
       sd === null ? "" : words("spoken.plus_or_minus", { sd }),
       shown.known ? words(`spoken.${shown.known}`) : "",
-    ].filter(Boolean).join(", ");
+    ]
+      .filter(Boolean)
+      .join(", ");
     set(input, {
       // Some phones have no minus, and none has a colon, beside the digits.
       inputmode: kind === "time" || signed || (shown.min ?? 0) < 0 ? "text" : "decimal",
       "aria-valuenow": Number.isFinite(shown.value) ? shown.value : null,
-      "aria-valuemin": shown.min, "aria-valuemax": shown.max, "aria-valuetext": spoken,
+      "aria-valuemin": shown.min,
+      "aria-valuemax": shown.max,
+      "aria-valuetext": spoken,
     });
   }
 
   function writeComplaint() {
     const complaint = ownComplaint ?? outsideComplaint;
     set(element, { "data-wrong": complaint !== null });
-    set(input, { "aria-invalid": complaint === null ? null : "true", "aria-describedby": complaint === null ? null : noteId });
+    set(input, {
+      "aria-invalid": complaint === null ? null : "true",
+      "aria-describedby": complaint === null ? null : noteId,
+    });
     set(note, { hidden: complaint === null });
     say(note, complaint === null ? [] : [html("b", { "aria-hidden": "true" }, "!"), html("span", {}, complaint)]);
   }
@@ -123,22 +141,30 @@ export function numberField({ label, path, meaning = null, signed = false, kind 
   function outOfRange(value) {
     const { min, max } = shown;
     if ((min === undefined || value >= min) && (max === undefined || value <= max)) return null;
-    const complaint = min === undefined ? words("number.at_most", { label, max: withUnit(/** @type {number} */ (max)) })
-      : max === undefined ? words("number.at_least", { label, min: withUnit(min) })
-      : words("number.range", { label, min: valueText(min, extraFor(min)), max: withUnit(max) });
-    return Number.isFinite(shown.value) ? words("number.still", { complaint, value: valueText(shown.value) }) : complaint;
+    const complaint =
+      min === undefined
+        ? words("number.at_most", { label, max: withUnit(/** @type {number} */ (max)) })
+        : max === undefined
+          ? words("number.at_least", { label, min: withUnit(min) })
+          : words("number.range", { label, min: valueText(min, extraFor(min)), max: withUnit(max) });
+    return Number.isFinite(shown.value)
+      ? words("number.still", { complaint, value: valueText(shown.value) })
+      : complaint;
   }
 
   /** @returns {Reading} */
   function read() {
-    return kind === "time" ? readTime(input.value)
+    return kind === "time"
+      ? readTime(input.value)
       : readNumber(input.value, { unit: shown.unit ?? "", digits: shown.digits, otherUnits: shown.otherUnits });
   }
 
   /** @param {Reading} reading */
   function complaintAbout(reading) {
-    if (reading.wrong === "other-unit") return words("number.other_unit", { label, unit: shown.unitWords ?? shown.unit ?? "" });
-    if (reading.value === undefined) return words(kind === "time" ? "number.needs_time" : "number.needs_number", { label });
+    if (reading.wrong === "other-unit")
+      return words("number.other_unit", { label, unit: shown.unitWords ?? shown.unit ?? "" });
+    if (reading.value === undefined)
+      return words(kind === "time" ? "number.needs_time" : "number.needs_number", { label });
     return outOfRange(reading.value);
   }
 
@@ -231,11 +257,13 @@ export function numberField({ label, path, meaning = null, signed = false, kind 
     }
   });
   input.addEventListener("keyup", (event) => {
-    if (/^(Arrow(Up|Down)|Page(Up|Down))$/.test(event.key) && Number.isFinite(shown.value)) onInput(shown.value, "commit");
+    if (/^(Arrow(Up|Down)|Page(Up|Down))$/.test(event.key) && Number.isFinite(shown.value))
+      onInput(shown.value, "commit");
   });
 
   makeDraggable({
-    element, input,
+    element,
+    input,
     begin: () => {
       restoreTo = shown.value;
       return shown.value;
@@ -261,7 +289,9 @@ export function numberField({ label, path, meaning = null, signed = false, kind 
      */
     update(next) {
       const changed = next.value !== undefined && !isSame(next.value, shown.value);
-      const dressed = (next.unit !== undefined && next.unit !== shown.unit) || (next.digits !== undefined && next.digits !== shown.digits);
+      const dressed =
+        (next.unit !== undefined && next.unit !== shown.unit) ||
+        (next.digits !== undefined && next.digits !== shown.digits);
       shown = { ...shown, ...next };
       if (changed || dressed) {
         typing = false;
@@ -333,9 +363,13 @@ function makeDraggable({ element, input, begin, move, end, cancel }) {
     held = { pointer: event.pointerId, x_px: event.clientX, y_px: event.clientY, value: begin(), letGo: null };
   });
   // A text field would scroll its own text sideways under the finger.
-  element.addEventListener("touchmove", (event) => {
-    if (held?.letGo && event.cancelable) event.preventDefault();
-  }, { passive: false });
+  element.addEventListener(
+    "touchmove",
+    (event) => {
+      if (held?.letGo && event.cancelable) event.preventDefault();
+    },
+    { passive: false },
+  );
   // After a tap beside the digits the browser would take the focus away again.
   element.addEventListener("mousedown", (event) => {
     if (event.target !== input) event.preventDefault();

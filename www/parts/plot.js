@@ -1,15 +1,16 @@
 // @ts-check
 /** What every chart shares: a figure drawn for its real width, two axes, labels that find room, handles and a reading line. */
 
-import { glides } from "./glide.js";
-import { html, set, say, uniqueId } from "./html.js";
-import { svg, pool, px } from "./svg.js";
 import { drawAxes } from "./axes.js";
-import { labelRoom, textBox } from "./labels.js";
-import { textWidth } from "./text-size.js";
-import { onWidth } from "./resize.js";
+import { glides } from "./glide.js";
 import { handle, RING_PX } from "./handle.js";
+import { html, say, set, uniqueId } from "./html.js";
+import { labelRoom, textBox } from "./labels.js";
 import { readingCursor } from "./reading-cursor.js";
+import { onWidth } from "./resize.js";
+import { pool, px, svg } from "./svg.js";
+import { textWidth } from "./text-size.js";
+
 /** @import { Words } from "./html.js" */
 /** @import { Axis, Frame, Scale } from "./axes.js" */
 /** @import { HandleOptions, HandleData } from "./handle.js" */
@@ -94,8 +95,16 @@ export function plot(options, prepare) {
   const over = svg("g", { "clip-path": `url(#${clipId})` });
   const words = svg("g", { class: "words" });
   const handleLayer = svg("g");
-  const picture = svg("svg", { class: "chart", role: "group", "aria-label": options.title, "aria-describedby": descId },
-    desc, svg("defs", {}, svg("clipPath", { id: clipId }, clip)), under, axisLayer, over, words);
+  const picture = svg(
+    "svg",
+    { class: "chart", role: "group", "aria-label": options.title, "aria-describedby": descId },
+    desc,
+    svg("defs", {}, svg("clipPath", { id: clipId }, clip)),
+    under,
+    axisLayer,
+    over,
+    words,
+  );
   const reading = html("figcaption", { class: "reading" });
   const element = html("figure", { class: "chart-figure" }, picture, reading);
 
@@ -104,11 +113,16 @@ export function plot(options, prepare) {
   const drawWords = pool(words, "text");
   const handles = Object.entries(options.handles ?? {}).map(([id, one]) => ({ id, options: one, part: handle(one) }));
   const dragging = () => handles.some(({ part }) => part.held());
-  const cursor = options.reader === undefined ? null : readingCursor({
-    picture, label: options.reader, busy: dragging,
-    read: (x) => data?.read?.(x) ?? { words: "", spoken: "" },
-    say: (content) => say(reading, content ?? data?.reading ?? ""),
-  });
+  const cursor =
+    options.reader === undefined
+      ? null
+      : readingCursor({
+          picture,
+          label: options.reader,
+          busy: dragging,
+          read: (x) => data?.read?.(x) ?? { words: "", spoken: "" },
+          say: (content) => say(reading, content ?? data?.reading ?? ""),
+        });
   if (cursor) picture.append(cursor.element);
   handleLayer.append(...handles.map(({ part }) => part.element));
   picture.append(handleLayer);
@@ -129,24 +143,62 @@ export function plot(options, prepare) {
     if (!domains || !dragging()) domains = { x: x.domain ?? [0, 1], y: y.domain ?? [0, 1] };
     const height = Math.round(options.height(width) * (size.printing() ? PRINTED_HEIGHT_SHARE : 1));
     set(picture, { width, height, viewBox: `0 0 ${width} ${height}`, "data-ease": mayGlide(data.ease) && !dragging() });
-    const drawn = axes({ width, height, x, y, xDomain: domains.x, yDomain: domains.y, note: data.note, least: data.leftMargin });
+    const drawn = axes({
+      width,
+      height,
+      x,
+      y,
+      xDomain: domains.x,
+      yDomain: domains.y,
+      note: data.note,
+      least: data.leftMargin,
+    });
     const { frame, xScale, yScale } = drawn;
-    set(clip, { x: frame.left, y: frame.top - 4, width: Math.max(0, frame.right - frame.left), height: Math.max(0, frame.bottom - frame.top + 4) });
+    set(clip, {
+      x: frame.left,
+      y: frame.top - 4,
+      width: Math.max(0, frame.right - frame.left),
+      height: Math.max(0, frame.bottom - frame.top + 4),
+    });
     set(picture, { "data-small": frame.small });
     reading.style.setProperty("--plot-left", `${frame.left}px`);
 
     /** @type {Label[]} */
     const labels = [];
-    const room = labelRoom({ x: frame.left + 4, y: frame.top - 4, width: width - frame.left - 4, height: frame.bottom - frame.top + 1 });
+    const room = labelRoom({
+      x: frame.left + 4,
+      y: frame.top - 4,
+      width: width - frame.left - 4,
+      height: frame.bottom - frame.top + 1,
+    });
     /** @type {Canvas} */
     const canvas = {
-      frame, xScale, yScale, x, y, room, size: frame.small ? 13 : 14, lineSize: frame.small ? 12 : 13,
+      frame,
+      xScale,
+      yScale,
+      x,
+      y,
+      room,
+      size: frame.small ? 13 : 14,
+      lineSize: frame.small ? 12 : 13,
       write: (label) => labels.push(label),
       writeHandles() {
-        for (const { id, options: { ring = "you", meaning = null } } of handles) {
+        for (const {
+          id,
+          options: { ring = "you", meaning = null },
+        } of handles) {
           const at = data?.handles?.[id];
           const own = ring === "you";
-          if (at) writeAround(canvas, { x: xScale(at.x), y: yScale(at.y), label: at.label, strong: at.strong, kind: own ? "you-label" : `line-label ${meaning ?? ""}`, labelWeight: own ? 600 : 400, clear: CLEAR_PX });
+          if (at)
+            writeAround(canvas, {
+              x: xScale(at.x),
+              y: yScale(at.y),
+              label: at.label,
+              strong: at.strong,
+              kind: own ? "you-label" : `line-label ${meaning ?? ""}`,
+              labelWeight: own ? 600 : 400,
+              clear: CLEAR_PX,
+            });
         }
       },
     };
@@ -161,8 +213,12 @@ export function plot(options, prepare) {
     drawContents(canvas, data);
     drawWords(labels, (text, label) => {
       set(text, {
-        class: `${label.kind} halo`, x: px(label.x), y: px(label.y), "text-anchor": label.anchor,
-        "font-size": label.size ?? canvas.size, "font-weight": label.weight ?? null,
+        class: `${label.kind} halo`,
+        x: px(label.x),
+        y: px(label.y),
+        "text-anchor": label.anchor,
+        "font-size": label.size ?? canvas.size,
+        "font-weight": label.weight ?? null,
         transform: label.turn ? `rotate(${px(label.turn)} ${px(label.x)} ${px(label.y)})` : null,
       });
       say(text, label.text);
@@ -200,7 +256,10 @@ export function plot(options, prepare) {
  * @param {number} [words.clear] Room about them that would rather be clear too.
  * @returns {boolean} Whether there was room.
  */
-export function writeAround(canvas, { x, y, label, strong, kind, gap = RING_PX + GAP_PX, sides = AROUND, labelWeight, limit, clear = 0 }) {
+export function writeAround(
+  canvas,
+  { x, y, label, strong, kind, gap = RING_PX + GAP_PX, sides = AROUND, labelWeight, limit, clear = 0 },
+) {
   const strongSize = canvas.size + 2;
   const lines = [
     ...(label ? [{ text: label, size: canvas.size, weight: labelWeight ?? (strong ? 400 : 600), kind }] : []),
@@ -210,23 +269,55 @@ export function writeAround(canvas, { x, y, label, strong, kind, gap = RING_PX +
   const widths = lines.map((line) => textWidth(line.text, line.size, line.weight));
   const height = lines.length * strongSize * 1.15;
   const places = sides.map((side, index) => {
-    const anchor = side.across < 0 ? /** @type {const} */ ("end") : side.across > 0 ? /** @type {const} */ ("start") : /** @type {const} */ ("middle");
+    const anchor =
+      side.across < 0
+        ? /** @type {const} */ ("end")
+        : side.across > 0
+          ? /** @type {const} */ ("start")
+          : /** @type {const} */ ("middle");
     const left = x + side.across * gap;
     const topEdge = side.up > 0 ? y - gap * side.up - height : side.up < 0 ? y - gap * side.up : y - height / 2;
     return { anchor, left, topEdge, dislike: index * 4 };
   });
   const shifts = [0, -24, 24, -56, 56];
-  const tried = places.flatMap((place) => (place.anchor === "middle" ? shifts : [0]).map((shift) => ({ ...place, left: place.left + shift, dislike: place.dislike + Math.abs(shift) / 8 })));
-  const best = canvas.room.take(tried.map((place) => ({
-    dislike: place.dislike,
-    boxes: lines.map((line, index) => withMargin(textBox(place.left, place.topEdge + (index + 0.82) * strongSize * 1.15, widths[index], place.anchor, line.size), clear)),
-  })), limit);
+  const tried = places.flatMap((place) =>
+    (place.anchor === "middle" ? shifts : [0]).map((shift) => ({
+      ...place,
+      left: place.left + shift,
+      dislike: place.dislike + Math.abs(shift) / 8,
+    })),
+  );
+  const best = canvas.room.take(
+    tried.map((place) => ({
+      dislike: place.dislike,
+      boxes: lines.map((line, index) =>
+        withMargin(
+          textBox(
+            place.left,
+            place.topEdge + (index + 0.82) * strongSize * 1.15,
+            widths[index],
+            place.anchor,
+            line.size,
+          ),
+          clear,
+        ),
+      ),
+    })),
+    limit,
+  );
   if (best < 0) return false;
   const place = tried[best];
-  lines.forEach((line, index) => canvas.write({
-    text: line.text, kind: line.kind, size: line.size, weight: line.weight, anchor: place.anchor,
-    x: place.left, y: place.topEdge + (index + 0.82) * strongSize * 1.15,
-  }));
+  for (const [index, line] of lines.entries()) {
+    canvas.write({
+      text: line.text,
+      kind: line.kind,
+      size: line.size,
+      weight: line.weight,
+      anchor: place.anchor,
+      x: place.left,
+      y: place.topEdge + (index + 0.82) * strongSize * 1.15,
+    });
+  }
   return true;
 }
 
@@ -238,9 +329,20 @@ function withMargin({ x, y, width, height }, margin) {
 /** @typedef {{ across: number, up: number }} Side */
 /** @type {readonly Side[]} */
 export const AROUND = [
-  { across: -0.8, up: 0.8 }, { across: 0.8, up: 0.8 }, { across: -0.8, up: -0.8 }, { across: 0.8, up: -0.8 },
-  { across: 0, up: 1.2 }, { across: 0, up: -1.2 }, { across: 1.2, up: 0 }, { across: -1.2, up: 0 },
-  { across: -0.8, up: 2.2 }, { across: 0.8, up: 2.2 }, { across: -0.8, up: -2.2 }, { across: 0.8, up: -2.2 },
-  { across: 0, up: 3 }, { across: 0, up: 5 },
-  { across: 0.8, up: -3.2 }, { across: -0.8, up: -3.2 },
+  { across: -0.8, up: 0.8 },
+  { across: 0.8, up: 0.8 },
+  { across: -0.8, up: -0.8 },
+  { across: 0.8, up: -0.8 },
+  { across: 0, up: 1.2 },
+  { across: 0, up: -1.2 },
+  { across: 1.2, up: 0 },
+  { across: -1.2, up: 0 },
+  { across: -0.8, up: 2.2 },
+  { across: 0.8, up: 2.2 },
+  { across: -0.8, up: -2.2 },
+  { across: 0.8, up: -2.2 },
+  { across: 0, up: 3 },
+  { across: 0, up: 5 },
+  { across: 0.8, up: -3.2 },
+  { across: -0.8, up: -3.2 },
 ];

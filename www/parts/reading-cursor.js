@@ -1,9 +1,10 @@
 // @ts-check
 /** A line over a chart that reads it: under the mouse or a finger, or moved with the arrow keys. */
 
-import { set } from "./html.js";
-import { svg, px } from "./svg.js";
 import { pointerOn } from "./handle.js";
+import { set } from "./html.js";
+import { px, svg } from "./svg.js";
+
 /** @import { Words } from "./html.js" */
 /** @import { Frame, Scale } from "./axes.js" */
 
@@ -41,8 +42,18 @@ export function readingCursor({ picture, label, busy, read, say }) {
     }
     const reading = read(x);
     set(stroke, { d: `M${px(xScale(x))} ${frame.top}V${frame.bottom}` });
-    points.replaceChildren(...(reading.points ?? []).filter((point) => Number.isFinite(point.y)).map((point) =>
-      svg("circle", { class: point.meaning, r: 4, cx: px(xScale(/** @type {number} */ (x))), cy: px(yScale(point.y)) })));
+    points.replaceChildren(
+      ...(reading.points ?? [])
+        .filter((point) => Number.isFinite(point.y))
+        .map((point) =>
+          svg("circle", {
+            class: point.meaning,
+            r: 4,
+            cx: px(xScale(/** @type {number} */ (x))),
+            cy: px(yScale(point.y)),
+          }),
+        ),
+    );
     set(target, { "aria-valuenow": x, "aria-valuetext": reading.spoken });
     say(reading.words);
   }
@@ -85,7 +96,16 @@ export function readingCursor({ picture, label, busy, read, say }) {
     const { frame, xScale } = at;
     const step = ((frame.right - frame.left) / KEY_STEPS) * (event.shiftKey ? MANY_STEPS : 1);
     /** @type {Record<string, number>} */
-    const moves = { ArrowRight: step, ArrowUp: step, ArrowLeft: -step, ArrowDown: -step, PageUp: step * MANY_STEPS, PageDown: -step * MANY_STEPS, Home: -Infinity, End: Infinity };
+    const moves = {
+      ArrowRight: step,
+      ArrowUp: step,
+      ArrowLeft: -step,
+      ArrowDown: -step,
+      PageUp: step * MANY_STEPS,
+      PageDown: -step * MANY_STEPS,
+      Home: -Infinity,
+      End: Infinity,
+    };
     if (!(event.key in moves)) return;
     event.preventDefault();
     const here = x === null ? (frame.left + frame.right) / 2 : xScale(x);
@@ -103,8 +123,13 @@ export function readingCursor({ picture, label, busy, read, say }) {
       at = { frame, xScale, yScale };
       const [low, high] = xScale.domain();
       set(target, {
-        x: frame.left, y: frame.top, width: Math.max(0, frame.right - frame.left), height: Math.max(0, frame.bottom - frame.top),
-        "aria-valuemin": Math.min(low, high), "aria-valuemax": Math.max(low, high), "aria-valuenow": x ?? xScale.invert((frame.left + frame.right) / 2),
+        x: frame.left,
+        y: frame.top,
+        width: Math.max(0, frame.right - frame.left),
+        height: Math.max(0, frame.bottom - frame.top),
+        "aria-valuemin": Math.min(low, high),
+        "aria-valuemax": Math.max(low, high),
+        "aria-valuenow": x ?? xScale.invert((frame.left + frame.right) / 2),
       });
       if (x !== null && (x < Math.min(low, high) || x > Math.max(low, high))) moveTo(null);
       else draw();

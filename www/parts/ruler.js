@@ -3,10 +3,11 @@
 
 import { book } from "../words/index.js";
 import { glides } from "./glide.js";
-import { html, set, say } from "./html.js";
-import { svg, px } from "./svg.js";
+import { html, say, set } from "./html.js";
 import { markStrokes } from "./marks.js";
 import { onWidth } from "./resize.js";
+import { px, svg } from "./svg.js";
+
 /** @import { Meaning } from "./html.js" */
 /** @import { MarkName } from "./marks.js" */
 
@@ -45,7 +46,10 @@ export function ruler({ left, right }) {
   const line = svg("path", { class: "ruler-line" });
   const zero = svg("path", { class: "ruler-zero" });
   const level = svg("text", { class: "level", y: 72, "text-anchor": "middle" }, words("ruler.level"));
-  const ticks = [0, 1].map(() => ({ stroke: svg("path", { class: "ruler-tick" }), text: svg("text", { class: "tick", y: 66, "text-anchor": "middle" }) }));
+  const ticks = [0, 1].map(() => ({
+    stroke: svg("path", { class: "ruler-tick" }),
+    text: svg("text", { class: "tick", y: 66, "text-anchor": "middle" }),
+  }));
   const names = /** @type {const} */ (["left", "right"]).map((side) => ({
     side,
     icon: svg("g", { class: "mark-in" }),
@@ -54,8 +58,18 @@ export function ruler({ left, right }) {
   const thin = svg("rect", { class: "spread-bar", height: 2, y: LINE_Y_PX - 1 });
   const thick = svg("rect", { class: "spread-bar", height: 8, y: LINE_Y_PX - 4 });
   const ring = svg("circle", { class: "ring", r: 7, cy: LINE_Y_PX, cx: 0 });
-  const picture = svg("svg", { class: "ruler", role: "img", height: HEIGHT_PX },
-    ...names.flatMap((name) => [name.icon, name.text]), line, ...ticks.flatMap((tick) => [tick.stroke, tick.text]), zero, level, thin, thick, ring);
+  const picture = svg(
+    "svg",
+    { class: "ruler", role: "img", height: HEIGHT_PX },
+    ...names.flatMap((name) => [name.icon, name.text]),
+    line,
+    ...ticks.flatMap((tick) => [tick.stroke, tick.text]),
+    zero,
+    level,
+    thin,
+    thick,
+    ring,
+  );
   const element = html("div", { class: "ruler-box" }, picture);
   /** @type {RulerData | null} */
   let data = null;
@@ -74,7 +88,12 @@ export function ruler({ left, right }) {
     const at = (/** @type {number} */ amount) => middle + Math.max(-1, Math.min(1, amount / span)) * (middle - 8);
     const ahead = value < 0 ? sides.left : sides.right;
 
-    set(picture, { width: width_px, viewBox: `0 0 ${width_px} ${HEIGHT_PX}`, "aria-label": data.spoken, "data-ease": mayGlide(data.ease) });
+    set(picture, {
+      width: width_px,
+      viewBox: `0 0 ${width_px} ${HEIGHT_PX}`,
+      "aria-label": data.spoken,
+      "data-ease": mayGlide(data.ease),
+    });
     set(line, { d: `M0 ${LINE_Y_PX}H${width_px}` });
     set(zero, { d: `M${px(middle)} ${LINE_Y_PX - 16}v30` });
     set(level, { x: px(middle) });
@@ -87,11 +106,18 @@ export function ruler({ left, right }) {
     for (const { side, icon, text } of names) {
       const { words: name, mark, meaning } = sides[side];
       if (icon.getAttribute("data-mark") !== mark) icon.replaceChildren(...markStrokes(mark));
-      set(icon, { "data-mark": mark, class: `mark-in ${meaning}`, transform: `translate(${side === "left" ? 0 : px(width_px - 15)} 1)` });
+      set(icon, {
+        "data-mark": mark,
+        class: `mark-in ${meaning}`,
+        transform: `translate(${side === "left" ? 0 : px(width_px - 15)} 1)`,
+      });
       set(text, { class: `end ${meaning}`, x: side === "left" ? 21 : px(width_px - 21) });
       say(text, name);
     }
-    for (const [bar, [low, high]] of /** @type {const} */ ([[thin, range], [thick, [value - one, value + one]]])) {
+    for (const [bar, [low, high]] of /** @type {const} */ ([
+      [thin, range],
+      [thick, [value - one, value + one]],
+    ])) {
       set(bar, { class: `spread-bar ${ahead.meaning}`, x: px(at(low)), width: px(at(high) - at(low)) });
     }
     set(ring, { transform: `translate(${px(at(value))} 0)` });

@@ -2,7 +2,7 @@
 /** The question: its title, the sentence with its numbers, what is wrong with them, and how well they are known. */
 
 import { book } from "../words/index.js";
-import { html, set, say } from "./html.js";
+import { html, say, set } from "./html.js";
 
 const words = book("page");
 
@@ -41,7 +41,8 @@ export function sentence({ title, words: first, onOpen, level = 1 }) {
       if (typeof part === "string") line.append(afterPunctuation(part, parts[index - 1]));
       else if (part instanceof Node) line.append(part);
       else if (part.wraps) line.append(part.element, punctuation && WORD_JOINER + punctuation);
-      else line.append(punctuation === "" ? part.element : html("span", { class: "together" }, part.element, punctuation));
+      else
+        line.append(punctuation === "" ? part.element : html("span", { class: "together" }, part.element, punctuation));
     });
     notes.replaceChildren(...parts.flatMap((part) => (isField(part) ? [part.note] : [])), trouble);
   }
@@ -62,7 +63,10 @@ export function sentence({ title, words: first, onOpen, level = 1 }) {
       }
       if (next.wrong !== undefined) {
         set(trouble, { hidden: next.wrong === null });
-        say(trouble, next.wrong === null ? "" : [html("b", { "aria-hidden": "true" }, "!"), html("span", {}, next.wrong)]);
+        say(
+          trouble,
+          next.wrong === null ? "" : [html("b", { "aria-hidden": "true" }, "!"), html("span", {}, next.wrong)],
+        );
       }
     },
   };

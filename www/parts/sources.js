@@ -12,10 +12,19 @@ export function sourceList(list) {
   const element = html("ul", { class: "sources" });
   /** @param {readonly Source[]} next */
   function update(next) {
-    element.replaceChildren(...next.map((source) => {
-      const words = source.url ? html("a", { href: source.url, rel: "noreferrer", lang: "en" }, source.text) : html("span", { lang: "en" }, source.text);
-      return html("li", { "data-source": source.key }, words, ...(source.used ? [html("span", { class: "soft" }, ` ${source.used}`)] : []));
-    }));
+    element.replaceChildren(
+      ...next.map((source) => {
+        const words = source.url
+          ? html("a", { href: source.url, rel: "noreferrer", lang: "en" }, source.text)
+          : html("span", { lang: "en" }, source.text);
+        return html(
+          "li",
+          { "data-source": source.key },
+          words,
+          ...(source.used ? [html("span", { class: "soft" }, ` ${source.used}`)] : []),
+        );
+      }),
+    );
   }
   update(list);
   return { element, update };

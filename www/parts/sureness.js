@@ -13,7 +13,7 @@ function normalBelow(z) {
   if (z < 0) return 1 - normalBelow(-z);
   const t = 1 / (1 + 0.2316419 * z);
   const polynomial = t * (0.31938153 + t * (-0.356563782 + t * (1.781477937 + t * (-1.821255978 + t * 1.330274429))));
-  return 1 - (Math.exp(-z * z / 2) / Math.sqrt(2 * Math.PI)) * polynomial;
+  return 1 - (Math.exp((-z * z) / 2) / Math.sqrt(2 * Math.PI)) * polynomial;
 }
 
 /**
@@ -26,5 +26,8 @@ function normalBelow(z) {
 export function howSure({ value, sd }) {
   if (!sd || !(sd > 0)) return { weight: "sure", chance: 1 };
   const deviations = Math.abs(value) / sd;
-  return { weight: deviations >= 2 ? "sure" : deviations >= 1 ? "likely" : "open", chance: Math.min(1 - 1e-9, normalBelow(deviations)) };
+  return {
+    weight: deviations >= 2 ? "sure" : deviations >= 1 ? "likely" : "open",
+    chance: Math.min(1 - 1e-9, normalBelow(deviations)),
+  };
 }

@@ -1,7 +1,7 @@
 // @ts-check
 /** A table of numbers. A wide one shows every other column on a phone; one that is wider still scrolls inside itself. */
 
-import { html, set, say } from "./html.js";
+import { html, say, set } from "./html.js";
 /** @import { Words } from "./html.js" */
 
 /**
@@ -18,7 +18,11 @@ export function table({ caption, thin = false }) {
   // Only a table that scrolls needs to be reached by the keyboard.
   const observer = new ResizeObserver(() => {
     const scrolls = element.scrollWidth > element.clientWidth + 1;
-    set(element, { tabindex: scrolls ? 0 : null, role: scrolls ? "region" : null, "aria-label": scrolls ? words.textContent : null });
+    set(element, {
+      tabindex: scrolls ? 0 : null,
+      role: scrolls ? "region" : null,
+      "aria-label": scrolls ? words.textContent : null,
+    });
   });
   observer.observe(element);
   let shape = "";
@@ -33,11 +37,20 @@ export function table({ caption, thin = false }) {
       if (shape !== nextShape) {
         shape = nextShape;
         head.replaceChildren(html("tr", {}, ...next.columns.map(() => html("th", { scope: "col" }))));
-        body.replaceChildren(...next.rows.map(() =>
-          html("tr", {}, ...next.columns.map((_, column) => (column === 0 ? html("th", { scope: "row" }) : html("td"))))));
+        body.replaceChildren(
+          ...next.rows.map(() =>
+            html(
+              "tr",
+              {},
+              ...next.columns.map((_, column) => (column === 0 ? html("th", { scope: "row" }) : html("td"))),
+            ),
+          ),
+        );
       }
-      next.columns.forEach((name, column) => say(head.rows[0].cells[column], name));
-      next.rows.forEach((row, index) => row.forEach((cell, column) => say(body.rows[index].cells[column], cell)));
+      for (const [column, name] of next.columns.entries()) say(head.rows[0].cells[column], name);
+      for (const [index, row] of next.rows.entries()) {
+        for (const [column, cell] of row.entries()) say(body.rows[index].cells[column], cell);
+      }
     },
     destroy() {
       observer.disconnect();

@@ -29,7 +29,12 @@ export function turner({ label, play, pause, spoken, onTurn, jumps = [] }) {
     });
     return jump;
   });
-  const element = html("div", { class: "turner no-print" }, slider, html("div", { class: "turner-buttons" }, button, ...places));
+  const element = html(
+    "div",
+    { class: "turner no-print" },
+    slider,
+    html("div", { class: "turner-buttons" }, button, ...places),
+  );
 
   const still = matchMedia("(prefers-reduced-motion: reduce)");
   let degrees = 0;

@@ -23,8 +23,14 @@ export const question = {
     const length_m = own.for_time_s === undefined ? courseLengthM(state.scenario.course) : own.for_time_s * ABOUT_M_S;
     // A target is a time to beat: where the time is given it asks nothing.
     const { target_time_s, ...rest } = own;
-    const target = target_time_s === undefined || rest.for_time_s !== undefined || rest.effort.kind === "time" ? {} : { target_time_s };
-    return { scenario: state.scenario, with: { split_every_m: splitEveryM(length_m, fromDisplay("distance", 1, state.units)), ...rest, ...target } };
+    const target =
+      target_time_s === undefined || rest.for_time_s !== undefined || rest.effort.kind === "time"
+        ? {}
+        : { target_time_s };
+    return {
+      scenario: state.scenario,
+      with: { split_every_m: splitEveryM(length_m, fromDisplay("distance", 1, state.units)), ...rest, ...target },
+    };
   },
   load: () => import("./finish-time/view.js"),
 };

@@ -15,7 +15,12 @@ export const LOW = { name: "position.low", cda_m2: { value: 0.226, sd: 0.04, sou
 export const question = {
   id: ID,
   group: "understand",
-  defaults: { low: 1, steady: 0, lower_by_m2: { value: 0.014, sd: 0.003, source: "typical" }, effort: { kind: "power", power_w: 235 } },
+  defaults: {
+    low: 1,
+    steady: 0,
+    lower_by_m2: { value: 0.014, sd: 0.003, source: "typical" },
+    effort: { kind: "power", power_w: 235 },
+  },
   positionFields: ["low", "steady"],
   positions: [LOW],
   request,
@@ -28,6 +33,11 @@ export function request({ scenario, with: details }) {
   const kept = scenario.positions[asked.steady];
   const low = scenario.positions[asked.low];
   const { lower_by_m2 } = asked;
-  if (!kept || !low || (lower_by_m2 !== undefined && (!lower_by_m2 || typeof lower_by_m2 !== "object" || Array.isArray(lower_by_m2)))) return { scenario, with: asked };
+  if (
+    !kept ||
+    !low ||
+    (lower_by_m2 !== undefined && (!lower_by_m2 || typeof lower_by_m2 !== "object" || Array.isArray(lower_by_m2)))
+  )
+    return { scenario, with: asked };
   return { scenario, with: { ...asked, lower_by_m2: { ...lower_by_m2, value: lowerByOf(kept, low) } } };
 }

@@ -2,14 +2,14 @@
 /** The questions of the page, in the order of the rail. A new one is one file beside this and one line in the list; its name and title stand in the book "page". */
 
 import { story } from "../learn/start-here.js";
-import { question as powerCurve } from "./power-curve.js";
-import { question as powerOrDrag } from "./power-or-drag.js";
+import { question as finishTime } from "./finish-time.js";
 import { question as holdOrFade } from "./hold-or-fade.js";
 import { question as legRoom } from "./leg-room.js";
 import { question as nextGain } from "./next-gain.js";
-import { question as whichPosition } from "./which-position.js";
-import { question as finishTime } from "./finish-time.js";
+import { question as powerCurve } from "./power-curve.js";
+import { question as powerOrDrag } from "./power-or-drag.js";
 import { question as speedForWatts } from "./speed-for-watts.js";
+import { question as whichPosition } from "./which-position.js";
 
 /** @import { State, Store } from "../state/history.js" */
 /** @import { Field } from "../state/scenario.js" */
@@ -67,7 +67,16 @@ import { question as speedForWatts } from "./speed-for-watts.js";
 export const GROUPS = ["start", "understand", "measure", "decide", "ride"];
 
 /** @type {Question[]} */
-export const questions = [speedForWatts, powerOrDrag, holdOrFade, powerCurve, legRoom, whichPosition, nextGain, finishTime];
+export const questions = [
+  speedForWatts,
+  powerOrDrag,
+  holdOrFade,
+  powerCurve,
+  legRoom,
+  whichPosition,
+  nextGain,
+  finishTime,
+];
 
 /** What the rail lists: the story first. @type {Question[]} */
 export const pages = [story, ...questions];

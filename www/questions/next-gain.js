@@ -13,8 +13,14 @@ const ID = "next-gain";
 export function request({ scenario, with: details }) {
   const { currency, times_ridden, ...own } = details[ID];
   // What the page cannot use is the core's to refuse.
-  if (typeof currency !== "string" || !Array.isArray(times_ridden)) return { scenario, with: { ...own, times_ridden, part: "each", ...(typeof currency !== "string" && { currency }) } };
-  const times = scenario.events.map((/** @type {unknown} */ _, /** @type {number} */ event) => times_ridden[event] ?? 1);
+  if (typeof currency !== "string" || !Array.isArray(times_ridden))
+    return {
+      scenario,
+      with: { ...own, times_ridden, part: "each", ...(typeof currency !== "string" && { currency }) },
+    };
+  const times = scenario.events.map(
+    (/** @type {unknown} */ _, /** @type {number} */ event) => times_ridden[event] ?? 1,
+  );
   return { scenario, with: { ...own, times_ridden: times, part: "each" } };
 }
 

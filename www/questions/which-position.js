@@ -11,7 +11,10 @@ export const TOGETHER = 0.95;
 /** The ridden position stands in where the chosen one has gone. @param {State} state */
 export function request({ scenario, with: details }) {
   const { reference, ...own } = details[ID];
-  return { scenario, with: { ...own, reference: reference >= scenario.positions.length ? scenario.riding_position : reference } };
+  return {
+    scenario,
+    with: { ...own, reference: reference >= scenario.positions.length ? scenario.riding_position : reference },
+  };
 }
 
 /** @type {Question} */

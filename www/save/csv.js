@@ -9,6 +9,7 @@ const words = book("save");
 const MARK = "\ufeff";
 const LINE_END = "\r\n";
 /** Signs that make a spreadsheet work a text out instead of showing it, also as the full-width signs that some read as the same, and behind spaces. */
+// biome-ignore lint/suspicious/noControlCharactersInRegex: some spreadsheets skip control characters in front of a formula.
 const FORMULA = /^[\s\u0000-\u001f\u200b-\u200f\ufeff]*[=+\-@|%\uff1d\uff0b\uff0d\uff20\u2212]|^[\t\r\n]/;
 /** A number, a time or a share, which is what it says. */
 const PLAIN = /^[+-]?\d[\d.,: ]*%?$/;
@@ -18,7 +19,7 @@ const PLAIN = /^[+-]?\d[\d.,: ]*%?$/;
 /** @param {readonly (readonly Cell[])[]} rows the first one names the columns @param {"," | ";"} [separator] the semicolon where a comma is the decimal mark, as spreadsheets have it there */
 export function csvText(rows, separator = ",") {
   const text = rows.map((row) => row.map((cell) => field(cell, separator)).join(separator) + LINE_END).join("");
-  return /[^\x00-\x7f]/.test(text) ? MARK + text : text;
+  return /\P{ASCII}/u.test(text) ? MARK + text : text;
 }
 
 /** @param {Cell} cell @param {string} separator */
@@ -36,8 +37,14 @@ function field(cell, separator) {
  * @param {HTMLTableElement} table
  */
 export function tableRows(table) {
-  const shown = Array.from(table.rows, (row) => Array.from(row.cells).filter((cell) => cell.getAttribute("aria-hidden") !== "true").map(figuresOf));
-  return rowsOfFigures(shown, table.tHead !== null, (part) => (words.has(`part.${part}`) ? words(/** @type {never} */ (`part.${part}`)) : ""));
+  const shown = Array.from(table.rows, (row) =>
+    Array.from(row.cells)
+      .filter((cell) => cell.getAttribute("aria-hidden") !== "true")
+      .map(figuresOf),
+  );
+  return rowsOfFigures(shown, table.tHead !== null, (part) =>
+    words.has(`part.${part}`) ? words(/** @type {never} */ (`part.${part}`)) : "",
+  );
 }
 
 /**
@@ -78,13 +85,30 @@ function unitOfAll(texts) {
 function figuresOf(cell) {
   const second = cell.matches(".amount") ? cell.querySelector(".soft") : null;
   const whole = cell.textContent ?? "";
-  const parts = Array.from(cell.querySelectorAll("[data-part]"), (part) => /** @type {[string, string]} */ ([part.getAttribute("data-part") ?? "", part.textContent ?? ""]));
-  if (second) parts.push([FIRST, whole.slice(0, whole.length - (second.textContent ?? "").length)], ["spread", second.textContent ?? ""]);
-  return new Map((parts.length ? parts : [/** @type {[string, string]} */ ([FIRST, whole])]).map(([part, text]) => [part, plainSigns(text)]));
+  const parts = Array.from(
+    cell.querySelectorAll("[data-part]"),
+    (part) => /** @type {[string, string]} */ ([part.getAttribute("data-part") ?? "", part.textContent ?? ""]),
+  );
+  if (second)
+    parts.push(
+      [FIRST, whole.slice(0, whole.length - (second.textContent ?? "").length)],
+      ["spread", second.textContent ?? ""],
+    );
+  return new Map(
+    (parts.length ? parts : [/** @type {[string, string]} */ ([FIRST, whole])]).map(([part, text]) => [
+      part,
+      plainSigns(text),
+    ]),
+  );
 }
 
 /** @param {string} text */
-const plainSigns = (text) => text.replace(/[\u00a0\u202f]/g, " ").replaceAll("\u2212", "-").replace(/[\u2068\u2069]/g, "").trim();
+const plainSigns = (text) =>
+  text
+    .replace(/[\u00a0\u202f]/g, " ")
+    .replaceAll("\u2212", "-")
+    .replace(/[\u2068\u2069]/g, "")
+    .trim();
 
 /** @typedef {{ by: string, rows: Cell[][] }} Columns */
 
@@ -99,10 +123,25 @@ const plainSigns = (text) => text.replace(/[\u00a0\u202f]/g, " ").replaceAll("\u
 export function columnTables(columns, choices = []) {
   const entries = Object.entries(columns).filter(([, values]) => values.length > 0);
   const [first, second, third] = entries;
-  if (entries.length === 3 && third[1].length === first[1].length * second[1].length && third[1].length > first[1].length) return [gridTable(first, second, third)];
+  if (
+    entries.length === 3 &&
+    third[1].length === first[1].length * second[1].length &&
+    third[1].length > first[1].length
+  )
+    return [gridTable(first, second, third)];
   const points = first?.[1].length ?? 0;
-  if (choices.length > 1 && entries.length > 1 && entries.slice(1).every(([, values]) => values.length === points * choices.length)) {
-    const rows = choices.flatMap((name, choice) => Array.from(first[1], (at, point) => [name, at, ...entries.slice(1).map(([, values]) => values[choice * points + point])]));
+  if (
+    choices.length > 1 &&
+    entries.length > 1 &&
+    entries.slice(1).every(([, values]) => values.length === points * choices.length)
+  ) {
+    const rows = choices.flatMap((name, choice) =>
+      Array.from(first[1], (at, point) => [
+        name,
+        at,
+        ...entries.slice(1).map(([, values]) => values[choice * points + point]),
+      ]),
+    );
     return [{ by: first[0], rows: [["choice", ...entries.map(([name]) => name)], ...rows] }];
   }
   const lengths = [...new Set(entries.map(([, values]) => values.length))];
@@ -118,6 +157,10 @@ export function columnTables(columns, choices = []) {
 /** @param {Column} across @param {Column} up @param {Column} values a row of `across` after another @returns {Columns} */
 function gridTable(across, up, values) {
   const width = across[1].length;
-  const rows = Array.from(values[1], (value, index) => [across[1][index % width], up[1][Math.floor(index / width)], value]);
+  const rows = Array.from(values[1], (value, index) => [
+    across[1][index % width],
+    up[1][Math.floor(index / width)],
+    value,
+  ]);
   return { by: `${across[0]} and ${up[0]}`, rows: [[across[0], up[0], values[0]], ...rows] };
 }

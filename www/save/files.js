@@ -27,7 +27,16 @@ export function fileName(question, what, ending, title = "") {
 
 /** Letters, figures and hyphens that say the same; nothing where there are none. @param {string} text */
 export function plainName(text) {
-  const words = text.replace(/[’′]/g, " ").replaceAll("ß", "ss").replaceAll("œ", "oe").normalize("NFKD").replace(/[^\w\s-]/g, "").trim().toLowerCase().split(/[\s_-]+/).filter(Boolean);
+  const words = text
+    .replace(/[’′]/g, " ")
+    .replaceAll("ß", "ss")
+    .replaceAll("œ", "oe")
+    .normalize("NFKD")
+    .replace(/[^\w\s-]/g, "")
+    .trim()
+    .toLowerCase()
+    .split(/[\s_-]+/)
+    .filter(Boolean);
   while (words.length > 1 && words.join("-").length > MOST_CHARACTERS) words.pop();
   const name = words.join("-").slice(0, MOST_CHARACTERS);
   return KEPT_NAMES.test(name) ? `${name}-` : name;
@@ -49,6 +58,7 @@ export function hand(name, content) {
  * @param {Shown} shown
  */
 export function questionText({ question, own, request, answer }) {
-  const plain = (/** @type {string} */ _, /** @type {any} */ value) => (ArrayBuffer.isView(value) ? Array.from(/** @type {Float64Array} */ (value)) : value);
+  const plain = (/** @type {string} */ _, /** @type {any} */ value) =>
+    ArrayBuffer.isView(value) ? Array.from(/** @type {Float64Array} */ (value)) : value;
   return `${JSON.stringify({ question, own, request, answer }, plain, 2)}\n`;
 }

@@ -35,7 +35,7 @@ export function takeFold(host, current) {
           list();
         } catch (error) {
           console.error(error);
-          body.replaceChildren(...await lostNotice(words("notLoaded")));
+          body.replaceChildren(...(await lostNotice(words("notLoaded"))));
         }
       };
       return { id: "take", name: words("take"), gist: words("takeGist"), body, onToggle };

@@ -1,9 +1,9 @@
 // @ts-check
 /** Every input behind an answer, in the reader's units, with its ± and how it is known. */
 
-import { kindOf, plusMinus, quantity } from "../units.js";
 import { labelOf } from "../frame/field-words.js";
 import { courseLengthM } from "../state/scenario.js";
+import { kindOf, plusMinus, quantity } from "../units.js";
 import { book } from "../words/index.js";
 
 /** @import { Units } from "../units.js" */
@@ -22,15 +22,51 @@ const words = book("save");
 export function inputsOf({ scenario, units }, positions) {
   const numbers = (/** @type {any} */ part, /** @type {string} */ path) => numbersOf(part, path, units);
   const { course, conditions, start } = scenario;
-  const road = course.kind === "profile"
-    ? [{ label: words("course"), value: words("pointsOver", { count: course.points.length, distance: quantity("distance", courseLengthM(course), units) }), known: "" }]
-    : [...numbers(course, "scenario.course"), { label: words("outAndBack"), value: words(course.out_and_back ? "yes" : "no"), known: "" }];
-  const pressure = conditions.pressure_hpa === undefined ? [] : [{ label: words("pressureFor"), value: words(conditions.pressure_is === "course" ? "theCourse" : "seaLevel"), known: "" }];
+  const road =
+    course.kind === "profile"
+      ? [
+          {
+            label: words("course"),
+            value: words("pointsOver", {
+              count: course.points.length,
+              distance: quantity("distance", courseLengthM(course), units),
+            }),
+            known: "",
+          },
+        ]
+      : [
+          ...numbers(course, "scenario.course"),
+          { label: words("outAndBack"), value: words(course.out_and_back ? "yes" : "no"), known: "" },
+        ];
+  const pressure =
+    conditions.pressure_hpa === undefined
+      ? []
+      : [
+          {
+            label: words("pressureFor"),
+            value: words(conditions.pressure_is === "course" ? "theCourse" : "seaLevel"),
+            known: "",
+          },
+        ];
   return [
-    { title: words("riderAndBicycle"), inputs: [...numbers(scenario.rider, "scenario.rider"), ...numbers(scenario.bike, "scenario.bike")] },
-    ...positions.map((index) => ({ title: words("position", { name: scenario.positions[index].name }), inputs: numbers(scenario.positions[index], `scenario.positions[${index}]`) })),
+    {
+      title: words("riderAndBicycle"),
+      inputs: [...numbers(scenario.rider, "scenario.rider"), ...numbers(scenario.bike, "scenario.bike")],
+    },
+    ...positions.map((index) => ({
+      title: words("position", { name: scenario.positions[index].name }),
+      inputs: numbers(scenario.positions[index], `scenario.positions[${index}]`),
+    })),
     { title: words("power"), inputs: numbers(scenario.power, "scenario.power") },
-    { title: words("course"), inputs: [...road, ...(typeof start === "string" ? [{ label: words("start"), value: words(start === "rolling" ? "rolling" : "standing"), known: "" }] : numbers(start, "scenario.start"))] },
+    {
+      title: words("course"),
+      inputs: [
+        ...road,
+        ...(typeof start === "string"
+          ? [{ label: words("start"), value: words(start === "rolling" ? "rolling" : "standing"), known: "" }]
+          : numbers(start, "scenario.start")),
+      ],
+    },
     { title: words("conditions"), inputs: [...numbers(conditions, "scenario.conditions"), ...pressure] },
     { title: words("theModel"), inputs: numbers({ model_error_share: scenario.model_error_share }, "scenario") },
   ];
@@ -38,7 +74,9 @@ export function inputsOf({ scenario, units }, positions) {
 
 /** Numbers of a question's own that its sentence does not show. @param {State} state @param {string} id @returns {Input[]} */
 export function ownInputsOf({ with: questions, units }, id) {
-  const single = Object.fromEntries(Object.entries(questions[id]).filter(([, held]) => typeof held?.value === "number"));
+  const single = Object.fromEntries(
+    Object.entries(questions[id]).filter(([, held]) => typeof held?.value === "number"),
+  );
   return numbersOf(single, `with.${id}`, units);
 }
 
@@ -46,7 +84,8 @@ export function ownInputsOf({ with: questions, units }, id) {
 function numbersOf(part, path, units) {
   return Object.entries(part ?? {}).flatMap(([key, held]) => {
     const at = `${path}.${key}`;
-    if (Array.isArray(held)) return held.length ? [{ label: labelOf(at), value: words("rows", { count: held.length }), known: "" }] : [];
+    if (Array.isArray(held))
+      return held.length ? [{ label: labelOf(at), value: words("rows", { count: held.length }), known: "" }] : [];
     if (held && typeof held === "object" && !("value" in held)) return numbersOf(held, at, units);
     const value = typeof held === "number" ? held : held?.value;
     if (typeof value !== "number" || !labelOf(at)) return [];

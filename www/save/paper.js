@@ -28,7 +28,12 @@ export async function keepPaper(host, current) {
     const { state, question } = current();
     // The story has numbers of its own, on its charts.
     if (question.story) return;
-    paper = html("section", { class: "paper", "aria-label": words("inputsAndLink") }, inputsPart(state, question), ...linkPart(location.href));
+    paper = html(
+      "section",
+      { class: "paper", "aria-label": words("inputsAndLink") },
+      inputsPart(state, question),
+      ...linkPart(location.href),
+    );
     host.append(paper);
   });
   addEventListener("afterprint", () => {
@@ -39,17 +44,39 @@ export async function keepPaper(host, current) {
 
 /** @param {State} state @param {Question} question */
 function inputsPart(state, { id, positionFields, alone }) {
-  const compared = (positionFields ?? []).map((name) => Number(state.with[id]?.[name])).filter((index) => state.scenario.positions[index]);
-  const groups = alone ? [{ title: nameOf(id), inputs: ownInputsOf(state, id) }] : inputsOf(state, compared.length ? [...new Set(compared)] : [state.scenario.riding_position]);
-  return html("div", {}, html("h2", {}, words("whatWentIn"), " ", html("span", { class: "soft" }, words("plusMinus"))), html("div", { class: "inputs" }, ...groups.flatMap(({ title, inputs }) => [
-    html("h3", {}, title),
-    ...inputs.map(({ label, value, known }) => html("p", {}, ...(known ? words.parts("inputKnown", { label, value, known }) : words.parts("input", { label, value })))),
-  ])));
+  const compared = (positionFields ?? [])
+    .map((name) => Number(state.with[id]?.[name]))
+    .filter((index) => state.scenario.positions[index]);
+  const groups = alone
+    ? [{ title: nameOf(id), inputs: ownInputsOf(state, id) }]
+    : inputsOf(state, compared.length ? [...new Set(compared)] : [state.scenario.riding_position]);
+  return html(
+    "div",
+    {},
+    html("h2", {}, words("whatWentIn"), " ", html("span", { class: "soft" }, words("plusMinus"))),
+    html(
+      "div",
+      { class: "inputs" },
+      ...groups.flatMap(({ title, inputs }) => [
+        html("h3", {}, title),
+        ...inputs.map(({ label, value, known }) =>
+          html(
+            "p",
+            {},
+            ...(known ? words.parts("inputKnown", { label, value, known }) : words.parts("input", { label, value })),
+          ),
+        ),
+      ]),
+    ),
+  );
 }
 
 /** @param {string} link */
 function linkPart(link) {
   if (link.length > MOST_CHARACTERS) return [html("p", { class: "link-part" }, words("linkTooLong"))];
   const code = qrCode(link);
-  return [...(code ? [code] : []), html("p", { class: "link-part" }, ...words.parts("sameQuestion", { link: html("span", { class: "link" }, link) }))];
+  return [
+    ...(code ? [code] : []),
+    html("p", { class: "link-part" }, ...words.parts("sameQuestion", { link: html("span", { class: "link" }, link) })),
+  ];
 }

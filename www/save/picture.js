@@ -12,10 +12,26 @@ const PNG_SCALE = 2;
 
 /** What the page's styles decide about a shape, and what it is where nothing is written. @type {readonly [property: string, initial: string][]} */
 const LOOKS = [
-  ["fill", "rgb(0, 0, 0)"], ["fill-opacity", "1"], ["stroke", "none"], ["stroke-width", "1px"], ["stroke-dasharray", "none"], ["stroke-linecap", "butt"],
-  ["stroke-linejoin", "miter"], ["stroke-opacity", "1"], ["paint-order", "normal"], ["opacity", "1"], ["shape-rendering", "auto"],
+  ["fill", "rgb(0, 0, 0)"],
+  ["fill-opacity", "1"],
+  ["stroke", "none"],
+  ["stroke-width", "1px"],
+  ["stroke-dasharray", "none"],
+  ["stroke-linecap", "butt"],
+  ["stroke-linejoin", "miter"],
+  ["stroke-opacity", "1"],
+  ["paint-order", "normal"],
+  ["opacity", "1"],
+  ["shape-rendering", "auto"],
 ];
-const TEXT_LOOKS = ["font-family", "font-size", "font-weight", "font-variant-numeric", "text-anchor", "dominant-baseline"];
+const TEXT_LOOKS = [
+  "font-family",
+  "font-size",
+  "font-weight",
+  "font-variant-numeric",
+  "text-anchor",
+  "dominant-baseline",
+];
 /** What is only there for hands and screen readers. */
 const NOT_DRAWN = ".reach, .reader, .reading-cursor, title, desc";
 const SHAPES = "path, line, rect, circle, ellipse, polygon, polyline, text, tspan";
@@ -25,11 +41,23 @@ export function svgText(chart) {
   const box = chart.viewBox.baseVal;
   const [width, height] = [box.width + 2 * MARGIN_PX, box.height + 2 * MARGIN_PX];
   const copy = document.createElementNS(SVG, "svg");
-  write(copy, { xmlns: SVG, width, height, viewBox: `${box.x - MARGIN_PX} ${box.y - MARGIN_PX} ${width} ${height}`, role: "img" });
+  write(copy, {
+    xmlns: SVG,
+    width,
+    height,
+    viewBox: `${box.x - MARGIN_PX} ${box.y - MARGIN_PX} ${width} ${height}`,
+    role: "img",
+  });
   copy.append(
     words("title", chart.getAttribute("aria-label") ?? ""),
     words("desc", chart.querySelector("desc")?.textContent ?? ""),
-    shape("rect", { x: box.x - MARGIN_PX, y: box.y - MARGIN_PX, width, height, fill: colour(getComputedStyle(document.documentElement).backgroundColor) }),
+    shape("rect", {
+      x: box.x - MARGIN_PX,
+      y: box.y - MARGIN_PX,
+      width,
+      height,
+      fill: colour(getComputedStyle(document.documentElement).backgroundColor),
+    }),
     ...Array.from(chart.children).flatMap(drawn),
   );
   return new XMLSerializer().serializeToString(copy);
@@ -44,7 +72,9 @@ function drawn(element) {
     if (!/^(class|style|role|tabindex|aria-.*|data-.*|font-.*)$/.test(name)) copy.setAttribute(name, value);
   }
   if (element.matches(SHAPES) && !element.closest("defs")) dress(copy, look, element.matches("text, tspan"));
-  const inside = Array.from(element.childNodes).flatMap((node) => (node instanceof Element ? drawn(node) : [node.cloneNode()]));
+  const inside = Array.from(element.childNodes).flatMap((node) =>
+    node instanceof Element ? drawn(node) : [node.cloneNode()],
+  );
   copy.append(...inside);
   return [copy];
 }
@@ -70,13 +100,16 @@ function colour(value) {
   if (value === "none" || value.startsWith("url(")) return value;
   const found = known.get(value);
   if (found) return found;
-  dot ??= Object.assign(document.createElement("canvas"), { width: 1, height: 1 }).getContext("2d", { willReadFrequently: true });
+  dot ??= Object.assign(document.createElement("canvas"), { width: 1, height: 1 }).getContext("2d", {
+    willReadFrequently: true,
+  });
   if (!dot) return value;
   dot.clearRect(0, 0, 1, 1);
   dot.fillStyle = value;
   dot.fillRect(0, 0, 1, 1);
   const [red, green, blue, alpha] = dot.getImageData(0, 0, 1, 1).data;
-  const written = alpha === 0 ? "none" : `#${[red, green, blue].map((part) => part.toString(16).padStart(2, "0")).join("")}`;
+  const written =
+    alpha === 0 ? "none" : `#${[red, green, blue].map((part) => part.toString(16).padStart(2, "0")).join("")}`;
   known.set(value, written);
   return written;
 }
@@ -92,7 +125,9 @@ export async function png(chart) {
     canvas.width = image.width * PNG_SCALE;
     canvas.height = image.height * PNG_SCALE;
     canvas.getContext("2d")?.drawImage(image, 0, 0, canvas.width, canvas.height);
-    return await new Promise((resolve, reject) => canvas.toBlob((blob) => (blob ? resolve(blob) : reject(new Error(say("noPicture")))), "image/png"));
+    return await new Promise((resolve, reject) =>
+      canvas.toBlob((blob) => (blob ? resolve(blob) : reject(new Error(say("noPicture")))), "image/png"),
+    );
   } finally {
     URL.revokeObjectURL(address);
   }
@@ -112,6 +147,7 @@ function words(name, text) {
 
 /** @param {Element} element @param {Record<string, string | number>} attributes */
 function write(element, attributes) {
-  for (const [name, value] of Object.entries(attributes)) if (name !== "xmlns") element.setAttribute(name, String(value));
+  for (const [name, value] of Object.entries(attributes))
+    if (name !== "xmlns") element.setAttribute(name, String(value));
   return element;
 }

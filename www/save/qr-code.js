@@ -22,6 +22,16 @@ export function qrCode(link) {
   }
   if (code.size > MOST_MODULES) return null;
   const dark = code.data.flatMap((row, y) => row.map((on, x) => (on ? `M${x} ${y}h1v1h-1z` : ""))).join("");
-  return svg("svg", { class: "qr", viewBox: `0 0 ${code.size} ${code.size}`, role: "img", "aria-label": words("qrCode"), "shape-rendering": "crispEdges" },
-    svg("rect", { width: code.size, height: code.size, fill: "#fff" }), svg("path", { d: dark, fill: "#000" }));
+  return svg(
+    "svg",
+    {
+      class: "qr",
+      viewBox: `0 0 ${code.size} ${code.size}`,
+      role: "img",
+      "aria-label": words("qrCode"),
+      "shape-rendering": "crispEdges",
+    },
+    svg("rect", { width: code.size, height: code.size, fill: "#fff" }),
+    svg("path", { d: dark, fill: "#000" }),
+  );
 }

@@ -19,12 +19,31 @@ const words = book("save");
 /** The buttons of each kind, in the order that they are listed. */
 const KINDS = {
   charts: /** @type {Button[]} */ ([
-    ["SVG", "svg", (_, item) => new Blob([svgText(/** @type {SVGSVGElement} */ (item.element))], { type: "image/svg+xml" })],
+    [
+      "SVG",
+      "svg",
+      (_, item) => new Blob([svgText(/** @type {SVGSVGElement} */ (item.element))], { type: "image/svg+xml" }),
+    ],
     ["PNG", "png", (_, item) => png(/** @type {SVGSVGElement} */ (item.element))],
   ]),
-  tables: /** @type {Button[]} */ ([["CSV", "csv", async (_, item) => csv(await rowsOf(/** @type {HTMLTableElement} */ (item.element)), decimalMark() === "," ? ";" : ",")]]),
-  columns: /** @type {Button[]} */ ([["CSV", "csv", ({ answer, request }, item) => csv(tablesOf(answer, request).find(({ by }) => by === item.file)?.rows ?? [])]]),
-  question: /** @type {Button[]} */ ([["JSON", "json", (shown) => new Blob([questionText(shown)], { type: "application/json" })]]),
+  tables: /** @type {Button[]} */ ([
+    [
+      "CSV",
+      "csv",
+      async (_, item) =>
+        csv(await rowsOf(/** @type {HTMLTableElement} */ (item.element)), decimalMark() === "," ? ";" : ","),
+    ],
+  ]),
+  columns: /** @type {Button[]} */ ([
+    [
+      "CSV",
+      "csv",
+      ({ answer, request }, item) => csv(tablesOf(answer, request).find(({ by }) => by === item.file)?.rows ?? []),
+    ],
+  ]),
+  question: /** @type {Button[]} */ ([
+    ["JSON", "json", (shown) => new Blob([questionText(shown)], { type: "application/json" })],
+  ]),
 };
 
 const KIND_NAMES = /** @type {(keyof typeof KINDS)[]} */ (Object.keys(KINDS));
@@ -44,7 +63,11 @@ export function saveList(element, host, current) {
 
   /** @param {Item} item @param {Button} button */
   function saveButton(item, [label, ending, make]) {
-    const button = html("button", { type: "button", "aria-label": words("saveAs", { name: item.name, kind: label }) }, label);
+    const button = html(
+      "button",
+      { type: "button", "aria-label": words("saveAs", { name: item.name, kind: label }) },
+      label,
+    );
     button.addEventListener("click", async () => {
       const shown = current();
       if (!shown) return;
@@ -54,7 +77,14 @@ export function saveList(element, host, current) {
         say(said, words("savedAs", { file: name }));
       } catch (error) {
         console.error(error);
-        say(said, words("notSaved", { name: item.name, kind: label, why: error instanceof Error ? error.message : String(error) }));
+        say(
+          said,
+          words("notSaved", {
+            name: item.name,
+            kind: label,
+            why: error instanceof Error ? error.message : String(error),
+          }),
+        );
       }
     });
     return button;
@@ -68,28 +98,50 @@ export function saveList(element, host, current) {
       const next = items.map(({ kind, name }) => `${kind} ${name}`).join("\n");
       if (next === listed) return;
       listed = next;
-      lists.replaceChildren(...KIND_NAMES.flatMap((kind) => {
-        const rows = items.filter((item) => item.kind === kind).map((item) => html("li", {}, html("span", {}, item.name), html("span", { class: "take-buttons" }, ...KINDS[kind].map((one) => saveButton(item, one)))));
-        return rows.length ? [html("h3", {}, words(kind)), html("ul", {}, ...rows)] : [];
-      }));
+      lists.replaceChildren(
+        ...KIND_NAMES.flatMap((kind) => {
+          const rows = items
+            .filter((item) => item.kind === kind)
+            .map((item) =>
+              html(
+                "li",
+                {},
+                html("span", {}, item.name),
+                html("span", { class: "take-buttons" }, ...KINDS[kind].map((one) => saveButton(item, one))),
+              ),
+            );
+          return rows.length ? [html("h3", {}, words(kind)), html("ul", {}, ...rows)] : [];
+        }),
+      );
     },
   };
 }
 
 /** @param {HTMLElement} host @param {Shown} shown @returns {Item[]} */
 function itemsOf(host, { answer, request }) {
-  const charts = Array.from(host.querySelectorAll("svg.chart")).filter((chart) => chart.hasAttribute("viewBox") && !chart.closest("[hidden]"));
+  const charts = Array.from(host.querySelectorAll("svg.chart")).filter(
+    (chart) => chart.hasAttribute("viewBox") && !chart.closest("[hidden]"),
+  );
   const tables = Array.from(host.querySelectorAll("table")).filter((table) => !table.closest("[hidden], .paper"));
   return [
     ...charts.map((chart) => {
       const name = chart.getAttribute("aria-label") ?? words("chart");
-      return { kind: /** @type {const} */ ("charts"), name, file: chart.querySelector(".iso") ? "map" : name, element: chart };
+      return {
+        kind: /** @type {const} */ ("charts"),
+        name,
+        file: chart.querySelector(".iso") ? "map" : name,
+        element: chart,
+      };
     }),
     ...tables.map((table) => {
       const name = nameOf(table);
       return { kind: /** @type {const} */ ("tables"), name, file: name, element: table };
     }),
-    ...tablesOf(answer, request).map(({ by, rows }) => ({ kind: /** @type {const} */ ("columns"), name: rows[0].join(", "), file: by })),
+    ...tablesOf(answer, request).map(({ by, rows }) => ({
+      kind: /** @type {const} */ ("columns"),
+      name: rows[0].join(", "),
+      file: by,
+    })),
     { kind: /** @type {const} */ ("question"), name: words("askedAndAnswered"), file: "" },
   ];
 }
@@ -98,7 +150,11 @@ function itemsOf(host, { answer, request }) {
 function nameOf(table) {
   const fold = /** @type {HTMLElement | null} */ (table.closest("[data-fold]"));
   const caption = table.caption?.textContent?.split(/[,.;]/)[0];
-  return (fold?.dataset.fold === "table" ? null : fold?.querySelector(".fold-name")?.textContent) || caption || words("table");
+  return (
+    (fold?.dataset.fold === "table" ? null : fold?.querySelector(".fold-name")?.textContent) ||
+    caption ||
+    words("table")
+  );
 }
 
 /** @param {any} answer @param {any} request */
@@ -109,8 +165,14 @@ function tablesOf(answer, request) {
 /** What the choices of an answer are called, each by another name. @param {any} answer @param {any} request @returns {string[]} */
 function choicesOf({ choices }, { scenario }) {
   if (!Array.isArray(choices)) return [];
-  const names = choices.map(({ position, worn }) => [scenario.positions[position]?.name, scenario.positions[position]?.equipment?.[worn]?.name].filter(Boolean).join(", "));
-  return names.map((name, index) => (name && names.indexOf(name) === names.lastIndexOf(name) ? name : `${index + 1}${name ? ` ${name}` : ""}`));
+  const names = choices.map(({ position, worn }) =>
+    [scenario.positions[position]?.name, scenario.positions[position]?.equipment?.[worn]?.name]
+      .filter(Boolean)
+      .join(", "),
+  );
+  return names.map((name, index) =>
+    name && names.indexOf(name) === names.lastIndexOf(name) ? name : `${index + 1}${name ? ` ${name}` : ""}`,
+  );
 }
 
 /** @param {readonly (readonly (string | number)[])[]} rows @param {"," | ";"} [separator] */

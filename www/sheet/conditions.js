@@ -41,40 +41,77 @@ export function conditions(page) {
   };
   const everyRow = Object.values(rows);
 
-  const pressureIs = h("select", { onchange: () => changePressure(pressureIs.value) },
+  const pressureIs = h(
+    "select",
+    { onchange: () => changePressure(pressureIs.value) },
     h("option", { value: "sea_level" }, say("pressure.sea_level")),
     h("option", { value: "course" }, say("pressure.course")),
-    h("option", { value: NOT_KNOWN }, say("pressure.not_known")));
-  const altitudeFrom = h("select", { onchange: () => store.set(`${AT}altitude_m`, altitudeFrom.value === GIVEN ? filler.fresh("conditions.altitude_m") : undefined) },
-    h("option", { value: OF_COURSE }, say("altitude.course")), h("option", { value: GIVEN }, say("altitude.given")));
-  const moisture = h("select", { onchange: () => swap("relative_humidity", "dew_point_c", moisture.value === "dew_point_c") },
-    h("option", { value: "relative_humidity" }, say("moisture.relative_humidity")), h("option", { value: "dew_point_c" }, say("moisture.dew_point")));
-  const land = h("select", { onchange: () => changeLand(land.value) },
+    h("option", { value: NOT_KNOWN }, say("pressure.not_known")),
+  );
+  const altitudeFrom = h(
+    "select",
+    {
+      onchange: () =>
+        store.set(`${AT}altitude_m`, altitudeFrom.value === GIVEN ? filler.fresh("conditions.altitude_m") : undefined),
+    },
+    h("option", { value: OF_COURSE }, say("altitude.course")),
+    h("option", { value: GIVEN }, say("altitude.given")),
+  );
+  const moisture = h(
+    "select",
+    { onchange: () => swap("relative_humidity", "dew_point_c", moisture.value === "dew_point_c") },
+    h("option", { value: "relative_humidity" }, say("moisture.relative_humidity")),
+    h("option", { value: "dew_point_c" }, say("moisture.dew_point")),
+  );
+  const land = h(
+    "select",
+    { onchange: () => changeLand(land.value) },
     ...LAND.map((length_m) => h("option", { value: length_m }, say(`land.${length_m}`))),
     h("option", { value: OTHER, hidden: true }, say("land.other")),
-    h("option", { value: SHELTERED }, say("land.sheltered")));
-  const windIs = h("select", { onchange: () => store.set(`${AT}wind_is`, windIs.value === ROADSIDE ? ROADSIDE : undefined) },
+    h("option", { value: SHELTERED }, say("land.sheltered")),
+  );
+  const windIs = h(
+    "select",
+    { onchange: () => store.set(`${AT}wind_is`, windIs.value === ROADSIDE ? ROADSIDE : undefined) },
     h("option", { value: "forecast" }, say("wind.forecast")),
-    h("option", { value: ROADSIDE }, say("wind.roadside")));
-  const seldom = h("details", { class: "more" }, h("summary", {}, say("heights")), rows.height.element, rows.rider.element, rows.roughness.element);
+    h("option", { value: ROADSIDE }, say("wind.roadside")),
+  );
+  const seldom = h(
+    "details",
+    { class: "more" },
+    h("summary", {}, say("heights")),
+    rows.height.element,
+    rows.rider.element,
+    rows.roughness.element,
+  );
 
   /** One of two fields that stand in for each other. @param {string} first @param {string} second @param {boolean} wantSecond */
   function swap(first, second, wantSecond) {
     const [away, come] = wantSecond ? [first, second] : [second, first];
-    store.setAll([[AT + away, undefined], [AT + come, filler.fresh(`conditions.${come}`)]]);
+    store.setAll([
+      [AT + away, undefined],
+      [AT + come, filler.fresh(`conditions.${come}`)],
+    ]);
   }
 
   /** @param {string} from */
   function changePressure(from) {
     const { pressure_hpa = filler.fresh("conditions.pressure_hpa") } = store.get().scenario.conditions;
     if (from === NOT_KNOWN) store.set(`${AT}pressure_hpa`, undefined);
-    else store.setAll([[`${AT}pressure_hpa`, pressure_hpa], [`${AT}pressure_is`, from]]);
+    else
+      store.setAll([
+        [`${AT}pressure_hpa`, pressure_hpa],
+        [`${AT}pressure_is`, from],
+      ]);
   }
 
   /** @param {string} choice */
   function changeLand(choice) {
     if (choice === SHELTERED) return swap("roughness_length_m", "shelter_factor", true);
-    store.setAll([[`${AT}shelter_factor`, undefined], [`${AT}roughness_length_m`, Number(choice)]]);
+    store.setAll([
+      [`${AT}shelter_factor`, undefined],
+      [`${AT}roughness_length_m`, Number(choice)],
+    ]);
   }
 
   /** @param {any} now */
@@ -90,11 +127,24 @@ export function conditions(page) {
   return {
     title: say("group.conditions"),
     covers: "conditions model_error_share",
-    element: h("div", {},
-      rows.temperature.element, labelled(say("pressure_from"), pressureIs), rows.pressure.element,
-      labelled(say("altitude_from"), altitudeFrom), rows.altitude.element,
-      labelled(say("moisture_as"), moisture), rows.humidity.element, rows.dewPoint.element,
-      rows.wind.element, rows.from.element, labelled(say("wind_read"), windIs), labelled(say("land_around"), land), rows.shelter.element, seldom, rows.error.element,
+    element: h(
+      "div",
+      {},
+      rows.temperature.element,
+      labelled(say("pressure_from"), pressureIs),
+      rows.pressure.element,
+      labelled(say("altitude_from"), altitudeFrom),
+      rows.altitude.element,
+      labelled(say("moisture_as"), moisture),
+      rows.humidity.element,
+      rows.dewPoint.element,
+      rows.wind.element,
+      rows.from.element,
+      labelled(say("wind_read"), windIs),
+      labelled(say("land_around"), land),
+      rows.shelter.element,
+      seldom,
+      rows.error.element,
       h("p", { class: "caution" }, say("gusts_caution")),
     ),
     update(state, error) {
@@ -110,7 +160,11 @@ export function conditions(page) {
       rows.dewPoint.element.hidden = now.dew_point_c === undefined;
       rows.shelter.element.hidden = now.shelter_factor === undefined;
       rows.roughness.element.hidden = now.shelter_factor !== undefined;
-      return updateRows(everyRow.filter((row) => !row.element.hidden), state, error);
+      return updateRows(
+        everyRow.filter((row) => !row.element.hidden),
+        state,
+        error,
+      );
     },
     row(path) {
       const row = findRow(everyRow, path);

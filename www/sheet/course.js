@@ -1,9 +1,9 @@
 // @ts-check
 /** Group of the sheet: where the ride goes, in one line or as surveyed points. */
 
-import { uniqueId } from "../parts/html.js";
 import { h } from "../frame/dom.js";
 import { errorWords } from "../frame/field-words.js";
+import { uniqueId } from "../parts/html.js";
 import { courseLengthM } from "../state/scenario.js";
 import { book } from "../words/index.js";
 import { findRow, updateRows } from "./groups.js";
@@ -22,29 +22,71 @@ const TURN = "scenario.course.turn_radius_m";
 /** @param {Page} page @returns {Group} */
 export function course(page) {
   const { store, filler, check } = page;
-  const kind = h("select", { onchange: () => changeKind(kind.value) },
-    h("option", { value: "simple" }, say("course.simple")), h("option", { value: "profile" }, say("course.profile")));
+  const kind = h(
+    "select",
+    { onchange: () => changeKind(kind.value) },
+    h("option", { value: "simple" }, say("course.simple")),
+    h("option", { value: "profile" }, say("course.profile")),
+  );
 
-  const rows = ["distance_m", "grade", "bearing_deg"].map((key) => numberRow(page, `scenario.course.${key}`, { meaning: key === "grade" ? "ground" : null }));
-  const outAndBack = h("input", { type: "checkbox", onchange: () => store.set("scenario.course.out_and_back", outAndBack.checked) });
+  const rows = ["distance_m", "grade", "bearing_deg"].map((key) =>
+    numberRow(page, `scenario.course.${key}`, { meaning: key === "grade" ? "ground" : null }),
+  );
+  const outAndBack = h("input", {
+    type: "checkbox",
+    onchange: () => store.set("scenario.course.out_and_back", outAndBack.checked),
+  });
   const turn = numberRow(page, TURN);
-  const turns = h("input", { type: "checkbox", onchange: () => store.set(TURN, turns.checked ? filler.fresh("course.turn_radius_m") : undefined) });
+  const turns = h("input", {
+    type: "checkbox",
+    onchange: () => store.set(TURN, turns.checked ? filler.fresh("course.turn_radius_m") : undefined),
+  });
   const turnPart = h("div", {}, h("label", { class: "check" }, turns, say("turn_part")), turn.element);
-  const simple = h("div", {}, ...rows.map((row) => row.element), h("label", { class: "check" }, outAndBack, say("out_and_back")), turnPart);
-  const windless = h("input", { type: "checkbox", onchange: () => store.set("scenario.course.heading", windless.checked ? "ignore" : undefined) });
+  const simple = h(
+    "div",
+    {},
+    ...rows.map((row) => row.element),
+    h("label", { class: "check" }, outAndBack, say("out_and_back")),
+    turnPart,
+  );
+  const windless = h("input", {
+    type: "checkbox",
+    onchange: () => store.set("scenario.course.heading", windless.checked ? "ignore" : undefined),
+  });
 
   const ids = { hint: uniqueId("hint"), wrong: uniqueId("wrong") };
   const hint = h("p", { class: "row-hint", id: ids.hint });
   const wrong = h("p", { class: "wrong", id: ids.wrong, role: "alert", hidden: true });
-  const text = h("textarea", { rows: 10, spellcheck: "false", "aria-label": say("points"), "aria-describedby": `${ids.hint} ${ids.wrong}` });
-  const profile = h("div", {}, hint, text, wrong, h("button", { type: "button", onclick: usePoints }, say("use_points")));
+  const text = h("textarea", {
+    rows: 10,
+    spellcheck: "false",
+    "aria-label": say("points"),
+    "aria-describedby": `${ids.hint} ${ids.wrong}`,
+  });
+  const profile = h(
+    "div",
+    {},
+    hint,
+    text,
+    wrong,
+    h("button", { type: "button", onclick: usePoints }, say("use_points")),
+  );
   /** @type {unknown} */
   let written;
 
-  const start = h("select", { onchange: () => store.set("scenario.start", start.value === GIVEN ? { speed_m_s: filler.fresh("start.speed_m_s") } : start.value) },
+  const start = h(
+    "select",
+    {
+      onchange: () =>
+        store.set(
+          "scenario.start",
+          start.value === GIVEN ? { speed_m_s: filler.fresh("start.speed_m_s") } : start.value,
+        ),
+    },
     h("option", { value: "standing" }, say("start.standing")),
     h("option", { value: "rolling" }, say("start.rolling")),
-    h("option", { value: GIVEN }, say("start.given")));
+    h("option", { value: GIVEN }, say("start.given")),
+  );
   const startSpeed = numberRow(page, "scenario.start.speed_m_s");
 
   /** @param {string} wanted */
@@ -53,11 +95,15 @@ export function course(page) {
     if (wanted === "simple") {
       store.set("scenario.course", filler.course({ distance_m: courseLengthM(course) }));
     } else {
-      const [distance_m, grade, bearing_deg] = ["distance_m", "grade", "bearing_deg"].map((key) => course[key]?.value ?? course[key]);
+      const [distance_m, grade, bearing_deg] = ["distance_m", "grade", "bearing_deg"].map(
+        (key) => course[key]?.value ?? course[key],
+      );
       const turn_m = course.out_and_back ? distance_m / 2 : distance_m;
       const start = { distance_m: 0, elevation_m: 0, bearing_deg };
       const turn = { distance_m: turn_m, elevation_m: turn_m * grade, bearing_deg: (bearing_deg + 180) % 360 };
-      const points = course.out_and_back ? [start, turn, { ...turn, distance_m, elevation_m: 0 }] : [start, { ...turn, bearing_deg }];
+      const points = course.out_and_back
+        ? [start, turn, { ...turn, distance_m, elevation_m: 0 }]
+        : [start, { ...turn, bearing_deg }];
       store.set("scenario.course", { kind: "profile", points });
     }
   }
@@ -97,11 +143,15 @@ export function course(page) {
   return {
     title: say("group.course"),
     covers: "course start",
-    element: h("div", {},
+    element: h(
+      "div",
+      {},
       h("label", { class: "row" }, h("span", { class: "row-label" }, say("course_as")), kind),
-      simple, profile,
+      simple,
+      profile,
       h("label", { class: "check" }, windless, say("wind_ignored")),
-      h("label", { class: "row" }, h("span", { class: "row-label" }, say("start")), start), startSpeed.element,
+      h("label", { class: "row" }, h("span", { class: "row-label" }, say("start")), start),
+      startSpeed.element,
       h("p", { class: "caution" }, say("course_caution")),
     ),
     update(state, error) {
@@ -129,7 +179,8 @@ export function course(page) {
     },
     row(path) {
       if (path.startsWith("scenario.start")) return startSpeed.element.hidden ? null : startSpeed;
-      if (store.get().scenario.course.kind === "profile") return { path, element: text, update: () => false, focus: () => text.focus() };
+      if (store.get().scenario.course.kind === "profile")
+        return { path, element: text, update: () => false, focus: () => text.focus() };
       return findRow([...rows, ...(turn.element.hidden || turnPart.hidden ? [] : [turn])], path);
     },
   };

@@ -17,12 +17,24 @@ const MOST = 12;
 export function equipmentPart(page, at, position, cda) {
   const { store, filler } = page;
   const list = `${at}.equipment`;
-  const pieces = (position.equipment ?? []).map((/** @type {any} */ piece, /** @type {number} */ index) => pieceCard(page, at, index, piece, cda));
-  const worn = h("select", { "aria-label": say("worn"), onchange: () => store.set(`${at}.worn`, worn.value === "" ? undefined : Number(worn.value)) });
+  const pieces = (position.equipment ?? []).map((/** @type {any} */ piece, /** @type {number} */ index) =>
+    pieceCard(page, at, index, piece, cda),
+  );
+  const worn = h("select", {
+    "aria-label": say("worn"),
+    onchange: () => store.set(`${at}.worn`, worn.value === "" ? undefined : Number(worn.value)),
+  });
 
   function add() {
     const all = store.at(list) ?? [];
-    store.set(list, [...all, { name: "", cda_change_m2: filler.fresh("positions.equipment.cda_change_m2"), mass_change_kg: filler.fresh("positions.equipment.mass_change_kg") }]);
+    store.set(list, [
+      ...all,
+      {
+        name: "",
+        cda_change_m2: filler.fresh("positions.equipment.cda_change_m2"),
+        mass_change_kg: filler.fresh("positions.equipment.mass_change_kg"),
+      },
+    ]);
   }
 
   return {
@@ -36,10 +48,21 @@ export function equipmentPart(page, at, position, cda) {
     ],
     /** @param {any} now */
     update(now) {
-      const names = (now.equipment ?? []).map((/** @type {any} */ { name }, /** @type {number} */ index) => name || say("equipment_number", { number: index + 1 }));
-      worn.replaceChildren(...["", ...names.keys()].map((value) => h("option", { value: String(value) }, value === "" ? say("as_measured") : names[/** @type {number} */ (value)])));
+      const names = (now.equipment ?? []).map(
+        (/** @type {any} */ { name }, /** @type {number} */ index) =>
+          name || say("equipment_number", { number: index + 1 }),
+      );
+      worn.replaceChildren(
+        ...["", ...names.keys()].map((value) =>
+          h(
+            "option",
+            { value: String(value) },
+            value === "" ? say("as_measured") : names[/** @type {number} */ (value)],
+          ),
+        ),
+      );
       worn.value = String(now.worn ?? "");
-      pieces.forEach((/** @type {{ update(now: any): void }} */ piece, /** @type {number} */ index) => piece.update(now.equipment?.[index]));
+      for (const [index, piece] of pieces.entries()) piece.update(now.equipment?.[index]);
     },
   };
 }
@@ -54,8 +77,14 @@ function pieceCard(page, position, index, piece, cda) {
   const given = ["cda_change_m2", "mass_change_kg"].filter((key) => piece[key] !== undefined);
   const numbers = numberRows(page, at, given, "drag", say("equipment_number", number));
   const lapses = lapsesPart(page, `${at}.lapses`, piece.lapses, cda, say("equipment_lapses"));
-  const corners = tickedPart(page, { label: say("equipment_corners"), there: piece.lateral_m_s2 !== undefined, onChange: (on) => store.set(`${at}.lateral_m_s2`, on ? filler.fresh("bike.lateral_m_s2") : undefined) },
-    () => numberRows(page, at, ["lateral_m_s2"], null, say("equipment_number", number)));
+  const corners = tickedPart(
+    {
+      label: say("equipment_corners"),
+      there: piece.lateral_m_s2 !== undefined,
+      onChange: (on) => store.set(`${at}.lateral_m_s2`, on ? filler.fresh("bike.lateral_m_s2") : undefined),
+    },
+    () => numberRows(page, at, ["lateral_m_s2"], null, say("equipment_number", number)),
+  );
   const yaw = yawTable(page, `${at}.yaw_table`, piece.yaw_table);
 
   /** What is worn must go on naming the same piece. */
@@ -63,15 +92,28 @@ function pieceCard(page, position, index, piece, cda) {
     const { worn } = store.at(position);
     const left = store.at(list).filter((/** @type {unknown} */ _, /** @type {number} */ one) => one !== index);
     const moved = worn === undefined || worn === index ? undefined : worn > index ? worn - 1 : worn;
-    store.setAll([[list, left.length ? left : undefined], [`${position}.worn`, moved]]);
+    store.setAll([
+      [list, left.length ? left : undefined],
+      [`${position}.worn`, moved],
+    ]);
   }
 
   return {
     rows: [...numbers.rows, ...lapses.rows, ...corners.rows],
-    element: h("div", { class: "piece" },
+    element: h(
+      "div",
+      { class: "piece" },
       h("label", { class: "row" }, h("span", { class: "row-label" }, say("name")), name.input),
-      ...numbers.elements, ...lapses.elements, ...yaw.elements, ...corners.elements,
-      h("p", { class: "row-actions" }, h("button", { type: "button", "aria-label": say("remove_equipment", number), onclick: remove }, say("remove")))),
+      ...numbers.elements,
+      ...lapses.elements,
+      ...yaw.elements,
+      ...corners.elements,
+      h(
+        "p",
+        { class: "row-actions" },
+        h("button", { type: "button", "aria-label": say("remove_equipment", number), onclick: remove }, say("remove")),
+      ),
+    ),
     /** @param {any} now */
     update(now) {
       name.update();
@@ -82,6 +124,10 @@ function pieceCard(page, position, index, piece, cda) {
 }
 
 /** What decides which controls a piece has. @param {any} piece */
-export const shapeOfPiece = ({ cda_change_m2, mass_change_kg, lateral_m_s2, lapses, yaw_table }) =>
-  [cda_change_m2 !== undefined, mass_change_kg !== undefined, lateral_m_s2 !== undefined, lapses?.length ?? 0, yaw_table?.length ?? -1];
-
+export const shapeOfPiece = ({ cda_change_m2, mass_change_kg, lateral_m_s2, lapses, yaw_table }) => [
+  cda_change_m2 !== undefined,
+  mass_change_kg !== undefined,
+  lateral_m_s2 !== undefined,
+  lapses?.length ?? 0,
+  yaw_table?.length ?? -1,
+];

@@ -19,7 +19,14 @@ const MOST = 12;
 export function events(page) {
   const { store } = page;
   const list = h("div", {});
-  const add = h("button", { type: "button", onclick: () => store.set(ALL, [...store.at(ALL), { name: "", distance_m: store.at(ALL).at(-1).distance_m }]) }, say("add_event"));
+  const add = h(
+    "button",
+    {
+      type: "button",
+      onclick: () => store.set(ALL, [...store.at(ALL), { name: "", distance_m: store.at(ALL).at(-1).distance_m }]),
+    },
+    say("add_event"),
+  );
   /** @type {Row[]} */
   let rows = [];
   /** @type {ReturnType<typeof nameInput>[]} */
@@ -27,12 +34,28 @@ export function events(page) {
 
   /** @param {number} count */
   function build(count) {
-    names = Array.from({ length: count }, (_, index) => nameInput(page, `${ALL}[${index}].name`, say("event_name", { number: index + 1 })));
-    rows = names.map((_, index) => numberRow(page, `${ALL}[${index}].distance_m`, { label: say("event_distance", { number: index + 1 }) }));
-    list.replaceChildren(...rows.map((row, index) => h("div", { class: "piece" },
-      h("label", { class: "row" }, h("span", { class: "row-label" }, say("name")), names[index].input),
-      row.element,
-      count > 1 && h("p", { class: "row-actions" }, removeButton(page, ALL, index, say("remove"), say("remove_event", { number: index + 1 }))))));
+    names = Array.from({ length: count }, (_, index) =>
+      nameInput(page, `${ALL}[${index}].name`, say("event_name", { number: index + 1 })),
+    );
+    rows = names.map((_, index) =>
+      numberRow(page, `${ALL}[${index}].distance_m`, { label: say("event_distance", { number: index + 1 }) }),
+    );
+    list.replaceChildren(
+      ...rows.map((row, index) =>
+        h(
+          "div",
+          { class: "piece" },
+          h("label", { class: "row" }, h("span", { class: "row-label" }, say("name")), names[index].input),
+          row.element,
+          count > 1 &&
+            h(
+              "p",
+              { class: "row-actions" },
+              removeButton(page, ALL, index, say("remove"), say("remove_event", { number: index + 1 })),
+            ),
+        ),
+      ),
+    );
   }
 
   return {
@@ -43,7 +66,7 @@ export function events(page) {
       const { length } = state.scenario.events;
       if (length !== rows.length) build(length);
       add.hidden = length >= MOST;
-      names.forEach((name) => name.update());
+      for (const name of names) name.update();
       return updateRows(rows, state, error);
     },
     row: (path) => findRow(rows, path) ?? rows[0] ?? null,

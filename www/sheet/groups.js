@@ -21,5 +21,9 @@ export function updateRows(rows, state, error) {
 
 /** @param {Row[]} rows @param {string} path */
 export function findRow(rows, path) {
-  return rows.find((row) => row.path === path) ?? rows.find((row) => path.startsWith(row.path) || row.path.startsWith(path)) ?? null;
+  return (
+    rows.find((row) => row.path === path) ??
+    rows.find((row) => path.startsWith(row.path) || row.path.startsWith(path)) ??
+    null
+  );
 }

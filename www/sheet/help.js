@@ -12,7 +12,18 @@ const words = book("page");
 /** Keeps the full stop on the line of the button before it (U+2060). */
 const WORD_JOINER = "\u2060";
 
-const WORDS = /** @type {const} */ (["drag_area", "rolling", "cp", "w_prime", "duration", "yaw", "density", "fade", "sd", "known"]);
+const WORDS = /** @type {const} */ ([
+  "drag_area",
+  "rolling",
+  "cp",
+  "w_prime",
+  "duration",
+  "yaw",
+  "density",
+  "fade",
+  "sd",
+  "known",
+]);
 const CAUTIONS = /** @type {const} */ (["look", "traffic", "crosswind", "descents", "maximal", "fit", "rules"]);
 const NOT_KNOWN = /** @type {const} */ (["own", "fade", "gusts", "model"]);
 
@@ -21,18 +32,56 @@ const NOT_KNOWN = /** @type {const} */ (["own", "fade", "gusts", "model"]);
  * @param {(path?: string) => void} openSheet
  */
 export function openHelp({ questions, offline }, openSheet) {
-  const list = (/** @type {string[]} */ lines) => h("ul", { class: "bullets" }, ...lines.map((line) => h("li", {}, line)));
-  const dialog = openDialog(words("help"),
-    h("p", {}, ...say.parts("help.what", { your_numbers: [h("button", { type: "button", class: "link-button", onclick: () => { dialog.close(); openSheet(); } }, words("your_numbers")), WORD_JOINER] })),
+  const list = (/** @type {string[]} */ lines) =>
+    h("ul", { class: "bullets" }, ...lines.map((line) => h("li", {}, line)));
+  const dialog = openDialog(
+    words("help"),
+    h(
+      "p",
+      {},
+      ...say.parts("help.what", {
+        your_numbers: [
+          h(
+            "button",
+            {
+              type: "button",
+              class: "link-button",
+              onclick: () => {
+                dialog.close();
+                openSheet();
+              },
+            },
+            words("your_numbers"),
+          ),
+          WORD_JOINER,
+        ],
+      }),
+    ),
     h("p", {}, say("help.questions", { questions: questions.join(" ") })),
     h("h3", {}, say("help.changing")),
     h("p", {}, say("help.how_to_change")),
     h("h3", {}, say("help.words")),
-    h("dl", {}, ...WORDS.flatMap((word) => [h("dt", {}, say(`word.${word}`)), h("dd", {}, say(`word.${word}.meaning`))])),
-    h("h3", {}, say("help.safely")), list(CAUTIONS.map((caution) => say(`caution.${caution}`))),
-    h("h3", {}, say("help.not_known")), list(NOT_KNOWN.map((gap) => say(`not_known.${gap}`))),
+    h(
+      "dl",
+      {},
+      ...WORDS.flatMap((word) => [h("dt", {}, say(`word.${word}`)), h("dd", {}, say(`word.${word}.meaning`))]),
+    ),
+    h("h3", {}, say("help.safely")),
+    list(CAUTIONS.map((caution) => say(`caution.${caution}`))),
+    h("h3", {}, say("help.not_known")),
+    list(NOT_KNOWN.map((gap) => say(`not_known.${gap}`))),
     h("h3", {}, say("help.where")),
     h("p", {}, say("help.nowhere", { offline })),
-    ...(oneFile ? [h("p", {}, ...say.parts("help.one_file", { link: h("a", { href: oneFile.href, download: "fasterby.html" }, say("help.save_one_file")) }))] : []),
+    ...(oneFile
+      ? [
+          h(
+            "p",
+            {},
+            ...say.parts("help.one_file", {
+              link: h("a", { href: oneFile.href, download: "fasterby.html" }, say("help.save_one_file")),
+            }),
+          ),
+        ]
+      : []),
   );
 }

@@ -15,24 +15,59 @@ export function lapsesPart(page, path, kinds, cda, label) {
   const { store, filler } = page;
   /** @type {ReturnType<typeof nameInput>[]} */
   const names = [];
-  const part = tickedPart(page, { label, there: Boolean(kinds?.length), onChange: (on) => store.set(path, on ? [filler.lapse(cda())] : undefined) }, () => {
-    const several = (kinds ?? []).length > 1;
-    const parts = (kinds ?? []).map((_, kind) => {
-      const number = { number: kind + 1 };
-      const name = nameInput(page, `${path}[${kind}].name`, say("lapse_name", number));
-      names.push(name);
-      const numbers = numberRows(page, `${path}[${kind}]`, ["share", "cda_m2"], "hold", several ? say("lapse_number", number) : undefined);
+  const part = tickedPart(
+    { label, there: Boolean(kinds?.length), onChange: (on) => store.set(path, on ? [filler.lapse(cda())] : undefined) },
+    () => {
+      const several = (kinds ?? []).length > 1;
+      const parts = (kinds ?? []).map((_, kind) => {
+        const number = { number: kind + 1 };
+        const name = nameInput(page, `${path}[${kind}].name`, say("lapse_name", number));
+        names.push(name);
+        const numbers = numberRows(
+          page,
+          `${path}[${kind}]`,
+          ["share", "cda_m2"],
+          "hold",
+          several ? say("lapse_number", number) : undefined,
+        );
+        return {
+          rows: numbers.rows,
+          elements: [
+            several && h("label", { class: "row" }, h("span", { class: "row-label" }, say("lapse_what")), name.input),
+            ...numbers.elements,
+            several &&
+              h(
+                "p",
+                { class: "row-actions" },
+                removeButton(page, path, kind, say("remove"), say("remove_lapse", number)),
+              ),
+          ],
+        };
+      });
+      const more =
+        parts.length < MOST &&
+        h(
+          "button",
+          {
+            type: "button",
+            onclick: () =>
+              store.set(path, [
+                ...store.at(path),
+                { ...filler.lapse(cda()), share: { value: 0.01, sd: 0.01, source: "typical" } },
+              ]),
+          },
+          say("add_lapse"),
+        );
       return {
-        rows: numbers.rows,
-        elements: [
-          several && h("label", { class: "row" }, h("span", { class: "row-label" }, say("lapse_what")), name.input),
-          ...numbers.elements,
-          several && h("p", { class: "row-actions" }, removeButton(page, path, kind, say("remove"), say("remove_lapse", number))),
-        ],
+        rows: parts.flatMap(({ rows }) => rows),
+        elements: [...parts.flatMap(({ elements }) => elements), more],
       };
-    });
-    const more = parts.length < MOST && h("button", { type: "button", onclick: () => store.set(path, [...store.at(path), { ...filler.lapse(cda()), share: { value: 0.01, sd: 0.01, source: "typical" } }]) }, say("add_lapse"));
-    return { rows: parts.flatMap(({ rows }) => rows), elements: [...parts.flatMap(({ elements }) => elements), more] };
-  });
-  return { ...part, update: () => names.forEach((name) => name.update()) };
+    },
+  );
+  return {
+    ...part,
+    update() {
+      for (const name of names) name.update();
+    },
+  };
 }

@@ -13,10 +13,10 @@ import { numberRow } from "./number-row.js";
 
 /**
  * A part that is there once its box is ticked.
- * @param {Page} page @param {{ label: string, there: boolean, onChange: (checked: boolean) => void }} box @param {() => Part} body
+ * @param {{ label: string, there: boolean, onChange: (checked: boolean) => void }} box @param {() => Part} body
  * @returns {Part}
  */
-export function tickedPart(page, { label, there, onChange }, body) {
+export function tickedPart({ label, there, onChange }, body) {
   const box = h("input", { type: "checkbox", checked: there, onchange: () => onChange(box.checked) });
   const { rows, elements } = there ? body() : { rows: [], elements: [] };
   return { rows, elements: [h("label", { class: "check" }, box, label), ...elements] };
@@ -36,7 +36,13 @@ export function numberRows(page, at, names, meaning, called) {
  * @param {Page} page @param {string} path @param {string} label
  */
 export function nameInput({ store }, path, label) {
-  const input = h("input", { type: "text", maxlength: 80, "aria-label": label, onchange: () => store.settle(), oninput: () => store.set(path, input.value, { merge: path }) });
+  const input = h("input", {
+    type: "text",
+    maxlength: 80,
+    "aria-label": label,
+    onchange: () => store.settle(),
+    oninput: () => store.set(path, input.value, { merge: path }),
+  });
   return {
     input,
     update() {
@@ -47,11 +53,16 @@ export function nameInput({ store }, path, label) {
 
 /** A button that takes one away from a list. @param {Page} page @param {string} list @param {number} index @param {string} text @param {string} label */
 export function removeButton({ store }, list, index, text, label) {
-  return h("button", {
-    type: "button", "aria-label": label,
-    onclick: () => {
-      const left = store.at(list).filter((/** @type {unknown} */ _, /** @type {number} */ at) => at !== index);
-      store.set(list, left.length ? left : undefined);
+  return h(
+    "button",
+    {
+      type: "button",
+      "aria-label": label,
+      onclick: () => {
+        const left = store.at(list).filter((/** @type {unknown} */ _, /** @type {number} */ at) => at !== index);
+        store.set(list, left.length ? left : undefined);
+      },
     },
-  }, text);
+    text,
+  );
 }

@@ -1,14 +1,14 @@
 // @ts-check
 /** One input of the sheet: its value, its ±, how it is known, and what it rests on. */
 
-import { numberText, readNumber } from "../parts/number-text.js";
-import { uniqueId } from "../parts/html.js";
 import { boundNumber } from "../frame/bound-number.js";
 import { h } from "../frame/dom.js";
 import { labelOf, rangeWords } from "../frame/field-words.js";
+import { uniqueId } from "../parts/html.js";
+import { numberText, readNumber } from "../parts/number-text.js";
+import { kindOf, plusMinus, quantity, spreadFromDisplay, spreadToDisplay, unitOf } from "../units.js";
 import { coreWords } from "../words/core-words.js";
 import { book } from "../words/index.js";
-import { kindOf, plusMinus, quantity, spreadFromDisplay, spreadToDisplay, unitOf } from "../units.js";
 
 /** @import { Page } from "../frame/page.js" */
 /** @import { BoundNumberOptions } from "../frame/bound-number.js" */
@@ -26,7 +26,8 @@ const KNOWN = /** @type {const} */ (["typical", "estimated", "measured"]);
 /**
  * Numbers that are chosen or read off a map: nobody's ± on them would be worth asking for.
  */
-const CHOSEN = /(^|\.)(distance_m|grade|bearing_deg|altitude_m|wind_height_m|long_ride_from_s|reference_airspeed_m_s|launch_force_n|lateral_m_s2|braking_m_s2|bearing_drag_n|bearing_drag_n_s_per_m|latitude_deg)$/;
+const CHOSEN =
+  /(^|\.)(distance_m|grade|bearing_deg|altitude_m|wind_height_m|long_ride_from_s|reference_airspeed_m_s|launch_force_n|lateral_m_s2|braking_m_s2|bearing_drag_n|bearing_drag_n_s_per_m|latitude_deg)$/;
 
 /**
  * @param {Page} page @param {string} path
@@ -39,10 +40,15 @@ export function numberRow(page, path, { hint, ...options } = {}) {
   const spread = CHOSEN.test(path) ? null : spreadControls(page, path, label);
   const about = evidence(page, path);
   const name = h("span", { class: "row-label", onclick: () => number.focus() }, label);
-  const element = h("div", { class: "row" },
+  const element = h(
+    "div",
+    { class: "row" },
     name,
     h("span", { class: "row-controls" }, number.element, ...(spread?.elements ?? [])),
-    number.note, spread?.note, hint && h("p", { class: "row-hint" }, hint), about?.element,
+    number.note,
+    spread?.note,
+    hint && h("p", { class: "row-hint" }, hint),
+    about?.element,
   );
   return {
     path,
@@ -65,12 +71,23 @@ function spreadControls({ store }, path, label) {
   const noteId = uniqueId("wrong");
   const note = h("p", { class: "wrong", id: noteId, hidden: true });
   const input = h("input", {
-    inputmode: "decimal", autocomplete: "off", placeholder: say("exact"), "aria-label": say("spread_label", { label }),
-    "aria-describedby": noteId, oninput: () => take(), onchange: () => { store.settle(); show(store.get()); },
+    inputmode: "decimal",
+    autocomplete: "off",
+    placeholder: say("exact"),
+    "aria-label": say("spread_label", { label }),
+    "aria-describedby": noteId,
+    oninput: () => take(),
+    onchange: () => {
+      store.settle();
+      show(store.get());
+    },
   });
   const unit = h("span", { class: "unit", "aria-hidden": "true" });
-  const known = h("select", { "aria-label": say("known_label", { label }), onchange: () => store.set(`${path}.source`, known.value) },
-    ...KNOWN.map((value) => h("option", { value }, say(`known.${value}`))));
+  const known = h(
+    "select",
+    { "aria-label": say("known_label", { label }), onchange: () => store.set(`${path}.source`, known.value) },
+    ...KNOWN.map((value) => h("option", { value }, say(`known.${value}`))),
+  );
 
   function take() {
     const state = store.get();
@@ -83,7 +100,10 @@ function spreadControls({ store }, path, label) {
     input.setAttribute("aria-invalid", String(wrong));
     if (wrong) return;
     const sd = empty ? 0 : spreadFromDisplay(kindOf(path), value ?? 0, state.units);
-    const next = typeof held === "number" ? { value: held, sd, source: "estimated" } : { ...held, sd, ...(held.source === "typical" && { source: "estimated" }) };
+    const next =
+      typeof held === "number"
+        ? { value: held, sd, source: "estimated" }
+        : { ...held, sd, ...(held.source === "typical" && { source: "estimated" }) };
     store.set(path, next, { merge: `${path}.sd` });
   }
 
@@ -116,8 +136,15 @@ function evidence(page, path) {
     if (!field || units === shown) return;
     shown = units;
     const anyIsUsual = field.usual_min === field.min && field.usual_max === field.max;
-    summary.textContent = anyIsUsual ? say("about") : say("usually", { range: rangeWords(path, field.usual_min, field.usual_max, units) });
-    words.textContent = say("accepted", { range: rangeWords(path, field.min, field.max, units), default: defaultWords(path, field, units), basis: basisWords(page, field), note: coreWords(field.note) });
+    summary.textContent = anyIsUsual
+      ? say("about")
+      : say("usually", { range: rangeWords(path, field.usual_min, field.usual_max, units) });
+    words.textContent = say("accepted", {
+      range: rangeWords(path, field.min, field.max, units),
+      default: defaultWords(path, field, units),
+      basis: basisWords(page, field),
+      note: coreWords(field.note),
+    });
   }
 
   return { element, update };

@@ -1,8 +1,8 @@
 // @ts-check
 /** A course's points as lines of text, in the reader's units, and back. */
 
+import { number, parse, toDisplay, unitOf } from "../units.js";
 import { book } from "../words/index.js";
-import { parse, number, toDisplay, unitOf } from "../units.js";
 
 /** @import { Units } from "../units.js" */
 /** @typedef {{ distance_m: number, elevation_m: number, bearing_deg?: number, radius_m?: number }} Point */
@@ -28,11 +28,15 @@ export function columnWords(units) {
 /** @param {Point[]} points @param {Units} units */
 export function pointsText(points, units) {
   return points
-    .map((point) => COLUMNS.flatMap(({ field, kind, digits }) => {
-      const value = point[field];
-      if (value === undefined && field === "bearing_deg" && point.radius_m !== undefined) return [LEFT_OUT];
-      return value === undefined ? [] : [number(toDisplay(kind, value, units), { digits, atLeast: 0 }).replace("\u2212", "-")];
-    }).join("  "))
+    .map((point) =>
+      COLUMNS.flatMap(({ field, kind, digits }) => {
+        const value = point[field];
+        if (value === undefined && field === "bearing_deg" && point.radius_m !== undefined) return [LEFT_OUT];
+        return value === undefined
+          ? []
+          : [number(toDisplay(kind, value, units), { digits, atLeast: 0 }).replace("\u2212", "-")];
+      }).join("  "),
+    )
     .join("\n");
 }
 
@@ -52,8 +56,10 @@ export function readPoints(text, units) {
     if (!line.trim() || line.trim().startsWith("#")) continue;
     const at = index + 1;
     const cells = cellsOf(line);
-    if (cells.length > 2 && !/[\t; ]/.test(line.trim()) && !hasPoints) return { message: say("line.commas", { line: at }) };
-    if (cells.length < 2 || cells.length > COLUMNS.length) return { message: say("line.count", { line: at, count: cells.length }) };
+    if (cells.length > 2 && !/[\t; ]/.test(line.trim()) && !hasPoints)
+      return { message: say("line.commas", { line: at }) };
+    if (cells.length < 2 || cells.length > COLUMNS.length)
+      return { message: say("line.count", { line: at, count: cells.length }) };
     /** @type {Record<string, number>} */
     const point = {};
     for (const [column, cell] of cells.entries()) {

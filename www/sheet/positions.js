@@ -29,9 +29,17 @@ export function positions(page) {
 
   /** What decides which controls there are; when it changes they are made anew. @param {any[]} all */
   function structure(all) {
-    return JSON.stringify(all.map(({ fade, fade_test, lapses, power, yaw_table, speed_exponent, equipment = [] }) => [
-      Boolean(fade), Boolean(fade_test), lapses?.length ?? 0, power ? Object.keys(power) : null, yaw_table?.length ?? -1, speed_exponent !== undefined, equipment.map(shapeOfPiece),
-    ]));
+    return JSON.stringify(
+      all.map(({ fade, fade_test, lapses, power, yaw_table, speed_exponent, equipment = [] }) => [
+        Boolean(fade),
+        Boolean(fade_test),
+        lapses?.length ?? 0,
+        power ? Object.keys(power) : null,
+        yaw_table?.length ?? -1,
+        speed_exponent !== undefined,
+        equipment.map(shapeOfPiece),
+      ]),
+    );
   }
 
   /** @param {any} position */
@@ -45,12 +53,18 @@ export function positions(page) {
     const { scenario } = store.get();
     const moved = (/** @type {number} */ at) => (at === index ? 0 : at > index ? at - 1 : at);
     /** @type {[string, unknown][]} */
-    const changes = [[ALL, scenario.positions.filter((/** @type {any} */ _, /** @type {number} */ at) => at !== index)], ["scenario.riding_position", moved(scenario.riding_position)]];
+    const changes = [
+      [ALL, scenario.positions.filter((/** @type {any} */ _, /** @type {number} */ at) => at !== index)],
+      ["scenario.riding_position", moved(scenario.riding_position)],
+    ];
     if (scenario.efforts) {
-      changes.push(["scenario.efforts", scenario.efforts.map((/** @type {any} */ effort) => {
-        const { position, ...rest } = effort;
-        return position === undefined || position === index ? rest : { ...rest, position: moved(position) };
-      })]);
+      changes.push([
+        "scenario.efforts",
+        scenario.efforts.map((/** @type {any} */ effort) => {
+          const { position, ...rest } = effort;
+          return position === undefined || position === index ? rest : { ...rest, position: moved(position) };
+        }),
+      ]);
     }
     for (const { id, positionFields = [] } of page.questions) {
       for (const name of positionFields) {
@@ -64,20 +78,38 @@ export function positions(page) {
   /** @param {State} state */
   function build({ scenario }) {
     const opened = cards.map((card) => card.element.open);
-    cards = scenario.positions.map((/** @type {any} */ position, /** @type {number} */ index) => positionCard(page, index, position, {
-      duplicate: () => add({ ...store.get().scenario.positions[index], name: say("position.copy", { name: store.get().scenario.positions[index].name }) }),
-      remove: scenario.positions.length > 1 ? () => remove(index) : null,
-    }));
+    cards = scenario.positions.map((/** @type {any} */ position, /** @type {number} */ index) =>
+      positionCard(page, index, position, {
+        duplicate: () =>
+          add({
+            ...store.get().scenario.positions[index],
+            name: say("position.copy", { name: store.get().scenario.positions[index].name }),
+          }),
+        remove: scenario.positions.length > 1 ? () => remove(index) : null,
+      }),
+    );
     const openAtFirst = (/** @type {number} */ index) => (built ? true : index === scenario.riding_position);
-    cards.forEach((card, index) => { card.element.open = opened[index] ?? openAtFirst(index); });
+    cards.forEach((card, index) => {
+      card.element.open = opened[index] ?? openAtFirst(index);
+    });
     list.replaceChildren(...cards.map((card) => card.element));
   }
 
   return {
     title: say("group.positions"),
     covers: "positions riding_position",
-    element: h("div", {}, list,
-      h("button", { type: "button", onclick: () => add({ name: say("position.numbered", { number: store.get().scenario.positions.length + 1 }) }) }, say("position.add")),
+    element: h(
+      "div",
+      {},
+      list,
+      h(
+        "button",
+        {
+          type: "button",
+          onclick: () => add({ name: say("position.numbered", { number: store.get().scenario.positions.length + 1 }) }),
+        },
+        say("position.add"),
+      ),
       h("p", { class: "caution" }, say("position.caution")),
     ),
     update(state, error) {
@@ -108,28 +140,82 @@ function positionCard(page, index, position, { duplicate, remove }) {
   const title = h("span", { class: "fold-name" });
   const ridden = h("span", { class: "soft" });
   const name = nameInput(page, `${at}.name`, say("position.name"));
-  const ride = h("input", { type: "radio", name: "riding-position", value: index, onchange: () => store.set("scenario.riding_position", index) });
+  const ride = h("input", {
+    type: "radio",
+    name: "riding-position",
+    value: index,
+    onchange: () => store.set("scenario.riding_position", index),
+  });
 
   const drag = numberRow(page, `${at}.cda_m2`, { meaning: "drag" });
   const power = position.power
-    ? numberRows(page, `${at}.power`, POWER.filter((key) => position.power[key] !== undefined), "power", say("in_position"))
+    ? numberRows(
+        page,
+        `${at}.power`,
+        POWER.filter((key) => position.power[key] !== undefined),
+        "power",
+        say("in_position"),
+      )
     : { rows: [], elements: [] };
-  const factors = position.power ? [] : [
-    numberRow(page, `${at}.cp_factor`, { meaning: "power", hint: say("position.cp_hint", { factor: number(0.97, { digits: 2 }), share: percent(0.03) }) }),
-    numberRow(page, `${at}.w_prime_factor`, { meaning: "power" }),
-  ];
-  const own = tickedPart(page, { label: say("own_power"), there: Boolean(position.power), onChange: (on) => store.set(`${at}.power`, on ? { ...store.at("scenario.power"), cp_w_prime_correlation: undefined } : undefined) },
-    () => ({ rows: power.rows, elements: [...power.elements, h("p", { class: "caution" }, say("tests_caution"))] }));
-  const fade = tickedPart(page, { label: say("position.fades"), there: Boolean(position.fade), onChange: (on) => store.setAll([[`${at}.fade`, on ? filler.fade(cda()) : undefined], [`${at}.fade_test`, undefined]]) },
-    () => numberRows(page, `${at}.fade`, ["begins_s", "complete_s", "tired_cda_m2"], "hold"));
-  const filmed = tickedPart(page, { label: say("fade_tested"), there: Boolean(position.fade_test), onChange: (on) => store.setAll([[`${at}.fade_test`, on ? filler.fadeTest(cda()) : undefined], [`${at}.fade`, undefined]]) },
+  const factors = position.power
+    ? []
+    : [
+        numberRow(page, `${at}.cp_factor`, {
+          meaning: "power",
+          hint: say("position.cp_hint", { factor: number(0.97, { digits: 2 }), share: percent(0.03) }),
+        }),
+        numberRow(page, `${at}.w_prime_factor`, { meaning: "power" }),
+      ];
+  const own = tickedPart(
+    {
+      label: say("own_power"),
+      there: Boolean(position.power),
+      onChange: (on) =>
+        store.set(`${at}.power`, on ? { ...store.at("scenario.power"), cp_w_prime_correlation: undefined } : undefined),
+    },
+    () => ({ rows: power.rows, elements: [...power.elements, h("p", { class: "caution" }, say("tests_caution"))] }),
+  );
+  const fade = tickedPart(
+    {
+      label: say("position.fades"),
+      there: Boolean(position.fade),
+      onChange: (on) =>
+        store.setAll([
+          [`${at}.fade`, on ? filler.fade(cda()) : undefined],
+          [`${at}.fade_test`, undefined],
+        ]),
+    },
+    () => numberRows(page, `${at}.fade`, ["begins_s", "complete_s", "tired_cda_m2"], "hold"),
+  );
+  const filmed = tickedPart(
+    {
+      label: say("fade_tested"),
+      there: Boolean(position.fade_test),
+      onChange: (on) =>
+        store.setAll([
+          [`${at}.fade_test`, on ? filler.fadeTest(cda()) : undefined],
+          [`${at}.fade`, undefined],
+        ]),
+    },
     () => {
-      const { rows, elements } = numberRows(page, `${at}.fade_test`, ["first_third_cda_m2", "last_third_cda_m2", "test_s"], "hold");
+      const { rows, elements } = numberRows(
+        page,
+        `${at}.fade_test`,
+        ["first_third_cda_m2", "last_third_cda_m2", "test_s"],
+        "hold",
+      );
       return { rows, elements: [...elements, h("p", { class: "row-hint" }, say("fade_test_hint"))] };
-    });
+    },
+  );
   const lapses = lapsesPart(page, `${at}.lapses`, position.lapses, cda, say("position.lapses"));
-  const speed = tickedPart(page, { label: say("position.speed"), there: position.speed_exponent !== undefined, onChange: (on) => store.set(`${at}.speed_exponent`, on ? filler.fresh("positions.speed_exponent") : undefined) },
-    () => numberRows(page, at, ["speed_exponent"], "drag"));
+  const speed = tickedPart(
+    {
+      label: say("position.speed"),
+      there: position.speed_exponent !== undefined,
+      onChange: (on) => store.set(`${at}.speed_exponent`, on ? filler.fresh("positions.speed_exponent") : undefined),
+    },
+    () => numberRows(page, at, ["speed_exponent"], "drag"),
+  );
   const yaw = yawTable(page, `${at}.yaw_table`, position.yaw_table);
   const equipment = equipmentPart(page, at, position, cda);
   const rows = [drag, ...factors, ...[own, fade, filmed, lapses, speed, equipment].flatMap((part) => part.rows)];
@@ -139,14 +225,27 @@ function positionCard(page, index, position, { duplicate, remove }) {
     return held?.value ?? held;
   }
 
-  const element = h("details", { class: "position" },
+  const element = h(
+    "details",
+    { class: "position" },
     h("summary", {}, title, ridden),
     h("label", { class: "row" }, h("span", { class: "row-label" }, say("name")), name.input),
     h("label", { class: "check" }, ride, say("position.ride_this")),
-    drag.element, ...factors.map((one) => one.element), ...own.elements, ...fade.elements, ...filmed.elements, ...lapses.elements, ...yaw.elements, ...speed.elements, ...equipment.elements,
-    h("p", { class: "row-actions" },
+    drag.element,
+    ...factors.map((one) => one.element),
+    ...own.elements,
+    ...fade.elements,
+    ...filmed.elements,
+    ...lapses.elements,
+    ...yaw.elements,
+    ...speed.elements,
+    ...equipment.elements,
+    h(
+      "p",
+      { class: "row-actions" },
       h("button", { type: "button", onclick: duplicate }, say("position.duplicate")),
-      remove && h("button", { type: "button", onclick: remove }, say("remove"))),
+      remove && h("button", { type: "button", onclick: remove }, say("remove")),
+    ),
   );
 
   return {

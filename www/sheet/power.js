@@ -28,10 +28,11 @@ export function power(page) {
   const response = numberRow(page, RESPONSE, { meaning: "power" });
   const loss = h("input", {
     type: "checkbox",
-    onchange: () => store.setAll([
-      ["scenario.power.altitude_loss", loss.checked ? "published" : undefined],
-      [RESPONSE, loss.checked ? filler.fresh("power.altitude_response") : undefined],
-    ]),
+    onchange: () =>
+      store.setAll([
+        ["scenario.power.altitude_loss", loss.checked ? "published" : undefined],
+        [RESPONSE, loss.checked ? filler.fresh("power.altitude_response") : undefined],
+      ]),
   });
   const shownRows = () => [...always, ...parts.flatMap(({ shown }) => shown()), ...(loss.checked ? [response] : [])];
 
@@ -41,13 +42,21 @@ export function power(page) {
     const rows = all.map((key) => numberRow(page, `scenario.power.${key}`, { meaning: "power" }));
     const box = h("input", {
       type: "checkbox",
-      onchange: () => store.setAll(all.map((key) => [`scenario.power.${key}`, box.checked && key !== older ? filler.fresh(`power.${key}`) : undefined])),
+      onchange: () =>
+        store.setAll(
+          all.map((key) => [
+            `scenario.power.${key}`,
+            box.checked && key !== older ? filler.fresh(`power.${key}`) : undefined,
+          ]),
+        ),
     });
     const body = h("div", {}, ...rows.map((row) => row.element));
     /** The rows whose numbers the scenario has. */
     const shown = () => {
       const { power } = store.get().scenario;
-      return power[keys[0]] === undefined && power[older ?? keys[0]] === undefined ? [] : rows.filter((_, i) => power[all[i]] !== undefined);
+      return power[keys[0]] === undefined && power[older ?? keys[0]] === undefined
+        ? []
+        : rows.filter((_, i) => power[all[i]] !== undefined);
     };
     return { label, rows, box, body, shown };
   }
@@ -55,10 +64,14 @@ export function power(page) {
   return {
     title: say("group.power"),
     covers: "power",
-    element: h("div", {},
+    element: h(
+      "div",
+      {},
       ...always.map((row) => row.element),
       ...parts.flatMap(({ label, box, body }) => [h("label", { class: "check" }, box, label), body]),
-      h("label", { class: "check" }, loss, say("altitude_part")), h("p", { class: "row-hint" }, say("altitude_hint")), response.element,
+      h("label", { class: "check" }, loss, say("altitude_part")),
+      h("p", { class: "row-hint" }, say("altitude_hint")),
+      response.element,
       h("p", { class: "caution" }, say("tests_caution")),
     ),
     update(state, error) {

@@ -11,13 +11,22 @@ import { numberRow } from "./number-row.js";
 
 const say = book("sheet");
 
-const RARELY = ["bike.rotating_mass_kg", "bike.bearing_drag_n", "bike.bearing_drag_n_s_per_m", "bike.launch_force_n", "bike.lateral_m_s2", "bike.braking_m_s2"];
+const RARELY = [
+  "bike.rotating_mass_kg",
+  "bike.bearing_drag_n",
+  "bike.bearing_drag_n_s_per_m",
+  "bike.launch_force_n",
+  "bike.lateral_m_s2",
+  "bike.braking_m_s2",
+];
 
 const METER = "scenario.bike.power_meter_bias_share";
 
 /** @param {Page} page @returns {Group} */
 export function riderAndBike(page) {
-  const often = ["rider.total_mass_kg", "bike.rolling_coefficient", "bike.drivetrain_efficiency"].map((key) => numberRow(page, `scenario.${key}`));
+  const often = ["rider.total_mass_kg", "bike.rolling_coefficient", "bike.drivetrain_efficiency"].map((key) =>
+    numberRow(page, `scenario.${key}`),
+  );
   const rarely = RARELY.map((key) => numberRow(page, `scenario.${key}`));
   const more = h("details", { class: "more" }, h("summary", {}, say("seldom")), ...rarely.map((row) => row.element));
   const meter = numberRow(page, METER, { hint: say("meter_hint") });

@@ -26,17 +26,50 @@ export function openSaved(page, storage, { adopt, startAfresh }) {
   const list = h("ul", { class: "saved" });
   const file = h("input", { type: "file", accept: ".json,application/json", hidden: true, onchange: importFile });
 
-  const form = h("form", { class: "row-actions", onsubmit: (/** @type {Event} */ event) => { event.preventDefault(); save(false); } },
-    h("label", {}, `${say("name")} `, name), h("button", { type: "submit" }, words("save")));
+  const form = h(
+    "form",
+    {
+      class: "row-actions",
+      onsubmit: (/** @type {Event} */ event) => {
+        event.preventDefault();
+        save(false);
+      },
+    },
+    h("label", {}, `${say("name")} `, name),
+    h("button", { type: "submit" }, words("save")),
+  );
 
-  const dialog = openDialog(words("save_and_open"),
+  const dialog = openDialog(
+    words("save_and_open"),
     h("p", { class: "soft" }, say(storage.available() ? "saved_here" : "not_saved_here")),
-    storage.available() ? form : "", message, actions, list,
+    storage.available() ? form : "",
+    message,
+    actions,
+    list,
     h("h3", {}, say("files")),
-    h("p", { class: "row-actions" },
+    h(
+      "p",
+      { class: "row-actions" },
       h("button", { type: "button", onclick: exportFile }, say("export")),
-      h("button", { type: "button", onclick: () => file.click() }, say("open_file")), file),
-    h("p", { class: "row-actions" }, h("button", { type: "button", onclick: () => { startAfresh(); dialog.close(); notify(say("afresh_done"), { label: words("undo"), run: store.undo }); } }, say("afresh"))),
+      h("button", { type: "button", onclick: () => file.click() }, say("open_file")),
+      file,
+    ),
+    h(
+      "p",
+      { class: "row-actions" },
+      h(
+        "button",
+        {
+          type: "button",
+          onclick: () => {
+            startAfresh();
+            dialog.close();
+            notify(say("afresh_done"), { label: words("undo"), run: store.undo });
+          },
+        },
+        say("afresh"),
+      ),
+    ),
   );
 
   /** @param {string} text @param {...[label: string, run: () => void]} choices */
@@ -92,22 +125,56 @@ export function openSaved(page, storage, { adopt, startAfresh }) {
 
   /** @param {string} label @param {string} saved_at @param {() => Kept | null} read @param {(() => void) | null} forget */
   function item(label, saved_at, read, forget) {
-    return h("li", {}, h("span", {}, h("b", {}, label), h("span", { class: "soft" }, ` ${when(saved_at)}`)),
-      h("span", { class: "row-actions" },
-        h("button", { type: "button", "aria-label": say("open_named", { name: label }), onclick: () => open(label, read()) }, say("open")),
-        forget && h("button", { type: "button", "aria-label": say("remove_named", { name: label }), onclick: forget }, say("remove"))));
+    return h(
+      "li",
+      {},
+      h("span", {}, h("b", {}, label), h("span", { class: "soft" }, ` ${when(saved_at)}`)),
+      h(
+        "span",
+        { class: "row-actions" },
+        h(
+          "button",
+          { type: "button", "aria-label": say("open_named", { name: label }), onclick: () => open(label, read()) },
+          say("open"),
+        ),
+        forget &&
+          h(
+            "button",
+            { type: "button", "aria-label": say("remove_named", { name: label }), onclick: forget },
+            say("remove"),
+          ),
+      ),
+    );
   }
 
   /** @param {string} saved */
   function forget(saved) {
-    complain(say("remove_sure", { name: saved }),
-      [say("remove_it"), () => { storage.forget(saved); complain(""); showList(); }], [say("keep_it"), () => complain("")]);
+    complain(
+      say("remove_sure", { name: saved }),
+      [
+        say("remove_it"),
+        () => {
+          storage.forget(saved);
+          complain("");
+          showList();
+        },
+      ],
+      [say("keep_it"), () => complain("")],
+    );
   }
 
   function showList() {
     list.replaceChildren(
-      ...storage.list().map((entry) => item(entry.name, entry.saved_at, () => storage.open(entry.name), () => forget(entry.name))),
-      ...storage.recent().map((kept) => item(recentName(kept), kept.saved_at, () => kept, null)));
+      ...storage.list().map((entry) =>
+        item(
+          entry.name,
+          entry.saved_at,
+          () => storage.open(entry.name),
+          () => forget(entry.name),
+        ),
+      ),
+      ...storage.recent().map((kept) => item(recentName(kept), kept.saved_at, () => kept, null)),
+    );
   }
   showList();
 }
@@ -122,5 +189,13 @@ function recentName({ from_link, scenario }) {
 /** @param {string | undefined} saved_at */
 function when(saved_at) {
   const date = new Date(saved_at ?? "");
-  return Number.isNaN(date.getTime()) ? "" : date.toLocaleString(regionTag(), { day: "numeric", month: "short", year: "numeric", hour: "2-digit", minute: "2-digit" });
+  return Number.isNaN(date.getTime())
+    ? ""
+    : date.toLocaleString(regionTag(), {
+        day: "numeric",
+        month: "short",
+        year: "numeric",
+        hour: "2-digit",
+        minute: "2-digit",
+      });
 }

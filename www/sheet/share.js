@@ -14,7 +14,10 @@ const say = book("page");
 
 /** @param {string} link @param {{ title: string, notify: Notify }} page */
 export async function share(link, { title, notify }) {
-  const cautions = [...(location.protocol === "file:" ? [say("share.own_file")] : []), ...(link.length > LONG_LINK ? [say("share.long")] : [])];
+  const cautions = [
+    ...(location.protocol === "file:" ? [say("share.own_file")] : []),
+    ...(link.length > LONG_LINK ? [say("share.long")] : []),
+  ];
   if (navigator.share && matchMedia("(pointer: coarse)").matches) {
     try {
       await navigator.share({ title, url: link });
@@ -27,7 +30,13 @@ export async function share(link, { title, notify }) {
     await navigator.clipboard.writeText(link);
     notify([say("share.copied"), ...cautions].join(" "));
   } catch {
-    const field = h("input", { type: "text", readonly: true, value: link, "aria-label": say("share.link"), class: "link" });
+    const field = h("input", {
+      type: "text",
+      readonly: true,
+      value: link,
+      "aria-label": say("share.link"),
+      class: "link",
+    });
     openDialog(say("share"), h("p", {}, [say("share.copy"), ...cautions].join(" ")), field);
     field.select();
   }

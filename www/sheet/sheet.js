@@ -25,15 +25,30 @@ export function createSheet(page, host) {
   /** Everything on it, in the language that is spoken. */
   function build() {
     const groups = [riderAndBike(page), positions(page), power(page), events(page), course(page), conditions(page)];
-    const folds = groups.map((group, index) => h("details", { class: "sheet-group", open: index === 0 }, h("summary", {}, h("h3", {}, group.title)), group.element));
+    const folds = groups.map((group, index) =>
+      h(
+        "details",
+        { class: "sheet-group", open: index === 0 },
+        h("summary", {}, h("h3", {}, group.title)),
+        group.element,
+      ),
+    );
     const heading = h("h2", { id: "sheet-title", tabindex: -1 }, words("your_numbers"));
-    const title = h("input", { type: "text", maxlength: 120, onchange: () => store.settle(), oninput: () => store.set("scenario.title", title.value, { merge: "scenario.title" }) });
+    const title = h("input", {
+      type: "text",
+      maxlength: 120,
+      onchange: () => store.settle(),
+      oninput: () => store.set("scenario.title", title.value, { merge: "scenario.title" }),
+    });
     host.replaceChildren(
       h("div", { class: "sheet-top" }, heading, h("button", { type: "button", onclick: () => close() }, say("done"))),
-      h("div", { class: "sheet-body" },
+      h(
+        "div",
+        { class: "sheet-body" },
         h("p", { class: "sheet-lead" }, say("lead")),
         h("label", { class: "row" }, h("span", { class: "row-label" }, say("title")), title),
-        ...folds),
+        ...folds,
+      ),
     );
     return { groups, folds, heading, title };
   }
@@ -45,14 +60,23 @@ export function createSheet(page, host) {
   /** @type {CoreError | null} */
   let error = null;
 
-  host.addEventListener("focusin", ({ target }) => { valueAtFocus = target instanceof HTMLInputElement ? target.value : ""; });
+  host.addEventListener("focusin", ({ target }) => {
+    valueAtFocus = target instanceof HTMLInputElement ? target.value : "";
+  });
   // Escape first takes back what is being typed; only then does it close.
-  host.addEventListener("keydown", (event) => {
-    if (event.key !== "Escape") return;
-    const { target } = event;
-    const typed = target instanceof HTMLInputElement && target.getAttribute("role") === "spinbutton" && target.value !== valueAtFocus;
-    if (!typed) close();
-  }, { capture: true });
+  host.addEventListener(
+    "keydown",
+    (event) => {
+      if (event.key !== "Escape") return;
+      const { target } = event;
+      const typed =
+        target instanceof HTMLInputElement &&
+        target.getAttribute("role") === "spinbutton" &&
+        target.value !== valueAtFocus;
+      if (!typed) close();
+    },
+    { capture: true },
+  );
 
   function close() {
     if (host.hidden) return;
@@ -91,7 +115,9 @@ export function createSheet(page, host) {
   function remake() {
     const unfolded = folds.map((fold) => fold.open);
     ({ groups, folds, heading, title } = build());
-    folds.forEach((fold, index) => { fold.open = unfolded[index]; });
+    folds.forEach((fold, index) => {
+      fold.open = unfolded[index];
+    });
     update(store.get(), error);
   }
 

@@ -13,24 +13,54 @@ import { openDialog } from "./dialog.js";
 const say = book("sheet");
 const words = book("page");
 
-const MARKS = /** @type {const} */ ([[null, "usual"], [".", "point"], [",", "comma"]]);
+const MARKS = /** @type {const} */ ([
+  [null, "usual"],
+  [".", "point"],
+  [",", "comma"],
+]);
 
 /** @param {Page} page @param {Reading} reading */
 export function openUnits(page, reading) {
   const { store } = page;
   const { units } = store.get();
-  const dialog = openDialog(words("units_and_language"),
-    choice(say("language"), "language", Object.entries(LANGUAGES).map(([id, { name, tag }]) => ({
-      name, lang: tag, value: id, checked: id === language(), choose: () => again("language", () => reading.speak(/** @type {keyof typeof LANGUAGES} */ (id))),
-    }))),
-    ...UNIT_CHOICES.map(({ key, options }) => choice(say(`units.${key}`), `units-${key}`, options.map((option) => ({
-      name: choiceWords(key, option), value: option, checked: units[key] === option, choose: () => store.set(`units.${key}`, option),
-    })))),
+  const dialog = openDialog(
+    words("units_and_language"),
+    choice(
+      say("language"),
+      "language",
+      Object.entries(LANGUAGES).map(([id, { name, tag }]) => ({
+        name,
+        lang: tag,
+        value: id,
+        checked: id === language(),
+        choose: () => again("language", () => reading.speak(/** @type {keyof typeof LANGUAGES} */ (id))),
+      })),
+    ),
+    ...UNIT_CHOICES.map(({ key, options }) =>
+      choice(
+        say(`units.${key}`),
+        `units-${key}`,
+        options.map((option) => ({
+          name: choiceWords(key, option),
+          value: option,
+          checked: units[key] === option,
+          choose: () => store.set(`units.${key}`, option),
+        })),
+      ),
+    ),
     h("p", { class: "soft" }, say("units_lead")),
-    choice(say("decimal_mark"), "decimal-mark", MARKS.map(([mark, name]) => ({
-      name: say(`decimal_mark.${name}`, { example: exampleNumber(mark) }), value: name, checked: mark === reading.mark(), choose: () => again("decimal-mark", () => reading.useMark(mark)),
-    }))),
-    h("p", { class: "soft" }, say("decimal_mark_hint")));
+    choice(
+      say("decimal_mark"),
+      "decimal-mark",
+      MARKS.map(([mark, name]) => ({
+        name: say(`decimal_mark.${name}`, { example: exampleNumber(mark) }),
+        value: name,
+        checked: mark === reading.mark(),
+        choose: () => again("decimal-mark", () => reading.useMark(mark)),
+      })),
+    ),
+    h("p", { class: "soft" }, say("decimal_mark_hint")),
+  );
 
   /** The page is made anew, and this with it; the hand stays where it was. @param {string} name @param {() => Promise<void>} change */
   async function again(name, change) {
@@ -48,6 +78,17 @@ export function openUnits(page, reading) {
  * @param {{ name: string, value: string, checked: boolean, choose: () => void, lang?: string }[]} options
  */
 function choice(legend, name, options) {
-  return h("fieldset", { class: "choices" }, h("legend", {}, legend),
-    ...options.map((option) => h("label", { class: "check", lang: option.lang }, h("input", { type: "radio", name, value: option.value, checked: option.checked, onchange: option.choose }), option.name)));
+  return h(
+    "fieldset",
+    { class: "choices" },
+    h("legend", {}, legend),
+    ...options.map((option) =>
+      h(
+        "label",
+        { class: "check", lang: option.lang },
+        h("input", { type: "radio", name, value: option.value, checked: option.checked, onchange: option.choose }),
+        option.name,
+      ),
+    ),
+  );
 }

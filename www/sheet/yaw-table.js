@@ -1,9 +1,9 @@
 // @ts-check
 /** A table of drag by yaw, of a position or of a piece of equipment. */
 
-import { readNumber } from "../parts/number-text.js";
-import { uniqueId } from "../parts/html.js";
 import { h } from "../frame/dom.js";
+import { uniqueId } from "../parts/html.js";
+import { readNumber } from "../parts/number-text.js";
 import { number } from "../units.js";
 import { book } from "../words/index.js";
 
@@ -12,16 +12,26 @@ import { book } from "../words/index.js";
 /** @typedef {{ yaw_deg: number, ratio: number }} YawRow */
 
 const say = book("sheet");
-const YAW_START = [{ yaw_deg: 0, ratio: 1 }, { yaw_deg: 10, ratio: 1 }];
+const YAW_START = [
+  { yaw_deg: 0, ratio: 1 },
+  { yaw_deg: 10, ratio: 1 },
+];
 
 /** @param {Page} page @param {string} path @param {YawRow[] | undefined} rows */
 export function yawTable({ store }, path, rows) {
   const label = uniqueId("yaw");
-  const box = h("input", { type: "checkbox", checked: rows !== undefined, onchange: () => store.set(path, box.checked ? YAW_START : undefined) });
+  const box = h("input", {
+    type: "checkbox",
+    checked: rows !== undefined,
+    onchange: () => store.set(path, box.checked ? YAW_START : undefined),
+  });
   /** @param {number} row @param {"yaw_deg"|"ratio"} name @param {string} label */
   const cell = (row, name, label) => {
     const input = h("input", {
-      inputmode: "decimal", autocomplete: "off", "aria-label": label, onchange: () => store.settle(),
+      inputmode: "decimal",
+      autocomplete: "off",
+      "aria-label": label,
+      onchange: () => store.settle(),
       oninput: () => {
         const { value } = readNumber(input.value, { unit: "", digits: 3 });
         input.setAttribute("aria-invalid", String(value === undefined));
@@ -30,14 +40,77 @@ export function yawTable({ store }, path, rows) {
     });
     return input;
   };
-  const inputs = (rows ?? []).map((_, row) => [cell(row, "yaw_deg", say("position.yaw_cell", { row: row + 1 })), cell(row, "ratio", say("position.ratio_cell", { row: row + 1 }))]);
-  const table = rows && h("table", { class: "yaw", "aria-labelledby": label },
-    h("thead", {}, h("tr", {}, h("th", { scope: "col" }, say("position.yaw_column")), h("th", { scope: "col" }, say("position.ratio_column")), h("th", { scope: "col" }, h("span", { class: "say" }, say("remove"))))),
-    h("tbody", {}, ...inputs.map((pair, row) => h("tr", {}, ...pair.map((input) => h("td", {}, input)),
-      h("td", {}, inputs.length > 1 && h("button", { type: "button", "aria-label": say("position.remove_row", { row: row + 1 }), onclick: () => store.set(path, store.at(path).filter((/** @type {YawRow} */ _, /** @type {number} */ at) => at !== row)) }, say("remove")))))));
-  const more = rows && h("button", { type: "button", onclick: () => store.set(path, [...store.at(path), { yaw_deg: store.at(path).at(-1).yaw_deg + 5, ratio: store.at(path).at(-1).ratio }]) }, say("position.add_row"));
+  const inputs = (rows ?? []).map((_, row) => [
+    cell(row, "yaw_deg", say("position.yaw_cell", { row: row + 1 })),
+    cell(row, "ratio", say("position.ratio_cell", { row: row + 1 })),
+  ]);
+  const table =
+    rows &&
+    h(
+      "table",
+      { class: "yaw", "aria-labelledby": label },
+      h(
+        "thead",
+        {},
+        h(
+          "tr",
+          {},
+          h("th", { scope: "col" }, say("position.yaw_column")),
+          h("th", { scope: "col" }, say("position.ratio_column")),
+          h("th", { scope: "col" }, h("span", { class: "say" }, say("remove"))),
+        ),
+      ),
+      h(
+        "tbody",
+        {},
+        ...inputs.map((pair, row) =>
+          h(
+            "tr",
+            {},
+            ...pair.map((input) => h("td", {}, input)),
+            h(
+              "td",
+              {},
+              inputs.length > 1 &&
+                h(
+                  "button",
+                  {
+                    type: "button",
+                    "aria-label": say("position.remove_row", { row: row + 1 }),
+                    onclick: () =>
+                      store.set(
+                        path,
+                        store.at(path).filter((/** @type {YawRow} */ _, /** @type {number} */ at) => at !== row),
+                      ),
+                  },
+                  say("remove"),
+                ),
+            ),
+          ),
+        ),
+      ),
+    );
+  const more =
+    rows &&
+    h(
+      "button",
+      {
+        type: "button",
+        onclick: () =>
+          store.set(path, [
+            ...store.at(path),
+            { yaw_deg: store.at(path).at(-1).yaw_deg + 5, ratio: store.at(path).at(-1).ratio },
+          ]),
+      },
+      say("position.add_row"),
+    );
   return {
-    elements: [h("label", { class: "check", id: label }, box, say("position.yaw")), table, more, rows && h("p", { class: "row-hint" }, say("position.yaw_hint"))],
+    elements: [
+      h("label", { class: "check", id: label }, box, say("position.yaw")),
+      table,
+      more,
+      rows && h("p", { class: "row-hint" }, say("position.yaw_hint")),
+    ],
     /** @param {YawRow[] | undefined} now */
     update(now) {
       now?.forEach((row, at) => {

@@ -9,7 +9,7 @@
 
 import { jsonText, readJson } from "../parts/json.js";
 import { book } from "../words/index.js";
-import { olderDefaults, same, VERSION as SCENARIO_VERSION } from "./scenario.js";
+import { olderDefaults, VERSION as SCENARIO_VERSION, same } from "./scenario.js";
 
 const say = book("page");
 
@@ -36,7 +36,8 @@ export function differenceOf(base, target) {
   if (!plain(base) || !plain(target)) return target;
   /** @type {Record<string, any>} */
   const patch = {};
-  for (const key of Object.keys(target)) if (!same(base[key], target[key])) patch[key] = differenceOf(base[key], target[key]);
+  for (const key of Object.keys(target))
+    if (!same(base[key], target[key])) patch[key] = differenceOf(base[key], target[key]);
   for (const key of Object.keys(base)) if (!(key in target)) patch[key] = null;
   return patch;
 }
@@ -69,7 +70,10 @@ function plain(value) {
 export async function encode(now, defaults) {
   const scenario = differenceOf(defaults.scenario, now.scenario);
   const details = differenceOf(defaults.with, now.with);
-  const parts = { ...(Object.keys(scenario).length && { s: scenario }), ...(Object.keys(details).length && { w: details }) };
+  const parts = {
+    ...(Object.keys(scenario).length && { s: scenario }),
+    ...(Object.keys(details).length && { w: details }),
+  };
   if (!Object.keys(parts).length) return `#${now.question}`;
   const text = new TextEncoder().encode(jsonText({ ...parts, d: markOf(defaults.scenario), v: SCENARIO_VERSION }));
   const deflated = await deflate(text);
@@ -124,7 +128,8 @@ function splitOnce(text, mark) {
  */
 function markOf(defaults) {
   let mark = 0x811c9dc5;
-  for (const character of jsonText({ ...defaults, fasterby: 1, events: undefined })) mark = Math.imul(mark ^ (character.codePointAt(0) ?? 0), 0x01000193);
+  for (const character of jsonText({ ...defaults, fasterby: 1, events: undefined }))
+    mark = Math.imul(mark ^ (character.codePointAt(0) ?? 0), 0x01000193);
   return (mark >>> 0).toString(36);
 }
 

@@ -15,7 +15,9 @@ const BY_SPEED = "speed-for-watts";
  * @param {State} next @param {State} previous @param {(question: string) => any} defaultsOf @returns {State}
  */
 export function sharedEffort(next, previous, defaultsOf) {
-  const changed = Object.keys(next.with).find((id) => next.with[id] !== previous.with[id] && !same(ridden(next.with[id], id), ridden(previous.with[id], id)));
+  const changed = Object.keys(next.with).find(
+    (id) => next.with[id] !== previous.with[id] && !same(ridden(next.with[id], id), ridden(previous.with[id], id)),
+  );
   if (changed) return withEffort(next, ridden(next.with[changed], changed));
   const first = Boolean(next.scenario.efforts?.length) && !previous.scenario.efforts?.length;
   const untouched = Object.keys(next.with).every((id) => same(ridden(next.with[id], id), ridden(defaultsOf(id), id)));

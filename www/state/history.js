@@ -1,7 +1,7 @@
 // @ts-check
 /** The one store of the page, with undo and redo over every change. */
 
-import { getAt, setAt, same } from "./scenario.js";
+import { getAt, same, setAt } from "./scenario.js";
 
 /** @import { Units } from "../units.js" */
 /** @typedef {{ question: string, scenario: any, with: Record<string, any>, units: Units, from_link?: boolean }} State `from_link` where the numbers are those of a link, or were made from them */
@@ -57,7 +57,9 @@ export function createStore(initial, alsoChange = (next) => next) {
   /** Whether the change would show in the question that is open. @param {State} target */
   function sees(target) {
     const here = state.question;
-    return target.scenario !== state.scenario || target.units !== state.units || !same(target.with[here], state.with[here]);
+    return (
+      target.scenario !== state.scenario || target.units !== state.units || !same(target.with[here], state.with[here])
+    );
   }
 
   return {
@@ -73,20 +75,38 @@ export function createStore(initial, alsoChange = (next) => next) {
      * Changes several values in one step.
      * @param {[path: string, value: unknown][]} changes @param {{ merge?: string }} [options]
      */
-    setAll: (changes, { merge } = {}) => step(changes.reduce((next, [path, value]) => setAt(next, path, value), state), merge),
+    setAll: (changes, { merge } = {}) =>
+      step(
+        changes.reduce((next, [path, value]) => setAt(next, path, value), state),
+        merge,
+      ),
     /** Ends a run of merged changes, as when a drag is let go. */
-    settle: () => { merging = undefined; },
+    settle: () => {
+      merging = undefined;
+    },
     /** Puts another state in place; `undoable: false` leaves no step. @param {State} next @param {{ undoable?: boolean }} [options] */
     replace: (next, { undoable = true } = {}) => (undoable ? step(next) : become(next)),
     /** Moves to another question; that is the browser's Back and Forward, not undo. @param {string} question */
-    go: (question) => { if (question !== state.question) { merging = undefined; become({ ...state, question }); } },
+    go: (question) => {
+      if (question !== state.question) {
+        merging = undefined;
+        become({ ...state, question });
+      }
+    },
     undo: () => travel(past, future),
     redo: () => travel(future, past),
     /** Makes what is there now the beginning, with nothing to undo. */
-    forgetSteps: () => { [past, future, merging] = [[], [], undefined]; },
+    forgetSteps: () => {
+      [past, future, merging] = [[], [], undefined];
+    },
     canUndo: () => past.length > 0,
     canRedo: () => future.length > 0,
     /** @param {Listener} listener @returns {() => void} */
-    subscribe: (listener) => { listeners.add(listener); return () => { listeners.delete(listener); }; },
+    subscribe: (listener) => {
+      listeners.add(listener);
+      return () => {
+        listeners.delete(listener);
+      };
+    },
   };
 }

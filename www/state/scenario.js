@@ -20,12 +20,18 @@ const FORBIDDEN = new Set(["__proto__", "constructor", "prototype"]);
  * @param {string} path @returns {(string | number)[]}
  */
 export function pathParts(path) {
-  return path.split(/[.[\]]+/).filter(Boolean).map((part) => (/^\d+$/.test(part) ? Number(part) : part));
+  return path
+    .split(/[.[\]]+/)
+    .filter(Boolean)
+    .map((part) => (/^\d+$/.test(part) ? Number(part) : part));
 }
 
 /** What stands at a path, or undefined. @param {any} root @param {string} path */
 export function getAt(root, path) {
-  return pathParts(path).reduce((at, part) => (at !== null && typeof at === "object" && Object.hasOwn(at, part) ? at[part] : undefined), root);
+  return pathParts(path).reduce(
+    (at, part) => (at !== null && typeof at === "object" && Object.hasOwn(at, part) ? at[part] : undefined),
+    root,
+  );
 }
 
 /**
@@ -40,7 +46,13 @@ export function setAt(root, path, value) {
 function setParts(at, [part, ...rest], value) {
   if (part === undefined) return value;
   if (FORBIDDEN.has(String(part))) throw new Error(`"${part}" cannot be a field.`);
-  const copy = Array.isArray(at) ? [...at] : at && typeof at === "object" ? { ...at } : typeof part === "number" ? [] : {};
+  const copy = Array.isArray(at)
+    ? [...at]
+    : at && typeof at === "object"
+      ? { ...at }
+      : typeof part === "number"
+        ? []
+        : {};
   const inner = setParts(copy[part], rest, value);
   if (inner === undefined && !Array.isArray(copy)) delete copy[part];
   else copy[part] = inner;
@@ -72,7 +84,10 @@ const SAME_AS = [
  * @param {string} path
  */
 export function fieldKey(path) {
-  const bare = path.replace(/^scenario\./, "").replace(/\[\d+\]/g, "").replace(/\.(value|sd|source)$/, "");
+  const bare = path
+    .replace(/^scenario\./, "")
+    .replace(/\[\d+\]/g, "")
+    .replace(/\.(value|sd|source)$/, "");
   const plain = SAME_AS.reduce((key, [part, same]) => key.replace(part, same), bare);
   return plain.startsWith("with.") ? `with.${plain.split(".").at(-1)}` : plain;
 }
@@ -82,10 +97,27 @@ export function fieldKey(path) {
  * treats as absent (a peak power, a long-ride loss, a pressure) stays absent.
  */
 const RIDER = ["total_mass_kg"];
-const BIKE = ["rolling_coefficient", "drivetrain_efficiency", "rotating_mass_kg", "bearing_drag_n", "bearing_drag_n_s_per_m", "launch_force_n", "lateral_m_s2", "braking_m_s2"];
+const BIKE = [
+  "rolling_coefficient",
+  "drivetrain_efficiency",
+  "rotating_mass_kg",
+  "bearing_drag_n",
+  "bearing_drag_n_s_per_m",
+  "launch_force_n",
+  "lateral_m_s2",
+  "braking_m_s2",
+];
 const POSITION = ["cda_m2", "cp_factor", "w_prime_factor"];
 const POWER = ["cp_w", "w_prime_j", "long_ride_from_s"];
-const CONDITIONS = ["temperature_c", "relative_humidity", "wind_speed_m_s", "wind_from_deg", "wind_height_m", "rider_height_m", "roughness_length_m"];
+const CONDITIONS = [
+  "temperature_c",
+  "relative_humidity",
+  "wind_speed_m_s",
+  "wind_from_deg",
+  "wind_height_m",
+  "rider_height_m",
+  "roughness_length_m",
+];
 /** The version of the scenario that the page writes. */
 export const VERSION = 3;
 /** The events of a document that names none, as the core has them: 10, 25, 50 and 100 miles. */
@@ -126,7 +158,8 @@ export function scenarioFiller(table, compared = []) {
     for (const [name, value] of Object.entries(given)) filled[name] = held(`${group}.${name}`, value);
     for (const name of fill ? names : []) {
       const instead = /** @type {Record<string, string>} */ (INSTEAD)[name];
-      if (filled[name] === undefined && !(instead && filled[instead] !== undefined)) filled[name] = fresh(`${group}.${name}`);
+      if (filled[name] === undefined && !(instead && filled[instead] !== undefined))
+        filled[name] = fresh(`${group}.${name}`);
       if (filled[name] === undefined) delete filled[name];
     }
     return filled;
@@ -168,9 +201,19 @@ export function scenarioFiller(table, compared = []) {
 
   return {
     field: (/** @type {string} */ path) => byKey.get(fieldKey(path)),
-    fade: (/** @type {number} */ cda_m2) => ({ ...part("positions.fade", FADE), tired_cda_m2: near("positions.cda_m2", cda_m2 * 1.1) }),
-    fadeTest: (/** @type {number} */ cda_m2) => ({ ...part("positions.fade_test", FADE_TEST), first_third_cda_m2: near("positions.fade_test.first_third_cda_m2", cda_m2), last_third_cda_m2: near("positions.fade_test.last_third_cda_m2", cda_m2 * 1.04) }),
-    lapse: (/** @type {number} */ cda_m2) => ({ ...part("positions.lapses", LAPSES), cda_m2: near("positions.cda_m2", cda_m2 * 1.15) }),
+    fade: (/** @type {number} */ cda_m2) => ({
+      ...part("positions.fade", FADE),
+      tired_cda_m2: near("positions.cda_m2", cda_m2 * 1.1),
+    }),
+    fadeTest: (/** @type {number} */ cda_m2) => ({
+      ...part("positions.fade_test", FADE_TEST),
+      first_third_cda_m2: near("positions.fade_test.first_third_cda_m2", cda_m2),
+      last_third_cda_m2: near("positions.fade_test.last_third_cda_m2", cda_m2 * 1.04),
+    }),
+    lapse: (/** @type {number} */ cda_m2) => ({
+      ...part("positions.lapses", LAPSES),
+      cda_m2: near("positions.cda_m2", cda_m2 * 1.15),
+    }),
     power: () => part("power", POWER),
     position,
     course,
@@ -224,7 +267,11 @@ export function scenarioFiller(table, compared = []) {
  * The defaults that links and patches of versions 1 and 2 of the scenario were made against: the loss in long rides was 22 W.
  * @param {any} defaults those of today
  */
-export function olderDefaults({ power: { long_ride_loss_share: _, ...power }, bike: { power_meter_bias_share: __, ...bike }, ...rest }) {
+export function olderDefaults({
+  power: { long_ride_loss_share: _, ...power },
+  bike: { power_meter_bias_share: __, ...bike },
+  ...rest
+}) {
   return { ...rest, bike, power: { long_ride_loss_w: { value: 22, sd: 10, source: "typical" }, ...power } };
 }
 

@@ -5,8 +5,8 @@
  * overwritten unasked. What cannot be read, because somebody or something has changed it, is passed over by itself.
  */
 
-import { READING } from "./keys.js";
 import { readJson } from "../parts/json.js";
+import { READING } from "./keys.js";
 import { same } from "./scenario.js";
 
 const LAST = "fasterby:last";
@@ -73,8 +73,13 @@ export function deviceStorage(device = localStorageOrNull()) {
     const kept = read(key);
     if (!isObject(kept) || kept.layout !== LAYOUT || !isObject(kept.scenario)) return null;
     return {
-      layout: LAYOUT, stamp: String(kept.stamp), saved_at: String(kept.saved_at ?? ""), question: String(kept.question),
-      scenario: kept.scenario, with: isObject(kept.with) ? kept.with : {}, from_link: kept.from_link === true,
+      layout: LAYOUT,
+      stamp: String(kept.stamp),
+      saved_at: String(kept.saved_at ?? ""),
+      question: String(kept.question),
+      scenario: kept.scenario,
+      with: isObject(kept.with) ? kept.with : {},
+      from_link: kept.from_link === true,
     };
   }
 
@@ -89,9 +94,18 @@ export function deviceStorage(device = localStorageOrNull()) {
   function keep(key, { question, scenario, with: details, from_link = false }, { replace = false } = {}) {
     if (read(key)?.layout > LAYOUT) return { done: false, because: "newer-layout" };
     const there = peek(key);
-    if (!replace && text(key) !== null && !(there && there.stamp === seen.get(key))) return { done: false, because: "newer-copy", saved_at: there?.saved_at };
+    if (!replace && text(key) !== null && !(there && there.stamp === seen.get(key)))
+      return { done: false, because: "newer-copy", saved_at: there?.saved_at };
     const stamp = crypto.getRandomValues(new Uint32Array(2)).join("-");
-    const kept = { layout: LAYOUT, stamp, saved_at: new Date().toISOString(), question, scenario, with: details, ...(from_link && { from_link }) };
+    const kept = {
+      layout: LAYOUT,
+      stamp,
+      saved_at: new Date().toISOString(),
+      question,
+      scenario,
+      with: details,
+      ...(from_link && { from_link }),
+    };
     if (!write(key, kept)) return { done: false, because: "full" };
     seen.set(key, stamp);
     return { done: true, stamp };
@@ -99,10 +113,12 @@ export function deviceStorage(device = localStorageOrNull()) {
 
   /** @param {string} start @returns {{ key: string, kept: Kept }[]} those that can be read, the last one first */
   function keptUnder(start) {
-    const found = keys().filter((key) => key.startsWith(start)).flatMap((key) => {
-      const kept = peek(key);
-      return kept ? [{ key, kept }] : [];
-    });
+    const found = keys()
+      .filter((key) => key.startsWith(start))
+      .flatMap((key) => {
+        const kept = peek(key);
+        return kept ? [{ key, kept }] : [];
+      });
     return found.sort((a, b) => compare(b.kept.saved_at, a.kept.saved_at));
   }
 
@@ -116,11 +132,16 @@ export function deviceStorage(device = localStorageOrNull()) {
   function keepRecent(work) {
     const from_link = work.from_link === true;
     const alike = keptUnder(RECENT).filter(({ kept }) => kept.from_link === from_link);
-    if (alike.some(({ kept }) => same(kept.scenario, work.scenario) && same(kept.with, work.with))) return { done: true, stamp: "" };
+    if (alike.some(({ kept }) => same(kept.scenario, work.scenario) && same(kept.with, work.with)))
+      return { done: true, stamp: "" };
     const key = () => RECENT + crypto.getRandomValues(new Uint32Array(2)).join("-");
     let outcome = keep(key(), work);
     // What came from links makes room for what is the rider's own.
-    for (const { key: other } of from_link || outcome.done ? [] : keptUnder(RECENT).filter(({ kept }) => kept.from_link).reverse()) {
+    for (const { key: other } of from_link || outcome.done
+      ? []
+      : keptUnder(RECENT)
+          .filter(({ kept }) => kept.from_link)
+          .reverse()) {
       remove(other);
       outcome = keep(key(), work);
       if (outcome.done) break;

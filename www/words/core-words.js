@@ -14,7 +14,9 @@ let known = { language: "", sentences: [] };
 /** The translated sentences with parts that vary, those with most words of their own first. */
 function varying() {
   if (known.language !== language()) {
-    const keys = keysOf("core").filter((key) => key.includes("{")).sort((a, b) => ownLetters(b) - ownLetters(a));
+    const keys = keysOf("core")
+      .filter((key) => key.includes("{"))
+      .sort((a, b) => ownLetters(b) - ownLetters(a));
     known = { language: language(), sentences: keys.map(compiled) };
   }
   return known.sentences;
@@ -41,7 +43,11 @@ function translated(sentence) {
   if (say.has(sentence)) return say(sentence);
   for (const { key, pattern, names } of varying()) {
     const found = pattern.exec(sentence);
-    if (found) return say(/** @type {never} */ (key), Object.fromEntries(names.map((name, index) => [name, translated(found[index + 1])])));
+    if (found)
+      return say(
+        /** @type {never} */ (key),
+        Object.fromEntries(names.map((name, index) => [name, translated(found[index + 1])])),
+      );
   }
   return sentence;
 }

@@ -29,7 +29,8 @@ export const language = () => spoken;
 export const languageTag = () => LANGUAGES[spoken].tag;
 
 /** The tag by which numbers and dates are written: as in the reader's own country, where its language is spoken. */
-export const regionTag = () => navigator.languages?.find((tag) => tag.toLowerCase().split("-")[0] === spoken) ?? languageTag();
+export const regionTag = () =>
+  navigator.languages?.find((tag) => tag.toLowerCase().split("-")[0] === spoken) ?? languageTag();
 
 /**
  * Speaks a language from now on. The books open so far are there in it before anything changes; what is on the page is the caller's to redraw.
@@ -39,7 +40,11 @@ export async function speak(wanted) {
   /** @type {typeof shelf} */
   const translated = new Map();
   // Others may be opened meanwhile.
-  for (let missing = [...shelf.keys()]; missing.length; missing = [...shelf.keys()].filter((name) => !translated.has(name))) {
+  for (
+    let missing = [...shelf.keys()];
+    missing.length;
+    missing = [...shelf.keys()].filter((name) => !translated.has(name))
+  ) {
     await Promise.all(missing.map(async (name) => translated.set(name, await fetchBook(wanted, name))));
   }
   shelf = translated;
@@ -64,8 +69,15 @@ async function fetchBook(wanted, name) {
 
 /** Spaces that do not break: before units, and in French before double signs and inside quotes. The books are written with plain ones. @param {Record<string, Template>} texts @param {Language} wanted @returns {Record<string, Template>} */
 function typeset(texts, wanted) {
-  const units = (/** @type {string} */ text) => text.replace(/([\d}]) %/g, "$1\u202f%").replace(/([\d}]) (?=(?:°C|km|kJ|kg|hPa|mm|min|m|s|W|h)(?![\p{L}\p{N}’]))/gu, "$1\u00a0");
-  const french = (/** @type {string} */ text) => text.replace(/ ([;!?])/g, "\u202f$1").replace(/ ([:»])/g, "\u00a0$1").replace(/« /g, "«\u00a0");
+  const units = (/** @type {string} */ text) =>
+    text
+      .replace(/([\d}]) %/g, "$1\u202f%")
+      .replace(/([\d}]) (?=(?:°C|km|kJ|kg|hPa|mm|min|m|s|W|h)(?![\p{L}\p{N}’]))/gu, "$1\u00a0");
+  const french = (/** @type {string} */ text) =>
+    text
+      .replace(/ ([;!?])/g, "\u202f$1")
+      .replace(/ ([:»])/g, "\u00a0$1")
+      .replace(/« /g, "«\u00a0");
   const set = (/** @type {string} */ text) => (wanted === "fr" ? french(units(text)) : units(text));
   return JSON.parse(JSON.stringify(texts), (_, value) => (typeof value === "string" ? set(value) : value));
 }
@@ -85,7 +97,8 @@ export function book(name) {
   /** The text at a key with its `{placeholders}` filled. @param {keyof Books[Name] & string} key @param {Record<string, string | number>} [values] */
   const say = (key, values) => fill(template(key), values, languageTag());
   /** The text at a key as a run of texts and elements, or of texts and fields: placeholders may be any of them. `**bold**` becomes an element, but not beside fields. @type {Parts<keyof Books[Name] & string>} */
-  say.parts = (/** @type {string} */ key, /** @type {any} */ values) => /** @type {any[]} */ (parts(template(key), values, languageTag()));
+  say.parts = (/** @type {string} */ key, /** @type {any} */ values) =>
+    /** @type {any[]} */ (parts(template(key), values, languageTag()));
   /** Whether there is a text at a key. @param {string} key @returns {key is keyof Books[Name] & string} */
   say.has = (key) => Object.hasOwn(shelf.get(name) ?? {}, key);
   return say;

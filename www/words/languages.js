@@ -11,6 +11,8 @@ export const LANGUAGES = /** @type {const} */ ({
 
 /** The first language of these tags that there is: "de-AT" is German. @param {readonly (string | null | undefined)[]} tags @returns {Language} */
 export function languageOf(tags) {
-  const known = tags.map((tag) => (typeof tag === "string" ? tag : "").toLowerCase().split("-")[0]).find((name) => Object.hasOwn(LANGUAGES, name));
+  const known = tags
+    .map((tag) => (typeof tag === "string" ? tag : "").toLowerCase().split("-")[0])
+    .find((name) => Object.hasOwn(LANGUAGES, name));
   return /** @type {Language} */ (known ?? "en");
 }

@@ -13,7 +13,10 @@ const rules = new Map();
 function form(template, values, tag) {
   if (typeof template === "string") return template;
   let rule = rules.get(tag);
-  if (!rule) rules.set(tag, (rule = new Intl.PluralRules(tag)));
+  if (!rule) {
+    rule = new Intl.PluralRules(tag);
+    rules.set(tag, rule);
+  }
   const name = rule.select(Number(values.count));
   return (name === "one" || name === "many" ? template[name] : undefined) ?? template.other;
 }
@@ -23,7 +26,9 @@ function form(template, values, tag) {
  * @param {Template} template @param {Record<string, string | number>} [values] @param {string} [tag] of the language, for its plurals
  */
 export function fill(template, values = {}, tag = "en-GB") {
-  return form(template, values, tag).replaceAll(/\{(\w+)\}/g, (whole, name) => isolated(String(values[name] ?? whole))).replaceAll("**", "");
+  return form(template, values, tag)
+    .replaceAll(/\{(\w+)\}/g, (whole, name) => isolated(String(values[name] ?? whole)))
+    .replaceAll("**", "");
 }
 
 /**
@@ -33,10 +38,14 @@ export function fill(template, values = {}, tag = "en-GB") {
  * @returns {(string | HTMLElement | T)[]}
  */
 export function parts(template, values = {}, tag = "en-GB") {
-  return form(template, values, tag).split("**").flatMap((run, index) => {
-    const pieces = filled(run, values);
-    return /** @type {(string | HTMLElement | T)[]} */ (index % 2 ? [html("b", {}, .../** @type {(string | Node)[]} */ (pieces))] : pieces);
-  });
+  return form(template, values, tag)
+    .split("**")
+    .flatMap((run, index) => {
+      const pieces = filled(run, values);
+      return /** @type {(string | HTMLElement | T)[]} */ (
+        index % 2 ? [html("b", {}, .../** @type {(string | Node)[]} */ (pieces))] : pieces
+      );
+    });
 }
 
 /** @template {object} T @param {string} text @param {Record<string, string | number | T | (string | T)[]>} values @returns {(string | T)[]} */

@@ -15,7 +15,8 @@ pub fn ask(question: &str) -> Outcome<ExitCode> {
         .take(MOST_BYTES)
         .read_to_end(&mut request)
         .map_err(|error| format!("The request on standard input cannot be read: {error}."))?;
-    let (answer, code) = match fasterby_core::ask_json(question, &String::from_utf8_lossy(&request)) {
+    let (answer, code) = match fasterby_core::ask_json(question, &String::from_utf8_lossy(&request))
+    {
         Ok(answer) => (answer, ExitCode::SUCCESS),
         Err(error) => (error, ExitCode::from(REFUSED)),
     };

@@ -7,7 +7,16 @@ use crate::{build, paths, serve, setup};
 pub fn bench() -> Outcome {
     say("the core, natively");
     run(
-        cargo().args(["run", "--quiet", "--profile", "bench", "--package", "fasterby-tests", "--bin", "bench"]),
+        cargo().args([
+            "run",
+            "--quiet",
+            "--profile",
+            "bench",
+            "--package",
+            "fasterby-tests",
+            "--bin",
+            "bench",
+        ]),
         "The native measurements did not finish: see the message above.",
     )?;
     build::build()?;
@@ -18,7 +27,10 @@ pub fn bench() -> Outcome {
     server.run_aside();
     say("core and page, in Chromium");
     run(
-        command("node").arg("tests/browser/bench.mjs").env("FASTERBY_ADDRESS", address).env("CHROME", chromium),
+        command("node")
+            .arg("tests/browser/bench.mjs")
+            .env("FASTERBY_ADDRESS", address)
+            .env("CHROME", chromium),
         "The measurements in the browser did not finish: see the message above.",
     )
 }

@@ -35,7 +35,12 @@ const ENTRIES: [(&str, &str); 4] = [
 /// The address that other sites used before addresses had versions.
 const EARLIER_EMBED: (&str, &str) = ("embed.js", "import \"./embed/v1.js\";\n");
 /// What pages of other origins load besides the files of a version.
-pub const OPEN_TO_OTHERS: [&str; 4] = [EARLIER_EMBED.0, "embed/v1.js", "frame-height.js", VERSION_FILE];
+pub const OPEN_TO_OTHERS: [&str; 4] = [
+    EARLIER_EMBED.0,
+    "embed/v1.js",
+    "frame-height.js",
+    VERSION_FILE,
+];
 /// The page that other sites put into a frame.
 pub const FRAME: &str = "embed/frame.html";
 /// Says which version lies there.
@@ -45,7 +50,16 @@ const LIST_FILE: &str = "files.json";
 /// How the name of a version's folder begins.
 const VERSION_MARK: &str = "v-";
 /// Extensions that are copied as they are.
-const COPIED: [&str; 8] = ["html", "svg", "png", "ico", "webp", "webmanifest", "json", "txt"];
+const COPIED: [&str; 8] = [
+    "html",
+    "svg",
+    "png",
+    "ico",
+    "webp",
+    "webmanifest",
+    "json",
+    "txt",
+];
 /// Files of `www` that belong to its tools, not to the page.
 const OF_THE_TOOLS: [&str; 2] = ["package", "tsconfig"];
 
@@ -53,7 +67,10 @@ const OF_THE_TOOLS: [&str; 2] = ["package", "tsconfig"];
 pub const WHAT_WAS_BUNDLED: &str = "bundles.json";
 const NOT_BUNDLED: &str = "esbuild could not bundle the page: see its message above.";
 /// What esbuild makes the script of the page as one file from, and what unpacks that.
-const ONE_FILE_ENTRIES: [&str; 2] = ["script=delivery/one-file-start.js", "loader=delivery/one-file-loader.js"];
+const ONE_FILE_ENTRIES: [&str; 2] = [
+    "script=delivery/one-file-start.js",
+    "loader=delivery/one-file-loader.js",
+];
 
 const PAGE: &str = "index.html";
 /// The page by the address that visitors use, from the folder that it lies in.
@@ -87,9 +104,16 @@ pub fn build() -> Outcome<String> {
     let version = format!("{VERSION_MARK}{}", fingerprint_of(&versioned));
     let mut site = entries(&version)?;
     site.insert(ONE_FILE.into(), made_one_file(&versioned)?);
-    site.extend(versioned.into_iter().map(|(path, content)| (format!("{version}/{path}"), content)));
+    site.extend(
+        versioned
+            .into_iter()
+            .map(|(path, content)| (format!("{version}/{path}"), content)),
+    );
     let kept = kept_offline(&site);
-    site.insert(VERSION_FILE.into(), json!({ "version": version }).to_string().into_bytes());
+    site.insert(
+        VERSION_FILE.into(),
+        json!({ "version": version }).to_string().into_bytes(),
+    );
     site.insert(OFFLINE.into(), offline(&kept)?);
     publish(&site)?;
     Ok(version)
@@ -117,7 +141,16 @@ pub fn generated_types() -> Outcome<String> {
     let soon = ["--config", "profile.dev.package.fasterby-core.opt-level=0"];
     output_of(
         cargo()
-            .args(["run", "--quiet", "--package", "fasterby-tests", "--features", "types", "--bin", "types"])
+            .args([
+                "run",
+                "--quiet",
+                "--package",
+                "fasterby-tests",
+                "--features",
+                "types",
+                "--bin",
+                "types",
+            ])
             .args(soon),
         "The types for the page could not be generated from the core: see the compiler's message above.",
     )
@@ -157,16 +190,32 @@ fn compile(name: &str, options: &[&str]) -> Outcome<PathBuf> {
     // In a folder of its own: cargo would build the one over the other, each time anew.
     let folder = paths::kept("wasm-target").join(name);
     // The module is published: it should not tell where it was built.
-    let cargo_home =
-        std::env::var("CARGO_HOME").or_else(|_| std::env::var("HOME").map(|home| format!("{home}/.cargo")));
-    let renamed = [(cargo_home.ok(), "cargo"), (Some(paths::root().display().to_string()), "fasterby")];
-    let flags = renamed.into_iter().filter_map(|(from, to)| Some(format!("--remap-path-prefix={}={to}", from?)));
+    let cargo_home = std::env::var("CARGO_HOME")
+        .or_else(|_| std::env::var("HOME").map(|home| format!("{home}/.cargo")));
+    let renamed = [
+        (cargo_home.ok(), "cargo"),
+        (Some(paths::root().display().to_string()), "fasterby"),
+    ];
+    let flags = renamed
+        .into_iter()
+        .filter_map(|(from, to)| Some(format!("--remap-path-prefix={}={to}", from?)));
     run(
         cargo()
-            .args(["build", "--quiet", "--release", "--package", "fasterby-web", "--target", "wasm32-unknown-unknown"])
+            .args([
+                "build",
+                "--quiet",
+                "--release",
+                "--package",
+                "fasterby-web",
+                "--target",
+                "wasm32-unknown-unknown",
+            ])
             .args(options)
             .arg(format!("--target-dir={}", folder.display()))
-            .env("CARGO_ENCODED_RUSTFLAGS", flags.collect::<Vec<_>>().join("\u{1f}")),
+            .env(
+                "CARGO_ENCODED_RUSTFLAGS",
+                flags.collect::<Vec<_>>().join("\u{1f}"),
+            ),
         "The core does not compile for the browser: see the compiler's message above.",
     )?;
     Ok(folder.join("wasm32-unknown-unknown/release/fasterby_web.wasm"))
@@ -178,7 +227,9 @@ fn bind(name: &str, compiled: &Path) -> Outcome {
     let tools = read(&paths::www().join("package-lock.json"))?;
     let inputs = fingerprint([read(compiled)?.as_slice(), tools.as_slice()]);
     let made = |outputs: String| format!("{inputs} {outputs}");
-    if read_text(&stamp).is_ok_and(|kept| fingerprint_of_package(name).is_ok_and(|outputs| kept == made(outputs))) {
+    if read_text(&stamp)
+        .is_ok_and(|kept| fingerprint_of_package(name).is_ok_and(|outputs| kept == made(outputs)))
+    {
         return Ok(());
     }
     say("binding and optimising");
@@ -196,7 +247,12 @@ fn bind(name: &str, compiled: &Path) -> Outcome {
         .map_err(|error| format!("wasm-bindgen could not bind the core: {error:#}."))?;
     let module = module_file(name);
     run(
-        command("node").arg(paths::node_program("wasm-opt")).arg("-Os").arg(&module).arg("-o").arg(&module),
+        command("node")
+            .arg(paths::node_program("wasm-opt"))
+            .arg("-Os")
+            .arg(&module)
+            .arg("-o")
+            .arg(&module),
         "wasm-opt could not optimise the core: remove www/node_modules and run this again.",
     )?;
     write(&stamp, made(fingerprint_of_package(name)?).as_bytes())
@@ -221,7 +277,9 @@ fn module_file(name: &str) -> PathBuf {
 
 /// The modules' hashes, which go into the scripts: a module of another version is refused.
 fn write_integrity() -> Outcome {
-    let modules = MODULES.iter().map(|(name, _)| Ok((*name, integrity(&read(&module_file(name))?))));
+    let modules = MODULES
+        .iter()
+        .map(|(name, _)| Ok((*name, integrity(&read(&module_file(name))?))));
     let modules: BTreeMap<&str, String> = modules.collect::<Outcome<_>>()?;
     write(&integrity_file(), json!(modules).to_string().as_bytes())
 }
@@ -235,30 +293,44 @@ fn bundle() -> Outcome {
     let bundles = bundles();
     // What an earlier run split off is not part of this one.
     if bundles.is_dir() {
-        fs::remove_dir_all(&bundles).map_err(|error| format!("The earlier bundles cannot be removed: {error}."))?;
+        fs::remove_dir_all(&bundles)
+            .map_err(|error| format!("The earlier bundles cannot be removed: {error}."))?;
     }
     run(
         split(&PAGE_BUNDLES)
             .arg(format!("--inject:{FIRST_LOAD}"))
-            .arg(format!("--metafile={}", paths::kept(WHAT_WAS_BUNDLED).display())),
+            .arg(format!(
+                "--metafile={}",
+                paths::kept(WHAT_WAS_BUNDLED).display()
+            )),
         NOT_BUNDLED,
     )?;
-    run(split(&OTHER_BUNDLES).arg(format!("--external:./{SHOWS_ELSEWHERE}.js")), NOT_BUNDLED)?;
-    run(esbuild_of(&ENTRIES).arg(format!("--outdir={}", entry_bundles().display())), NOT_BUNDLED)
+    run(
+        split(&OTHER_BUNDLES).arg(format!("--external:./{SHOWS_ELSEWHERE}.js")),
+        NOT_BUNDLED,
+    )?;
+    run(
+        esbuild_of(&ENTRIES).arg(format!("--outdir={}", entry_bundles().display())),
+        NOT_BUNDLED,
+    )
 }
 
 /// Bundles whose shared and later scripts are parts of their own. Parts lie beside the bundles, so that `import.meta.url` leads
 /// to the same folder from each of them.
 fn split(wanted: &[(&str, &str)]) -> Command {
     let mut esbuild = esbuild_of(wanted);
-    esbuild.args(["--splitting", "--chunk-names=part-[hash]"]).arg(format!("--outdir={}", version_bundles().display()));
+    esbuild
+        .args(["--splitting", "--chunk-names=part-[hash]"])
+        .arg(format!("--outdir={}", version_bundles().display()));
     esbuild
 }
 
 /// Modules, each from an entry in `www`.
 fn esbuild_of(wanted: &[(&str, &str)]) -> Command {
     let mut esbuild = esbuild();
-    esbuild.args(wanted.iter().map(|(entry, name)| format!("{name}={entry}"))).arg("--format=esm");
+    esbuild
+        .args(wanted.iter().map(|(entry, name)| format!("{name}={entry}")))
+        .arg("--format=esm");
     esbuild
 }
 
@@ -267,15 +339,31 @@ fn esbuild() -> Command {
     esbuild
         .current_dir(paths::www())
         .arg(paths::node_program("esbuild"))
-        .args(["--bundle", "--minify", "--target=es2022", "--charset=utf8", "--log-level=warning"])
-        .args(
-            MODULES.map(|(name, _)| {
-                format!("--alias:fasterby-{name}={}", package(name).join(format!("{name}.js")).display())
-            }),
-        )
-        .arg(format!("--alias:d3-interpolate={}", paths::www().join("parts/interpolate-numbers.js").display()))
-        .arg(format!("--alias:fasterby-integrity={}", integrity_file().display()))
-        .arg(format!("--alias:fasterby-tables={}", tables_file().display()));
+        .args([
+            "--bundle",
+            "--minify",
+            "--target=es2022",
+            "--charset=utf8",
+            "--log-level=warning",
+        ])
+        .args(MODULES.map(|(name, _)| {
+            format!(
+                "--alias:fasterby-{name}={}",
+                package(name).join(format!("{name}.js")).display()
+            )
+        }))
+        .arg(format!(
+            "--alias:d3-interpolate={}",
+            paths::www().join("parts/interpolate-numbers.js").display()
+        ))
+        .arg(format!(
+            "--alias:fasterby-integrity={}",
+            integrity_file().display()
+        ))
+        .arg(format!(
+            "--alias:fasterby-tables={}",
+            tables_file().display()
+        ));
     esbuild
 }
 
@@ -313,14 +401,20 @@ fn entries(version: &str) -> Outcome<Files> {
     }
     for (path, content) in files_under(&entry_bundles())? {
         let script = String::from_utf8_lossy(&content);
-        files.insert(path, with_values(&script, &[("__VERSION__", json!(version))]).into_bytes());
+        files.insert(
+            path,
+            with_values(&script, &[("__VERSION__", json!(version))]).into_bytes(),
+        );
     }
     files.insert(EARLIER_EMBED.0.into(), EARLIER_EMBED.1.into());
     Ok(files)
 }
 
 fn is_copied(path: &str) -> bool {
-    let has_extension = |extensions: &[&str]| path.rsplit_once('.').is_some_and(|(_, last)| extensions.contains(&last));
+    let has_extension = |extensions: &[&str]| {
+        path.rsplit_once('.')
+            .is_some_and(|(_, last)| extensions.contains(&last))
+    };
     has_extension(&COPIED) && !OF_THE_TOOLS.iter().any(|start| path.starts_with(start))
 }
 
@@ -328,11 +422,18 @@ fn is_copied(path: &str) -> bool {
 fn made_one_file(versioned: &Files) -> Outcome<Vec<u8>> {
     let folder = paths::kept("one-file");
     let packed = folder.join("core.gz");
-    packed_once(&packed, versioned.get(WHOLE_WASM).map_or(&[], Vec::as_slice))?;
+    packed_once(
+        &packed,
+        versioned.get(WHOLE_WASM).map_or(&[], Vec::as_slice),
+    )?;
     run(
         esbuild()
             .args(ONE_FILE_ENTRIES)
-            .args(["--format=iife", "--conditions=one-file", "--loader:.gz=binary"])
+            .args([
+                "--format=iife",
+                "--conditions=one-file",
+                "--loader:.gz=binary",
+            ])
             .arg(format!("--alias:fasterby-packed={}", packed.display()))
             // The binding's own way to the module, which is not taken here.
             .arg("--define:import.meta.url=location.href")
@@ -376,20 +477,32 @@ fn kept_offline(site: &Files) -> BTreeMap<String, String> {
 /// Gives the service worker the files to keep, and a version that changes with any of them.
 fn offline(kept: &BTreeMap<String, String>) -> Outcome<Vec<u8>> {
     let source = read_text(&paths::www().join(OFFLINE))?;
-    let named = kept.iter().flat_map(|(address, hash)| [address.as_bytes(), hash.as_bytes()]);
+    let named = kept
+        .iter()
+        .flat_map(|(address, hash)| [address.as_bytes(), hash.as_bytes()]);
     let version = fingerprint(named.chain([source.as_bytes()]));
-    Ok(with_values(&source, &[("__VERSION__", json!(version)), ("__FILES__", json!(kept))]).into_bytes())
+    Ok(with_values(
+        &source,
+        &[("__VERSION__", json!(version)), ("__FILES__", json!(kept))],
+    )
+    .into_bytes())
 }
 
 /// Fills placeholders, which stand in a script as strings.
 fn with_values(source: &str, values: &[(&str, serde_json::Value)]) -> String {
-    values.iter().fold(source.to_string(), |filled, (placeholder, value)| {
-        filled.replace(&format!("\"{placeholder}\""), &value.to_string())
-    })
+    values
+        .iter()
+        .fold(source.to_string(), |filled, (placeholder, value)| {
+            filled.replace(&format!("\"{placeholder}\""), &value.to_string())
+        })
 }
 
 fn fingerprint_of(files: &Files) -> String {
-    fingerprint(files.iter().flat_map(|(path, content)| [path.as_bytes(), content.as_slice()]))
+    fingerprint(
+        files
+            .iter()
+            .flat_map(|(path, content)| [path.as_bytes(), content.as_slice()]),
+    )
 }
 
 /// Puts the site where it is served from, each file whole at once, as the page may be open meanwhile: first what the entries lead
@@ -398,19 +511,29 @@ fn publish(site: &Files) -> Outcome {
     let rank = |path: &str| (!is_of_a_version(path), path == OFFLINE);
     let mut paths_in_order: Vec<&String> = site.keys().collect();
     paths_in_order.sort_by_key(|path| rank(path));
-    paths_in_order.into_iter().try_for_each(|path| write(&paths::dist().join(path), &site[path]))?;
+    paths_in_order
+        .into_iter()
+        .try_for_each(|path| write(&paths::dist().join(path), &site[path]))?;
     remove_leftovers(site)
 }
 
 fn remove_leftovers(site: &Files) -> Outcome {
     let dist = paths::dist();
-    let cannot = |path: &str, error: std::io::Error| format!("`dist/{path}` cannot be removed: {error}.");
-    for path in files_under(&dist)?.into_keys().filter(|path| !site.contains_key(path)) {
+    let cannot =
+        |path: &str, error: std::io::Error| format!("`dist/{path}` cannot be removed: {error}.");
+    for path in files_under(&dist)?
+        .into_keys()
+        .filter(|path| !site.contains_key(path))
+    {
         fs::remove_file(dist.join(&path)).map_err(|error| cannot(&path, error))?;
         // A folder that is not empty stays.
-        Path::new(&path).ancestors().skip(1).filter(|folder| *folder != Path::new("")).for_each(|folder| {
-            fs::remove_dir(dist.join(folder)).ok();
-        });
+        Path::new(&path)
+            .ancestors()
+            .skip(1)
+            .filter(|folder| *folder != Path::new(""))
+            .for_each(|folder| {
+                fs::remove_dir(dist.join(folder)).ok();
+            });
     }
     Ok(())
 }
@@ -433,7 +556,10 @@ mod tests {
 
     #[test]
     fn placeholders_are_filled() {
-        let values = [("__VERSION__", json!("v-1f")), ("__FILES__", json!({ "./": "sha256-a" }))];
+        let values = [
+            ("__VERSION__", json!("v-1f")),
+            ("__FILES__", json!({ "./": "sha256-a" })),
+        ];
         assert_eq!(
             with_values(r#"const a = "__VERSION__", b = ("__FILES__");"#, &values),
             r#"const a = "v-1f", b = ({"./":"sha256-a"});"#
@@ -442,7 +568,13 @@ mod tests {
 
     #[test]
     fn the_page_keeps_its_own_files_and_not_those_for_other_sites() {
-        for kept in ["index.html", "start.js", "icon.svg", "v-1f/app.js", "v-1f/wasm/whole_bg.wasm"] {
+        for kept in [
+            "index.html",
+            "start.js",
+            "icon.svg",
+            "v-1f/app.js",
+            "v-1f/wasm/whole_bg.wasm",
+        ] {
             assert!(is_kept_offline(kept), "{kept}");
         }
         for other in [

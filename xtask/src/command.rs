@@ -27,13 +27,22 @@ pub fn say(what: &str) {
 /// Runs to the end with the terminal's own output; a failure becomes `sentence`.
 pub fn run(command: &mut Command, sentence: &str) -> Outcome {
     let status = command.stdin(Stdio::null()).status();
-    let succeeded = status.map_err(|error| not_started(command, &error))?.success();
-    if succeeded { Ok(()) } else { Err(sentence.to_string()) }
+    let succeeded = status
+        .map_err(|error| not_started(command, &error))?
+        .success();
+    if succeeded {
+        Ok(())
+    } else {
+        Err(sentence.to_string())
+    }
 }
 
 /// Runs to the end and gives what was printed; a failure becomes `sentence`.
 pub fn output_of(command: &mut Command, sentence: &str) -> Outcome<String> {
-    let output = command.stdin(Stdio::null()).stderr(Stdio::inherit()).output();
+    let output = command
+        .stdin(Stdio::null())
+        .stderr(Stdio::inherit())
+        .output();
     let output = output.map_err(|error| not_started(command, &error))?;
     if output.status.success() {
         Ok(String::from_utf8_lossy(&output.stdout).into_owned())

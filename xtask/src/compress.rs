@@ -17,8 +17,11 @@ pub fn gzip(content: &[u8]) -> Vec<u8> {
 
 /// As dense as the form allows.
 pub fn brotli(content: &[u8]) -> Vec<u8> {
-    let parameters =
-        brotli::enc::BrotliEncoderParams { quality: BROTLI_QUALITY, lgwin: BROTLI_WINDOW_BITS, ..Default::default() };
+    let parameters = brotli::enc::BrotliEncoderParams {
+        quality: BROTLI_QUALITY,
+        lgwin: BROTLI_WINDOW_BITS,
+        ..Default::default()
+    };
     let mut compressed = Vec::new();
     // Reading from and writing into memory does not fail.
     brotli::BrotliCompress(&mut &content[..], &mut compressed, &parameters).ok();
@@ -35,7 +38,11 @@ mod tests {
         let content = "metres per second, ".repeat(100).into_bytes();
         let (gzipped, packed) = (gzip(&content), brotli(&content));
         let mut back = Vec::new();
-        assert!(flate2::read::GzDecoder::new(&gzipped[..]).read_to_end(&mut back).is_ok());
+        assert!(
+            flate2::read::GzDecoder::new(&gzipped[..])
+                .read_to_end(&mut back)
+                .is_ok()
+        );
         assert_eq!(back, content);
         let mut back = Vec::new();
         assert!(brotli::BrotliDecompress(&mut &packed[..], &mut back).is_ok());

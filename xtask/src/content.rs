@@ -57,7 +57,8 @@ pub fn files_under(folder: &Path) -> Outcome<BTreeMap<String, Vec<u8>>> {
 }
 
 fn collect(folder: &Path, prefix: &str, files: &mut BTreeMap<String, Vec<u8>>) -> Outcome {
-    let entries = fs::read_dir(folder).map_err(|error| format!("`{}` cannot be listed: {error}.", shown(folder)))?;
+    let entries = fs::read_dir(folder)
+        .map_err(|error| format!("`{}` cannot be listed: {error}.", shown(folder)))?;
     for entry in entries.flatten() {
         let name = format!("{prefix}{}", entry.file_name().to_string_lossy());
         let path = entry.path();
@@ -74,7 +75,10 @@ fn collect(folder: &Path, prefix: &str, files: &mut BTreeMap<String, Vec<u8>>) -
 
 fn shown(path: &Path) -> String {
     let root = crate::paths::root();
-    path.strip_prefix(&root).unwrap_or(path).display().to_string()
+    path.strip_prefix(&root)
+        .unwrap_or(path)
+        .display()
+        .to_string()
 }
 
 #[cfg(test)]
@@ -90,7 +94,10 @@ mod tests {
     #[test]
     fn the_hash_for_browsers_is_sha_256_in_base_64() {
         // SHA-256 of nothing, from memory: e3b0c442 98fc1c14 ... 7852b855.
-        assert_eq!(integrity(b""), "sha256-47DEQpj8HBSa+/TImW+5JCeuQeRkm5NMpJWZG3hSuFU=");
+        assert_eq!(
+            integrity(b""),
+            "sha256-47DEQpj8HBSa+/TImW+5JCeuQeRkm5NMpJWZG3hSuFU="
+        );
     }
 
     #[test]

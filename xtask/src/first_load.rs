@@ -25,39 +25,65 @@ const WANTED_FIRST: [&str; 6] = [
 /// Those of the shipped files that a first visit fetches before it sees an answer.
 pub fn files(version: &str) -> Outcome<BTreeSet<String>> {
     let scripts = scripts(&outputs()?, &WANTED_FIRST);
-    let versioned = FILES_OF_A_VERSION.into_iter().map(String::from).chain(scripts);
+    let versioned = FILES_OF_A_VERSION
+        .into_iter()
+        .map(String::from)
+        .chain(scripts);
     let versioned = versioned.map(|path| format!("{version}/{path}"));
-    Ok(FILES.into_iter().map(String::from).chain(versioned).collect())
+    Ok(FILES
+        .into_iter()
+        .map(String::from)
+        .chain(versioned)
+        .collect())
 }
 
 /// The page that opens a version: it names the version and its style, and has a line for each part of its scripts, so that the
 /// browser fetches them beside each other instead of one after the other. Words are left out: only the scripts know the reader's
 /// language.
 pub fn page_of(version: &str, page: &str) -> Outcome<String> {
-    let wanted: Vec<&str> = WANTED_FIRST.iter().copied().filter(|source| !source.starts_with("words/")).collect();
+    let wanted: Vec<&str> = WANTED_FIRST
+        .iter()
+        .copied()
+        .filter(|source| !source.starts_with("words/"))
+        .collect();
     let mut scripts = scripts(&outputs()?, &wanted);
     scripts.insert(SCRIPT.into());
     Ok(opening(version, page, &scripts))
 }
 
 fn opening(version: &str, page: &str, scripts: &BTreeSet<String>) -> String {
-    let lines: String =
-        scripts.iter().map(|path| format!("<link rel=\"modulepreload\" href=\"{version}/{path}\">\n")).collect();
+    let lines: String = scripts
+        .iter()
+        .map(|path| format!("<link rel=\"modulepreload\" href=\"{version}/{path}\">\n"))
+        .collect();
     page.replacen("<html ", &format!("<html data-version=\"{version}\" "), 1)
-        .replacen(&format!("href=\"{STYLE}\""), &format!("href=\"{version}/{STYLE}\""), 1)
+        .replacen(
+            &format!("href=\"{STYLE}\""),
+            &format!("href=\"{version}/{STYLE}\""),
+            1,
+        )
         .replacen("</head>", &(lines + "</head>"), 1)
 }
 
 fn outputs() -> Outcome<Value> {
     let bundled: Value = serde_json::from_str(&read_text(&paths::kept(build::WHAT_WAS_BUNDLED))?)
-        .map_err(|error| format!("What esbuild says of its bundles cannot be read: {error}."))?;
+        .map_err(|error| {
+        format!("What esbuild says of its bundles cannot be read: {error}.")
+    })?;
     Ok(bundled["outputs"].clone())
 }
 
 /// The parts of `app.js` and of the scripts that it wants first.
 fn scripts(outputs: &Value, wanted: &[&str]) -> BTreeSet<String> {
-    let wanted: Vec<String> = wanted.iter().filter_map(|source| part_of(outputs, source)).collect();
-    let parts = wanted.iter().map(String::as_str).chain([SCRIPT]).flat_map(|script| needed_at_once(outputs, script));
+    let wanted: Vec<String> = wanted
+        .iter()
+        .filter_map(|source| part_of(outputs, source))
+        .collect();
+    let parts = wanted
+        .iter()
+        .map(String::as_str)
+        .chain([SCRIPT])
+        .flat_map(|script| needed_at_once(outputs, script));
     parts.chain(wanted.iter().cloned()).collect()
 }
 
@@ -74,8 +100,13 @@ fn needed_at_once(outputs: &Value, script: &str) -> BTreeSet<String> {
     let mut ahead = vec![script.to_string()];
     while let Some(script) = ahead.pop() {
         let named = |path: &str| path.rsplit('/').next() == Some(script.as_str());
-        let output = outputs.as_object().and_then(|outputs| outputs.iter().find(|(path, _)| named(path)));
-        let imports = output.and_then(|(_, output)| output["imports"].as_array()).into_iter().flatten();
+        let output = outputs
+            .as_object()
+            .and_then(|outputs| outputs.iter().find(|(path, _)| named(path)));
+        let imports = output
+            .and_then(|(_, output)| output["imports"].as_array())
+            .into_iter()
+            .flatten();
         let at_once = imports.filter(|import| import["kind"] == "import-statement");
         for path in at_once.filter_map(|import| import["path"].as_str()?.rsplit('/').next()) {
             if found.insert(path.to_string()) {
@@ -100,16 +131,26 @@ mod tests {
             "out/part-A.js": { "imports": [{ "path": "out/part-B.js", "kind": "import-statement" }] },
             "out/part-C.js": { "imports": [{ "path": "out/part-D.js", "kind": "import-statement" }] },
         });
-        assert_eq!(needed_at_once(&outputs, "app.js"), ["part-A.js", "part-B.js"].map(String::from).into());
+        assert_eq!(
+            needed_at_once(&outputs, "app.js"),
+            ["part-A.js", "part-B.js"].map(String::from).into()
+        );
     }
 
     #[test]
     fn the_page_names_its_version_and_the_parts_of_its_scripts() {
         let page = "<html lang=\"en\"><head><link href=\"style.css\"></head><p></p>";
-        let opened = opening("v-1f", page, &["app.js", "part-A.js"].map(String::from).into());
+        let opened = opening(
+            "v-1f",
+            page,
+            &["app.js", "part-A.js"].map(String::from).into(),
+        );
         let lines = "<link rel=\"modulepreload\" href=\"v-1f/app.js\">\n\
                      <link rel=\"modulepreload\" href=\"v-1f/part-A.js\">\n";
         let head = format!("<head><link href=\"v-1f/style.css\">{lines}</head>");
-        assert_eq!(opened, format!("<html data-version=\"v-1f\" lang=\"en\">{head}<p></p>"));
+        assert_eq!(
+            opened,
+            format!("<html data-version=\"v-1f\" lang=\"en\">{head}<p></p>")
+        );
     }
 }

@@ -8,12 +8,20 @@ use std::path::Path;
 /// Fetched when it is asked for: too large to install with the page's own tools.
 const LIGHTHOUSE: &str = "lighthouse@12.8.2";
 /// Its categories, and the least score of each. A busy machine loses points of performance.
-const BOUNDS: [(&str, u32); 3] = [("accessibility", 100), ("best-practices", 100), ("performance", 95)];
+const BOUNDS: [(&str, u32); 3] = [
+    ("accessibility", 100),
+    ("best-practices", 100),
+    ("performance", 95),
+];
 /// The page as it opens, one question that fetches the whole module, and the story.
 const PAGES: [&str; 3] = ["", "#hold-or-fade", "#start-here"];
 /// What the score of performance is made of.
-const METRICS: [&str; 4] =
-    ["first-contentful-paint", "largest-contentful-paint", "total-blocking-time", "cumulative-layout-shift"];
+const METRICS: [&str; 4] = [
+    "first-contentful-paint",
+    "largest-contentful-paint",
+    "total-blocking-time",
+    "cumulative-layout-shift",
+];
 /// Now and then the browser gives it no trace of a visit.
 const TRIES: usize = 3;
 const NO_SCORE: &str = "Lighthouse gave no score of performance: try again on a quieter machine.";
@@ -40,8 +48,13 @@ pub fn lighthouse() -> Outcome {
         println!("{}", metrics.join(", "));
         for (category, least) in BOUNDS {
             let score = percent(&report["categories"][category]["score"]);
-            println!("{category:<16}{score:>4} of {least}{}", if score >= least { "" } else { ", UNDER" });
-            lost(&report, category).iter().for_each(|line| println!("    {line}"));
+            println!(
+                "{category:<16}{score:>4} of {least}{}",
+                if score >= least { "" } else { ", UNDER" }
+            );
+            lost(&report, category)
+                .iter()
+                .for_each(|line| println!("    {line}"));
         }
     }
     Ok(())
@@ -63,15 +76,20 @@ fn visit(address: &str, chromium: &Path) -> Outcome<Value> {
     let report = output_of(
         command("npx")
             .args(["--yes", LIGHTHOUSE, address, "--quiet", "--output=json"])
-            .args(["--only-categories", &BOUNDS.map(|(category, _)| category).join(",")])
+            .args([
+                "--only-categories",
+                &BOUNDS.map(|(category, _)| category).join(","),
+            ])
             .arg("--chrome-flags=--headless=new --no-sandbox")
             .env("CHROME_PATH", chromium),
         FAILED,
     )?;
-    let report: Value =
-        serde_json::from_str(&report).map_err(|error| format!("Lighthouse's report cannot be read: {error}."))?;
+    let report: Value = serde_json::from_str(&report)
+        .map_err(|error| format!("Lighthouse's report cannot be read: {error}."))?;
     let has_score = report["categories"]["performance"]["score"].is_number();
-    has_score.then_some(report).ok_or_else(|| NO_SCORE.to_string())
+    has_score
+        .then_some(report)
+        .ok_or_else(|| NO_SCORE.to_string())
 }
 
 fn percent(score: &Value) -> u32 {
@@ -80,14 +98,21 @@ fn percent(score: &Value) -> u32 {
 
 /// The audits that count in a category and took points from it.
 fn lost(report: &Value, category: &str) -> Vec<String> {
-    let counted = report["categories"][category]["auditRefs"].as_array().into_iter().flatten();
+    let counted = report["categories"][category]["auditRefs"]
+        .as_array()
+        .into_iter()
+        .flatten();
     counted
         .filter(|audit| audit["weight"].as_f64().is_some_and(|weight| weight > 0.0))
         .filter_map(|audit| {
             let audit = &report["audits"][audit["id"].as_str()?];
             let score = audit["score"].as_f64().filter(|&score| score < 1.0)?;
             let title = audit["title"].as_str().unwrap_or_default();
-            Some(format!("{title}: {:.0}, {}", 100.0 * score, audit["displayValue"].as_str().unwrap_or("not passed")))
+            Some(format!(
+                "{title}: {:.0}, {}",
+                100.0 * score,
+                audit["displayValue"].as_str().unwrap_or("not passed")
+            ))
         })
         .collect()
 }

@@ -62,12 +62,19 @@ fn parse(words: &[String]) -> Outcome<Task> {
         ["build"] => Ok(Task::Build),
         ["test"] => Ok(Task::Test { step: None }),
         ["test", "--list"] => Ok(Task::ListSteps),
-        ["test", step] => Ok(Task::Test { step: Some(step.to_string()) }),
+        ["test", step] => Ok(Task::Test {
+            step: Some(step.to_string()),
+        }),
         ["bench"] => Ok(Task::Bench),
         ["size"] => Ok(Task::Size),
         ["lighthouse"] => Ok(Task::Lighthouse),
-        ["ask", question] => Ok(Task::Ask { question: question.to_string() }),
-        _ => Err(format!("`{}` is not a command; these are:\n\n{USAGE}", words.join(" "))),
+        ["ask", question] => Ok(Task::Ask {
+            question: question.to_string(),
+        }),
+        _ => Err(format!(
+            "`{}` is not a command; these are:\n\n{USAGE}",
+            words.join(" ")
+        )),
     }
 }
 
@@ -83,7 +90,11 @@ fn parse_serve(options: &[&str]) -> Outcome<Task> {
                     .and_then(|number| number.parse().ok())
                     .ok_or("`--port` wants a number from 0 to 65535 after it.")?;
             }
-            other => return Err(format!("`serve` does not know `{other}`; it takes `--port N` and `--no-build`.")),
+            other => {
+                return Err(format!(
+                    "`serve` does not know `{other}`; it takes `--port N` and `--no-build`."
+                ));
+            }
         }
     }
     Ok(Task::Serve { port, build_first })
@@ -119,13 +130,30 @@ mod tests {
     use super::*;
 
     fn parsed(line: &str) -> Outcome<Task> {
-        parse(&line.split_whitespace().map(String::from).collect::<Vec<_>>())
+        parse(
+            &line
+                .split_whitespace()
+                .map(String::from)
+                .collect::<Vec<_>>(),
+        )
     }
 
     #[test]
     fn serve_builds_and_uses_port_8000_unless_told_otherwise() {
-        assert_eq!(parsed("serve"), Ok(Task::Serve { port: 8000, build_first: true }));
-        assert_eq!(parsed("serve --no-build --port 0"), Ok(Task::Serve { port: 0, build_first: false }));
+        assert_eq!(
+            parsed("serve"),
+            Ok(Task::Serve {
+                port: 8000,
+                build_first: true
+            })
+        );
+        assert_eq!(
+            parsed("serve --no-build --port 0"),
+            Ok(Task::Serve {
+                port: 0,
+                build_first: false
+            })
+        );
     }
 
     #[test]
@@ -138,6 +166,11 @@ mod tests {
     #[test]
     fn test_runs_all_steps_or_one() {
         assert_eq!(parsed("test"), Ok(Task::Test { step: None }));
-        assert_eq!(parsed("test browser"), Ok(Task::Test { step: Some("browser".into()) }));
+        assert_eq!(
+            parsed("test browser"),
+            Ok(Task::Test {
+                step: Some("browser".into())
+            })
+        );
     }
 }

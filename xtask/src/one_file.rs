@@ -18,9 +18,16 @@ pub struct Parts<'a> {
 
 /// `page` is the site's own `index.html`.
 pub fn one_file(page: &str, parts: &Parts<'_>) -> Outcome<String> {
-    let icon = format!("data:image/svg+xml;base64,{}", BASE64_STANDARD.encode(parts.icon));
+    let icon = format!(
+        "data:image/svg+xml;base64,{}",
+        BASE64_STANDARD.encode(parts.icon)
+    );
     // At these an HTML parser ends what it reads, or reads on differently.
-    if ["<!--", "</script"].iter().any(|mark| parts.loader.contains(mark)) || parts.style.contains("</style") {
+    if ["<!--", "</script"]
+        .iter()
+        .any(|mark| parts.loader.contains(mark))
+        || parts.style.contains("</style")
+    {
         return Err("The bundle holds `<!--`, `</script` or `</style`, which would break the page as one file.".into());
     }
     let policy = format!(
@@ -31,17 +38,37 @@ pub fn one_file(page: &str, parts: &Parts<'_>) -> Outcome<String> {
         integrity(parts.style.as_bytes()),
     );
     let replacements = [
-        (line_with(page, "http-equiv=\"Content-Security-Policy\"")?, meta("Content-Security-Policy", &policy)),
-        (line_with(page, "rel=\"icon\"")?, format!("<link rel=\"icon\" href=\"{icon}\">")),
+        (
+            line_with(page, "http-equiv=\"Content-Security-Policy\"")?,
+            meta("Content-Security-Policy", &policy),
+        ),
+        (
+            line_with(page, "rel=\"icon\"")?,
+            format!("<link rel=\"icon\" href=\"{icon}\">"),
+        ),
         (line_with(page, "rel=\"manifest\"")?, String::new()),
-        (line_with(page, "rel=\"stylesheet\"")?, format!("<style>{}</style>", parts.style)),
+        (
+            line_with(page, "rel=\"stylesheet\"")?,
+            format!("<style>{}</style>", parts.style),
+        ),
         (line_with(page, "src=\"start.js\"")?, String::new()),
         // From a disk, `./` would be the folder.
         ("href=\"./\"", "href=\"\"".into()),
         // At the end, as a script without `src` runs where it stands.
-        ("</body>", format!("{}\n<script>{}</script>\n</body>", packed(parts.packed_script), parts.loader)),
+        (
+            "</body>",
+            format!(
+                "{}\n<script>{}</script>\n</body>",
+                packed(parts.packed_script),
+                parts.loader
+            ),
+        ),
     ];
-    replacements.iter().try_fold(page.to_string(), |page, (from, to)| replaced(&page, from, to))
+    replacements
+        .iter()
+        .try_fold(page.to_string(), |page, (from, to)| {
+            replaced(&page, from, to)
+        })
 }
 
 /// What an HTML parser would not leave as it is, and what stands for it: U+0080 and those after it.
@@ -51,14 +78,23 @@ const BITS_A_SIGN: u32 = 7;
 
 /// A script as data that no browser runs.
 fn packed(compressed: &[u8]) -> String {
-    format!("<script id=\"packed\" type=\"application/gzip\">{}</script>", seven_bits(compressed))
+    format!(
+        "<script id=\"packed\" type=\"application/gzip\">{}</script>",
+        seven_bits(compressed)
+    )
 }
 
 /// Compresses as hard as the form allows, which any browser unpacks: a twentieth shorter than usual, for seconds of work.
 pub fn dense_gzip(content: &[u8]) -> Vec<u8> {
     let mut compressed = Vec::new();
     // Reading from and writing into memory does not fail.
-    zopfli::compress(zopfli::Options::default(), zopfli::Format::Gzip, content, &mut compressed).ok();
+    zopfli::compress(
+        zopfli::Options::default(),
+        zopfli::Format::Gzip,
+        content,
+        &mut compressed,
+    )
+    .ok();
     compressed
 }
 
@@ -66,7 +102,10 @@ pub fn dense_gzip(content: &[u8]) -> Vec<u8> {
 fn seven_bits(bytes: &[u8]) -> String {
     let sign = |held: u32| {
         let code = held as u8 & 0x7f;
-        let stand_in = NOT_KEPT.iter().zip(FIRST_STAND_IN..).find(|(not_kept, _)| **not_kept == code);
+        let stand_in = NOT_KEPT
+            .iter()
+            .zip(FIRST_STAND_IN..)
+            .find(|(not_kept, _)| **not_kept == code);
         char::from(stand_in.map_or(code, |(_, stand_in)| stand_in))
     };
     let mut text = String::with_capacity(bytes.len() * 6 / 5);
@@ -91,7 +130,9 @@ fn meta(name: &str, content: &str) -> String {
 }
 
 fn line_with<'a>(page: &'a str, mark: &str) -> Outcome<&'a str> {
-    page.lines().find(|line| line.contains(mark)).ok_or_else(|| missing(mark))
+    page.lines()
+        .find(|line| line.contains(mark))
+        .ok_or_else(|| missing(mark))
 }
 
 fn replaced(page: &str, from: &str, to: &str) -> Outcome<String> {
@@ -100,7 +141,9 @@ fn replaced(page: &str, from: &str, to: &str) -> Outcome<String> {
 }
 
 fn missing(what: &str) -> String {
-    format!("`index.html` has no `{what}`, so the page cannot be made one file: see xtask/src/one_file.rs.")
+    format!(
+        "`index.html` has no `{what}`, so the page cannot be made one file: see xtask/src/one_file.rs."
+    )
 }
 
 #[cfg(test)]
@@ -116,14 +159,27 @@ mod tests {
     fn made_with(loader: &str, script: &str) -> Outcome<String> {
         let page = read_text(&paths::www().join("index.html"))?;
         let packed_script = &dense_gzip(script.as_bytes());
-        one_file(&page, &Parts { style: "p{}", loader, script, packed_script, icon: b"<svg/>" })
+        one_file(
+            &page,
+            &Parts {
+                style: "p{}",
+                loader,
+                script,
+                packed_script,
+                icon: b"<svg/>",
+            },
+        )
     }
 
     #[test]
     fn nothing_of_it_lies_in_another_file() {
         let page = made("start()").unwrap();
         assert!(!page.contains(" src="));
-        assert!(page.split("href=\"").skip(1).all(|rest| ["\"", "#", "data:"].iter().any(|own| rest.starts_with(own))));
+        assert!(
+            page.split("href=\"")
+                .skip(1)
+                .all(|rest| ["\"", "#", "data:"].iter().any(|own| rest.starts_with(own)))
+        );
         assert!(page.contains("<style>p{}</style>"));
         assert!(page.contains("<script>unpack()</script>"));
         assert!(page.contains(&packed(&dense_gzip(b"start()"))));
@@ -135,7 +191,11 @@ mod tests {
         // SHA-256 of nothing, from memory: e3b0c442 98fc1c14 ... 7852b855.
         let hash = "'sha256-47DEQpj8HBSa+/TImW+5JCeuQeRkm5NMpJWZG3hSuFU='";
         assert!(page.contains(&format!("script-src {hash} {hash} 'wasm-unsafe-eval'")));
-        assert!(!page.contains("connect-src") && !page.contains("'self'") && !page.contains("unsafe-inline"));
+        assert!(
+            !page.contains("connect-src")
+                && !page.contains("'self'")
+                && !page.contains("unsafe-inline")
+        );
     }
 
     #[test]
@@ -149,7 +209,10 @@ mod tests {
     fn bytes_become_text_that_an_html_parser_keeps() {
         assert_eq!(seven_bits(&[]), "");
         // 1010101 0|110011 00|... : the last sign is filled up with zeros.
-        assert_eq!(seven_bits(&[0b1010_1010, 0b1100_1100]), "\u{55}\u{33}\u{80}");
+        assert_eq!(
+            seven_bits(&[0b1010_1010, 0b1100_1100]),
+            "\u{55}\u{33}\u{80}"
+        );
         let all: Vec<u8> = (0..=255).collect();
         let text = seven_bits(&all);
         assert!(!text.contains(['\0', '\r', '<']) && text.chars().all(|sign| sign as u32 <= 0x82));
@@ -158,7 +221,17 @@ mod tests {
 
     #[test]
     fn a_page_that_lacks_what_is_replaced_is_refused_by_its_name() {
-        let parts = Parts { style: "", loader: "", script: "", packed_script: b"", icon: b"" };
-        assert!(one_file("<html></html>", &parts).unwrap_err().contains("Content-Security-Policy"));
+        let parts = Parts {
+            style: "",
+            loader: "",
+            script: "",
+            packed_script: b"",
+            icon: b"",
+        };
+        assert!(
+            one_file("<html></html>", &parts)
+                .unwrap_err()
+                .contains("Content-Security-Policy")
+        );
     }
 }

@@ -67,13 +67,22 @@ impl Server {
     fn bind_with(folder: PathBuf, port: u16, limits: Limits) -> Outcome<Self> {
         let listener = TcpListener::bind(("127.0.0.1", port))
             .and_then(|listener| listener.set_nonblocking(true).map(|()| listener))
-            .map_err(|error| format!("Port {port} cannot be used ({error}): choose another with `--port N`."))?;
-        Ok(Self { folder: Arc::new(Folder::new(folder)), listener, limits })
+            .map_err(|error| {
+                format!("Port {port} cannot be used ({error}): choose another with `--port N`.")
+            })?;
+        Ok(Self {
+            folder: Arc::new(Folder::new(folder)),
+            listener,
+            limits,
+        })
     }
 
     /// The address to open.
     pub fn address(&self) -> String {
-        let port = self.listener.local_addr().map_or(0, |address| address.port());
+        let port = self
+            .listener
+            .local_addr()
+            .map_or(0, |address| address.port());
         format!("http://localhost:{port}/")
     }
 
@@ -99,7 +108,12 @@ impl Server {
         while let Ok(permit) = Arc::clone(&free).acquire_owned().await {
             match listener.accept().await {
                 Ok((stream, _)) => {
-                    tokio::spawn(converse(Arc::clone(&self.folder), stream, self.limits, permit));
+                    tokio::spawn(converse(
+                        Arc::clone(&self.folder),
+                        stream,
+                        self.limits,
+                        permit,
+                    ));
                 }
                 Err(_) => tokio::time::sleep(PAUSE).await,
             }
@@ -109,7 +123,12 @@ impl Server {
 }
 
 /// Answers the requests of one connection, one after the other. A visitor who goes away in the middle is no error.
-async fn converse(folder: Arc<Folder>, stream: TcpStream, limits: Limits, _permit: OwnedSemaphorePermit) {
+async fn converse(
+    folder: Arc<Folder>,
+    stream: TcpStream,
+    limits: Limits,
+    _permit: OwnedSemaphorePermit,
+) {
     stream.set_nodelay(true).ok();
     let answer = service_fn(move |request: Request<Incoming>| answer(Arc::clone(&folder), request));
     let mut connection = pin!(
@@ -122,31 +141,50 @@ async fn converse(folder: Arc<Folder>, stream: TcpStream, limits: Limits, _permi
             .max_headers(MOST_HEADER_LINES)
             .serve_connection(TokioIo::new(stream), answer)
     );
-    if tokio::time::timeout(limits.connection, connection.as_mut()).await.is_err() {
+    if tokio::time::timeout(limits.connection, connection.as_mut())
+        .await
+        .is_err()
+    {
         connection.as_mut().graceful_shutdown();
         tokio::time::timeout(limits.closing, connection).await.ok();
     }
 }
 
-async fn answer(folder: Arc<Folder>, request: Request<Incoming>) -> Result<Response<Full<Bytes>>, Infallible> {
+async fn answer(
+    folder: Arc<Folder>,
+    request: Request<Incoming>,
+) -> Result<Response<Full<Bytes>>, Infallible> {
     if ![Method::GET, Method::HEAD].contains(request.method()) {
         let mut refused = failed(StatusCode::METHOD_NOT_ALLOWED);
-        refused.headers_mut().insert(header::ALLOW, HeaderValue::from_static("GET, HEAD"));
+        refused
+            .headers_mut()
+            .insert(header::ALLOW, HeaderValue::from_static("GET, HEAD"));
         return Ok(refused);
     }
     let Some(name) = name_of(request.uri().path()) else {
         return Ok(failed(StatusCode::NOT_FOUND));
     };
     let encoding = Encoding::wanted(request.headers());
-    let found =
-        tokio::task::spawn_blocking(move || folder.find(&name, encoding).map(|body| found(&name, encoding, body)));
-    Ok(found.await.ok().flatten().unwrap_or_else(|| failed(StatusCode::NOT_FOUND)))
+    let found = tokio::task::spawn_blocking(move || {
+        folder
+            .find(&name, encoding)
+            .map(|body| found(&name, encoding, body))
+    });
+    Ok(found
+        .await
+        .ok()
+        .flatten()
+        .unwrap_or_else(|| failed(StatusCode::NOT_FOUND)))
 }
 
 /// The file that the path of a request names: percent signs decoded once, a folder meaning its index.
 fn name_of(path: &str) -> Option<String> {
     let name = String::from_utf8(percent_decoded(path.strip_prefix('/')?)?).ok()?;
-    Some(if name.is_empty() || name.ends_with('/') { name + "index.html" } else { name })
+    Some(if name.is_empty() || name.ends_with('/') {
+        name + "index.html"
+    } else {
+        name
+    })
 }
 
 fn percent_decoded(text: &str) -> Option<Vec<u8>> {
@@ -154,7 +192,9 @@ fn percent_decoded(text: &str) -> Option<Vec<u8>> {
     let mut rest = text.as_bytes();
     while let [first, others @ ..] = rest {
         if *first == b'%' {
-            let digits = others.get(..2).filter(|digits| digits.iter().all(u8::is_ascii_hexdigit))?;
+            let digits = others
+                .get(..2)
+                .filter(|digits| digits.iter().all(u8::is_ascii_hexdigit))?;
             bytes.push(u8::from_str_radix(std::str::from_utf8(digits).ok()?, 16).ok()?);
             rest = &others[2..];
         } else {
@@ -184,11 +224,17 @@ impl Encoding {
 
     /// The one that a client prefers (RFC 9110, section 12.5.3), the denser of two that it likes as well.
     fn wanted(headers: &HeaderMap) -> Self {
-        let lines: Vec<&str> =
-            headers.get_all(header::ACCEPT_ENCODING).iter().filter_map(|value| value.to_str().ok()).collect();
+        let lines: Vec<&str> = headers
+            .get_all(header::ACCEPT_ENCODING)
+            .iter()
+            .filter_map(|value| value.to_str().ok())
+            .collect();
         let accepted = lines.join(",").to_ascii_lowercase();
         let plain = Self::Plain.quality(&accepted).unwrap_or(0.0);
-        let taken = |one: &Self| one.quality(&accepted).filter(|&quality| quality > 0.0 && quality >= plain);
+        let taken = |one: &Self| {
+            one.quality(&accepted)
+                .filter(|&quality| quality > 0.0 && quality >= plain)
+        };
         let likes_gzip = taken(&Self::Gzip);
         match (taken(&Self::Brotli), likes_gzip) {
             (Some(brotli), gzip) if gzip.is_none_or(|gzip| brotli >= gzip) => Self::Brotli,
@@ -201,11 +247,21 @@ impl Encoding {
     fn quality(self, accepted: &str) -> Option<f32> {
         let weighed = accepted.split(',').map(|one| {
             let (name, parameters) = one.split_once(';').unwrap_or((one, ""));
-            let weight = parameters.split(';').find_map(|parameter| parameter.trim().strip_prefix("q="));
+            let weight = parameters
+                .split(';')
+                .find_map(|parameter| parameter.trim().strip_prefix("q="));
             // A weight that is none counts as not wanted.
-            (name.trim(), weight.map_or(1.0, |weight| weight.trim().parse().unwrap_or(0.0)))
+            (
+                name.trim(),
+                weight.map_or(1.0, |weight| weight.trim().parse().unwrap_or(0.0)),
+            )
         });
-        let of = |wanted: &str| weighed.clone().find(|(name, _)| *name == wanted).map(|(_, weight)| weight);
+        let of = |wanted: &str| {
+            weighed
+                .clone()
+                .find(|(name, _)| *name == wanted)
+                .map(|(_, weight)| weight)
+        };
         of(self.name()).or_else(|| of("*"))
     }
 
@@ -235,7 +291,10 @@ struct Folder {
 
 impl Folder {
     fn new(path: PathBuf) -> Self {
-        Self { path, shelf: Mutex::default() }
+        Self {
+            path,
+            shelf: Mutex::default(),
+        }
     }
 
     /// The content of a regular file of this folder.
@@ -249,14 +308,22 @@ impl Folder {
         };
         // Whoever asks for the same meanwhile waits for it here.
         let mut packed = unbroken(&place);
-        let about = fs::symlink_metadata(path).ok().filter(fs::Metadata::is_file)?;
+        let about = fs::symlink_metadata(path)
+            .ok()
+            .filter(fs::Metadata::is_file)?;
         let (size_bytes, modified) = (about.len(), about.modified().ok());
-        let fresh = packed.as_ref().filter(|kept| kept.size_bytes == size_bytes && kept.modified == modified);
+        let fresh = packed
+            .as_ref()
+            .filter(|kept| kept.size_bytes == size_bytes && kept.modified == modified);
         if let Some(kept) = fresh {
             return Some(kept.body.clone());
         }
         let body = Bytes::from(encoding.compress(fs::read(path).ok()?));
-        *packed = Some(Packed { size_bytes, modified, body: body.clone() });
+        *packed = Some(Packed {
+            size_bytes,
+            modified,
+            body: body.clone(),
+        });
         Some(body)
     }
 }
@@ -272,7 +339,9 @@ fn regular_files(folder: &Path) -> BTreeMap<String, PathBuf> {
     let mut ahead = vec![(String::new(), folder.to_path_buf())];
     while let Some((prefix, folder)) = ahead.pop() {
         for entry in fs::read_dir(folder).into_iter().flatten().flatten() {
-            let (Ok(kind), Ok(name)) = (entry.file_type(), entry.file_name().into_string()) else { continue };
+            let (Ok(kind), Ok(name)) = (entry.file_type(), entry.file_name().into_string()) else {
+                continue;
+            };
             if kind.is_dir() {
                 ahead.push((format!("{prefix}{name}/"), entry.path()));
             } else if kind.is_file() {
@@ -309,13 +378,23 @@ fn is_for_other_origins(name: &str) -> bool {
 fn failed(status: StatusCode) -> Response<Full<Bytes>> {
     let mut response = Response::new(Full::from(status.to_string()));
     *response.status_mut() = status;
-    set(&mut response, &[(header::CONTENT_TYPE, "text/plain; charset=utf-8"), (header::CACHE_CONTROL, "no-store")]);
+    set(
+        &mut response,
+        &[
+            (header::CONTENT_TYPE, "text/plain; charset=utf-8"),
+            (header::CACHE_CONTROL, "no-store"),
+        ],
+    );
     response
 }
 
 fn found(name: &str, encoding: Encoding, body: Bytes) -> Response<Full<Bytes>> {
     let mut response = Response::new(Full::new(body));
-    let caching = if build::is_of_a_version(name) { "public, max-age=31536000, immutable" } else { "no-cache" };
+    let caching = if build::is_of_a_version(name) {
+        "public, max-age=31536000, immutable"
+    } else {
+        "no-cache"
+    };
     set(
         &mut response,
         &[
@@ -323,8 +402,14 @@ fn found(name: &str, encoding: Encoding, body: Bytes) -> Response<Full<Bytes>> {
             (header::CACHE_CONTROL, caching),
             (header::VARY, "Accept-Encoding"),
             // These two give the page an exact clock, which the measurements need.
-            (HeaderName::from_static("cross-origin-opener-policy"), "same-origin"),
-            (HeaderName::from_static("cross-origin-embedder-policy"), "require-corp"),
+            (
+                HeaderName::from_static("cross-origin-opener-policy"),
+                "same-origin",
+            ),
+            (
+                HeaderName::from_static("cross-origin-embedder-policy"),
+                "require-corp",
+            ),
         ],
     );
     let is_open = is_for_other_origins(name);
@@ -332,18 +417,36 @@ fn found(name: &str, encoding: Encoding, body: Bytes) -> Response<Full<Bytes>> {
         set(&mut response, &[(header::ACCESS_CONTROL_ALLOW_ORIGIN, "*")]);
     }
     // A page that is isolated itself may still frame a question.
-    let policy = if is_open || name == build::FRAME { "cross-origin" } else { "same-origin" };
-    set(&mut response, &[(HeaderName::from_static("cross-origin-resource-policy"), policy)]);
+    let policy = if is_open || name == build::FRAME {
+        "cross-origin"
+    } else {
+        "same-origin"
+    };
+    set(
+        &mut response,
+        &[(
+            HeaderName::from_static("cross-origin-resource-policy"),
+            policy,
+        )],
+    );
     if encoding != Encoding::Plain {
-        set(&mut response, &[(header::CONTENT_ENCODING, encoding.name())]);
+        set(
+            &mut response,
+            &[(header::CONTENT_ENCODING, encoding.name())],
+        );
     }
     response
 }
 
 fn set(response: &mut Response<Full<Bytes>>, headers: &[(HeaderName, &'static str)]) {
-    response.headers_mut().insert(header::X_CONTENT_TYPE_OPTIONS, HeaderValue::from_static("nosniff"));
+    response.headers_mut().insert(
+        header::X_CONTENT_TYPE_OPTIONS,
+        HeaderValue::from_static("nosniff"),
+    );
     for (name, value) in headers {
-        response.headers_mut().insert(name, HeaderValue::from_static(value));
+        response
+            .headers_mut()
+            .insert(name, HeaderValue::from_static(value));
     }
 }
 

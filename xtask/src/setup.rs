@@ -12,7 +12,8 @@ const WASM_BINDGEN: &str = "0.2.130";
 const GECKODRIVER: &str = "0.37.1";
 const WASM_TARGET: &str = "wasm32-unknown-unknown";
 
-const NO_NODE: &str = "The page's tools need Node.js 20 or later with npm: install both, then run this again.";
+const NO_NODE: &str =
+    "The page's tools need Node.js 20 or later with npm: install both, then run this again.";
 const NO_PYTHON: &str = "The independent answers need Python 3.11 or later with its venv module: install both \
     (Debian: python3-venv), then run this again.";
 
@@ -20,8 +21,10 @@ const NO_PYTHON: &str = "The independent answers need Python 3.11 or later with 
 pub fn wasm_target() -> Outcome {
     let mut query = command("rustc");
     query.args(["--print", "target-libdir", "--target", WASM_TARGET]);
-    let folder =
-        output_of(&mut query, "`rustc` does not know the target wasm32-unknown-unknown: install Rust with rustup.")?;
+    let folder = output_of(
+        &mut query,
+        "`rustc` does not know the target wasm32-unknown-unknown: install Rust with rustup.",
+    )?;
     if Path::new(folder.trim()).is_dir() {
         return Ok(());
     }
@@ -40,11 +43,15 @@ pub fn node_packages() -> Outcome {
     if read(&installed).is_ok_and(|present| present == wanted.as_bytes()) {
         return Ok(());
     }
-    on_path(&["npm"]).filter(|_| on_path(&["node"]).is_some()).ok_or(NO_NODE)?;
+    on_path(&["npm"])
+        .filter(|_| on_path(&["node"]).is_some())
+        .ok_or(NO_NODE)?;
     say("installing the page's npm packages");
     // No package's own script is run: all of these work without.
     run(
-        command("npm").args(["ci", "--ignore-scripts", "--no-audit", "--no-fund"]).current_dir(paths::www()),
+        command("npm")
+            .args(["ci", "--ignore-scripts", "--no-audit", "--no-fund"])
+            .current_dir(paths::www()),
         "`npm ci` failed in www/: see its message above; without a network it cannot fetch the packages.",
     )?;
     write(&installed, wanted.as_bytes())
@@ -57,8 +64,9 @@ pub fn browser_test_packages() -> Outcome {
     if link.exists() {
         return Ok(());
     }
-    link_folder(Path::new("../www/node_modules"), &link)
-        .map_err(|error| format!("`tests/node_modules` cannot be linked to `www/node_modules`: {error}."))
+    link_folder(Path::new("../www/node_modules"), &link).map_err(|error| {
+        format!("`tests/node_modules` cannot be linked to `www/node_modules`: {error}.")
+    })
 }
 
 #[cfg(unix)]
@@ -84,7 +92,16 @@ pub fn wasm_test_runner() -> Outcome<PathBuf> {
     run(
         // How fast the runner itself is matters less than how long it takes to build.
         cargo()
-            .args(["install", "wasm-bindgen-cli", "--version", WASM_BINDGEN, "--bin", NAME, "--debug", "--root"])
+            .args([
+                "install",
+                "wasm-bindgen-cli",
+                "--version",
+                WASM_BINDGEN,
+                "--bin",
+                NAME,
+                "--debug",
+                "--root",
+            ])
             .arg(&tools),
         "wasm-bindgen's test runner could not be installed: run `cargo install wasm-bindgen-cli --version 0.2.130` with a network.",
     )?;
@@ -93,18 +110,31 @@ pub fn wasm_test_runner() -> Outcome<PathBuf> {
 
 fn is_right_version(runner: &Path) -> bool {
     runner.is_file()
-        && output_of(command(runner).arg("--version"), "").is_ok_and(|text| text.trim().ends_with(WASM_BINDGEN))
+        && output_of(command(runner).arg("--version"), "")
+            .is_ok_and(|text| text.trim().ends_with(WASM_BINDGEN))
 }
 
 /// A Chromium, or a browser built from it.
 pub fn chromium() -> Outcome<PathBuf> {
     let find = || {
         named_by("CHROME")
-            .or_else(|| on_path(&["chromium", "chromium-browser", "google-chrome", "google-chrome-stable"]))
             .or_else(|| {
-                let installed =
-                    ["Chromium.app/Contents/MacOS/Chromium", "Google Chrome.app/Contents/MacOS/Google Chrome"];
-                installed.iter().map(|app| Path::new("/Applications").join(app)).find(|app| app.is_file())
+                on_path(&[
+                    "chromium",
+                    "chromium-browser",
+                    "google-chrome",
+                    "google-chrome-stable",
+                ])
+            })
+            .or_else(|| {
+                let installed = [
+                    "Chromium.app/Contents/MacOS/Chromium",
+                    "Google Chrome.app/Contents/MacOS/Google Chrome",
+                ];
+                installed
+                    .iter()
+                    .map(|app| Path::new("/Applications").join(app))
+                    .find(|app| app.is_file())
             })
     };
     find_or_install(find, "Chromium", "CHROME", &CHROMIUM)
@@ -113,19 +143,33 @@ pub fn chromium() -> Outcome<PathBuf> {
 /// Chromium without windows, which opens a page in half the time; where no package brings it, Chromium itself.
 pub fn chromium_without_windows() -> Outcome<PathBuf> {
     let find = named_or_on_path("CHROME", &["chromium-headless-shell"]);
-    find_or_install(find, "Chromium without windows", "CHROME", &CHROMIUM_WITHOUT_WINDOWS).or_else(|_| chromium())
+    find_or_install(
+        find,
+        "Chromium without windows",
+        "CHROME",
+        &CHROMIUM_WITHOUT_WINDOWS,
+    )
+    .or_else(|_| chromium())
 }
 
 /// The driver through which Rust's tests steer Chromium.
 pub fn chromedriver() -> Outcome<PathBuf> {
-    find_or_install(named_or_on_path("CHROMEDRIVER", &["chromedriver"]), "chromedriver", "CHROMEDRIVER", &CHROMIUM)
+    find_or_install(
+        named_or_on_path("CHROMEDRIVER", &["chromedriver"]),
+        "chromedriver",
+        "CHROMEDRIVER",
+        &CHROMIUM,
+    )
 }
 
 /// Firefox, of the long support or the newest.
 pub fn firefox() -> Outcome<PathBuf> {
     let find = || {
         named_or_on_path("FIREFOX", &["firefox-esr", "firefox"])().or_else(|| {
-            Some(PathBuf::from("/Applications/Firefox.app/Contents/MacOS/firefox")).filter(|app| app.is_file())
+            Some(PathBuf::from(
+                "/Applications/Firefox.app/Contents/MacOS/firefox",
+            ))
+            .filter(|app| app.is_file())
         })
     };
     find_or_install(find, "Firefox", "FIREFOX", &FIREFOX)
@@ -142,7 +186,17 @@ pub fn geckodriver() -> Outcome<PathBuf> {
     say("installing Firefox's driver (a minute or two, once)");
     run(
         // How fast the driver itself is does not matter; how long it takes to build does.
-        cargo().args(["install", "geckodriver", "--version", GECKODRIVER, "--locked", "--debug", "--root"]).arg(&tools),
+        cargo()
+            .args([
+                "install",
+                "geckodriver",
+                "--version",
+                GECKODRIVER,
+                "--locked",
+                "--debug",
+                "--root",
+            ])
+            .arg(&tools),
         "Firefox's driver could not be installed: run `cargo install geckodriver` with a network, or set GECKODRIVER to its path.",
     )?;
     Ok(kept)
@@ -164,7 +218,9 @@ pub fn xvfb() -> Outcome<PathBuf> {
 }
 
 fn named_by(variable: &str) -> Option<PathBuf> {
-    std::env::var_os(variable).map(PathBuf::from).filter(|path| path.is_file())
+    std::env::var_os(variable)
+        .map(PathBuf::from)
+        .filter(|path| path.is_file())
 }
 
 fn named_or_on_path<'a>(variable: &'a str, names: &'a [&str]) -> impl Fn() -> Option<PathBuf> + 'a {
@@ -185,13 +241,30 @@ const CHROMIUM: Packages = Packages {
     pacman: &["chromium"],
     brew: &["--cask", "chromium", "chromedriver"],
 };
-const CHROMIUM_WITHOUT_WINDOWS: Packages =
-    Packages { apt: &["chromium-headless-shell"], dnf: &[], pacman: &[], brew: &[] };
-const FIREFOX: Packages =
-    Packages { apt: &["firefox-esr"], dnf: &["firefox"], pacman: &["firefox"], brew: &["--cask", "firefox"] };
-const WEBKIT: Packages = Packages { apt: &["webkit2gtk-driver"], dnf: &[], pacman: &[], brew: &[] };
-const XVFB: Packages =
-    Packages { apt: &["xvfb"], dnf: &["xorg-x11-server-Xvfb"], pacman: &["xorg-server-xvfb"], brew: &[] };
+const CHROMIUM_WITHOUT_WINDOWS: Packages = Packages {
+    apt: &["chromium-headless-shell"],
+    dnf: &[],
+    pacman: &[],
+    brew: &[],
+};
+const FIREFOX: Packages = Packages {
+    apt: &["firefox-esr"],
+    dnf: &["firefox"],
+    pacman: &["firefox"],
+    brew: &["--cask", "firefox"],
+};
+const WEBKIT: Packages = Packages {
+    apt: &["webkit2gtk-driver"],
+    dnf: &[],
+    pacman: &[],
+    brew: &[],
+};
+const XVFB: Packages = Packages {
+    apt: &["xvfb"],
+    dnf: &["xorg-x11-server-Xvfb"],
+    pacman: &["xorg-server-xvfb"],
+    brew: &[],
+};
 
 fn find_or_install(
     find: impl Fn() -> Option<PathBuf>,
@@ -202,7 +275,9 @@ fn find_or_install(
     if let Some(found) = find() {
         return Ok(found);
     }
-    let cure = format!("{name} is missing: install it with the system's packages, or set {variable} to its path.");
+    let cure = format!(
+        "{name} is missing: install it with the system's packages, or set {variable} to its path."
+    );
     install(packages).map_err(|_| cure.clone())?;
     find().ok_or(cure)
 }
@@ -212,13 +287,27 @@ fn install(packages: &Packages) -> Outcome {
     /// Manager, what it does first, how it installs, and whether it wants the administrator's rights.
     type Way<'a> = (&'a str, &'a [&'a str], &'a [&'a str], &'a [&'a str], bool);
     let ways: [Way<'_>; 4] = [
-        ("apt-get", &["update", "--quiet"], &["install", "--quiet", "--yes"], packages.apt, true),
+        (
+            "apt-get",
+            &["update", "--quiet"],
+            &["install", "--quiet", "--yes"],
+            packages.apt,
+            true,
+        ),
         ("dnf", &[], &["install", "--assumeyes"], packages.dnf, true),
-        ("pacman", &[], &["--sync", "--noconfirm"], packages.pacman, true),
+        (
+            "pacman",
+            &[],
+            &["--sync", "--noconfirm"],
+            packages.pacman,
+            true,
+        ),
         ("brew", &[], &["install"], packages.brew, false),
     ];
-    let (manager, first, how, names, as_root) =
-        ways.into_iter().find(|(manager, ..)| on_path(&[manager]).is_some()).ok_or("")?;
+    let (manager, first, how, names, as_root) = ways
+        .into_iter()
+        .find(|(manager, ..)| on_path(&[manager]).is_some())
+        .ok_or("")?;
     if names.is_empty() {
         return Err(String::new());
     }
@@ -237,7 +326,12 @@ fn install(packages: &Packages) -> Outcome {
             command(manager)
         };
         // Hundreds of lines of names; what goes wrong is told beside them.
-        run(call.args(arguments).env("DEBIAN_FRONTEND", "noninteractive").stdout(Stdio::null()), "")?;
+        run(
+            call.args(arguments)
+                .env("DEBIAN_FRONTEND", "noninteractive")
+                .stdout(Stdio::null()),
+            "",
+        )?;
     }
     Ok(())
 }
@@ -254,9 +348,14 @@ pub fn oracle_python() -> Outcome<PathBuf> {
     }
     let system = on_path(&["python3", "python"]).ok_or(NO_PYTHON)?;
     say("setting up Python for the independent answers");
-    run(command(system).args(["-m", "venv", "--clear"]).arg(&folder), NO_PYTHON)?;
     run(
-        command(&python).args(["-m", "pip", "install", "--quiet", "--requirement"]).arg(&requirements),
+        command(system).args(["-m", "venv", "--clear"]).arg(&folder),
+        NO_PYTHON,
+    )?;
+    run(
+        command(&python)
+            .args(["-m", "pip", "install", "--quiet", "--requirement"])
+            .arg(&requirements),
         "The packages of tests/oracle/requirements.txt could not be installed: see pip's message above; it needs a network.",
     )?;
     write(&installed, wanted.as_bytes())?;
@@ -271,6 +370,8 @@ mod tests {
     #[test]
     fn the_test_runner_is_of_the_version_that_is_locked() {
         let lock = read_text(&paths::root().join("Cargo.lock")).unwrap();
-        assert!(lock.contains(&format!("name = \"wasm-bindgen\"\nversion = \"{WASM_BINDGEN}\"")));
+        assert!(lock.contains(&format!(
+            "name = \"wasm-bindgen\"\nversion = \"{WASM_BINDGEN}\""
+        )));
     }
 }

@@ -31,13 +31,24 @@ impl AddAssign<&Weight> for Weight {
 /// Prints the table; the run fails if a bound is passed.
 pub fn size() -> Outcome<ExitCode> {
     let version = build::build()?;
-    let mut weights: Vec<_> = build::shipped()?.iter().map(|(path, content)| (path.clone(), weigh(content))).collect();
-    let one_file = weights.iter().find(|(path, _)| path == build::ONE_FILE).map_or(0, |(_, weight)| weight.raw);
+    let mut weights: Vec<_> = build::shipped()?
+        .iter()
+        .map(|(path, content)| (path.clone(), weigh(content)))
+        .collect();
+    let one_file = weights
+        .iter()
+        .find(|(path, _)| path == build::ONE_FILE)
+        .map_or(0, |(_, weight)| weight.raw);
     weights.retain(|(path, _)| build::is_kept_offline(path));
     let first_load = first_load::files(&version)?;
-    let (first, later): (Vec<_>, Vec<_>) = weights.into_iter().partition(|(path, _)| first_load.contains(path));
+    let (first, later): (Vec<_>, Vec<_>) = weights
+        .into_iter()
+        .partition(|(path, _)| first_load.contains(path));
     let is_module = |path: &str| path.ends_with(build::FIRST_WASM);
-    let module = first.iter().find(|(path, _)| is_module(path)).map_or(0, |(_, weight)| weight.brotli);
+    let module = first
+        .iter()
+        .find(|(path, _)| is_module(path))
+        .map_or(0, |(_, weight)| weight.brotli);
 
     println!("{:<44}{:>10}{:>10}{:>10}", "bytes", "raw", "gzip", "brotli");
     let mut total = Weight::default();
@@ -53,11 +64,19 @@ pub fn size() -> Outcome<ExitCode> {
         print_bound("kept, brotli", total.brotli, KEPT_BOUND_BYTES),
         print_bound("page as one file, raw", one_file, ONE_FILE_BOUND_BYTES),
     ];
-    Ok(if bounds == [true; 4] { ExitCode::SUCCESS } else { ExitCode::FAILURE })
+    Ok(if bounds == [true; 4] {
+        ExitCode::SUCCESS
+    } else {
+        ExitCode::FAILURE
+    })
 }
 
 fn weigh(content: &[u8]) -> Weight {
-    Weight { raw: content.len(), gzip: compress::gzip(content).len(), brotli: compress::brotli(content).len() }
+    Weight {
+        raw: content.len(),
+        gzip: compress::gzip(content).len(),
+        brotli: compress::brotli(content).len(),
+    }
 }
 
 fn print_rows(rows: &[(String, Weight)], total: &mut Weight) {
@@ -68,7 +87,10 @@ fn print_rows(rows: &[(String, Weight)], total: &mut Weight) {
 }
 
 fn print_row(name: &str, weight: &Weight) {
-    println!("{name:<44}{:>10}{:>10}{:>10}", weight.raw, weight.gzip, weight.brotli);
+    println!(
+        "{name:<44}{:>10}{:>10}{:>10}",
+        weight.raw, weight.gzip, weight.brotli
+    );
 }
 
 fn print_bound(name: &str, bytes: usize, bound: usize) -> bool {

@@ -14,37 +14,97 @@ struct Step {
 }
 
 const STEPS: [Step; 10] = [
-    Step { name: "format", what: "Rust is formatted", check: format },
-    Step { name: "lint", what: "Rust has no warnings", check: lint },
-    Step { name: "rust", what: "Rust tests, natively", check: rust },
-    Step { name: "doc", what: "examples in the documentation", check: doc },
-    Step { name: "oracle", what: "independent answers are as committed", check: oracle },
-    Step { name: "wasm", what: "Rust tests inside Chromium", check: wasm },
-    Step { name: "types", what: "the page's types are those of the core", check: types },
-    Step { name: "page", what: "the page's scripts: their types, and what needs no browser", check: page },
-    Step { name: "browser", what: "the built page in Chromium", check: browser },
-    Step { name: "browsers", what: "the built page in Firefox and in WebKit", check: browsers },
+    Step {
+        name: "format",
+        what: "the code is formatted",
+        check: format,
+    },
+    Step {
+        name: "lint",
+        what: "the code has no warnings",
+        check: lint,
+    },
+    Step {
+        name: "rust",
+        what: "Rust tests, natively",
+        check: rust,
+    },
+    Step {
+        name: "doc",
+        what: "examples in the documentation",
+        check: doc,
+    },
+    Step {
+        name: "oracle",
+        what: "independent answers are as committed",
+        check: oracle,
+    },
+    Step {
+        name: "wasm",
+        what: "Rust tests inside Chromium",
+        check: wasm,
+    },
+    Step {
+        name: "types",
+        what: "the page's types are those of the core",
+        check: types,
+    },
+    Step {
+        name: "page",
+        what: "the page's scripts: their types, and what needs no browser",
+        check: page,
+    },
+    Step {
+        name: "browser",
+        what: "the built page in Chromium",
+        check: browser,
+    },
+    Step {
+        name: "browsers",
+        what: "the built page in Firefox and in WebKit",
+        check: browsers,
+    },
 ];
 
 /// Runs all steps, or the named one, and prints `N passed, N failed` last.
 pub fn test(only: Option<&str>) -> Outcome<ExitCode> {
-    let chosen: Vec<&Step> = STEPS.iter().filter(|step| only.is_none_or(|name| name == step.name)).collect();
+    let chosen: Vec<&Step> = STEPS
+        .iter()
+        .filter(|step| only.is_none_or(|name| name == step.name))
+        .collect();
     if chosen.is_empty() {
         let names: Vec<&str> = STEPS.iter().map(|step| step.name).collect();
-        return Err(format!("`{}` is not a step; these are: {}.", only.unwrap_or_default(), names.join(", ")));
+        return Err(format!(
+            "`{}` is not a step; these are: {}.",
+            only.unwrap_or_default(),
+            names.join(", ")
+        ));
     }
-    let outcomes: Vec<(&Step, Outcome)> = chosen.into_iter().map(|step| (step, perform(step))).collect();
-    let failures = outcomes.iter().filter_map(|(step, outcome)| Some((step.name, outcome.as_ref().err()?)));
+    let outcomes: Vec<(&Step, Outcome)> = chosen
+        .into_iter()
+        .map(|step| (step, perform(step)))
+        .collect();
+    let failures = outcomes
+        .iter()
+        .filter_map(|(step, outcome)| Some((step.name, outcome.as_ref().err()?)));
     println!();
-    failures.clone().for_each(|(name, sentence)| println!("{name}: {sentence}"));
+    failures
+        .clone()
+        .for_each(|(name, sentence)| println!("{name}: {sentence}"));
     let failed = failures.count();
     println!("{} passed, {failed} failed", outcomes.len() - failed);
-    Ok(if failed == 0 { ExitCode::SUCCESS } else { ExitCode::FAILURE })
+    Ok(if failed == 0 {
+        ExitCode::SUCCESS
+    } else {
+        ExitCode::FAILURE
+    })
 }
 
 /// Prints the steps by name.
 pub fn list() {
-    STEPS.iter().for_each(|step| println!("{:<9}{}", step.name, step.what));
+    STEPS
+        .iter()
+        .for_each(|step| println!("{:<9}{}", step.name, step.what));
 }
 
 fn perform(step: &Step) -> Outcome {
@@ -52,47 +112,100 @@ fn perform(step: &Step) -> Outcome {
     let begun = Instant::now();
     let outcome = (step.check)();
     let verdict = if outcome.is_ok() { "passed" } else { "FAILED" };
-    println!("{}: {verdict} in {:.0} s", step.name, begun.elapsed().as_secs_f64());
+    println!(
+        "{}: {verdict} in {:.0} s",
+        step.name,
+        begun.elapsed().as_secs_f64()
+    );
     outcome
 }
 
 fn format() -> Outcome {
-    run(cargo().args(["fmt", "--all", "--check"]), "Some Rust is not formatted: run `cargo fmt --all`.")
+    run(
+        cargo().args(["fmt", "--all", "--check"]),
+        "Some Rust is not formatted: run `cargo fmt --all`.",
+    )?;
+    setup::node_packages()?;
+    run(
+        command(paths::node_program("biome")).args(["format", "--max-diagnostics=20"]),
+        "A script, style or page is not formatted: run `www/node_modules/.bin/biome check --write`.",
+    )
 }
 
 fn lint() -> Outcome {
     const SENTENCE: &str = "clippy has something to say: see its message above.";
+    setup::node_packages()?;
+    run(
+        command(paths::node_program("biome")).args(["lint", "--error-on-warnings"]),
+        "The linter found a fault in a script, style or page: see its message above.",
+    )?;
     setup::wasm_target()?;
     run(
-        cargo().args(["clippy", "--quiet", "--workspace", "--all-targets", "--all-features", "--", "-D", "warnings"]),
+        cargo().args([
+            "clippy",
+            "--quiet",
+            "--workspace",
+            "--all-targets",
+            "--all-features",
+            "--",
+            "-D",
+            "warnings",
+        ]),
         SENTENCE,
     )?;
     // The module of the first visit is the same code with less of it.
-    [&[][..], &["--no-default-features"]].into_iter().try_for_each(|options| {
-        run(
-            cargo()
-                .args(["clippy", "--quiet", "--package", "fasterby-web", "--target", "wasm32-unknown-unknown"])
-                .args(options)
-                .args(["--", "-D", "warnings"]),
-            SENTENCE,
-        )
-    })
+    [&[][..], &["--no-default-features"]]
+        .into_iter()
+        .try_for_each(|options| {
+            run(
+                cargo()
+                    .args([
+                        "clippy",
+                        "--quiet",
+                        "--package",
+                        "fasterby-web",
+                        "--target",
+                        "wasm32-unknown-unknown",
+                    ])
+                    .args(options)
+                    .args(["--", "-D", "warnings"]),
+                SENTENCE,
+            )
+        })
 }
 
 fn rust() -> Outcome {
     const SENTENCE: &str = "A Rust test failed: see its message above.";
     let nextest = on_path(&["cargo-nextest"]).is_some();
-    let runner: &[&str] =
-        if nextest { &["nextest", "run"] } else { &["test", "--quiet", "--lib", "--bins", "--tests"] };
+    let runner: &[&str] = if nextest {
+        &["nextest", "run"]
+    } else {
+        &["test", "--quiet", "--lib", "--bins", "--tests"]
+    };
     // Apart, as the tools' own dependencies are built already, with the features they have by themselves.
-    [&["--workspace", "--exclude", "xtask"][..], &["--package", "xtask"]]
-        .into_iter()
-        .try_for_each(|packages| run(cargo().args(runner).arg("--no-fail-fast").args(packages), SENTENCE))
+    [
+        &["--workspace", "--exclude", "xtask"][..],
+        &["--package", "xtask"],
+    ]
+    .into_iter()
+    .try_for_each(|packages| {
+        run(
+            cargo().args(runner).arg("--no-fail-fast").args(packages),
+            SENTENCE,
+        )
+    })
 }
 
 fn doc() -> Outcome {
     run(
-        cargo().args(["test", "--quiet", "--workspace", "--exclude", "xtask", "--doc"]),
+        cargo().args([
+            "test",
+            "--quiet",
+            "--workspace",
+            "--exclude",
+            "xtask",
+            "--doc",
+        ]),
         "An example in the documentation failed: see its message above.",
     )
 }
@@ -110,8 +223,14 @@ fn wasm() -> Outcome {
     let runner = setup::wasm_test_runner()?;
     let (chromium, driver) = (setup::chromium()?, setup::chromedriver()?);
     let options = paths::kept("webdriver.json");
-    let arguments = ["--headless=new", "--no-sandbox", "--disable-dev-shm-usage", "--no-first-run"];
-    let capabilities = serde_json::json!({ "goog:chromeOptions": { "binary": chromium, "args": arguments } });
+    let arguments = [
+        "--headless=new",
+        "--no-sandbox",
+        "--disable-dev-shm-usage",
+        "--no-first-run",
+    ];
+    let capabilities =
+        serde_json::json!({ "goog:chromeOptions": { "binary": chromium, "args": arguments } });
     write(&options, capabilities.to_string().as_bytes())?;
     run(
         cargo()
@@ -145,7 +264,10 @@ fn types() -> Outcome {
 fn page() -> Outcome {
     build::build()?;
     run(
-        command("node").arg(paths::node_program("tsc")).arg("--project").arg(paths::www()),
+        command("node")
+            .arg(paths::node_program("tsc"))
+            .arg("--project")
+            .arg(paths::www()),
         "The type checker found a fault in the page's scripts: see its message above.",
     )?;
     run(
@@ -157,9 +279,15 @@ fn page() -> Outcome {
 fn browser() -> Outcome {
     build::build()?;
     setup::browser_test_packages()?;
-    let programs =
-        [("XTASK", std::env::current_exe().unwrap_or_default()), ("CHROME", setup::chromium_without_windows()?)];
-    playwright("tests/browser", &programs, "A test of the page failed in Chromium: see its message above.")
+    let programs = [
+        ("XTASK", std::env::current_exe().unwrap_or_default()),
+        ("CHROME", setup::chromium_without_windows()?),
+    ];
+    playwright(
+        "tests/browser",
+        &programs,
+        "A test of the page failed in Chromium: see its message above.",
+    )
 }
 
 fn browsers() -> Outcome {
@@ -171,7 +299,11 @@ fn browsers() -> Outcome {
         ("WEBKIT_DRIVER", setup::webkit_driver()?),
         ("XVFB", setup::xvfb()?),
     ];
-    playwright("tests/browsers", &programs, "A test of the page failed in Firefox or in WebKit: see its message above.")
+    playwright(
+        "tests/browsers",
+        &programs,
+        "A test of the page failed in Firefox or in WebKit: see its message above.",
+    )
 }
 
 /// Serves the built page while the tests of a folder run, which find programs under the names given.
@@ -183,7 +315,11 @@ fn playwright(folder: &str, programs: &[(&str, PathBuf)], sentence: &str) -> Out
     run(
         command("node")
             .arg(paths::node_program("playwright"))
-            .args(["test", "--config", &format!("{folder}/playwright.config.js")])
+            .args([
+                "test",
+                "--config",
+                &format!("{folder}/playwright.config.js"),
+            ])
             .env("FASTERBY_ADDRESS", address)
             .envs(programs.iter().map(|(name, program)| (name, program))),
         sentence,

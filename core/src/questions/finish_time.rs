@@ -181,12 +181,21 @@ const CURVE_M: (f64, f64) = (2_000.0, 400_000.0);
 /// # Errors
 /// Names the field that is wrong, or says why the ride cannot be ridden.
 pub fn answer(request: Request<With>) -> Result<Answer, Error> {
-    let Request { scenario, with, mut warnings } = request;
+    let Request {
+        scenario,
+        with,
+        mut warnings,
+    } = request;
     let effort = with.effort.check()?;
     let fixed_s = fixed_time(&with)?;
     let target_s = target_time(&with)?;
     let riding = scenario.riding_position;
-    let own: Vec<_> = with.effort.power_w.iter().map(|&q| ("with.effort.power_w", q, &bounds::POWER_W)).collect();
+    let own: Vec<_> = with
+        .effort
+        .power_w
+        .iter()
+        .map(|&q| ("with.effort.power_w", q, &bounds::POWER_W))
+        .collect();
     let inquiry = Inquiry::new(&scenario, &[riding], &own);
 
     let outputs = |case: &Case<'_>, clock: &dyn Clock| -> Result<[f64; 3], Error> {
@@ -204,7 +213,8 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
     }
     let along_m = spaced(0.0, distance_m, ALONG_POINTS);
     let split_m = split_distances(&with, distance_m)?;
-    let full = |form, at: &[f64]| ride(&setup, power_w, form, at).map_err(|stall| no_effort(stall.into()));
+    let full =
+        |form, at: &[f64]| ride(&setup, power_w, form, at).map_err(|stall| no_effort(stall.into()));
     let along = full(Recovery::Differential, &along_m)?;
     let at_splits = full(Recovery::Differential, &split_m)?;
     let w_prime_forms = WPrimeForms {
@@ -213,19 +223,36 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
         linear_j: full(Recovery::Linear, &[])?.w_prime_left_j,
     };
     let sustainable_w = setup.power.sustainable_w(finish_s);
-    doubts(&setup, effort, &along, power_w, sustainable_w, &mut warnings);
+    doubts(
+        &setup,
+        effort,
+        &along,
+        power_w,
+        sustainable_w,
+        &mut warnings,
+    );
     turn_doubt(&scenario, &setup, power_w, &mut warnings);
 
     let model_error_share = scenario.model_error_share.value;
-    let (by_time, by_power, by_distance) =
-        (figure(&spread, |o| o[0]), figure(&spread, |o| o[1]), figure(&spread, |o| o[2]));
+    let (by_time, by_power, by_distance) = (
+        figure(&spread, |o| o[0]),
+        figure(&spread, |o| o[1]),
+        figure(&spread, |o| o[2]),
+    );
     let asked = Asked::of(effort, fixed_s);
     let model = |answer, sd: f64| if asked == answer { sd } else { 0.0 };
     let model_sd_s = model(Asked::Time, model_error_share * finish_s);
     let model_sd_m = model(Asked::Distance, model_error_share * distance_m);
-    let model_sd_w = model(Asked::Power, model_sd_of_power(&setup, effort, model_error_share));
-    let joined = |figure: Figure, model_sd: f64| Figure { sd: figure.sd.hypot(model_sd), ..figure };
-    let (time_figure, distance_figure) = (joined(by_time, model_sd_s), joined(by_distance, model_sd_m));
+    let model_sd_w = model(
+        Asked::Power,
+        model_sd_of_power(&setup, effort, model_error_share),
+    );
+    let joined = |figure: Figure, model_sd: f64| Figure {
+        sd: figure.sd.hypot(model_sd),
+        ..figure
+    };
+    let (time_figure, distance_figure) =
+        (joined(by_time, model_sd_s), joined(by_distance, model_sd_m));
     let curve = curve(&setup);
     Ok(Answer {
         time_s: time_figure,
@@ -250,7 +277,14 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
         density_kg_m3: setup.density_kg_m3,
         rider_wind_m_s: scenario.rider_wind_m_s(),
         still_time_s: still_time(&setup, power_w),
-        standard_time_s: time_s(&Setup { density_kg_m3: STANDARD_DENSITY_KG_M3, ..setup.clone() }, power_w).ok(),
+        standard_time_s: time_s(
+            &Setup {
+                density_kg_m3: STANDARD_DENSITY_KG_M3,
+                ..setup.clone()
+            },
+            power_w,
+        )
+        .ok(),
         surer: inquiry.contributions(&spread, |o| o[asked as usize]),
         warnings,
         columns: Columns {
@@ -284,9 +318,14 @@ impl Asked {
 
 /// What the model's own error of a finish time means for the power that a target time needs, W.
 fn model_sd_of_power(setup: &Setup, effort: Effort, model_error_share: f64) -> f64 {
-    let Effort::Time(target_s) = effort else { return 0.0 };
+    let Effort::Time(target_s) = effort else {
+        return 0.0;
+    };
     let needed_w = |time_s: f64| power_for_time_w(&Followed, setup, time_s);
-    match (needed_w(target_s * (1.0 - model_error_share)), needed_w(target_s * (1.0 + model_error_share))) {
+    match (
+        needed_w(target_s * (1.0 - model_error_share)),
+        needed_w(target_s * (1.0 + model_error_share)),
+    ) {
         (Ok(more_w), Ok(less_w)) => 0.5 * (more_w - less_w),
         _ => 0.0,
     }
@@ -301,7 +340,9 @@ pub(super) fn own_effort(case: &Case<'_>, effort: Effort) -> Effort {
 }
 
 fn fixed_time(with: &With) -> Result<Option<f64>, Error> {
-    let Some(fixed_s) = with.for_time_s else { return Ok(None) };
+    let Some(fixed_s) = with.for_time_s else {
+        return Ok(None);
+    };
     check_number(&bounds::FOR_TIME_S, "with.for_time_s", fixed_s)?;
     if with.effort.time_s.is_some() {
         let message = "with.for_time_s fixes the time already; a target time says it twice.";
@@ -311,10 +352,13 @@ fn fixed_time(with: &With) -> Result<Option<f64>, Error> {
 }
 
 fn target_time(with: &With) -> Result<Option<f64>, Error> {
-    let Some(target_s) = with.target_time_s else { return Ok(None) };
+    let Some(target_s) = with.target_time_s else {
+        return Ok(None);
+    };
     check_number(&bounds::TARGET_TIME_S, "with.target_time_s", target_s)?;
     if with.for_time_s.is_some() || with.effort.time_s.is_some() {
-        let message = "with.target_time_s asks for the chance of a finish time, which is given here.";
+        let message =
+            "with.target_time_s asks for the chance of a finish time, which is given here.";
         return Err(Error::new(Kind::Conflict, "with.target_time_s", message));
     }
     Ok(Some(target_s))
@@ -322,13 +366,25 @@ fn target_time(with: &With) -> Result<Option<f64>, Error> {
 
 /// The chance of a normal distribution about 0 to lie below a value.
 fn chance(below: f64, sd: f64) -> f64 {
-    if sd > 0.0 { normal_share(below / sd) } else { f64::from(u8::from(below >= 0.0)) }
+    if sd > 0.0 {
+        normal_share(below / sd)
+    } else {
+        f64::from(u8::from(below >= 0.0))
+    }
 }
 
 /// The power, time and distance of an effort: over the course, or in a fixed time.
-fn solve(clock: &dyn Clock, setup: &Setup, effort: Effort, fixed_s: Option<f64>) -> Result<(Paced, f64), Error> {
+fn solve(
+    clock: &dyn Clock,
+    setup: &Setup,
+    effort: Effort,
+    fixed_s: Option<f64>,
+) -> Result<(Paced, f64), Error> {
     let Some(time_s) = fixed_s else {
-        return Ok((paced(clock, setup, effort).map_err(no_effort)?, setup.course.distance_m()));
+        return Ok((
+            paced(clock, setup, effort).map_err(no_effort)?,
+            setup.course.distance_m(),
+        ));
     };
     let power_w = match effort {
         Effort::Power(power_w) => power_w,
@@ -340,7 +396,10 @@ fn solve(clock: &dyn Clock, setup: &Setup, effort: Effort, fixed_s: Option<f64>)
 
 fn average_speed(distance: Figure, time: Figure) -> Figure {
     let value = distance.value / time.value;
-    Figure { value, sd: value * (distance.sd / distance.value).hypot(time.sd / time.value) }
+    Figure {
+        value,
+        sd: value * (distance.sd / distance.value).hypot(time.sd / time.value),
+    }
 }
 
 fn split_distances(with: &With, distance_m: f64) -> Result<Vec<f64>, Error> {
@@ -362,15 +421,28 @@ fn splits(ride: &Ride) -> Vec<Split> {
         w_prime_balance_j: ride.w_prime_left_j,
     };
     let (mut before_m, mut before_s) = (0.0, 0.0);
-    let passed = ride.samples.iter().filter(|sample| sample.distance_m < ride.distance_m - 0.5);
+    let passed = ride
+        .samples
+        .iter()
+        .filter(|sample| sample.distance_m < ride.distance_m - 0.5);
     passed
         .copied()
         .chain([finish])
         .map(|sample| {
             let speed_m_s = (sample.distance_m - before_m) / (sample.time_s - before_s);
             (before_m, before_s) = (sample.distance_m, sample.time_s);
-            let ride::Sample { distance_m, time_s, w_prime_balance_j, .. } = sample;
-            Split { distance_m, time_s, speed_m_s, w_prime_balance_j }
+            let ride::Sample {
+                distance_m,
+                time_s,
+                w_prime_balance_j,
+                ..
+            } = sample;
+            Split {
+                distance_m,
+                time_s,
+                speed_m_s,
+                w_prime_balance_j,
+            }
         })
         .collect()
 }
@@ -391,20 +463,43 @@ fn by_cause(energy: &ride::Energy) -> EnergyByCause {
 /// Share of the work against road load that went into the air.
 pub(super) fn aero_share(energy: &ride::Energy) -> f64 {
     let load_j = energy.air_j + energy.rolling_j + energy.climbing_j + energy.bearings_j;
-    if load_j == 0.0 { 0.0 } else { energy.air_j / load_j }
+    if load_j == 0.0 {
+        0.0
+    } else {
+        energy.air_j / load_j
+    }
 }
 
 fn still_time(setup: &Setup, power_w: f64) -> Option<f64> {
     let calm = crate::air::Wind::default();
-    let blown = setup.course.segments.iter().any(|segment| segment.heading.is_some());
+    let blown = setup
+        .course
+        .segments
+        .iter()
+        .any(|segment| segment.heading.is_some());
     if setup.wind == calm || !blown {
         return None;
     }
-    time_s(&Setup { wind: calm, ..setup.clone() }, power_w).ok()
+    time_s(
+        &Setup {
+            wind: calm,
+            ..setup.clone()
+        },
+        power_w,
+    )
+    .ok()
 }
 
-fn doubts(setup: &Setup, effort: Effort, ride: &Ride, power_w: f64, sustainable_w: f64, warnings: &mut Vec<Warning>) {
-    let mut warn = |field: &str, kind, message: String| warnings.push(Warning::new(field, kind, message));
+fn doubts(
+    setup: &Setup,
+    effort: Effort,
+    ride: &Ride,
+    power_w: f64,
+    sustainable_w: f64,
+    warnings: &mut Vec<Warning>,
+) {
+    let mut warn =
+        |field: &str, kind, message: String| warnings.push(Warning::new(field, kind, message));
     // A watt is below what any meter tells.
     if !matches!(effort, Effort::Even) && power_w > sustainable_w + 1.0 {
         let message = beyond_curve(power_w, sustainable_w);
@@ -417,8 +512,10 @@ fn doubts(setup: &Setup, effort: Effort, ride: &Ride, power_w: f64, sustainable_
     if let Some(last_deg) = setup.position.shape.last_yaw_deg()
         && ride.beyond_table_share > BEYOND_TABLE_SHARE
     {
-        let message =
-            format!("The apparent wind comes from beyond {}°, the last row of your yaw table.", decimal(last_deg));
+        let message = format!(
+            "The apparent wind comes from beyond {}°, the last row of your yaw table.",
+            decimal(last_deg)
+        );
         warn("scenario.positions", "beyond_table", message);
     }
     long_doubts(setup, effort, ride.time_s, warnings);
@@ -431,9 +528,12 @@ pub(super) fn long_doubts(setup: &Setup, effort: Effort, time_s: f64, warnings: 
         return;
     }
     if time_s > OVERSTATED_FROM_S && setup.power.long_ride.is_none() {
-        let message =
-            "Without a long-ride loss the power curve overstates what can be held for an hour, by 5 % or more.";
-        warnings.push(Warning::new("scenario.power.long_ride_loss_w", "hour_overstated", message));
+        let message = "Without a long-ride loss the power curve overstates what can be held for an hour, by 5 % or more.";
+        warnings.push(Warning::new(
+            "scenario.power.long_ride_loss_w",
+            "hour_overstated",
+            message,
+        ));
     }
     if time_s > FAR_FROM_S {
         let message = format!(
@@ -447,18 +547,28 @@ pub(super) fn long_doubts(setup: &Setup, effort: Effort, time_s: f64, warnings: 
 /// What a turn would cost where an out-and-back course has none.
 fn turn_doubt(scenario: &Scenario, setup: &Setup, power_w: f64, warnings: &mut Vec<Warning>) {
     let course = &scenario.course;
-    if course.kind != CourseKind::Simple || course.out_and_back != Some(true) || course.turn_radius_m.is_some() {
+    if course.kind != CourseKind::Simple
+        || course.out_and_back != Some(true)
+        || course.turn_radius_m.is_some()
+    {
         return;
     }
     let radius_m = bounds::TURN_RADIUS_M.default;
-    let turning = Setup { course: Rc::new(setup.course.as_ref().clone().turning(radius_m)), ..setup.clone() };
+    let turning = Setup {
+        course: Rc::new(setup.course.as_ref().clone().turning(radius_m)),
+        ..setup.clone()
+    };
     if let (Ok(straight_s), Ok(turned_s)) = (time_s(setup, power_w), time_s(&turning, power_w)) {
         let message = format!(
             "Turning round is not counted. Braking, a half circle of {} m radius and getting back to speed would take about {} s; give the turn a radius to count it.",
             decimal(radius_m),
             decimal((turned_s - straight_s).round())
         );
-        warnings.push(Warning::new("scenario.course.turn_radius_m", "turn_not_counted", message));
+        warnings.push(Warning::new(
+            "scenario.course.turn_radius_m",
+            "turn_not_counted",
+            message,
+        ));
     }
 }
 
@@ -494,14 +604,24 @@ struct Curve {
 }
 
 fn curve(setup: &Setup) -> Curve {
-    let points = if setup.course.segments.len() > MANY_SEGMENTS { DISTANCE_POINTS.1 } else { DISTANCE_POINTS.0 };
+    let points = if setup.course.segments.len() > MANY_SEGMENTS {
+        DISTANCE_POINTS.1
+    } else {
+        DISTANCE_POINTS.0
+    };
     let own_m = setup.course.distance_m();
     let mut scaled = setup.clone();
     let mut guess_w = setup.power.sustainable_w(CURVE_M.0 / 11.0);
     let mut curve = Curve::default();
-    for distance_m in spaced_log(CURVE_M.0.min(0.5 * own_m), CURVE_M.1.max(1.5 * own_m), points) {
+    for distance_m in spaced_log(
+        CURVE_M.0.min(0.5 * own_m),
+        CURVE_M.1.max(1.5 * own_m),
+        points,
+    ) {
         scaled.course = Rc::new(setup.course.scaled_to(distance_m));
-        let Ok(paced) = even_from(&Followed, &scaled, guess_w) else { break };
+        let Ok(paced) = even_from(&Followed, &scaled, guess_w) else {
+            break;
+        };
         guess_w = paced.power_w;
         curve.distances_m.push(distance_m);
         curve.times_s.push(paced.time_s);

@@ -39,7 +39,14 @@ pub struct With {
 
 impl Default for With {
     fn default() -> Self {
-        Self { low: 0, steady: 1, lower_by_m2: None, effort: EffortForm::default(), draws: 0, seed: 1 }
+        Self {
+            low: 0,
+            steady: 1,
+            lower_by_m2: None,
+            effort: EffortForm::default(),
+            draws: 0,
+            seed: 1,
+        }
     }
 }
 
@@ -126,15 +133,29 @@ const SHARE_POINTS: usize = 11;
 /// # Errors
 /// Names the field that is wrong, or says why the ride cannot be ridden.
 pub fn answer(request: Request<With>) -> Result<Answer, Error> {
-    let Request { scenario, with, warnings } = request;
+    let Request {
+        scenario,
+        with,
+        warnings,
+    } = request;
     let effort = check(&with)?;
     let low = position_index(&scenario, with.low, "with.low")?;
     let steady = position_index(&scenario, with.steady, "with.steady")?;
     let mut own = Vec::new();
-    own.extend(with.effort.power_w.map(|q| ("with.effort.power_w", q, &bounds::POWER_W)));
-    own.extend(with.lower_by_m2.map(|q| ("with.lower_by_m2", q, &bounds::LOWER_BY_M2)));
+    own.extend(
+        with.effort
+            .power_w
+            .map(|q| ("with.effort.power_w", q, &bounds::POWER_W)),
+    );
+    own.extend(
+        with.lower_by_m2
+            .map(|q| ("with.lower_by_m2", q, &bounds::LOWER_BY_M2)),
+    );
     let inquiry = Inquiry::new(&scenario, &[low, steady], &own);
-    let kept_m2 = scenario.positions.get(steady).map_or(0.0, |position| position.cda_m2.value);
+    let kept_m2 = scenario
+        .positions
+        .get(steady)
+        .map_or(0.0, |position| position.cda_m2.value);
     let pair = |case: &Case<'_>| -> Result<(Setup, Setup), Error> {
         let (mut low, steady) = (case.setup(low)?, case.setup(steady)?);
         if with.lower_by_m2.is_some()
@@ -147,15 +168,24 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
     let (low_setup, steady_setup) = inquiry.base(pair)?;
     let low_ride = paced(&Followed, &low_setup, effort).map_err(no_effort)?;
     let steady_ride = paced(&Followed, &steady_setup, effort).map_err(no_effort)?;
-    let held = Position { fade: None, lapses: None, ..low_setup.position.clone() };
+    let held = Position {
+        fade: None,
+        lapses: None,
+        ..low_setup.position.clone()
+    };
     let held_ride = paced(&Followed, &low_setup.in_position(held), effort).map_err(no_effort)?;
 
     let outputs = |case: &Case<'_>, clock: &dyn Clock| -> Result<[f64; 4], Error> {
         let effort = own_effort(case, effort);
         let (low, steady) = pair(case)?;
-        let held = Position { fade: None, lapses: None, ..low.position.clone() };
+        let held = Position {
+            fade: None,
+            lapses: None,
+            ..low.position.clone()
+        };
         let lost = low.in_position(lost(&low.position).unwrap_or_else(|| held.clone()));
-        let time_s = |setup: &Setup, guess_w| near(clock, setup, effort, guess_w).map(|ride| ride.time_s);
+        let time_s =
+            |setup: &Setup, guess_w| near(clock, setup, effort, guess_w).map(|ride| ride.time_s);
         Ok([
             time_s(&low, low_ride.power_w)?,
             time_s(&steady, steady_ride.power_w)?,
@@ -175,12 +205,18 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
         draws => Some(inquiry.drawn(draws, u64::from(with.seed), apart)?),
     };
 
-    let tie = Tie { low: &low_setup, effort, guess_w: low_ride.power_w, steady_s: steady_ride.time_s };
+    let tie = Tie {
+        low: &low_setup,
+        effort,
+        guess_w: low_ride.power_w,
+        steady_s: steady_ride.time_s,
+    };
     let area = Area::between(&low_setup.position, &steady_setup.position, low_ride.time_s);
     let won_s = steady_ride.time_s - low_ride.time_s;
     let held_won_s = steady_ride.time_s - held_ride.time_s;
     let seconds_per_area = held_won_s / (area.fresh * low_ride.time_s);
-    let gained_s = (seconds_per_area.is_finite() && area.fresh > 0.0).then_some(seconds_per_area * area.below);
+    let gained_s =
+        (seconds_per_area.is_finite() && area.fresh > 0.0).then_some(seconds_per_area * area.below);
     let model = scenario.model_error_share.value;
     let held_columns = share_columns(&tie, &spread);
     Ok(Answer {
@@ -207,7 +243,12 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
         distance_m: low_setup.course.distance_m(),
         surer: inquiry.contributions(&spread, |o| o[1] - o[0]),
         warnings: with_doubts(warnings, &low_setup, effort, low_ride),
-        columns: columns(&low_setup.position, &steady_setup.position, low_ride, held_columns),
+        columns: columns(
+            &low_setup.position,
+            &steady_setup.position,
+            low_ride,
+            held_columns,
+        ),
     })
 }
 
@@ -228,10 +269,27 @@ fn check(with: &With) -> Result<Effort, Error> {
 /// The low position where a difference from the steady one was measured: its fresh drag area follows the steady one's, and
 /// what it is once lost moves with them, since one test's error of scale is common to all drag areas.
 fn below(low: &Position, steady_m2: f64, kept_m2: f64, lower_by_m2: f64) -> Position {
-    let moved = |cda_m2: f64| within(cda_m2 + steady_m2 - kept_m2, bounds::CDA_M2.min, bounds::CDA_M2.max);
-    let fade = low.fade.map(|fade| Fade { tired_cda_m2: moved(fade.tired_cda_m2), ..fade });
-    let lapses = low.lapses.map(|lapses| Lapses { cda_m2: moved(lapses.cda_m2), ..lapses });
-    Position { cda_m2: moved(kept_m2 - lower_by_m2), fade, lapses, ..low.clone() }
+    let moved = |cda_m2: f64| {
+        within(
+            cda_m2 + steady_m2 - kept_m2,
+            bounds::CDA_M2.min,
+            bounds::CDA_M2.max,
+        )
+    };
+    let fade = low.fade.map(|fade| Fade {
+        tired_cda_m2: moved(fade.tired_cda_m2),
+        ..fade
+    });
+    let lapses = low.lapses.map(|lapses| Lapses {
+        cda_m2: moved(lapses.cda_m2),
+        ..lapses
+    });
+    Position {
+        cda_m2: moved(kept_m2 - lower_by_m2),
+        fade,
+        lapses,
+        ..low.clone()
+    }
 }
 
 /// The effort, an even one from a guess at its power.
@@ -245,7 +303,9 @@ fn near(clock: &dyn Clock, setup: &Setup, effort: Effort, guess_w: f64) -> Resul
 
 /// The position as it is once lost, all the way.
 fn lost(position: &Position) -> Option<Position> {
-    position.lost_cda_m2().map(|lost_m2| position.held_for_share(0.0, lost_m2))
+    position
+        .lost_cda_m2()
+        .map(|lost_m2| position.held_for_share(0.0, lost_m2))
 }
 
 /// The low position against a steady finish time.
@@ -259,21 +319,44 @@ struct Tie<'a> {
 impl Tie<'_> {
     /// How much slower a changed low position is than the steady one, s.
     fn behind_s(&self, position: Position) -> f64 {
-        near(&Followed, &self.low.in_position(position), self.effort, self.guess_w)
-            .map_or(f64::NAN, |ride| ride.time_s - self.steady_s)
+        near(
+            &Followed,
+            &self.low.in_position(position),
+            self.effort,
+            self.guess_w,
+        )
+        .map_or(f64::NAN, |ride| ride.time_s - self.steady_s)
     }
 
     fn held_share(&self) -> Option<f64> {
         let position = &self.low.position;
         let lost_m2 = position.lost_cda_m2()?;
-        root(|share| self.behind_s(position.held_for_share(share, lost_m2)), 0.0, 1.0, 1e-11).ok()
+        root(
+            |share| self.behind_s(position.held_for_share(share, lost_m2)),
+            0.0,
+            1.0,
+            1e-11,
+        )
+        .ok()
     }
 
     fn begins_s(&self) -> Option<f64> {
         let fade = self.low.position.fade?;
         let ramp_s = fade.complete_s - fade.begins_s;
-        let begun_at = |begins_s: f64| self.faded(Fade { begins_s, complete_s: begins_s + ramp_s, ..fade });
-        root(|begins_s| self.behind_s(begun_at(begins_s)), 0.0, self.steady_s, 1e-11).ok()
+        let begun_at = |begins_s: f64| {
+            self.faded(Fade {
+                begins_s,
+                complete_s: begins_s + ramp_s,
+                ..fade
+            })
+        };
+        root(
+            |begins_s| self.behind_s(begun_at(begins_s)),
+            0.0,
+            self.steady_s,
+            1e-11,
+        )
+        .ok()
     }
 
     fn tired_cda_m2(&self) -> Option<f64> {
@@ -281,12 +364,26 @@ impl Tie<'_> {
         if fade.begins_s >= self.steady_s {
             return None;
         }
-        let tired_at = |tired_cda_m2: f64| self.faded(Fade { tired_cda_m2, ..fade });
-        root(|cda_m2| self.behind_s(tired_at(cda_m2)), bounds::CDA_M2.min, bounds::CDA_M2.max, 1e-12).ok()
+        let tired_at = |tired_cda_m2: f64| {
+            self.faded(Fade {
+                tired_cda_m2,
+                ..fade
+            })
+        };
+        root(
+            |cda_m2| self.behind_s(tired_at(cda_m2)),
+            bounds::CDA_M2.min,
+            bounds::CDA_M2.max,
+            1e-12,
+        )
+        .ok()
     }
 
     fn faded(&self, fade: Fade) -> Position {
-        Position { fade: Some(fade), ..self.low.position.clone() }
+        Position {
+            fade: Some(fade),
+            ..self.low.position.clone()
+        }
     }
 }
 
@@ -306,7 +403,10 @@ impl Area {
             .map(|i| (i as f64 + 0.5) * slice_s)
             .map(|t| (steady.cda_at_m2(t) - low.cda_at_m2(t)).max(0.0) * slice_s)
             .sum();
-        Self { fresh: steady.mean_cda_m2(time_s) - low.cda_m2, below }
+        Self {
+            fresh: steady.mean_cda_m2(time_s) - low.cda_m2,
+            below,
+        }
     }
 }
 
@@ -317,20 +417,42 @@ fn held_share_now(low: &Position, time_s: f64) -> Option<f64> {
 }
 
 fn passes(low: &Position, steady: &Position, time_s: f64) -> Option<f64> {
-    root(|t| low.cda_at_m2(t) - steady.cda_at_m2(t), 0.0, time_s, 1e-9).ok()
+    root(
+        |t| low.cda_at_m2(t) - steady.cda_at_m2(t),
+        0.0,
+        time_s,
+        1e-9,
+    )
+    .ok()
 }
 
 /// The difference against the share held, with its doubt between that of the position lost and that of it held.
-fn share_columns(tie: &Tie<'_>, spread: &crate::draws::Spread<4>) -> (Vec<f64>, Vec<f64>, Vec<f64>) {
+fn share_columns(
+    tie: &Tie<'_>,
+    spread: &crate::draws::Spread<4>,
+) -> (Vec<f64>, Vec<f64>, Vec<f64>) {
     let position = &tie.low.position;
-    let Some(lost_m2) = position.lost_cda_m2() else { return (Vec::new(), Vec::new(), Vec::new()) };
+    let Some(lost_m2) = position.lost_cda_m2() else {
+        return (Vec::new(), Vec::new(), Vec::new());
+    };
     let shares = spaced(0.0, 1.0, SHARE_POINTS);
-    let differences = shares.iter().map(|&share| -tie.behind_s(position.held_for_share(share, lost_m2))).collect();
-    let sds = shares.iter().map(|&share| figure(spread, |o| o[1] - share * o[2] - (1.0 - share) * o[3]).sd).collect();
+    let differences = shares
+        .iter()
+        .map(|&share| -tie.behind_s(position.held_for_share(share, lost_m2)))
+        .collect();
+    let sds = shares
+        .iter()
+        .map(|&share| figure(spread, |o| o[1] - share * o[2] - (1.0 - share) * o[3]).sd)
+        .collect();
     (shares, differences, sds)
 }
 
-fn columns(low: &Position, steady: &Position, ride: Paced, held: (Vec<f64>, Vec<f64>, Vec<f64>)) -> Columns {
+fn columns(
+    low: &Position,
+    steady: &Position,
+    ride: Paced,
+    held: (Vec<f64>, Vec<f64>, Vec<f64>),
+) -> Columns {
     let times = spaced(0.0, ride.time_s, TIME_POINTS);
     Columns {
         low_cda_m2: times.iter().map(|&t| low.cda_at_m2(t)).collect(),
@@ -342,8 +464,14 @@ fn columns(low: &Position, steady: &Position, ride: Paced, held: (Vec<f64>, Vec<
     }
 }
 
-fn with_doubts(mut warnings: Vec<Warning>, low: &Setup, effort: Effort, ride: Paced) -> Vec<Warning> {
-    let mut warn = |field: &str, kind, message: String| warnings.push(Warning::new(field, kind, message));
+fn with_doubts(
+    mut warnings: Vec<Warning>,
+    low: &Setup,
+    effort: Effort,
+    ride: Paced,
+) -> Vec<Warning> {
+    let mut warn =
+        |field: &str, kind, message: String| warnings.push(Warning::new(field, kind, message));
     if low.position.lost_cda_m2().is_none() {
         let message = "The low position neither fades nor lapses here; say when it goes, or both are simply held.";
         warn("with.low", "never_lost", message.into());
@@ -351,7 +479,11 @@ fn with_doubts(mut warnings: Vec<Warning>, low: &Setup, effort: Effort, ride: Pa
     if let Some(fade) = low.position.fade
         && fade.begins_s >= ride.time_s
     {
-        warn("with.low", "after_finish", "The low position would begin to go only after the finish.".into());
+        warn(
+            "with.low",
+            "after_finish",
+            "The low position would begin to go only after the finish.".into(),
+        );
     }
     let sustainable_w = low.power.sustainable_w(ride.time_s);
     // A watt is below what any meter tells.

@@ -418,11 +418,18 @@ const NUMBERS_OF_A_FIT: usize = 5;
 
 /// The question's inputs, always in the same order.
 fn numbers(with: &With) -> Result<[Number; NUMBERS], Error> {
-    let given =
-        |field: &'static Field, quantity: Quantity| Number { path: field.key.to_owned(), field, quantity, guess: None };
+    let given = |field: &'static Field, quantity: Quantity| Number {
+        path: field.key.to_owned(),
+        field,
+        quantity,
+        guess: None,
+    };
     let length = |field: &'static Field, length_m: Option<Quantity>, share: f64| match length_m {
         Some(length_m) => given(field, length_m),
-        None => Number { guess: Some(share), ..given(field, Quantity::typical(1.0, GUESS_SHARE_SD)) },
+        None => Number {
+            guess: Some(share),
+            ..given(field, Quantity::typical(1.0, GUESS_SHARE_SD))
+        },
     };
     let [a0, a1, a2, a3, a4] = numbers_of("a", &with.a)?;
     let [b0, b1, b2, b3, b4] = numbers_of("b", &with.b)?;
@@ -464,7 +471,10 @@ fn numbers_of(name: &str, fit: &SetUp) -> Result<[Number; NUMBERS_OF_A_FIT], Err
             return Err(Error::new(Kind::Conflict, field, message));
         }
         (None, Some(torso_deg)) => number(&bounds::TORSO_DEG, torso_deg),
-        (drop_m, None) => number(&bounds::BAR_DROP_M, drop_m.unwrap_or(bounds::BAR_DROP_M.chosen())),
+        (drop_m, None) => number(
+            &bounds::BAR_DROP_M,
+            drop_m.unwrap_or(bounds::BAR_DROP_M.chosen()),
+        ),
     };
     Ok([
         number(&bounds::CRANK_M, fit.crank_m),
@@ -506,37 +516,69 @@ enum Unfit {
 impl Rider {
     fn linkage(&self) -> Linkage {
         let hip_m = self.saddle_height_m + self.body.hip_above_saddle_m;
-        Linkage::new(self.body.leg, Seat { crank_m: self.crank_m, hip_m, angle_rad: self.seat_angle_rad })
+        Linkage::new(
+            self.body.leg,
+            Seat {
+                crank_m: self.crank_m,
+                hip_m,
+                angle_rad: self.seat_angle_rad,
+            },
+        )
     }
 
     fn turn(&self) -> Result<Turn, Unfit> {
-        self.linkage().turn().map_err(|missing| Unfit::Leg(Box::new((*self, missing))))
+        self.linkage()
+            .turn()
+            .map_err(|missing| Unfit::Leg(Box::new((*self, missing))))
     }
 
     fn outputs(&self) -> Result<[f64; OUTPUTS], Unfit> {
         let turn = self.turn()?;
         let (knee, rate) = (turn.knee_angle(), turn.thigh_rate());
-        let [rising, falling] = [rate.greatest.1, rate.least.1].map(|rate| rate * self.cadence_rad_s);
+        let [rising, falling] =
+            [rate.greatest.1, rate.least.1].map(|rate| rate * self.cadence_rad_s);
         let hip = self.torso_rad - turn.thigh_angle().greatest.1;
-        Ok([hip, knee.greatest.1, knee.least.1, self.torso_rad, rising, falling].map(f64::to_degrees))
+        Ok([
+            hip,
+            knee.greatest.1,
+            knee.least.1,
+            self.torso_rad,
+            rising,
+            falling,
+        ]
+        .map(f64::to_degrees))
     }
 
     fn tightest_hip_rad(&self) -> Option<f64> {
-        self.turn().ok().map(|turn| self.torso_rad - turn.thigh_angle().greatest.1)
+        self.turn()
+            .ok()
+            .map(|turn| self.torso_rad - turn.thigh_angle().greatest.1)
     }
 
     /// With one part changed; `None` where that leaves a hard range or the trunk's length.
     fn changed(self, part: SetUpPart, by: f64) -> Option<Self> {
-        let longer = |rider: Self, by: f64| Self { crank_m: rider.crank_m + by, ..rider };
-        let higher = |rider: Self, by: f64| Self { saddle_height_m: rider.saddle_height_m + by, ..rider };
+        let longer = |rider: Self, by: f64| Self {
+            crank_m: rider.crank_m + by,
+            ..rider
+        };
+        let higher = |rider: Self, by: f64| Self {
+            saddle_height_m: rider.saddle_height_m + by,
+            ..rider
+        };
         let rider = match part {
             SetUpPart::CrankAndSaddle => higher(longer(self, by), -by),
             SetUpPart::Crank => longer(self, by),
             SetUpPart::Saddle => higher(self, by),
-            SetUpPart::SeatAngle => Self { seat_angle_rad: self.seat_angle_rad + by.to_radians(), ..self },
+            SetUpPart::SeatAngle => Self {
+                seat_angle_rad: self.seat_angle_rad + by.to_radians(),
+                ..self
+            },
             SetUpPart::Pads => {
                 let rise = self.torso_rad.sin() - by / self.body.trunk_m;
-                (rise.abs() <= 1.0).then_some(Self { torso_rad: rise.asin(), ..self })?
+                (rise.abs() <= 1.0).then_some(Self {
+                    torso_rad: rise.asin(),
+                    ..self
+                })?
             }
         };
         let inside = |field: &Field, value: f64| (field.min..=field.max).contains(&value);
@@ -555,15 +597,27 @@ struct Making<'a> {
 
 impl Making<'_> {
     fn body(&self, values: &[f64; NUMBERS]) -> Body {
-        let length = |i: usize| self.numbers[i].guess.map_or(values[i], |share| share * values[0] * values[i]);
+        let length = |i: usize| {
+            self.numbers[i]
+                .guess
+                .map_or(values[i], |share| share * values[0] * values[i])
+        };
         let ankle = match self.model {
-            AnkleModel::Frozen => Ankle::Frozen { angle_rad: values[7].to_radians() },
-            AnkleModel::Ankling => {
-                Ankle::Moving { pitch_rad: values[8].to_radians(), swing_rad: values[9].to_radians() }
-            }
+            AnkleModel::Frozen => Ankle::Frozen {
+                angle_rad: values[7].to_radians(),
+            },
+            AnkleModel::Ankling => Ankle::Moving {
+                pitch_rad: values[8].to_radians(),
+                swing_rad: values[9].to_radians(),
+            },
         };
         Body {
-            leg: Leg { thigh_m: length(1), shank_m: length(2), foot_m: length(3), ankle },
+            leg: Leg {
+                thigh_m: length(1),
+                shank_m: length(2),
+                foot_m: length(3),
+                ankle,
+            },
             trunk_m: length(4),
             upper_arm_m: length(5),
             hip_above_saddle_m: values[6],
@@ -576,17 +630,19 @@ impl Making<'_> {
             let first = FIRST_OF_FITS + side * NUMBERS_OF_A_FIT;
             let seat_angle_rad = values[first + 2].to_radians();
             let front = values[first + 3];
-            let torso_rad = if std::ptr::eq(self.numbers[first + 3].field, &raw const bounds::TORSO_DEG) {
-                front.to_radians()
-            } else {
-                // Both joints over the saddle's top: the shoulder an upper arm above the pads, the hip along the seat line.
-                let rise_m = body.upper_arm_m - front - body.hip_above_saddle_m * seat_angle_rad.sin();
-                let rise = rise_m / body.trunk_m;
-                if rise.abs() > 1.0 {
-                    return Err((side, Unfit::Torso));
-                }
-                rise.asin()
-            };
+            let torso_rad =
+                if std::ptr::eq(self.numbers[first + 3].field, &raw const bounds::TORSO_DEG) {
+                    front.to_radians()
+                } else {
+                    // Both joints over the saddle's top: the shoulder an upper arm above the pads, the hip along the seat line.
+                    let rise_m =
+                        body.upper_arm_m - front - body.hip_above_saddle_m * seat_angle_rad.sin();
+                    let rise = rise_m / body.trunk_m;
+                    if rise.abs() > 1.0 {
+                        return Err((side, Unfit::Torso));
+                    }
+                    rise.asin()
+                };
             Ok(Rider {
                 body,
                 crank_m: values[first],
@@ -618,7 +674,13 @@ fn outputs(making: &Making<'_>, values: &[f64; NUMBERS]) -> Result<Outputs, (usi
 fn fastest(base: &Outputs, side: usize) -> impl Fn(&Outputs) -> f64 {
     let (rising, falling) = (side * OUTPUTS + 4, side * OUTPUTS + 5);
     let falls = -base[falling] > base[rising];
-    move |outputs| if falls { -outputs[falling] } else { outputs[rising] }
+    move |outputs| {
+        if falls {
+            -outputs[falling]
+        } else {
+            outputs[rising]
+        }
+    }
 }
 
 /// Answers the question. The scenario is checked and otherwise left alone.
@@ -630,16 +692,30 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
     // What is doubtful about a scenario has nothing to do with a leg.
     let mut warnings = Vec::new();
     let numbers = numbers(&with)?;
-    for Number { path, field, quantity, .. } in numbers.iter().filter(|number| number.guess.is_none()) {
+    for Number {
+        path,
+        field,
+        quantity,
+        ..
+    } in numbers.iter().filter(|number| number.guess.is_none())
+    {
         check_quantity(field, path, quantity)?;
         warnings.extend(field.doubt(path, quantity.value));
     }
-    let making = Making { model: with.model, numbers: &numbers };
+    let making = Making {
+        model: with.model,
+        numbers: &numbers,
+    };
     let values: [f64; NUMBERS] = std::array::from_fn(|i| numbers[i].quantity.value);
 
     let (inputs, places, spread) = spread(&making, &values).map_err(unfit)?;
     let unsure: Vec<Unsure> = inputs.iter().map(|input| input.unsure).collect();
-    let moving = Moving { making: &making, values: &values, places: &places, unsure: &unsure };
+    let moving = Moving {
+        making: &making,
+        values: &values,
+        places: &places,
+        unsure: &unsure,
+    };
     let reaching = [Reaching::new(&moving, 0), Reaching::new(&moving, 1)];
     let both = Reaching::rarer(reaching[0].as_ref(), reaching[1].as_ref());
     let [first, second] = making.riders(&values).map_err(unfit)?;
@@ -650,28 +726,40 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
     ];
     for (name, side) in ["a", "b"].into_iter().zip(&sides) {
         if side.straightest_knee_deg.value > NEARLY_STRAIGHT_DEG {
-            let message =
-                "The leg is nearly straight there: a few millimetres of saddle move all of this a great deal.";
-            warnings.push(Warning::new(format!("with.{name}.saddle_height_m"), "nearly_straight", message));
+            let message = "The leg is nearly straight there: a few millimetres of saddle move all of this a great deal.";
+            warnings.push(Warning::new(
+                format!("with.{name}.saddle_height_m"),
+                "nearly_straight",
+                message,
+            ));
         }
         if side.reach_share < SURELY_REACHES {
             let message = format!(
                 "With {} of 100 combinations of these lengths the leg would not reach the pedal. Every ± is of the others, since the saddle was set to this leg; measured lengths would narrow it.",
                 decimal((100.0 * (1.0 - side.reach_share)).round())
             );
-            warnings.push(Warning::new(format!("with.{name}.saddle_height_m"), "may_not_reach", message));
+            warnings.push(Warning::new(
+                format!("with.{name}.saddle_height_m"),
+                "may_not_reach",
+                message,
+            ));
         }
     }
     let crank_deg = spaced(0.0, 360.0, CURVE_POINTS);
     let curves = |rider: &Rider, turn: &Turn| Curves {
-        moments: crank_deg.iter().map(|degrees| turn.linkage().at(degrees.to_radians())).collect(),
+        moments: crank_deg
+            .iter()
+            .map(|degrees| turn.linkage().at(degrees.to_radians()))
+            .collect(),
         torso_rad: rider.torso_rad,
         cadence_rad_s: rider.cadence_rad_s,
     };
-    let (first_curves, second_curves) = (curves(&first, &first_turn), curves(&second, &second_turn));
+    let (first_curves, second_curves) =
+        (curves(&first, &first_turn), curves(&second, &second_turn));
     let hip_rad = first.torso_rad - first_turn.thigh_angle().greatest.1;
     let hip_difference = |o: &Outputs| o[OUTPUTS] - o[0];
-    let apart = |output: &dyn Fn(&Outputs) -> f64| given_reach(both, figure(&spread, output), output);
+    let apart =
+        |output: &dyn Fn(&Outputs) -> f64| given_reach(both, figure(&spread, output), output);
     let surer = scaled(
         contributions(&inputs, &spread, hip_difference),
         figure(&spread, hip_difference),
@@ -679,8 +767,11 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
     );
     let [a, b] = sides;
     let second_hip = |o: &Outputs| o[OUTPUTS];
-    let surer_hip =
-        scaled(contributions(&inputs, &spread, second_hip), figure(&spread, second_hip), b.tightest_hip_deg);
+    let surer_hip = scaled(
+        contributions(&inputs, &spread, second_hip),
+        figure(&spread, second_hip),
+        b.tightest_hip_deg,
+    );
     Ok(Answer {
         a,
         b,
@@ -695,7 +786,9 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
             },
         },
         changes: changes(&first, &spread.base),
-        give_back: first.changed(SetUpPart::Pads, SMALL_DROP_M).map_or(NO_WAYS, |lower| ways(&lower, hip_rad)),
+        give_back: first
+            .changed(SetUpPart::Pads, SMALL_DROP_M)
+            .map_or(NO_WAYS, |lower| ways(&lower, hip_rad)),
         level: ways(&second, hip_rad),
         lengths: lengths(&making, &values),
         surer,
@@ -707,8 +800,16 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
 
 /// Contributions to a spread as those to the same output given that the leg reaches.
 fn scaled(contributions: Vec<Contribution>, spread: Figure, given: Figure) -> Vec<Contribution> {
-    let scale = if spread.sd > 0.0 { given.sd / spread.sd } else { 1.0 };
-    let one = |one: Contribution| Contribution { moves: scale * one.moves, left: scale * one.left, ..one };
+    let scale = if spread.sd > 0.0 {
+        given.sd / spread.sd
+    } else {
+        1.0
+    };
+    let one = |one: Contribution| Contribution {
+        moves: scale * one.moves,
+        left: scale * one.left,
+        ..one
+    };
     contributions.into_iter().map(one).collect()
 }
 
@@ -721,14 +822,39 @@ fn spread(making: &Making<'_>, values: &[f64; NUMBERS]) -> Result<UncertainAngle
         AnkleModel::Frozen => i == 8 || i == 9,
         AnkleModel::Ankling => i == 7,
     };
-    let moving: Vec<usize> = (0..NUMBERS).filter(|&i| making.numbers[i].quantity.sd > 0.0 && !idle(i)).collect();
+    let moving: Vec<usize> = (0..NUMBERS)
+        .filter(|&i| making.numbers[i].quantity.sd > 0.0 && !idle(i))
+        .collect();
     let inputs: Vec<Input> = moving
         .iter()
         .map(|&i| {
-            let Number { path, field, quantity, guess } = &making.numbers[i];
-            let (min, max) = if guess.is_some() { (0.5, 1.5) } else { (field.min, field.max) };
-            let unsure = Unsure { value: quantity.value, sd: quantity.sd, min, max, correlation: 0.0 };
-            Input { path: path.clone(), known: if guess.is_some() { Known::Typical } else { quantity.source }, unsure }
+            let Number {
+                path,
+                field,
+                quantity,
+                guess,
+            } = &making.numbers[i];
+            let (min, max) = if guess.is_some() {
+                (0.5, 1.5)
+            } else {
+                (field.min, field.max)
+            };
+            let unsure = Unsure {
+                value: quantity.value,
+                sd: quantity.sd,
+                min,
+                max,
+                correlation: 0.0,
+            };
+            Input {
+                path: path.clone(),
+                known: if guess.is_some() {
+                    Known::Typical
+                } else {
+                    quantity.source
+                },
+                unsure,
+            }
         })
         .collect();
     let unsure: Vec<Unsure> = inputs.iter().map(|input| input.unsure).collect();
@@ -753,16 +879,22 @@ fn side(
     spread: &Spread<{ 2 * OUTPUTS }>,
     reaching: Option<&Reaching>,
 ) -> SetUpAnswer {
-    let given = |output: &dyn Fn(&Outputs) -> f64| given_reach(reaching, figure(spread, output), output);
+    let given =
+        |output: &dyn Fn(&Outputs) -> f64| given_reach(reaching, figure(spread, output), output);
     let of = |output: usize| given(&|o| o[side * OUTPUTS + output]);
     let per_s = |rate: f64| (rate * rider.cadence_rad_s).to_degrees();
     let per_s2 = |rate: f64| (rate * rider.cadence_rad_s * rider.cadence_rad_s).to_degrees();
     let (thigh, knee) = (turn.thigh_angle(), turn.knee_angle());
     let (rate, second) = (turn.thigh_rate(), turn.thigh_second_rate());
-    let fastest_at = if -rate.least.1 > rate.greatest.1 { rate.least.0 } else { rate.greatest.0 };
+    let fastest_at = if -rate.least.1 > rate.greatest.1 {
+        rate.least.0
+    } else {
+        rate.greatest.0
+    };
     let hip = turn.linkage().hip();
     let shoulder = hip + Vector::at(rider.body.trunk_m, rider.torso_rad);
-    let saddle_share = rider.saddle_height_m / (rider.saddle_height_m + rider.body.hip_above_saddle_m);
+    let saddle_share =
+        rider.saddle_height_m / (rider.saddle_height_m + rider.body.hip_above_saddle_m);
     SetUpAnswer {
         tightest_hip_deg: of(0),
         tightest_at_deg: thigh.greatest.0.to_degrees(),
@@ -785,7 +917,12 @@ fn side(
         hip: hip.into(),
         saddle: (saddle_share * hip).into(),
         shoulder: shoulder.into(),
-        pads: (shoulder - Vector { x: 0.0, y: rider.body.upper_arm_m }).into(),
+        pads: (shoulder
+            - Vector {
+                x: 0.0,
+                y: rider.body.upper_arm_m,
+            })
+        .into(),
         reach_share: reaching.map_or(1.0, Reaching::share),
     }
 }
@@ -800,14 +937,21 @@ fn changes(rider: &Rider, base: &Outputs) -> Vec<SetUpChange> {
         (SetUpPart::Pads, SMALL_DROP_M),
     ];
     let change = |(part, by): (SetUpPart, f64)| {
-        let changed = rider.changed(part, by).and_then(|changed| Some((changed, changed.turn().ok()?)));
+        let changed = rider
+            .changed(part, by)
+            .and_then(|changed| Some((changed, changed.turn().ok()?)));
         let less = |of: &dyn Fn(&Rider, &Turn) -> f64, before: f64| {
-            changed.as_ref().map(|(rider, turn)| of(rider, turn).to_degrees() - before)
+            changed
+                .as_ref()
+                .map(|(rider, turn)| of(rider, turn).to_degrees() - before)
         };
         SetUpChange {
             part,
             by,
-            tightest_hip_deg: less(&|rider, turn| rider.torso_rad - turn.thigh_angle().greatest.1, base[0]),
+            tightest_hip_deg: less(
+                &|rider, turn| rider.torso_rad - turn.thigh_angle().greatest.1,
+                base[0],
+            ),
             straightest_knee_deg: less(&|_, turn| turn.knee_angle().greatest.1, base[1]),
             fastest_thigh_deg_s: less(
                 &|rider, turn| {
@@ -821,8 +965,12 @@ fn changes(rider: &Rider, base: &Outputs) -> Vec<SetUpChange> {
     small.into_iter().map(change).collect()
 }
 
-const NO_WAYS: SetUpWays =
-    SetUpWays { crank_change_m: None, saddle_change_m: None, seat_angle_change_deg: None, bar_drop_change_m: None };
+const NO_WAYS: SetUpWays = SetUpWays {
+    crank_change_m: None,
+    saddle_change_m: None,
+    seat_angle_change_deg: None,
+    bar_drop_change_m: None,
+};
 
 /// Each part's change that alone brings a rider's tightest hip angle to `hip_rad`, within what a bicycle allows.
 fn ways(rider: &Rider, hip_rad: f64) -> SetUpWays {
@@ -851,7 +999,13 @@ fn way(rider: &Rider, hip_rad: f64, part: SetUpPart, most: f64) -> Option<f64> {
         let by = f64::from(steps) * step;
         let here = (by, over(by)?);
         if here.1.signum() != before.1.signum() {
-            return root_bracketed(|by| over(by).unwrap_or(f64::NAN), before, here, LEVEL_ACCURACY).ok();
+            return root_bracketed(
+                |by| over(by).unwrap_or(f64::NAN),
+                before,
+                here,
+                LEVEL_ACCURACY,
+            )
+            .ok();
         }
         before = here;
     }
@@ -859,15 +1013,25 @@ fn way(rider: &Rider, hip_rad: f64, part: SetUpPart, most: f64) -> Option<f64> {
 }
 
 fn lengths(making: &Making<'_>, values: &[f64; NUMBERS]) -> SegmentLengths {
-    let Body { leg, trunk_m, upper_arm_m, .. } = making.body(values);
-    let guessed = making.numbers.iter().filter(|number| number.guess.is_some());
+    let Body {
+        leg,
+        trunk_m,
+        upper_arm_m,
+        ..
+    } = making.body(values);
+    let guessed = making
+        .numbers
+        .iter()
+        .filter(|number| number.guess.is_some());
     SegmentLengths {
         thigh_m: leg.thigh_m,
         shank_m: leg.shank_m,
         foot_m: leg.foot_m,
         trunk_m,
         upper_arm_m,
-        guessed: guessed.map(|number| number.field.key.trim_start_matches("with.")).collect(),
+        guessed: guessed
+            .map(|number| number.field.key.trim_start_matches("with."))
+            .collect(),
     }
 }
 
@@ -883,7 +1047,8 @@ fn unfit((side, reason): (usize, Unfit)) -> Error {
             let (rider, missing) = *leg;
             let whole = |degrees: f64| decimal(degrees.to_degrees().round());
             let millimetres = decimal((missing.missing_m * 1000.0).round().max(1.0));
-            let [from, to, worst] = [missing.from_rad, missing.to_rad, missing.worst_rad].map(whole);
+            let [from, to, worst] =
+                [missing.from_rad, missing.to_rad, missing.worst_rad].map(whole);
             let message = if missing.too_near {
                 format!(
                     "The leg is too long to fold up to the pedal from {from}° to {to}° of the crank, by {millimetres} mm at {worst}°."
@@ -894,8 +1059,16 @@ fn unfit((side, reason): (usize, Unfit)) -> Error {
                 )
             };
             let limit_m = reachable_saddle_m(&rider, missing.too_near);
-            let (min, max) = if missing.too_near { (limit_m, None) } else { (None, limit_m) };
-            Error { min, max, ..Error::impossible(format!("with.{name}.saddle_height_m"), message) }
+            let (min, max) = if missing.too_near {
+                (limit_m, None)
+            } else {
+                (None, limit_m)
+            };
+            Error {
+                min,
+                max,
+                ..Error::impossible(format!("with.{name}.saddle_height_m"), message)
+            }
         }
     }
 }
@@ -903,10 +1076,20 @@ fn unfit((side, reason): (usize, Unfit)) -> Error {
 /// The nearest saddle height with which the leg reaches all the way round, in whole millimetres; `None` where no height does.
 fn reachable_saddle_m(rider: &Rider, too_near: bool) -> Option<f64> {
     const HALVINGS: u32 = 20;
-    let at = |saddle_height_m: f64| Rider { saddle_height_m, ..*rider }.linkage().turn();
+    let at = |saddle_height_m: f64| {
+        Rider {
+            saddle_height_m,
+            ..*rider
+        }
+        .linkage()
+        .turn()
+    };
     let still = |missing: &OutOfReach| missing.too_near == too_near;
     let field = &bounds::SADDLE_HEIGHT_M;
-    let (mut out, mut inside) = (rider.saddle_height_m, if too_near { field.max } else { field.min });
+    let (mut out, mut inside) = (
+        rider.saddle_height_m,
+        if too_near { field.max } else { field.min },
+    );
     if at(inside).is_err_and(|missing| still(&missing)) {
         return None;
     }
@@ -919,6 +1102,10 @@ fn reachable_saddle_m(rider: &Rider, too_near: bool) -> Option<f64> {
         }
     }
     let millimetres = inside * 1000.0;
-    let whole_m = (if too_near { millimetres.ceil() } else { millimetres.floor() }) / 1000.0;
+    let whole_m = (if too_near {
+        millimetres.ceil()
+    } else {
+        millimetres.floor()
+    }) / 1000.0;
     at(whole_m).is_ok().then_some(whole_m)
 }

@@ -55,7 +55,9 @@ pub trait Receive {
 /// A named error for every request that cannot be answered; see [`Kind`].
 pub fn ask<R: Receive>(question: &str, request: &str, to: R) -> Result<R::Out, Error> {
     match question {
-        "speed-for-watts" => speed_for_watts::answer(read(request)?).map(|answer| to.receive(&answer)),
+        "speed-for-watts" => {
+            speed_for_watts::answer(read(request)?).map(|answer| to.receive(&answer))
+        }
         "power-or-drag" => power_or_drag::answer(read(request)?).map(|answer| to.receive(&answer)),
         "finish-time" => finish_time::answer(read(request)?).map(|answer| to.receive(&answer)),
         #[cfg(feature = "all")]
@@ -67,10 +69,16 @@ pub fn ask<R: Receive>(question: &str, request: &str, to: R) -> Result<R::Out, E
         #[cfg(feature = "all")]
         "leg-room" => leg_room::answer(read(request)?).map(|answer| to.receive(&answer)),
         #[cfg(feature = "all")]
-        "which-position" => which_position::answer(read(request)?).map(|answer| to.receive(&answer)),
+        "which-position" => {
+            which_position::answer(read(request)?).map(|answer| to.receive(&answer))
+        }
         _ => {
             let known = QUESTIONS.join(", ");
-            Err(Error::new(Kind::UnknownQuestion, "", format!("There is no such question; there are {known}.")))
+            Err(Error::new(
+                Kind::UnknownQuestion,
+                "",
+                format!("There is no such question; there are {known}."),
+            ))
         }
     }
 }

@@ -369,17 +369,31 @@ const OUTPUTS: usize = MOST_ITEMS + 2;
 /// # Errors
 /// Names the field that is wrong, or says why the ride cannot be ridden.
 pub fn answer(request: Request<With>) -> Result<Answer, Error> {
-    let Request { mut scenario, with, mut warnings } = request;
+    let Request {
+        mut scenario,
+        with,
+        mut warnings,
+    } = request;
     let times_ridden = check(&scenario, &with)?;
     warnings.extend(scenario.simplify_for(times_ridden.len(), MOST_POINTS_TOGETHER));
-    let candidates = with.candidates.clone().unwrap_or_else(|| usual::candidates(with.standing));
+    let candidates = with
+        .candidates
+        .clone()
+        .unwrap_or_else(|| usual::candidates(with.standing));
     check_candidates(&candidates)?;
     let required = requires::places(&candidates)?;
     // The length of a simple road is among the numbers in every event.
-    let first = scenario.events.first().map_or(bounds::DISTANCE_M.default, |event| event.distance_m);
+    let first = scenario
+        .events
+        .first()
+        .map_or(bounds::DISTANCE_M.default, |event| event.distance_m);
     let plan = Plan::new(&over(&scenario, first), &candidates)?;
     let season = Season::new(&scenario, &plan, times_ridden)?;
-    let limits = Limits { money: with.money, hours_per_week: with.hours_per_week, weeks: with.weeks };
+    let limits = Limits {
+        money: with.money,
+        hours_per_week: with.hours_per_week,
+        weeks: with.weeks,
+    };
     let items = items(&candidates, &required, &plan, with.weeks);
     let (searched, chosen) = match with.part {
         Portion::Each => (None, None),
@@ -400,15 +414,23 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
     };
     let mut ranked: Vec<usize> = Vec::new();
     for (c, gain) in gains.iter().enumerate() {
-        let at = ranked.partition_point(|&other| gains[other].expected_s.value >= gain.expected_s.value);
+        let at =
+            ranked.partition_point(|&other| gains[other].expected_s.value >= gain.expected_s.value);
         ranked.insert(at, c);
     }
     warnings.extend(season.long_ride_doubt()?);
     if chosen.as_ref().is_some_and(|chosen| chosen.cut_short) {
         let message = "So many blocks of weeks overlap that not every schedule was tried; a better set may fit.";
-        warnings.push(Warning::new("with.candidates", "schedules_cut_short", message));
+        warnings.push(Warning::new(
+            "with.candidates",
+            "schedules_cut_short",
+            message,
+        ));
     }
-    let left_out = chosen.as_ref().map(|chosen| chosen.left_out.clone()).unwrap_or_default();
+    let left_out = chosen
+        .as_ref()
+        .map(|chosen| chosen.left_out.clone())
+        .unwrap_or_default();
     let best = chosen.map(|chosen| season.best_set(chosen, &items, &savings));
     let column = |of: &dyn Fn(&Gain) -> f64| gains.iter().map(of).collect();
     let columns = Columns {
@@ -434,9 +456,17 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
 
 fn check(scenario: &Scenario, with: &With) -> Result<Vec<f64>, Error> {
     check_number(&bounds::MONEY, "with.money", with.money)?;
-    check_number(&bounds::HOURS_PER_WEEK, "with.hours_per_week", with.hours_per_week)?;
+    check_number(
+        &bounds::HOURS_PER_WEEK,
+        "with.hours_per_week",
+        with.hours_per_week,
+    )?;
     check_number(&bounds::WEEKS, "with.weeks", with.weeks)?;
-    check_number(&bounds::RIDES_AT_ONCE, "with.rides_at_once", f64::from(with.rides_at_once))?;
+    check_number(
+        &bounds::RIDES_AT_ONCE,
+        "with.rides_at_once",
+        f64::from(with.rides_at_once),
+    )?;
     for (i, times) in with.times_ridden.iter().enumerate() {
         bounds::TIMES_RIDDEN.check(|| format!("with.times_ridden[{i}]"), *times)?;
     }
@@ -455,17 +485,32 @@ fn check_candidates(candidates: &[Candidate]) -> Result<(), Error> {
         let message = format!("There are more than {MOST_ITEMS} candidates.");
         return Err(Error::new(Kind::TooLarge, "with.candidates", message));
     }
-    candidates.iter().enumerate().try_for_each(|(c, candidate)| changes::check(candidate, c))
+    candidates
+        .iter()
+        .enumerate()
+        .try_for_each(|(c, candidate)| changes::check(candidate, c))
 }
 
 /// What the candidates take of a budget of so many weeks.
-fn items(candidates: &[Candidate], required: &[Option<usize>], plan: &Plan, weeks: f64) -> Vec<Item> {
+fn items(
+    candidates: &[Candidate],
+    required: &[Option<usize>],
+    plan: &Plan,
+    weeks: f64,
+) -> Vec<Item> {
     let item = |(c, candidate): (usize, &Candidate)| {
-        let group = candidates.iter().position(|other| other.group == candidate.group);
-        let named = group.filter(|_| !candidate.group.is_empty()).map_or(0, |first| 1 << first);
+        let group = candidates
+            .iter()
+            .position(|other| other.group == candidate.group);
+        let named = group
+            .filter(|_| !candidate.group.is_empty())
+            .map_or(0, |first| 1 << first);
         let rides = plan.moves[c].iter().any(|one| matches!(one, Move::Ride(_)));
         let own_weeks = candidate.weeks.unwrap_or(weeks);
-        let block = Block { hours_per_week: candidate.hours_per_week, weeks: own_weeks };
+        let block = Block {
+            hours_per_week: candidate.hours_per_week,
+            weeks: own_weeks,
+        };
         // What runs for all weeks has no room in none.
         let no_weeks = weeks <= 0.0 && candidate.weeks.is_none() && candidate.hours_per_week > 0.0;
         Item {
@@ -507,7 +552,9 @@ impl Branch {
     /// The branches of an event.
     fn of(event: &Event, power: &PowerDuration) -> &'static [Self] {
         match power.long_ride {
-            Some(long) if (event.now.time_s / long.from_s).ln().abs() < NEAR_KINK.ln() => &[Self::Short, Self::Long],
+            Some(long) if (event.now.time_s / long.from_s).ln().abs() < NEAR_KINK.ln() => {
+                &[Self::Short, Self::Long]
+            }
             _ => &[Self::Whole],
         }
     }
@@ -515,14 +562,20 @@ impl Branch {
     /// The relation along this branch.
     fn along(self, power: PowerDuration) -> PowerDuration {
         match (self, power.long_ride) {
-            (Self::Short, _) => PowerDuration { long_ride: None, ..power },
+            (Self::Short, _) => PowerDuration {
+                long_ride: None,
+                ..power
+            },
             // CP − A ln(t/T) is CP + A ln(T/T') − A ln(t/T').
             (Self::Long, Some(long)) => {
                 let more_w = long.loss_w * CARRIED_ON.ln();
                 PowerDuration {
                     cp_w: power.cp_w + more_w,
                     peak_w: power.peak_w.map(|peak_w| peak_w + more_w),
-                    long_ride: Some(LongRide { from_s: long.from_s / CARRIED_ON, ..long }),
+                    long_ride: Some(LongRide {
+                        from_s: long.from_s / CARRIED_ON,
+                        ..long
+                    }),
                     ..power
                 }
             }
@@ -559,16 +612,33 @@ impl Saving {
     /// A weighted sum over the events: what moves one event moves the others with it.
     fn figure(&self, weights: &[f64]) -> Figure {
         let rider = self.rider_moves_s(weights).into_iter();
-        let amounts = self.amounts_s.iter().map(|(_, by_event)| weighed(by_event, weights));
-        let sd = rider.chain(amounts).map(|moved| moved * moved).sum::<f64>().sqrt();
-        Figure { value: weighed(&self.by_event_s, weights), sd }
+        let amounts = self
+            .amounts_s
+            .iter()
+            .map(|(_, by_event)| weighed(by_event, weights));
+        let sd = rider
+            .chain(amounts)
+            .map(|moved| moved * moved)
+            .sum::<f64>()
+            .sqrt();
+        Figure {
+            value: weighed(&self.by_event_s, weights),
+            sd,
+        }
     }
 
     /// How one standard deviation of each of the rider's own numbers moves the weighted sum.
     fn rider_moves_s(&self, weights: &[f64]) -> Vec<f64> {
         let inputs = self.rider_s.first().map_or(0, Vec::len);
-        let by_event = |i: usize| self.rider_s.iter().map(|by_input| by_input[i]).collect::<Vec<f64>>();
-        (0..inputs).map(|i| weighed(&by_event(i), weights)).collect()
+        let by_event = |i: usize| {
+            self.rider_s
+                .iter()
+                .map(|by_input| by_input[i])
+                .collect::<Vec<f64>>()
+        };
+        (0..inputs)
+            .map(|i| weighed(&by_event(i), weights))
+            .collect()
     }
 
     /// What is saved beyond another saving.
@@ -576,11 +646,19 @@ impl Saving {
         let less = |a: &[f64], b: &[f64]| a.iter().zip(b).map(|(a, b)| a - b).collect::<Vec<f64>>();
         let amounts_s = self.amounts_s.iter().map(|(amount, by_event)| {
             let same = other.amounts_s.iter().find(|(theirs, _)| theirs == amount);
-            (*amount, same.map_or_else(|| by_event.clone(), |(_, theirs)| less(by_event, theirs)))
+            (
+                *amount,
+                same.map_or_else(|| by_event.clone(), |(_, theirs)| less(by_event, theirs)),
+            )
         });
         Self {
             by_event_s: less(&self.by_event_s, &other.by_event_s),
-            rider_s: self.rider_s.iter().zip(&other.rider_s).map(|(a, b)| less(a, b)).collect(),
+            rider_s: self
+                .rider_s
+                .iter()
+                .zip(&other.rider_s)
+                .map(|(a, b)| less(a, b))
+                .collect(),
             amounts_s: amounts_s.collect(),
         }
     }
@@ -588,7 +666,11 @@ impl Saving {
 
 /// A weighted sum over the events.
 fn weighed(by_event: &[f64], weights: &[f64]) -> f64 {
-    by_event.iter().zip(weights).map(|(value, weight)| value * weight).sum()
+    by_event
+        .iter()
+        .zip(weights)
+        .map(|(value, weight)| value * weight)
+        .sum()
 }
 
 /// What some candidates save, each with those that it requires, and the best set together.
@@ -600,14 +682,31 @@ struct Savings {
 
 impl Savings {
     /// The wanted candidates include what they require.
-    fn new(season: &Season<'_>, items: &[Item], wanted: &[usize], together: &[usize]) -> Result<Self, Error> {
-        let mut sets: Vec<Vec<usize>> = wanted.iter().map(|&c| budget::line(items, c).collect()).collect();
+    fn new(
+        season: &Season<'_>,
+        items: &[Item],
+        wanted: &[usize],
+        together: &[usize],
+    ) -> Result<Self, Error> {
+        let mut sets: Vec<Vec<usize>> = wanted
+            .iter()
+            .map(|&c| budget::line(items, c).collect())
+            .collect();
         if !together.is_empty() {
             sets.push(together.to_vec());
         }
         // A search that goes on asks for none, and none are ridden.
-        let mut savings = if sets.is_empty() { Vec::new() } else { season.savings(&sets)? };
-        let together = if together.is_empty() { None } else { savings.pop() }.unwrap_or_default();
+        let mut savings = if sets.is_empty() {
+            Vec::new()
+        } else {
+            season.savings(&sets)?
+        };
+        let together = if together.is_empty() {
+            None
+        } else {
+            savings.pop()
+        }
+        .unwrap_or_default();
         let mut lines: Vec<Saving> = items.iter().map(|_| Saving::default()).collect();
         for (&c, saving) in wanted.iter().zip(savings) {
             lines[c] = saving;
@@ -632,17 +731,34 @@ impl<'a> Season<'a> {
         let event = |(event, times_ridden): (&crate::scenario::Event, f64)| {
             let scenario = over(scenario, event.distance_m);
             let course = Rc::new(scenario.course());
-            let setup = scenario.setup_on(scenario.riding_position, Rc::clone(&course)).ok_or_else(no_position)?;
+            let setup = scenario
+                .setup_on(scenario.riding_position, Rc::clone(&course))
+                .ok_or_else(no_position)?;
             let now = paced(&Followed, &setup, Effort::Even).map_err(no_effort)?;
-            let event = Event { scenario, course, times_ridden, now };
+            let event = Event {
+                scenario,
+                course,
+                times_ridden,
+                now,
+            };
             let branches = Branch::of(&event, &setup.power);
             Ok((event, branches))
         };
-        let events = scenario.events.iter().zip(times_ridden).map(event).collect::<Result<Vec<_>, Error>>()?;
-        let columns = events.iter().enumerate().flat_map(|(e, (_, branches))| branches.iter().map(move |&b| (e, b)));
+        let events = scenario
+            .events
+            .iter()
+            .zip(times_ridden)
+            .map(event)
+            .collect::<Result<Vec<_>, Error>>()?;
+        let columns = events
+            .iter()
+            .enumerate()
+            .flat_map(|(e, (_, branches))| branches.iter().map(move |&b| (e, b)));
         let columns = columns.collect();
         let events: Vec<Event> = events.into_iter().map(|(event, _)| event).collect();
-        let stretches = events.first().map_or(1, |event| event.course.segments.len());
+        let stretches = events
+            .first()
+            .map_or(1, |event| event.course.segments.len());
         let rides = events.len() * (plan.moves.len() + 1) * 2 * plan.numbers();
         Ok(Self {
             scenario,
@@ -659,14 +775,29 @@ impl<'a> Season<'a> {
     }
 
     /// Finish time on an event's road of a changed scenario in a position.
-    fn time_s(&self, clock: &dyn Clock, event: &Event, moved: &(Scenario, usize)) -> Result<f64, Error> {
+    fn time_s(
+        &self,
+        clock: &dyn Clock,
+        event: &Event,
+        moved: &(Scenario, usize),
+    ) -> Result<f64, Error> {
         let setup = self.setup(event, moved)?;
-        even_from(clock, &setup, event.now.power_w).map(|paced| paced.time_s).map_err(no_effort)
+        even_from(clock, &setup, event.now.power_w)
+            .map(|paced| paced.time_s)
+            .map_err(no_effort)
     }
 
     /// The ride on an event's road of a changed scenario in a position.
-    fn setup(&self, event: &Event, (scenario, position): &(Scenario, usize)) -> Result<Setup, Error> {
-        let course = if self.plan.course_moves { Rc::new(scenario.course()) } else { Rc::clone(&event.course) };
+    fn setup(
+        &self,
+        event: &Event,
+        (scenario, position): &(Scenario, usize),
+    ) -> Result<Setup, Error> {
+        let course = if self.plan.course_moves {
+            Rc::new(scenario.course())
+        } else {
+            Rc::clone(&event.course)
+        };
         scenario.setup_on(*position, course).ok_or_else(no_position)
     }
 
@@ -675,14 +806,18 @@ impl<'a> Season<'a> {
     fn spread(&self, event: &Event, sets: &[Vec<Move>]) -> Result<Spread<OUTPUTS>, Error> {
         let outputs = |scenario: &Scenario, clock: &dyn Clock| -> Result<[f64; OUTPUTS], Error> {
             let mut outputs = [0.0; OUTPUTS];
-            outputs[0] = self.time_s(clock, event, &(scenario.clone(), scenario.riding_position))?;
+            outputs[0] =
+                self.time_s(clock, event, &(scenario.clone(), scenario.riding_position))?;
             for (output, moves) in outputs[1..].iter_mut().zip(sets) {
                 *output = self.time_s(clock, event, &self.plan.moved(scenario, moves.iter()))?;
             }
             Ok(outputs)
         };
         if !self.rider_counts {
-            return Ok(Spread { base: outputs(&event.scenario, &Followed)?, by_input: Vec::new() });
+            return Ok(Spread {
+                base: outputs(&event.scenario, &Followed)?,
+                by_input: Vec::new(),
+            });
         }
         let mut positions = vec![event.scenario.riding_position];
         positions.extend(sets.iter().flatten().filter_map(|one| match one {
@@ -705,38 +840,61 @@ impl<'a> Season<'a> {
                 power_w: event.now.power_w,
             })
         };
-        self.events.iter().zip(&self.scenario.events).map(event).collect()
+        self.events
+            .iter()
+            .zip(&self.scenario.events)
+            .map(event)
+            .collect()
     }
 
     /// What sets of candidates save if all of them work: the values by rides that are followed, what is unsure by steady
     /// speeds.
     fn savings(&self, sets: &[Vec<usize>]) -> Result<Vec<Saving>, Error> {
         let mut savings: Vec<Saving> = sets.iter().map(|_| Saving::default()).collect();
-        let moves_of =
-            |set: &Vec<usize>| -> Vec<Move> { set.iter().flat_map(|&c| self.plan.moves[c].iter().copied()).collect() };
+        let moves_of = |set: &Vec<usize>| -> Vec<Move> {
+            set.iter()
+                .flat_map(|&c| self.plan.moves[c].iter().copied())
+                .collect()
+        };
         let all_moves: Vec<Vec<Move>> = sets.iter().map(moves_of).collect();
         for event in &self.events {
             let spread = self.spread(event, &all_moves)?;
             for (k, saving) in savings.iter_mut().enumerate() {
                 saving.by_event_s.push(spread.base[0] - spread.base[k + 1]);
-                saving.rider_s.push(spread.by_input.iter().map(|o| o[0] - o[k + 1]).collect());
+                saving
+                    .rider_s
+                    .push(spread.by_input.iter().map(|o| o[0] - o[k + 1]).collect());
             }
         }
         let clock = SteadyClock::default();
         for ((saving, moves), set) in savings.iter_mut().zip(&all_moves).zip(sets) {
-            let amounts = set.iter().flat_map(|&c| (0..self.plan.moves[c].len()).map(move |i| (c, i)));
+            let amounts = set
+                .iter()
+                .flat_map(|&c| (0..self.plan.moves[c].len()).map(move |i| (c, i)));
             for ((m, one), amount_of) in moves.iter().enumerate().zip(amounts) {
-                let Some(amount) = one.amount().filter(|amount| amount.sd > 0.0) else { continue };
-                let (low, high) = one.within_reach(amount.value - amount.sd, amount.value + amount.sd);
+                let Some(amount) = one.amount().filter(|amount| amount.sd > 0.0) else {
+                    continue;
+                };
+                let (low, high) =
+                    one.within_reach(amount.value - amount.sd, amount.value + amount.sd);
                 let time = |event: &Event, value: f64| {
                     let mut moves = moves.clone();
                     moves[m] = one.with_amount(value);
-                    self.time_s(&clock, event, &self.plan.moved(&event.scenario, moves.iter()))
+                    self.time_s(
+                        &clock,
+                        event,
+                        &self.plan.moved(&event.scenario, moves.iter()),
+                    )
                 };
-                let moved_s = self.events.iter().map(|event| match (time(event, low), time(event, high)) {
-                    (Ok(low_s), Ok(high_s)) if high > low => (low_s - high_s) * amount.sd / (high - low),
-                    _ => 0.0,
-                });
+                let moved_s =
+                    self.events
+                        .iter()
+                        .map(|event| match (time(event, low), time(event, high)) {
+                            (Ok(low_s), Ok(high_s)) if high > low => {
+                                (low_s - high_s) * amount.sd / (high - low)
+                            }
+                            _ => 0.0,
+                        });
                 saving.amounts_s.push((amount_of, moved_s.collect()));
             }
         }
@@ -749,19 +907,30 @@ impl<'a> Season<'a> {
             let (item, saving) = (&items[c], savings.own(items, c));
             let saves_s = saving.figure(&times_ridden);
             let Figure { value, sd } = saves_s;
-            let works: f64 = budget::line(items, c).map(|one| items[one].chance).product();
-            let expected_s =
-                Figure { value: works * value, sd: (works * sd * sd + works * (1.0 - works) * value * value).sqrt() };
-            let only =
-                |at: usize| -> Vec<f64> { (0..self.events.len()).map(|e| f64::from(u8::from(e == at))).collect() };
+            let works: f64 = budget::line(items, c)
+                .map(|one| items[one].chance)
+                .product();
+            let expected_s = Figure {
+                value: works * value,
+                sd: (works * sd * sd + works * (1.0 - works) * value * value).sqrt(),
+            };
+            let only = |at: usize| -> Vec<f64> {
+                (0..self.events.len())
+                    .map(|e| f64::from(u8::from(e == at)))
+                    .collect()
+            };
             // A cost next to nothing gives no ratio either.
-            let per = |cost: f64| Some(expected_s.value / cost).filter(|ratio| cost > 0.0 && ratio.is_finite());
+            let per = |cost: f64| {
+                Some(expected_s.value / cost).filter(|ratio| cost > 0.0 && ratio.is_finite())
+            };
             Gain {
                 candidate: candidate.clone(),
                 hours: item.hours,
                 saves_s,
                 expected_s,
-                by_event_s: (0..self.events.len()).map(|e| saving.figure(&only(e))).collect(),
+                by_event_s: (0..self.events.len())
+                    .map(|e| saving.figure(&only(e)))
+                    .collect(),
                 expected_s_per_money: per(item.money),
                 expected_s_per_hour: per(item.hours),
             }
@@ -771,8 +940,15 @@ impl<'a> Season<'a> {
 
     /// What is doubtful about rides of an hour and more.
     fn long_ride_doubt(&self) -> Result<Option<Warning>, Error> {
-        for event in self.events.iter().filter(|event| event.times_ridden > 0.0 && event.now.time_s > LONG_S) {
-            let setup = self.setup(event, &(event.scenario.clone(), event.scenario.riding_position))?;
+        for event in self
+            .events
+            .iter()
+            .filter(|event| event.times_ridden > 0.0 && event.now.time_s > LONG_S)
+        {
+            let setup = self.setup(
+                event,
+                &(event.scenario.clone(), event.scenario.riding_position),
+            )?;
             if setup.power.long_ride.is_none() {
                 return Ok(Some(hour_overstated()));
             }
@@ -781,7 +957,12 @@ impl<'a> Season<'a> {
     }
 
     /// Works out the rides of the search as far as one asking goes, and the best set once they are all there.
-    fn search(&self, items: &[Item], limits: &Limits, with: &With) -> Result<(Searched, Option<Chosen>), Error> {
+    fn search(
+        &self,
+        items: &[Item],
+        limits: &Limits,
+        with: &With,
+    ) -> Result<(Searched, Option<Chosen>), Error> {
         let parts = Parts::new(self.plan);
         let columns = self.columns.len();
         let points =
@@ -792,7 +973,10 @@ impl<'a> Season<'a> {
             })?;
         let of = points * columns;
         let mut times = earlier(&with.so_far, of)?;
-        let stretches = self.events.first().map_or(1, |event| event.course.segments.len());
+        let stretches = self
+            .events
+            .first()
+            .map_or(1, |event| event.course.segments.len());
         let rides = (with.rides_at_once as usize).min((MOST_STRETCHES / stretches as f64) as usize);
         // The steady clock settles as it is asked again.
         let (clock, accuracy): (Box<dyn Clock>, f64) = if self.followed {
@@ -802,7 +986,11 @@ impl<'a> Season<'a> {
         };
         let until = (times.len() + rides.max(1)).min(of);
         // A ride takes about as long as that of the point before, and its own relation says what power that allows.
-        let mut before_s: Vec<f64> = self.columns.iter().map(|(event, _)| self.events[*event].now.time_s).collect();
+        let mut before_s: Vec<f64> = self
+            .columns
+            .iter()
+            .map(|(event, _)| self.events[*event].now.time_s)
+            .collect();
         while times.len() < until {
             let numbers = subsets::numbers(&parts.parts, times.len() / columns);
             let column = times.len() % columns;
@@ -820,19 +1008,39 @@ impl<'a> Season<'a> {
             times.push(ridden.time_s);
         }
         let chosen = (until == of).then(|| self.chosen(&parts, items, limits, &times));
-        Ok((Searched { done: until as u32, of: of as u32, so_far: times }, chosen))
+        Ok((
+            Searched {
+                done: until as u32,
+                of: of as u32,
+                so_far: times,
+            },
+            chosen,
+        ))
     }
 
     /// Finish times of one event at every set of the changes in `of`.
     fn event_times_s(&self, parts: &Parts, times: &[f64], event: usize, of: usize) -> Vec<f64> {
         let mut later: Vec<f64> = Vec::new();
-        for (c, _) in self.columns.iter().enumerate().filter(|(_, column)| column.0 == event) {
-            let own: Vec<f64> = times.iter().skip(c).step_by(self.columns.len()).copied().collect();
+        for (c, _) in self
+            .columns
+            .iter()
+            .enumerate()
+            .filter(|(_, column)| column.0 == event)
+        {
+            let own: Vec<f64> = times
+                .iter()
+                .skip(c)
+                .step_by(self.columns.len())
+                .copied()
+                .collect();
             let own = subsets::at_sets(&parts.parts, &own, of);
             if later.is_empty() {
                 later = own;
             } else {
-                later.iter_mut().zip(own).for_each(|(later, own)| *later = later.max(own));
+                later
+                    .iter_mut()
+                    .zip(own)
+                    .for_each(|(later, own)| *later = later.max(own));
             }
         }
         later
@@ -842,36 +1050,61 @@ impl<'a> Season<'a> {
     fn season_times_s(&self, parts: &Parts, times: &[f64], of: usize) -> Vec<f64> {
         // What is smooth may be added up before it is read off.
         let smooth = |row: &[f64]| -> f64 {
-            let whole = self.columns.iter().zip(row).filter(|((_, branch), _)| *branch == Branch::Whole);
-            whole.map(|((event, _), time_s)| self.events[*event].times_ridden * time_s).sum()
+            let whole = self
+                .columns
+                .iter()
+                .zip(row)
+                .filter(|((_, branch), _)| *branch == Branch::Whole);
+            whole
+                .map(|((event, _), time_s)| self.events[*event].times_ridden * time_s)
+                .sum()
         };
         let smooth: Vec<f64> = times.chunks_exact(self.columns.len()).map(smooth).collect();
         let mut season = subsets::at_sets(&parts.parts, &smooth, of);
-        for (event, _) in self.columns.iter().filter(|(_, branch)| *branch == Branch::Short) {
+        for (event, _) in self
+            .columns
+            .iter()
+            .filter(|(_, branch)| *branch == Branch::Short)
+        {
             let own = self.event_times_s(parts, times, *event, of);
             let weight = self.events[*event].times_ridden;
-            season.iter_mut().zip(own).for_each(|(sum, time_s)| *sum += weight * time_s);
+            season
+                .iter_mut()
+                .zip(own)
+                .for_each(|(sum, time_s)| *sum += weight * time_s);
         }
         season
     }
 
     fn chosen(&self, parts: &Parts, items: &[Item], limits: &Limits, times: &[f64]) -> Chosen {
-        let items: Vec<Item> = parts.order.iter().map(|&c| in_bits(&items[c], &parts.order)).collect();
+        let items: Vec<Item> = parts
+            .order
+            .iter()
+            .map(|&c| in_bits(&items[c], &parts.order))
+            .collect();
         let mut worths = self.season_times_s(parts, times, (1 << items.len()) - 1);
         let now_s = worths[0];
         worths.iter_mut().for_each(|worth| *worth = now_s - *worth);
         on_average(&mut worths, &items);
-        let Found { best, curves: [by_money, by_hours], cut_short } = budget::search(&worths, &items, limits, TIE_S);
+        let Found {
+            best,
+            curves: [by_money, by_hours],
+            cut_short,
+        } = budget::search(&worths, &items, limits, TIE_S);
 
         let bits = |set: usize| (0..items.len()).filter(move |bit| set >> bit & 1 == 1);
-        let members = |set: usize| -> Vec<usize> { bits(set).map(|bit| parts.order[bit]).collect() };
+        let members =
+            |set: usize| -> Vec<usize> { bits(set).map(|bit| parts.order[bit]).collect() };
         let sorted = |set: usize| -> Vec<usize> {
             let mut members = members(set);
             members.sort_unstable();
             members
         };
         let taken_bits: Vec<usize> = bits(best.set).collect();
-        let taken: Vec<Item> = taken_bits.iter().map(|&bit| in_bits(&items[bit], &taken_bits)).collect();
+        let taken: Vec<Item> = taken_bits
+            .iter()
+            .map(|&bit| in_bits(&items[bit], &taken_bits))
+            .collect();
         let saved_at = |event: usize| {
             let mut own = self.event_times_s(parts, times, event, best.set);
             let now_s = own[0];
@@ -879,7 +1112,9 @@ impl<'a> Season<'a> {
             now_s - own.last().copied().unwrap_or(f64::NAN)
         };
         let next = |curve: &[budget::Choice], k: usize| {
-            let step = curve.iter().find(|step| !step.keeps_within(limits, k) && step.worth > best.worth + TIE_S)?;
+            let step = curve
+                .iter()
+                .find(|step| !step.keeps_within(limits, k) && step.worth > best.worth + TIE_S)?;
             Some(NextStep {
                 more: step.costs[k] - limits.of(k),
                 gains_s: step.worth - best.worth,
@@ -894,7 +1129,11 @@ impl<'a> Season<'a> {
         let why = |c: usize| {
             let bit = parts.order.iter().position(|&place| place == c)?;
             let (why, other) = why_not(&worths, &items, limits, &best, bit)?;
-            Some(LeftOut { candidate: c, why, other: other.map(|bit| parts.order[bit]) })
+            Some(LeftOut {
+                candidate: c,
+                why,
+                other: other.map(|bit| parts.order[bit]),
+            })
         };
         let outcomes = self.season_times_s(parts, times, best.set);
         Chosen {
@@ -902,7 +1141,10 @@ impl<'a> Season<'a> {
             best,
             saved_s: outcomes.iter().map(|time_s| now_s - time_s).collect(),
             by_event_s: (0..self.events.len()).map(saved_at).collect(),
-            added_up_s: taken_bits.iter().map(|&bit| by_itself(&worths, &items, bit)).sum(),
+            added_up_s: taken_bits
+                .iter()
+                .map(|&bit| by_itself(&worths, &items, bit))
+                .sum(),
             next_money: next(&by_money, 0),
             next_hours: next(&by_hours, 1),
             by_money: curve(&by_money, 0),
@@ -916,8 +1158,12 @@ impl<'a> Season<'a> {
     fn best_set(&self, chosen: Chosen, items: &[Item], savings: &Savings) -> BestSet {
         let weights = self.times_ridden();
         let moved_s = |saving: &Saving, c: usize| -> Vec<f64> {
-            let own = saving.amounts_s.iter().filter(|((candidate, _), _)| *candidate == c);
-            own.map(|(_, by_event)| weighed(by_event, &weights)).collect()
+            let own = saving
+                .amounts_s
+                .iter()
+                .filter(|((candidate, _), _)| *candidate == c);
+            own.map(|(_, by_event)| weighed(by_event, &weights))
+                .collect()
         };
         let members: Vec<Member> = chosen
             .members
@@ -928,13 +1174,24 @@ impl<'a> Season<'a> {
                 Member {
                     chance: items[c].chance,
                     needs: items[c].needs.and_then(bit),
-                    line: budget::line(items, c).filter_map(bit).map(|bit| 1 << bit).sum(),
+                    line: budget::line(items, c)
+                        .filter_map(bit)
+                        .map(|bit| 1 << bit)
+                        .sum(),
                     rider_s: savings.own(items, c).rider_moves_s(&weights),
-                    amounts_s: alone.into_iter().zip(all).map(|(alone, all)| [alone, all]).collect(),
+                    amounts_s: alone
+                        .into_iter()
+                        .zip(all)
+                        .map(|(alone, all)| [alone, all])
+                        .collect(),
                 }
             })
             .collect();
-        let spread = outcomes::spread(&chosen.saved_s, &members, &savings.together.rider_moves_s(&weights));
+        let spread = outcomes::spread(
+            &chosen.saved_s,
+            &members,
+            &savings.together.rider_moves_s(&weights),
+        );
         let mut candidates = chosen.members;
         candidates.sort_unstable();
         BestSet {
@@ -942,7 +1199,10 @@ impl<'a> Season<'a> {
             money: chosen.best.costs[0],
             hours: chosen.best.hours,
             hours_per_week: chosen.best.costs[1],
-            expected_s: Figure { value: chosen.best.worth, sd: spread.sd },
+            expected_s: Figure {
+                value: chosen.best.worth,
+                sd: spread.sd,
+            },
             range_95_s: spread.range_95,
             outcomes: spread.outcomes,
             all_work_s: savings.together.figure(&weights),
@@ -975,7 +1235,12 @@ struct Chosen {
 
 /// An item whose need is named by its place in another order.
 fn in_bits(item: &Item, order: &[usize]) -> Item {
-    Item { needs: item.needs.and_then(|needed| order.iter().position(|&place| place == needed)), ..*item }
+    Item {
+        needs: item
+            .needs
+            .and_then(|needed| order.iter().position(|&place| place == needed)),
+        ..*item
+    }
 }
 
 /// What an item adds on average to those that it needs.
@@ -1002,19 +1267,38 @@ fn why_not(
     if item.too_long {
         return Some((Why::TooLong, None));
     }
-    let alone = budget::takes(&[Item { needs: None, ..*item }], 1, limits.weeks)?;
+    let alone = budget::takes(
+        &[Item {
+            needs: None,
+            ..*item
+        }],
+        1,
+        limits.weeks,
+    )?;
     if !alone.keeps_within(limits, 0) {
         return Some((Why::TooDear, None));
     }
     if !alone.keeps_within(limits, 1) {
-        let a_week = item.block.is_some_and(|block| block.hours_per_week > limits.hours_per_week);
-        return Some((if a_week { Why::TooManyHoursAWeek } else { Why::TooManyHours }, None));
+        let a_week = item
+            .block
+            .is_some_and(|block| block.hours_per_week > limits.hours_per_week);
+        return Some((
+            if a_week {
+                Why::TooManyHoursAWeek
+            } else {
+                Why::TooManyHours
+            },
+            None,
+        ));
     }
     if let Some(needed) = item.needs.filter(|needed| best.set >> needed & 1 == 0) {
         return Some((Why::NeedsAnother, Some(needed)));
     }
     let in_best = |other: &usize| best.set >> other & 1 == 1;
-    if let Some(other) = (0..items.len()).filter(in_best).find(|&other| items[other].groups & item.groups != 0) {
+    if let Some(other) = (0..items.len())
+        .filter(in_best)
+        .find(|&other| items[other].groups & item.groups != 0)
+    {
         return Some((Why::ExcludedByGroup, Some(other)));
     }
     let with_it = best.set | 1 << bit;
@@ -1048,13 +1332,17 @@ fn over(scenario: &Scenario, distance_m: f64) -> Scenario {
     match course.kind {
         CourseKind::Simple => course.distance_m = Some(Quantity::exact(distance_m)),
         CourseKind::Profile => {
-            let (Some(first), Some(last)) = (course.points.first().copied(), course.points.last().copied()) else {
+            let (Some(first), Some(last)) = (
+                course.points.first().copied(),
+                course.points.last().copied(),
+            ) else {
                 return over;
             };
             let scale = distance_m / (last.distance_m - first.distance_m);
             for point in &mut course.points {
                 point.distance_m = scale * (point.distance_m - first.distance_m);
-                point.elevation_m = first.elevation_m + scale * (point.elevation_m - first.elevation_m);
+                point.elevation_m =
+                    first.elevation_m + scale * (point.elevation_m - first.elevation_m);
             }
         }
     }

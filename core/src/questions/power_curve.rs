@@ -253,25 +253,57 @@ struct Tests {
 /// # Errors
 /// Names the field that is wrong.
 pub fn answer(request: Request<With>) -> Result<Answer, Error> {
-    let Request { scenario, with, mut warnings } = request;
+    let Request {
+        scenario,
+        with,
+        mut warnings,
+    } = request;
     check_number(&bounds::HOLD_S, "with.hold_s", with.hold_s)?;
-    check_number(&bounds::POWER_CHANGE, "with.power_change", with.power_change)?;
-    check_number(&bounds::TEST_ERROR_SHARE, "with.test_error_share", with.test_error_share)?;
+    check_number(
+        &bounds::POWER_CHANGE,
+        "with.power_change",
+        with.power_change,
+    )?;
+    check_number(
+        &bounds::TEST_ERROR_SHARE,
+        "with.test_error_share",
+        with.test_error_share,
+    )?;
     let groups = by_position(&scenario, with.test_error_share);
     let position = match with.position {
         Some(position) => position_index(&scenario, position, "with.position")?,
         None => most_tested(&groups, scenario.riding_position),
     };
-    let none = Tests { position, all: Vec::new(), used: Vec::new() };
-    let tests = groups.iter().find(|tests| tests.position == position).unwrap_or(&none);
+    let none = Tests {
+        position,
+        all: Vec::new(),
+        used: Vec::new(),
+    };
+    let tests = groups
+        .iter()
+        .find(|tests| tests.position == position)
+        .unwrap_or(&none);
 
-    let compared = if spans(&tests.used) { compare(&tests.used, &scenario.power) } else { Vec::new() };
+    let compared = if spans(&tests.used) {
+        compare(&tests.used, &scenario.power)
+    } else {
+        Vec::new()
+    };
     let chosen = match with.model {
-        Some(name) => compared.iter().find(|one| one.name == name && one.curve.is_some()),
+        Some(name) => compared
+            .iter()
+            .find(|one| one.name == name && one.curve.is_some()),
         None => best(&compared),
     };
-    let fitted = chosen.or(best(&compared)).and_then(|one| Some((Some(one.name), one.curve.clone()?)));
-    let guess = || Some((Some(ModelName::OmniDomain), guessed(&tests.used, &scenario.power)?));
+    let fitted = chosen
+        .or(best(&compared))
+        .and_then(|one| Some((Some(one.name), one.curve.clone()?)));
+    let guess = || {
+        Some((
+            Some(ModelName::OmniDomain),
+            guessed(&tests.used, &scenario.power)?,
+        ))
+    };
     let (basis, known) = match fitted {
         Some(fitted) => (Basis::Fitted, Some(fitted)),
         None if tests.used.is_empty() => (Basis::Given, None),
@@ -280,12 +312,27 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
             None => (Basis::Given, None),
         },
     };
-    let own = scenario.positions.get(position).and_then(|position| position.power.as_ref());
+    let own = scenario
+        .positions
+        .get(position)
+        .and_then(|position| position.power.as_ref());
     let (model, curve) = known.unzip();
     let model = model.flatten();
-    let longest_s = tests.used.iter().map(|effort| effort.duration_s).reduce(f64::max).filter(|_| curve.is_some());
+    let longest_s = tests
+        .used
+        .iter()
+        .map(|effort| effort.duration_s)
+        .reduce(f64::max)
+        .filter(|_| curve.is_some());
     let power = own.unwrap_or(&scenario.power);
-    let as_ridden = |curve: &Curve| Held::for_rides(curve, power, longest_s.unwrap_or_default(), with.test_error_share);
+    let as_ridden = |curve: &Curve| {
+        Held::for_rides(
+            curve,
+            power,
+            longest_s.unwrap_or_default(),
+            with.test_error_share,
+        )
+    };
     let held = match &curve {
         Some(curve) => as_ridden(curve),
         None => Held::given(power, with.test_error_share),
@@ -299,12 +346,21 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
     };
     let (ridden_model, ridden) = ridden.unzip();
     let ridden = ridden.as_ref().unwrap_or(&held);
-    let usable = ridden_model.or(model).filter(|&name| is_ridden(name)).map(|name| usable(name, ridden));
+    let usable = ridden_model
+        .or(model)
+        .filter(|&name| is_ridden(name))
+        .map(|name| usable(name, ridden));
     let events = marked(&scenario, position, ridden, longest_s);
     let power_w = held.power_w(with.hold_s);
     let reach_w = held.reach * held.test_sd_w(with.hold_s);
-    let efforts: Vec<Tested> = groups.iter().flat_map(|group| tested(group, position, curve.as_ref())).collect();
-    let heaviest = compared.iter().filter_map(|one| one.weight).fold(0.0, f64::max);
+    let efforts: Vec<Tested> = groups
+        .iter()
+        .flat_map(|group| tested(group, position, curve.as_ref()))
+        .collect();
+    let heaviest = compared
+        .iter()
+        .filter_map(|one| one.weight)
+        .fold(0.0, f64::max);
     doubts::add(
         &mut warnings,
         &doubts::Seen {
@@ -333,7 +389,10 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
         },
         model,
         told: heaviest >= TOLD,
-        models: compared.iter().map(|one| one.shown(with.test_error_share)).collect(),
+        models: compared
+            .iter()
+            .map(|one| one.shown(with.test_error_share))
+            .collect(),
         forms: forms(&tests.used),
         usable,
         positions: positions.into_iter().map(|(curve, _)| curve).collect(),
@@ -351,17 +410,40 @@ fn by_position(scenario: &Scenario, test_error_share: f64) -> Vec<Tests> {
     for (place, effort) in scenario.efforts.iter().enumerate() {
         let position = effort.position.unwrap_or(scenario.riding_position);
         let power_w = effort.power_w.value;
-        let sd_w = if effort.power_w.sd > 0.0 { effort.power_w.sd } else { test_error_share * power_w };
-        let effort = Effort { duration_s: effort.duration_s.value, power_w, sd_w };
+        let sd_w = if effort.power_w.sd > 0.0 {
+            effort.power_w.sd
+        } else {
+            test_error_share * power_w
+        };
+        let effort = Effort {
+            duration_s: effort.duration_s.value,
+            power_w,
+            sd_w,
+        };
         let at = groups.partition_point(|tests| tests.position < position);
-        match groups.get_mut(at).filter(|tests| tests.position == position) {
+        match groups
+            .get_mut(at)
+            .filter(|tests| tests.position == position)
+        {
             Some(tests) => tests.all.push((place, effort)),
-            None => groups.insert(at, Tests { position, all: vec![(place, effort)], used: Vec::new() }),
+            None => groups.insert(
+                at,
+                Tests {
+                    position,
+                    all: vec![(place, effort)],
+                    used: Vec::new(),
+                },
+            ),
         }
     }
     for tests in &mut groups {
         let counts = |effort: &Effort| !tests.all.iter().any(|(_, other)| beats(other, effort));
-        tests.used = tests.all.iter().map(|(_, effort)| *effort).filter(counts).collect();
+        tests.used = tests
+            .all
+            .iter()
+            .map(|(_, effort)| *effort)
+            .filter(counts)
+            .collect();
     }
     groups
 }
@@ -376,14 +458,23 @@ fn beats(other: &Effort, effort: &Effort) -> bool {
 
 fn most_tested(groups: &[Tests], riding: usize) -> usize {
     let tests = groups.iter().find(|tests| tests.position == riding);
-    let most = groups.iter().reduce(|most, tests| if tests.all.len() > most.all.len() { tests } else { most });
+    let most = groups.iter().reduce(|most, tests| {
+        if tests.all.len() > most.all.len() {
+            tests
+        } else {
+            most
+        }
+    });
     tests.or(most).map_or(riding, |tests| tests.position)
 }
 
 /// Whether efforts are of different enough lengths to tell CP from W′.
 fn spans(efforts: &[Effort]) -> bool {
     let longest_s = efforts.iter().map(|e| e.duration_s).fold(0.0, f64::max);
-    let shortest_s = efforts.iter().map(|e| e.duration_s).fold(f64::INFINITY, f64::min);
+    let shortest_s = efforts
+        .iter()
+        .map(|e| e.duration_s)
+        .fold(f64::INFINITY, f64::min);
     longest_s >= compared::SPAN * shortest_s
 }
 
@@ -399,7 +490,10 @@ fn tested(group: &Tests, position: usize, curve: Option<&Curve>) -> Vec<Tested> 
             }
             _ => None,
         };
-        let power_w = Figure { value: effort.power_w, sd: effort.sd_w };
+        let power_w = Figure {
+            value: effort.power_w,
+            sd: effort.sd_w,
+        };
         Tested {
             effort: place,
             position: group.position,
@@ -417,10 +511,16 @@ fn forms(efforts: &[Effort]) -> Option<Forms> {
     if efforts.len() < 3 || !spans(efforts) {
         return None;
     }
-    let fits = [Form::WorkTime, Form::InverseTime, Form::Time].map(|form| fit_form(form, efforts).ok());
-    let [Some(work), Some(inverse), Some(time)] = fits else { return None };
+    let fits =
+        [Form::WorkTime, Form::InverseTime, Form::Time].map(|form| fit_form(form, efforts).ok());
+    let [Some(work), Some(inverse), Some(time)] = fits else {
+        return None;
+    };
     let all = [&work.parameters, &inverse.parameters, &time.parameters];
-    Some(Forms { cp_w: all.map(|b| b[0]), w_prime_j: all.map(|b| b[1]) })
+    Some(Forms {
+        cp_w: all.map(|b| b[0]),
+        w_prime_j: all.map(|b| b[1]),
+    })
 }
 
 fn usable(model: ModelName, held: &Held) -> Usable {
@@ -437,17 +537,36 @@ fn usable(model: ModelName, held: &Held) -> Usable {
 
 /// The scenario's events on the scenario's course, each made longer or shorter to its distance, ridden at the power that
 /// the curve gives for just the time that it takes.
-fn marked(scenario: &Scenario, position: usize, held: &Held, longest_s: Option<f64>) -> Vec<Marked> {
+fn marked(
+    scenario: &Scenario,
+    position: usize,
+    held: &Held,
+    longest_s: Option<f64>,
+) -> Vec<Marked> {
     let course = Rc::new(scenario.course());
-    let Some(mut setup) = scenario.setup_on(position, Rc::clone(&course)) else { return Vec::new() };
+    let Some(mut setup) = scenario.setup_on(position, Rc::clone(&course)) else {
+        return Vec::new();
+    };
     let clock = SteadyClock::default();
     let mut mark = |(event, distance_m): (usize, f64)| {
         setup.course = Rc::new(course.scaled_to(distance_m));
         let time_s = event_time_s(&clock, &setup, held, distance_m)?;
         let beyond = longest_s.is_some_and(|longest_s| time_s > longest_s);
-        Some(Marked { event, distance_m, time_s, power_w: held.power_w(time_s), beyond })
+        Some(Marked {
+            event,
+            distance_m,
+            time_s,
+            power_w: held.power_w(time_s),
+            beyond,
+        })
     };
-    scenario.events.iter().map(|event| event.distance_m).enumerate().filter_map(&mut mark).collect()
+    scenario
+        .events
+        .iter()
+        .map(|event| event.distance_m)
+        .enumerate()
+        .filter_map(&mut mark)
+        .collect()
 }
 
 /// The time `t` of a ride at the power held for `t`: a fixed point, to a millionth. A percent of time moves the power by a
@@ -459,7 +578,11 @@ fn event_time_s(clock: &SteadyClock, setup: &Setup, held: &Held, distance_m: f64
     let mut time_s = distance_m / 11.0;
     for _ in 0..STEPS {
         let power_w = held.power_w(time_s).value;
-        let next_s = if power_w > 0.0 { clock.time_s(setup, power_w).ok()? } else { return None };
+        let next_s = if power_w > 0.0 {
+            clock.time_s(setup, power_w).ok()?
+        } else {
+            return None;
+        };
         if (next_s / time_s - 1.0).abs() < SETTLED {
             return Some(next_s);
         }
@@ -472,12 +595,16 @@ fn training(with: &With, held: &Held) -> Training {
     let power_w = held.power_w(with.hold_s).value;
     let shown_share = NINETEEN_IN_TWENTY * std::f64::consts::SQRT_2 * with.test_error_share;
     let tests = |rise: f64| {
-        runs_per_group(rise / with.test_error_share, Certainty::USUAL).map_or(MOST_RUNS, |enough| enough.runs)
+        runs_per_group(rise / with.test_error_share, Certainty::USUAL)
+            .map_or(MOST_RUNS, |enough| enough.runs)
     };
     Training {
         rise_share: TRAINING_RISE,
         rise_w: TRAINING_RISE.map(|rise| rise * power_w),
-        held_s: TRAINING_RISE.map(|rise| held.held_s(with.hold_s, 1.0, 1.0 + rise).map(|held| held.value)),
+        held_s: TRAINING_RISE.map(|rise| {
+            held.held_s(with.hold_s, 1.0, 1.0 + rise)
+                .map(|held| held.value)
+        }),
         shown_share,
         tests: TRAINING_RISE.map(tests),
     }
@@ -493,19 +620,36 @@ fn columns(
 ) -> Columns {
     let times = times(with, tests, events);
     let band = |sd_w: &dyn Fn(f64) -> f64, side: f64| -> Column {
-        times.iter().map(|&t| (held.power_w(t).value + side * held.reach * sd_w(t)).max(0.0)).collect()
+        times
+            .iter()
+            .map(|&t| (held.power_w(t).value + side * held.reach * sd_w(t)).max(0.0))
+            .collect()
     };
     let curve_sd = |t: f64| held.power_w(t).sd;
     let test_sd = |t: f64| held.test_sd_w(t);
     let of = |name: ModelName| -> Column {
-        let curve = compared.iter().find(|one| one.name == name).and_then(|one| one.curve.as_ref());
-        let from_s = if name == ModelName::LogDecline { LOG_DECLINE_FROM_S } else { 0.0 };
-        let power_w =
-            |curve: &Curve| times.iter().filter(|&&t| t >= from_s).map(|&t| curve.power_w(t).0.max(0.0)).collect();
+        let curve = compared
+            .iter()
+            .find(|one| one.name == name)
+            .and_then(|one| one.curve.as_ref());
+        let from_s = if name == ModelName::LogDecline {
+            LOG_DECLINE_FROM_S
+        } else {
+            0.0
+        };
+        let power_w = |curve: &Curve| {
+            times
+                .iter()
+                .filter(|&&t| t >= from_s)
+                .map(|&t| curve.power_w(t).0.max(0.0))
+                .collect()
+        };
         curve.map(power_w).unwrap_or_default()
     };
     let of_position = |(_, held): &(PositionCurve, Option<Held>)| -> Vec<f64> {
-        held.iter().flat_map(|held| times.iter().map(|&t| held.power_w(t).value)).collect()
+        held.iter()
+            .flat_map(|held| times.iter().map(|&t| held.power_w(t).value))
+            .collect()
     };
     Columns {
         power_w: times.iter().map(|&t| held.power_w(t).value).collect(),
@@ -529,6 +673,12 @@ fn times(with: &With, tests: &Tests, events: &[Marked]) -> Vec<f64> {
     let efforts = tests.all.iter().map(|(_, effort)| effort.duration_s);
     let all = efforts.chain([with.hold_s]);
     let shortest_s = all.clone().fold(compared::SHORT_S, f64::min);
-    let longest_s = all.chain(events.iter().map(|event| event.time_s)).fold(7200.0 / 1.15, f64::max);
-    spaced_log((0.8 * shortest_s).max(1.0), (1.15 * longest_s).min(2e5), CURVE_POINTS)
+    let longest_s = all
+        .chain(events.iter().map(|event| event.time_s))
+        .fold(7200.0 / 1.15, f64::max);
+    spaced_log(
+        (0.8 * shortest_s).max(1.0),
+        (1.15 * longest_s).min(2e5),
+        CURVE_POINTS,
+    )
 }

@@ -177,10 +177,19 @@ const EQUAL_POWER: (f64, f64) = (-0.9, 4.0);
 /// # Errors
 /// Names the field that is wrong, or says why the ride cannot be ridden.
 pub fn answer(request: Request<With>) -> Result<Answer, Error> {
-    let Request { scenario, with, warnings } = request;
+    let Request {
+        scenario,
+        with,
+        warnings,
+    } = request;
     let effort = check(&with)?;
     let riding = scenario.riding_position;
-    let own: Vec<_> = with.effort.power_w.iter().map(|&q| ("with.effort.power_w", q, &bounds::POWER_W)).collect();
+    let own: Vec<_> = with
+        .effort
+        .power_w
+        .iter()
+        .map(|&q| ("with.effort.power_w", q, &bounds::POWER_W))
+        .collect();
     let inquiry = Inquiry::new(&scenario, &[riding], &own);
     let setup = inquiry.base(|case| case.setup(riding))?;
     let base = paced(&Followed, &setup, effort).map_err(no_effort)?;
@@ -188,8 +197,21 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
     let outputs = |case: &Case<'_>, clock: &dyn Clock| -> Result<[f64; 3], Error> {
         let setup = case.setup(riding)?;
         let effort = own_effort(case, effort);
-        let near = |power_change, cda_change| changed(clock, &setup, effort, power_change, cda_change, base.power_w);
-        let (as_is, more, less) = (near(0.0, 0.0)?, near(with.power_change, 0.0)?, near(0.0, with.cda_change)?);
+        let near = |power_change, cda_change| {
+            changed(
+                clock,
+                &setup,
+                effort,
+                power_change,
+                cda_change,
+                base.power_w,
+            )
+        };
+        let (as_is, more, less) = (
+            near(0.0, 0.0)?,
+            near(with.power_change, 0.0)?,
+            near(0.0, with.cda_change)?,
+        );
         Ok([as_is.time_s, more.time_s, less.time_s])
     };
     let spread = inquiry.spread(outputs)?;
@@ -197,16 +219,34 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
         let setup = case.setup(riding)?;
         let effort = own_effort(case, effort);
         let more = changed(clock, &setup, effort, with.power_change, 0.0, base.power_w)?;
-        Ok(changed(clock, &setup, effort, 0.0, with.cda_change, base.power_w)?.time_s - more.time_s)
+        Ok(
+            changed(clock, &setup, effort, 0.0, with.cda_change, base.power_w)?.time_s
+                - more.time_s,
+        )
     };
     let drawn = match with.draws {
         0 => None,
         draws => Some(inquiry.drawn(draws, u64::from(with.seed), apart)?),
     };
 
-    let more = changed(&Followed, &setup, effort, with.power_change, 0.0, base.power_w)?;
-    let less = changed(&Followed, &setup, effort, 0.0, with.cda_change, base.power_w)?;
-    let log = ride(&setup, base.power_w, Recovery::Differential, &[]).map_err(|stall| no_effort(stall.into()))?;
+    let more = changed(
+        &Followed,
+        &setup,
+        effort,
+        with.power_change,
+        0.0,
+        base.power_w,
+    )?;
+    let less = changed(
+        &Followed,
+        &setup,
+        effort,
+        0.0,
+        with.cda_change,
+        base.power_w,
+    )?;
+    let log = ride(&setup, base.power_w, Recovery::Differential, &[])
+        .map_err(|stall| no_effort(stall.into()))?;
     let model = scenario.model_error_share.value;
     let cda_m2 = setup.position.cda_m2;
     Ok(Answer {
@@ -217,8 +257,10 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
         more_power_saves_s: figure(&spread, |o| o[0] - o[1]),
         less_drag_saves_s: figure(&spread, |o| o[0] - o[2]),
         drawn,
-        equal_cda_change: equal_cda(&setup, effort, base, more.time_s).map(|value| equal_figure(value, &spread)),
-        equal_power_change: equal_power(&setup, effort, base, less.time_s).map(|value| equal_figure(value, &spread)),
+        equal_cda_change: equal_cda(&setup, effort, base, more.time_s)
+            .map(|value| equal_figure(value, &spread)),
+        equal_power_change: equal_power(&setup, effort, base, less.time_s)
+            .map(|value| equal_figure(value, &spread)),
         aero_share: aero_share(&log.energy),
         tie_aero_share: tie_aero_share(with.power_change, -with.cda_change),
         base_power_w: base.power_w,
@@ -228,7 +270,9 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
         less_drag_cda_m2: cda_m2 * (1.0 + with.cda_change),
         exchange: exchange(&setup, base.power_w)?,
         takes: Takes {
-            more_power_held_s: setup.power.duration_s(base.power_w * (1.0 + with.power_change)),
+            more_power_held_s: setup
+                .power
+                .duration_s(base.power_w * (1.0 + with.power_change)),
             power_held_s: setup.power.duration_s(base.power_w),
             sustainable_w: setup.power.sustainable_w(base.time_s),
         },
@@ -245,7 +289,11 @@ fn difference(o: &[f64; 3]) -> f64 {
 }
 
 fn check(with: &With) -> Result<Effort, Error> {
-    check_number(&bounds::POWER_CHANGE, "with.power_change", with.power_change)?;
+    check_number(
+        &bounds::POWER_CHANGE,
+        "with.power_change",
+        with.power_change,
+    )?;
     check_number(&bounds::CDA_CHANGE, "with.cda_change", with.cda_change)?;
     check_number(&bounds::DRAWS, "with.draws", f64::from(with.draws))?;
     check_span(&bounds::MAP_POWER_W, "with.map_power_w", with.map_power_w)?;
@@ -260,13 +308,19 @@ fn check(with: &With) -> Result<Effort, Error> {
 }
 
 fn check_span(field: &bounds::Field, path: &str, span: Option<[f64; 2]>) -> Result<(), Error> {
-    let Some([low, high]) = span else { return Ok(()) };
+    let Some([low, high]) = span else {
+        return Ok(());
+    };
     check_number(field, path, low)?;
     check_number(field, path, high)?;
     if low < high {
         return Ok(());
     }
-    Err(Error::new(Kind::Conflict, path, format!("{path} must run from the lower to the higher.")))
+    Err(Error::new(
+        Kind::Conflict,
+        path,
+        format!("{path} must run from the lower to the higher."),
+    ))
 }
 
 /// The same drag areas, all by one factor.
@@ -294,7 +348,11 @@ fn changed(
 ) -> Result<Paced, Error> {
     let changed = changed_setup(setup, power_change, cda_change);
     match effort {
-        Effort::Power(power_w) => paced(clock, &changed, Effort::Power(power_w * (1.0 + power_change))),
+        Effort::Power(power_w) => paced(
+            clock,
+            &changed,
+            Effort::Power(power_w * (1.0 + power_change)),
+        ),
         _ => even_from(clock, &changed, guess_w * (1.0 + power_change)),
     }
     .map_err(no_effort)
@@ -311,7 +369,8 @@ fn changed_setup(setup: &Setup, power_change: f64, cda_change: f64) -> Setup {
 
 fn equal_cda(setup: &Setup, effort: Effort, base: Paced, target_s: f64) -> Option<f64> {
     let excess = |cda_change: f64| {
-        changed(&Followed, setup, effort, 0.0, cda_change, base.power_w).map_or(f64::NAN, |ride| ride.time_s - target_s)
+        changed(&Followed, setup, effort, 0.0, cda_change, base.power_w)
+            .map_or(f64::NAN, |ride| ride.time_s - target_s)
     };
     root(excess, EQUAL_CDA.0, EQUAL_CDA.1, 1e-10).ok()
 }
@@ -326,18 +385,35 @@ fn equal_power(setup: &Setup, effort: Effort, base: Paced, target_s: f64) -> Opt
 
 /// An equal change with its doubt: to first order it moves as the ratio of the two savings.
 fn equal_figure(value: f64, spread: &Spread<3>) -> Figure {
-    let (power_s, drag_s) = (spread.base[0] - spread.base[1], spread.base[0] - spread.base[2]);
+    let (power_s, drag_s) = (
+        spread.base[0] - spread.base[1],
+        spread.base[0] - spread.base[2],
+    );
     let relative = |o: &[f64; 3]| (o[0] - o[1]) / power_s - (o[0] - o[2]) / drag_s;
-    let sd = spread.by_input.iter().map(|moved| relative(moved).powi(2)).sum::<f64>().sqrt();
-    Figure { value, sd: if sd.is_finite() { value.abs() * sd } else { 0.0 } }
+    let sd = spread
+        .by_input
+        .iter()
+        .map(|moved| relative(moved).powi(2))
+        .sum::<f64>()
+        .sqrt();
+    Figure {
+        value,
+        sd: if sd.is_finite() {
+            value.abs() * sd
+        } else {
+            0.0
+        },
+    }
 }
 
 /// Exchange rates by central differences of finish time at the same power; 0 where bends alone set the time.
 fn exchange(setup: &Setup, power_w: f64) -> Result<Exchange, Error> {
     const MOVED: f64 = 0.002;
-    let ridden = |setup: &Setup, power_w| time_s(setup, power_w).map_err(|stall| no_effort(stall.into()));
-    let by_power =
-        (ridden(setup, power_w * (1.0 + MOVED))? - ridden(setup, power_w * (1.0 - MOVED))?) / (2.0 * MOVED * power_w);
+    let ridden =
+        |setup: &Setup, power_w| time_s(setup, power_w).map_err(|stall| no_effort(stall.into()));
+    let by_power = (ridden(setup, power_w * (1.0 + MOVED))?
+        - ridden(setup, power_w * (1.0 - MOVED))?)
+        / (2.0 * MOVED * power_w);
     let slope = |change: &dyn Fn(&mut Setup, f64)| -> Result<f64, Error> {
         let moved = |by: f64| {
             let mut moved = setup.clone();
@@ -347,10 +423,12 @@ fn exchange(setup: &Setup, power_w: f64) -> Result<Exchange, Error> {
         Ok((moved(MOVED)? - moved(-MOVED)?) / (2.0 * MOVED))
     };
     let cda_m2 = setup.position.cda_m2;
-    let by_cda = slope(&|moved, factor| moved.position = with_cda(&moved.position, factor))? / cda_m2;
-    let by_mass = slope(&|moved, factor| moved.machine.total_mass_kg *= factor)? / setup.machine.total_mass_kg;
-    let by_rolling =
-        slope(&|moved, factor| moved.machine.rolling_coefficient *= factor)? / setup.machine.rolling_coefficient;
+    let by_cda =
+        slope(&|moved, factor| moved.position = with_cda(&moved.position, factor))? / cda_m2;
+    let by_mass = slope(&|moved, factor| moved.machine.total_mass_kg *= factor)?
+        / setup.machine.total_mass_kg;
+    let by_rolling = slope(&|moved, factor| moved.machine.rolling_coefficient *= factor)?
+        / setup.machine.rolling_coefficient;
     let rate = |one: f64, other: f64| if other == 0.0 { 0.0 } else { one / other };
     Ok(Exchange {
         w_per_0_001_m2: rate(0.001 * by_cda, -by_power),
@@ -372,11 +450,18 @@ fn map(setup: &Setup, with: &With, power_w: f64) -> Columns {
     let around = |value: f64, change: f64, field: &bounds::Field| {
         let low = value * (1.0 + change.min(0.0) - MAP_MARGIN);
         let high = value * (1.0 + change.max(0.0) + MAP_MARGIN);
-        [within(low, field.min, field.max), within(high, field.min, field.max)]
+        [
+            within(low, field.min, field.max),
+            within(high, field.min, field.max),
+        ]
     };
-    let [low_w, high_w] = with.map_power_w.unwrap_or_else(|| around(power_w, with.power_change, &bounds::MAP_POWER_W));
+    let [low_w, high_w] = with
+        .map_power_w
+        .unwrap_or_else(|| around(power_w, with.power_change, &bounds::MAP_POWER_W));
     let cda_m2 = setup.position.cda_m2;
-    let [low_m2, high_m2] = with.map_cda_m2.unwrap_or_else(|| around(cda_m2, with.cda_change, &bounds::CDA_M2));
+    let [low_m2, high_m2] = with
+        .map_cda_m2
+        .unwrap_or_else(|| around(cda_m2, with.cda_change, &bounds::CDA_M2));
     let power_nodes = chebyshev_points::<MAP_NODES>(low_w.ln(), high_w.ln());
     let cda_nodes = chebyshev_points::<MAP_NODES>(low_m2.ln(), high_m2.ln());
     let ridden = cda_nodes.map(|node| {
@@ -389,15 +474,35 @@ fn map(setup: &Setup, with: &With, power_w: f64) -> Columns {
     let power_weights = lagrange_weights(&power_nodes, &logarithms(&powers));
     let mut times = Vec::with_capacity(MAP_POINTS.0 * MAP_POINTS.1);
     for cda_weights in lagrange_weights(&cda_nodes, &logarithms(&areas)) {
-        let row: [f64; MAP_NODES] =
-            std::array::from_fn(|p| ridden.iter().zip(cda_weights).map(|(times, weight)| weight * times[p]).sum());
-        times
-            .extend(power_weights.iter().map(|weights| weights.iter().zip(row).map(|(w, t)| w * t).sum::<f64>().exp()));
+        let row: [f64; MAP_NODES] = std::array::from_fn(|p| {
+            ridden
+                .iter()
+                .zip(cda_weights)
+                .map(|(times, weight)| weight * times[p])
+                .sum()
+        });
+        times.extend(power_weights.iter().map(|weights| {
+            weights
+                .iter()
+                .zip(row)
+                .map(|(w, t)| w * t)
+                .sum::<f64>()
+                .exp()
+        }));
     }
-    Columns { power_w: powers.into(), cda_m2: areas.into(), time_s: times.into() }
+    Columns {
+        power_w: powers.into(),
+        cda_m2: areas.into(),
+        time_s: times.into(),
+    }
 }
 
-fn with_doubts(mut warnings: Vec<Warning>, setup: &Setup, effort: Effort, base: Paced) -> Vec<Warning> {
+fn with_doubts(
+    mut warnings: Vec<Warning>,
+    setup: &Setup,
+    effort: Effort,
+    base: Paced,
+) -> Vec<Warning> {
     let sustainable_w = setup.power.sustainable_w(base.time_s);
     // A watt is below what any meter tells.
     if matches!(effort, Effort::Power(_)) && base.power_w > sustainable_w + 1.0 {

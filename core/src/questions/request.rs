@@ -38,8 +38,10 @@ struct Form<W: Default> {
 /// [`Kind::TooLarge`] before anything is read; then the first mistake, by its path.
 pub fn read<W: DeserializeOwned + Default>(text: &str) -> Result<Request<W>, Error> {
     if text.len() > bounds::MOST_REQUEST_BYTES {
-        let message =
-            format!("The request is larger than {} bytes, the most that is read.", bounds::MOST_REQUEST_BYTES);
+        let message = format!(
+            "The request is larger than {} bytes, the most that is read.",
+            bounds::MOST_REQUEST_BYTES
+        );
         return Err(Error::new(Kind::TooLarge, "", message));
     }
     // Some editors begin a file with the mark of its byte order.
@@ -55,12 +57,20 @@ pub fn read<W: DeserializeOwned + Default>(text: &str) -> Result<Request<W>, Err
     let mut warnings = scenario.check()?;
     warnings.extend(scenario.simplify_course(bounds::MOST_POINTS_RIDDEN));
     scenario.conditions = scenario.conditions.with_forecast_uncertainty();
-    Ok(Request { scenario, with, warnings })
+    Ok(Request {
+        scenario,
+        with,
+        warnings,
+    })
 }
 
 fn unreadable(message: &str) -> Error {
     let end = message.find(" at line ").unwrap_or(message.len());
-    Error::new(Kind::WrongType, "", format!("The request is not JSON: {}.", &message[..end]))
+    Error::new(
+        Kind::WrongType,
+        "",
+        format!("The request is not JSON: {}.", &message[..end]),
+    )
 }
 
 /// A long name or value is the caller's own and need not be sent back whole.
@@ -79,7 +89,9 @@ fn named(mistake: Mistake) -> Error {
     let nameless = kind == Kind::Missing || kind == Kind::UnknownField;
     let field = match quoted(&mistake.message) {
         Some(name) if nameless && path.is_empty() => name.to_owned(),
-        Some(name) if nameless && path != name && !path.ends_with(&format!(".{name}")) => format!("{path}.{name}"),
+        Some(name) if nameless && path != name && !path.ends_with(&format!(".{name}")) => {
+            format!("{path}.{name}")
+        }
         _ => path,
     };
     let field: String = field.chars().take(LONGEST_ECHO).collect();
@@ -89,9 +101,13 @@ fn named(mistake: Mistake) -> Error {
 /// A reader's message as a sentence, in words rather than types.
 fn plain(message: &str) -> String {
     let short: String = message.chars().take(LONGEST_ECHO).collect();
-    let mut worded =
-        short.replace("expected f64", "expected a number").replace("expected usize", "expected a whole number");
-    for (named, plain) in [("expected struct ", "expected an object"), ("expected enum ", "expected a word")] {
+    let mut worded = short
+        .replace("expected f64", "expected a number")
+        .replace("expected usize", "expected a whole number");
+    for (named, plain) in [
+        ("expected struct ", "expected an object"),
+        ("expected enum ", "expected a word"),
+    ] {
         if let Some(at) = worded.find(named) {
             worded.truncate(at);
             worded.push_str(plain);
@@ -144,7 +160,11 @@ impl EffortForm {
     pub fn check(&self) -> Result<Effort, Error> {
         let misplaced = |name: &str| {
             let field = format!("with.effort.{name}");
-            Error::new(Kind::Conflict, &field, format!("{field} does not belong to this kind of effort."))
+            Error::new(
+                Kind::Conflict,
+                &field,
+                format!("{field} does not belong to this kind of effort."),
+            )
         };
         match (self.kind, self.power_w, self.time_s) {
             (EffortKind::Even, None, None) => Ok(Effort::Even),
@@ -180,7 +200,10 @@ pub fn check_number(field: &Field, path: &str, value: f64) -> Result<(), Error> 
 /// An effort without an answer, as an error.
 pub fn no_effort(reason: NoEffort) -> Error {
     match reason {
-        NoEffort::Stalls(Stall { push_n: Some(push_n), distance_m }) => Error::impossible(
+        NoEffort::Stalls(Stall {
+            push_n: Some(push_n),
+            distance_m,
+        }) => Error::impossible(
             "scenario.bike.launch_force_n",
             format!(
                 "The rider comes to a stop after {} m: the road there takes a push of {} N, more than the greatest push of this rider and gear.",
@@ -195,11 +218,13 @@ pub fn no_effort(reason: NoEffort) -> Error {
                 decimal(stall.distance_m.round())
             ),
         ),
-        NoEffort::OutOfReach => {
-            Error::impossible("with.effort.time_s", "No power from 1 to 2500 W gives this time on this course.")
-        }
-        NoEffort::NothingSustainable => {
-            Error::impossible("scenario.power", "This power curve falls to nothing before the finish.")
-        }
+        NoEffort::OutOfReach => Error::impossible(
+            "with.effort.time_s",
+            "No power from 1 to 2500 W gives this time on this course.",
+        ),
+        NoEffort::NothingSustainable => Error::impossible(
+            "scenario.power",
+            "This power curve falls to nothing before the finish.",
+        ),
     }
 }

@@ -158,11 +158,18 @@ struct Spot {
 
 impl Spot {
     fn stretch<'a>(&self, setup: &'a Setup, density_kg_m3: f64, wind: RoadWind) -> Stretch<'a> {
-        Stretch::new(&setup.machine, &setup.position.shape, density_kg_m3, wind, slope(self.grade))
+        Stretch::new(
+            &setup.machine,
+            &setup.position.shape,
+            density_kg_m3,
+            wind,
+            slope(self.grade),
+        )
     }
 
     fn wind(&self, setup: &Setup) -> RoadWind {
-        self.heading.map_or(RoadWind::default(), |heading| setup.wind.along(heading))
+        self.heading
+            .map_or(RoadWind::default(), |heading| setup.wind.along(heading))
     }
 
     fn today<'a>(&self, setup: &'a Setup) -> Stretch<'a> {
@@ -175,7 +182,11 @@ impl Spot {
 /// # Errors
 /// Names the field that is wrong.
 pub fn answer(request: Request<With>) -> Result<Answer, Error> {
-    let Request { scenario, with, mut warnings } = request;
+    let Request {
+        scenario,
+        with,
+        mut warnings,
+    } = request;
     let (asked, path, quantity, field) = asked(&with)?;
     let riding = scenario.riding_position;
     let spot = spot(&with, &scenario.course())?;
@@ -193,7 +204,10 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
         let own = case.own.first().copied().unwrap_or(quantity.value);
         let (speed_m_s, power_w) = match asked {
             Asked::Power => (stretch.speed_m_s(own * efficiency, cda_m2), own),
-            Asked::Speed => (own, (own * stretch.total_n(own, cda_m2) / efficiency).max(0.0)),
+            Asked::Speed => (
+                own,
+                (own * stretch.total_n(own, cda_m2) / efficiency).max(0.0),
+            ),
         };
         let faster_m_s = stretch.speed_m_s((power_w + STEP_W) * efficiency, cda_m2);
         let steady_m_s = stretch.speed_m_s(power_w * efficiency, cda_m2);
@@ -210,7 +224,14 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
     let efficiency = setup.machine.drivetrain_efficiency;
     let road_power_w = power_w * efficiency;
     let elastic = elasticity(&stretch, speed_m_s, cda_m2);
-    doubts(&asked, &setup, &stretch, speed_m_s, road_power_w, &mut warnings);
+    doubts(
+        &asked,
+        &setup,
+        &stretch,
+        speed_m_s,
+        road_power_w,
+        &mut warnings,
+    );
     let still = spot.stretch(&setup, setup.density_kg_m3, RoadWind::default());
     let standard = spot.stretch(&setup, STANDARD_DENSITY_KG_M3, wind);
     let (apparent_wind_m_s, yaw) = apparent_wind(speed_m_s, wind);
@@ -229,10 +250,27 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
             bearings: forces.bearings_n * speed_m_s,
             drivetrain: power_w - road_power_w,
         },
-        aero_share: if total_n == 0.0 { 0.0 } else { forces.air_n / total_n },
-        elasticity: elastic.map_or(Elasticities { power: 0.0, cda: 0.0, mass: 0.0, rolling: 0.0, density: 0.0 }, |e| {
-            Elasticities { power: e.power, cda: e.cda, mass: e.mass, rolling: e.rolling, density: e.density }
-        }),
+        aero_share: if total_n == 0.0 {
+            0.0
+        } else {
+            forces.air_n / total_n
+        },
+        elasticity: elastic.map_or(
+            Elasticities {
+                power: 0.0,
+                cda: 0.0,
+                mass: 0.0,
+                rolling: 0.0,
+                density: 0.0,
+            },
+            |e| Elasticities {
+                power: e.power,
+                cda: e.cda,
+                mass: e.mass,
+                rolling: e.rolling,
+                density: e.density,
+            },
+        ),
         density_kg_m3: setup.density_kg_m3,
         rider_wind_m_s: scenario.rider_wind_m_s(),
         headwind_m_s: wind.head_m_s,
@@ -260,7 +298,12 @@ fn asked(with: &With) -> Result<(Asked, &'static str, Quantity, &'static bounds:
         }
         (None, Some(speed_m_s)) => {
             crate::scenario::check_quantity(&bounds::SPEED_M_S, "with.speed_m_s", &speed_m_s)?;
-            Ok((Asked::Speed, "with.speed_m_s", speed_m_s, &bounds::SPEED_M_S))
+            Ok((
+                Asked::Speed,
+                "with.speed_m_s",
+                speed_m_s,
+                &bounds::SPEED_M_S,
+            ))
         }
         (power_w, None) => {
             let power_w = power_w.unwrap_or(bounds::POWER_W.chosen());
@@ -298,29 +341,47 @@ fn doubts(
     warnings: &mut Vec<Warning>,
 ) {
     let cda_m2 = setup.position.cda_at_m2(0.0);
-    let mut warn = |field: &str, kind, message: String| warnings.push(Warning::new(field, kind, message));
+    let mut warn =
+        |field: &str, kind, message: String| warnings.push(Warning::new(field, kind, message));
     let needed_n = stretch.total_n(speed_m_s, cda_m2);
     if matches!(asked, Asked::Speed) && needed_n < 0.0 {
-        let message = "The road and the wind push more than this speed needs: no pedalling, some braking.".into();
+        let message =
+            "The road and the wind push more than this speed needs: no pedalling, some braking."
+                .into();
         warn("with.speed_m_s", "pushed", message);
     }
     if needed_n > setup.machine.launch_force_n {
-        warn("scenario.bike.launch_force_n", "launch", "From rest this rider could not start here.".into());
+        warn(
+            "scenario.bike.launch_force_n",
+            "launch",
+            "From rest this rider could not start here.".into(),
+        );
     }
     if let Some(last_deg) = setup.position.shape.last_yaw_deg()
         && stretch.yaw(speed_m_s).to_degrees() > last_deg
     {
-        let message =
-            format!("The apparent wind comes from beyond {}°, the last row of your yaw table.", decimal(last_deg));
+        let message = format!(
+            "The apparent wind comes from beyond {}°, the last row of your yaw table.",
+            decimal(last_deg)
+        );
         warn("scenario.positions", "beyond_table", message);
     }
-    if !setup.position.shape.yaw_table.is_empty() && stretch.steady_speeds(road_power_w, cda_m2) > 1 {
-        let message = "In this wind more than one steady speed takes these watts; the highest is shown.".into();
+    if !setup.position.shape.yaw_table.is_empty() && stretch.steady_speeds(road_power_w, cda_m2) > 1
+    {
+        let message =
+            "In this wind more than one steady speed takes these watts; the highest is shown."
+                .into();
         warn("with.power_w", "several_speeds", message);
     }
 }
 
-fn columns(stretch: &Stretch<'_>, cda_m2: f64, efficiency: f64, speed_m_s: f64, power_w: f64) -> Columns {
+fn columns(
+    stretch: &Stretch<'_>,
+    cda_m2: f64,
+    efficiency: f64,
+    speed_m_s: f64,
+    power_w: f64,
+) -> Columns {
     let top_m_s = (1.35 * speed_m_s).max(5.0);
     let speeds = spaced(0.0, top_m_s, CURVE_POINTS);
     let by = |part: &dyn Fn(f64) -> f64| speeds.iter().map(|&v| part(v)).collect::<Column>();
@@ -334,7 +395,10 @@ fn columns(stretch: &Stretch<'_>, cda_m2: f64, efficiency: f64, speed_m_s: f64, 
         bearings_w: by(&|v| v * stretch.forces_with_air(v, 0.0).bearings_n),
         drivetrain_w: by(&|v| (v * stretch.total_n(v, cda_m2)).max(0.0) * (1.0 / efficiency - 1.0)),
         speed_at_power_m_s: powers.iter().map(|&watts| at(watts)).collect(),
-        next_10_w_m_s: powers.iter().map(|&watts| at(watts + STEP_W) - at(watts)).collect(),
+        next_10_w_m_s: powers
+            .iter()
+            .map(|&watts| at(watts + STEP_W) - at(watts))
+            .collect(),
         speed_m_s: speeds.into(),
         power_w: powers.into(),
     }

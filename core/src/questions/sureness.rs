@@ -87,27 +87,57 @@ impl Case<'_> {
 
 impl<'a> Inquiry<'a> {
     /// Rides in some of the scenario's positions, with inputs of the question's own: a path, a value and its hard range.
-    pub fn new(scenario: &'a Scenario, positions: &[usize], own: &[(&str, Quantity, &bounds::Field)]) -> Self {
+    pub fn new(
+        scenario: &'a Scenario,
+        positions: &[usize],
+        own: &[(&str, Quantity, &bounds::Field)],
+    ) -> Self {
         Self::of_rides(scenario, scenario.as_worn(positions), own)
     }
 
     /// Rides in positions with pieces of their equipment, with inputs of the question's own.
-    pub fn of_rides(scenario: &'a Scenario, rides: Vec<Ridden>, own: &[(&str, Quantity, &bounds::Field)]) -> Self {
+    pub fn of_rides(
+        scenario: &'a Scenario,
+        rides: Vec<Ridden>,
+        own: &[(&str, Quantity, &bounds::Field)],
+    ) -> Self {
         let own_inputs = own.iter().map(|(path, quantity, field)| Input {
             path: (*path).to_owned(),
             known: quantity.source,
-            unsure: Unsure { value: quantity.value, sd: quantity.sd, min: field.min, max: field.max, correlation: 0.0 },
+            unsure: Unsure {
+                value: quantity.value,
+                sd: quantity.sd,
+                min: field.min,
+                max: field.max,
+                correlation: 0.0,
+            },
         });
         let inputs: Vec<Input> = own_inputs.chain(scenario.unsure(&rides)).collect();
-        let course_moves = inputs.iter().any(|input| input.path.starts_with("scenario.course."));
+        let course_moves = inputs
+            .iter()
+            .any(|input| input.path.starts_with("scenario.course."));
         let course = Rc::new(scenario.course());
-        Self { scenario, rides, inputs, own: own.len(), course, course_moves }
+        Self {
+            scenario,
+            rides,
+            inputs,
+            own: own.len(),
+            course,
+            course_moves,
+        }
     }
 
     /// The case at the values themselves.
     pub fn base<T>(&self, f: impl FnOnce(&Case<'_>) -> T) -> T {
-        let own: Vec<f64> = self.inputs[..self.own].iter().map(|input| input.unsure.value).collect();
-        f(&Case { scenario: self.scenario, course: Rc::clone(&self.course), own: &own })
+        let own: Vec<f64> = self.inputs[..self.own]
+            .iter()
+            .map(|input| input.unsure.value)
+            .collect();
+        f(&Case {
+            scenario: self.scenario,
+            course: Rc::clone(&self.course),
+            own: &own,
+        })
     }
 
     /// The spread of some outputs: the values themselves by rides that are followed, their moves by steady speeds.
@@ -121,7 +151,9 @@ impl<'a> Inquiry<'a> {
         let base = self.base(|case| f(case, &Followed))?;
         let clock = SteadyClock::default();
         let mut moved = self.scenario.clone();
-        let spread = propagate(&self.unsure(), |values| self.at(&mut moved, values, |case| f(case, &clock)))?;
+        let spread = propagate(&self.unsure(), |values| {
+            self.at(&mut moved, values, |case| f(case, &clock))
+        })?;
         Ok(Spread { base, ..spread })
     }
 
@@ -139,8 +171,16 @@ impl<'a> Inquiry<'a> {
         let clock = SteadyClock::default();
         let left_out = self.base(|case| f(case, &Followed))? - self.base(|case| f(case, &clock))?;
         let mut moved = self.scenario.clone();
-        let draw = |values: &[f64]| self.at(&mut moved, values, |case| f(case, &clock)).map(|value| value + left_out);
-        Ok(monte_carlo(&self.unsure(), draws.min(self.most_draws()), seed, draw))
+        let draw = |values: &[f64]| {
+            self.at(&mut moved, values, |case| f(case, &clock))
+                .map(|value| value + left_out)
+        };
+        Ok(monte_carlo(
+            &self.unsure(),
+            draws.min(self.most_draws()),
+            seed,
+            draw,
+        ))
     }
 
     fn most_draws(&self) -> u32 {
@@ -175,8 +215,16 @@ impl<'a> Inquiry<'a> {
     ) -> Result<T, Error> {
         let (own, rest) = values.split_at(self.own);
         moved.set_unsure(self.scenario, &self.rides, rest);
-        let course = if self.course_moves { Rc::new(moved.course()) } else { Rc::clone(&self.course) };
-        f(&Case { scenario: moved, course, own })
+        let course = if self.course_moves {
+            Rc::new(moved.course())
+        } else {
+            Rc::clone(&self.course)
+        };
+        f(&Case {
+            scenario: moved,
+            course,
+            own,
+        })
     }
 
     /// Which inputs carry the doubt of one output, or of a difference of two (`first − second`), the largest first.
@@ -195,7 +243,11 @@ pub fn contributions<const N: usize>(
     spread: &Spread<N>,
     output: impl Fn(&[f64; N]) -> f64,
 ) -> Vec<Contribution> {
-    let variance: f64 = spread.by_input.iter().map(|moved| output(moved).powi(2)).sum();
+    let variance: f64 = spread
+        .by_input
+        .iter()
+        .map(|moved| output(moved).powi(2))
+        .sum();
     let mut largest_first: Vec<Contribution> = Vec::new();
     let mut before = 0.0;
     let mut curvatures = spread.by_input.iter().skip(inputs.len());
@@ -210,7 +262,13 @@ pub fn contributions<const N: usize>(
             let share = own_variance / variance;
             let at = largest_first.partition_point(|larger| larger.share >= share);
             let left = (variance - own_variance).max(0.0).sqrt();
-            let contribution = Contribution { field: input.path.clone(), source: input.known, moves, share, left };
+            let contribution = Contribution {
+                field: input.path.clone(),
+                source: input.known,
+                moves,
+                share,
+                left,
+            };
             largest_first.insert(at, contribution);
         }
     }
@@ -219,11 +277,21 @@ pub fn contributions<const N: usize>(
 
 /// A figure that is a linear combination of outputs.
 pub fn figure<const N: usize>(spread: &Spread<N>, output: impl Fn(&[f64; N]) -> f64) -> Figure {
-    let variance: f64 = spread.by_input.iter().map(|moved| output(moved).powi(2)).sum();
-    Figure { value: output(&spread.base), sd: variance.sqrt() }
+    let variance: f64 = spread
+        .by_input
+        .iter()
+        .map(|moved| output(moved).powi(2))
+        .sum();
+    Figure {
+        value: output(&spread.base),
+        sd: variance.sqrt(),
+    }
 }
 
 /// An absolute finish time: the inputs' share with the model's own error beside it.
 pub fn with_model_error(time: Figure, model_error_share: f64) -> Figure {
-    Figure { value: time.value, sd: time.sd.hypot(model_error_share * time.value) }
+    Figure {
+        value: time.value,
+        sd: time.sd.hypot(model_error_share * time.value),
+    }
 }

@@ -6,7 +6,10 @@
 use std::fmt::{self, Display, Write as _};
 
 use serde::de::value::StrDeserializer;
-use serde::de::{self, DeserializeSeed, Deserializer, IntoDeserializer, MapAccess, SeqAccess, Unexpected, Visitor};
+use serde::de::{
+    self, DeserializeSeed, Deserializer, IntoDeserializer, MapAccess, SeqAccess, Unexpected,
+    Visitor,
+};
 use serde::forward_to_deserialize_any;
 use serde_json::Value;
 
@@ -58,7 +61,10 @@ impl std::error::Error for Mistake {}
 
 impl de::Error for Mistake {
     fn custom<T: Display>(message: T) -> Self {
-        Self { steps: Vec::new(), message: message.to_string() }
+        Self {
+            steps: Vec::new(),
+            message: message.to_string(),
+        }
     }
 
     fn invalid_type(found: Unexpected<'_>, wanted: &dyn de::Expected) -> Self {
@@ -96,13 +102,23 @@ impl<'de> Deserializer<'de> for Node<'de> {
                 (None, None) => visitor.visit_f64(number.as_f64().unwrap_or(f64::NAN)),
             },
             Value::String(text) => visitor.visit_borrowed_str(text),
-            Value::Array(items) => visitor.visit_seq(Items { items: items.iter(), next: 0 }),
-            Value::Object(fields) => visitor.visit_map(Fields { fields: fields.iter(), now: None }),
+            Value::Array(items) => visitor.visit_seq(Items {
+                items: items.iter(),
+                next: 0,
+            }),
+            Value::Object(fields) => visitor.visit_map(Fields {
+                fields: fields.iter(),
+                now: None,
+            }),
         }
     }
 
     fn deserialize_option<V: Visitor<'de>>(self, visitor: V) -> Result<V::Value, Mistake> {
-        if self.0.is_null() { visitor.visit_none() } else { visitor.visit_some(self) }
+        if self.0.is_null() {
+            visitor.visit_none()
+        } else {
+            visitor.visit_some(self)
+        }
     }
 
     fn deserialize_enum<V: Visitor<'de>>(
@@ -112,9 +128,8 @@ impl<'de> Deserializer<'de> for Node<'de> {
         visitor: V,
     ) -> Result<V::Value, Mistake> {
         match self.0 {
-            Value::String(text) => {
-                visitor.visit_enum::<StrDeserializer<'_, Mistake>>(text.as_str().into_deserializer())
-            }
+            Value::String(text) => visitor
+                .visit_enum::<StrDeserializer<'_, Mistake>>(text.as_str().into_deserializer()),
             _ => Err(self.unexpected(&visitor)),
         }
     }
@@ -128,21 +143,33 @@ impl<'de> Deserializer<'de> for Node<'de> {
         visitor: V,
     ) -> Result<V::Value, Mistake> {
         match self.0 {
-            Value::Object(fields) => visitor.visit_map(Fields { fields: fields.iter(), now: None }),
+            Value::Object(fields) => visitor.visit_map(Fields {
+                fields: fields.iter(),
+                now: None,
+            }),
             _ => Err(self.unexpected(&visitor)),
         }
     }
 
     fn deserialize_seq<V: Visitor<'de>>(self, visitor: V) -> Result<V::Value, Mistake> {
         match self.0 {
-            Value::Array(items) => visitor.visit_seq(Items { items: items.iter(), next: 0 }),
+            Value::Array(items) => visitor.visit_seq(Items {
+                items: items.iter(),
+                next: 0,
+            }),
             _ => Err(self.unexpected(&visitor)),
         }
     }
 
-    fn deserialize_tuple<V: Visitor<'de>>(self, length: usize, visitor: V) -> Result<V::Value, Mistake> {
+    fn deserialize_tuple<V: Visitor<'de>>(
+        self,
+        length: usize,
+        visitor: V,
+    ) -> Result<V::Value, Mistake> {
         match self.0 {
-            Value::Array(items) if items.len() != length => Err(de::Error::invalid_length(items.len(), &visitor)),
+            Value::Array(items) if items.len() != length => {
+                Err(de::Error::invalid_length(items.len(), &visitor))
+            }
             _ => self.deserialize_seq(visitor),
         }
     }
@@ -200,11 +227,18 @@ struct Items<'a> {
 impl<'de> SeqAccess<'de> for Items<'de> {
     type Error = Mistake;
 
-    fn next_element_seed<T: DeserializeSeed<'de>>(&mut self, seed: T) -> Result<Option<T::Value>, Mistake> {
-        let Some(item) = self.items.next() else { return Ok(None) };
+    fn next_element_seed<T: DeserializeSeed<'de>>(
+        &mut self,
+        seed: T,
+    ) -> Result<Option<T::Value>, Mistake> {
+        let Some(item) = self.items.next() else {
+            return Ok(None);
+        };
         let at = self.next;
         self.next += 1;
-        seed.deserialize(Node(item)).map(Some).map_err(|mistake| mistake.under(Step::Item(at)))
+        seed.deserialize(Node(item))
+            .map(Some)
+            .map_err(|mistake| mistake.under(Step::Item(at)))
     }
 }
 
@@ -217,16 +251,26 @@ impl<'de> MapAccess<'de> for Fields<'de> {
     type Error = Mistake;
 
     #[inline(never)]
-    fn next_key_seed<K: DeserializeSeed<'de>>(&mut self, seed: K) -> Result<Option<K::Value>, Mistake> {
+    fn next_key_seed<K: DeserializeSeed<'de>>(
+        &mut self,
+        seed: K,
+    ) -> Result<Option<K::Value>, Mistake> {
         self.now = self.fields.next();
-        let Some((name, _)) = self.now else { return Ok(None) };
+        let Some((name, _)) = self.now else {
+            return Ok(None);
+        };
         let key: StrDeserializer<'_, Mistake> = name.as_str().into_deserializer();
-        seed.deserialize(key).map(Some).map_err(|mistake| mistake.under(Step::Field(name.clone())))
+        seed.deserialize(key)
+            .map(Some)
+            .map_err(|mistake| mistake.under(Step::Field(name.clone())))
     }
 
     #[inline(never)]
     fn next_value_seed<V: DeserializeSeed<'de>>(&mut self, seed: V) -> Result<V::Value, Mistake> {
-        let (name, value) = self.now.ok_or_else(|| de::Error::custom("a field without a name"))?;
-        seed.deserialize(Node(value)).map_err(|mistake| mistake.under(Step::Field(name.clone())))
+        let (name, value) = self
+            .now
+            .ok_or_else(|| de::Error::custom("a field without a name"))?;
+        seed.deserialize(Node(value))
+            .map_err(|mistake| mistake.under(Step::Field(name.clone())))
     }
 }

@@ -9,7 +9,9 @@ use super::sureness::{Case, Inquiry, with_model_error};
 use crate::bounds;
 use crate::course::Course;
 use crate::draws::{Moves, Normal, draw_errors, moves, with_errors};
-use crate::effort::{KnownEffort, Paced, TIME_ACCURACY, even_from, even_within, power_for_time_from_w};
+use crate::effort::{
+    KnownEffort, Paced, TIME_ACCURACY, even_from, even_within, power_for_time_from_w,
+};
 use crate::error::{Error, Kind, Warning};
 use crate::information::{Direction, Shape, Tally};
 use crate::position::{Fade, Lapses, Position};
@@ -205,11 +207,20 @@ const POLANCO: PublishedCost = PublishedCost {
     cda_cut: Some(POLANCO_CUT.0),
 };
 /// A torso at 12° cost eleven riders 16 ± 20 W at the anaerobic threshold. Source: faulkner-2021.
-const FAULKNER: PublishedCost =
-    PublishedCost { source: "faulkner-2021", mean: 16.0, sd: 20.0, is_share: false, riders: 11, cda_cut: None };
+const FAULKNER: PublishedCost = PublishedCost {
+    source: "faulkner-2021",
+    mean: 16.0,
+    sd: 20.0,
+    is_share: false,
+    riders: 11,
+    cda_cut: None,
+};
 /// Cuts in drag area that a lowered torso may bring: those of `polanco-2020` give or take two standard deviations. That a torso
 /// at 12° is among them is assumed.
-const LOWERED_TORSO: (f64, f64) = (POLANCO_CUT.0 - 2.0 * POLANCO_CUT.1, POLANCO_CUT.0 + 2.0 * POLANCO_CUT.1);
+const LOWERED_TORSO: (f64, f64) = (
+    POLANCO_CUT.0 - 2.0 * POLANCO_CUT.1,
+    POLANCO_CUT.0 + 2.0 * POLANCO_CUT.1,
+);
 
 /// What is measured.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
@@ -336,57 +347,96 @@ pub(super) const LONG_S: f64 = 3000.0;
 /// # Errors
 /// Names the field that is wrong, or the event that cannot be ridden.
 pub fn answer(request: Request<With>) -> Result<Answer, Error> {
-    let Request { mut scenario, with, mut warnings } = request;
+    let Request {
+        mut scenario,
+        with,
+        mut warnings,
+    } = request;
     check_number(&bounds::DRAWS, "with.draws", f64::from(with.draws))?;
     if let Some(distance_m) = with.distance_m {
         check_number(&bounds::EVENT_DISTANCE_M, "with.distance_m", distance_m)?;
     }
-    check_number(&bounds::CDA_CORRELATION, "with.cda_correlation", with.cda_correlation)?;
+    check_number(
+        &bounds::CDA_CORRELATION,
+        "with.cda_correlation",
+        with.cda_correlation,
+    )?;
     let (rides, reference) = choices(&scenario, &with)?;
-    warnings.extend(scenario.simplify_for(rides.len() * scenario.events.len(), MOST_POINTS_TOGETHER));
+    warnings
+        .extend(scenario.simplify_for(rides.len() * scenario.events.len(), MOST_POINTS_TOGETHER));
     let together = Together::new(&scenario, &rides, with.cda_correlation);
     let inquiry = Inquiry::of_rides(&together.scenario, rides.clone(), &together.own());
     let setups = inquiry.base(|case| setups(case, &rides))?;
     let measurements = together.measurements(inquiry.inputs(), rides[reference].position);
-    let mut board =
-        Board { inquiry: &inquiry, rides: &rides, together: &together, measurements: &measurements, spots: Vec::new() };
+    let mut board = Board {
+        inquiry: &inquiry,
+        rides: &rides,
+        together: &together,
+        measurements: &measurements,
+        spots: Vec::new(),
+    };
 
     for (event, at) in scenario.events.iter().enumerate() {
         for (choice, setup) in setups.iter().enumerate() {
-            let spot = Spot::new(choice, setup, at.distance_m).map_err(|error| at_event(error, event))?;
+            let spot =
+                Spot::new(choice, setup, at.distance_m).map_err(|error| at_event(error, event))?;
             board.spots.push(spot);
         }
     }
     let count = rides.len();
-    let shape = Shape { occasions: scenario.events.len(), choices: count, measurements: measurements.len() };
+    let shape = Shape {
+        occasions: scenario.events.len(),
+        choices: count,
+        measurements: measurements.len(),
+    };
     let drawn = match (with.draws, with.so_far) {
         (0, None) => None,
         (draws, so_far) => Some(board.counted(shape, reference, draws, with.seed, so_far)?),
     };
-    let choices = rides.iter().zip(&setups).map(|(ride, setup)| choice(*ride, setup)).collect();
+    let choices = rides
+        .iter()
+        .zip(&setups)
+        .map(|(ride, setup)| choice(*ride, setup))
+        .collect();
     if with.part == Wanted::Draws {
         return Ok(Answer::of_draws(choices, reference, drawn, warnings));
     }
     let reading_at = board.spots.len();
-    let reading_m = with.distance_m.filter(|&distance_m| board.row(&setups, distance_m));
+    let reading_m = with
+        .distance_m
+        .filter(|&distance_m| board.row(&setups, distance_m));
     let curve = Curve::new(&setups, &scenario, reference);
     let crossovers = curve.crossovers(&setups, reference);
     let doubts_at = board.spots.len();
-    let doubt_points = if is_many(&setups) { DOUBT_POINTS.1 } else { DOUBT_POINTS.0 };
+    let doubt_points = if is_many(&setups) {
+        DOUBT_POINTS.1
+    } else {
+        DOUBT_POINTS.0
+    };
     let doubt_m: Vec<f64> = curve
         .span()
-        .map_or(Vec::new(), |(from_m, to_m)| spaced_log(from_m, to_m, doubt_points))
+        .map_or(Vec::new(), |(from_m, to_m)| {
+            spaced_log(from_m, to_m, doubt_points)
+        })
         .into_iter()
         .filter(|&distance_m| board.row(&setups, distance_m))
         .collect();
     let crossed_at = board.spots.len();
-    let crossovers: Vec<Crossing> =
-        crossovers.into_iter().filter(|crossing| board.pair(&setups, crossing, reference)).collect();
+    let crossovers: Vec<Crossing> = crossovers
+        .into_iter()
+        .filter(|crossing| board.pair(&setups, crossing, reference))
+        .collect();
     let spread = board.moves()?;
 
-    let over = |row: usize, distance_m: f64| board.over(&spread, row, distance_m, reference, &setups, &scenario);
-    let events: Vec<AtDistance> =
-        scenario.events.iter().enumerate().map(|(event, at)| over(event * count, at.distance_m)).collect();
+    let over = |row: usize, distance_m: f64| {
+        board.over(&spread, row, distance_m, reference, &setups, &scenario)
+    };
+    let events: Vec<AtDistance> = scenario
+        .events
+        .iter()
+        .enumerate()
+        .map(|(event, at)| over(event * count, at.distance_m))
+        .collect();
     warnings.extend(long_ride_doubt(&setups, &board.spots));
     Ok(Answer {
         choices,
@@ -397,7 +447,15 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
             .enumerate()
             .map(|(i, crossing)| crossing.figure(&spread, crossed_at + 2 * i))
             .collect(),
-        costs: costs(&scenario, &inquiry, &setups, &rides, reference, &board.spots, &spread),
+        costs: costs(
+            &scenario,
+            &inquiry,
+            &setups,
+            &rides,
+            reference,
+            &board.spots,
+            &spread,
+        ),
         lower_bars: lower_bars(&scenario, &setups, reference, &board.spots),
         published: [POLANCO, FAULKNER],
         drawn,
@@ -433,35 +491,66 @@ impl Answer {
 /// The choices in the order of the scenario, and which of them is the reference.
 fn choices(scenario: &Scenario, with: &With) -> Result<(Vec<Ridden>, usize), Error> {
     let all: Vec<usize> = (0..scenario.positions.len()).collect();
-    let named = if with.positions.is_empty() { &all } else { &with.positions };
+    let named = if with.positions.is_empty() {
+        &all
+    } else {
+        &with.positions
+    };
     let mut rides: Vec<Ridden> = Vec::new();
     for (i, &index) in named.iter().enumerate() {
         let position = position_index(scenario, index, &format!("with.positions[{i}]"))?;
         if named[..i].contains(&position) {
             let message = format!("with.positions names position {position} twice.");
-            return Err(Error::new(Kind::Conflict, format!("with.positions[{i}]"), message));
+            return Err(Error::new(
+                Kind::Conflict,
+                format!("with.positions[{i}]"),
+                message,
+            ));
         }
-        let pieces = scenario.positions.get(position).map_or(0, |position| position.equipment.len());
+        let pieces = scenario
+            .positions
+            .get(position)
+            .map_or(0, |position| position.equipment.len());
         if with.equipment {
-            rides.push(Ridden { position, worn: None });
-            rides.extend((0..pieces).map(|worn| Ridden { position, worn: Some(worn) }));
+            rides.push(Ridden {
+                position,
+                worn: None,
+            });
+            rides.extend((0..pieces).map(|worn| Ridden {
+                position,
+                worn: Some(worn),
+            }));
         } else {
             rides.extend(scenario.as_worn(&[position]));
         }
         if rides.len() > MOST_CHOICES {
-            let message = format!("There are more than {MOST_CHOICES} choices: name fewer positions to compare.");
+            let message = format!(
+                "There are more than {MOST_CHOICES} choices: name fewer positions to compare."
+            );
             return Err(Error::new(Kind::TooLarge, "with.positions", message));
         }
     }
     let reference = match with.reference {
         Some(reference) => position_index(scenario, reference, "with.reference")?,
-        None if rides.iter().any(|ride| ride.position == scenario.riding_position) => scenario.riding_position,
+        None if rides
+            .iter()
+            .any(|ride| ride.position == scenario.riding_position) =>
+        {
+            scenario.riding_position
+        }
         None => rides.first().map_or(0, |ride| ride.position),
     };
-    let place =
-        scenario.as_worn(&[reference]).first().and_then(|worn| rides.iter().position(|ride| ride == worn)).ok_or_else(
-            || Error::new(Kind::Conflict, "with.reference", "with.reference is not among with.positions."),
-        )?;
+    let place = scenario
+        .as_worn(&[reference])
+        .first()
+        .and_then(|worn| rides.iter().position(|ride| ride == worn))
+        .ok_or_else(|| {
+            Error::new(
+                Kind::Conflict,
+                "with.reference",
+                "with.reference is not among with.positions.",
+            )
+        })?;
     Ok((rides, place))
 }
 
@@ -470,30 +559,50 @@ fn setups(case: &Case<'_>, rides: &[Ridden]) -> Result<Vec<Setup>, Error> {
 }
 
 fn is_many(setups: &[Setup]) -> bool {
-    setups.first().is_some_and(|setup| setup.course.segments.len() > MANY_SEGMENTS)
+    setups
+        .first()
+        .is_some_and(|setup| setup.course.segments.len() > MANY_SEGMENTS)
 }
 
 fn choice(ride: Ridden, setup: &Setup) -> PositionChoice {
     let Ridden { position, worn } = ride;
-    PositionChoice { position, worn, cda_m2: setup.position.cda_m2, cp_w: setup.power.cp_w }
+    PositionChoice {
+        position,
+        worn,
+        cda_m2: setup.position.cda_m2,
+        cp_w: setup.power.cp_w,
+    }
 }
 
 /// What cannot be ridden, named at the event.
 fn at_event(error: Error, event: usize) -> Error {
     let field = format!("scenario.events[{event}].distance_m");
     let message = format!("{} This is at event {}.", error.message, event + 1);
-    Error { field, message, ..error }
+    Error {
+        field,
+        message,
+        ..error
+    }
 }
 
 /// The course of a setup at another length.
 fn at_length(setup: &Setup, distance_m: f64) -> Setup {
-    Setup { course: Rc::new(setup.course.scaled_to(distance_m)), ..setup.clone() }
+    Setup {
+        course: Rc::new(setup.course.scaled_to(distance_m)),
+        ..setup.clone()
+    }
 }
 
 /// The best even effort over a distance, followed to the line: two rides are enough where about its time is known.
 fn followed(setup: &Setup, distance_m: f64, about_s: f64, accuracy: f64) -> Result<Paced, Error> {
     let there = at_length(setup, distance_m);
-    even_within(&Followed, &there, there.power.sustainable_w(about_s.max(1.0)), accuracy).map_err(no_effort)
+    even_within(
+        &Followed,
+        &there,
+        there.power.sustainable_w(about_s.max(1.0)),
+        accuracy,
+    )
+    .map_err(no_effort)
 }
 
 /// About the time of a distance before any ride is known, s.
@@ -527,9 +636,22 @@ impl Spot {
         let clock = SteadyClock::default();
         let known = KnownEffort::new(&clock, &there, ride.power_w).map_err(no_effort)?;
         let left_out_s = ride.time_s - known.time_s(&clock, &there).map_err(no_effort)?;
-        let fades = if there.position.fade.is_some() { distance_m / PIECE_M } else { 0.0 };
+        let fades = if there.position.fade.is_some() {
+            distance_m / PIECE_M
+        } else {
+            0.0
+        };
         let pieces = there.course.segments.len() as f64 + fades;
-        Ok(Self { choice, distance_m, course: there.course, ride, known, clock, left_out_s, pieces })
+        Ok(Self {
+            choice,
+            distance_m,
+            course: there.course,
+            ride,
+            known,
+            clock,
+            left_out_s,
+            pieces,
+        })
     }
 }
 
@@ -552,14 +674,25 @@ impl Together {
                 position.cda_m2.sd *= (1.0 - correlation).sqrt();
             }
         }
-        Self { scenario: own, moves_m2 }
+        Self {
+            scenario: own,
+            moves_m2,
+        }
     }
 
     /// As an input of the question's own, in standard deviations.
     fn own(&self) -> Vec<(&'static str, Quantity, &'static bounds::Field)> {
         let unsure = self.moves_m2.iter().any(|&moves| moves > 0.0);
-        let common = Quantity { value: 0.0, sd: 1.0, source: Known::Estimated };
-        if unsure { vec![("with.cda_correlation", common, &bounds::COMMON_ERROR)] } else { Vec::new() }
+        let common = Quantity {
+            value: 0.0,
+            sd: 1.0,
+            source: Known::Estimated,
+        };
+        if unsure {
+            vec![("with.cda_correlation", common, &bounds::COMMON_ERROR)]
+        } else {
+            Vec::new()
+        }
     }
 
     /// What could be measured: every input of the scenario, a drag area with its common and its own part, and the difference of
@@ -567,7 +700,12 @@ impl Together {
     fn measurements(&self, inputs: &[Input], reference: usize) -> Vec<Measurement> {
         let cda_of = |position: usize| format!("scenario.positions[{position}].cda_m2");
         // How far the errors of a position's drag area move it, the common one first.
-        let moves = |place: usize, position: usize| [(0, self.moves_m2[position]), (place, inputs[place].unsure.sd)];
+        let moves = |place: usize, position: usize| {
+            [
+                (0, self.moves_m2[position]),
+                (place, inputs[place].unsure.sd),
+            ]
+        };
         let mut areas: Vec<(usize, usize)> = Vec::new();
         let mut found: Vec<Measurement> = Vec::new();
         for (place, input) in inputs.iter().enumerate() {
@@ -575,10 +713,13 @@ impl Together {
             if !input.path.starts_with("scenario.") {
                 continue;
             }
-            let position = (0..self.moves_m2.len()).find(|&position| input.path == cda_of(position));
+            let position =
+                (0..self.moves_m2.len()).find(|&position| input.path == cda_of(position));
             areas.extend(position.map(|position| (place, position)));
             let direction = match position {
-                Some(position) => Direction::new(&moves(place, position)).unwrap_or(Direction::of(place)),
+                Some(position) => {
+                    Direction::new(&moves(place, position)).unwrap_or(Direction::of(place))
+                }
                 None => Direction::of(place),
             };
             found.push(Measurement {
@@ -594,8 +735,13 @@ impl Together {
                 if many && position != reference && other != reference {
                     continue;
                 }
-                let ([common, own], [other_common, other_own]) = (moves(place, position), moves(other_place, other));
-                let apart = [(0, common.1 - other_common.1), own, (other_own.0, -other_own.1)];
+                let ([common, own], [other_common, other_own]) =
+                    (moves(place, position), moves(other_place, other));
+                let apart = [
+                    (0, common.1 - other_common.1),
+                    own,
+                    (other_own.0, -other_own.1),
+                ];
                 found.extend(Direction::new(&apart).map(|direction| Measurement {
                     what: Measured::Difference,
                     fields: vec![cda_of(position), cda_of(other)],
@@ -609,11 +755,16 @@ impl Together {
 
     /// Moves every drag area of every position by the common error of a case.
     fn shift(&self, case: &Case<'_>, rides: &[Ridden], setups: &mut [Setup]) {
-        let Some(&error) = case.own.first() else { return };
+        let Some(&error) = case.own.first() else {
+            return;
+        };
         for (ride, setup) in rides.iter().zip(setups) {
             let by_m2 = error * self.moves_m2.get(ride.position).copied().unwrap_or(0.0);
-            let factor =
-                within(setup.position.cda_m2 + by_m2, bounds::CDA_M2.min, bounds::CDA_M2.max) / setup.position.cda_m2;
+            let factor = within(
+                setup.position.cda_m2 + by_m2,
+                bounds::CDA_M2.min,
+                bounds::CDA_M2.max,
+            ) / setup.position.cda_m2;
             if factor != 1.0 {
                 setup.position = with_cda(&setup.position, factor);
             }
@@ -631,7 +782,10 @@ struct Measurement {
 
 fn less_sure(one: Known, other: Known) -> Known {
     let either = |known: Known| one == known || other == known;
-    [Known::Typical, Known::Estimated].into_iter().find(|&known| either(known)).unwrap_or(Known::Measured)
+    [Known::Typical, Known::Estimated]
+        .into_iter()
+        .find(|&known| either(known))
+        .unwrap_or(Known::Measured)
 }
 
 /// The rides that are compared.
@@ -652,8 +806,11 @@ struct AtRest {
 impl Board<'_> {
     /// Adds every choice over a distance; adds none where one of them cannot be ridden.
     fn row(&mut self, setups: &[Setup], distance_m: f64) -> bool {
-        let row: Result<Vec<Spot>, Error> =
-            setups.iter().enumerate().map(|(choice, setup)| Spot::new(choice, setup, distance_m)).collect();
+        let row: Result<Vec<Spot>, Error> = setups
+            .iter()
+            .enumerate()
+            .map(|(choice, setup)| Spot::new(choice, setup, distance_m))
+            .collect();
         row.map(|row| self.spots.extend(row)).is_ok()
     }
 
@@ -674,16 +831,25 @@ impl Board<'_> {
     }
 
     /// Finish times of every spot, by steady speeds; of choices that are as they were at rest the times are known.
-    fn times_s(&self, case: &Case<'_>, mut setups: Vec<Setup>, at_rest: Option<&AtRest>) -> Result<Vec<f64>, Error> {
+    fn times_s(
+        &self,
+        case: &Case<'_>,
+        mut setups: Vec<Setup>,
+        at_rest: Option<&AtRest>,
+    ) -> Result<Vec<f64>, Error> {
         let course_moves = self.inquiry.course_moves();
         let at_rest = at_rest.filter(|_| !course_moves);
-        let resting = |(choice, setup): (usize, &Setup)| at_rest.filter(|rest| rest.setups.get(choice) == Some(setup));
+        let resting = |(choice, setup): (usize, &Setup)| {
+            at_rest.filter(|rest| rest.setups.get(choice) == Some(setup))
+        };
         let known: Vec<Option<&AtRest>> = setups.iter().enumerate().map(resting).collect();
         let time_s = |(i, spot): (usize, &Spot)| {
             if let Some(rest) = known.get(spot.choice).copied().flatten() {
                 return Ok(rest.times_s[i]);
             }
-            let setup = setups.get_mut(spot.choice).ok_or_else(|| Error::impossible("", "There is no such choice."))?;
+            let setup = setups
+                .get_mut(spot.choice)
+                .ok_or_else(|| Error::impossible("", "There is no such choice."))?;
             setup.course = match course_moves {
                 true => Rc::new(case.course().scaled_to(spot.distance_m)),
                 false => Rc::clone(&spot.course),
@@ -704,12 +870,18 @@ impl Board<'_> {
                     return self.times_s(case, setups, at_rest.as_ref());
                 }
                 let times_s = self.times_s(case, setups.clone(), None)?;
-                at_rest = Some(AtRest { setups, times_s: times_s.clone() });
+                at_rest = Some(AtRest {
+                    setups,
+                    times_s: times_s.clone(),
+                });
                 Ok(times_s)
             })
         };
         let spread = moves(&self.inquiry.unsure(), &mut times_s)?;
-        Ok(Moves { base: self.spots.iter().map(|spot| spot.ride.time_s).collect(), ..spread })
+        Ok(Moves {
+            base: self.spots.iter().map(|spot| spot.ride.time_s).collect(),
+            ..spread
+        })
     }
 
     /// Draws of every choice at every event, added to those so far. Each draw has a seed of its own, so that draws in parts are
@@ -733,9 +905,15 @@ impl Board<'_> {
         let mut gains = vec![0.0; self.spots.len()];
         let mut measured = vec![0.0; self.measurements.len()];
         for _ in 0..draws.min(self.most_draws()) {
-            draw_errors(&inputs, &mut Normal::new(seed_of(seed, tally.draws)), &mut errors);
+            draw_errors(
+                &inputs,
+                &mut Normal::new(seed_of(seed, tally.draws)),
+                &mut errors,
+            );
             with_errors(&inputs, &errors, &mut values);
-            let drawn = self.inquiry.at(&mut moved, &values, |case| self.times_s(case, self.setups(case)?, None));
+            let drawn = self.inquiry.at(&mut moved, &values, |case| {
+                self.times_s(case, self.setups(case)?, None)
+            });
             let ridden = drawn.is_ok_and(|times_s| {
                 self.gains(&times_s, shape.choices, reference, &mut gains);
                 true
@@ -763,15 +941,41 @@ impl Board<'_> {
             })
             .collect();
         let mut worth: Vec<Worth> = Vec::new();
-        for (i, Measurement { what, fields, source, .. }) in self.measurements.iter().enumerate() {
-            let by_event_s: Vec<f64> = (0..shape.occasions).map(|event| tally.worth_of(shape, event, i)).collect();
+        for (
+            i,
+            Measurement {
+                what,
+                fields,
+                source,
+                ..
+            },
+        ) in self.measurements.iter().enumerate()
+        {
+            let by_event_s: Vec<f64> = (0..shape.occasions)
+                .map(|event| tally.worth_of(shape, event, i))
+                .collect();
             let worth_s: f64 = by_event_s.iter().sum();
             if worth_s > 0.0 {
                 let at = worth.partition_point(|more| more.worth_s >= worth_s);
-                worth.insert(at, Worth { what: *what, fields: fields.clone(), source: *source, worth_s, by_event_s });
+                worth.insert(
+                    at,
+                    Worth {
+                        what: *what,
+                        fields: fields.clone(),
+                        source: *source,
+                        worth_s,
+                        by_event_s,
+                    },
+                );
             }
         }
-        CountedDraws { draws: tally.draws, failed: tally.failed, events, worth, tally }
+        CountedDraws {
+            draws: tally.draws,
+            failed: tally.failed,
+            events,
+            worth,
+            tally,
+        }
     }
 
     fn most_draws(&self) -> u32 {
@@ -795,7 +999,10 @@ impl Board<'_> {
             .enumerate()
             .map(|(choice, setup)| {
                 let ride = self.spots[row + choice].ride;
-                let time = Figure { value: ride.time_s, sd: sd(spread, |moved| moved[row + choice]) };
+                let time = Figure {
+                    value: ride.time_s,
+                    sd: sd(spread, |moved| moved[row + choice]),
+                };
                 ChoiceTime {
                     time_s: with_model_error(time, model),
                     difference_s: difference(spread, row + reference, row + choice),
@@ -805,27 +1012,46 @@ impl Board<'_> {
             })
             .collect();
         let fastest = |but: Option<usize>| {
-            let others = times.iter().enumerate().filter(|(choice, _)| Some(*choice) != but);
-            others.min_by(|a, b| a.1.time_s.value.total_cmp(&b.1.time_s.value)).map(|(choice, _)| choice)
+            let others = times
+                .iter()
+                .enumerate()
+                .filter(|(choice, _)| Some(*choice) != but);
+            others
+                .min_by(|a, b| a.1.time_s.value.total_cmp(&b.1.time_s.value))
+                .map(|(choice, _)| choice)
         };
         let best = fastest(None).unwrap_or(reference);
         let ahead_s = fastest(Some(best)).map(|next| difference(spread, row + next, row + best));
-        AtDistance { distance_m, best, ahead_s, times }
+        AtDistance {
+            distance_m,
+            best,
+            ahead_s,
+            times,
+        }
     }
 }
 
 /// A seed for each draw; odd factors with well-mixed bits keep neighbouring draws apart.
 fn seed_of(seed: u32, draw: u32) -> u64 {
-    u64::from(seed).wrapping_mul(0x9E37_79B9_7F4A_7C15) ^ u64::from(draw).wrapping_mul(0xD1B5_4A32_D192_ED03)
+    u64::from(seed).wrapping_mul(0x9E37_79B9_7F4A_7C15)
+        ^ u64::from(draw).wrapping_mul(0xD1B5_4A32_D192_ED03)
 }
 
 fn sd(spread: &Moves, output: impl Fn(&[f64]) -> f64) -> f64 {
-    spread.by_input.iter().map(|moved| output(moved).powi(2)).sum::<f64>().sqrt()
+    spread
+        .by_input
+        .iter()
+        .map(|moved| output(moved).powi(2))
+        .sum::<f64>()
+        .sqrt()
 }
 
 /// How much faster the second of two spots is.
 fn difference(spread: &Moves, first: usize, second: usize) -> Figure {
-    Figure { value: spread.base[first] - spread.base[second], sd: sd(spread, |moved| moved[first] - moved[second]) }
+    Figure {
+        value: spread.base[first] - spread.base[second],
+        sd: sd(spread, |moved| moved[first] - moved[second]),
+    }
 }
 
 /// Finish times of every choice against distance.
@@ -845,20 +1071,33 @@ struct Crossing {
 
 impl Curve {
     fn new(setups: &[Setup], scenario: &Scenario, reference: usize) -> Self {
-        let points = if is_many(setups) { CURVE_POINTS.1 } else { CURVE_POINTS.0 };
+        let points = if is_many(setups) {
+            CURVE_POINTS.1
+        } else {
+            CURVE_POINTS.0
+        };
         let events = || scenario.events.iter().map(|event| event.distance_m);
-        let (shortest, longest) = (events().fold(CURVE_M.0, f64::min), events().fold(CURVE_M.1, f64::max));
-        let mut curve = Self { distances_m: Vec::new(), times_s: Vec::new() };
+        let (shortest, longest) = (
+            events().fold(CURVE_M.0, f64::min),
+            events().fold(CURVE_M.1, f64::max),
+        );
+        let mut curve = Self {
+            distances_m: Vec::new(),
+            times_s: Vec::new(),
+        };
         if setups.get(reference).is_none() {
             return curve;
         }
         for distance_m in spaced_log(shortest, longest, points) {
             let about_s = |choice: usize| match (curve.distances_m.last(), curve.times_s.last()) {
-                (Some(before_m), Some(before_s)) => before_s[choice] * (distance_m / before_m).powf(TIME_BY_DISTANCE),
+                (Some(before_m), Some(before_s)) => {
+                    before_s[choice] * (distance_m / before_m).powf(TIME_BY_DISTANCE)
+                }
                 _ => about_s(distance_m),
             };
-            let ridden =
-                |(choice, setup)| followed(setup, distance_m, about_s(choice), CURVE_ACCURACY).map(|ride| ride.time_s);
+            let ridden = |(choice, setup)| {
+                followed(setup, distance_m, about_s(choice), CURVE_ACCURACY).map(|ride| ride.time_s)
+            };
             let times_s: Result<Vec<f64>, Error> = setups.iter().enumerate().map(ridden).collect();
             let Ok(times_s) = times_s else { break };
             curve.distances_m.push(distance_m);
@@ -872,35 +1111,68 @@ impl Curve {
     }
 
     fn crossovers(&self, setups: &[Setup], reference: usize) -> Vec<Crossing> {
-        let Some(kept) = setups.get(reference) else { return Vec::new() };
+        let Some(kept) = setups.get(reference) else {
+            return Vec::new();
+        };
         let mut crossings = Vec::new();
         for (choice, setup) in setups.iter().enumerate() {
-            let leads: Vec<f64> = self.times_s.iter().map(|row| row[reference] - row[choice]).collect();
-            for (i, (ends_m, ends_s)) in self.distances_m.windows(2).zip(leads.windows(2)).enumerate() {
+            let leads: Vec<f64> = self
+                .times_s
+                .iter()
+                .map(|row| row[reference] - row[choice])
+                .collect();
+            for (i, (ends_m, ends_s)) in self
+                .distances_m
+                .windows(2)
+                .zip(leads.windows(2))
+                .enumerate()
+            {
                 if ends_s[0] * ends_s[1] >= 0.0 {
                     continue;
                 }
                 let lead_s = |ln_m: f64| {
                     let distance_m = ln_m.exp();
-                    let about_s = self.times_s[i][reference] * (distance_m / ends_m[0]).powf(TIME_BY_DISTANCE);
-                    let time_s = |setup| followed(setup, distance_m, about_s, TIME_ACCURACY).map(|ride| ride.time_s);
-                    time_s(kept).and_then(|kept_s| Ok(kept_s - time_s(setup)?)).unwrap_or(f64::NAN)
+                    let about_s = self.times_s[i][reference]
+                        * (distance_m / ends_m[0]).powf(TIME_BY_DISTANCE);
+                    let time_s = |setup| {
+                        followed(setup, distance_m, about_s, TIME_ACCURACY).map(|ride| ride.time_s)
+                    };
+                    time_s(kept)
+                        .and_then(|kept_s| Ok(kept_s - time_s(setup)?))
+                        .unwrap_or(f64::NAN)
                 };
                 // Where the curve is so near to nought that its accuracy counts, its end is the crossing.
-                let nearer_m = if ends_s[0].abs() < ends_s[1].abs() { ends_m[0] } else { ends_m[1] };
-                let ln_m = root(lead_s, ends_m[0].ln(), ends_m[1].ln(), 1e-11).unwrap_or_else(|_| nearer_m.ln());
+                let nearer_m = if ends_s[0].abs() < ends_s[1].abs() {
+                    ends_m[0]
+                } else {
+                    ends_m[1]
+                };
+                let ln_m = root(lead_s, ends_m[0].ln(), ends_m[1].ln(), 1e-11)
+                    .unwrap_or_else(|_| nearer_m.ln());
                 const MOVED: f64 = 0.005;
                 let distance_m = ln_m.exp();
-                let slope_s_per_m = (lead_s(ln_m + MOVED) - lead_s(ln_m - MOVED)) / (2.0 * MOVED * distance_m);
+                let slope_s_per_m =
+                    (lead_s(ln_m + MOVED) - lead_s(ln_m - MOVED)) / (2.0 * MOVED * distance_m);
                 if slope_s_per_m.is_finite() && slope_s_per_m != 0.0 {
-                    crossings.push(Crossing { choice, distance_m, slope_s_per_m });
+                    crossings.push(Crossing {
+                        choice,
+                        distance_m,
+                        slope_s_per_m,
+                    });
                 }
             }
         }
         crossings
     }
 
-    fn columns(self, spread: &Moves, doubts_at: usize, doubt_m: &[f64], reference: usize, count: usize) -> Columns {
+    fn columns(
+        self,
+        spread: &Moves,
+        doubts_at: usize,
+        doubt_m: &[f64],
+        reference: usize,
+        count: usize,
+    ) -> Columns {
         let mut columns = Columns::default();
         for choice in 0..count {
             let doubts: Vec<(f64, f64)> = doubt_m
@@ -908,16 +1180,24 @@ impl Curve {
                 .enumerate()
                 .map(|(i, distance_m)| {
                     let row = doubts_at + i * count;
-                    (distance_m.ln(), difference(spread, row + reference, row + choice).sd)
+                    (
+                        distance_m.ln(),
+                        difference(spread, row + reference, row + choice).sd,
+                    )
                 })
                 .collect();
             for (distance_m, times_s) in self.distances_m.iter().zip(&self.times_s) {
-                let (lead_s, sd_s) =
-                    (times_s[reference] - times_s[choice], interpolate(&doubts, distance_m.ln()).unwrap_or(0.0));
+                let (lead_s, sd_s) = (
+                    times_s[reference] - times_s[choice],
+                    interpolate(&doubts, distance_m.ln()).unwrap_or(0.0),
+                );
                 columns.difference_s.0.push(lead_s);
                 columns.difference_sd_s.0.push(sd_s);
                 columns.difference_share.0.push(lead_s / times_s[reference]);
-                columns.difference_sd_share.0.push(sd_s / times_s[reference]);
+                columns
+                    .difference_sd_share
+                    .0
+                    .push(sd_s / times_s[reference]);
             }
         }
         columns.distance_m = self.distances_m.into();
@@ -928,8 +1208,15 @@ impl Curve {
 impl Crossing {
     fn figure(&self, spread: &Moves, pair: usize) -> Crossover {
         let lead = difference(spread, pair, pair + 1);
-        let distance_m = Figure { value: self.distance_m, sd: lead.sd / self.slope_s_per_m.abs() };
-        Crossover { choice: self.choice, distance_m, faster_beyond: self.slope_s_per_m > 0.0 }
+        let distance_m = Figure {
+            value: self.distance_m,
+            sd: lead.sd / self.slope_s_per_m.abs(),
+        };
+        Crossover {
+            choice: self.choice,
+            distance_m,
+            faster_beyond: self.slope_s_per_m > 0.0,
+        }
     }
 }
 
@@ -952,7 +1239,11 @@ fn costs(
     spread: &Moves,
 ) -> Vec<PositionCost> {
     let worn: Vec<usize> = (0..rides.len())
-        .filter(|&choice| rides.get(choice).is_some_and(|ride| scenario.as_worn(&[ride.position]).contains(ride)))
+        .filter(|&choice| {
+            rides
+                .get(choice)
+                .is_some_and(|ride| scenario.as_worn(&[ride.position]).contains(ride))
+        })
         .collect();
     let many = worn.len() * worn.len().saturating_sub(1) / 2 * scenario.events.len() > MOST_COSTS;
     let mut costs = Vec::new();
@@ -963,11 +1254,24 @@ fn costs(
             }
             for event in 0..scenario.events.len() {
                 let row = event * setups.len();
-                let mean_m2 = |choice: usize| setups[choice].position.mean_cda_m2(spots[row + choice].ride.time_s);
-                let (choice, against) = if mean_m2(one) < mean_m2(other) { (one, other) } else { (other, one) };
-                let fresh_m2 = |choice: usize| scenario.positions[rides[choice].position].cda_m2.value;
+                let mean_m2 = |choice: usize| {
+                    setups[choice]
+                        .position
+                        .mean_cda_m2(spots[row + choice].ride.time_s)
+                };
+                let (choice, against) = if mean_m2(one) < mean_m2(other) {
+                    (one, other)
+                } else {
+                    (other, one)
+                };
+                let fresh_m2 =
+                    |choice: usize| scenario.positions[rides[choice].position].cda_m2.value;
                 let cda_cut = 1.0 - fresh_m2(choice) / fresh_m2(against);
-                let pair = Pair { choice, against, cda_cut };
+                let pair = Pair {
+                    choice,
+                    against,
+                    cda_cut,
+                };
                 costs.push(cost(inquiry, setups, rides, spots, spread, row, pair));
             }
         }
@@ -982,22 +1286,42 @@ fn cost(
     spots: &[Spot],
     spread: &Moves,
     row: usize,
-    Pair { choice, against, cda_cut }: Pair,
+    Pair {
+        choice,
+        against,
+        cda_cut,
+    }: Pair,
 ) -> PositionCost {
     let there = at_length(&setups[choice], spots[row].distance_m);
     let (cp_w, other_cp_w) = (there.power.cp_w, setups[against].power.cp_w);
-    let allowed =
-        tie_factor(&there, spots[row + against].ride.time_s, spots[row + choice].ride.power_w).map(|factor| {
-            let own = format!("scenario.positions[{}].", rides[choice].position);
-            let is_own_power = |path: &str| path.strip_prefix(&own).is_some_and(is_power);
-            let moved = spread.by_input.iter().zip(inquiry.inputs()).filter(|(_, input)| !is_own_power(&input.path));
-            let apart_s =
-                moved.map(|(moved, _)| (moved[row + choice] - moved[row + against]).powi(2)).sum::<f64>().sqrt();
-            Figure { value: other_cp_w - factor * cp_w, sd: apart_s / seconds_per_watt(&there, factor) }
-        });
+    let allowed = tie_factor(
+        &there,
+        spots[row + against].ride.time_s,
+        spots[row + choice].ride.power_w,
+    )
+    .map(|factor| {
+        let own = format!("scenario.positions[{}].", rides[choice].position);
+        let is_own_power = |path: &str| path.strip_prefix(&own).is_some_and(is_power);
+        let moved = spread
+            .by_input
+            .iter()
+            .zip(inquiry.inputs())
+            .filter(|(_, input)| !is_own_power(&input.path));
+        let apart_s = moved
+            .map(|(moved, _)| (moved[row + choice] - moved[row + against]).powi(2))
+            .sum::<f64>()
+            .sqrt();
+        Figure {
+            value: other_cp_w - factor * cp_w,
+            sd: apart_s / seconds_per_watt(&there, factor),
+        }
+    });
     let allowed_share = allowed.map(|allowed_w| allowed_w.value / other_cp_w);
     let scale = cda_cut / POLANCO_CUT.0;
-    let polanco_cost = (scale > 0.0).then_some(Figure { value: scale * POLANCO.mean, sd: scale * POLANCO.sd });
+    let polanco_cost = (scale > 0.0).then_some(Figure {
+        value: scale * POLANCO.mean,
+        sd: scale * POLANCO.sd,
+    });
     PositionCost {
         choice,
         against,
@@ -1018,7 +1342,9 @@ fn cost(
 
 /// Whether a position's input says what it costs in power.
 fn is_power(name: &str) -> bool {
-    name.starts_with("cp_factor") || name.starts_with("w_prime_factor") || name.starts_with("power.")
+    name.starts_with("cp_factor")
+        || name.starts_with("w_prime_factor")
+        || name.starts_with("power.")
 }
 
 /// The factor on critical power, peak and long-ride loss with which the best even effort of a setup takes a given time; its W′
@@ -1036,42 +1362,76 @@ fn tie_factor(setup: &Setup, time_s: f64, guess_w: f64) -> Option<f64> {
 fn seconds_per_watt(setup: &Setup, factor: f64) -> f64 {
     const MOVED: f64 = 0.005;
     let time_s = |by: f64| {
-        let moved = Setup { power: setup.power.scaled(factor * by, 1.0), ..setup.clone() };
+        let moved = Setup {
+            power: setup.power.scaled(factor * by, 1.0),
+            ..setup.clone()
+        };
         even_from(&Followed, &moved, moved.power.cp_w).map_or(f64::NAN, |ride| ride.time_s)
     };
     (time_s(1.0 - MOVED) - time_s(1.0 + MOVED)) / (2.0 * MOVED * factor * setup.power.cp_w)
 }
 
-fn lower_bars(scenario: &Scenario, setups: &[Setup], reference: usize, spots: &[Spot]) -> Vec<LowerBars> {
-    let Some(kept) = setups.get(reference) else { return Vec::new() };
+fn lower_bars(
+    scenario: &Scenario,
+    setups: &[Setup],
+    reference: usize,
+    spots: &[Spot],
+) -> Vec<LowerBars> {
+    let Some(kept) = setups.get(reference) else {
+        return Vec::new();
+    };
     let (cut, sd) = POLANCO_CUT;
     let cuts = [cut - sd, cut, cut + sd];
     let over = |(event, distance_m): (usize, f64)| {
         cuts.map(|cda_cut| {
             let position = with_cda(&kept.position, 1.0 - cda_cut);
-            let lower = Setup { position, ..at_length(kept, distance_m) };
+            let lower = Setup {
+                position,
+                ..at_length(kept, distance_m)
+            };
             let Paced { power_w, time_s } = spots[event * setups.len() + reference].ride;
-            let allowed_share = tie_factor(&lower, time_s, power_w * (1.0 - cda_cut)).map(|factor| 1.0 - factor);
+            let allowed_share =
+                tie_factor(&lower, time_s, power_w * (1.0 - cda_cut)).map(|factor| 1.0 - factor);
             let allowed_w = allowed_share.map(|share| share * kept.power.cp_w);
-            LowerBars { event, cda_cut, allowed_w, allowed_share }
+            LowerBars {
+                event,
+                cda_cut,
+                allowed_w,
+                allowed_share,
+            }
         })
     };
-    scenario.events.iter().map(|event| event.distance_m).enumerate().flat_map(over).collect()
+    scenario
+        .events
+        .iter()
+        .map(|event| event.distance_m)
+        .enumerate()
+        .flat_map(over)
+        .collect()
 }
 
 /// Every drag area of a position by a factor.
 fn with_cda(position: &Position, factor: f64) -> Position {
     Position {
         cda_m2: factor * position.cda_m2,
-        fade: position.fade.map(|fade| Fade { tired_cda_m2: factor * fade.tired_cda_m2, ..fade }),
-        lapses: position.lapses.map(|lapses| Lapses { cda_m2: factor * lapses.cda_m2, ..lapses }),
+        fade: position.fade.map(|fade| Fade {
+            tired_cda_m2: factor * fade.tired_cda_m2,
+            ..fade
+        }),
+        lapses: position.lapses.map(|lapses| Lapses {
+            cda_m2: factor * lapses.cda_m2,
+            ..lapses
+        }),
         ..position.clone()
     }
 }
 
 fn long_ride_doubt(setups: &[Setup], spots: &[Spot]) -> Option<Warning> {
     let overstated = |spot: &&Spot| {
-        spot.ride.time_s > LONG_S && setups.get(spot.choice).is_some_and(|setup| setup.power.long_ride.is_none())
+        spot.ride.time_s > LONG_S
+            && setups
+                .get(spot.choice)
+                .is_some_and(|setup| setup.power.long_ride.is_none())
     };
     spots.iter().find(overstated).map(|_| hour_overstated())
 }
@@ -1079,5 +1439,9 @@ fn long_ride_doubt(setups: &[Setup], spots: &[Spot]) -> Option<Warning> {
 /// What is said of rides longer than [`LONG_S`] where the power curve has no long-ride loss.
 pub(super) fn hour_overstated() -> Warning {
     let message = "Without a long-ride loss the power curve overstates what can be held for an hour, by 5 % or more.";
-    Warning::new("scenario.power.long_ride_loss_w", "hour_overstated", message)
+    Warning::new(
+        "scenario.power.long_ride_loss_w",
+        "hour_overstated",
+        message,
+    )
 }

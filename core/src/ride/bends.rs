@@ -38,8 +38,15 @@ pub(super) fn limits(setup: &Setup) -> Vec<Limit> {
         .iter()
         .rev()
         .map(|segment| {
-            let cap = segment.radius_m.map_or(f64::INFINITY, |radius_m| 0.5 * machine.lateral_m_s2 * radius_m);
-            let limit = Limit { cap, exit: entry.min(cap), end_m, braking_m_s2: machine.braking_m_s2 };
+            let cap = segment.radius_m.map_or(f64::INFINITY, |radius_m| {
+                0.5 * machine.lateral_m_s2 * radius_m
+            });
+            let limit = Limit {
+                cap,
+                exit: entry.min(cap),
+                end_m,
+                braking_m_s2: machine.braking_m_s2,
+            };
             end_m -= segment.length_m;
             entry = limit.at(end_m);
             limit
@@ -52,11 +59,21 @@ pub(super) fn limits(setup: &Setup) -> Vec<Limit> {
 /// How far a steady speed may be kept before the braking line, m.
 pub(super) fn settled_until_m(state: &State, limit: &Limit) -> f64 {
     let meets_at_m = limit.end_m - (state.u - limit.exit).max(0.0) / limit.braking_m_s2;
-    if state.u > limit.cap { 0.0 } else { meets_at_m - state.distance_m }
+    if state.u > limit.cap {
+        0.0
+    } else {
+        meets_at_m - state.distance_m
+    }
 }
 
 /// The part of a step before the rider meets a limit, by bisection to a tenth of a millimetre.
-pub(super) fn up_to_limit(rider: &Rider<'_>, from: State, first: &Slope, h: f64, limit: &Limit) -> (State, [Node; 4]) {
+pub(super) fn up_to_limit(
+    rider: &Rider<'_>,
+    from: State,
+    first: &Slope,
+    h: f64,
+    limit: &Limit,
+) -> (State, [Node; 4]) {
     let (mut low, mut high) = (0.0, h);
     let mut best = (from, [Node::default(); 4]);
     while high - low > 1e-4 {
@@ -94,8 +111,16 @@ pub(super) fn follow_limit(
         return false;
     }
     let until_braking_m = left_m - (limit.cap - limit.exit).max(0.0) / limit.braking_m_s2;
-    let h = if braking { left_m } else { until_braking_m.min(left_m) };
-    let h = if rider.position.fade.is_some() { h.min(SHORT_M) } else { h };
+    let h = if braking {
+        left_m
+    } else {
+        until_braking_m.min(left_m)
+    };
+    let h = if rider.position.fade.is_some() {
+        h.min(SHORT_M)
+    } else {
+        h
+    };
     let h = if h > 1e-6 { h } else { left_m.min(1e-6) };
     let after = u + slope * h;
     let (v0, v1) = ((2.0 * u).sqrt(), (2.0 * after).sqrt());
@@ -105,9 +130,22 @@ pub(super) fn follow_limit(
         let speed_m_s = (2.0 * (u + slope * x)).sqrt();
         let air_n = rider.stretch.air_n(speed_m_s, cda_m2);
         let needed_n = air_n + rider.stretch.total_without_air_n(speed_m_s) + slope * mass_kg;
-        Node { length_m, speed_m_s, propulsion_n: within(needed_n, 0.0, rider.propulsion_n(speed_m_s)), air_n }
+        Node {
+            length_m,
+            speed_m_s,
+            propulsion_n: within(needed_n, 0.0, rider.propulsion_n(speed_m_s)),
+            air_n,
+        }
     });
-    let next = State { distance_m: if h == left_m { end_m } else { state.distance_m + h }, u: after, time_s };
+    let next = State {
+        distance_m: if h == left_m {
+            end_m
+        } else {
+            state.distance_m + h
+        },
+        u: after,
+        time_s,
+    };
     track.step(&rider.stretch, *state, next, &nodes);
     *state = next;
     true

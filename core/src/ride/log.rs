@@ -22,7 +22,12 @@ pub(super) struct Log<'a> {
 }
 
 impl<'a> Log<'a> {
-    pub(super) fn new(setup: &'a Setup, recovery: Recovery, finish_s: f64, sample_at_m: &'a [f64]) -> Self {
+    pub(super) fn new(
+        setup: &'a Setup,
+        recovery: Recovery,
+        finish_s: f64,
+        sample_at_m: &'a [f64],
+    ) -> Self {
         let w_prime_j = setup.power.w_prime_j;
         Self {
             setup,
@@ -41,7 +46,13 @@ impl<'a> Log<'a> {
 
     fn balance_after(&self, power_w: f64, dt_s: f64) -> f64 {
         let above_w = power_w - self.threshold_w;
-        w_prime_balance_j(self.recovery, self.balance_j, self.setup.power.w_prime_j, above_w, dt_s)
+        w_prime_balance_j(
+            self.recovery,
+            self.balance_j,
+            self.setup.power.w_prime_j,
+            above_w,
+            dt_s,
+        )
     }
 
     pub(super) fn finish(mut self, end: State) -> Ride {
@@ -74,7 +85,11 @@ impl Track for Log<'_> {
             self.energy.bearings_j += length_m * forces.bearings_n;
             road_j += length_m * node.propulsion_n;
             resisted_j += length_m * forces.total_n();
-            if self.last_yaw.is_some_and(|last_yaw| stretch.yaw(node.speed_m_s) > last_yaw) && node.speed_m_s > 0.0 {
+            if self
+                .last_yaw
+                .is_some_and(|last_yaw| stretch.yaw(node.speed_m_s) > last_yaw)
+                && node.speed_m_s > 0.0
+            {
                 self.beyond_table_s += length_m / node.speed_m_s;
             }
         }
@@ -96,7 +111,12 @@ impl Track for Log<'_> {
             }
             let (time_s, speed_m_s) = between(from, to, distance_m);
             let w_prime_balance_j = self.balance_after(power_w, time_s - from.time_s);
-            self.samples.push(Sample { distance_m, time_s, speed_m_s, w_prime_balance_j });
+            self.samples.push(Sample {
+                distance_m,
+                time_s,
+                speed_m_s,
+                w_prime_balance_j,
+            });
         }
         self.balance_j = self.balance_after(power_w, dt_s);
         self.least_j = self.least_j.min(self.balance_j);
@@ -106,10 +126,18 @@ impl Track for Log<'_> {
 /// Time and speed between two states: time by cubic Hermite interpolation, kinetic energy linearly.
 fn between(from: State, to: State, distance_m: f64) -> (f64, f64) {
     let length_m = to.distance_m - from.distance_m;
-    let s = if length_m > 0.0 { within((distance_m - from.distance_m) / length_m, 0.0, 1.0) } else { 1.0 };
+    let s = if length_m > 0.0 {
+        within((distance_m - from.distance_m) / length_m, 0.0, 1.0)
+    } else {
+        1.0
+    };
     let speed_m_s = (2.0 * (from.u + s * (to.u - from.u))).sqrt();
     if from.u <= 0.0 {
-        let share = if to.u > 0.0 { speed_m_s / to.speed_m_s() } else { s };
+        let share = if to.u > 0.0 {
+            speed_m_s / to.speed_m_s()
+        } else {
+            s
+        };
         return (from.time_s + share * (to.time_s - from.time_s), speed_m_s);
     }
     let (m0, m1) = (length_m / from.speed_m_s(), length_m / to.speed_m_s());

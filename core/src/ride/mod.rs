@@ -51,18 +51,32 @@ pub struct Setup {
 impl Setup {
     /// A stretch of the course.
     pub fn stretch(&self, segment: &Segment) -> Stretch<'_> {
-        let wind = segment.heading.map_or(RoadWind::default(), |heading| self.wind.along(heading));
-        Stretch::new(&self.machine, &self.position.shape, self.density_kg_m3, wind, segment.slope)
+        let wind = segment
+            .heading
+            .map_or(RoadWind::default(), |heading| self.wind.along(heading));
+        Stretch::new(
+            &self.machine,
+            &self.position.shape,
+            self.density_kg_m3,
+            wind,
+            segment.slope,
+        )
     }
 
     /// The first stretch of the course, if there is one.
     pub fn first_stretch(&self) -> Option<Stretch<'_>> {
-        self.course.segments.first().map(|segment| self.stretch(segment))
+        self.course
+            .segments
+            .first()
+            .map(|segment| self.stretch(segment))
     }
 
     /// The same setup in another position.
     pub fn in_position(&self, position: Position) -> Self {
-        Self { position, ..self.clone() }
+        Self {
+            position,
+            ..self.clone()
+        }
     }
 }
 
@@ -179,7 +193,12 @@ pub fn time_s(setup: &Setup, power_w: f64) -> Result<f64, Stall> {
 ///
 /// # Errors
 /// [`Stall`] where the rider comes to a stop.
-pub fn ride(setup: &Setup, power_w: f64, recovery: Recovery, sample_at_m: &[f64]) -> Result<Ride, Stall> {
+pub fn ride(
+    setup: &Setup,
+    power_w: f64,
+    recovery: Recovery,
+    sample_at_m: &[f64],
+) -> Result<Ride, Stall> {
     let finish_s = time_s(setup, power_w)?;
     let mut log = Log::new(setup, recovery, finish_s, sample_at_m);
     let end = follow(setup, power_w, &mut log)?;
@@ -247,8 +266,13 @@ struct Slope {
 
 impl Rider<'_> {
     fn stall(&self, state: &State) -> Stall {
-        let needed_n = self.stretch.total_n(0.0, self.position.cda_at_m2(state.time_s));
-        Stall { distance_m: state.distance_m, push_n: (needed_n >= self.launch_n).then_some(needed_n) }
+        let needed_n = self
+            .stretch
+            .total_n(0.0, self.position.cda_at_m2(state.time_s));
+        Stall {
+            distance_m: state.distance_m,
+            push_n: (needed_n >= self.launch_n).then_some(needed_n),
+        }
     }
 
     #[inline]
@@ -265,14 +289,25 @@ impl Rider<'_> {
         let propulsion_n = (self.road_power_w * dt).min(self.launch_n);
         let other_n = self.stretch.total_without_air_n(speed_m_s);
         let du = (propulsion_n - air_n - other_n) * self.per_mass;
-        Slope { du, dt, node: Node { length_m: 0.0, speed_m_s, propulsion_n, air_n } }
+        Slope {
+            du,
+            dt,
+            node: Node {
+                length_m: 0.0,
+                speed_m_s,
+                propulsion_n,
+                air_n,
+            },
+        }
     }
 
     /// `−d(du/dx)/du` at a state, 1/m: the inverse of the length in which a difference in speed dies away. The slope of
     /// the air force is taken as that along the apparent wind, `2 F/(v + h)`, at most; close enough to choose steps by.
     #[inline(always)]
     fn relaxation_per_m(&self, at: &Slope) -> f64 {
-        let Node { speed_m_s, air_n, .. } = at.node;
+        let Node {
+            speed_m_s, air_n, ..
+        } = at.node;
         let air_slope = 2.0 * air_n.abs() / self.stretch.air_along_m_s(speed_m_s).abs().max(0.1);
         (self.road_power_w * at.dt * at.dt + air_slope) * self.per_mass * at.dt
     }
@@ -291,14 +326,24 @@ impl Rider<'_> {
         let sixth = h / 6.0;
         let u = from.u + sixth * (first.du + 2.0 * (second.du + third.du) + fourth.du);
         let time_s = from.time_s + sixth * (first.dt + 2.0 * (second.dt + third.dt) + fourth.dt);
-        let weighed = |slope: &Slope, length_m: f64| Node { length_m, ..slope.node };
+        let weighed = |slope: &Slope, length_m: f64| Node {
+            length_m,
+            ..slope.node
+        };
         let nodes = [
             weighed(first, sixth),
             weighed(&second, 2.0 * sixth),
             weighed(&third, 2.0 * sixth),
             weighed(&fourth, sixth),
         ];
-        (u > 0.0).then_some((State { distance_m: from.distance_m + h, u, time_s }, nodes))
+        (u > 0.0).then_some((
+            State {
+                distance_m: from.distance_m + h,
+                u,
+                time_s,
+            },
+            nodes,
+        ))
     }
 
     /// From one speed to a higher one at the launch force, with speed as the independent variable: there is no
@@ -307,19 +352,33 @@ impl Rider<'_> {
         let cda_m2 = self.position.cda_at_m2(from.time_s);
         let mut nodes = [Node::default(); 5];
         let (mut length_m, mut time_s) = (0.0, 0.0);
-        for (node, (speed_m_s, weight)) in nodes.iter_mut().zip(gauss_points(from.speed_m_s(), to_m_s)) {
+        for (node, (speed_m_s, weight)) in
+            nodes.iter_mut().zip(gauss_points(from.speed_m_s(), to_m_s))
+        {
             let air_n = self.stretch.air_n(speed_m_s, cda_m2);
             let net_n = self.launch_n - air_n - self.stretch.total_without_air_n(speed_m_s);
             if net_n <= 0.0 {
                 return None;
             }
             let dt = weight * self.mass_kg / net_n;
-            *node = Node { length_m: dt * speed_m_s, speed_m_s, propulsion_n: self.launch_n, air_n };
+            *node = Node {
+                length_m: dt * speed_m_s,
+                speed_m_s,
+                propulsion_n: self.launch_n,
+                air_n,
+            };
             length_m += dt * speed_m_s;
             time_s += dt;
         }
         let distance_m = from.distance_m + length_m;
-        Some((State { distance_m, u: 0.5 * to_m_s * to_m_s, time_s: from.time_s + time_s }, nodes))
+        Some((
+            State {
+                distance_m,
+                u: 0.5 * to_m_s * to_m_s,
+                time_s: from.time_s + time_s,
+            },
+            nodes,
+        ))
     }
 }
 
@@ -327,11 +386,23 @@ impl Rider<'_> {
 fn follow(setup: &Setup, power_w: f64, track: &mut impl Track) -> Result<State, Stall> {
     let machine = &setup.machine;
     let road_power_w = power_w * machine.drivetrain_efficiency;
-    let bends = setup.course.segments.iter().any(|segment| segment.radius_m.is_some());
+    let bends = setup
+        .course
+        .segments
+        .iter()
+        .any(|segment| segment.radius_m.is_some());
     let limits = if bends { limits(setup) } else { Vec::new() };
-    let mut state = State { distance_m: 0.0, u: start_u(setup, road_power_w), time_s: 0.0 };
+    let mut state = State {
+        distance_m: 0.0,
+        u: start_u(setup, road_power_w),
+        time_s: 0.0,
+    };
     let smooth = setup.position.shape.yaw_table.is_empty();
-    let steps_per_relaxation = if smooth { STEPS_PER_RELAXATION } else { STEPS_OVER_KINKS * STEPS_PER_RELAXATION };
+    let steps_per_relaxation = if smooth {
+        STEPS_PER_RELAXATION
+    } else {
+        STEPS_OVER_KINKS * STEPS_PER_RELAXATION
+    };
     let mut end_m = 0.0;
     for (i, segment) in setup.course.segments.iter().enumerate() {
         end_m += segment.length_m;
@@ -360,9 +431,9 @@ fn start_u(setup: &Setup, road_power_w: f64) -> f64 {
     let speed_m_s = match setup.start {
         Start::Standing => 0.0,
         Start::Speed(speed_m_s) => speed_m_s,
-        Start::Rolling => {
-            setup.first_stretch().map_or(0.0, |stretch| stretch.speed_m_s(road_power_w, setup.position.cda_at_m2(0.0)))
-        }
+        Start::Rolling => setup.first_stretch().map_or(0.0, |stretch| {
+            stretch.speed_m_s(road_power_w, setup.position.cda_at_m2(0.0))
+        }),
     };
     0.5 * speed_m_s * speed_m_s
 }
@@ -398,7 +469,14 @@ fn ride_stretch(
             let h = left_m.min((until_s - state.time_s) * speed_m_s);
             let h = limit.map_or(h, |limit| h.min(settled_until_m(state, limit)));
             if h > 0.0 {
-                settle(rider, state, state.u + first.du / relaxation, h, left_m, track);
+                settle(
+                    rider,
+                    state,
+                    state.u + first.du / relaxation,
+                    h,
+                    left_m,
+                    track,
+                );
                 continue;
             }
         }
@@ -411,7 +489,14 @@ fn ride_stretch(
             if steady < STALL_M_S {
                 return Err(rider.stall(state));
             }
-            settle(rider, state, 0.5 * steady * steady, longest_m.min(left_m), left_m, track);
+            settle(
+                rider,
+                state,
+                0.5 * steady * steady,
+                longest_m.min(left_m),
+                left_m,
+                track,
+            );
             continue;
         }
         // A sliver left over would cost a whole step.
@@ -424,11 +509,20 @@ fn ride_stretch(
             }
         };
         let (next, nodes) = match limit {
-            Some(limit) if next.u > limit.at(next.distance_m) => up_to_limit(rider, *state, &first, h, limit),
+            Some(limit) if next.u > limit.at(next.distance_m) => {
+                up_to_limit(rider, *state, &first, h, limit)
+            }
             _ => (next, nodes),
         };
         track.step(&rider.stretch, *state, next, &nodes);
-        *state = if h == left_m && next.distance_m > end_m - 1e-6 { State { distance_m: end_m, ..next } } else { next };
+        *state = if h == left_m && next.distance_m > end_m - 1e-6 {
+            State {
+                distance_m: end_m,
+                ..next
+            }
+        } else {
+            next
+        };
         if !state.u.is_finite() {
             return Err(rider.stall(state));
         }
@@ -437,16 +531,29 @@ fn ride_stretch(
 }
 
 /// From a standstill, or from slower than the launch force is the limit, up to where power is.
-fn launch(rider: &Rider<'_>, state: &mut State, end_m: f64, track: &mut impl Track) -> Result<(), Stall> {
+fn launch(
+    rider: &Rider<'_>,
+    state: &mut State,
+    end_m: f64,
+    track: &mut impl Track,
+) -> Result<(), Stall> {
     let power_limited_m_s = rider.road_power_w / rider.launch_n;
     let speed_m_s = state.speed_m_s();
     if speed_m_s >= power_limited_m_s {
-        return if state.u > 0.0 { Ok(()) } else { Err(rider.stall(state)) };
+        return if state.u > 0.0 {
+            Ok(())
+        } else {
+            Err(rider.stall(state))
+        };
     }
     let stall = rider.stall(state);
     let (mut next, mut nodes) = rider.launched(*state, power_limited_m_s).ok_or(stall)?;
     if next.distance_m > end_m {
-        let overshoot_m = |to_m_s: f64| rider.launched(*state, to_m_s).map_or(f64::NAN, |(s, _)| s.distance_m - end_m);
+        let overshoot_m = |to_m_s: f64| {
+            rider
+                .launched(*state, to_m_s)
+                .map_or(f64::NAN, |(s, _)| s.distance_m - end_m)
+        };
         let to_m_s = root(overshoot_m, speed_m_s, power_limited_m_s, 1e-14).map_err(|_| stall)?;
         (next, nodes) = rider.launched(*state, to_m_s).ok_or(stall)?;
         next.distance_m = end_m;
@@ -457,11 +564,34 @@ fn launch(rider: &Rider<'_>, state: &mut State, end_m: f64, track: &mut impl Tra
 }
 
 /// One step at a steady speed.
-fn settle(rider: &Rider<'_>, state: &mut State, u: f64, h: f64, left_m: f64, track: &mut impl Track) {
+fn settle(
+    rider: &Rider<'_>,
+    state: &mut State,
+    u: f64,
+    h: f64,
+    left_m: f64,
+    track: &mut impl Track,
+) {
     let slope = rider.slope(u, state.time_s);
     let time_s = state.time_s + h * slope.dt;
-    let distance_m = if h == left_m { state.distance_m + left_m } else { state.distance_m + h };
-    let next = State { distance_m, u, time_s };
-    track.step(&rider.stretch, *state, next, &[Node { length_m: h, ..slope.node }]);
+    let distance_m = if h == left_m {
+        state.distance_m + left_m
+    } else {
+        state.distance_m + h
+    };
+    let next = State {
+        distance_m,
+        u,
+        time_s,
+    };
+    track.step(
+        &rider.stretch,
+        *state,
+        next,
+        &[Node {
+            length_m: h,
+            ..slope.node
+        }],
+    );
     *state = next;
 }

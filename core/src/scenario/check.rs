@@ -33,7 +33,10 @@ impl Scenario {
         if !(OLDEST..=VERSION).contains(&self.fasterby) {
             return Err(version_error(self.fasterby));
         }
-        let mut check = Check { first: None, warnings: Vec::new() };
+        let mut check = Check {
+            first: None,
+            warnings: Vec::new(),
+        };
         self.clone().inspect(&mut check);
         if let Some(error) = check.first {
             return Err(error);
@@ -50,12 +53,20 @@ impl Scenario {
     }
 
     fn check_positions(&self) -> Result<(), Error> {
-        let conflict = |field: &str, message: String| Err(Error::new(Kind::Conflict, field, message));
+        let conflict =
+            |field: &str, message: String| Err(Error::new(Kind::Conflict, field, message));
         if self.positions.is_empty() {
-            return conflict("scenario.positions", "There is no position: give at least one.".into());
+            return conflict(
+                "scenario.positions",
+                "There is no position: give at least one.".into(),
+            );
         }
         if self.positions.len() > bounds::MOST_POSITIONS {
-            return Err(too_many("scenario.positions", bounds::MOST_POSITIONS, "positions"));
+            return Err(too_many(
+                "scenario.positions",
+                bounds::MOST_POSITIONS,
+                "positions",
+            ));
         }
         position_index(self, self.riding_position, "scenario.riding_position")?;
         check_text(&self.title, || "scenario.title".into())?;
@@ -67,11 +78,19 @@ impl Scenario {
 
     fn check_efforts(&self) -> Result<(), Error> {
         if self.efforts.len() > bounds::MOST_EFFORTS {
-            return Err(too_many("scenario.efforts", bounds::MOST_EFFORTS, "efforts"));
+            return Err(too_many(
+                "scenario.efforts",
+                bounds::MOST_EFFORTS,
+                "efforts",
+            ));
         }
         for (i, effort) in self.efforts.iter().enumerate() {
             let path = |name: &str| format!("scenario.efforts[{i}].{name}");
-            check_quantity(&bounds::EFFORT_DURATION_S, &path("duration_s"), &effort.duration_s)?;
+            check_quantity(
+                &bounds::EFFORT_DURATION_S,
+                &path("duration_s"),
+                &effort.duration_s,
+            )?;
             check_quantity(&bounds::EFFORT_POWER_W, &path("power_w"), &effort.power_w)?;
             if let Some(position) = effort.position {
                 position_index(self, position, &path("position"))?;
@@ -97,7 +116,10 @@ impl Scenario {
         }
         for (i, event) in self.events.iter().enumerate() {
             check_text(&event.name, || format!("scenario.events[{i}].name"))?;
-            bounds::EVENT_DISTANCE_M.check(|| format!("scenario.events[{i}].distance_m"), event.distance_m)?;
+            bounds::EVENT_DISTANCE_M.check(
+                || format!("scenario.events[{i}].distance_m"),
+                event.distance_m,
+            )?;
         }
         Ok(())
     }
@@ -106,16 +128,28 @@ impl Scenario {
         let course = &self.course;
         let misplaced = |field: &str, kind: &str| {
             let message = format!("scenario.course.{field} does not belong to a {kind} course.");
-            Err(Error::new(Kind::Conflict, format!("scenario.course.{field}"), message))
+            Err(Error::new(
+                Kind::Conflict,
+                format!("scenario.course.{field}"),
+                message,
+            ))
         };
         match course.kind {
             CourseKind::Simple if !course.points.is_empty() => misplaced("points", "simple"),
             CourseKind::Simple => Ok(()),
-            CourseKind::Profile if course.distance_m.is_some() => misplaced("distance_m", "profile"),
+            CourseKind::Profile if course.distance_m.is_some() => {
+                misplaced("distance_m", "profile")
+            }
             CourseKind::Profile if course.grade.is_some() => misplaced("grade", "profile"),
-            CourseKind::Profile if course.bearing_deg.is_some() => misplaced("bearing_deg", "profile"),
-            CourseKind::Profile if course.out_and_back.is_some() => misplaced("out_and_back", "profile"),
-            CourseKind::Profile if course.turn_radius_m.is_some() => misplaced("turn_radius_m", "profile"),
+            CourseKind::Profile if course.bearing_deg.is_some() => {
+                misplaced("bearing_deg", "profile")
+            }
+            CourseKind::Profile if course.out_and_back.is_some() => {
+                misplaced("out_and_back", "profile")
+            }
+            CourseKind::Profile if course.turn_radius_m.is_some() => {
+                misplaced("turn_radius_m", "profile")
+            }
             CourseKind::Profile => check_points(&course.points),
         }
     }
@@ -141,7 +175,11 @@ impl Scenario {
                 decimal(given.value.round()),
                 decimal(mean_m.round())
             );
-            warnings.push(Warning::new("scenario.conditions.altitude_m", "altitude_differs", message));
+            warnings.push(Warning::new(
+                "scenario.conditions.altitude_m",
+                "altitude_differs",
+                message,
+            ));
         }
     }
 
@@ -171,7 +209,11 @@ impl Scenario {
         }
         if self.conditions.temperature_c.value > HOT_FROM_C {
             let message = "Hot air is thin and makes you faster here, but takes no power from you. In heat riders hold less, the longer the ride the more.";
-            warnings.push(Warning::new("scenario.conditions.temperature_c", "heat", message));
+            warnings.push(Warning::new(
+                "scenario.conditions.temperature_c",
+                "heat",
+                message,
+            ));
         }
     }
 
@@ -183,7 +225,8 @@ impl Scenario {
             return conflict("scenario.conditions.dew_point_c", message);
         }
         if day.roughness_length_m.is_some() && day.shelter_factor.is_some() {
-            let message = "Give scenario.conditions.shelter_factor or roughness_length_m, not both.";
+            let message =
+                "Give scenario.conditions.shelter_factor or roughness_length_m, not both.";
             return conflict("scenario.conditions.shelter_factor", message);
         }
         // Forecasts round both to whole degrees or tenths.
@@ -191,17 +234,23 @@ impl Scenario {
         if let Some(dew) = day.dew_point_c
             && dew.value > day.temperature_c.value + ROUNDING_C
         {
-            let message = "scenario.conditions.dew_point_c is above the temperature, which cannot be.";
+            let message =
+                "scenario.conditions.dew_point_c is above the temperature, which cannot be.";
             return conflict("scenario.conditions.dew_point_c", message);
         }
-        let roughness_m = day.roughness_length_m.map_or(bounds::ROUGHNESS_LENGTH_M.default, |q| q.value);
+        let roughness_m = day
+            .roughness_length_m
+            .map_or(bounds::ROUGHNESS_LENGTH_M.default, |q| q.value);
         if day.shelter_factor.is_none()
             && day.wind_speed_m_s.value > 0.0
             && day.rider_height_m.value < 20.0 * roughness_m
         {
-            let message =
-                "The wind law is only indicative so close to rough ground; a stated shelter may serve better.";
-            warnings.push(Warning::new("scenario.conditions.roughness_length_m", "wind_law", message));
+            let message = "The wind law is only indicative so close to rough ground; a stated shelter may serve better.";
+            warnings.push(Warning::new(
+                "scenario.conditions.roughness_length_m",
+                "wind_law",
+                message,
+            ));
         }
         let pressure = self.course_pressure_pa();
         if !(50_000.0..=110_000.0).contains(&pressure) {
@@ -221,10 +270,20 @@ pub fn check_quantity(field: &Field, path: &str, quantity: &Quantity) -> Result<
     let widest = field.max - field.min;
     let sd_path = format!("{path}.sd");
     if !quantity.sd.is_finite() {
-        return Err(Error::new(Kind::NotFinite, &sd_path, format!("{sd_path} is not a number that can be used.")));
+        return Err(Error::new(
+            Kind::NotFinite,
+            &sd_path,
+            format!("{sd_path} is not a number that can be used."),
+        ));
     }
     if !(0.0..=widest).contains(&quantity.sd) {
-        return Err(Error::out_of_range(sd_path, quantity.sd, 0.0, widest, field.unit));
+        return Err(Error::out_of_range(
+            sd_path,
+            quantity.sd,
+            0.0,
+            widest,
+            field.unit,
+        ));
     }
     Ok(())
 }
@@ -238,11 +297,21 @@ pub fn position_index(scenario: &Scenario, index: usize, field: &str) -> Result<
     if index < count {
         return Ok(index);
     }
-    Err(Error::out_of_range(field, index as f64, 0.0, count.saturating_sub(1) as f64, ""))
+    Err(Error::out_of_range(
+        field,
+        index as f64,
+        0.0,
+        count.saturating_sub(1) as f64,
+        "",
+    ))
 }
 
 fn too_many(field: &str, most: usize, things: &str) -> Error {
-    Error::new(Kind::TooLarge, field, format!("There are more than {most} {things}."))
+    Error::new(
+        Kind::TooLarge,
+        field,
+        format!("There are more than {most} {things}."),
+    )
 }
 
 fn check_text(text: &str, field: impl FnOnce() -> String) -> Result<(), Error> {
@@ -256,8 +325,18 @@ fn check_text(text: &str, field: impl FnOnce() -> String) -> Result<(), Error> {
 
 /// A day as `2026-05-01`.
 fn is_date(text: &str) -> bool {
-    let in_place = |(i, c): (usize, u8)| if i == 4 || i == 7 { c == b'-' } else { c.is_ascii_digit() };
-    let part = |from: usize| text.get(from..from + 2).and_then(|digits| digits.parse().ok()).unwrap_or(0);
+    let in_place = |(i, c): (usize, u8)| {
+        if i == 4 || i == 7 {
+            c == b'-'
+        } else {
+            c.is_ascii_digit()
+        }
+    };
+    let part = |from: usize| {
+        text.get(from..from + 2)
+            .and_then(|digits| digits.parse().ok())
+            .unwrap_or(0)
+    };
     text.len() == 10
         && text.bytes().enumerate().all(in_place)
         && (1..=12).contains(&part(5))
@@ -265,7 +344,10 @@ fn is_date(text: &str) -> bool {
 }
 
 fn check_power(power: &Power, path: &str) -> Result<(), Error> {
-    bounds::CP_W_PRIME_CORRELATION.check(|| format!("{path}.cp_w_prime_correlation"), power.cp_w_prime_correlation)?;
+    bounds::CP_W_PRIME_CORRELATION.check(
+        || format!("{path}.cp_w_prime_correlation"),
+        power.cp_w_prime_correlation,
+    )?;
     if power.long_ride_loss_share.is_some() && power.long_ride_loss_w.is_some() {
         let field = format!("{path}.long_ride_loss_w");
         let message = format!("{field} stands in place of long_ride_loss_share: give one of them.");
@@ -274,7 +356,11 @@ fn check_power(power: &Power, path: &str) -> Result<(), Error> {
     match power.peak_w {
         Some(peak_w) if peak_w.value <= power.cp_w.value => {
             let field = format!("{path}.peak_w");
-            Err(Error::new(Kind::Conflict, &field, format!("{field} must be above cp_w.")))
+            Err(Error::new(
+                Kind::Conflict,
+                &field,
+                format!("{field} must be above cp_w."),
+            ))
         }
         _ => Ok(()),
     }
@@ -289,10 +375,16 @@ fn check_position(position: &Position, path: &str) -> Result<(), Error> {
     if let Some(fade) = &position.fade
         && fade.complete_s.value < fade.begins_s.value
     {
-        return conflict(format!("{path}.fade.complete_s"), "must not be before begins_s.");
+        return conflict(
+            format!("{path}.fade.complete_s"),
+            "must not be before begins_s.",
+        );
     }
     if position.fade.is_some() && position.fade_test.is_some() {
-        return conflict(format!("{path}.fade_test"), "stands in place of fade: give one of them.");
+        return conflict(
+            format!("{path}.fade_test"),
+            "stands in place of fade: give one of them.",
+        );
     }
     if let Some(power) = &position.power {
         check_power(power, &format!("{path}.power"))?;
@@ -300,17 +392,25 @@ fn check_position(position: &Position, path: &str) -> Result<(), Error> {
     check_yaw_table(&position.yaw_table, &format!("{path}.yaw_table"))?;
     check_lapses(&position.lapses, &format!("{path}.lapses"))?;
     if position.equipment.len() > bounds::MOST_EQUIPMENT {
-        return Err(too_many(&format!("{path}.equipment"), bounds::MOST_EQUIPMENT, "pieces of equipment"));
+        return Err(too_many(
+            &format!("{path}.equipment"),
+            bounds::MOST_EQUIPMENT,
+            "pieces of equipment",
+        ));
     }
     for (i, option) in position.equipment.iter().enumerate() {
         check_text(&option.name, || format!("{path}.equipment[{i}].name"))?;
-        check_yaw_table(&option.yaw_table, &format!("{path}.equipment[{i}].yaw_table"))?;
+        check_yaw_table(
+            &option.yaw_table,
+            &format!("{path}.equipment[{i}].yaw_table"),
+        )?;
         check_lapses(&option.lapses, &format!("{path}.equipment[{i}].lapses"))?;
     }
     match position.worn {
-        Some(worn) if worn >= position.equipment.len() => {
-            conflict(format!("{path}.worn"), "names a piece of equipment that is not there.")
-        }
+        Some(worn) if worn >= position.equipment.len() => conflict(
+            format!("{path}.worn"),
+            "names a piece of equipment that is not there.",
+        ),
         _ => Ok(()),
     }
 }
@@ -341,7 +441,11 @@ fn check_yaw_table(rows: &[YawRow], path: &str) -> Result<(), Error> {
         bounds::YAW_RATIO.check(|| format!("{path}[{i}].ratio"), row.ratio)?;
         if i > 0 && row.yaw_deg <= rows[i - 1].yaw_deg {
             let field = format!("{path}[{i}].yaw_deg");
-            return Err(Error::new(Kind::Conflict, &field, format!("{field} must be larger than the row before.")));
+            return Err(Error::new(
+                Kind::Conflict,
+                &field,
+                format!("{field} must be larger than the row before."),
+            ));
         }
     }
     Ok(())
@@ -350,18 +454,25 @@ fn check_yaw_table(rows: &[YawRow], path: &str) -> Result<(), Error> {
 fn check_points(points: &[Point]) -> Result<(), Error> {
     let path = "scenario.course.points";
     if points.len() < 2 {
-        return Err(Error::new(Kind::Missing, path, "A profile needs at least two points."));
+        return Err(Error::new(
+            Kind::Missing,
+            path,
+            "A profile needs at least two points.",
+        ));
     }
     for (i, point) in points.iter().enumerate() {
         bounds::POINT_DISTANCE_M.check(|| format!("{path}[{i}].distance_m"), point.distance_m)?;
-        bounds::POINT_ELEVATION_M.check(|| format!("{path}[{i}].elevation_m"), point.elevation_m)?;
+        bounds::POINT_ELEVATION_M
+            .check(|| format!("{path}[{i}].elevation_m"), point.elevation_m)?;
         if let Some(bearing_deg) = point.bearing_deg {
             bounds::POINT_BEARING_DEG.check(|| format!("{path}[{i}].bearing_deg"), bearing_deg)?;
         }
         if let Some(radius_m) = point.radius_m {
             bounds::POINT_RADIUS_M.check(|| format!("{path}[{i}].radius_m"), radius_m)?;
         }
-        let Some(before) = i.checked_sub(1).and_then(|before| points.get(before)) else { continue };
+        let Some(before) = i.checked_sub(1).and_then(|before| points.get(before)) else {
+            continue;
+        };
         // Closer points than survey accuracy give grades that are noise.
         const CLOSEST_M: f64 = 0.1;
         if point.distance_m < before.distance_m + CLOSEST_M {
@@ -369,12 +480,19 @@ fn check_points(points: &[Point]) -> Result<(), Error> {
             let message = format!("{field} must be at least 0.1 m beyond the point before.");
             return Err(Error::new(Kind::Conflict, field, message));
         }
-        let grade = (point.elevation_m - before.elevation_m) / (point.distance_m - before.distance_m);
+        let grade =
+            (point.elevation_m - before.elevation_m) / (point.distance_m - before.distance_m);
         if !(bounds::GRADE.min..=bounds::GRADE.max).contains(&grade) {
-            let message =
-                format!("The road to point {i} rises by {} %, more than is ridden.", decimal((100.0 * grade).round()));
+            let message = format!(
+                "The road to point {i} rises by {} %, more than is ridden.",
+                decimal((100.0 * grade).round())
+            );
             // The bounds are the slope's, not the elevation's, and so stay out of the error.
-            return Err(Error::new(Kind::OutOfRange, format!("{path}[{i}].elevation_m"), message));
+            return Err(Error::new(
+                Kind::OutOfRange,
+                format!("{path}[{i}].elevation_m"),
+                message,
+            ));
         }
     }
     let length_m = points[points.len() - 1].distance_m - points[0].distance_m;
@@ -391,7 +509,10 @@ pub fn version_error(version: u64) -> Error {
             ),
         )
     } else {
-        (Kind::OutOfRange, format!("scenario.fasterby is {version}; the oldest version is {OLDEST}."))
+        (
+            Kind::OutOfRange,
+            format!("scenario.fasterby is {version}; the oldest version is {OLDEST}."),
+        )
     };
     Error::new(kind, "scenario.fasterby", message)
 }

@@ -19,14 +19,23 @@ pub struct Place {
 impl Place {
     /// The path of a field that stands here.
     pub fn path(self, field: &Field) -> String {
-        let Some(position) = self.position else { return format!("scenario.{}", field.key) };
+        let Some(position) = self.position else {
+            return format!("scenario.{}", field.key);
+        };
         // Power tests of the position's own go by the same fields as the rider's.
         let within = field.key.strip_prefix("positions.").unwrap_or(field.key);
         let last = within.rsplit('.').next().unwrap_or(within);
-        let step = |name: &str, at: Option<usize>| at.map_or(String::new(), |at| format!("{name}[{at}]."));
+        let step =
+            |name: &str, at: Option<usize>| at.map_or(String::new(), |at| format!("{name}[{at}]."));
         let outer = self.equipment.is_none() && self.lapse.is_none();
-        let (equipment, lapse) = (step("equipment", self.equipment), step("lapses", self.lapse));
-        format!("scenario.positions[{position}].{equipment}{lapse}{}", if outer { within } else { last })
+        let (equipment, lapse) = (
+            step("equipment", self.equipment),
+            step("lapses", self.lapse),
+        );
+        format!(
+            "scenario.positions[{position}].{equipment}{lapse}{}",
+            if outer { within } else { last }
+        )
     }
 }
 
@@ -49,58 +58,105 @@ impl Scenario {
     /// Shows every uncertain number to `inspect`, always in the same order.
     pub fn inspect(&mut self, inspect: &mut dyn Inspect) {
         let here = Place::default();
-        let mut see = |field: &'static Field, quantity: &mut Quantity| inspect.number(field, here, quantity);
+        let mut see =
+            |field: &'static Field, quantity: &mut Quantity| inspect.number(field, here, quantity);
         see(&bounds::TOTAL_MASS_KG, &mut self.rider.total_mass_kg);
         let bike = &mut self.bike;
         see(&bounds::ROLLING_COEFFICIENT, &mut bike.rolling_coefficient);
-        see(&bounds::DRIVETRAIN_EFFICIENCY, &mut bike.drivetrain_efficiency);
+        see(
+            &bounds::DRIVETRAIN_EFFICIENCY,
+            &mut bike.drivetrain_efficiency,
+        );
         see(&bounds::ROTATING_MASS_KG, &mut bike.rotating_mass_kg);
         see(&bounds::BEARING_DRAG_N, &mut bike.bearing_drag_n);
-        see(&bounds::BEARING_DRAG_N_S_PER_M, &mut bike.bearing_drag_n_s_per_m);
+        see(
+            &bounds::BEARING_DRAG_N_S_PER_M,
+            &mut bike.bearing_drag_n_s_per_m,
+        );
         see(&bounds::LAUNCH_FORCE_N, &mut bike.launch_force_n);
         see(&bounds::LATERAL_M_S2, &mut bike.lateral_m_s2);
         see(&bounds::BRAKING_M_S2, &mut bike.braking_m_s2);
-        bike.power_meter_bias_share.iter_mut().for_each(|q| see(&bounds::POWER_METER_BIAS_SHARE, q));
+        bike.power_meter_bias_share
+            .iter_mut()
+            .for_each(|q| see(&bounds::POWER_METER_BIAS_SHARE, q));
         inspect_power(&mut self.power, here, inspect);
-        let mut see = |field: &'static Field, quantity: &mut Quantity| inspect.number(field, here, quantity);
+        let mut see =
+            |field: &'static Field, quantity: &mut Quantity| inspect.number(field, here, quantity);
         let course = &mut self.course;
-        course.distance_m.iter_mut().for_each(|q| see(&bounds::DISTANCE_M, q));
+        course
+            .distance_m
+            .iter_mut()
+            .for_each(|q| see(&bounds::DISTANCE_M, q));
         course.grade.iter_mut().for_each(|q| see(&bounds::GRADE, q));
-        course.bearing_deg.iter_mut().for_each(|q| see(&bounds::BEARING_DEG, q));
-        course.turn_radius_m.iter_mut().for_each(|q| see(&bounds::TURN_RADIUS_M, q));
+        course
+            .bearing_deg
+            .iter_mut()
+            .for_each(|q| see(&bounds::BEARING_DEG, q));
+        course
+            .turn_radius_m
+            .iter_mut()
+            .for_each(|q| see(&bounds::TURN_RADIUS_M, q));
         let day = &mut self.conditions;
         see(&bounds::TEMPERATURE_C, &mut day.temperature_c);
-        day.pressure_hpa.iter_mut().for_each(|q| see(&bounds::PRESSURE_HPA, q));
-        day.altitude_m.iter_mut().for_each(|q| see(&bounds::ALTITUDE_M, q));
-        day.relative_humidity.iter_mut().for_each(|q| see(&bounds::RELATIVE_HUMIDITY, q));
-        day.dew_point_c.iter_mut().for_each(|q| see(&bounds::DEW_POINT_C, q));
+        day.pressure_hpa
+            .iter_mut()
+            .for_each(|q| see(&bounds::PRESSURE_HPA, q));
+        day.altitude_m
+            .iter_mut()
+            .for_each(|q| see(&bounds::ALTITUDE_M, q));
+        day.relative_humidity
+            .iter_mut()
+            .for_each(|q| see(&bounds::RELATIVE_HUMIDITY, q));
+        day.dew_point_c
+            .iter_mut()
+            .for_each(|q| see(&bounds::DEW_POINT_C, q));
         see(&bounds::WIND_SPEED_M_S, &mut day.wind_speed_m_s);
         see(&bounds::WIND_FROM_DEG, &mut day.wind_from_deg);
         see(&bounds::WIND_HEIGHT_M, &mut day.wind_height_m);
         see(&bounds::RIDER_HEIGHT_M, &mut day.rider_height_m);
-        day.roughness_length_m.iter_mut().for_each(|q| see(&bounds::ROUGHNESS_LENGTH_M, q));
-        day.shelter_factor.iter_mut().for_each(|q| see(&bounds::SHELTER_FACTOR, q));
-        day.latitude_deg.iter_mut().for_each(|q| see(&bounds::LATITUDE_DEG, q));
+        day.roughness_length_m
+            .iter_mut()
+            .for_each(|q| see(&bounds::ROUGHNESS_LENGTH_M, q));
+        day.shelter_factor
+            .iter_mut()
+            .for_each(|q| see(&bounds::SHELTER_FACTOR, q));
+        day.latitude_deg
+            .iter_mut()
+            .for_each(|q| see(&bounds::LATITUDE_DEG, q));
         if let StartForm::Speed(speed_m_s) = &mut self.start {
             see(&bounds::START_SPEED_M_S, speed_m_s);
         }
         see(&bounds::MODEL_ERROR_SHARE, &mut self.model_error_share);
         for (i, position) in self.positions.iter_mut().enumerate() {
-            let place = Place { position: Some(i), ..here };
-            let mut see = |field: &'static Field, quantity: &mut Quantity| inspect.number(field, place, quantity);
+            let place = Place {
+                position: Some(i),
+                ..here
+            };
+            let mut see = |field: &'static Field, quantity: &mut Quantity| {
+                inspect.number(field, place, quantity)
+            };
             see(&bounds::CDA_M2, &mut position.cda_m2);
             see(&bounds::CP_FACTOR, &mut position.cp_factor);
             see(&bounds::W_PRIME_FACTOR, &mut position.w_prime_factor);
             see(&bounds::SPEED_EXPONENT, &mut position.speed_exponent);
-            see(&bounds::REFERENCE_AIRSPEED_M_S, &mut position.reference_airspeed_m_s);
+            see(
+                &bounds::REFERENCE_AIRSPEED_M_S,
+                &mut position.reference_airspeed_m_s,
+            );
             if let Some(fade) = &mut position.fade {
                 see(&bounds::FADE_TIRED_CDA_M2, &mut fade.tired_cda_m2);
                 see(&bounds::FADE_BEGINS_S, &mut fade.begins_s);
                 see(&bounds::FADE_COMPLETE_S, &mut fade.complete_s);
             }
             if let Some(test) = &mut position.fade_test {
-                see(&bounds::FADE_TEST_FIRST_THIRD_CDA_M2, &mut test.first_third_cda_m2);
-                see(&bounds::FADE_TEST_LAST_THIRD_CDA_M2, &mut test.last_third_cda_m2);
+                see(
+                    &bounds::FADE_TEST_FIRST_THIRD_CDA_M2,
+                    &mut test.first_third_cda_m2,
+                );
+                see(
+                    &bounds::FADE_TEST_LAST_THIRD_CDA_M2,
+                    &mut test.last_third_cda_m2,
+                );
                 see(&bounds::FADE_TEST_S, &mut test.test_s);
             }
             if let Some(power) = &mut position.power {
@@ -108,12 +164,20 @@ impl Scenario {
             }
             inspect_lapses(&mut position.lapses, place, inspect);
             for (worn, option) in position.equipment.iter_mut().enumerate() {
-                let place = Place { equipment: Some(worn), ..place };
+                let place = Place {
+                    equipment: Some(worn),
+                    ..place
+                };
                 let mut see = |field: &'static Field, quantity: &mut Option<Quantity>| {
-                    quantity.iter_mut().for_each(|q| inspect.number(field, place, q));
+                    quantity
+                        .iter_mut()
+                        .for_each(|q| inspect.number(field, place, q));
                 };
                 see(&bounds::EQUIPMENT_CDA_CHANGE_M2, &mut option.cda_change_m2);
-                see(&bounds::EQUIPMENT_MASS_CHANGE_KG, &mut option.mass_change_kg);
+                see(
+                    &bounds::EQUIPMENT_MASS_CHANGE_KG,
+                    &mut option.mass_change_kg,
+                );
                 see(&bounds::LATERAL_M_S2, &mut option.lateral_m_s2);
                 inspect_lapses(&mut option.lapses, place, inspect);
             }
@@ -122,8 +186,18 @@ impl Scenario {
 
     /// The positions of these places as they are ridden: with what is worn in them.
     pub fn as_worn(&self, positions: &[usize]) -> Vec<Ridden> {
-        let worn = |position: usize| self.positions.get(position).and_then(|position| position.worn);
-        positions.iter().map(|&position| Ridden { position, worn: worn(position) }).collect()
+        let worn = |position: usize| {
+            self.positions
+                .get(position)
+                .and_then(|position| position.worn)
+        };
+        positions
+            .iter()
+            .map(|&position| Ridden {
+                position,
+                worn: worn(position),
+            })
+            .collect()
     }
 
     /// The numbers that are not known exactly and can matter to one of these rides, with their paths.
@@ -140,23 +214,48 @@ impl Scenario {
                 }
                 let path = place.path(field);
                 // W′ follows critical power in the order of inspection.
-                let before = self.inputs.last().and_then(|input| input.path.strip_suffix("cp_w"));
-                let together = before.is_some_and(|before| path.strip_prefix(before) == Some("w_prime_j"));
-                let correlation = if together { self.scenario.correlation(place) } else { 0.0 };
+                let before = self
+                    .inputs
+                    .last()
+                    .and_then(|input| input.path.strip_suffix("cp_w"));
+                let together =
+                    before.is_some_and(|before| path.strip_prefix(before) == Some("w_prime_j"));
+                let correlation = if together {
+                    self.scenario.correlation(place)
+                } else {
+                    0.0
+                };
                 let &mut Quantity { value, sd, source } = quantity;
                 let (min, max) = self.scenario.drawn_between(field, place, value);
-                let unsure = Unsure { value, sd, min, max, correlation };
-                self.inputs.push(Input { path, known: source, unsure });
+                let unsure = Unsure {
+                    value,
+                    sd,
+                    min,
+                    max,
+                    correlation,
+                };
+                self.inputs.push(Input {
+                    path,
+                    known: source,
+                    unsure,
+                });
             }
         }
-        let mut collect = Collect { scenario: self, rides, inputs: Vec::new() };
+        let mut collect = Collect {
+            scenario: self,
+            rides,
+            inputs: Vec::new(),
+        };
         self.clone().inspect(&mut collect);
         collect.inputs
     }
 
     /// How the errors of critical power and W′ go together where they stand.
     fn correlation(&self, place: Place) -> f64 {
-        let own = place.position.and_then(|i| self.positions.get(i)).and_then(|position| position.power.as_ref());
+        let own = place
+            .position
+            .and_then(|i| self.positions.get(i))
+            .and_then(|position| position.power.as_ref());
         own.unwrap_or(&self.power).cp_w_prime_correlation
     }
 
@@ -164,7 +263,10 @@ impl Scenario {
     /// fresh one, since the rise is what is uncertain.
     fn drawn_between(&self, field: &'static Field, place: Place, value: f64) -> (f64, f64) {
         let is = |other: &'static Field| std::ptr::eq(field, other);
-        let fresh = place.position.and_then(|position| self.positions.get(position)).map(|p| p.cda_m2.value);
+        let fresh = place
+            .position
+            .and_then(|position| self.positions.get(position))
+            .map(|p| p.cda_m2.value);
         match fresh.filter(|_| is(&bounds::FADE_TIRED_CDA_M2) || is(&bounds::LAPSES_CDA_M2)) {
             Some(fresh_m2) if value >= fresh_m2 => (fresh_m2, field.max),
             Some(fresh_m2) => (field.min, fresh_m2),
@@ -179,8 +281,14 @@ impl Scenario {
 
     /// Whether any power or drag area was measured with the power meter, so that watts are the meter's.
     pub fn is_metered(&self) -> bool {
-        let powers = self.positions.iter().filter_map(|position| position.power.as_ref()).chain([&self.power]);
-        let mut quantities = powers.map(|power| &power.cp_w).chain(self.positions.iter().map(|p| &p.cda_m2));
+        let powers = self
+            .positions
+            .iter()
+            .filter_map(|position| position.power.as_ref())
+            .chain([&self.power]);
+        let mut quantities = powers
+            .map(|power| &power.cp_w)
+            .chain(self.positions.iter().map(|p| &p.cda_m2));
         quantities.any(|quantity| quantity.is_measured())
     }
 
@@ -202,7 +310,11 @@ impl Scenario {
                 }
             }
         }
-        self.inspect(&mut Set { known, rides, values: values.iter() });
+        self.inspect(&mut Set {
+            known,
+            rides,
+            values: values.iter(),
+        });
         for (position, known) in self.positions.iter_mut().zip(&known.positions) {
             position.drag_scale = position.cda_m2.value / known.cda_m2.value;
         }
@@ -210,21 +322,39 @@ impl Scenario {
 }
 
 fn inspect_power(power: &mut Power, place: Place, inspect: &mut dyn Inspect) {
-    let mut see = |field: &'static Field, quantity: &mut Quantity| inspect.number(field, place, quantity);
+    let mut see =
+        |field: &'static Field, quantity: &mut Quantity| inspect.number(field, place, quantity);
     see(&bounds::CP_W, &mut power.cp_w);
     see(&bounds::W_PRIME_J, &mut power.w_prime_j);
-    power.peak_w.iter_mut().for_each(|q| see(&bounds::PEAK_W, q));
-    power.long_ride_loss_share.iter_mut().for_each(|q| see(&bounds::LONG_RIDE_LOSS_SHARE, q));
-    power.long_ride_loss_w.iter_mut().for_each(|q| see(&bounds::LONG_RIDE_LOSS_W, q));
+    power
+        .peak_w
+        .iter_mut()
+        .for_each(|q| see(&bounds::PEAK_W, q));
+    power
+        .long_ride_loss_share
+        .iter_mut()
+        .for_each(|q| see(&bounds::LONG_RIDE_LOSS_SHARE, q));
+    power
+        .long_ride_loss_w
+        .iter_mut()
+        .for_each(|q| see(&bounds::LONG_RIDE_LOSS_W, q));
     see(&bounds::LONG_RIDE_FROM_S, &mut power.long_ride_from_s);
     if power.altitude_loss == AltitudeLoss::Published {
-        see(&bounds::ALTITUDE_RESPONSE, power.altitude_response.get_or_insert(bounds::ALTITUDE_RESPONSE.typical()));
+        see(
+            &bounds::ALTITUDE_RESPONSE,
+            power
+                .altitude_response
+                .get_or_insert(bounds::ALTITUDE_RESPONSE.typical()),
+        );
     }
 }
 
 fn inspect_lapses(lapses: &mut [Lapse], place: Place, inspect: &mut dyn Inspect) {
     for (kind, lapse) in lapses.iter_mut().enumerate() {
-        let place = Place { lapse: Some(kind), ..place };
+        let place = Place {
+            lapse: Some(kind),
+            ..place
+        };
         inspect.number(&bounds::LAPSES_SHARE, place, &mut lapse.share);
         inspect.number(&bounds::LAPSES_CDA_M2, place, &mut lapse.cda_m2);
     }
@@ -244,9 +374,11 @@ pub struct Input {
 /// Whether a number is unsure and moves one of these rides. The model's own error is kept apart.
 fn matters(field: &Field, place: Place, quantity: &Quantity, rides: &[Ridden]) -> bool {
     let ridden = |position: usize| {
-        rides
-            .iter()
-            .any(|ride| ride.position == position && (place.equipment.is_none() || ride.worn == place.equipment))
+        rides.iter().any(|ride| {
+            ride.position == position && (place.equipment.is_none() || ride.worn == place.equipment)
+        })
     };
-    quantity.sd > 0.0 && place.position.is_none_or(ridden) && !std::ptr::eq(field, &raw const bounds::MODEL_ERROR_SHARE)
+    quantity.sd > 0.0
+        && place.position.is_none_or(ridden)
+        && !std::ptr::eq(field, &raw const bounds::MODEL_ERROR_SHARE)
 }

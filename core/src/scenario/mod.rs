@@ -89,7 +89,9 @@ pub struct Rider {
 
 impl Default for Rider {
     fn default() -> Self {
-        Self { total_mass_kg: bounds::TOTAL_MASS_KG.typical() }
+        Self {
+            total_mass_kg: bounds::TOTAL_MASS_KG.typical(),
+        }
     }
 }
 
@@ -246,7 +248,12 @@ pub struct Event {
 /// The distances that time trials are customarily held over: 10, 25, 50 and 100 miles (common practice, no source).
 fn usual_events() -> Vec<Event> {
     const MILE_M: f64 = 1609.344;
-    [10.0, 25.0, 50.0, 100.0].map(|miles| Event { name: String::new(), distance_m: MILE_M * miles }).into()
+    [10.0, 25.0, 50.0, 100.0]
+        .map(|miles| Event {
+            name: String::new(),
+            distance_m: MILE_M * miles,
+        })
+        .into()
 }
 
 /// Which kind of course.
@@ -455,7 +462,11 @@ impl Conditions {
         }
         let uncertain = |quantity: &mut Quantity, sd: f64| {
             if quantity.sd == 0.0 {
-                *quantity = Quantity { sd, source: Known::Estimated, ..*quantity };
+                *quantity = Quantity {
+                    sd,
+                    source: Known::Estimated,
+                    ..*quantity
+                };
             }
         };
         let speed_m_s = self.wind_speed_m_s.value;
@@ -464,7 +475,9 @@ impl Conditions {
         match &mut self.shelter_factor {
             Some(shelter) => uncertain(shelter, bounds::SHELTER_FACTOR.default_sd),
             None => {
-                let roughness = self.roughness_length_m.get_or_insert(bounds::ROUGHNESS_LENGTH_M.chosen());
+                let roughness = self
+                    .roughness_length_m
+                    .get_or_insert(bounds::ROUGHNESS_LENGTH_M.chosen());
                 let length_m = roughness.value;
                 uncertain(roughness, ROUGHNESS_SHARE * length_m);
             }
@@ -480,7 +493,10 @@ fn is_forecast(wind_is: &WindIs) -> bool {
 /// The start: `"standing"`, `"rolling"` or `{ "speed_m_s": 8 }`.
 #[derive(Clone, Copy, Debug, Default, PartialEq)]
 #[cfg_attr(feature = "types", derive(ts_rs::TS))]
-#[cfg_attr(feature = "types", ts(type = "\"standing\" | \"rolling\" | { speed_m_s: Quantity }"))]
+#[cfg_attr(
+    feature = "types",
+    ts(type = "\"standing\" | \"rolling\" | { speed_m_s: Quantity }")
+)]
 pub enum StartForm {
     /// From rest.
     #[default]
@@ -529,7 +545,9 @@ impl<'de> Deserialize<'de> for StartForm {
                     }
                     speed_m_s = Some(map.next_value()?);
                 }
-                speed_m_s.map(StartForm::Speed).ok_or_else(|| de::Error::missing_field("speed_m_s"))
+                speed_m_s
+                    .map(StartForm::Speed)
+                    .ok_or_else(|| de::Error::missing_field("speed_m_s"))
             }
         }
         deserializer.deserialize_any(Form)

@@ -3,7 +3,8 @@
 use std::rc::Rc;
 
 use super::{
-    AltitudeLoss, CourseKind, Equipment, Lapse, Position, Power, PressureIs, Ridden, Scenario, StartForm, YawRow,
+    AltitudeLoss, CourseKind, Equipment, Lapse, Position, Power, PressureIs, Ridden, Scenario,
+    StartForm, YawRow,
 };
 use crate::air::{self, Ground, Moisture, Wind};
 use crate::bounds::{self, Field};
@@ -18,7 +19,11 @@ use crate::solve::within;
 impl Scenario {
     /// Altitude of the course, m: as given, else the mean elevation of its points along the road, else 0.
     pub fn altitude_m(&self) -> f64 {
-        self.conditions.altitude_m.map(|q| q.value).or(self.mean_elevation_m()).unwrap_or(bounds::ALTITUDE_M.default)
+        self.conditions
+            .altitude_m
+            .map(|q| q.value)
+            .or(self.mean_elevation_m())
+            .unwrap_or(bounds::ALTITUDE_M.default)
     }
 
     /// Elevation of a profile's points, averaged along the road, m; `None` for a simple course.
@@ -29,7 +34,8 @@ impl Scenario {
         };
         let length_m = points.last()?.distance_m - points.first()?.distance_m;
         let area = |pair: &[super::Point]| {
-            0.5 * (pair[0].elevation_m + pair[1].elevation_m) * (pair[1].distance_m - pair[0].distance_m)
+            0.5 * (pair[0].elevation_m + pair[1].elevation_m)
+                * (pair[1].distance_m - pair[0].distance_m)
         };
         Some(points.windows(2).map(area).sum::<f64>() / length_m)
     }
@@ -38,7 +44,11 @@ impl Scenario {
     /// which the standard atmosphere has its pressure.
     pub(super) fn breathing_altitude_m(&self) -> f64 {
         let day = &self.conditions;
-        match (day.altitude_m.map(|q| q.value).or(self.mean_elevation_m()), day.pressure_hpa, day.pressure_is) {
+        match (
+            day.altitude_m.map(|q| q.value).or(self.mean_elevation_m()),
+            day.pressure_hpa,
+            day.pressure_is,
+        ) {
             (None, Some(hpa), PressureIs::Course) => air::standard_altitude_m(100.0 * hpa.value),
             (altitude_m, ..) => altitude_m.unwrap_or(bounds::ALTITUDE_M.default),
         }
@@ -48,15 +58,26 @@ impl Scenario {
     /// does not. What the rider's own power says counts for every position's, unless tests of its own say so themselves.
     pub(super) fn altitude_response(&self, position: &Position) -> Option<f64> {
         let published = |power: &&Power| power.altitude_loss == AltitudeLoss::Published;
-        let power = position.power.as_ref().filter(published).or(Some(&self.power).filter(published))?;
-        Some(power.altitude_response.map_or(bounds::ALTITUDE_RESPONSE.default, |q| q.value))
+        let power = position
+            .power
+            .as_ref()
+            .filter(published)
+            .or(Some(&self.power).filter(published))?;
+        Some(
+            power
+                .altitude_response
+                .map_or(bounds::ALTITUDE_RESPONSE.default, |q| q.value),
+        )
     }
 
     /// Whether the wind is left out, because the rider chose so or because no point says which way the road leads.
     pub(super) fn leaves_wind_out(&self) -> bool {
         let course = &self.course;
-        let directionless =
-            course.kind == CourseKind::Profile && course.points.iter().all(|point| point.bearing_deg.is_none());
+        let directionless = course.kind == CourseKind::Profile
+            && course
+                .points
+                .iter()
+                .all(|point| point.bearing_deg.is_none());
         course.heading.is_some() || directionless
     }
 
@@ -66,9 +87,11 @@ impl Scenario {
         match (day.pressure_hpa, day.pressure_is) {
             (None, _) => air::standard_pressure_pa(self.altitude_m()),
             (Some(hpa), PressureIs::Course) => 100.0 * hpa.value,
-            (Some(hpa), PressureIs::SeaLevel) => {
-                air::course_pressure_pa(100.0 * hpa.value, self.altitude_m(), day.temperature_c.value)
-            }
+            (Some(hpa), PressureIs::SeaLevel) => air::course_pressure_pa(
+                100.0 * hpa.value,
+                self.altitude_m(),
+                day.temperature_c.value,
+            ),
         }
     }
 
@@ -76,10 +99,12 @@ impl Scenario {
     pub fn density_kg_m3(&self) -> f64 {
         let day = &self.conditions;
         let moisture = match (day.dew_point_c, day.relative_humidity) {
-            (Some(dew_point), _) => Moisture::DewPointC(dew_point.value.min(day.temperature_c.value)),
-            (None, humidity) => {
-                Moisture::RelativeHumidity(humidity.map_or(bounds::RELATIVE_HUMIDITY.default, |q| q.value))
+            (Some(dew_point), _) => {
+                Moisture::DewPointC(dew_point.value.min(day.temperature_c.value))
             }
+            (None, humidity) => Moisture::RelativeHumidity(
+                humidity.map_or(bounds::RELATIVE_HUMIDITY.default, |q| q.value),
+            ),
         };
         air::density_kg_m3(day.temperature_c.value, self.course_pressure_pa(), moisture)
     }
@@ -89,9 +114,12 @@ impl Scenario {
         let day = &self.conditions;
         let ground = match (day.shelter_factor, day.roughness_length_m) {
             (Some(share), _) => Ground::Shelter(share.value),
-            (None, z0) => Ground::RoughnessLengthM(z0.map_or(bounds::ROUGHNESS_LENGTH_M.default, |q| q.value)),
+            (None, z0) => {
+                Ground::RoughnessLengthM(z0.map_or(bounds::ROUGHNESS_LENGTH_M.default, |q| q.value))
+            }
         };
-        day.wind_speed_m_s.value * air::wind_factor(ground, day.rider_height_m.value, day.wind_height_m.value)
+        day.wind_speed_m_s.value
+            * air::wind_factor(ground, day.rider_height_m.value, day.wind_height_m.value)
     }
 
     /// The rider and bicycle as the physics takes them.
@@ -101,7 +129,8 @@ impl Scenario {
             total_mass_kg: self.rider.total_mass_kg.value,
             rotating_mass_kg: bike.rotating_mass_kg.value,
             rolling_coefficient: bike.rolling_coefficient.value,
-            drivetrain_efficiency: bike.drivetrain_efficiency.value / (1.0 + self.power_meter_bias_share()),
+            drivetrain_efficiency: bike.drivetrain_efficiency.value
+                / (1.0 + self.power_meter_bias_share()),
             bearing_drag_n: bike.bearing_drag_n.value,
             bearing_drag_n_s_per_m: bike.bearing_drag_n_s_per_m.value,
             launch_force_n: bike.launch_force_n.value,
@@ -109,14 +138,17 @@ impl Scenario {
             braking_m_s2: bike.braking_m_s2.value,
             gravity_m_s2: day
                 .latitude_deg
-                .map_or(air::STANDARD_GRAVITY_M_S2, |latitude| air::gravity_m_s2(latitude.value, self.altitude_m())),
+                .map_or(air::STANDARD_GRAVITY_M_S2, |latitude| {
+                    air::gravity_m_s2(latitude.value, self.altitude_m())
+                }),
         }
     }
 
     /// The course as the physics takes it.
     pub fn course(&self) -> course::Course {
         let course = &self.course;
-        let or = |quantity: Option<Quantity>, field: &Field| quantity.map_or(field.default, |q| q.value);
+        let or =
+            |quantity: Option<Quantity>, field: &Field| quantity.map_or(field.default, |q| q.value);
         let road = match course.kind {
             CourseKind::Simple => {
                 let straight = course::Course::simple(
@@ -132,7 +164,11 @@ impl Scenario {
             }
             CourseKind::Profile => {
                 // Before the first bearing the road leads as it does there; after it, as it last did.
-                let mut bearing_deg = course.points.iter().find_map(|point| point.bearing_deg).unwrap_or(0.0);
+                let mut bearing_deg = course
+                    .points
+                    .iter()
+                    .find_map(|point| point.bearing_deg)
+                    .unwrap_or(0.0);
                 let points: Vec<course::Point> = course
                     .points
                     .iter()
@@ -149,13 +185,20 @@ impl Scenario {
                 course::Course::profile(&points)
             }
         };
-        if self.leaves_wind_out() { road.without_headings() } else { road }
+        if self.leaves_wind_out() {
+            road.without_headings()
+        } else {
+            road
+        }
     }
 
     /// By what share the power meter reads high: every watt of a ride is the meter's as soon as something was measured with it,
     /// so that less reaches the road than it says. 0 where nothing was.
     fn power_meter_bias_share(&self) -> f64 {
-        self.bike.power_meter_bias_share.filter(|_| self.is_metered()).map_or(0.0, |q| q.value)
+        self.bike
+            .power_meter_bias_share
+            .filter(|_| self.is_metered())
+            .map_or(0.0, |q| q.value)
     }
 
     /// The true drag area over that which the power meter gave: where a test at `v` found `CdA` from the meter's power, the air
@@ -192,7 +235,10 @@ impl Scenario {
         };
         let power = match &position.power {
             Some(power) => power.physical(),
-            None => self.power.physical().scaled(position.cp_factor.value, position.w_prime_factor.value),
+            None => self
+                .power
+                .physical()
+                .scaled(position.cp_factor.value, position.w_prime_factor.value),
         };
         let power = match self.altitude_response(position) {
             Some(response) => power.at_altitude(self.breathing_altitude_m(), response),
@@ -201,12 +247,15 @@ impl Scenario {
         let mut machine = self.machine();
         if let Some(worn) = worn {
             let lighter_or_heavier_kg = worn.mass_change_kg.map_or(0.0, |q| q.value);
-            machine.total_mass_kg = (machine.total_mass_kg + lighter_or_heavier_kg).max(bounds::TOTAL_MASS_KG.min);
+            machine.total_mass_kg =
+                (machine.total_mass_kg + lighter_or_heavier_kg).max(bounds::TOTAL_MASS_KG.min);
             machine.lateral_m_s2 = worn.lateral_m_s2.map_or(machine.lateral_m_s2, |q| q.value);
         }
         Some(Setup {
             machine,
-            position: position.physical(worn).times(self.true_drag_share(position)),
+            position: position
+                .physical(worn)
+                .times(self.true_drag_share(position)),
             course,
             density_kg_m3: self.density_kg_m3(),
             wind: Wind::new(self.rider_wind_m_s(), self.conditions.wind_from_deg.value),
@@ -227,13 +276,18 @@ impl Power {
             cp_w: self.cp_w.value,
             w_prime_j: self.w_prime_j.value,
             peak_w: self.peak_w.map(|q| q.value.max(self.cp_w.value * 1.001)),
-            long_ride: self.long_ride_loss().map(|loss_w| LongRide { loss_w, from_s: self.long_ride_from_s.value }),
+            long_ride: self.long_ride_loss().map(|loss_w| LongRide {
+                loss_w,
+                from_s: self.long_ride_from_s.value,
+            }),
         }
     }
 
     /// Watts lost for each e-fold of time in long rides.
     fn long_ride_loss(&self) -> Option<f64> {
-        let share_w = self.long_ride_loss_share.map(|share| share.value * self.cp_w.value);
+        let share_w = self
+            .long_ride_loss_share
+            .map(|share| share.value * self.cp_w.value);
         share_w.or(self.long_ride_loss_w.map(|loss| loss.value))
     }
 }
@@ -241,24 +295,40 @@ impl Power {
 impl Position {
     /// The position as the physics takes it, with a piece of equipment or as it was measured.
     pub fn physical(&self, worn: Option<&Equipment>) -> position::Position {
-        let change_m2 = worn.and_then(|worn| worn.cda_change_m2).map_or(0.0, |q| q.value);
-        let changed = |cda_m2: f64| within(cda_m2 + change_m2, bounds::CDA_M2.min, bounds::CDA_M2.max);
-        let own_lapses = worn.map(|worn| &worn.lapses).filter(|lapses| !lapses.is_empty());
-        let yaw_table = worn.map(|worn| &worn.yaw_table).filter(|rows| !rows.is_empty()).unwrap_or(&self.yaw_table);
+        let change_m2 = worn
+            .and_then(|worn| worn.cda_change_m2)
+            .map_or(0.0, |q| q.value);
+        let changed =
+            |cda_m2: f64| within(cda_m2 + change_m2, bounds::CDA_M2.min, bounds::CDA_M2.max);
+        let own_lapses = worn
+            .map(|worn| &worn.lapses)
+            .filter(|lapses| !lapses.is_empty());
+        let yaw_table = worn
+            .map(|worn| &worn.yaw_table)
+            .filter(|rows| !rows.is_empty())
+            .unwrap_or(&self.yaw_table);
         position::Position {
             cda_m2: changed(self.cda_m2.value),
             shape: DragShape {
-                yaw_table: yaw_table.iter().map(|&YawRow { yaw_deg, ratio }| (yaw_deg, ratio)).collect(),
+                yaw_table: yaw_table
+                    .iter()
+                    .map(|&YawRow { yaw_deg, ratio }| (yaw_deg, ratio))
+                    .collect(),
                 speed_exponent: self.speed_exponent.value,
                 reference_airspeed_m_s: self.reference_airspeed_m_s.value,
             },
             cp_factor: self.cp_factor.value,
             w_prime_factor: self.w_prime_factor.value,
-            fade: self.fade().map(|fade| position::Fade { tired_cda_m2: changed(fade.tired_cda_m2), ..fade }),
+            fade: self.fade().map(|fade| position::Fade {
+                tired_cda_m2: changed(fade.tired_cda_m2),
+                ..fade
+            }),
             lapses: match own_lapses {
                 Some(own) => together(own, self.drag_scale),
-                None => together(&self.lapses, self.drag_scale)
-                    .map(|all| position::Lapses { cda_m2: changed(all.cda_m2), ..all }),
+                None => together(&self.lapses, self.drag_scale).map(|all| position::Lapses {
+                    cda_m2: changed(all.cda_m2),
+                    ..all
+                }),
             },
         }
     }
@@ -266,9 +336,15 @@ impl Position {
     fn fade(&self) -> Option<position::Fade> {
         if let Some(test) = &self.fade_test {
             // From the middle of the first third to that of the last are two thirds of the test.
-            let rise_m2 = 1.5 * self.drag_scale * (test.last_third_cda_m2.value - test.first_third_cda_m2.value);
+            let rise_m2 = 1.5
+                * self.drag_scale
+                * (test.last_third_cda_m2.value - test.first_third_cda_m2.value);
             let tired_cda_m2 = self.cda_m2.value + rise_m2;
-            return Some(position::Fade { tired_cda_m2, begins_s: 0.0, complete_s: test.test_s.value });
+            return Some(position::Fade {
+                tired_cda_m2,
+                begins_s: 0.0,
+                complete_s: test.test_s.value,
+            });
         }
         self.fade.as_ref().map(|fade| position::Fade {
             tired_cda_m2: self.drag_scale * fade.tired_cda_m2.value,
@@ -285,9 +361,20 @@ fn together(lapses: &[Lapse], drag_scale: f64) -> Option<position::Lapses> {
         return None;
     }
     let share: f64 = lapses.iter().map(|lapse| lapse.share.value).sum();
-    let area: f64 = lapses.iter().map(|lapse| lapse.share.value * lapse.cda_m2.value).sum();
-    let plain_mean = lapses.iter().map(|lapse| lapse.cda_m2.value).sum::<f64>() / lapses.len() as f64;
+    let area: f64 = lapses
+        .iter()
+        .map(|lapse| lapse.share.value * lapse.cda_m2.value)
+        .sum();
+    let plain_mean =
+        lapses.iter().map(|lapse| lapse.cda_m2.value).sum::<f64>() / lapses.len() as f64;
     // Draws may come to more than the whole time.
-    let mean_m2 = if share > 0.0 { area / share } else { plain_mean };
-    Some(position::Lapses { share: share.min(1.0), cda_m2: drag_scale * mean_m2 })
+    let mean_m2 = if share > 0.0 {
+        area / share
+    } else {
+        plain_mean
+    };
+    Some(position::Lapses {
+        share: share.min(1.0),
+        cda_m2: drag_scale * mean_m2,
+    })
 }

@@ -160,7 +160,11 @@ pub struct Lapse {
 
 impl Default for Lapse {
     fn default() -> Self {
-        Self { name: String::new(), share: bounds::LAPSES_SHARE.typical(), cda_m2: bounds::LAPSES_CDA_M2.typical() }
+        Self {
+            name: String::new(),
+            share: bounds::LAPSES_SHARE.typical(),
+            cda_m2: bounds::LAPSES_CDA_M2.typical(),
+        }
     }
 }
 

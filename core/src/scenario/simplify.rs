@@ -14,8 +14,13 @@ struct Tolerance {
 }
 
 /// What is tried first; each further attempt allows twice as much.
-const FIRST: Tolerance =
-    Tolerance { elevation_m: 0.02, bearing_deg: 0.5, ln_radius: 0.05, bends_are_kept: true, longest_m: f64::INFINITY };
+const FIRST: Tolerance = Tolerance {
+    elevation_m: 0.02,
+    bearing_deg: 0.5,
+    ln_radius: 0.05,
+    bends_are_kept: true,
+    longest_m: f64::INFINITY,
+};
 /// The last of so many attempts allows ten metres, any bearing and any radius. All are made with bends apart from straight
 /// road, and where that is not enough again with both joined; only then is any elevation allowed.
 const ATTEMPTS: u32 = 10;
@@ -37,7 +42,10 @@ impl Tolerance {
                 longest_m,
             }
         };
-        let any = Self { elevation_m: f64::INFINITY, ..attempt(2 * ATTEMPTS - 1) };
+        let any = Self {
+            elevation_m: f64::INFINITY,
+            ..attempt(2 * ATTEMPTS - 1)
+        };
         (0..2 * ATTEMPTS).map(attempt).chain([any])
     }
 }
@@ -50,7 +58,9 @@ impl Scenario {
         let most = most.max(LEAST);
         let points = &mut self.course.points;
         let before = points.len();
-        let (CourseKind::Profile, true) = (self.course.kind, before > most) else { return None };
+        let (CourseKind::Profile, true) = (self.course.kind, before > most) else {
+            return None;
+        };
         hold_bearings(points);
         let length_m = points.last()?.distance_m - points.first()?.distance_m;
         let fewer = Tolerance::all(LONGEST * length_m / most as f64)
@@ -58,8 +68,14 @@ impl Scenario {
             .find(|fewer| fewer.len() <= most)?;
         let after = fewer.len();
         *points = fewer;
-        let message = format!("The course has {before} points; it is ridden over {after} that keep its shape.");
-        Some(Warning::new("scenario.course.points", "simplified", message))
+        let message = format!(
+            "The course has {before} points; it is ridden over {after} that keep its shape."
+        );
+        Some(Warning::new(
+            "scenario.course.points",
+            "simplified",
+            message,
+        ))
     }
 }
 
@@ -69,7 +85,10 @@ impl Scenario {
     #[cfg(feature = "all")]
     pub fn simplify_for(&mut self, rides: usize, together: usize) -> Option<Warning> {
         const LEAST_POINTS: usize = 30;
-        let with_table = self.positions.iter().any(|position| !position.yaw_table.is_empty());
+        let with_table = self
+            .positions
+            .iter()
+            .any(|position| !position.yaw_table.is_empty());
         let together = if with_table { together / 4 } else { together };
         self.simplify_course((together / rides.max(1)).max(LEAST_POINTS))
     }
@@ -125,15 +144,22 @@ impl Joined {
             (None, None) => true,
             _ => !tolerance.bends_are_kept,
         };
-        let slope = (to.elevation_m - self.first.elevation_m) / (to.distance_m - self.first.distance_m);
+        let slope =
+            (to.elevation_m - self.first.elevation_m) / (to.distance_m - self.first.distance_m);
         let short = to.distance_m - self.first.distance_m <= tolerance.longest_m;
-        short && alike && apart.abs() <= tolerance.bearing_deg && (self.slopes.0..=self.slopes.1).contains(&slope)
+        short
+            && alike
+            && apart.abs() <= tolerance.bearing_deg
+            && (self.slopes.0..=self.slopes.1).contains(&slope)
     }
 
     fn take(&mut self, from: &Point, to: &Point, tolerance: Tolerance) {
         let length_m = to.distance_m - from.distance_m;
         let (sin, cos) = bearing_deg(from).to_radians().sin_cos();
-        self.heading = (self.heading.0 + length_m * sin, self.heading.1 + length_m * cos);
+        self.heading = (
+            self.heading.0 + length_m * sin,
+            self.heading.1 + length_m * cos,
+        );
         self.length_m += length_m;
         if let Some(radius_m) = from.radius_m {
             self.bends_m += length_m;
@@ -150,17 +176,24 @@ impl Joined {
         let (sin, cos) = self.heading;
         // Bearings that cancel lead nowhere; the first one stands for them.
         let turned = sin.hypot(cos) > 1e-6 * self.length_m;
-        let mean_deg = if turned { sin.atan2(cos).to_degrees() } else { self.bearing_deg };
+        let mean_deg = if turned {
+            sin.atan2(cos).to_degrees()
+        } else {
+            self.bearing_deg
+        };
         Point {
             bearing_deg: self.first.bearing_deg.map(|_| mean_deg),
-            radius_m: (2.0 * self.bends_m > self.length_m).then(|| (self.bends_m / self.slowness).powi(2)),
+            radius_m: (2.0 * self.bends_m > self.length_m)
+                .then(|| (self.bends_m / self.slowness).powi(2)),
             ..self.first
         }
     }
 }
 
 fn joined(points: &[Point], tolerance: Tolerance) -> Vec<Point> {
-    let (Some(&first), Some(&last)) = (points.first(), points.last()) else { return Vec::new() };
+    let (Some(&first), Some(&last)) = (points.first(), points.last()) else {
+        return Vec::new();
+    };
     let mut fewer = Vec::new();
     let mut now = Joined::new(first);
     for pair in points.windows(2) {

@@ -14,6 +14,8 @@ export async function faults(page) {
   await page.evaluate(axe.source);
   return page.evaluate(async (rules) => {
     const { violations } = await /** @type {any} */ (globalThis).axe.run({ runOnly: rules });
-    return violations.flatMap((/** @type {any} */ { id, nodes }) => nodes.map((/** @type {any} */ { target, failureSummary }) => `${id}: ${target} ${failureSummary}`));
+    return violations.flatMap((/** @type {any} */ { id, nodes }) =>
+      nodes.map((/** @type {any} */ { target, failureSummary }) => `${id}: ${target} ${failureSummary}`),
+    );
   }, RULES);
 }

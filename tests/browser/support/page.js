@@ -15,24 +15,35 @@ export { expect };
  * The page keeps no copy of itself for going offline, which takes longer than most tests, unless they ask for it: `test.use({ offlineCopy: true })`.
  * @type {Test}
  */
-export const test = base.extend(/** @type {any} */ ({
-  troubled: [false, { option: true }],
-  offlineCopy: [false, { option: true }],
-  withoutCopy: [async (/** @type {any} */ { context, offlineCopy }, /** @type {any} */ use) => {
-    if (!offlineCopy) await context.addInitScript(() => Reflect.deleteProperty(Navigator.prototype, "serviceWorker"));
-    await use();
-  }, { auto: true }],
-  complaints: [async (/** @type {any} */ { context, troubled }, /** @type {any} */ use) => {
-    /** @type {string[]} */
-    const complaints = [];
-    context.on("weberror", (/** @type {any} */ thrown) => complaints.push(thrown.error().stack ?? thrown.error().message));
-    context.on("console", (/** @type {any} */ message) => {
-      if (!troubled && ["error", "warning"].includes(message.type())) complaints.push(message.text());
-    });
-    await use(complaints);
-    expect(complaints).toEqual([]);
-  }, { auto: true }],
-}));
+export const test = base.extend(
+  /** @type {any} */ ({
+    troubled: [false, { option: true }],
+    offlineCopy: [false, { option: true }],
+    withoutCopy: [
+      async (/** @type {any} */ { context, offlineCopy }, /** @type {any} */ use) => {
+        if (!offlineCopy)
+          await context.addInitScript(() => Reflect.deleteProperty(Navigator.prototype, "serviceWorker"));
+        await use();
+      },
+      { auto: true },
+    ],
+    complaints: [
+      async (/** @type {any} */ { context, troubled }, /** @type {any} */ use) => {
+        /** @type {string[]} */
+        const complaints = [];
+        context.on("weberror", (/** @type {any} */ thrown) =>
+          complaints.push(thrown.error().stack ?? thrown.error().message),
+        );
+        context.on("console", (/** @type {any} */ message) => {
+          if (!troubled && ["error", "warning"].includes(message.type())) complaints.push(message.text());
+        });
+        await use(complaints);
+        expect(complaints).toEqual([]);
+      },
+      { auto: true },
+    ],
+  }),
+);
 
 /** Opens an address of the page and waits until it has answered. @param {Page} page @param {string} [hash] */
 export async function open(page, hash = "") {
@@ -98,7 +109,9 @@ export function complaint(page) {
 
 /** The answer as it is read: the claim, its figure, and the figures below. The odds follow later, from the worker. @param {Page} page */
 export async function answerText(page) {
-  return (await page.getByRole("region", { name: "Answer" }).locator(".claim, .figure .amount, table").allInnerTexts()).join(" ");
+  return (
+    await page.getByRole("region", { name: "Answer" }).locator(".claim, .figure .amount, table").allInnerTexts()
+  ).join(" ");
 }
 
 /** The claim and its figure alone. @param {Page} page */
@@ -108,7 +121,10 @@ export function figure(page) {
 
 /** The lines and areas of the charts. @param {Page} page */
 export async function drawing(page) {
-  return page.getByRole("region", { name: "Charts" }).locator("svg path").evaluateAll((paths) => paths.map((path) => path.getAttribute("d")).join(" "));
+  return page
+    .getByRole("region", { name: "Charts" })
+    .locator("svg path")
+    .evaluateAll((paths) => paths.map((path) => path.getAttribute("d")).join(" "));
 }
 
 /** Everything that a change of a number must change. @param {Page} page */

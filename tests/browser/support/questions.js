@@ -2,10 +2,19 @@
 /** The questions of the page, and where the tests take hold of each. */
 
 /** How a drag area is written in a sentence, in square metres. */
-const DRAG_AREA = { name: "Drag area, CdA", typed: "0.25", kept: `"value":0.25`, outside: "9", range: "0.100 to 0.800 m²" };
+const DRAG_AREA = {
+  name: "Drag area, CdA",
+  typed: "0.25",
+  kept: `"value":0.25`,
+  outside: "9",
+  range: "0.100 to 0.800 m²",
+};
 
 /** @type {[name: string, typed: string][]} */
-const DAY = [["Air temperature", "7.5"], ["Wind speed, as forecast", "12"]];
+const DAY = [
+  ["Air temperature", "7.5"],
+  ["Wind speed, as forecast", "12"],
+];
 
 /**
  * @typedef {object} Asked
@@ -42,7 +51,13 @@ export const questions = [
   {
     id: "power-curve",
     title: "What can I hold, and for how long?",
-    number: { name: "How long to hold it", typed: "25:00", kept: `"hold_s":1500`, outside: "100:00:00", range: "0:01 to 55:33:20" },
+    number: {
+      name: "How long to hold it",
+      typed: "25:00",
+      kept: `"hold_s":1500`,
+      outside: "100:00:00",
+      range: "0:01 to 55:33:20",
+    },
     also: [["More power by", "7"]],
     handles: ["The time asked about: left and right change it"],
   },
@@ -56,8 +71,17 @@ export const questions = [
   {
     id: "leg-room",
     title: "What does this fit do to my hip?",
-    number: { name: "Saddle height, new set-up", typed: "718", kept: `"saddle_height_m":0.718`, outside: "2000", range: "400 to 1050 mm" },
-    also: [["Crank length, now", "172.5"], ["Drop from saddle to pads, new set-up", "135"]],
+    number: {
+      name: "Saddle height, new set-up",
+      typed: "718",
+      kept: `"saddle_height_m":0.718`,
+      outside: "2000",
+      range: "400 to 1050 mm",
+    },
+    also: [
+      ["Crank length, now", "172.5"],
+      ["Drop from saddle to pads, new set-up", "135"],
+    ],
     handles: [],
   },
   {

@@ -4,7 +4,8 @@
 /** @import { Page } from "@playwright/test" */
 
 /** Texts that are the same in every language: citations, the names of languages, and what a rider or the browser wrote. */
-const SAME = "[data-source], main [lang=en], .sources, [name=language], .snippet, pre, code, noscript, script, style, math, textarea";
+const SAME =
+  "[data-source], main [lang=en], .sources, [name=language], .snippet, pre, code, noscript, script, style, math, textarea";
 
 /** What is said in the body: text nodes, and attributes that are read out. @param {Page} page @returns {Promise<string[]>} */
 export function textsOf(page) {
@@ -12,10 +13,12 @@ export function textsOf(page) {
     const found = new Set();
     const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
     for (let node = walker.nextNode(); node; node = walker.nextNode()) {
-      if (!node.parentElement?.closest(same) && !node.parentElement?.closest("label[lang]")) found.add(node.textContent ?? "");
+      if (!node.parentElement?.closest(same) && !node.parentElement?.closest("label[lang]"))
+        found.add(node.textContent ?? "");
     }
     for (const name of ["aria-label", "aria-valuetext", "title", "placeholder", "alt"]) {
-      for (const element of document.body.querySelectorAll(`[${name}]`)) if (!element.closest(same)) found.add(element.getAttribute(name) ?? "");
+      for (const element of document.body.querySelectorAll(`[${name}]`))
+        if (!element.closest(same)) found.add(element.getAttribute(name) ?? "");
     }
     // Names with an underscore are those of columns in files.
     return /** @type {string[]} */ ([...found]).filter((text) => !text.includes("_"));

@@ -17,7 +17,21 @@ import { createServer } from "node:http";
 const WORKER = "offline.js";
 const VERSION = "version.json";
 /** What keeps its address. */
-const ENTRIES = ["index.html", "start.js", WORKER, VERSION, "manifest.webmanifest", "icon.svg", "icon-maskable.svg", "fasterby.html", "embed.js", "embed/v1.js", "embed/frame.html", "embed/frame.js", "frame-height.js"];
+const ENTRIES = [
+  "index.html",
+  "start.js",
+  WORKER,
+  VERSION,
+  "manifest.webmanifest",
+  "icon.svg",
+  "icon-maskable.svg",
+  "fasterby.html",
+  "embed.js",
+  "embed/v1.js",
+  "embed/frame.html",
+  "embed/frame.js",
+  "frame-height.js",
+];
 const A_YEAR = "public, max-age=31536000, immutable";
 
 /** The folder of a version's files. @param {Files} files @returns {string} */
@@ -29,12 +43,17 @@ export async function filesOf(address) {
   const take = async (/** @type {string} */ path) => {
     const response = await fetch(new URL(path, address));
     if (!response.ok) throw new Error(`${path} gave ${response.status}.`);
-    files.set(path, { type: response.headers.get("content-type") ?? "", body: Buffer.from(await response.arrayBuffer()) });
+    files.set(path, {
+      type: response.headers.get("content-type") ?? "",
+      body: Buffer.from(await response.arrayBuffer()),
+    });
   };
   await Promise.all(ENTRIES.map(take));
   const folder = folderOf(files);
   await take(`${folder}/files.json`);
-  await Promise.all(JSON.parse(text(files, `${folder}/files.json`)).map((/** @type {string} */ path) => take(`${folder}/${path}`)));
+  await Promise.all(
+    JSON.parse(text(files, `${folder}/files.json`)).map((/** @type {string} */ path) => take(`${folder}/${path}`)),
+  );
   return files;
 }
 
@@ -45,7 +64,10 @@ export function versionOf(files, name) {
   const next = new Map();
   for (const [path, { type, body }] of files) {
     const isEntry = ENTRIES.includes(path) && path !== "fasterby.html";
-    next.set(path.replace(`${before}/`, `${after}/`), { type, body: isEntry ? Buffer.from(String(body).replaceAll(before, after)) : body });
+    next.set(path.replace(`${before}/`, `${after}/`), {
+      type,
+      body: isEntry ? Buffer.from(String(body).replaceAll(before, after)) : body,
+    });
   }
   change(next, "index.html", (markup) => markup.replace("<html", `<html data-markup="${name}"`));
   change(next, `${after}/app.js`, (script) => `${script}\ndocument.documentElement.dataset.script = "${name}";`);
@@ -55,7 +77,10 @@ export function versionOf(files, name) {
     const list = /\{"\.\/":[^}]*\}/.exec(worker);
     const version = /(const VERSION = )"[^"]*"/;
     if (!list || !version.test(worker)) throw new Error(`${WORKER} has no version or names no files to keep.`);
-    const hashed = Object.keys(JSON.parse(list[0])).map((path) => [path, hash(next, path === "./" ? "index.html" : path)]);
+    const hashed = Object.keys(JSON.parse(list[0])).map((path) => [
+      path,
+      hash(next, path === "./" ? "index.html" : path),
+    ]);
     return worker.replace(version, `$1"${name}"`).replace(list[0], JSON.stringify(Object.fromEntries(hashed)));
   });
   return next;
@@ -77,7 +102,10 @@ function text(files, path) {
 }
 
 /** @param {Files} files @param {string} path */
-const hash = (files, path) => `sha256-${createHash("sha256").update(/** @type {{ body: Buffer }} */ (files.get(path)).body).digest("base64")}`;
+const hash = (files, path) =>
+  `sha256-${createHash("sha256")
+    .update(/** @type {{ body: Buffer }} */ (files.get(path)).body)
+    .digest("base64")}`;
 
 /** @param {Files} first @param {Habits} [habits] */
 export async function serve(first, { plainAddresses = false, pageForMissing = false, keptForAYear = false } = {}) {
@@ -88,16 +116,29 @@ export async function serve(first, { plainAddresses = false, pageForMissing = fa
     const file = files.get(named) ?? (plainAddresses ? files.get(`${named}.html`) : undefined);
     return file ?? (pageForMissing ? files.get("index.html") : undefined);
   }
-  const server = createServer((/** @type {import("node:http").IncomingMessage} */ request, /** @type {import("node:http").ServerResponse} */ response) => {
-    const { pathname, search } = new URL(request.url ?? "/", "http://localhost");
-    if (plainAddresses && pathname.endsWith(".html")) {
-      response.writeHead(301, { location: pathname.replace(/(?:\/index)?\.html$/, (end) => (end.startsWith("/index") ? "/" : "")) + search, "cache-control": keptForAYear ? A_YEAR : "no-cache" });
-      return response.end();
-    }
-    const file = found(decodeURIComponent(pathname.slice(1)));
-    response.writeHead(file ? 200 : 404, { "content-type": file?.type ?? "text/plain", "cache-control": keptForAYear ? A_YEAR : "no-cache", "access-control-allow-origin": "*", "x-content-type-options": "nosniff" });
-    response.end(file?.body ?? "Not found");
-  });
+  const server = createServer(
+    (
+      /** @type {import("node:http").IncomingMessage} */ request,
+      /** @type {import("node:http").ServerResponse} */ response,
+    ) => {
+      const { pathname, search } = new URL(request.url ?? "/", "http://localhost");
+      if (plainAddresses && pathname.endsWith(".html")) {
+        response.writeHead(301, {
+          location: pathname.replace(/(?:\/index)?\.html$/, (end) => (end.startsWith("/index") ? "/" : "")) + search,
+          "cache-control": keptForAYear ? A_YEAR : "no-cache",
+        });
+        return response.end();
+      }
+      const file = found(decodeURIComponent(pathname.slice(1)));
+      response.writeHead(file ? 200 : 404, {
+        "content-type": file?.type ?? "text/plain",
+        "cache-control": keptForAYear ? A_YEAR : "no-cache",
+        "access-control-allow-origin": "*",
+        "x-content-type-options": "nosniff",
+      });
+      response.end(file?.body ?? "Not found");
+    },
+  );
   await new Promise((resolve) => server.listen(0, "127.0.0.1", () => resolve(undefined)));
   const address = server.address();
   const port = typeof address === "object" ? address?.port : 0;

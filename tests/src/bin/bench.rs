@@ -12,40 +12,77 @@ use serde_json::{Value, json};
 use std::rc::Rc;
 
 fn main() {
-    println!("{:<52}{:>12}{:>12}{:>9}", "native, median of 31 batches", "measured", "bound", "ratio");
+    println!(
+        "{:<52}{:>12}{:>12}{:>9}",
+        "native, median of 31 batches", "measured", "bound", "ratio"
+    );
     let flat = setup(&json!({}));
     let hilly = setup(&profile(1000, 40_000.0));
-    let windy =
-        setup(&json!({"course": {"out_and_back": true, "bearing_deg": 40.0}, "conditions": {"wind_speed_m_s": 4.0}}));
+    let windy = setup(
+        &json!({"course": {"out_and_back": true, "bearing_deg": 40.0}, "conditions": {"wind_speed_m_s": 4.0}}),
+    );
     let shape = DragShape::default();
     let calm = Stretch::new(&flat.machine, &shape, 1.2, RoadWind::default(), slope(0.0));
-    let crosswind = RoadWind { head_m_s: 2.0, cross_m_s: 1.5 };
+    let crosswind = RoadWind {
+        head_m_s: 2.0,
+        cross_m_s: 1.5,
+    };
     let crossed = Stretch::new(&flat.machine, &shape, 1.2, crosswind, slope(0.01));
     let mut watts = 100.0;
     let mut next_w = move || {
         watts = if watts > 400.0 { 100.0 } else { watts + 1.0 };
         watts
     };
-    row("steady speed, calm", 150e-9, 1000, || calm.speed_m_s(next_w(), 0.25));
-    row("steady speed, crosswind and hill", 150e-9, 1000, || crossed.speed_m_s(next_w(), 0.25));
-    row("finish time, flat, standing start", 100e-6, 20, || ride_s(&flat, next_w()));
-    row("finish time, windy out and back", 100e-6, 20, || ride_s(&windy, next_w()));
-    row("finish time, 1,000 points", 100e-6, 5, || ride_s(&hilly, next_w()));
+    row("steady speed, calm", 150e-9, 1000, || {
+        calm.speed_m_s(next_w(), 0.25)
+    });
+    row("steady speed, crosswind and hill", 150e-9, 1000, || {
+        crossed.speed_m_s(next_w(), 0.25)
+    });
+    row("finish time, flat, standing start", 100e-6, 20, || {
+        ride_s(&flat, next_w())
+    });
+    row("finish time, windy out and back", 100e-6, 20, || {
+        ride_s(&windy, next_w())
+    });
+    row("finish time, 1,000 points", 100e-6, 5, || {
+        ride_s(&hilly, next_w())
+    });
     row("best even effort, flat", 2e-3, 5, || even_s(&flat));
     row("best even effort, 1,000 points", 2e-3, 5, || even_s(&hilly));
     for (question, how, with) in questions() {
         let request = json!({ "scenario": demo(), "with": with }).to_string();
-        row(&format!("ask {question}{how}"), 16e-3, 3, || answered(question, &request));
+        row(&format!("ask {question}{how}"), 16e-3, 3, || {
+            answered(question, &request)
+        });
     }
-    let twenty = json!({ "scenario": demo(), "with": { "candidates": twenty_candidates() } }).to_string();
-    row("next gain, 20 candidates, 4 events", 300e-3, 1, || answered("next-gain", &twenty));
+    let twenty =
+        json!({ "scenario": demo(), "with": { "candidates": twenty_candidates() } }).to_string();
+    row("next gain, 20 candidates, 4 events", 300e-3, 1, || {
+        answered("next-gain", &twenty)
+    });
     let drawn = json!({ "draws": 10_000, "effort": { "kind": "power", "power_w": 250.0 } });
     let hundred = json!({ "scenario": profile(100, 40_000.0), "with": drawn }).to_string();
-    row("10,000 draws, power or drag, 100 segments", 150e-3, 1, || answered("power-or-drag", &hundred));
+    row(
+        "10,000 draws, power or drag, 100 segments",
+        150e-3,
+        1,
+        || answered("power-or-drag", &hundred),
+    );
     let simple = json!({ "scenario": demo(), "with": drawn }).to_string();
     let six = json!({ "scenario": six_positions(), "with": { "draws": 10_000 } }).to_string();
-    row("10,000 draws, six positions, four events", 300e-3, 1, || answered("which-position", &six));
-    row("10,000 draws, power or drag, out and back", 150e-3, 1, || answered("power-or-drag", &simple));
+    row(
+        "10,000 draws, six positions, four events",
+        300e-3,
+        1,
+        || answered("which-position", &six),
+    );
+    row(
+        "10,000 draws, power or drag, out and back",
+        150e-3,
+        1,
+        || answered("power-or-drag", &simple),
+    );
 }
 
 fn row<T>(name: &str, bound_s: f64, batch: u32, mut f: impl FnMut() -> T) {
@@ -61,7 +98,12 @@ fn row<T>(name: &str, bound_s: f64, batch: u32, mut f: impl FnMut() -> T) {
         .collect();
     times.sort_unstable_by(f64::total_cmp);
     let median = times[BATCHES / 2];
-    println!("{name:<52}{:>12}{:>12}{:>9.2}", engineering(median), engineering(bound_s), median / bound_s);
+    println!(
+        "{name:<52}{:>12}{:>12}{:>9.2}",
+        engineering(median),
+        engineering(bound_s),
+        median / bound_s
+    );
 }
 
 fn engineering(seconds: f64) -> String {
@@ -102,12 +144,14 @@ fn profile(points: usize, distance_m: f64) -> Value {
 
 /// Twenty changes of many kinds, two of them in one group: invented.
 fn twenty_candidates() -> Vec<Value> {
-    let share =
-        |field: &str, share: f64| json!({ "field": field, "share": { "value": share, "sd": 0.3 * share.abs() } });
+    let share = |field: &str, share: f64| json!({ "field": field, "share": { "value": share, "sd": 0.3 * share.abs() } });
     let drag = (0..9).map(|i| vec![share("positions.cda_m2", -0.005 - 0.004 * f64::from(i))]);
     let lower = (1..4).map(|i| {
         let step = f64::from(i);
-        vec![share("positions.cda_m2", -0.012 * step), share("power.cp_w", -0.006 * step)]
+        vec![
+            share("positions.cda_m2", -0.012 * step),
+            share("power.cp_w", -0.006 * step),
+        ]
     });
     let training = (1..4).map(|i| vec![share("power.cp_w", 0.012 * f64::from(i))]);
     let rolling = (1..3).map(|i| vec![share("bike.rolling_coefficient", -0.06 * f64::from(i))]);
@@ -116,7 +160,11 @@ fn twenty_candidates() -> Vec<Value> {
         vec![share("rider.total_mass_kg", -0.012)],
         vec![json!({ "use_position": 0 })],
     ];
-    let all = drag.chain(lower).chain(training).chain(rolling).chain(others);
+    let all = drag
+        .chain(lower)
+        .chain(training)
+        .chain(rolling)
+        .chain(others);
     let candidate = |(i, changes): (usize, Vec<Value>)| {
         json!({
             "changes": changes,
@@ -145,10 +193,17 @@ fn demo() -> Value {
 
 /// Six efforts of one rider: invented.
 fn efforts() -> Vec<Value> {
-    [(60, 520), (180, 385), (300, 352), (720, 318), (1200, 306), (3600, 282)]
-        .into_iter()
-        .map(|(duration_s, power_w)| json!({ "duration_s": duration_s, "power_w": power_w }))
-        .collect()
+    [
+        (60, 520),
+        (180, 385),
+        (300, 352),
+        (720, 318),
+        (1200, 306),
+        (3600, 282),
+    ]
+    .into_iter()
+    .map(|(duration_s, power_w)| json!({ "duration_s": duration_s, "power_w": power_w }))
+    .collect()
 }
 
 /// Six positions, two of which fade and one lapses, for the four usual events in wind.
@@ -170,10 +225,22 @@ fn six_positions() -> Value {
 fn questions() -> [(&'static str, &'static str, Value); 8] {
     [
         ("speed-for-watts", "", json!({ "power_w": 250.0 })),
-        ("power-or-drag", ", given power", json!({ "effort": { "kind": "power", "power_w": 250.0 } })),
-        ("power-or-drag", ", even effort", json!({ "effort": { "kind": "even" } })),
+        (
+            "power-or-drag",
+            ", given power",
+            json!({ "effort": { "kind": "power", "power_w": 250.0 } }),
+        ),
+        (
+            "power-or-drag",
+            ", even effort",
+            json!({ "effort": { "kind": "even" } }),
+        ),
         ("finish-time", "", json!({ "effort": { "kind": "even" } })),
-        ("hold-or-fade", "", json!({ "low": 0, "steady": 1, "effort": { "kind": "even" } })),
+        (
+            "hold-or-fade",
+            "",
+            json!({ "low": 0, "steady": 1, "effort": { "kind": "even" } }),
+        ),
         ("power-curve", "", json!({})),
         ("which-position", "", json!({})),
         ("leg-room", "", json!({})),

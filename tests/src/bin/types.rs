@@ -11,7 +11,9 @@ macro_rules! print_types {
 
 fn main() {
     let config = Config::new();
-    println!("// Written by `cargo xtask build` from the structs of the core; edits here are overwritten.\n");
+    println!(
+        "// Written by `cargo xtask build` from the structs of the core; edits here are overwritten.\n"
+    );
     print_types!(config:
         quantity::Known, quantity::Quantity, quantity::Figure, quantity::Column,
         error::Kind, error::Error, error::Warning,
@@ -58,5 +60,8 @@ fn renamed<T: TS>(config: &Config, module: &str) -> String {
 
 fn capitalised(word: &str) -> String {
     let mut letters = word.chars();
-    letters.next().map(|first| first.to_uppercase().chain(letters).collect()).unwrap_or_default()
+    letters
+        .next()
+        .map(|first| first.to_uppercase().chain(letters).collect())
+        .unwrap_or_default()
 }

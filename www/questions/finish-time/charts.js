@@ -24,8 +24,11 @@ const LEFT_PX = 60;
  */
 export function finishTimeCharts({ store, units: show }, { rideOver, rideFor, settle }) {
   const watts = (/** @type {number} */ w) => show.quantity("power", w, store.get().units, { digits: 0 });
-  const workShown = (/** @type {number} */ shown) => show.quantity("work", show.fromDisplay("work", shown, store.get().units), store.get().units, { digits: 1 });
-  const unit = (/** @type {import("../../units.js").Kind} */ kind) => ({ unit: show.unitOf(kind, store.get().units).symbol });
+  const workShown = (/** @type {number} */ shown) =>
+    show.quantity("work", show.fromDisplay("work", shown, store.get().units), store.get().units, { digits: 1 });
+  const unit = (/** @type {import("../../units.js").Kind} */ kind) => ({
+    unit: show.unitOf(kind, store.get().units).symbol,
+  });
   const number = (/** @type {number} */ value) => show.number(value);
   /** @type {FinishTimeAnswer | null} */
   let latest = null;
@@ -36,41 +39,64 @@ export function finishTimeCharts({ store, units: show }, { rideOver, rideFor, se
     if (phase === "commit") return settle();
     const distance_m = show.fromDisplay("distance", shown, state.units);
     if (state.with[ID].for_time_s === undefined) return rideOver(distance_m);
-    const time_s = latest ? valueAt({ name: "", xs: latest.columns.distance_m, ys: latest.columns.time_s }, distance_m) : NaN;
+    const time_s = latest
+      ? valueAt({ name: "", xs: latest.columns.distance_m, ys: latest.columns.time_s }, distance_m)
+      : NaN;
     if (Number.isFinite(time_s)) rideFor(Math.max(60, Math.round(time_s / 60) * 60));
   }
 
-  const handles = (/** @type {string} */ label) => ({ you: { label, directions: /** @type {const} */ ("x"), onMove: (/** @type {{ x: number }} */ { x }, /** @type {MovePhase} */ phase) => move(x, phase) } });
+  const handles = (/** @type {string} */ label) => ({
+    you: {
+      label,
+      directions: /** @type {const} */ ("x"),
+      onMove: (/** @type {{ x: number }} */ { x }, /** @type {MovePhase} */ phase) => move(x, phase),
+    },
+  });
   const low = (/** @type {number} */ width) => Math.round(Math.min(240, Math.max(200, width * 0.36)));
   const time = lineChart({
-    title: words("timeTitle"), height: (width) => Math.round(Math.min(320, Math.max(240, width * 0.48))),
-    x: { name: words("distanceAxis", unit("distance")), kind: "log", format: number }, y: { name: words("timeAxis"), kind: "log", format: clock, read: show.time, ticks: TIME_TICKS_S },
-    handles: handles(words("eventHandle")), reader: words("readTime"),
+    title: words("timeTitle"),
+    height: (width) => Math.round(Math.min(320, Math.max(240, width * 0.48))),
+    x: { name: words("distanceAxis", unit("distance")), kind: "log", format: number },
+    y: { name: words("timeAxis"), kind: "log", format: clock, read: show.time, ticks: TIME_TICKS_S },
+    handles: handles(words("eventHandle")),
+    reader: words("readTime"),
   });
   const power = lineChart({
-    title: words("powerTitle"), height: low,
-    x: { name: words("distanceAxis", unit("distance")), kind: "log", format: number }, y: { name: words("powerAxis", unit("power")), meaning: "power", format: number, read: watts },
-    handles: handles(words("eventHandle")), reader: words("readPower"),
+    title: words("powerTitle"),
+    height: low,
+    x: { name: words("distanceAxis", unit("distance")), kind: "log", format: number },
+    y: { name: words("powerAxis", unit("power")), meaning: "power", format: number, read: watts },
+    handles: handles(words("eventHandle")),
+    reader: words("readPower"),
   });
   const speed = lineChart({
-    title: words("speedTitle"), height: low,
-    x: { name: words("alongAxis", unit("distance")), format: number }, y: { name: words("speedAxis", unit("speed")), format: number }, reader: words("readSpeed"),
+    title: words("speedTitle"),
+    height: low,
+    x: { name: words("alongAxis", unit("distance")), format: number },
+    y: { name: words("speedAxis", unit("speed")), format: number },
+    reader: words("readSpeed"),
   });
   const reserve = lineChart({
-    title: words("reserveTitle"), height: low,
-    x: { name: words("alongAxis", unit("distance")), format: number }, y: { name: words("reserveAxis", unit("work")), meaning: "power", format: number, read: workShown }, reader: words("readReserve"),
+    title: words("reserveTitle"),
+    height: low,
+    x: { name: words("alongAxis", unit("distance")), format: number },
+    y: { name: words("reserveAxis", unit("work")), meaning: "power", format: number, read: workShown },
+    reader: words("readReserve"),
   });
   const charts = [time, power, speed, reserve];
 
   return {
     elements: charts.map(({ element }) => element),
-    destroy: () => charts.forEach((chart) => chart.destroy()),
+    destroy() {
+      for (const chart of charts) chart.destroy();
+    },
     /** @param {State} state @param {FinishTimeAnswer} answer */
     update(state, answer) {
       latest = answer;
       const { units } = state;
       const far = (/** @type {number} */ m) => show.toDisplay("distance", m, units);
-      const farText = (/** @type {number} */ shown) => `${show.number(shown, { digits: 1, atLeast: 0 })}\u00a0${show.unitOf("distance", units).symbol}`;
+      const farText = (/** @type {number} */ shown) =>
+        `${show.number(shown, { digits: 1, atLeast: 0 })}\u00a0${show.unitOf("distance", units).symbol}`;
       const { columns } = answer;
       const own_m = answer.distance_m.value;
       const ends = [Math.max(columns.distance_m[0], 2000), columns.distance_m[columns.distance_m.length - 1]];
@@ -81,33 +107,65 @@ export function finishTimeCharts({ store, units: show }, { rideOver, rideFor, se
       const off = state.with[ID].effort.kind !== "even";
       const timeText = show.time(answer.time_s.value);
       const powerText = watts(answer.power_w.value);
-      const here = { x: far(own_m), label: off ? words("youAtTheseWatts") : shared("you"), step: { x: far(own_m) < 20 ? 0.5 : 1 }, rangeX: domain };
+      const here = {
+        x: far(own_m),
+        label: off ? words("youAtTheseWatts") : shared("you"),
+        step: { x: far(own_m) < 20 ? 0.5 : 1 },
+        rangeX: domain,
+      };
       const distance = farText(far(own_m));
       const spoken = words("pointSpoken", { distance, time: timeText, power: powerText });
       const fixed = surveyed && state.with[ID].for_time_s === undefined;
-      const point = (/** @type {number} */ y, /** @type {string} */ label) => (fixed ? [{ x: far(own_m), y, label, shape: /** @type {const} */ ("ring") }] : []);
+      const point = (/** @type {number} */ y, /** @type {string} */ label) =>
+        fixed ? [{ x: far(own_m), y, label, shape: /** @type {const} */ ("ring") }] : [];
 
       time.update({
         leftMargin: LEFT_PX,
         desc: words("timeDescription", { distance, time: timeText }),
-        x, y: { domain: around(columns.time_s, answer.time_s.value) },
-        series: [{ name: words("effortSeries"), xs, ys: columns.time_s, label: off ? words("effortSeries") : undefined, labelAt: "start" }],
+        x,
+        y: { domain: around(columns.time_s, answer.time_s.value) },
+        series: [
+          {
+            name: words("effortSeries"),
+            xs,
+            ys: columns.time_s,
+            label: off ? words("effortSeries") : undefined,
+            labelAt: "start",
+          },
+        ],
         points: point(answer.time_s.value, words("youFigure", { figure: timeText })),
         handles: fixed ? {} : { you: { ...here, y: answer.time_s.value, strong: timeText, spoken } },
-        reading: [...words.parts("timeReading", { distance, time: timeText }), ...(fixed ? [] : [" ", onScreen(shared("dragRing"))])],
+        reading: [
+          ...words.parts("timeReading", { distance, time: timeText }),
+          ...(fixed ? [] : [" ", onScreen(shared("dragRing"))]),
+        ],
       });
       power.update({
         leftMargin: LEFT_PX,
         desc: words("powerDescription", { distance, power: powerText }),
-        x, y: { domain: padded([...columns.power_w, answer.power_w.value + answer.power_w.sd, answer.power_w.value - answer.power_w.sd]) },
+        x,
+        y: {
+          domain: padded([
+            ...columns.power_w,
+            answer.power_w.value + answer.power_w.sd,
+            answer.power_w.value - answer.power_w.sd,
+          ]),
+        },
         series: [{ name: words("powerSeries"), xs, ys: columns.power_w, meaning: "power" }],
-        points: [...point(answer.power_w.value, words("youFigure", { figure: powerText })), { x: far(own_m), y: answer.power_w.value, sdY: answer.power_w.sd, meaning: "power", shape: "none" }],
+        points: [
+          ...point(answer.power_w.value, words("youFigure", { figure: powerText })),
+          { x: far(own_m), y: answer.power_w.value, sdY: answer.power_w.sd, meaning: "power", shape: "none" },
+        ],
         handles: fixed ? {} : { you: { ...here, y: answer.power_w.value, strong: powerText, spoken } },
         reading: words.parts("powerReading", { power: strong(watts(answer.sustainable_w), "power"), time: timeText }),
       });
 
       const along = Float64Array.from(columns.along_m, far);
-      const alongX = { name: words("alongAxis", unit("distance")), domain: /** @type {const} */ ([0, far(own_m)]), read: farText };
+      const alongX = {
+        name: words("alongAxis", unit("distance")),
+        domain: /** @type {const} */ ([0, far(own_m)]),
+        read: farText,
+      };
       const speeds = Float64Array.from(columns.along_speed_m_s, (v) => show.toDisplay("speed", v, units));
       const speedText = (/** @type {number} */ m_s) => show.quantity("speed", m_s, units, { digits: 1 });
       const mean = show.toDisplay("speed", answer.average_speed_m_s.value, units);
@@ -115,7 +173,12 @@ export function finishTimeCharts({ store, units: show }, { rideOver, rideFor, se
       speed.update({
         leftMargin: LEFT_PX,
         desc: words("speedDescription", { speed: meanText }),
-        x: alongX, y: { name: words("speedAxis", unit("speed")), domain: [0, Math.max(...speeds) * 1.15], read: (v) => speedText(show.fromDisplay("speed", v, units)) },
+        x: alongX,
+        y: {
+          name: words("speedAxis", unit("speed")),
+          domain: [0, Math.max(...speeds) * 1.15],
+          read: (v) => speedText(show.fromDisplay("speed", v, units)),
+        },
         series: [{ name: words("speedSeries"), xs: along, ys: speeds }],
         levels: [{ y: mean, quiet: true, below: words("onAverage", { speed: show.number(mean, { digits: 1 }) }) }],
         reading: words.parts("speedReading", { speed: meanText }),
@@ -126,17 +189,22 @@ export function finishTimeCharts({ store, units: show }, { rideOver, rideFor, se
       reserve.update({
         leftMargin: LEFT_PX,
         desc: words("reserveDescription", { start: workShown(all), end: workShown(last) }),
-        x: alongX, y: { domain: [Math.min(0, ...balance), Math.max(all, 1) * 1.1] },
+        x: alongX,
+        y: { domain: [Math.min(0, ...balance), Math.max(all, 1) * 1.1] },
         series: [{ name: words("reserveSeries"), xs: along, ys: balance, meaning: "power" }],
         levels: Math.min(...balance) < -0.05 ? [{ y: 0, below: words("moreThanYouHave") }] : [],
-        reading: words.parts(short ? "reserveShort" : "reserveLeft", { work: strong(workShown(short ? -last : Math.max(0, last)), "power") }),
+        reading: words.parts(short ? "reserveShort" : "reserveLeft", {
+          work: strong(workShown(short ? -last : Math.max(0, last)), "power"),
+        }),
       });
     },
   };
 
   /** "20 min", "1 h", "2 h" along the axis. @param {number} seconds */
   function clock(seconds) {
-    return seconds < 3600 ? words("minutes", { count: number(seconds / 60) }) : words("hours", { count: show.number(seconds / 3600, { digits: 1, atLeast: 0 }) });
+    return seconds < 3600
+      ? words("minutes", { count: number(seconds / 60) })
+      : words("hours", { count: show.number(seconds / 3600, { digits: 1, atLeast: 0 }) });
   }
 }
 

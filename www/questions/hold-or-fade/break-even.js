@@ -19,13 +19,22 @@ export function breakEven({ units }, state, answer) {
   if (low.fade && low.fade.tired_cda_m2.value < answer.low_cda_m2) return [words("lowerOnceLost")];
   if (tie.held_share === null) return [words(held_difference_s.value > 0 ? "alwaysFaster" : "neverFaster")];
   const share = strong(units.percent(tie.held_share));
-  const said = [held_share === null ? words.parts("levelAt", { share }) : words.parts("levelAtHeld", { share, held: strong(units.percent(held_share)) })];
+  const said = [
+    held_share === null
+      ? words.parts("levelAt", { share })
+      : words.parts("levelAtHeld", { share, held: strong(units.percent(held_share)) }),
+  ];
   const begins_s = low.fade?.begins_s?.value;
   if (tie.begins_s !== null && begins_s !== undefined) {
     const until = strong(units.time(tie.begins_s));
     const longer = strong(units.time(Math.round(tie.begins_s) - Math.round(begins_s)));
     said.push(slower ? words.parts("keepLonger", { longer, until }) : words.parts("mayGoAt", { until }));
   } else if (low.fade && slower) said.push([words("laterNoHelp")]);
-  if (tie.tired_cda_m2 !== null) said.push(words.parts(slower ? "noFurther" : "asFar", { area: strong(units.quantity("area", tie.tired_cda_m2, state.units)) }));
+  if (tie.tired_cda_m2 !== null)
+    said.push(
+      words.parts(slower ? "noFurther" : "asFar", {
+        area: strong(units.quantity("area", tie.tired_cda_m2, state.units)),
+      }),
+    );
   return said.flatMap((parts, index) => (index ? [" ", ...parts] : parts));
 }

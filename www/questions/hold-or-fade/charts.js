@@ -35,12 +35,34 @@ export function dragOverRide(tools, at) {
   const bare = (/** @type {number} */ cda_m2) => units.number(cda_m2, { digits: 3 });
   const chart = lineChart({
     title: words("overRideTitle"),
-    x: { name: words("timeRidden"), kind: "clock", format: (time_s) => units.number(units.toDisplay("duration", time_s, store.get().units)), read: units.time },
-    y: { name: words("dragAxis"), meaning: "drag", format: (cda_m2) => units.number(cda_m2, { digits: 2 }), read: area },
+    x: {
+      name: words("timeRidden"),
+      kind: "clock",
+      format: (time_s) => units.number(units.toDisplay("duration", time_s, store.get().units)),
+      read: units.time,
+    },
+    y: {
+      name: words("dragAxis"),
+      meaning: "drag",
+      format: (cda_m2) => units.number(cda_m2, { digits: 2 }),
+      read: area,
+    },
     height: (width_px) => Math.round(Math.min(270, Math.max(230, width_px * 0.42))),
     handles: {
-      begins: { label: words("beginsHandle"), directions: "x", meaning: "hold", ring: "open", onMove: (point, phase) => move(phase, point, ["begins_s"]) },
-      lost: { label: words("lostHandle"), directions: "xy", meaning: "hold", ring: "open", onMove: (point, phase) => move(phase, point, ["complete_s", "tired_cda_m2"]) },
+      begins: {
+        label: words("beginsHandle"),
+        directions: "x",
+        meaning: "hold",
+        ring: "open",
+        onMove: (point, phase) => move(phase, point, ["begins_s"]),
+      },
+      lost: {
+        label: words("lostHandle"),
+        directions: "xy",
+        meaning: "hold",
+        ring: "open",
+        onMove: (point, phase) => move(phase, point, ["complete_s", "tired_cda_m2"]),
+      },
     },
     reader: words("overRideReader"),
   });
@@ -49,12 +71,19 @@ export function dragOverRide(tools, at) {
   function move(phase, { x, y }, names) {
     const fade = `scenario.positions[${store.at(`${at}.low`)}].fade`;
     const given = /** @type {Record<string, number>} */ ({ begins_s: x, complete_s: x, tired_cda_m2: y });
-    store.setAll(names.flatMap((name) => valueChanges(store.at(`${fade}.${name}`), `${fade}.${name}`, given[name])), { merge: `${fade} ${names[0]}` });
+    store.setAll(
+      names.flatMap((name) => valueChanges(store.at(`${fade}.${name}`), `${fade}.${name}`, given[name])),
+      { merge: `${fade} ${names[0]}` },
+    );
     if (phase === "commit") store.settle();
   }
 
   /** @param {State} state @param {Answer} answer @param {{ gained_s: number, given_back_s: number, settled: boolean }} told */
-  function update(state, { columns, low_cda_m2, steady_mean_cda_m2, low_held_time_s, passes_s }, { gained_s, given_back_s, settled }) {
+  function update(
+    state,
+    { columns, low_cda_m2, steady_mean_cda_m2, low_held_time_s, passes_s },
+    { gained_s, given_back_s, settled },
+  ) {
     const { time_s: xs, low_cda_m2: low, steady_cda_m2: kept } = columns;
     const finish_s = xs[xs.length - 1];
     const fade = state.scenario.positions[state.with["hold-or-fade"].low].fade;
@@ -64,24 +93,78 @@ export function dragOverRide(tools, at) {
     const tired = area(tired_m2 ?? low[low.length - 1]);
     chart.update({
       desc: fade
-        ? words("overRideFades", { kept: area(steady_mean_cda_m2), low: area(low_cda_m2), begins: units.time(begins_s), tired, complete: units.time(complete_s) })
+        ? words("overRideFades", {
+            kept: area(steady_mean_cda_m2),
+            low: area(low_cda_m2),
+            begins: units.time(begins_s),
+            tired,
+            complete: units.time(complete_s),
+          })
         : words("overRideHeld", { kept: area(steady_mean_cda_m2), low: area(low_cda_m2) }),
       x: { domain: [0, last_s] },
       y: { domain: around([...low, ...kept, low_cda_m2, ...(onChart ? [tired_m2] : [])]) },
       series: [
-        { name: words("keptLine"), xs, ys: kept, meaning: "drag", label: words("keptLineLabel", { area: bare(kept[0]) }), shortLabel: words("keptLineShort", { area: bare(kept[0]) }), labelAt: "start" },
-        { name: words("lowLine"), xs, ys: low, meaning: "hold", label: words("lowLine"), shortLabel: words("lowLineShort"), labelAt: "start" },
-        ...(fade && begins_s < finish_s ? [{
-          name: words("ifHeld"), xs: [begins_s, finish_s], ys: [low_cda_m2, low_cda_m2], meaning: /** @type {const} */ ("hold"), stroke: /** @type {const} */ ("dotted"),
-          label: words("ifHeldTime", { time: units.time(low_held_time_s.value) }), shortLabel: words("ifHeldShort"), unread: true,
-        }] : []),
+        {
+          name: words("keptLine"),
+          xs,
+          ys: kept,
+          meaning: "drag",
+          label: words("keptLineLabel", { area: bare(kept[0]) }),
+          shortLabel: words("keptLineShort", { area: bare(kept[0]) }),
+          labelAt: "start",
+        },
+        {
+          name: words("lowLine"),
+          xs,
+          ys: low,
+          meaning: "hold",
+          label: words("lowLine"),
+          shortLabel: words("lowLineShort"),
+          labelAt: "start",
+        },
+        ...(fade && begins_s < finish_s
+          ? [
+              {
+                name: words("ifHeld"),
+                xs: [begins_s, finish_s],
+                ys: [low_cda_m2, low_cda_m2],
+                meaning: /** @type {const} */ ("hold"),
+                stroke: /** @type {const} */ ("dotted"),
+                label: words("ifHeldTime", { time: units.time(low_held_time_s.value) }),
+                shortLabel: words("ifHeldShort"),
+                unread: true,
+              },
+            ]
+          : []),
       ],
       shades: shades(columns, passes_s, gained_s, given_back_s),
-      points: fade && begins_s < finish_s && fade.begins_s.sd > 0 ? [{ x: begins_s, y: low_cda_m2, sdX: fade.begins_s.sd, meaning: "hold", shape: "none" }] : [],
-      handles: fade ? {
-        ...(begins_s <= last_s && { begins: { x: begins_s, y: low_cda_m2, spoken: words("startsAt", { time: units.time(begins_s) }), step: { x: STEP.time_s }, rangeX: [0, Math.min(complete_s, last_s)] } }),
-        ...(onChart && { lost: { x: complete_s, y: tired_m2, label: words("lostArea", { area: bare(tired_m2) }), spoken: words("areaBy", { area: tired, time: units.time(complete_s) }), step: { x: STEP.time_s, y: STEP.cda_m2 }, rangeX: [begins_s, last_s] } }),
-      } : {},
+      points:
+        fade && begins_s < finish_s && fade.begins_s.sd > 0
+          ? [{ x: begins_s, y: low_cda_m2, sdX: fade.begins_s.sd, meaning: "hold", shape: "none" }]
+          : [],
+      handles: fade
+        ? {
+            ...(begins_s <= last_s && {
+              begins: {
+                x: begins_s,
+                y: low_cda_m2,
+                spoken: words("startsAt", { time: units.time(begins_s) }),
+                step: { x: STEP.time_s },
+                rangeX: [0, Math.min(complete_s, last_s)],
+              },
+            }),
+            ...(onChart && {
+              lost: {
+                x: complete_s,
+                y: tired_m2,
+                label: words("lostArea", { area: bare(tired_m2) }),
+                spoken: words("areaBy", { area: tired, time: units.time(complete_s) }),
+                step: { x: STEP.time_s, y: STEP.cda_m2 },
+                rangeX: [begins_s, last_s],
+              },
+            }),
+          }
+        : {},
       reading: fade ? onScreen(words("dragRings")) : words("meanShown"),
       ease: settled,
     });
@@ -93,13 +176,37 @@ export function dragOverRide(tools, at) {
    */
   function shades({ time_s, low_cda_m2: low, steady_cda_m2: kept }, passes_s, gained_s, given_back_s) {
     const tie_s = passes_s ?? (low[low.length - 1] <= kept[kept.length - 1] ? Infinity : -Infinity);
-    const meeting = passes_s === null ? [] : [{ x: passes_s, low: valueAt({ name: "", xs: time_s, ys: kept }, passes_s), kept: valueAt({ name: "", xs: time_s, ys: kept }, passes_s) }];
+    const meeting =
+      passes_s === null
+        ? []
+        : [
+            {
+              x: passes_s,
+              low: valueAt({ name: "", xs: time_s, ys: kept }, passes_s),
+              kept: valueAt({ name: "", xs: time_s, ys: kept }, passes_s),
+            },
+          ];
     const all = Array.from(time_s, (x, i) => ({ x, low: low[i], kept: kept[i] }));
     const before = [...all.filter(({ x }) => x < tie_s), ...meeting];
     const after = [...meeting, ...all.filter(({ x }) => x > tie_s)];
     return [
-      shade(before, "drag", gained_s >= LEAST_LABELLED_S ? [words("gained", { time: units.time(gained_s) }), words("gained", { time: units.time(gained_s) })] : undefined),
-      shade(after, "hold", given_back_s >= LEAST_LABELLED_S ? [words("givenBack", { time: units.time(given_back_s) }), words("givenBackShort", { time: units.time(given_back_s) })] : undefined),
+      shade(
+        before,
+        "drag",
+        gained_s >= LEAST_LABELLED_S
+          ? [words("gained", { time: units.time(gained_s) }), words("gained", { time: units.time(gained_s) })]
+          : undefined,
+      ),
+      shade(
+        after,
+        "hold",
+        given_back_s >= LEAST_LABELLED_S
+          ? [
+              words("givenBack", { time: units.time(given_back_s) }),
+              words("givenBackShort", { time: units.time(given_back_s) }),
+            ]
+          : undefined,
+      ),
     ].filter(({ xs }) => xs.length > 1);
   }
 
@@ -109,8 +216,11 @@ export function dragOverRide(tools, at) {
 /** @param {{ x: number, low: number, kept: number }[]} points @param {"drag" | "hold"} meaning @param {[label: string, shortLabel: string]} [labels] @returns {Shade} */
 function shade(points, meaning, labels) {
   return {
-    xs: points.map(({ x }) => x), low: points.map(({ low, kept }) => Math.min(low, kept)), high: points.map(({ low, kept }) => Math.max(low, kept)),
-    meaning, ...(labels && { label: labels[0], shortLabel: labels[1] }),
+    xs: points.map(({ x }) => x),
+    low: points.map(({ low, kept }) => Math.min(low, kept)),
+    high: points.map(({ low, kept }) => Math.max(low, kept)),
+    meaning,
+    ...(labels && { label: labels[0], shortLabel: labels[1] }),
   };
 }
 
@@ -124,11 +234,22 @@ function around(values) {
 /** @param {Tools} tools @param {string} at @param {() => { state: State, answer: Answer } | null} shown */
 export function differenceByShare(tools, at, shown) {
   const { store, units } = tools;
-  const amount = (/** @type {number} */ seconds) => (Math.round(seconds) === 0 ? shared("level") : units.time(Math.abs(seconds)));
+  const amount = (/** @type {number} */ seconds) =>
+    Math.round(seconds) === 0 ? shared("level") : units.time(Math.abs(seconds));
   const chart = lineChart({
     title: words("byShareTitle"),
-    x: { name: words("shareAxis"), meaning: "hold", format: (share) => units.number(share * 100), read: (share) => units.percent(share) },
-    y: { name: words("differenceAxis"), kind: "clock", format: amount, read: (seconds) => units.difference(seconds).words },
+    x: {
+      name: words("shareAxis"),
+      meaning: "hold",
+      format: (share) => units.number(share * 100),
+      read: (share) => units.percent(share),
+    },
+    y: {
+      name: words("differenceAxis"),
+      kind: "clock",
+      format: amount,
+      read: (seconds) => units.difference(seconds).words,
+    },
     height: (width_px) => Math.round(Math.min(300, Math.max(250, width_px * 0.46))),
     handles: { you: { label: words("shareHandle"), directions: "x", meaning: "hold", onMove: move } },
     reader: words("byShareReader"),
@@ -140,7 +261,10 @@ export function differenceByShare(tools, at, shown) {
     const low = `scenario.positions[${store.at(`${at}.low`)}]`;
     if (phase === "commit") store.settle();
     if (!now || phase === "commit" || now.answer.held_share === null) return;
-    const { held_share, columns: { time_s } } = now.answer;
+    const {
+      held_share,
+      columns: { time_s },
+    } = now.answer;
     // From the position as it was answered: the store may be a move ahead.
     const { fade, lapses } = now.state.scenario.positions[now.state.with["hold-or-fade"].low];
     /** @type {[string, unknown][]} */
@@ -148,14 +272,25 @@ export function differenceByShare(tools, at, shown) {
     if (fade) {
       const { heldFor, beginsFor, aside } = lossOver(fade, time_s[time_s.length - 1], held_share);
       const begins_s = Math.max(0, Math.round(beginsFor(Math.max(heldFor(0), x - aside)) / STEP.time_s) * STEP.time_s);
-      changes = [["begins_s", begins_s], ["complete_s", begins_s + fade.complete_s.value - fade.begins_s.value]]
-        .flatMap(([name, value]) => valueChanges(fade[name], `${low}.fade.${name}`, Number(value)));
-    } else if (lapses?.length) changes = valueChanges(lapses[0].share, `${low}.lapses[0].share`, Number((1 - x).toFixed(4)));
+      changes = [
+        ["begins_s", begins_s],
+        ["complete_s", begins_s + fade.complete_s.value - fade.begins_s.value],
+      ].flatMap(([name, value]) => valueChanges(fade[name], `${low}.fade.${name}`, Number(value)));
+    } else if (lapses?.length)
+      changes = valueChanges(lapses[0].share, `${low}.lapses[0].share`, Number((1 - x).toFixed(4)));
     store.setAll(changes, { merge: `${low} share` });
   }
 
   /** What can be held by moving the loss: none of it is before the start. @param {State} state @param {Answer} answer @returns {[number, number]} */
-  function rangeOf({ scenario, with: { "hold-or-fade": { low } } }, { held_share, columns: { time_s } }) {
+  function rangeOf(
+    {
+      scenario,
+      with: {
+        "hold-or-fade": { low },
+      },
+    },
+    { held_share, columns: { time_s } },
+  ) {
     const { fade } = scenario.positions[low];
     if (!fade) return [0, 1];
     const { heldFor, aside } = lossOver(fade, time_s[time_s.length - 1], held_share ?? 0);
@@ -173,18 +308,59 @@ export function differenceByShare(tools, at, shown) {
     const [least, most] = [Math.min(0, ...low), Math.max(0, ...high)];
     const air = (most - least) * 0.08;
     const tie = break_even.held_share;
-    const you = held_share === null ? null : { share: units.percent(held_share), difference: units.difference(whole_s || difference_s.value).words };
+    const you =
+      held_share === null
+        ? null
+        : { share: units.percent(held_share), difference: units.difference(whole_s || difference_s.value).words };
     chart.update({
       desc: tie === null ? words("noTie") : words("tieAt", { share: units.percent(tie) }),
       x: { domain: [0, 1] },
       y: { domain: [least - air, most + air] },
-      series: [{ name: words("lowIs"), xs, ys, low, high, meaning: "hold", label: words("heldToEnd", { difference: units.difference(Math.round(held_difference_s.value)).words }), shortLabel: words("heldToEndShort", { difference: units.difference(Math.round(held_difference_s.value)).short }) }],
-      levels: [{ y: 0, above: words("lowFaster"), below: words("lowSlower"), shortAbove: "", shortBelow: words("slowerBelow") }],
-      points: tie === null ? [] : [{ x: tie, y: 0, drop: true, label: words("levelMark", { share: units.percent(tie) }) }],
-      handles: you === null || held_share === null ? {} : {
-        you: { x: held_share, y: difference_s.value, label: words("youHold", { share: you.share }), strong: you.difference, spoken: `${you.share}, ${you.difference}`, step: { x: STEP.share }, rangeX: rangeOf(state, answer) },
-      },
-      reading: you === null ? "" : tie === null ? words.parts("holdReadingNone", { held: you.share }) : words.parts("holdReading", { held: you.share, share: units.percent(tie) }),
+      series: [
+        {
+          name: words("lowIs"),
+          xs,
+          ys,
+          low,
+          high,
+          meaning: "hold",
+          label: words("heldToEnd", { difference: units.difference(Math.round(held_difference_s.value)).words }),
+          shortLabel: words("heldToEndShort", {
+            difference: units.difference(Math.round(held_difference_s.value)).short,
+          }),
+        },
+      ],
+      levels: [
+        {
+          y: 0,
+          above: words("lowFaster"),
+          below: words("lowSlower"),
+          shortAbove: "",
+          shortBelow: words("slowerBelow"),
+        },
+      ],
+      points:
+        tie === null ? [] : [{ x: tie, y: 0, drop: true, label: words("levelMark", { share: units.percent(tie) }) }],
+      handles:
+        you === null || held_share === null
+          ? {}
+          : {
+              you: {
+                x: held_share,
+                y: difference_s.value,
+                label: words("youHold", { share: you.share }),
+                strong: you.difference,
+                spoken: `${you.share}, ${you.difference}`,
+                step: { x: STEP.share },
+                rangeX: rangeOf(state, answer),
+              },
+            },
+      reading:
+        you === null
+          ? ""
+          : tie === null
+            ? words.parts("holdReadingNone", { held: you.share })
+            : words.parts("holdReading", { held: you.share, share: units.percent(tie) }),
       ease: settled,
     });
   }

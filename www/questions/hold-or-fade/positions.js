@@ -1,8 +1,8 @@
 // @ts-check
 /** The two positions in the sentence: the one that is kept, how much lower the other is, and how that one is lost. */
 
-import { choice } from "../../parts/choice.js";
 import { valueChanges } from "../../frame/bound-number.js";
+import { choice } from "../../parts/choice.js";
 import { book } from "../../words/index.js";
 import { clause } from "../shared/clause.js";
 import { lowerByOf } from "./lower-by.js";
@@ -31,37 +31,66 @@ export function lostNear({ field }, how, kept) {
 }
 
 /** @param {any} position */
-const lostBy = (position) => (position.fade ? "fade" : position.fade_test ? "fade_test" : position.lapses?.length ? "lapses" : "held");
+const lostBy = (position) =>
+  position.fade ? "fade" : position.fade_test ? "fade_test" : position.lapses?.length ? "lapses" : "held";
 
 /** @param {Tools} tools @param {string} at where the question keeps its own part */
 export function positionsSentence(tools, at) {
   const { store } = tools;
-  const place = (/** @type {"low" | "steady"} */ which) => (/** @type {State} */ state) => `scenario.positions[${state.with["hold-or-fade"][which]}]`;
+  const place = (/** @type {"low" | "steady"} */ which) => (/** @type {State} */ state) =>
+    `scenario.positions[${state.with["hold-or-fade"][which]}]`;
   const [lowAt, keptAt] = [place("low"), place("steady")];
   const lowOf = (/** @type {State} */ state) => state.scenario.positions[state.with["hold-or-fade"].low];
   const keptOf = (/** @type {State} */ state) => state.scenario.positions[state.with["hold-or-fade"].steady];
 
   const kept = tools.number({
-    path: (state) => `${keptAt(state)}.cda_m2`, meaning: "drag", label: words("keptLabel"),
+    path: (state) => `${keptAt(state)}.cda_m2`,
+    meaning: "drag",
+    label: words("keptLabel"),
     changes: (si, state) => [
-      ...valueChanges(keptOf(state).cda_m2, `${keptAt(state)}.cda_m2`, si), ...lowTo(state, si - lowerByOf(keptOf(state), lowOf(state))),
+      ...valueChanges(keptOf(state).cda_m2, `${keptAt(state)}.cda_m2`, si),
+      ...lowTo(state, si - lowerByOf(keptOf(state), lowOf(state))),
       ...lostAlong(state, si - keptOf(state).cda_m2.value),
     ],
   });
   const lowerBy = tools.number({
-    path: `${at}.lower_by_m2`, meaning: "drag", label: words("lowerByLabel"), ...LOWER_BY_M2,
+    path: `${at}.lower_by_m2`,
+    meaning: "drag",
+    label: words("lowerByLabel"),
+    ...LOWER_BY_M2,
     value: (state) => (lowOf(state) && keptOf(state) ? lowerByOf(keptOf(state), lowOf(state)) : null),
-    changes: (si, state) => [...valueChanges(store.at(`${at}.lower_by_m2`), `${at}.lower_by_m2`, si), ...lowTo(state, keptOf(state).cda_m2.value - si)],
+    changes: (si, state) => [
+      ...valueChanges(store.at(`${at}.lower_by_m2`), `${at}.lower_by_m2`, si),
+      ...lowTo(state, keptOf(state).cda_m2.value - si),
+    ],
   });
-  const part = (/** @type {string} */ name, /** @type {"hold" | null} */ meaning = "hold") => tools.number({ path: (state) => `${lowAt(state)}.${name}`, meaning });
-  const [begins, tired, complete, share, lapsed] = ["fade.begins_s", "fade.tired_cda_m2", "fade.complete_s", "lapses[0].share", "lapses[0].cda_m2"].map((name) => part(name));
-  const how = choice({ label: words("howLabel"), options: LOST.map((value) => ({ value, name: words(value) })), meaning: "hold", onChange: changeHow });
-  const [keptPick, lowPick] = /** @type {const} */ (["steady", "low"]).map((which) => choice({
-    label: words(which === "low" ? "lowPick" : "keptPick"), options: [], onChange: (value) => store.set(`${at}.${which}`, Number(value)),
-  }));
+  const part = (/** @type {string} */ name, /** @type {"hold" | null} */ meaning = "hold") =>
+    tools.number({ path: (state) => `${lowAt(state)}.${name}`, meaning });
+  const [begins, tired, complete, share, lapsed] = [
+    "fade.begins_s",
+    "fade.tired_cda_m2",
+    "fade.complete_s",
+    "lapses[0].share",
+    "lapses[0].cda_m2",
+  ].map((name) => part(name));
+  const how = choice({
+    label: words("howLabel"),
+    options: LOST.map((value) => ({ value, name: words(value) })),
+    meaning: "hold",
+    onChange: changeHow,
+  });
+  const [keptPick, lowPick] = /** @type {const} */ (["steady", "low"]).map((which) =>
+    choice({
+      label: words(which === "low" ? "lowPick" : "keptPick"),
+      options: [],
+      onChange: (value) => store.set(`${at}.${which}`, Number(value)),
+    }),
+  );
   const keptName = clause(...words.parts("keptAt", { pick: keptPick }));
   const lowName = clause(...words.parts("lowIn", { pick: lowPick }));
-  const [first, last, test] = ["fade_test.first_third_cda_m2", "fade_test.last_third_cda_m2", "fade_test.test_s"].map((name) => part(name));
+  const [first, last, test] = ["fade_test.first_third_cda_m2", "fade_test.last_third_cda_m2", "fade_test.test_s"].map(
+    (name) => part(name),
+  );
   const begun = clause(...words.parts("fadingAt", { begins, tired, complete }));
   const tested = clause(...words.parts("fadingAsTested", { first, last, test }));
   const fading = clause(begun, tested);
@@ -76,7 +105,14 @@ export function positionsSentence(tools, at) {
   function lostAlong(state, by_m2) {
     return ["fade.tired_cda_m2", "lapses[0].cda_m2"].flatMap((name) => {
       const held = store.at(`${lowAt(state)}.${name}`);
-      return held?.source === "typical" ? [/** @type {[string, unknown]} */ ([`${lowAt(state)}.${name}`, { ...held, value: within(held.value + by_m2) }])] : [];
+      return held?.source === "typical"
+        ? [
+            /** @type {[string, unknown]} */ ([
+              `${lowAt(state)}.${name}`,
+              { ...held, value: within(held.value + by_m2) },
+            ]),
+          ]
+        : [];
     });
   }
 
@@ -97,8 +133,16 @@ export function positionsSentence(tools, at) {
     const state = store.get();
     const { fade: _fade, fade_test: _test, lapses: _lapses, ...rest } = lowOf(state);
     // Beside the drag area it has, a test begins by showing as much of a rise as is usual.
-    const rise = () => ({ first_third_cda_m2: guess(rest.cda_m2.value), last_third_cda_m2: guess(rest.cda_m2.value * 1.04) });
-    const lost = wanted === "fade_test" ? rise() : wanted === "fade" || wanted === "lapses" ? lostNear(tools, wanted, keptOf(state)) : null;
+    const rise = () => ({
+      first_third_cda_m2: guess(rest.cda_m2.value),
+      last_third_cda_m2: guess(rest.cda_m2.value * 1.04),
+    });
+    const lost =
+      wanted === "fade_test"
+        ? rise()
+        : wanted === "fade" || wanted === "lapses"
+          ? lostNear(tools, wanted, keptOf(state))
+          : null;
     store.set(lowAt(state), lost ? tools.newPosition({ ...rest, [wanted]: lost }) : rest);
   }
 
@@ -112,10 +156,14 @@ export function positionsSentence(tools, at) {
     update(state, error) {
       const { positions } = state.scenario;
       const { low, steady } = state.with["hold-or-fade"];
-      const options = positions.map((/** @type {any} */ one, /** @type {number} */ index) => ({ value: String(index), name: one.name || words("numbered", { number: index + 1 }) }));
+      const options = positions.map((/** @type {any} */ one, /** @type {number} */ index) => ({
+        value: String(index),
+        name: one.name || words("numbered", { number: index + 1 }),
+      }));
       keptPick.update({ options, value: String(steady) });
       lowPick.update({ options, value: String(low) });
-      const choose = positions.length > 2 || (positions.length > 1 && (low === steady || !positions[low] || !positions[steady]));
+      const choose =
+        positions.length > 2 || (positions.length > 1 && (low === steady || !positions[low] || !positions[steady]));
       keptName.show(choose);
       lowName.show(choose);
       const lost = positions[low] ? lostBy(positions[low]) : "held";
@@ -123,7 +171,12 @@ export function positionsSentence(tools, at) {
       begun.show(lost === "fade");
       tested.show(lost === "fade_test");
       lapsing.show(Boolean(positions[low]?.lapses?.length));
-      const fields = [kept, lowerBy, ...(lost === "fade" ? [begins, tired, complete] : lost === "fade_test" ? [first, last, test] : []), ...(positions[low]?.lapses?.length ? [share, lapsed] : [])];
+      const fields = [
+        kept,
+        lowerBy,
+        ...(lost === "fade" ? [begins, tired, complete] : lost === "fade_test" ? [first, last, test] : []),
+        ...(positions[low]?.lapses?.length ? [share, lapsed] : []),
+      ];
       return fields.map((field) => field.update(state, error)).includes(true);
     },
   };

@@ -22,7 +22,7 @@ import { LOWER_BARS, meanAndSd } from "../shared/published.js";
 import { surerNote } from "../shared/surer.js";
 import { warningList } from "../shared/warnings.js";
 import { breakEven } from "./break-even.js";
-import { dragOverRide, differenceByShare } from "./charts.js";
+import { differenceByShare, dragOverRide } from "./charts.js";
 import { lostNear, positionsSentence } from "./positions.js";
 import { shareTable, why, whyGist, workedOut } from "./worked-out.js";
 
@@ -41,12 +41,22 @@ export function create(host, tools) {
   const { store, units } = tools;
   const distance = distanceChoice(tools);
   const course = courseChoice(tools);
-  const effort = effortChoice(tools, { at: `${AT}.effort`, suggest: () => ({ power_w: shown ? Math.round(shown.answer.low_power_w) : 235 }) });
+  const effort = effortChoice(tools, {
+    at: `${AT}.effort`,
+    suggest: () => ({ power_w: shown ? Math.round(shown.answer.low_power_w) : 235 }),
+  });
   const positions = positionsSentence(tools, AT);
-  const ask = sentence({ title: titleOf(ID), words: words.parts("ask", { distance, course, effort, ...positions.fields }), onOpen: () => tools.openSheet() });
+  const ask = sentence({
+    title: titleOf(ID),
+    words: words.parts("ask", { distance, course, effort, ...positions.fields }),
+    onOpen: () => tools.openSheet(),
+  });
 
   const verdict = answerPart();
-  const balance = ruler({ left: { words: words("rulerKept"), mark: "drag", meaning: "drag" }, right: { words: words("rulerLow"), mark: "hold", meaning: "hold" } });
+  const balance = ruler({
+    left: { words: words("rulerKept"), mark: "drag", meaning: "drag" },
+    right: { words: words("rulerLow"), mark: "hold", meaning: "hold" },
+  });
   const results = lines({ caption: words("threeTimes") });
   const doubts = warningList(tools);
   const add = html("button", { type: "button" }, words("addLow"));
@@ -75,11 +85,16 @@ export function create(host, tools) {
     { id: "table", name: shared("asTable"), gist: words("tableGist"), body: grid.element },
     ...tools.lastFolds(ID),
   ]);
-  const compared = [verdict, balance, results, doubts, overRide, byShare, surer, foldList].map(({ element }) => element).concat(level, takes);
+  const compared = [verdict, balance, results, doubts, overRide, byShare, surer, foldList]
+    .map(({ element }) => element)
+    .concat(level, takes);
   const drawn = draws(tools, ID, redraw);
   layOut(host, {
-    ask: ask.element, answer: [single, verdict.element, balance.element, results.element, doubts.element], picture: [overRide.element, byShare.element, takes],
-    notes: [level, surer.element, caution], folds: foldList.element,
+    ask: ask.element,
+    answer: [single, verdict.element, balance.element, results.element, doubts.element],
+    picture: [overRide.element, byShare.element, takes],
+    notes: [level, surer.element, caution],
+    folds: foldList.element,
   });
 
   /** @type {{ state: State, answer: Answer } | null} */
@@ -105,22 +120,46 @@ export function create(host, tools) {
     const { steady } = store.at(AT);
     const at = scenario.positions[steady] ? steady : 0;
     const kept = scenario.positions[at];
-    const low = tools.newPosition({ ...LOW, name: words("lowLine"), cda_m2: { ...kept.cda_m2, value: kept.cda_m2.value - question.defaults.lower_by_m2.value }, fade: lostNear(tools, "fade", kept) });
-    store.setAll([["scenario.positions", [...scenario.positions, low]], [`${AT}.steady`, at], [`${AT}.low`, scenario.positions.length]]);
+    const low = tools.newPosition({
+      ...LOW,
+      name: words("lowLine"),
+      cda_m2: { ...kept.cda_m2, value: kept.cda_m2.value - question.defaults.lower_by_m2.value },
+      fade: lostNear(tools, "fade", kept),
+    });
+    store.setAll([
+      ["scenario.positions", [...scenario.positions, low]],
+      [`${AT}.steady`, at],
+      [`${AT}.low`, scenario.positions.length],
+    ]);
   }
 
   function redraw() {
     if (!shown) return;
     const { state, answer } = shown;
     const settled = !host.querySelector("[data-dragging], [data-held]");
-    const traded = savingsThatAddUp(answer.difference_s.value, answer.gained_s ?? answer.difference_s.value, answer.given_back_s ?? 0);
+    const traded = savingsThatAddUp(
+      answer.difference_s.value,
+      answer.gained_s ?? answer.difference_s.value,
+      answer.given_back_s ?? 0,
+    );
     const held_s = Math.round(answer.held_difference_s.value);
     const steady_s = Math.round(answer.steady_time_s.value);
 
     drawVerdict(answer, traded.difference_s, settled);
     results.update([
-      { mark: "drag", name: words("rowKept"), value: units.time(steady_s), difference: units.plusMinusTime(answer.steady_time_s.sd), soft: true },
-      { mark: "you", name: words("rowLow"), value: units.time(steady_s - traded.difference_s), difference: differs(traded.difference_s) },
+      {
+        mark: "drag",
+        name: words("rowKept"),
+        value: units.time(steady_s),
+        difference: units.plusMinusTime(answer.steady_time_s.sd),
+        soft: true,
+      },
+      {
+        mark: "you",
+        name: words("rowLow"),
+        value: units.time(steady_s - traded.difference_s),
+        difference: differs(traded.difference_s),
+      },
       { mark: "hold", name: words("rowHeld"), value: units.time(steady_s - held_s), difference: differs(held_s) },
     ]);
     doubts.update(answer.warnings);
@@ -131,7 +170,10 @@ export function create(host, tools) {
     surer.update(answer.surer, { sd: answer.difference_s.sd, plusMinus: units.plusMinusTime, of: "difference" });
     say(reasons, why(tools, state, answer, traded));
     grid.update(answer);
-    foldList.update({ why: { gist: whyGist(tools, answer, traded) }, table: { hidden: answer.columns.share.length === 0 } });
+    foldList.update({
+      why: { gist: whyGist(tools, answer, traded) },
+      table: { hidden: answer.columns.share.length === 0 },
+    });
   }
 
   /** @param {Answer} answer @param {number} whole_s @param {boolean} settled */
@@ -142,12 +184,21 @@ export function create(host, tools) {
     const spread = units.plusMinusTime(difference_s.sd).replace(/^±\s*/, "");
     const as = way === "level" ? "Level" : way === "faster" ? "Faster" : "Slower";
     verdict.update({
-      mark: "hold", claim: words.parts(`claim${as}`, { low: strong(words("lowPosition"), "hold") }),
-      figure: short, spread: difference_s.sd > 0 ? spread : null, odds: chances.words, weight: chances.weight, settled,
+      mark: "hold",
+      claim: words.parts(`claim${as}`, { low: strong(words("lowPosition"), "hold") }),
+      figure: short,
+      spread: difference_s.sd > 0 ? spread : null,
+      odds: chances.words,
+      weight: chances.weight,
+      settled,
       spoken: spokenAnswer(words(`spoken${as}`, { figure, spread }), chances.words),
     });
     balance.update({
-      value: difference_s.value, sd: difference_s.sd, range: taken ? [taken.low_95, taken.high_95] : undefined, format: units.time, ease: settled,
+      value: difference_s.value,
+      sd: difference_s.sd,
+      range: taken ? [taken.low_95, taken.high_95] : undefined,
+      format: units.time,
+      ease: settled,
       spoken: words(`ruler${as}`, { figure, spread }),
     });
   }
@@ -156,7 +207,14 @@ export function create(host, tools) {
   function drawTakes(state) {
     const same = state.with[ID].effort.kind === "power";
     say(onToCost, words(same ? "compareEven" : "setCost"));
-    say(takes, words.parts(same ? "takesWatts" : "takesEven", { lead: strong(words("takesLead"), "hold"), cost: meanAndSd(LOWER_BARS.power), set: onToCost }));
+    say(
+      takes,
+      words.parts(same ? "takesWatts" : "takesEven", {
+        lead: strong(words("takesLead"), "hold"),
+        cost: meanAndSd(LOWER_BARS.power),
+        set: onToCost,
+      }),
+    );
   }
 
   return {

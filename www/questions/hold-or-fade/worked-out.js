@@ -17,7 +17,8 @@ const words = book("hold-or-fade");
 
 /** @param {Tools} tools @param {Answer} answer @param {Traded} traded */
 export function whyGist({ units }, { passes_s, gained_s, held_difference_s }, { first_s, second_s }) {
-  if (gained_s === null) return words("whyHeld", { difference: units.difference(Math.round(held_difference_s.value)).words });
+  if (gained_s === null)
+    return words("whyHeld", { difference: units.difference(Math.round(held_difference_s.value)).words });
   if (passes_s === null) return words("whyNothingBack", { gained: units.time(first_s) });
   return words("whyLeads", { gained: units.time(first_s), passes: units.time(passes_s), back: units.time(second_s) });
 }
@@ -28,7 +29,13 @@ export function why(tools, state, answer, traded) {
   const area = (/** @type {number} */ cda_m2) => units.quantity("area", cda_m2, state.units);
   return [
     paragraph(whyGist(tools, answer, traded)),
-    paragraph(words("whyMean", { low: area(answer.low_cda_m2), mean: area(answer.low_mean_cda_m2), kept: area(answer.steady_mean_cda_m2) })),
+    paragraph(
+      words("whyMean", {
+        low: area(answer.low_cda_m2),
+        mean: area(answer.low_mean_cda_m2),
+        kept: area(answer.steady_mean_cda_m2),
+      }),
+    ),
     paragraph(words("whyLate")),
     paragraph(words("whySplit")),
   ];
@@ -36,10 +43,32 @@ export function why(tools, state, answer, traded) {
 
 /** @param {Tools} tools */
 export function workedOut({ units }) {
-  return html("div", {},
+  return html(
+    "div",
+    {},
     paragraph(words("howBoth")),
-    formula(words("formulaSpoken"),
-      ["A", "(", "t", ")", "=", subscript("A", words("fresh")), "+", "(", subscript("A", words("tired")), "−", subscript("A", words("fresh")), ")", fraction(["t", "−", subscript("t", words("begins"))], [subscript("t", words("lost")), "−", subscript("t", words("begins"))])], { block: true }),
+    formula(
+      words("formulaSpoken"),
+      [
+        "A",
+        "(",
+        "t",
+        ")",
+        "=",
+        subscript("A", words("fresh")),
+        "+",
+        "(",
+        subscript("A", words("tired")),
+        "−",
+        subscript("A", words("fresh")),
+        ")",
+        fraction(
+          ["t", "−", subscript("t", words("begins"))],
+          [subscript("t", words("lost")), "−", subscript("t", words("begins"))],
+        ),
+      ],
+      { block: true },
+    ),
     symbols([
       ["A", words("symbolA")],
       [`t ${words("begins")}`, words("symbolBegins")],
@@ -48,7 +77,8 @@ export function workedOut({ units }) {
     paragraph(words("howShare", { share: units.percent(0.6) })),
     paragraph(words("howDoubt")),
     paragraph(words("howAssumed")),
-    citations(["martin-1998", "polanco-2020", "faulkner-2021", "kordi-2019", "peveler-2005"]));
+    citations(["martin-1998", "polanco-2020", "faulkner-2021", "kordi-2019", "peveler-2005"]),
+  );
 }
 
 /** @param {Tools} tools */
@@ -60,7 +90,11 @@ export function shareTable({ units }) {
     update({ columns: { share, difference_s, difference_sd_s } }) {
       grid.update({
         columns: [words("columnHeld"), words("columnDifference"), "±"],
-        rows: Array.from(share, (one, i) => [units.percent(one), units.difference(Math.round(difference_s[i])).words, units.plusMinusTime(difference_sd_s[i])]),
+        rows: Array.from(share, (one, i) => [
+          units.percent(one),
+          units.difference(Math.round(difference_s[i])).words,
+          units.plusMinusTime(difference_sd_s[i]),
+        ]),
       });
     },
     destroy: grid.destroy,

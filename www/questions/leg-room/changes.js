@@ -3,7 +3,7 @@
 
 import { html, say } from "../../parts/html.js";
 import { table } from "../../parts/table.js";
-import { LEVEL_DEG, angle, millimetres, turning, waysInWords, words } from "./texts.js";
+import { angle, LEVEL_DEG, millimetres, turning, waysInWords, words } from "./texts.js";
 
 /** @import { State } from "../../state/history.js" */
 /** @import { LegRoomAnswer as Answer, SetUpChange } from "../../types/core.d.ts" */
@@ -17,7 +17,8 @@ export function changesTable() {
     destroy: grid.destroy,
     /** @param {State} state @param {Answer} answer */
     update({ units: shown }, { changes }) {
-      const figure = (/** @type {number | null} */ value, /** @type {(value: number) => string} */ text) => (value === null ? words("changes.out-of-reach") : text(value));
+      const figure = (/** @type {number | null} */ value, /** @type {(value: number) => string} */ text) =>
+        value === null ? words("changes.out-of-reach") : text(value);
       grid.update({
         caption: words("changes.title"),
         columns: [words("changes.change"), words("changes.hip"), words("changes.knee"), words("changes.thigh")],
@@ -55,7 +56,10 @@ export function keepTheHip() {
       if (!pads || pads.tightest_hip_deg === null) return;
       const back = waysInWords(give_back, shown, { pads: false });
       const taken = { drop: millimetres(pads.by, shown), hip: angle(Math.abs(pads.tightest_hip_deg), shown) };
-      say(giveBack, back === null ? words.parts("give-back.none", taken) : words.parts("give-back", { ...taken, ways: back }));
+      say(
+        giveBack,
+        back === null ? words.parts("give-back.none", taken) : words.parts("give-back", { ...taken, ways: back }),
+      );
     },
   };
 }

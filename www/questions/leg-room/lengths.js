@@ -22,20 +22,37 @@ export function ownLengths(tools, at, answer) {
     const path = `${at}.${name}`;
     const number = tools.number({
       path,
-      value: (state) => {
+      value: () => {
         const held = store.at(path);
         if (held !== undefined) return held.value ?? held;
         return isGuessed(name) ? (answer()?.lengths[name] ?? null) : (tools.field(path)?.default ?? null);
       },
-      changes: (si) => [[path, { value: si, sd: isGuessed(name) ? TAPE_SD_M : (tools.field(path)?.default_sd ?? 0), source: isGuessed(name) ? "measured" : "estimated" }]],
+      changes: (si) => [
+        [
+          path,
+          {
+            value: si,
+            sd: isGuessed(name) ? TAPE_SD_M : (tools.field(path)?.default_sd ?? 0),
+            source: isGuessed(name) ? "measured" : "estimated",
+          },
+        ],
+      ],
     });
     const guess = html("span", { class: "guess" });
     const again = html("button", { type: "button" }, words("lengths.guess-again"));
     again.addEventListener("click", () => store.set(path, undefined));
     return { name, path, number, guess, again };
   });
-  const grid = html("div", { class: "own-lengths" }, ...rows.flatMap(({ name, number, guess, again }) =>
-    [html("span", {}, words(`lengths.${name}`)), number.element, html("span", {}, guess, again), number.note]));
+  const grid = html(
+    "div",
+    { class: "own-lengths" },
+    ...rows.flatMap(({ name, number, guess, again }) => [
+      html("span", {}, words(`lengths.${name}`)),
+      number.element,
+      html("span", {}, guess, again),
+      number.note,
+    ]),
+  );
   const element = html("div", {}, html("p", {}, words("lengths.how")), grid);
 
   return {
@@ -61,12 +78,14 @@ export function ownLengths(tools, at, answer) {
     },
     /** @param {State} state @param {CoreError | null} error @returns {boolean} */
     update(state, error) {
-      return rows.map(({ path, number, guess, again }) => {
-        const typed = store.at(path) !== undefined;
-        say(guess, typed ? "" : words("lengths.guess"));
-        again.hidden = !typed;
-        return number.update(state, error);
-      }).includes(true);
+      return rows
+        .map(({ path, number, guess, again }) => {
+          const typed = store.at(path) !== undefined;
+          say(guess, typed ? "" : words("lengths.guess"));
+          again.hidden = !typed;
+          return number.update(state, error);
+        })
+        .includes(true);
     },
   };
 }

@@ -1,8 +1,8 @@
 // @ts-check
 /** Angles, lengths and changes of a set-up as text. */
 
-import { book, languageTag } from "../../words/index.js";
 import * as units from "../../units.js";
+import { book, languageTag } from "../../words/index.js";
 
 /** @import { Units } from "../../units.js" */
 /** @import { SetUpWays } from "../../types/core.d.ts" */
@@ -13,16 +13,21 @@ export const words = book("leg-room");
 export const LEVEL_DEG = 0.05;
 
 /** "40.9°" @param {number} deg @param {Units} shown @param {{ signed?: boolean, digits?: number }} [options] */
-export const angle = (deg, shown, { signed = false, digits = 1 } = {}) => units.quantity("joint_angle", deg, shown, { digits, signed });
+export const angle = (deg, shown, { signed = false, digits = 1 } = {}) =>
+  units.quantity("joint_angle", deg, shown, { digits, signed });
 
 /** A crank angle, to the whole degree. @param {number} deg @param {Units} shown */
 export const crankAngle = (deg, shown) => angle(Math.round(deg) % 360, shown, { digits: 0 });
 
 /** "245°/s" @param {number} deg_s @param {Units} shown @param {{ signed?: boolean }} [options] */
-export const turning = (deg_s, shown, { signed = false } = {}) => units.quantity("turning", deg_s, shown, { digits: 0, signed });
+export const turning = (deg_s, shown, { signed = false } = {}) =>
+  units.quantity("turning", deg_s, shown, { digits: 0, signed });
 
 /** "5 mm" @param {number} length_m @param {Units} shown */
-export const millimetres = (length_m, shown) => units.quantity("fit_length", Math.abs(length_m), shown, { digits: Math.abs(length_m) < 0.00995 && !isWhole(length_m) ? 1 : 0 });
+export const millimetres = (length_m, shown) =>
+  units.quantity("fit_length", Math.abs(length_m), shown, {
+    digits: Math.abs(length_m) < 0.00995 && !isWhole(length_m) ? 1 : 0,
+  });
 
 /** @param {number} length_m */
 const isWhole = (length_m) => Math.abs(length_m * 1000 - Math.round(length_m * 1000)) < 0.05;

@@ -17,7 +17,7 @@ import { warningList } from "../shared/warnings.js";
 import { changesTable, keepTheHip } from "./changes.js";
 import { ownLengths } from "./lengths.js";
 import { setUps } from "./set-ups.js";
-import { LEVEL_DEG, angle, crankAngle, millimetres, turning, words } from "./texts.js";
+import { angle, crankAngle, LEVEL_DEG, millimetres, turning, words } from "./texts.js";
 import { turnViews } from "./turn.js";
 import { why, workedOut } from "./worked-out.js";
 
@@ -45,7 +45,10 @@ export function create(host, tools) {
   const ask = sentence({ title: titleOf(ID), words: setting.words, onOpen: () => tools.openSheet() });
 
   const verdict = answerPart();
-  const balance = ruler({ left: { words: words("ruler.left"), mark: "hold", meaning: "hold" }, right: { words: words("ruler.right"), mark: "hold", meaning: "hold" } });
+  const balance = ruler({
+    left: { words: words("ruler.left"), mark: "hold", meaning: "hold" },
+    right: { words: words("ruler.right"), mark: "hold", meaning: "hold" },
+  });
   const results = table({ caption: "" });
   results.element.classList.add("compact");
   const sure = html("p", { class: "takes" });
@@ -55,7 +58,9 @@ export function create(host, tools) {
   const keep = keepTheHip();
   const changes = changesTable();
   const lengths = ownLengths(tools, AT, latest);
-  const surer = surerNote(tools, { open: (field) => (field === "with.stature_m" ? (setting.focusStature(), true) : lengths.focus(field)) });
+  const surer = surerNote(tools, {
+    open: (field) => (field === "with.stature_m" ? setting.focusStature() : lengths.focus(field)),
+  });
   const knee = html("p", { class: "takes" });
   const price = html("p", { class: "takes no-print" });
   const openPrice = html("button", { type: "button" }, words("price.open"));
@@ -76,7 +81,14 @@ export function create(host, tools) {
     ask: ask.element,
     answer: [verdict.element, balance.element, results.element, sure, doubts.element],
     picture: [...turn.elements, changes.element],
-    notes: [...keep.elements, knee, html("p", { class: "takes no-print" }, ...words.parts("takes")), price, surer.element, html("p", { class: "caution" }, ...words.parts("caution"))],
+    notes: [
+      ...keep.elements,
+      knee,
+      html("p", { class: "takes no-print" }, ...words.parts("takes")),
+      price,
+      surer.element,
+      html("p", { class: "caution" }, ...words.parts("caution")),
+    ],
     folds: foldList.element,
   });
 
@@ -96,7 +108,13 @@ export function create(host, tools) {
     const limit = kind === "impossible" ? (max ?? min) : undefined;
     if (limit === undefined) return error;
     const [from, to, missing, at] = message.match(/\d+/g) ?? [];
-    const where = { from: `${from}°`, to: `${to}°`, at: `${at}°`, missing: `${missing}\u00a0mm`, limit: millimetres(limit, shownUnits) };
+    const where = {
+      from: `${from}°`,
+      to: `${to}°`,
+      at: `${at}°`,
+      missing: `${missing}\u00a0mm`,
+      limit: millimetres(limit, shownUnits),
+    };
     return { ...error, message: words(max === undefined ? "wrong.too-near" : "wrong.too-far", where) };
   }
 
@@ -110,8 +128,18 @@ export function create(host, tools) {
     keep.update(state, answer);
     changes.update(state, answer);
     const short = (/** @type {Figure} */ { value }) => angle(STRAIGHT_DEG - value, state.units, { digits: 0 });
-    say(knee, words.parts("knee", { short: short(answer.a.straightest_knee_deg), short_new: short(answer.b.straightest_knee_deg) }));
-    surer.update(answer.surer, { sd: answer.difference.tightest_hip_deg.sd, plusMinus: (sd) => units.plusMinus("joint_angle", sd, state.units), of: "hip" });
+    say(
+      knee,
+      words.parts("knee", {
+        short: short(answer.a.straightest_knee_deg),
+        short_new: short(answer.b.straightest_knee_deg),
+      }),
+    );
+    surer.update(answer.surer, {
+      sd: answer.difference.tightest_hip_deg.sd,
+      plusMinus: (sd) => units.plusMinus("joint_angle", sd, state.units),
+      of: "hip",
+    });
     say(reasons, why(tools, state, answer));
     drawTable(state, answer);
     foldList.update({ lengths: { gist: lengths.gist() } });
@@ -123,13 +151,33 @@ export function create(host, tools) {
     const way = value < 0 ? "closes" : "opens";
     const figure = angle(Math.abs(value), state.units);
     const spread = sd > 0 ? units.spreadText("joint_angle", sd, state.units) : null;
-    const certain = level ? { weight: /** @type {const} */ ("sure"), words: "" } : firstOrder(value, sd, (count) => words(value < 0 ? "verdict.one-in-opens" : "verdict.one-in-closes", { count }));
-    const spoken = level ? words("verdict.spoken-level") : spread === null ? words(`verdict.spoken-exact-${way}`, { figure }) : words(`verdict.spoken-${way}`, { figure, spread: `${spread}°` });
+    const certain = level
+      ? { weight: /** @type {const} */ ("sure"), words: "" }
+      : firstOrder(value, sd, (count) =>
+          words(value < 0 ? "verdict.one-in-opens" : "verdict.one-in-closes", { count }),
+        );
+    const spoken = level
+      ? words("verdict.spoken-level")
+      : spread === null
+        ? words(`verdict.spoken-exact-${way}`, { figure })
+        : words(`verdict.spoken-${way}`, { figure, spread: `${spread}°` });
     verdict.update({
-      mark: "hold", claim: words.parts(level ? "verdict.level" : `verdict.${way}`), figure,
-      spread: spread === null ? null : `${spread}°`, odds: certain.words, weight: certain.weight, settled, spoken,
+      mark: "hold",
+      claim: words.parts(level ? "verdict.level" : `verdict.${way}`),
+      figure,
+      spread: spread === null ? null : `${spread}°`,
+      odds: certain.words,
+      weight: certain.weight,
+      settled,
+      spoken,
     });
-    balance.update({ value, sd, format: (deg) => angle(deg, state.units, { digits: Number.isInteger(deg) ? 0 : 1 }), ease: settled, spoken: words("ruler.spoken", { change: spoken }) });
+    balance.update({
+      value,
+      sd,
+      format: (deg) => angle(deg, state.units, { digits: Number.isInteger(deg) ? 0 : 1 }),
+      ease: settled,
+      spoken: words("ruler.spoken", { change: spoken }),
+    });
   }
 
   /** @param {State} state @param {Answer} answer */
@@ -140,28 +188,70 @@ export function create(host, tools) {
       caption: words("results.caption"),
       columns: [words("results.measure"), words("results.now"), words("results.new"), words("results.change")],
       rows: [
-        [words("results.hip"), degrees(a.tightest_hip_deg), degrees(b.tightest_hip_deg), more(difference.tightest_hip_deg)],
+        [
+          words("results.hip"),
+          degrees(a.tightest_hip_deg),
+          degrees(b.tightest_hip_deg),
+          more(difference.tightest_hip_deg),
+        ],
         [words("results.torso"), degrees(a.torso_deg), degrees(b.torso_deg), more(difference.torso_deg)],
-        [words("results.knee-straight"), degrees(a.straightest_knee_deg), degrees(b.straightest_knee_deg), more(difference.straightest_knee_deg)],
-        [words("results.knee-bent"), degrees(a.most_bent_knee_deg), degrees(b.most_bent_knee_deg), more(difference.most_bent_knee_deg)],
-        [words("results.thigh"), turning(a.fastest_thigh_deg_s.value, shownUnits), turning(b.fastest_thigh_deg_s.value, shownUnits), turning(difference.fastest_thigh_deg_s.value, shownUnits, { signed: true })],
+        [
+          words("results.knee-straight"),
+          degrees(a.straightest_knee_deg),
+          degrees(b.straightest_knee_deg),
+          more(difference.straightest_knee_deg),
+        ],
+        [
+          words("results.knee-bent"),
+          degrees(a.most_bent_knee_deg),
+          degrees(b.most_bent_knee_deg),
+          more(difference.most_bent_knee_deg),
+        ],
+        [
+          words("results.thigh"),
+          turning(a.fastest_thigh_deg_s.value, shownUnits),
+          turning(b.fastest_thigh_deg_s.value, shownUnits),
+          turning(difference.fastest_thigh_deg_s.value, shownUnits, { signed: true }),
+        ],
       ],
     });
     sure.hidden = b.tightest_hip_deg.sd === 0;
-    say(sure, words(guessed.length ? "results.sure-guessed" : "results.sure-typed", {
-      hip: units.plusMinus("joint_angle", b.tightest_hip_deg.sd, shownUnits), knee: units.plusMinus("joint_angle", b.straightest_knee_deg.sd, shownUnits),
-    }));
+    say(
+      sure,
+      words(guessed.length ? "results.sure-guessed" : "results.sure-typed", {
+        hip: units.plusMinus("joint_angle", b.tightest_hip_deg.sd, shownUnits),
+        knee: units.plusMinus("joint_angle", b.straightest_knee_deg.sd, shownUnits),
+      }),
+    );
   }
 
   /** @param {State} state @param {Answer} answer */
   function drawTable(state, { columns }) {
-    const every = Array.from(columns.crank_deg.keys()).filter((index) => index % ROW_DEG === 0 && index < columns.crank_deg.length - 1);
+    const every = Array.from(columns.crank_deg.keys()).filter(
+      (index) => index % ROW_DEG === 0 && index < columns.crank_deg.length - 1,
+    );
     const one = (/** @type {number} */ value) => units.number(value, { digits: 1 });
     const whole = (/** @type {number} */ value) => units.number(value, { digits: 0 });
     everywhere.update({
       caption: words("table.caption"),
-      columns: [words("table.crank"), words("table.hip_a"), words("table.hip_b"), words("table.knee_a"), words("table.knee_b"), words("table.thigh_a"), words("table.thigh_b")],
-      rows: every.map((i) => [crankAngle(columns.crank_deg[i], state.units), one(columns.a_hip_deg[i]), one(columns.b_hip_deg[i]), one(columns.a_knee_deg[i]), one(columns.b_knee_deg[i]), whole(columns.a_thigh_deg_s[i]), whole(columns.b_thigh_deg_s[i])]),
+      columns: [
+        words("table.crank"),
+        words("table.hip_a"),
+        words("table.hip_b"),
+        words("table.knee_a"),
+        words("table.knee_b"),
+        words("table.thigh_a"),
+        words("table.thigh_b"),
+      ],
+      rows: every.map((i) => [
+        crankAngle(columns.crank_deg[i], state.units),
+        one(columns.a_hip_deg[i]),
+        one(columns.b_hip_deg[i]),
+        one(columns.a_knee_deg[i]),
+        one(columns.b_knee_deg[i]),
+        whole(columns.a_thigh_deg_s[i]),
+        whole(columns.b_thigh_deg_s[i]),
+      ]),
     });
   }
 

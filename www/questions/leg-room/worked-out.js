@@ -23,9 +23,24 @@ export function why({ units }, state, { b }) {
 /** @param {Tools} tools @param {State} state */
 export function workedOut({ units, field }, state) {
   const typical = (/** @type {string} */ name) => field(`with.${name}`)?.default ?? NaN;
-  return html("div", {},
+  return html(
+    "div",
+    {},
     paragraph(words("how.loop", { above: units.quantity("fit_length", typical("hip_above_saddle_m"), state.units) })),
-    formula(words("how.formula"), ["τ", "−", "φ", ",", "cos", "∠", "=", fraction([power("E", "2"), "+", power("t", "2"), "−", power("L", "2")], ["2", "E", "t"])], { block: true }),
+    formula(
+      words("how.formula"),
+      [
+        "τ",
+        "−",
+        "φ",
+        ",",
+        "cos",
+        "∠",
+        "=",
+        fraction([power("E", "2"), "+", power("t", "2"), "−", power("L", "2")], ["2", "E", "t"]),
+      ],
+      { block: true },
+    ),
     symbols([
       ["τ", words("how.τ")],
       ["φ", words("how.φ")],
@@ -33,9 +48,16 @@ export function workedOut({ units, field }, state) {
       ["t", words("how.t")],
       ["L", words("how.L")],
     ]),
-    paragraph(words("how.frozen", { ankle: angle(typical("ankle_deg"), state.units, { digits: 0 }), pitch: angle(typical("foot_pitch_deg"), state.units, { digits: 0 }), swing: angle(typical("foot_swing_deg"), state.units, { digits: 0 }) })),
+    paragraph(
+      words("how.frozen", {
+        ankle: angle(typical("ankle_deg"), state.units, { digits: 0 }),
+        pitch: angle(typical("foot_pitch_deg"), state.units, { digits: 0 }),
+        swing: angle(typical("foot_swing_deg"), state.units, { digits: 0 }),
+      }),
+    ),
     paragraph(words("how.torso")),
     paragraph(words("how.rates")),
     paragraph(words("how.none")),
-    citations(["drillis-1966", "bini-2011", "saddle-economy-2013", "martin-2007"]));
+    citations(["drillis-1966", "bini-2011", "saddle-economy-2013", "martin-2007"]),
+  );
 }

@@ -1,13 +1,13 @@
 // @ts-check
 /** What a budget buys: the best set's seconds against money, or hours, as a staircase with a handle at the rider's own. */
 
+import { strong } from "../../parts/html.js";
 import { lineChart } from "../../parts/line-chart.js";
 import { book } from "../../words/index.js";
 import { question } from "../next-gain.js";
 import { onScreen } from "../shared/layout.js";
-import { nameOf } from "./candidates.js";
 import { listOf } from "../shared/list.js";
-import { strong } from "../../parts/html.js";
+import { nameOf } from "./candidates.js";
 
 /** @import { Tools } from "../index.js" */
 /** @import { State } from "../../state/history.js" */
@@ -30,10 +30,16 @@ export function budgetChart({ store, units }, name) {
     x: { name: "", format: (value) => units.number(value, { digits: 1, atLeast: 0 }), read: (value) => inWords(value) },
     y: { name: words("savedAxis"), kind: "clock", format: units.time },
     height: (width_px) => Math.round(Math.min(260, Math.max(210, width_px * 0.4))),
-    handles: { you: { label: words(money ? "youMoney" : "youHours"), directions: "x", onMove: ({ x }, phase) => {
-      store.set(`${AT}.${name}`, x, { merge: `${AT}.${name}` });
-      if (phase === "commit") store.settle();
-    } } },
+    handles: {
+      you: {
+        label: words(money ? "youMoney" : "youHours"),
+        directions: "x",
+        onMove: ({ x }, phase) => {
+          store.set(`${AT}.${name}`, x, { merge: `${AT}.${name}` });
+          if (phase === "commit") store.settle();
+        },
+      },
+    },
     reader: words(money ? "readMoney" : "readHours"),
   });
 
@@ -57,11 +63,27 @@ export function budgetChart({ store, units }, name) {
       const now = stepAt(steps, own);
       const top = Math.max(1, ...ys) * BEYOND;
       chart.update({
-        desc: words("curveDesc", { start: units.time(ys[0] ?? 0), end: units.time(ys.at(-1) ?? 0), most: inWords(steps.at(-1)?.budget ?? 0) }),
-        x: { domain: [0, end], name: money ? (currency ? words("moneyAxisIn", { currency }) : words("moneyAxis")) : words("hoursAxis") },
+        desc: words("curveDesc", {
+          start: units.time(ys[0] ?? 0),
+          end: units.time(ys.at(-1) ?? 0),
+          most: inWords(steps.at(-1)?.budget ?? 0),
+        }),
+        x: {
+          domain: [0, end],
+          name: money ? (currency ? words("moneyAxisIn", { currency }) : words("moneyAxis")) : words("hoursAxis"),
+        },
         y: { domain: [0, top] },
         series: [{ name: "", xs, ys, unread: true }],
-        handles: { you: { x: Math.min(own, end), y: steps[now]?.saved ?? 0, strong: units.time(steps[now]?.saved ?? 0), spoken: words("at", { budget: inWords(own), figure: units.time(steps[now]?.saved ?? 0) }), step: { x: STEP[name] }, rangeX: [0, end] } },
+        handles: {
+          you: {
+            x: Math.min(own, end),
+            y: steps[now]?.saved ?? 0,
+            strong: units.time(steps[now]?.saved ?? 0),
+            spoken: words("at", { budget: inWords(own), figure: units.time(steps[now]?.saved ?? 0) }),
+            step: { x: STEP[name] },
+            rangeX: [0, end],
+          },
+        },
         read: (x) => reading(curve, steps, x, candidates),
         reading: onScreen(words("drag")),
       });
@@ -74,7 +96,11 @@ export function budgetChart({ store, units }, name) {
     const at = stepAt(steps, x);
     const names = listOf(curve.candidates[at].map((c) => nameOf(candidates[c], c)));
     const spoken = words("at", { budget: inWords(x), figure: units.time(steps[at].saved) });
-    return { words: [strong(spoken), names ? `. ${names}.` : ""], spoken: `${spoken}. ${names}`, points: [{ y: steps[at].saved }] };
+    return {
+      words: [strong(spoken), names ? `. ${names}.` : ""],
+      spoken: `${spoken}. ${names}`,
+      points: [{ y: steps[at].saved }],
+    };
   }
 }
 

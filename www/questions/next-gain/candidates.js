@@ -33,12 +33,37 @@ export function whyLeftOut({ why, other }, candidates) {
  */
 export const KINDS = [
   { id: "dragShare", field: "positions.cda_m2", share: true, start: -0.02, sd: 0.01 },
-  { id: "dragArea", field: "positions.cda_m2", share: false, kind: "area", digits: 4, step: 0.001, start: -0.005, sd: 0.002 },
+  {
+    id: "dragArea",
+    field: "positions.cda_m2",
+    share: false,
+    kind: "area",
+    digits: 4,
+    step: 0.001,
+    start: -0.005,
+    sd: 0.002,
+  },
   { id: "powerShare", field: "power.cp_w", share: true, start: 0.02, sd: 0.01 },
   { id: "power", field: "power.cp_w", share: false, kind: "power", step: 1, start: 5, sd: 3 },
-  { id: "rolling", field: "bike.rolling_coefficient", share: false, kind: "coefficient", step: 0.0001, start: -0.0003, sd: 0.0002 },
+  {
+    id: "rolling",
+    field: "bike.rolling_coefficient",
+    share: false,
+    kind: "coefficient",
+    step: 0.0001,
+    start: -0.0003,
+    sd: 0.0002,
+  },
   { id: "mass", field: "rider.total_mass_kg", share: false, kind: "mass", start: -1, sd: 0.2 },
-  { id: "drivetrain", field: "bike.drivetrain_efficiency", share: false, kind: "share", step: 0.1, start: 0.005, sd: 0.003 },
+  {
+    id: "drivetrain",
+    field: "bike.drivetrain_efficiency",
+    share: false,
+    kind: "share",
+    step: 0.1,
+    start: 0.005,
+    sd: 0.003,
+  },
   { id: "bends", field: "bike.lateral_m_s2", share: false, kind: "acceleration", step: 0.1, start: 0.5, sd: 0.3 },
 ];
 
@@ -49,6 +74,13 @@ export function kindOf(change) {
 
 /** The colour of what it changes. @param {Candidate} candidate @returns {Meaning} */
 export function meaningOf({ changes }) {
-  const touches = (/** @type {string} */ part) => changes.some(({ field, use_position }) => field?.includes(part) || (part === "cda" && use_position !== undefined));
-  return touches("lapses") || touches("fade") ? "hold" : touches("cda") ? "drag" : touches("cp_") || touches("w_prime") ? "power" : "ground";
+  const touches = (/** @type {string} */ part) =>
+    changes.some(({ field, use_position }) => field?.includes(part) || (part === "cda" && use_position !== undefined));
+  return touches("lapses") || touches("fade")
+    ? "hold"
+    : touches("cda")
+      ? "drag"
+      : touches("cp_") || touches("w_prime")
+        ? "power"
+        : "ground";
 }

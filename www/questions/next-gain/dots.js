@@ -39,7 +39,16 @@ export function dotPlot({ title, legend }) {
   const axis = svg("path", { class: "axis-line" });
   const zero = svg("path", { class: "level-line" });
   frame.append(axis, zero);
-  const picture = svg("svg", { class: "chart", role: "img", "aria-label": title, "aria-describedby": descId }, desc, frame, spans, rings, dots, words);
+  const picture = svg(
+    "svg",
+    { class: "chart", role: "img", "aria-label": title, "aria-describedby": descId },
+    desc,
+    frame,
+    spans,
+    rings,
+    dots,
+    words,
+  );
   const element = html("figure", { class: "chart-figure" }, picture, html("figcaption", { class: "reading" }, legend));
   const drawSpans = pool(spans, "path");
   const drawRings = pool(rings, "circle");
@@ -71,22 +80,61 @@ export function dotPlot({ title, legend }) {
     const room_px = printed ? left - 10 : width - FIGURE_PX;
     set(picture, { width, height, viewBox: `0 0 ${width} ${height}` });
     const ticks = ticksOf(axisOf, domain, Math.min(MOST_TICKS, Math.floor((right - left) / 70)));
-    set(axis, { d: `M${px(left)} ${bottom}H${px(right)}${ticks.map((tick) => `M${px(x(tick))} ${bottom}v5`).join("")}` });
+    set(axis, {
+      d: `M${px(left)} ${bottom}H${px(right)}${ticks.map((tick) => `M${px(x(tick))} ${bottom}v5`).join("")}`,
+    });
     set(zero, { d: `M${px(x(0))} 4V${bottom}` });
     const rows = list.map((dot, row) => ({ ...dot, y: lineOf(row) }));
-    drawSpans(rows, (line, { works, sd, y, meaning }) => set(line, { class: `whisker ${meaning}`, d: `M${px(x(works - sd))} ${y}H${px(x(works + sd))}` }));
-    drawRings(rows, (ring, { works, y, meaning }) => set(ring, { class: `point ring ${meaning}`, cx: px(x(works)), cy: y, r: 4.5 }));
-    drawDots(rows, (dot, { average, y, meaning }) => set(dot, { class: `point ${meaning}`, cx: px(x(average)), cy: y, r: 5.5 }));
-    const figureOf = (/** @type {Dot & { y: number }} */ { figure, y, chosen }) => ({ text: figure, x: width - 6, y: wordsOf(y), anchor: "end", weight: chosen ? 600 : 400, soft: !chosen });
-    const nameOf = (/** @type {Dot & { y: number }} */ { name, y, chosen }) => ({ text: fitted(`${chosen ? "✓ " : ""}${name}`, room_px, chosen ? 600 : 400), x: printed ? 0 : 6, y: wordsOf(y), anchor: "start", weight: chosen ? 600 : 400, soft: !chosen });
-    drawWords([
-      ...rows.map(nameOf), ...rows.map(figureOf),
-      ...ticks.map((tick) => ({ text: format(tick), x: x(tick), y: bottom + 20, anchor: "middle", weight: 400, soft: true })),
-      { text: axisName, x: width - 6, y: height - 6, anchor: "end", weight: 400, soft: true },
-    ], (text, { text: content, x: at, y, anchor, weight, soft }) => {
-      set(text, { class: soft ? "tick halo" : "halo", x: px(at), y: px(y), "text-anchor": anchor, "font-weight": weight });
-      if (text.textContent !== content) text.textContent = content;
+    drawSpans(rows, (line, { works, sd, y, meaning }) =>
+      set(line, { class: `whisker ${meaning}`, d: `M${px(x(works - sd))} ${y}H${px(x(works + sd))}` }),
+    );
+    drawRings(rows, (ring, { works, y, meaning }) =>
+      set(ring, { class: `point ring ${meaning}`, cx: px(x(works)), cy: y, r: 4.5 }),
+    );
+    drawDots(rows, (dot, { average, y, meaning }) =>
+      set(dot, { class: `point ${meaning}`, cx: px(x(average)), cy: y, r: 5.5 }),
+    );
+    const figureOf = (/** @type {Dot & { y: number }} */ { figure, y, chosen }) => ({
+      text: figure,
+      x: width - 6,
+      y: wordsOf(y),
+      anchor: "end",
+      weight: chosen ? 600 : 400,
+      soft: !chosen,
     });
+    const nameOf = (/** @type {Dot & { y: number }} */ { name, y, chosen }) => ({
+      text: fitted(`${chosen ? "✓ " : ""}${name}`, room_px, chosen ? 600 : 400),
+      x: printed ? 0 : 6,
+      y: wordsOf(y),
+      anchor: "start",
+      weight: chosen ? 600 : 400,
+      soft: !chosen,
+    });
+    drawWords(
+      [
+        ...rows.map(nameOf),
+        ...rows.map(figureOf),
+        ...ticks.map((tick) => ({
+          text: format(tick),
+          x: x(tick),
+          y: bottom + 20,
+          anchor: "middle",
+          weight: 400,
+          soft: true,
+        })),
+        { text: axisName, x: width - 6, y: height - 6, anchor: "end", weight: 400, soft: true },
+      ],
+      (text, { text: content, x: at, y, anchor, weight, soft }) => {
+        set(text, {
+          class: soft ? "tick halo" : "halo",
+          x: px(at),
+          y: px(y),
+          "text-anchor": anchor,
+          "font-weight": weight,
+        });
+        if (text.textContent !== content) text.textContent = content;
+      },
+    );
   }
 
   return {

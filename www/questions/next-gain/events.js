@@ -30,12 +30,35 @@ export function eventList(tools) {
     made = state.scenario.events.map((/** @type {any} */ event, /** @type {number} */ at) => ({
       name: html("span", { class: "row-label" }),
       field: tools.number({
-        path: `${AT}[${at}]`, kind: "ratio", digits: 0, step: 1, label: words("timesLabel", { event: nameOf(event, state) }),
+        path: `${AT}[${at}]`,
+        kind: "ratio",
+        digits: 0,
+        step: 1,
+        label: words("timesLabel", { event: nameOf(event, state) }),
         value: () => store.at(AT)?.[at] ?? 1,
-        changes: (times) => [[AT, store.get().scenario.events.map((/** @type {unknown} */ _, /** @type {number} */ i) => (i === at ? times : store.at(AT)?.[i] ?? 1))]],
+        changes: (times) => [
+          [
+            AT,
+            store
+              .get()
+              .scenario.events.map((/** @type {unknown} */ _, /** @type {number} */ i) =>
+                i === at ? times : (store.at(AT)?.[i] ?? 1),
+              ),
+          ],
+        ],
       }),
     }));
-    rows.replaceChildren(...made.map(({ name, field }) => html("div", { class: "row" }, name, html("span", { class: "row-controls" }, field.element, html("span", { class: "soft" }, words("timesRidden"))), field.note)));
+    rows.replaceChildren(
+      ...made.map(({ name, field }) =>
+        html(
+          "div",
+          { class: "row" },
+          name,
+          html("span", { class: "row-controls" }, field.element, html("span", { class: "soft" }, words("timesRidden"))),
+          field.note,
+        ),
+      ),
+    );
   }
 
   return {
@@ -44,7 +67,7 @@ export function eventList(tools) {
     /** @param {State} state @param {CoreError | null} error @returns {boolean} */
     update(state, error) {
       if (made.length !== state.scenario.events.length) build(state);
-      made.forEach(({ name }, at) => say(name, nameOf(state.scenario.events[at], state)));
+      for (const [at, { name }] of made.entries()) say(name, nameOf(state.scenario.events[at], state));
       return made.map(({ field }) => field.update(state, error)).includes(true);
     },
   };

@@ -5,7 +5,7 @@ import { choice } from "../../parts/choice.js";
 import { html, say } from "../../parts/html.js";
 import { book } from "../../words/index.js";
 import { question } from "../next-gain.js";
-import { KINDS, calledBy, kindOf, meaningOf, nameOf, noteOf } from "./candidates.js";
+import { calledBy, KINDS, kindOf, meaningOf, nameOf, noteOf } from "./candidates.js";
 
 /** @import { Tools } from "../index.js" */
 /** @import { State } from "../../state/history.js" */
@@ -27,8 +27,20 @@ export function changeList(tools, usual) {
   const cards = html("div", { class: "changes" });
   const full = html("p", { class: "soft", hidden: true }, words("full"));
   const add = button(words("add"), () => put([...list(), fresh()]));
-  const element = html("div", {}, html("p", {}, words("listLead")), cards, full,
-    html("p", { class: "row-actions" }, add, button(words("usualTrained"), () => start("trained")), button(words("usualNew"), () => start("new"))));
+  const element = html(
+    "div",
+    {},
+    html("p", {}, words("listLead")),
+    cards,
+    full,
+    html(
+      "p",
+      { class: "row-actions" },
+      add,
+      button(words("usualTrained"), () => start("trained")),
+      button(words("usualNew"), () => start("new")),
+    ),
+  );
   /** @type {{ card: HTMLDetailsElement, rows: Row[], head: (state: State) => void }[]} */
   let made = [];
   let built = "";
@@ -43,26 +55,50 @@ export function changeList(tools, usual) {
 
   /** A list that is one of the usual ones again. @param {string} standing */
   function start(standing) {
-    store.setAll([[`${AT}.standing`, standing], [`${AT}.candidates`, undefined]]);
+    store.setAll([
+      [`${AT}.standing`, standing],
+      [`${AT}.candidates`, undefined],
+    ]);
   }
 
   /** @returns {Candidate} */
   function fresh() {
-    return /** @type {Candidate} */ ({ key: "", name: "", changes: [changeOf(KINDS[0].id)], chance: 0.7, money: 0, hours_per_week: 0, hours_once: 0, group: "", requires: "", evidence: "assumed", source: "", note: "" });
+    return /** @type {Candidate} */ ({
+      key: "",
+      name: "",
+      changes: [changeOf(KINDS[0].id)],
+      chance: 0.7,
+      money: 0,
+      hours_per_week: 0,
+      hours_once: 0,
+      group: "",
+      requires: "",
+      evidence: "assumed",
+      source: "",
+      note: "",
+    });
   }
 
   /** @param {number} c @param {Partial<Candidate>} part @param {string} [merge] */
   function edit(c, part, merge) {
     const [before, after] = [calledBy(list()[c]), calledBy({ ...list()[c], ...part })];
     // Those that require it go on to do so under its new name.
-    const follow = (/** @type {Candidate} */ one) => (before && one.requires === before ? { ...one, requires: after } : one);
-    put(list().map((one, at) => (at === c ? { ...one, ...part } : follow(one))), merge && `${AT}.${c}.${merge}`);
+    const follow = (/** @type {Candidate} */ one) =>
+      before && one.requires === before ? { ...one, requires: after } : one;
+    put(
+      list().map((one, at) => (at === c ? { ...one, ...part } : follow(one))),
+      merge && `${AT}.${c}.${merge}`,
+    );
   }
 
   /** @param {number} c */
   function remove(c) {
     const gone = calledBy(list()[c]);
-    put(list().filter((_, at) => at !== c).map((one) => (gone && one.requires === gone ? { ...one, requires: "" } : one)));
+    put(
+      list()
+        .filter((_, at) => at !== c)
+        .map((one) => (gone && one.requires === gone ? { ...one, requires: "" } : one)),
+    );
   }
 
   /** Those that a candidate may require: they have a name, and do not come after it themselves. @param {number} c */
@@ -76,7 +112,11 @@ export function changeList(tools, usual) {
       }
       return false;
     };
-    const options = all.map((one, at) => ({ value: calledBy(one), name: nameOf(one, at), open: calledBy(one) !== "" && !comesAfter(one) }));
+    const options = all.map((one, at) => ({
+      value: calledBy(one),
+      name: nameOf(one, at),
+      open: calledBy(one) !== "" && !comesAfter(one),
+    }));
     return [{ value: "", name: words("requiresNone") }, ...options.filter(({ open }) => open)];
   }
 
@@ -92,11 +132,17 @@ export function changeList(tools, usual) {
     const kind = KINDS.find((one) => one.id === id);
     if (!kind) return /** @type {Change} */ ({ use_position: Number(id.split(" ")[1]) });
     const amount = { value: kind.start, sd: kind.sd, source: /** @type {const} */ ("estimated") };
-    return /** @type {Change} */ (kind.share ? { field: kind.field, share: amount } : { field: kind.field, by: amount });
+    return /** @type {Change} */ (
+      kind.share ? { field: kind.field, share: amount } : { field: kind.field, by: amount }
+    );
   }
 
   /** What decides which controls there are. @param {State} state */
-  const structure = ({ scenario }) => JSON.stringify([list().map(({ changes }) => changes.map((change) => kindOf(change)?.id ?? change)), scenario.positions.map((/** @type {any} */ one) => one.name)]);
+  const structure = ({ scenario }) =>
+    JSON.stringify([
+      list().map(({ changes }) => changes.map((change) => kindOf(change)?.id ?? change)),
+      scenario.positions.map((/** @type {any} */ one) => one.name),
+    ]);
 
   /** @param {State} state */
   function build(state) {
@@ -120,22 +166,73 @@ export function changeList(tools, usual) {
     const effects = list()[c].changes.map((_, i) => effect(state, c, i));
     const rows = [
       ...effects,
-      number(words("chance"), { path: `${AT}.candidates[${c}].chance`, kind: "share", step: 5 }, () => list()[c]?.chance, (chance) => edit(c, { chance }, "chance")),
-      number(words("money"), { path: `${AT}.candidates[${c}].money`, kind: "ratio", digits: 0, step: 10 }, () => list()[c]?.money, (money) => edit(c, { money }, "money")),
-      number(words("hoursOnce"), { path: `${AT}.candidates[${c}].hours_once`, kind: "ratio", step: 0.5 }, () => list()[c]?.hours_once, (hours_once) => edit(c, { hours_once }, "once")),
-      number(words("hoursPerWeek"), { path: `${AT}.candidates[${c}].hours_per_week`, kind: "ratio", step: 0.5 }, () => list()[c]?.hours_per_week, (hours_per_week) => edit(c, { hours_per_week }, "weekly")),
-      number(words("weeks"), { path: `${AT}.candidates[${c}].weeks`, kind: "ratio", digits: 0, step: 1 }, () => list()[c]?.weeks ?? store.at(`${AT}.weeks`), (weeks) => edit(c, { weeks }, "weeks")),
+      number(
+        words("chance"),
+        { path: `${AT}.candidates[${c}].chance`, kind: "share", step: 5 },
+        () => list()[c]?.chance,
+        (chance) => edit(c, { chance }, "chance"),
+      ),
+      number(
+        words("money"),
+        { path: `${AT}.candidates[${c}].money`, kind: "ratio", digits: 0, step: 10 },
+        () => list()[c]?.money,
+        (money) => edit(c, { money }, "money"),
+      ),
+      number(
+        words("hoursOnce"),
+        { path: `${AT}.candidates[${c}].hours_once`, kind: "ratio", step: 0.5 },
+        () => list()[c]?.hours_once,
+        (hours_once) => edit(c, { hours_once }, "once"),
+      ),
+      number(
+        words("hoursPerWeek"),
+        { path: `${AT}.candidates[${c}].hours_per_week`, kind: "ratio", step: 0.5 },
+        () => list()[c]?.hours_per_week,
+        (hours_per_week) => edit(c, { hours_per_week }, "weekly"),
+      ),
+      number(
+        words("weeks"),
+        { path: `${AT}.candidates[${c}].weeks`, kind: "ratio", digits: 0, step: 1 },
+        () => list()[c]?.weeks ?? store.at(`${AT}.weeks`),
+        (weeks) => edit(c, { weeks }, "weeks"),
+      ),
     ];
-    const requires = choice({ label: words("requires"), path: `${AT}.candidates[${c}].requires`, options: requirable(c), onChange: (value) => edit(c, { requires: value }) });
+    const requires = choice({
+      label: words("requires"),
+      path: `${AT}.candidates[${c}].requires`,
+      options: requirable(c),
+      onChange: (value) => edit(c, { requires: value }),
+    });
     const texts = { name, group, note };
-    const element = html("details", { class: "position" }, html("summary", {}, title, gist),
-      name.element, ...effects.map((row) => row.element),
-      html("p", { class: "row-actions" }, button(words("addEffect"), () => edit(c, { changes: [...list()[c].changes, changeOf("powerShare")] }))),
+    const element = html(
+      "details",
+      { class: "position" },
+      html("summary", {}, title, gist),
+      name.element,
+      ...effects.map((row) => row.element),
+      html(
+        "p",
+        { class: "row-actions" },
+        button(words("addEffect"), () => edit(c, { changes: [...list()[c].changes, changeOf("powerShare")] })),
+      ),
       html("div", { class: "pairs" }, ...rows.slice(effects.length).map((row) => row.element)),
-      group.element, html("p", { class: "row-hint" }, words("groupHint")),
-      html("div", { class: "row" }, html("span", { class: "row-label" }, words("requires")), html("span", { class: "row-controls" }, requires.element)),
-      html("p", { class: "row-hint" }, words("requiresHint")), note.element, about,
-      html("p", { class: "row-actions" }, button(words("remove"), () => remove(c))));
+      group.element,
+      html("p", { class: "row-hint" }, words("groupHint")),
+      html(
+        "div",
+        { class: "row" },
+        html("span", { class: "row-label" }, words("requires")),
+        html("span", { class: "row-controls" }, requires.element),
+      ),
+      html("p", { class: "row-hint" }, words("requiresHint")),
+      note.element,
+      about,
+      html(
+        "p",
+        { class: "row-actions" },
+        button(words("remove"), () => remove(c)),
+      ),
+    );
     return {
       card: element,
       rows,
@@ -144,8 +241,14 @@ export function changeList(tools, usual) {
         say(title, html("span", { class: meaningOf(one) }, nameOf(one, c)));
         say(gist, inBrief(one));
         requires.update({ value: one.requires ?? "", options: requirable(c) });
-        for (const [key, field] of Object.entries(texts)) field.show(key === "name" ? nameOf(one, c) : key === "note" ? noteOf(one) : one.group);
-        say(about, [words("restsOn"), " ", words(one.evidence), ...(one.source ? [" ", html("span", { lang: "en" }, tools.citation(one.source))] : [])]);
+        for (const [key, field] of Object.entries(texts))
+          field.show(key === "name" ? nameOf(one, c) : key === "note" ? noteOf(one) : one.group);
+        say(about, [
+          words("restsOn"),
+          " ",
+          words(one.evidence),
+          ...(one.source ? [" ", html("span", { lang: "en" }, tools.citation(one.source))] : []),
+        ]);
       },
     };
   }
@@ -154,8 +257,13 @@ export function changeList(tools, usual) {
   function inBrief({ chance, money, hours_once, hours_per_week }) {
     const { currency } = store.at(AT);
     const { number: write, percent } = tools.units;
-    const hours = [hours_once ? words("hoursText", { number: write(hours_once, { digits: 1, atLeast: 0 }) }) : "", hours_per_week ? `${write(hours_per_week, { digits: 1, atLeast: 0 })} ${words("hoursAxis")}` : ""];
-    return [percent(chance), money ? `${write(money)}${currency ? `\u00a0${currency}` : ""}` : "", ...hours].filter(Boolean).join(" · ");
+    const hours = [
+      hours_once ? words("hoursText", { number: write(hours_once, { digits: 1, atLeast: 0 }) }) : "",
+      hours_per_week ? `${write(hours_per_week, { digits: 1, atLeast: 0 })} ${words("hoursAxis")}` : "",
+    ];
+    return [percent(chance), money ? `${write(money)}${currency ? `\u00a0${currency}` : ""}` : "", ...hours]
+      .filter(Boolean)
+      .join(" · ");
   }
 
   /** One thing that a candidate changes. @param {State} state @param {number} c @param {number} i @returns {Row} */
@@ -163,36 +271,101 @@ export function changeList(tools, usual) {
     const change = list()[c].changes[i];
     const kind = kindOf(change);
     const path = `${AT}.candidates[${c}].changes[${i}]`;
-    const positions = state.scenario.positions.map((/** @type {any} */ { name }, /** @type {number} */ at) => ({ value: `position ${at}`, name: words("ridePosition", { name: name || words("positionNumber", { number: at + 1 }) }) }));
+    const positions = state.scenario.positions.map((/** @type {any} */ { name }, /** @type {number} */ at) => ({
+      value: `position ${at}`,
+      name: words("ridePosition", { name: name || words("positionNumber", { number: at + 1 }) }),
+    }));
     const known = KINDS.map(({ id }) => ({ value: id, name: words(/** @type {any} */ (`kinds.${id}`)) }));
     const own = kind?.id ?? (change.use_position === undefined ? "other" : `position ${change.use_position}`);
     const other = own === "other" ? [{ value: "other", name: words("other", { field: change.field ?? "" }) }] : [];
-    const pick = choice({ label: words("whatItChanges"), path, options: [...known, ...positions, ...other], onChange: (id) => editChange(c, i, changeOf(id)) });
+    const pick = choice({
+      label: words("whatItChanges"),
+      path,
+      options: [...known, ...positions, ...other],
+      onChange: (id) => editChange(c, i, changeOf(id)),
+    });
     pick.update({ value: own });
     const amountName = change.share === undefined ? "by" : "share";
     const held = () => /** @type {any} */ (list()[c]?.changes[i])?.[amountName];
-    const look = kind?.share || amountName === "share" ? { kind: /** @type {const} */ ("share"), step: 0.5 } : { ...WIDEST, kind: kind?.kind ?? /** @type {const} */ ("ratio"), ...(kind?.digits !== undefined && { digits: kind.digits }), ...(kind?.step !== undefined && { step: kind.step }) };
-    const sizes = change.use_position === undefined ? [
-      number(words("size"), { path: `${path}.${amountName}`, signed: true, ...look }, () => held()?.value ?? held(),
-        (value) => editChange(c, i, { ...list()[c].changes[i], [amountName]: { sd: 0, source: "estimated", ...held(), value } }, `${i}`)),
-      number(words("spread"), { path: `${path}.${amountName}.sd`, ...look, min: 0, signed: false, kind: look.kind }, () => held()?.sd ?? 0,
-        (sd) => editChange(c, i, { ...list()[c].changes[i], [amountName]: { source: "estimated", ...held(), value: held()?.value ?? held(), sd } }, `${i}.sd`), "±"),
-    ] : [];
+    const look =
+      kind?.share || amountName === "share"
+        ? { kind: /** @type {const} */ ("share"), step: 0.5 }
+        : {
+            ...WIDEST,
+            kind: kind?.kind ?? /** @type {const} */ ("ratio"),
+            ...(kind?.digits !== undefined && { digits: kind.digits }),
+            ...(kind?.step !== undefined && { step: kind.step }),
+          };
+    const sizes =
+      change.use_position === undefined
+        ? [
+            number(
+              words("size"),
+              { path: `${path}.${amountName}`, signed: true, ...look },
+              () => held()?.value ?? held(),
+              (value) =>
+                editChange(
+                  c,
+                  i,
+                  { ...list()[c].changes[i], [amountName]: { sd: 0, source: "estimated", ...held(), value } },
+                  `${i}`,
+                ),
+            ),
+            number(
+              words("spread"),
+              { path: `${path}.${amountName}.sd`, ...look, min: 0, signed: false, kind: look.kind },
+              () => held()?.sd ?? 0,
+              (sd) =>
+                editChange(
+                  c,
+                  i,
+                  {
+                    ...list()[c].changes[i],
+                    [amountName]: { source: "estimated", ...held(), value: held()?.value ?? held(), sd },
+                  },
+                  `${i}.sd`,
+                ),
+              "±",
+            ),
+          ]
+        : [];
     const remove = list()[c].changes.length > 1 ? [button(words("removeEffect"), () => editChange(c, i, null))] : [];
     return {
-      element: html("div", { class: "row" }, html("span", { class: "row-label" }, words("whatItChanges")), html("span", { class: "row-controls" }, pick.element), html("div", { class: "pairs" }, ...sizes.map((row) => row.element)), ...remove),
+      element: html(
+        "div",
+        { class: "row" },
+        html("span", { class: "row-label" }, words("whatItChanges")),
+        html("span", { class: "row-controls" }, pick.element),
+        html("div", { class: "pairs" }, ...sizes.map((row) => row.element)),
+        ...remove,
+      ),
       update: (now, error) => sizes.map((row) => row.update(now, error)).includes(true),
     };
   }
 
   /** @param {string} label @param {Partial<BoundNumberOptions> & { path: string }} options @param {() => number | undefined} value @param {(si: number) => void} onChange @param {string} [sign] @returns {Row} */
   function number(label, options, value, onChange, sign) {
-    const field = tools.number({ ...options, label, spread: false, value: () => value() ?? null, changes: (si) => {
-      // The whole list is the rider's own from the first edit on.
-      onChange(si);
-      return [];
-    } });
-    return { element: html("div", { class: "row" }, html("span", { class: "row-label" }, label), html("span", { class: "row-controls" }, ...(sign ? [sign] : []), field.element), field.note), update: (state, error) => field.update(state, error) };
+    const field = tools.number({
+      ...options,
+      label,
+      spread: false,
+      value: () => value() ?? null,
+      changes: (si) => {
+        // The whole list is the rider's own from the first edit on.
+        onChange(si);
+        return [];
+      },
+    });
+    return {
+      element: html(
+        "div",
+        { class: "row" },
+        html("span", { class: "row-label" }, label),
+        html("span", { class: "row-controls" }, ...(sign ? [sign] : []), field.element),
+        field.note,
+      ),
+      update: (state, error) => field.update(state, error),
+    };
   }
 
   /** @param {string} label @param {(value: string) => void} onInput */
@@ -223,7 +396,7 @@ export function changeList(tools, usual) {
       }
       add.disabled = list().length >= MOST;
       full.hidden = !add.disabled;
-      made.forEach((one) => one.head(state));
+      for (const one of made) one.head(state);
       return made.flatMap(({ rows }) => rows.map((row) => row.update(state, error))).includes(true);
     },
   };

@@ -30,7 +30,10 @@ export function bestSet({ worker }, onChange) {
   let timer;
 
   /** What the rides depend on. @param {Request} request */
-  const ridesOf = ({ scenario, with: { candidates, standing } }) => ({ scenario, changes: candidates?.map((/** @type {any} */ one) => one.changes) ?? standing });
+  const ridesOf = ({ scenario, with: { candidates, standing } }) => ({
+    scenario,
+    changes: candidates?.map((/** @type {any} */ one) => one.changes) ?? standing,
+  });
 
   /** @param {Request} request */
   async function search(request) {
@@ -38,7 +41,10 @@ export function bestSet({ worker }, onChange) {
     if (!same(of, ridden.of)) ridden = { of, times: [] };
     try {
       for (;;) {
-        const asked = { ...request, with: { ...request.with, part: "best", rides_at_once: RIDES_AT_ONCE, so_far: ridden.times } };
+        const asked = {
+          ...request,
+          with: { ...request.with, part: "best", rides_at_once: RIDES_AT_ONCE, so_far: ridden.times },
+        };
         /** @type {{ searched: Searched, best: BestSet | null, left_out: LeftOut[], warnings: Warning[] } | null} */
         const answer = await worker.ask(question.id, asked, { slot: SLOT });
         if (request !== wanted || !answer) return;

@@ -41,7 +41,7 @@ const PATIENCE_MS = 350;
 
 /** @param {HTMLElement} host @param {Tools} tools @returns {View} */
 export function create(host, tools) {
-  const { store, units } = tools;
+  const { units } = tools;
   const money = tools.number({ path: `${AT}.money`, kind: "ratio", digits: 0, step: 10, label: words("moneyLabel") });
   const hours = tools.number({ path: `${AT}.hours_per_week`, kind: "ratio", step: 0.5, label: words("hoursLabel") });
   const weeks = tools.number({ path: `${AT}.weeks`, kind: "ratio", digits: 0, step: 1, label: words("weeksLabel") });
@@ -49,12 +49,21 @@ export function create(host, tools) {
   const counted = html("span");
   const ask = sentence({
     title: titleOf(ID),
-    words: words.parts("ask", { money, currency, hours: clause(hours, ` ${words("hoursUnit")}`), weeks: clause(weeks, ` ${words("weeksUnit")}`), events: { element: counted, note: html("div") } }),
+    words: words.parts("ask", {
+      money,
+      currency,
+      hours: clause(hours, ` ${words("hoursUnit")}`),
+      weeks: clause(weeks, ` ${words("weeksUnit")}`),
+      events: { element: counted, note: html("div") },
+    }),
     onOpen: () => tools.openSheet(),
   });
 
   const verdict = answerPart();
-  const taken = lines({ caption: words("inTheSet"), headings: [words("change"), words("onAverage"), words("ifItWorks")] });
+  const taken = lines({
+    caption: words("inTheSet"),
+    headings: [words("change"), words("onAverage"), words("ifItWorks")],
+  });
   const working = html("p", { class: "also", hidden: true });
   const stopOrGoOn = html("button", { type: "button" });
   stopOrGoOn.addEventListener("click", () => {
@@ -83,7 +92,12 @@ export function create(host, tools) {
     { id: "events", name: words("events"), gist: words("eventsGist"), body: events.element },
     { id: "left-out", name: words("leftOut"), body: leftOut },
     { id: "why", name: words("why"), body: reasons },
-    { id: "how", name: shared("howWorkedOut"), gist: words("howGist"), body: () => workedOut(tools, shown?.answer.candidates.length ?? 0) },
+    {
+      id: "how",
+      name: shared("howWorkedOut"),
+      gist: words("howGist"),
+      body: () => workedOut(tools, shown?.answer.candidates.length ?? 0),
+    },
     { id: "table", name: shared("asTable"), gist: words("tableGist"), body: table.element },
     ...tools.lastFolds(ID),
   ]);
@@ -91,10 +105,15 @@ export function create(host, tools) {
   /** @type {() => void} */
   let tellAnswered = () => {};
   /** @type {Promise<void>} */
-  const answered = new Promise((resolve) => { tellAnswered = resolve; });
+  const answered = new Promise((resolve) => {
+    tellAnswered = resolve;
+  });
   layOut(host, {
-    ask: ask.element, answer: [verdict.element, working, taken.element, total, nextMoney, nextHours, doubts.element],
-    picture: [dots.element, byMoney.element, byHours.element], notes: [elsewhere, caution], folds: foldList.element,
+    ask: ask.element,
+    answer: [verdict.element, working, taken.element, total, nextMoney, nextHours, doubts.element],
+    picture: [dots.element, byMoney.element, byHours.element],
+    notes: [elsewhere, caution],
+    folds: foldList.element,
   });
   elsewhere.hidden = !ELSEWHERE.every((id) => questions.some((one) => one.id === id));
   say(elsewhere, words.parts("elsewhere", { position: link(ELSEWHERE[0]), leg: link(ELSEWHERE[1]) }));
@@ -130,19 +149,39 @@ export function create(host, tools) {
     const { candidates, ranked } = answer;
     const found = search.found();
     // A set found for another list says nothing about this one.
-    const fits = found && found.best.candidates.length + found.leftOut.length === candidates.length && found.best.by_event_s.length === answer.events.length;
+    const fits =
+      found &&
+      found.best.candidates.length + found.leftOut.length === candidates.length &&
+      found.best.by_event_s.length === answer.events.length;
     const best = fits ? found.best : null;
     drawWorking();
-    for (const element of [taken.element, total, nextMoney, nextHours, byMoney.element, byHours.element]) element.hidden = !best;
+    for (const element of [taken.element, total, nextMoney, nextHours, byMoney.element, byHours.element])
+      element.hidden = !best;
     if (best) drawBest(state, answer, best);
     const chosen = new Set(best?.candidates);
     dots.update({
       dots: ranked.map((c) => {
         const { candidate, expected_s, saves_s } = candidates[c];
-        return { name: nameOf(candidate, c), average: expected_s.value, works: saves_s.value, sd: saves_s.sd, figure: units.time(expected_s.value), meaning: meaningOf(candidate), chosen: chosen.has(c) };
+        return {
+          name: nameOf(candidate, c),
+          average: expected_s.value,
+          works: saves_s.value,
+          sd: saves_s.sd,
+          figure: units.time(expected_s.value),
+          meaning: meaningOf(candidate),
+          chosen: chosen.has(c),
+        };
       }),
-      axisName: words("dotsAxis"), format: units.time,
-      desc: ranked.length ? words("dotsDesc", { first: nameAt(ranked[0]), average: units.time(candidates[ranked[0]].expected_s.value), last: nameAt(ranked[ranked.length - 1]), least: units.time(candidates[ranked[ranked.length - 1]].expected_s.value) }) : "",
+      axisName: words("dotsAxis"),
+      format: units.time,
+      desc: ranked.length
+        ? words("dotsDesc", {
+            first: nameAt(ranked[0]),
+            average: units.time(candidates[ranked[0]].expected_s.value),
+            last: nameAt(ranked[ranked.length - 1]),
+            least: units.time(candidates[ranked[ranked.length - 1]].expected_s.value),
+          })
+        : "",
     });
     list.update(state, null);
     // The search says once more what is said of every change.
@@ -155,7 +194,13 @@ export function create(host, tools) {
       "left-out": { hidden: !left.length, gist: words("leftOutGist", { count: left.length }) },
       why: { hidden: !best, ...(best && { gist: whyGist(tools, best) }) },
     });
-    say(leftOut, leftOutList(left, candidates.map(({ candidate }) => candidate)));
+    say(
+      leftOut,
+      leftOutList(
+        left,
+        candidates.map(({ candidate }) => candidate),
+      ),
+    );
     if (best) say(reasons, why(tools, best));
     if (best || search.progress() === null) tellAnswered();
   }
@@ -170,12 +215,23 @@ export function create(host, tools) {
       clearTimeout(waiting);
       [waiting, waited] = [undefined, false];
     } else {
-      waiting ??= setTimeout(() => { waited = true; drawWorking(); }, PATIENCE_MS);
+      waiting ??= setTimeout(() => {
+        waited = true;
+        drawWorking();
+      }, PATIENCE_MS);
     }
     working.hidden = !(waited || search.stopped());
     if (working.hidden) return;
     say(stopOrGoOn, words(search.stopped() ? "goOn" : "stop"));
-    say(working, [search.stopped() ? words("stopped") : progress ? words("searching", { share: units.percent(progress) }) : words("waiting"), " ", stopOrGoOn]);
+    say(working, [
+      search.stopped()
+        ? words("stopped")
+        : progress
+          ? words("searching", { share: units.percent(progress) })
+          : words("waiting"),
+      " ",
+      stopOrGoOn,
+    ]);
   }
 
   /** @param {State} state @param {Answer} answer @param {BestSet} best */
@@ -190,19 +246,45 @@ export function create(host, tools) {
     const { weight, words: sure } = odds(best.expected_s, null);
     const none = best.candidates.length === 0;
     verdict.update({
-      mark: none ? null : meaningOf(answer.candidates[mostFirst[0]].candidate), claim: none ? words("nothing") : words.parts("claim", { names, count: answer.events.length }),
-      figure: none ? "0:00" : short, spread: none ? null : spread, odds: none ? "" : sure, weight, settled,
+      mark: none ? null : meaningOf(answer.candidates[mostFirst[0]].candidate),
+      claim: none ? words("nothing") : words.parts("claim", { names, count: answer.events.length }),
+      figure: none ? "0:00" : short,
+      spread: none ? null : spread,
+      odds: none ? "" : sure,
+      weight,
+      settled,
       spoken: none ? words("spokenNothing") : words("spoken", { names, figure, spread }),
     });
-    taken.update(mostFirst.map((c) => {
-      const { candidate, expected_s, saves_s } = answer.candidates[c];
-      return { mark: meaningOf(candidate), name: nameOf(candidate, c), value: strong(units.time(expected_s.value)), difference: words("ifWorks", { figure: units.time(saves_s.value) }), soft: true };
-    }));
-    say(total, none ? "" : words.parts("takes", {
-      money: inMoney(state, best.money), hours: inHours(best.hours), weekly: inHoursAWeek(best.hours_per_week),
-      all: units.time(best.all_work_s.value), average: units.time(best.expected_s.value), low: units.differenceWords(best.range_95_s[0]), high: units.differenceWords(best.range_95_s[1]),
-    }));
-    say(nextMoney, next(best.next_money, best, "nextNoMoney", (more) => inMoney(state, more)));
+    taken.update(
+      mostFirst.map((c) => {
+        const { candidate, expected_s, saves_s } = answer.candidates[c];
+        return {
+          mark: meaningOf(candidate),
+          name: nameOf(candidate, c),
+          value: strong(units.time(expected_s.value)),
+          difference: words("ifWorks", { figure: units.time(saves_s.value) }),
+          soft: true,
+        };
+      }),
+    );
+    say(
+      total,
+      none
+        ? ""
+        : words.parts("takes", {
+            money: inMoney(state, best.money),
+            hours: inHours(best.hours),
+            weekly: inHoursAWeek(best.hours_per_week),
+            all: units.time(best.all_work_s.value),
+            average: units.time(best.expected_s.value),
+            low: units.differenceWords(best.range_95_s[0]),
+            high: units.differenceWords(best.range_95_s[1]),
+          }),
+    );
+    say(
+      nextMoney,
+      next(best.next_money, best, "nextNoMoney", (more) => inMoney(state, more)),
+    );
     say(nextHours, next(best.next_hours, best, "nextNoHours", inHoursAWeek));
     const listed = answer.candidates.map(({ candidate }) => candidate);
     byMoney.update(state, best, listed);
@@ -212,9 +294,15 @@ export function create(host, tools) {
   /** @param {NextStep | null} step @param {BestSet} best @param {"nextNoMoney" | "nextNoHours"} none @param {(more: number) => string} inWords */
   function next(step, best, none, inWords) {
     if (!step) return words(none);
-    const namesOf = (/** @type {number[]} */ all, /** @type {number[]} */ but) => listOf(all.filter((c) => !but.includes(c)).map(nameAt));
+    const namesOf = (/** @type {number[]} */ all, /** @type {number[]} */ but) =>
+      listOf(all.filter((c) => !but.includes(c)).map(nameAt));
     const left = namesOf(best.candidates, step.candidates);
-    return words.parts(left ? "nextSwaps" : "nextAdds", { more: inWords(step.more), added: namesOf(step.candidates, best.candidates), left, gain: units.difference(step.gains_s).figure });
+    return words.parts(left ? "nextSwaps" : "nextAdds", {
+      more: inWords(step.more),
+      added: namesOf(step.candidates, best.candidates),
+      left,
+      gain: units.difference(step.gains_s).figure,
+    });
   }
 
   /** @param {State} state @param {number} amount */
@@ -224,7 +312,10 @@ export function create(host, tools) {
   }
 
   /** @param {number} amount */
-  const inHours = (amount) => (amount === 1 ? words("hours", { count: 1 }) : words("hoursText", { number: units.number(amount, { digits: 1, atLeast: 0 }) }));
+  const inHours = (amount) =>
+    amount === 1
+      ? words("hours", { count: 1 })
+      : words("hoursText", { number: units.number(amount, { digits: 1, atLeast: 0 }) });
 
   /** @param {number} amount */
   const inHoursAWeek = (amount) => words("hoursAWeekText", { number: units.number(amount, { digits: 1, atLeast: 0 }) });
@@ -247,7 +338,14 @@ export function create(host, tools) {
 /** A currency is a label: the rider types what they call theirs. @param {Tools} tools */
 function currencyField({ store }) {
   const path = `${AT}.currency`;
-  const input = html("input", { type: "text", id: uniqueId("currency"), maxlength: 12, autocomplete: "off", "aria-label": words("currencyLabel"), placeholder: words("currencyHint") });
+  const input = html("input", {
+    type: "text",
+    id: uniqueId("currency"),
+    maxlength: 12,
+    autocomplete: "off",
+    "aria-label": words("currencyLabel"),
+    placeholder: words("currencyHint"),
+  });
   input.addEventListener("input", () => store.set(path, input.value.trim(), { merge: path }));
   input.addEventListener("change", () => store.settle());
   return {

@@ -16,29 +16,76 @@ import { nameOf, whyLeftOut } from "./candidates.js";
 const words = book("next-gain");
 
 /** @param {Tools} tools @param {BestSet} best */
-export const whyGist = ({ units }, best) => words("whyGist", { together: units.time(best.expected_s.value), added: units.time(best.added_up_s) });
+export const whyGist = ({ units }, best) =>
+  words("whyGist", { together: units.time(best.expected_s.value), added: units.time(best.added_up_s) });
 
 /** @param {Tools} tools @param {BestSet} best */
 export function why({ units }, best) {
   return [
     paragraph(words("whyText", { added: units.time(best.added_up_s), together: units.time(best.expected_s.value) })),
     paragraph(words("whyChance", { outcomes: units.number(best.outcomes, { group: true }) })),
-    paragraph(words("whySure", { low: units.differenceWords(best.range_95_s[0]), high: units.differenceWords(best.range_95_s[1]) })),
+    paragraph(
+      words("whySure", {
+        low: units.differenceWords(best.range_95_s[0]),
+        high: units.differenceWords(best.range_95_s[1]),
+      }),
+    ),
   ];
 }
 
 /** What is not in the best set, and why. @param {readonly LeftOut[]} leftOut @param {readonly Candidate[]} candidates */
 export function leftOutList(leftOut, candidates) {
-  return html("ul", {}, ...leftOut.map((one) => html("li", {}, ...words.parts("leftOutLine", { name: nameOf(candidates[one.candidate], one.candidate), why: whyLeftOut(one, candidates) }))));
+  return html(
+    "ul",
+    {},
+    ...leftOut.map((one) =>
+      html(
+        "li",
+        {},
+        ...words.parts("leftOutLine", {
+          name: nameOf(candidates[one.candidate], one.candidate),
+          why: whyLeftOut(one, candidates),
+        }),
+      ),
+    ),
+  );
 }
 
 /** @param {Tools} tools @param {number} count */
 export function workedOut({ units }, count) {
   const sets = 1 << count;
-  return html("div", {},
+  return html(
+    "div",
+    {},
     paragraph(words("howSets", { count, sets: units.number(sets, { group: true }) })),
     paragraph(words("howMean")),
-    formula(words("howFormula"), ["E", "(", "S", ")", "=", subscript("∑", ["ω", "⊆", "S"]), "p", "(", "ω", ")", "[", "T", "(", "0", ")", "−", "T", "(", "ω", ")", "]"], { block: true }),
+    formula(
+      words("howFormula"),
+      [
+        "E",
+        "(",
+        "S",
+        ")",
+        "=",
+        subscript("∑", ["ω", "⊆", "S"]),
+        "p",
+        "(",
+        "ω",
+        ")",
+        "[",
+        "T",
+        "(",
+        "0",
+        ")",
+        "−",
+        "T",
+        "(",
+        "ω",
+        ")",
+        "]",
+      ],
+      { block: true },
+    ),
     symbols([
       ["S, ω", words("symbolSet")],
       ["p", words("symbolChance")],
@@ -48,7 +95,17 @@ export function workedOut({ units }, count) {
     paragraph(words("howWeeks")),
     paragraph(words("howSure")),
     paragraph(words("howTable")),
-    citations(["jeukendrup-2001", "polanco-2020", "fintelman-2015", "underwood-2013", "beaumont-2018", "brownlie-2009", "smit-2023", "laursen-2002"]));
+    citations([
+      "jeukendrup-2001",
+      "polanco-2020",
+      "fintelman-2015",
+      "underwood-2013",
+      "beaumont-2018",
+      "brownlie-2009",
+      "smit-2023",
+      "laursen-2002",
+    ]),
+  );
 }
 
 /** @param {Tools} tools */
@@ -63,13 +120,29 @@ export function gainsTable({ units }) {
         const leftOut = found?.leftOut.find(({ candidate }) => candidate === c);
         return leftOut ? whyLeftOut(leftOut, listed) : found ? words("isTaken") : "";
       };
-      const saved = (/** @type {number | null} */ seconds) => (seconds === null ? words("free") : units.number(seconds, { digits: 1 }));
+      const saved = (/** @type {number | null} */ seconds) =>
+        seconds === null ? words("free") : units.number(seconds, { digits: 1 });
       grid.update({
-        columns: [words("change"), words("onAverage"), words("ifItWorks"), words("perMoney"), words("perHour"), words("taken"), ...events.map((event) => units.quantity("distance", event.distance_m, state.units))],
+        columns: [
+          words("change"),
+          words("onAverage"),
+          words("ifItWorks"),
+          words("perMoney"),
+          words("perHour"),
+          words("taken"),
+          ...events.map((event) => units.quantity("distance", event.distance_m, state.units)),
+        ],
         rows: ranked.map((c) => {
           const gain = candidates[c];
-          return [nameOf(gain.candidate, c), units.time(gain.expected_s.value), `${units.time(gain.saves_s.value)} ${units.plusMinusTime(gain.saves_s.sd)}`, saved(gain.expected_s_per_money), saved(gain.expected_s_per_hour), reason(c),
-            ...gain.by_event_s.map(({ value }) => units.time(value))];
+          return [
+            nameOf(gain.candidate, c),
+            units.time(gain.expected_s.value),
+            `${units.time(gain.saves_s.value)} ${units.plusMinusTime(gain.saves_s.sd)}`,
+            saved(gain.expected_s_per_money),
+            saved(gain.expected_s_per_hour),
+            reason(c),
+            ...gain.by_event_s.map(({ value }) => units.time(value)),
+          ];
         }),
       });
     },

@@ -4,8 +4,8 @@
 import { strong } from "../../parts/html.js";
 import { lineChart } from "../../parts/line-chart.js";
 import { book } from "../../words/index.js";
-import { onScreen } from "../shared/layout.js";
 import { distanceName } from "../shared/distance-choice.js";
+import { onScreen } from "../shared/layout.js";
 
 /** @import { Tools } from "../index.js" */
 /** @import { State } from "../../state/history.js" */
@@ -22,7 +22,13 @@ const NAME_PX = 82;
 const NARROW_PX = 480;
 const FACTORS = [1.2, 1.5, 1.8, 2.1, 2.5, 3, 4, 5, 7, 10];
 /** The models by their columns, in the order of the answer. */
-const COLUMNS = /** @type {const} */ ({ "two-parameter": "two_parameter_w", "three-parameter": "three_parameter_w", "omni-domain": "omni_domain_w", "log-decline": "log_decline_w", "power-law": "power_law_w" });
+const COLUMNS = /** @type {const} */ ({
+  "two-parameter": "two_parameter_w",
+  "three-parameter": "three_parameter_w",
+  "omni-domain": "omni_domain_w",
+  "log-decline": "log_decline_w",
+  "power-law": "power_law_w",
+});
 
 /** @param {Tools} tools */
 export function curveChart({ store, units: show }) {
@@ -59,24 +65,57 @@ export function curveChart({ store, units: show }) {
       const times = columns.time_s;
       const last = times.length - 1;
       const efforts = answer.efforts.filter(({ position }) => position === answer.position);
-      const highest = Math.max(columns.power_w[0], ...efforts.map(({ power_w }) => power_w.value + power_w.sd), Math.min(columns.test_high_w[0], 1.5 * columns.power_w[0]));
+      const highest = Math.max(
+        columns.power_w[0],
+        ...efforts.map(({ power_w }) => power_w.value + power_w.sd),
+        Math.min(columns.test_high_w[0], 1.5 * columns.power_w[0]),
+      );
       const lowest = Math.min(columns.test_low_w[last], ...efforts.map(({ power_w }) => power_w.value - power_w.sd));
       const domain = /** @type {const} */ ([times[0], times[last]]);
       const here = Math.min(Math.max(hold_s, times[0]), times[last]);
 
       chart.update({
         ease: settled,
-        desc: words("chartSays", { high: watts(columns.power_w[0]), short: show.time(times[0]), low: watts(columns.power_w[last]), long: show.time(times[last]), time: show.time(hold_s), power: watts(answer.power_w.value) }),
+        desc: words("chartSays", {
+          high: watts(columns.power_w[0]),
+          short: show.time(times[0]),
+          low: watts(columns.power_w[last]),
+          long: show.time(times[last]),
+          time: show.time(hold_s),
+          power: watts(answer.power_w.value),
+        }),
         x: { domain },
         y: { domain: [Math.max(0, lowest - 15), highest * 1.06] },
         series: [
-          { name: words("you"), xs: times, ys: columns.power_w, low: columns.test_low_w, high: columns.test_high_w, meaning: "power" },
+          {
+            name: words("you"),
+            xs: times,
+            ys: columns.power_w,
+            low: columns.test_low_w,
+            high: columns.test_high_w,
+            meaning: "power",
+          },
           ...models(answer),
           ...positions(state, answer),
         ],
         points: [...efforts.map(effort), ...changed(state, answer), ...events(state, answer)],
-        handles: { you: { x: here, y: answer.power_w.value, label: words("you"), strong: watts(answer.power_w.value), step: { x: stepOf(hold_s) }, rangeX: domain, spoken: `${show.time(hold_s)}, ${watts(answer.power_w.value)}` } },
-        reading: [...words.parts("reading", { time: show.time(hold_s), power: strong(watts(answer.power_w.value), "power") }), " ", ...(answer.events.length ? [words("rings"), " "] : []), onScreen(words("drag"))],
+        handles: {
+          you: {
+            x: here,
+            y: answer.power_w.value,
+            label: words("you"),
+            strong: watts(answer.power_w.value),
+            step: { x: stepOf(hold_s) },
+            rangeX: domain,
+            spoken: `${show.time(hold_s)}, ${watts(answer.power_w.value)}`,
+          },
+        },
+        reading: [
+          ...words.parts("reading", { time: show.time(hold_s), power: strong(watts(answer.power_w.value), "power") }),
+          " ",
+          ...(answer.events.length ? [words("rings"), " "] : []),
+          onScreen(words("drag")),
+        ],
       });
     },
   };
@@ -85,7 +124,13 @@ export function curveChart({ store, units: show }) {
   function models({ model, columns }) {
     return Object.entries(COLUMNS).map(([name, column]) => {
       const ys = name === model ? new Float64Array() : columns[column];
-      return { name: words(`model.${/** @type {keyof typeof COLUMNS} */ (name)}`), xs: columns.time_s.subarray(columns.time_s.length - ys.length), ys, stroke: "dotted", unread: true };
+      return {
+        name: words(`model.${/** @type {keyof typeof COLUMNS} */ (name)}`),
+        xs: columns.time_s.subarray(columns.time_s.length - ys.length),
+        ys,
+        stroke: "dotted",
+        unread: true,
+      };
     });
   }
 
@@ -95,39 +140,87 @@ export function curveChart({ store, units: show }) {
     let from = 0;
     return positions.flatMap((one) => {
       if (one.cp_w === null) return [];
-      const ys = columns.positions_w.subarray(from, (from += length));
+      const ys = columns.positions_w.subarray(from, from + length);
+      from += length;
       const name = scenario.positions[one.position]?.name || words("position", { number: one.position + 1 });
-      return one.position === position ? [] : [{ name, label: name, labelAt: "start", xs: columns.time_s, ys, meaning: "hold", stroke: "dashed" }];
+      return one.position === position
+        ? []
+        : [{ name, label: name, labelAt: "start", xs: columns.time_s, ys, meaning: "hold", stroke: "dashed" }];
     });
   }
 
   /** How long the changed power lasts. @param {State} state @param {Answer} answer @returns {MarkedPoint[]} */
-  function changed({ with: { "power-curve": { power_change } } }, { more: { power_w, held_s }, columns: { time_s: times } }) {
+  function changed(
+    {
+      with: {
+        "power-curve": { power_change },
+      },
+    },
+    { more: { power_w, held_s }, columns: { time_s: times } },
+  ) {
     if (!held_s || power_change === 0 || held_s.value < times[0] || held_s.value > times[times.length - 1]) return [];
-    return [{ x: held_s.value, y: power_w, drop: true, meaning: "power", shape: "ring", label: words("changed", { change: `${power_change > 0 ? "+" : "\u2212"}${show.percent(Math.abs(power_change), 0)}`, time: show.time(held_s.value) }) }];
+    return [
+      {
+        x: held_s.value,
+        y: power_w,
+        drop: true,
+        meaning: "power",
+        shape: "ring",
+        label: words("changed", {
+          change: `${power_change > 0 ? "+" : "\u2212"}${show.percent(Math.abs(power_change), 0)}`,
+          time: show.time(held_s.value),
+        }),
+      },
+    ];
   }
 
   /** @param {Answer["efforts"][number]} effort @returns {MarkedPoint} */
   function effort({ duration_s, power_w, used }) {
-    return { x: duration_s, y: power_w.value, sdY: power_w.sd, meaning: "power", shape: used ? "dot" : "ring", label: used ? undefined : words("leftOut") };
+    return {
+      x: duration_s,
+      y: power_w.value,
+      sdY: power_w.sd,
+      meaning: "power",
+      shape: used ? "dot" : "ring",
+      label: used ? undefined : words("leftOut"),
+    };
   }
 
   /** Events on the curve, named where a name has room. @param {State} state @param {Answer} answer @returns {MarkedPoint[]} */
-  function events({ scenario, units, with: { "power-curve": { hold_s } } }, { events, columns: { time_s: times } }) {
+  function events(
+    {
+      scenario,
+      units,
+      with: {
+        "power-curve": { hold_s },
+      },
+    },
+    { events, columns: { time_s: times } },
+  ) {
     const apart = factorBetween(times[times.length - 1] / times[0], chart.element.clientWidth / NAME_PX);
     const wide = chart.element.clientWidth > NARROW_PX;
     let named_s = 0;
     return events.map(({ event, distance_m, time_s, power_w }) => {
       const named = wide && time_s > apart * named_s && (time_s > apart * hold_s || time_s * apart < hold_s);
       if (named) named_s = time_s;
-      return { x: time_s, y: power_w.value, drop: named, shape: "ring", label: named ? scenario.events[event]?.name || distanceName(distance_m, units) : undefined };
+      return {
+        x: time_s,
+        y: power_w.value,
+        drop: named,
+        shape: "ring",
+        label: named ? scenario.events[event]?.name || distanceName(distance_m, units) : undefined,
+      };
     });
   }
 }
 
 /** The factor between two times that leaves room for a name, where so many names fit along an axis over `whole`. @param {number} whole @param {number} names */
 function factorBetween(whole, names) {
-  const reached = (/** @type {number} */ factor) => Array.from({ length: Math.max(1, Math.floor(names)) }).reduce((/** @type {number} */ product) => product * factor, 1) >= whole;
+  const reached = (/** @type {number} */ factor) =>
+    Array.from({ length: Math.max(1, Math.floor(names)) }).reduce(
+      (/** @type {number} */ product) => product * factor,
+      1,
+    ) >= whole;
   return FACTORS.find(reached) ?? FACTORS[FACTORS.length - 1];
 }
 

@@ -13,17 +13,25 @@
 const UNCLEAR_BELOW_S = 60;
 const HOUR = "h|hr|hrs|hours?|std|stunden?|heures?";
 const MINUTE = "min|mins|minutes?|minuten?|m|['′’]";
-const SECOND = "s|sec|secs|seconds?|sek|sekunden?|secondes?|[\"″”]";
+const SECOND = 's|sec|secs|seconds?|sek|sekunden?|secondes?|["″”]';
 const NUMBER = "\\d+(?:[.,]\\d+)?";
 /**
  * A time on the clock, or spelt in hours, minutes and seconds. Two numbers on the clock are minutes and seconds, but hours and minutes where
  * the name of hours follows them; three are hours, minutes and seconds.
  */
-const CLOCK = new RegExp(`^(?:(\\d+):)?(\\d{1,3}):([0-5]\\d(?:[.,]\\d+)?)(?![\\d:])(?:\\s*(?:(${HOUR})|(?:${MINUTE}))\\.?(?![\\p{L}\\p{N}/]))?`, "iu");
+const CLOCK = new RegExp(
+  `^(?:(\\d+):)?(\\d{1,3}):([0-5]\\d(?:[.,]\\d+)?)(?![\\d:])(?:\\s*(?:(${HOUR})|(?:${MINUTE}))\\.?(?![\\p{L}\\p{N}/]))?`,
+  "iu",
+);
 const SPELT = new RegExp(
-  `^(?:(${NUMBER})\\s*(?:${HOUR})\\.?(?![\\p{L}])\\s*)?(?:(${NUMBER})\\s*(?:${MINUTE})\\.?(?![\\p{L}/])\\s*)?(?:(${NUMBER})\\s*(?:${SECOND})\\.?(?![\\p{L}]))?`, "iu");
+  `^(?:(${NUMBER})\\s*(?:${HOUR})\\.?(?![\\p{L}])\\s*)?(?:(${NUMBER})\\s*(?:${MINUTE})\\.?(?![\\p{L}/])\\s*)?(?:(${NUMBER})\\s*(?:${SECOND})\\.?(?![\\p{L}]))?`,
+  "iu",
+);
 /** "1h05", "5min30", "5'30": the last unit left out. */
-const CUT_SHORT = new RegExp(`^(\\d+)\\s*(?:(${HOUR})|(?:${MINUTE}))\\.?\\s*([0-5]\\d)(?![\\p{N}:.,]|\\s*(?:${MINUTE}|${SECOND}|w|watts?)(?![\\p{L}]))`, "iu");
+const CUT_SHORT = new RegExp(
+  `^(\\d+)\\s*(?:(${HOUR})|(?:${MINUTE}))\\.?\\s*([0-5]\\d)(?![\\p{N}:.,]|\\s*(?:${MINUTE}|${SECOND}|w|watts?)(?![\\p{L}]))`,
+  "iu",
+);
 const PER_KILOGRAM = new RegExp(`^${NUMBER}\\s*(?:w|watts?)\\s*(?:/|per|pro|par)\\s*kg(?![\\p{L}])`, "iu");
 const WATTS = new RegExp(`^(${NUMBER})\\s*(?:watts?|w)(?![\\p{L}/])`, "iu");
 const BARE = new RegExp(`^(${NUMBER})(?![\\p{L}\\d:/.-])`, "u");
@@ -75,21 +83,25 @@ function readLine(line, allowed) {
   const { duration_s, power_w } = effort;
   if (duration_s === undefined) return { wrong: "noTime", text: line.slice(0, 30) };
   if (power_w === undefined) return { wrong: "noPower", text: line.slice(0, 30) };
-  if (duration_s < allowed.duration_s.min || duration_s > allowed.duration_s.max) return { wrong: "timeRange", text: line.slice(0, 30) };
-  if (power_w < allowed.power_w.min || power_w > allowed.power_w.max) return { wrong: "powerRange", text: line.slice(0, 30) };
+  if (duration_s < allowed.duration_s.min || duration_s > allowed.duration_s.max)
+    return { wrong: "timeRange", text: line.slice(0, 30) };
+  if (power_w < allowed.power_w.min || power_w > allowed.power_w.max)
+    return { wrong: "powerRange", text: line.slice(0, 30) };
   return { ...effort, duration_s, power_w };
 }
 
 /** A line in its cells: by tabs, semicolons and bars, and by commas that are no decimal marks. @param {string} line */
 function cells(line) {
   if (/[\t;|]/.test(line)) return line.split(/[\t;|]/);
-  return line
-    .replace(/,(?=\s)/g, "\t")
-    // After a time on the clock, or before anything but one or two digits that end there, a comma parts.
-    .replace(/(:\d\d),/g, "$1\t")
-    .replace(/,(?!\d{1,2}(?![\d]))/g, "\t")
-    .replace(/(\p{L}),/gu, "$1\t")
-    .split("\t");
+  return (
+    line
+      .replace(/,(?=\s)/g, "\t")
+      // After a time on the clock, or before anything but one or two digits that end there, a comma parts.
+      .replace(/(:\d\d),/g, "$1\t")
+      .replace(/,(?!\d{1,2}(?![\d]))/g, "\t")
+      .replace(/(\p{L}),/gu, "$1\t")
+      .split("\t")
+  );
 }
 
 /** What is wrong with a piece; the piece is what is left of the cell if it does not say. @param {Wrong} wrong @param {string} [text] */
@@ -155,10 +167,17 @@ function timeAt(text) {
     return { seconds: value(hours) * 3600 + value(minutes) * 60 + value(seconds), length: clock[0].length };
   }
   const short = CUT_SHORT.exec(text);
-  if (short) return { seconds: value(short[1]) * (short[2] ? 3600 : 60) + value(short[3]) * (short[2] ? 60 : 1), length: short[0].length };
+  if (short)
+    return {
+      seconds: value(short[1]) * (short[2] ? 3600 : 60) + value(short[3]) * (short[2] ? 60 : 1),
+      length: short[0].length,
+    };
   const spelt = SPELT.exec(text);
   if (!spelt?.[0]) return null;
-  return { seconds: value(spelt[1] ?? "0") * 3600 + value(spelt[2] ?? "0") * 60 + value(spelt[3] ?? "0"), length: spelt[0].length };
+  return {
+    seconds: value(spelt[1] ?? "0") * 3600 + value(spelt[2] ?? "0") * 60 + value(spelt[3] ?? "0"),
+    length: spelt[0].length,
+  };
 }
 
 /** The position whose name stands here; the longest, so that "low, new bars" is not "low". @param {string} text @param {readonly string[]} positions */
@@ -167,7 +186,13 @@ function positionAt(text, positions) {
   let found = null;
   for (const [position, name] of positions.entries()) {
     const wanted = name.trim().toLowerCase();
-    if (wanted && begins.startsWith(wanted) && !/^[\p{L}\p{N}]/u.test(begins.slice(wanted.length)) && wanted.length > (found?.length ?? 0)) found = { position, length: wanted.length };
+    if (
+      wanted &&
+      begins.startsWith(wanted) &&
+      !/^[\p{L}\p{N}]/u.test(begins.slice(wanted.length)) &&
+      wanted.length > (found?.length ?? 0)
+    )
+      found = { position, length: wanted.length };
   }
   return found;
 }

@@ -24,9 +24,26 @@ export function effortsEditor(tools) {
   const begin = html("p", { class: "begin" });
   const list = html("ol", { class: "efforts" });
   const adding = addForm([[words("newTime"), words("newPower")]], words("add"), add);
-  const first = addForm([[words("firstTime"), words("firstPower")], [words("secondTime"), words("secondPower")]], words("draw"), add, FIRST_TIMES);
+  const first = addForm(
+    [
+      [words("firstTime"), words("firstPower")],
+      [words("secondTime"), words("secondPower")],
+    ],
+    words("draw"),
+    add,
+    FIRST_TIMES,
+  );
   const paste = pasteBox(tools, add);
-  const element = html("section", { class: "efforts-box", "aria-label": words("yours"), "data-changes": ALL }, html("h2", {}, words("yours")), begin, list, first.element, adding.element, paste.element);
+  const element = html(
+    "section",
+    { class: "efforts-box", "aria-label": words("yours"), "data-changes": ALL },
+    html("h2", {}, words("yours")),
+    begin,
+    list,
+    first.element,
+    adding.element,
+    paste.element,
+  );
   say(begin, words.parts("begin"));
   /** @type {ReturnType<typeof effortRow>[]} */
   let rows = [];
@@ -36,7 +53,10 @@ export function effortsEditor(tools) {
   function add(more) {
     const efforts = store.at(ALL) ?? [];
     if (efforts.length + more.length > MOST) return words("mostEfforts", { count: MOST });
-    store.set(ALL, [...efforts, ...more.map((one) => ({ ...one, power_w: { value: one.power_w, sd: 0, source: "measured" } }))]);
+    store.set(ALL, [
+      ...efforts,
+      ...more.map((one) => ({ ...one, power_w: { value: one.power_w, sd: 0, source: "measured" } })),
+    ]);
     return null;
   }
 
@@ -59,7 +79,9 @@ export function effortsEditor(tools) {
       const shape = JSON.stringify([efforts.length, names]);
       if (shape !== built) {
         built = shape;
-        rows = efforts.map((/** @type {unknown} */ _, /** @type {number} */ index) => effortRow(tools, index, names, () => remove(index)));
+        rows = efforts.map((/** @type {unknown} */ _, /** @type {number} */ index) =>
+          effortRow(tools, index, names, () => remove(index)),
+        );
         list.replaceChildren(...rows.map((row) => row.element));
       }
       const none = efforts.length === 0;
@@ -78,17 +100,48 @@ function effortRow({ store, number }, index, names, remove) {
   const of = { number: index + 1 };
   const time = number({ path: `${at}.duration_s`, kind: "clock", label: words("timeOf", of) });
   const power = number({ path: `${at}.power_w`, meaning: "power", label: words("powerOf", of) });
-  const options = (/** @type {[string, string][]} */ all) => all.map(([value, name]) => html("option", { value }, name));
-  const position = html("select", { "aria-label": words("positionOf", of) }, ...options([["", words("asRidden")], ...names.map((name, place) => /** @type {[string, string]} */ ([String(place), name || words("position", { number: place + 1 })]))]));
+  const options = (/** @type {[string, string][]} */ all) =>
+    all.map(([value, name]) => html("option", { value }, name));
+  const position = html(
+    "select",
+    { "aria-label": words("positionOf", of) },
+    ...options([
+      ["", words("asRidden")],
+      ...names.map(
+        (name, place) =>
+          /** @type {[string, string]} */ ([String(place), name || words("position", { number: place + 1 })]),
+      ),
+    ]),
+  );
   const date = html("input", { type: "date", "aria-label": words("dateOf", of) });
-  const place = html("select", { "aria-label": words("placeOf", of) }, ...options([["", words("notSaid")], ["in", words("indoors")], ["out", words("outdoors")]]));
+  const place = html(
+    "select",
+    { "aria-label": words("placeOf", of) },
+    ...options([
+      ["", words("notSaid")],
+      ["in", words("indoors")],
+      ["out", words("outdoors")],
+    ]),
+  );
   const away = html("button", { type: "button", "aria-label": words("removeOf", of) }, words("remove"));
-  position.addEventListener("change", () => store.set(`${at}.position`, position.value === "" ? undefined : Number(position.value)));
+  position.addEventListener("change", () =>
+    store.set(`${at}.position`, position.value === "" ? undefined : Number(position.value)),
+  );
   date.addEventListener("change", () => store.set(`${at}.date`, date.value || undefined));
-  place.addEventListener("change", () => store.set(`${at}.indoors`, place.value === "" ? undefined : place.value === "in"));
+  place.addEventListener("change", () =>
+    store.set(`${at}.indoors`, place.value === "" ? undefined : place.value === "in"),
+  );
   away.addEventListener("click", remove);
   position.hidden = names.length < 2;
-  const element = html("li", {}, html("span", { class: "effort-numbers" }, time.element, power.element), html("span", { class: "effort-facts" }, position, date, place), away, time.note, power.note);
+  const element = html(
+    "li",
+    {},
+    html("span", { class: "effort-numbers" }, time.element, power.element),
+    html("span", { class: "effort-facts" }, position, date, place),
+    away,
+    time.note,
+    power.note,
+  );
 
   return {
     element,
@@ -112,17 +165,53 @@ function addForm(labels, button, add, times = []) {
   const noteId = uniqueId("wrong");
   const note = html("p", { class: "wrong", id: noteId, role: "alert", hidden: true });
   const pairs = labels.map(([timeLabel, powerLabel], index) => {
-    const time = html("input", { type: "text", inputmode: "text", autocomplete: "off", "aria-label": timeLabel, "aria-describedby": noteId, value: times[index] ?? null, placeholder: "20:00" });
-    const power = html("input", { type: "text", inputmode: "decimal", autocomplete: "off", "aria-label": powerLabel, "aria-describedby": noteId });
-    return { time, power, element: html("span", { class: "pair" }, time, html("span", { "aria-hidden": "true" }, ": "), power, html("span", { "aria-hidden": "true" }, " W")) };
+    const time = html("input", {
+      type: "text",
+      inputmode: "text",
+      autocomplete: "off",
+      "aria-label": timeLabel,
+      "aria-describedby": noteId,
+      value: times[index] ?? null,
+      placeholder: "20:00",
+    });
+    const power = html("input", {
+      type: "text",
+      inputmode: "decimal",
+      autocomplete: "off",
+      "aria-label": powerLabel,
+      "aria-describedby": noteId,
+    });
+    return {
+      time,
+      power,
+      element: html(
+        "span",
+        { class: "pair" },
+        time,
+        html("span", { "aria-hidden": "true" }, ": "),
+        power,
+        html("span", { "aria-hidden": "true" }, " W"),
+      ),
+    };
   });
-  const element = html("form", { class: "add-effort", novalidate: true }, ...pairs.map((pair) => pair.element), html("button", { type: "submit" }, button), note);
+  const element = html(
+    "form",
+    { class: "add-effort", novalidate: true },
+    ...pairs.map((pair) => pair.element),
+    html("button", { type: "submit" }, button),
+    note,
+  );
 
   element.addEventListener("submit", (event) => {
     event.preventDefault();
-    const read = pairs.filter(({ power }) => power.value.trim() !== "" || pairs.length === 1).map(({ time, power }) => ({
-      time, power, duration_s: readTime(time.value).value, power_w: readNumber(power.value, { unit: "W", digits: 1 }).value,
-    }));
+    const read = pairs
+      .filter(({ power }) => power.value.trim() !== "" || pairs.length === 1)
+      .map(({ time, power }) => ({
+        time,
+        power,
+        duration_s: readTime(time.value).value,
+        power_w: readNumber(power.value, { unit: "W", digits: 1 }).value,
+      }));
     for (const { time, power } of pairs) for (const input of [time, power]) set(input, { "aria-invalid": null });
     for (const { time, power, duration_s, power_w } of read) {
       if (!duration_s) set(time, { "aria-invalid": "true" });
@@ -143,7 +232,12 @@ function addForm(labels, button, add, times = []) {
 function pasteBox({ store, field, notify, units }, add) {
   const ids = { hint: uniqueId("hint"), wrong: uniqueId("wrong") };
   const hint = html("p", { class: "hint", id: ids.hint }, words("pasteHint"));
-  const text = html("textarea", { rows: 5, spellcheck: "false", "aria-label": words("pasteLabel"), "aria-describedby": `${ids.hint} ${ids.wrong}` });
+  const text = html("textarea", {
+    rows: 5,
+    spellcheck: "false",
+    "aria-label": words("pasteLabel"),
+    "aria-describedby": `${ids.hint} ${ids.wrong}`,
+  });
   const wrong = html("div", { class: "wrongs", id: ids.wrong, role: "alert" });
   const button = html("button", { type: "button" }, words("addPasted"));
   const element = html("details", { class: "paste" }, html("summary", {}, words("paste")), hint, text, wrong, button);
@@ -151,15 +245,27 @@ function pasteBox({ store, field, notify, units }, add) {
   /** @param {string[]} sentences */
   function complain(sentences) {
     set(text, { "aria-invalid": sentences.length ? "true" : null });
-    wrong.replaceChildren(...sentences.map((sentence) => html("p", { class: "wrong" }, html("b", { "aria-hidden": "true" }, "!"), html("span", {}, sentence))));
+    wrong.replaceChildren(
+      ...sentences.map((sentence) =>
+        html("p", { class: "wrong" }, html("b", { "aria-hidden": "true" }, "!"), html("span", {}, sentence)),
+      ),
+    );
   }
 
   button.addEventListener("click", () => {
     const { scenario } = store.get();
-    const ends = (/** @type {string} */ name) => ({ min: field(`${ALL}[0].${name}`)?.min ?? 0, max: field(`${ALL}[0].${name}`)?.max ?? Infinity });
-    const allowed = { positions: scenario.positions.map((/** @type {any} */ one) => one.name), duration_s: ends("duration_s"), power_w: ends("power_w") };
+    const ends = (/** @type {string} */ name) => ({
+      min: field(`${ALL}[0].${name}`)?.min ?? 0,
+      max: field(`${ALL}[0].${name}`)?.max ?? Infinity,
+    });
+    const allowed = {
+      positions: scenario.positions.map((/** @type {any} */ one) => one.name),
+      duration_s: ends("duration_s"),
+      power_w: ends("power_w"),
+    };
     const read = readEfforts(text.value, allowed);
-    if ("problems" in read) return complain([...read.problems.map((one) => problemWords(one, allowed)), words("asItWas")]);
+    if ("problems" in read)
+      return complain([...read.problems.map((one) => problemWords(one, allowed)), words("asItWas")]);
     if (read.efforts.length === 0) return complain([words("nothingPasted")]);
     const refused = add(read.efforts);
     complain(refused === null ? [] : [refused, words("asItWas")]);
@@ -171,7 +277,10 @@ function pasteBox({ store, field, notify, units }, add) {
   /** @param {Problem} problem @param {import("./efforts-text.js").Allowed} allowed */
   function problemWords({ line, wrong, text }, { duration_s, power_w }) {
     const watts = (/** @type {number} */ value) => units.quantity("power", value, store.get().units, { digits: 0 });
-    const range = wrong === "timeRange" ? `${units.time(duration_s.min)}–${units.time(duration_s.max)}` : `${watts(power_w.min)}–${watts(power_w.max)}`;
+    const range =
+      wrong === "timeRange"
+        ? `${units.time(duration_s.min)}–${units.time(duration_s.max)}`
+        : `${watts(power_w.min)}–${watts(power_w.max)}`;
     return words(wrong, { line, text, range });
   }
 

@@ -22,10 +22,26 @@ export function positionName({ scenario }, index) {
 export function modelNumbers({ units: show }, { units }, fit) {
   /** @type {["criticalPower" | "wPrime" | "peak" | "longRideLoss" | "sevenMinute" | "decline" | "oneSecond" | "exponent", Figure | null, Kind][]} */
   const all = [
-    ["criticalPower", fit.cp_w, "power"], ["wPrime", fit.w_prime_j, "work"], ["peak", fit.peak_w, "power"], ["longRideLoss", fit.long_ride_loss_w, "power"],
-    ["sevenMinute", fit.seven_minute_w, "power"], ["decline", fit.decline_w, "power"], ["oneSecond", fit.one_second_w, "power"], ["exponent", fit.exponent, "ratio"],
+    ["criticalPower", fit.cp_w, "power"],
+    ["wPrime", fit.w_prime_j, "work"],
+    ["peak", fit.peak_w, "power"],
+    ["longRideLoss", fit.long_ride_loss_w, "power"],
+    ["sevenMinute", fit.seven_minute_w, "power"],
+    ["decline", fit.decline_w, "power"],
+    ["oneSecond", fit.one_second_w, "power"],
+    ["exponent", fit.exponent, "ratio"],
   ];
-  return all.flatMap(([key, figure, kind]) => (figure === null ? [] : [{ name: words(key), value: show.quantity(kind, figure.value, units, { digits: kind === "power" ? 0 : kind === "work" ? 1 : 3 }), spread: show.plusMinus(kind, figure.sd, units) }]));
+  return all.flatMap(([key, figure, kind]) =>
+    figure === null
+      ? []
+      : [
+          {
+            name: words(key),
+            value: show.quantity(kind, figure.value, units, { digits: kind === "power" ? 0 : kind === "work" ? 1 : 3 }),
+            spread: show.plusMinus(kind, figure.sd, units),
+          },
+        ],
+  );
 }
 
 /** "43 in 100". @param {Tools} tools @param {number} weight */

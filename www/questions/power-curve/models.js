@@ -21,11 +21,24 @@ const ITSELF = "";
 /** @param {Tools} tools */
 export function modelTable(tools) {
   const { store, units: show } = tools;
-  const pick = choice({ label: words("readBy"), path: MODEL, options: [], onChange: (value) => store.set(MODEL, value || undefined) });
+  const pick = choice({
+    label: words("readBy"),
+    path: MODEL,
+    options: [],
+    onChange: (value) => store.set(MODEL, value || undefined),
+  });
   const grid = table({ caption: words("modelsCaption") });
   grid.element.classList.add("wordy");
   const forms = html("p");
-  const compared = html("div", { class: "passage" }, html("p", {}, `${words("readBy")} `, pick.element), pick.note, grid.element, html("p", {}, words("evidenceSays")), forms);
+  const compared = html(
+    "div",
+    { class: "passage" },
+    html("p", {}, `${words("readBy")} `, pick.element),
+    pick.note,
+    grid.element,
+    html("p", {}, words("evidenceSays")),
+    forms,
+  );
   const none = html("p", {}, words("modelsNone"));
   const element = html("div", {}, none, compared);
 
@@ -46,7 +59,10 @@ export function modelTable(tools) {
       none.hidden = answer.models.length > 0;
       compared.hidden = answer.models.length === 0;
       pick.update({
-        options: [{ value: ITSELF, name: words("byItself") }, ...answer.models.map((fit) => ({ value: fit.model, name: modelName(fit.model), disabled: !hasCurve(fit) }))],
+        options: [
+          { value: ITSELF, name: words("byItself") },
+          ...answer.models.map((fit) => ({ value: fit.model, name: modelName(fit.model), disabled: !hasCurve(fit) })),
+        ],
         value: state.with["power-curve"].model ?? ITSELF,
       });
       grid.update({
@@ -55,13 +71,30 @@ export function modelTable(tools) {
           modelName(fit.model),
           fit.weight === null ? "" : inHundred(tools, fit.weight),
           fit.scatter_share === null ? "" : show.percent(fit.scatter_share, 1),
-          [listOf(modelNumbers(tools, state, fit).map(({ name, value, spread }) => `${name} ${value} ${spread}`)), outcome(fit, state)].filter(Boolean).join("; "),
+          [
+            listOf(modelNumbers(tools, state, fit).map(({ name, value, spread }) => `${name} ${value} ${spread}`)),
+            outcome(fit, state),
+          ]
+            .filter(Boolean)
+            .join("; "),
         ]),
       });
       const { forms: three } = answer;
       const watts = (/** @type {number} */ w) => show.quantity("power", w, state.units, { digits: 0 });
       const kilojoules = (/** @type {number} */ j) => show.quantity("work", j, state.units, { digits: 1 });
-      say(forms, three ? words("formsSay", { cpA: watts(three.cp_w[0]), cpB: watts(three.cp_w[1]), cpC: watts(three.cp_w[2]), wA: kilojoules(three.w_prime_j[0]), wB: kilojoules(three.w_prime_j[1]), wC: kilojoules(three.w_prime_j[2]) }) : "");
+      say(
+        forms,
+        three
+          ? words("formsSay", {
+              cpA: watts(three.cp_w[0]),
+              cpB: watts(three.cp_w[1]),
+              cpC: watts(three.cp_w[2]),
+              wA: kilojoules(three.w_prime_j[0]),
+              wB: kilojoules(three.w_prime_j[1]),
+              wC: kilojoules(three.w_prime_j[2]),
+            })
+          : "",
+      );
     },
   };
 }

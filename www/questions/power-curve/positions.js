@@ -17,10 +17,12 @@ export function positionTable({ units: show }) {
   const grid = table({ caption: "" });
   const note = html("p", { class: "takes" });
   const element = html("div", {}, grid.element, note);
-  const others = (/** @type {Answer} */ { position, positions }) => positions.filter((one) => one.position !== position && one.cp_change_w !== null);
+  const others = (/** @type {Answer} */ { position, positions }) =>
+    positions.filter((one) => one.position !== position && one.cp_change_w !== null);
 
   /** @param {Figure} figure @param {State} state */
-  const change = ({ value, sd }, { units }) => `${show.quantity("power", value, units, { digits: 0, signed: true })} ${show.plusMinus("power", sd, units)}`;
+  const change = ({ value, sd }, { units }) =>
+    `${show.quantity("power", value, units, { digits: 0, signed: true })} ${show.plusMinus("power", sd, units)}`;
 
   return {
     element,
@@ -28,7 +30,12 @@ export function positionTable({ units: show }) {
     /** @param {State} state @param {Answer} answer */
     gist(state, answer) {
       const [first] = others(answer);
-      return first?.cp_change_w ? words("positionsGist", { change: change(first.cp_change_w, state), position: positionName(state, first.position) }) : words("positionsNone");
+      return first?.cp_change_w
+        ? words("positionsGist", {
+            change: change(first.cp_change_w, state),
+            position: positionName(state, first.position),
+          })
+        : words("positionsNone");
     },
     /** @param {State} state @param {Answer} answer */
     update(state, answer) {
@@ -39,9 +46,15 @@ export function positionTable({ units: show }) {
       if (rows.length === 0) return;
       grid.update({
         caption: `${words("positionsCaption", { base })} ${rows.some(({ at }) => at.some(({ beyond }) => beyond)) ? `(${words("beyondEfforts")})` : ""}`,
-        columns: [words("positionColumn"), words("cpChange"), ...(rows[0]?.at ?? []).map(({ time_s }) => show.quantity("duration", time_s, state.units, { digits: 0 }))],
+        columns: [
+          words("positionColumn"),
+          words("cpChange"),
+          ...(rows[0]?.at ?? []).map(({ time_s }) => show.quantity("duration", time_s, state.units, { digits: 0 })),
+        ],
         rows: rows.map(({ position, basis, cp_change_w, at }) => [
-          basis === "fitted" ? positionName(state, position) : `${positionName(state, position)} (${words("guessedW", { base })})`,
+          basis === "fitted"
+            ? positionName(state, position)
+            : `${positionName(state, position)} (${words("guessedW", { base })})`,
           cp_change_w ? change(cp_change_w, state) : "",
           ...at.map(({ change_w, beyond }) => (beyond ? `(${change(change_w, state)})` : change(change_w, state))),
         ]),

@@ -19,7 +19,17 @@ export function training(tools) {
   const { units: show } = tools;
   const error = tools.number({ path: ERROR, value: (state) => errorShare(state), label: words("repeats") });
   const [rise, held, shown, repeats] = Array.from({ length: 4 }, () => html("p"));
-  const element = html("div", {}, rise, held, shown, html("p", {}, `${words("repeats")}: `, error.element), error.note, repeats, citations(["four-and-twenty", "laursen-2002"]));
+  const element = html(
+    "div",
+    {},
+    rise,
+    held,
+    shown,
+    html("p", {}, `${words("repeats")}: `, error.element),
+    error.note,
+    repeats,
+    citations(["four-and-twenty", "laursen-2002"]),
+  );
 
   /** @param {State} state */
   function errorShare(state) {
@@ -43,10 +53,28 @@ export function training(tools) {
       say(rise, words("trainingSays", { low, high, time, lowW: watts(now.rise_w[0]), highW: watts(now.rise_w[1]) }));
       const [lowHeld, highHeld] = now.held_s;
       held.hidden = lowHeld === null || highHeld === null;
-      if (lowHeld !== null && highHeld !== null) say(held, words("trainingHeld", { time, lowTime: show.time(lowHeld), highTime: show.time(highHeld) }));
+      if (lowHeld !== null && highHeld !== null)
+        say(held, words("trainingHeld", { time, lowTime: show.time(lowHeld), highTime: show.time(highHeld) }));
       const repeatability = show.percent(errorShare(state), 1);
-      say(shown, words("trainingShown", { shown: show.percent(now.shown_share, 1), error: repeatability, low, lowTests: tests(now.tests[0]), high, highTests: tests(now.tests[1]) }));
-      say(repeats, words("repeatsSay", { error: repeatability, twenty: show.percent(TWENTY_MINUTES, 1), four: show.percent(FOUR_MINUTES, 1) }));
+      say(
+        shown,
+        words("trainingShown", {
+          shown: show.percent(now.shown_share, 1),
+          error: repeatability,
+          low,
+          lowTests: tests(now.tests[0]),
+          high,
+          highTests: tests(now.tests[1]),
+        }),
+      );
+      say(
+        repeats,
+        words("repeatsSay", {
+          error: repeatability,
+          twenty: show.percent(TWENTY_MINUTES, 1),
+          four: show.percent(FOUR_MINUTES, 1),
+        }),
+      );
     },
   };
 }

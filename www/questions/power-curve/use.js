@@ -17,8 +17,13 @@ const DIGITS = { watts: 1, joules: 0, factor: 3, correlation: 3, share: 4 };
 export function useChanges({ scenario, with: own }, { usable, basis, position, positions, longest_s }) {
   if (!usable) return [];
   const source = basis === "fitted" ? "measured" : "estimated";
-  const held = (/** @type {Figure} */ { value, sd }, /** @type {number} */ digits) => ({ value: round(value, digits), sd: round(sd, digits), source });
-  const toldOfLoss = basis === "fitted" && (longest_s ?? 0) > (scenario.power.long_ride_from_s.value ?? scenario.power.long_ride_from_s);
+  const held = (/** @type {Figure} */ { value, sd }, /** @type {number} */ digits) => ({
+    value: round(value, digits),
+    sd: round(sd, digits),
+    source,
+  });
+  const toldOfLoss =
+    basis === "fitted" && (longest_s ?? 0) > (scenario.power.long_ride_from_s.value ?? scenario.power.long_ride_from_s);
   const tests = scenario.positions[position]?.power !== undefined;
   const at = tests ? `scenario.positions[${position}].power` : "scenario.power";
   /** @type {[string, unknown][]} */
@@ -28,14 +33,26 @@ export function useChanges({ scenario, with: own }, { usable, basis, position, p
     [`${at}.cp_w_prime_correlation`, round(usable.cp_w_prime_correlation, DIGITS.correlation)],
   ];
   if (usable.peak_w) changes.push([`${at}.peak_w`, held(usable.peak_w, DIGITS.watts)]);
-  changes.push([`${at}.long_ride_loss_share`, usable.long_ride_loss_share ? { ...held(usable.long_ride_loss_share, DIGITS.share), ...(!toldOfLoss && { source: "typical" }) } : undefined], [`${at}.long_ride_loss_w`, undefined]);
-  for (const [id, details] of Object.entries(own)) if (details?.effort && details.effort.kind !== "time") changes.push([`with.${id}.effort`, { kind: "even" }]);
+  changes.push(
+    [
+      `${at}.long_ride_loss_share`,
+      usable.long_ride_loss_share
+        ? { ...held(usable.long_ride_loss_share, DIGITS.share), ...(!toldOfLoss && { source: "typical" }) }
+        : undefined,
+    ],
+    [`${at}.long_ride_loss_w`, undefined],
+  );
+  for (const [id, details] of Object.entries(own))
+    if (details?.effort && details.effort.kind !== "time") changes.push([`with.${id}.effort`, { kind: "even" }]);
   if (tests) return changes;
   const tested = `scenario.positions[${position}]`;
   if (scenario.positions[position]) changes.push([`${tested}.cp_factor`, 1], [`${tested}.w_prime_factor`, 1]);
   for (const other of positions) {
     if (other.cp_factor && scenario.positions[other.position] && !scenario.positions[other.position].power) {
-      changes.push([`scenario.positions[${other.position}].cp_factor`, { ...held(other.cp_factor, DIGITS.factor), source: other.basis === "fitted" ? "measured" : "estimated" }]);
+      changes.push([
+        `scenario.positions[${other.position}].cp_factor`,
+        { ...held(other.cp_factor, DIGITS.factor), source: other.basis === "fitted" ? "measured" : "estimated" },
+      ]);
     }
   }
   return changes;

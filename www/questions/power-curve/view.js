@@ -39,7 +39,12 @@ export function create(host, tools) {
   const { store, units: show } = tools;
   const time = tools.number({ path: `${AT}.hold_s`, kind: "clock", label: words("holdFor") });
   const more = tools.number({ path: `${AT}.power_change`, meaning: "power", label: words("more") });
-  const position = choice({ label: words("inPosition"), path: `${AT}.position`, options: [], onChange: (value) => store.set(`${AT}.position`, Number(value)) });
+  const position = choice({
+    label: words("inPosition"),
+    path: `${AT}.position`,
+    options: [],
+    onChange: (value) => store.set(`${AT}.position`, Number(value)),
+  });
   const ask = sentence({ title: titleOf(ID), words: askWords(store.get()), onOpen: () => tools.openSheet() });
   let asked = askShape(store.get());
 
@@ -87,7 +92,11 @@ export function create(host, tools) {
 
   /** Positions that have efforts. @param {State} state @returns {number[]} */
   function tested({ scenario }) {
-    return [...new Set((scenario.efforts ?? []).map((/** @type {any} */ effort) => effort.position ?? scenario.riding_position))].toSorted();
+    return [
+      ...new Set(
+        (scenario.efforts ?? []).map((/** @type {any} */ effort) => effort.position ?? scenario.riding_position),
+      ),
+    ].toSorted();
   }
 
   /** What decides how the sentence reads. @param {State} state */
@@ -108,7 +117,10 @@ export function create(host, tools) {
       asked = askShape(state);
       ask.update({ words: askWords(state) });
     }
-    position.update({ options: tested(state).map((index) => ({ value: String(index), name: positionName(state, index) })), value: answer ? String(answer.position) : undefined });
+    position.update({
+      options: tested(state).map((index) => ({ value: String(index), name: positionName(state, index) })),
+      value: answer ? String(answer.position) : undefined,
+    });
     const told = [time.update(state, error), more.update(state, error), efforts.update(state, error)].includes(true);
     ask.update({ known: tools.known(state), wrong: tools.trouble(error, told) });
     if (!answer) return;
@@ -151,7 +163,13 @@ export function create(host, tools) {
       odds: words("testWould", { low: show.number(low), high: watts(high) }),
       weight: basis === "fitted" ? "sure" : basis === "guessed" ? "likely" : "open",
       settled,
-      spoken: words("spoken", { time: show.time(state.with[ID].hold_s), power: watts(power_w.value), spread: `${spread}\u00a0${show.unitOf("power", state.units).symbol}`, low: show.number(low), high: watts(high) }),
+      spoken: words("spoken", {
+        time: show.time(state.with[ID].hold_s),
+        power: watts(power_w.value),
+        spread: `${spread}\u00a0${show.unitOf("power", state.units).symbol}`,
+        low: show.number(low),
+        high: watts(high),
+      }),
     });
   }
 
@@ -160,13 +178,27 @@ export function create(host, tools) {
     const { power_change } = state.with[ID];
     const held = changed.held_s;
     const fit = fits.find((one) => one.model === model);
-    const guess = basis === "guessed" && usable ? [["criticalPower", "power", usable.cp_w], ["wPrime", "work", usable.w_prime_j]] : [];
-    const numbers = fit ? modelNumbers(tools, state, fit) : guess.map(([key, kind, figure]) => guessLine(/** @type {any} */ (key), /** @type {any} */ (kind), /** @type {any} */ (figure), state));
+    const guess =
+      basis === "guessed" && usable
+        ? [
+            ["criticalPower", "power", usable.cp_w],
+            ["wPrime", "work", usable.w_prime_j],
+          ]
+        : [];
+    const numbers = fit
+      ? modelNumbers(tools, state, fit)
+      : guess.map(([key, kind, figure]) =>
+          guessLine(/** @type {any} */ (key), /** @type {any} */ (kind), /** @type {any} */ (figure), state),
+        );
     figures.update([
       {
-        name: words(power_change < 0 ? "lessFor" : "moreFor", { change: show.percent(Math.abs(power_change), 1).replace(/[.,]0(?=\D)/, ""), power: watts(changed.power_w) }),
+        name: words(power_change < 0 ? "lessFor" : "moreFor", {
+          change: show.percent(Math.abs(power_change), 1).replace(/[.,]0(?=\D)/, ""),
+          power: watts(changed.power_w),
+        }),
         value: held ? show.time(held.value) : words(power_change < 0 ? "forEver" : "notAtAll"),
-        difference: held && held.sd > 0 ? show.plusMinusTime(held.sd) : "", soft: true,
+        difference: held && held.sd > 0 ? show.plusMinusTime(held.sd) : "",
+        soft: true,
       },
       ...numbers.map(({ name, value, spread }) => ({ name, value, difference: spread, soft: true })),
     ]);
@@ -174,32 +206,60 @@ export function create(host, tools) {
 
   /** @param {"criticalPower" | "wPrime"} key @param {"power" | "work"} kind @param {import("../../types/core.d.ts").Figure} figure @param {State} state */
   function guessLine(key, kind, { value, sd }, { units }) {
-    return { name: words(key), value: show.quantity(kind, value, units, { digits: kind === "power" ? 0 : 1 }), spread: show.plusMinus(kind, sd, units) };
+    return {
+      name: words(key),
+      value: show.quantity(kind, value, units, { digits: kind === "power" ? 0 : 1 }),
+      spread: show.plusMinus(kind, sd, units),
+    };
   }
 
   /** What the curve rests on, and whether the efforts choose it. @param {State} state @param {Answer} answer */
   function restsOn(state, answer) {
     const { basis, model, told, usable } = answer;
     if (basis === "given" || model === null) return words("restsOnGiven");
-    if (basis === "guessed") return words("restsOnGuess", { wPrime: usable ? `${show.quantity("work", usable.w_prime_j.value, state.units, { digits: 0 })} ${show.plusMinus("work", usable.w_prime_j.sd, state.units)}` : "" });
+    if (basis === "guessed")
+      return words("restsOnGuess", {
+        wPrime: usable
+          ? `${show.quantity("work", usable.w_prime_j.value, state.units, { digits: 0 })} ${show.plusMinus("work", usable.w_prime_j.sd, state.units)}`
+          : "",
+      });
     const order = byEvidence(answer);
     const own = order.find((fit) => fit.model === model);
     const other = order.find((fit) => fit.model !== model);
-    const values = { weight: inHundred(tools, own?.weight ?? 0), other: other ? modelName(other.model) : "", otherWeight: inHundred(tools, other?.weight ?? 0) };
-    const whether = !other ? "alone" : told && own === order[0] ? "told" : state.with[ID].model === model && own !== order[0] ? "chosen" : "notTold";
+    const values = {
+      weight: inHundred(tools, own?.weight ?? 0),
+      other: other ? modelName(other.model) : "",
+      otherWeight: inHundred(tools, other?.weight ?? 0),
+    };
+    const whether = !other
+      ? "alone"
+      : told && own === order[0]
+        ? "told"
+        : state.with[ID].model === model && own !== order[0]
+          ? "chosen"
+          : "notTold";
     return [...words.parts("restsOn", { model: modelName(model) }), " ", words(whether, values)];
   }
 
   /** @param {State} state @param {Answer} answer */
   function drawUse(state, answer) {
     const changes = useChanges(state, answer);
-    const inUse = changes.length > 0 && changes.every(([path, value]) => JSON.stringify(store.at(path)) === JSON.stringify(value));
+    const inUse =
+      changes.length > 0 && changes.every(([path, value]) => JSON.stringify(store.at(path)) === JSON.stringify(value));
     use.hidden = changes.length === 0;
     use.disabled = inUse;
     say(use, words(inUse ? "inUse" : "use"));
     const { usable, model } = answer;
     useSays.hidden = !usable || model === usable.model || answer.basis !== "fitted";
-    if (usable) say(useSays, words("useSays", { model: modelName(usable.model), cp: watts(usable.cp_w.value), wPrime: show.quantity("work", usable.w_prime_j.value, state.units, { digits: 1 }) }));
+    if (usable)
+      say(
+        useSays,
+        words("useSays", {
+          model: modelName(usable.model),
+          cp: watts(usable.cp_w.value),
+          wPrime: show.quantity("work", usable.w_prime_j.value, state.units, { digits: 1 }),
+        }),
+      );
   }
 
   /** @param {State} state @param {Answer} answer */
@@ -207,14 +267,22 @@ export function create(host, tools) {
     const { columns } = answer;
     events.update({
       columns: [words("event"), words("eventPower"), words("eventTime")],
-      rows: answer.events.map((event) => [eventName(state, event), `${watts(event.power_w.value)} ${show.plusMinus("power", event.power_w.sd, state.units)}`, event.beyond ? `${show.time(event.time_s)}, ${words("beyond")}` : show.time(event.time_s)]),
+      rows: answer.events.map((event) => [
+        eventName(state, event),
+        `${watts(event.power_w.value)} ${show.plusMinus("power", event.power_w.sd, state.units)}`,
+        event.beyond ? `${show.time(event.time_s)}, ${words("beyond")}` : show.time(event.time_s),
+      ]),
     });
     const times = columns.time_s;
-    const at = (/** @type {Float64Array} */ ys, /** @type {number} */ time_s) => valueAt({ name: "", xs: times, ys }, time_s);
+    const at = (/** @type {Float64Array} */ ys, /** @type {number} */ time_s) =>
+      valueAt({ name: "", xs: times, ys }, time_s);
     round.update({
       columns: [words("tableTime"), words("tablePower"), words("tableTest")],
-      rows: ROUND_TIMES_S.filter((time_s) => time_s >= times[0] && time_s <= times[times.length - 1])
-        .map((time_s) => [show.time(time_s), watts(at(columns.power_w, time_s)), `${show.number(at(columns.test_low_w, time_s))}–${watts(at(columns.test_high_w, time_s))}`]),
+      rows: ROUND_TIMES_S.filter((time_s) => time_s >= times[0] && time_s <= times[times.length - 1]).map((time_s) => [
+        show.time(time_s),
+        watts(at(columns.power_w, time_s)),
+        `${show.number(at(columns.test_low_w, time_s))}–${watts(at(columns.test_high_w, time_s))}`,
+      ]),
     });
   }
 
@@ -225,7 +293,13 @@ export function create(host, tools) {
 
   /** @param {State} state @param {Answer} answer */
   function eventsGist(state, { events: [first] }) {
-    return first ? words("eventsGist", { event: eventName(state, first), power: watts(first.power_w.value), time: show.time(first.time_s) }) : "";
+    return first
+      ? words("eventsGist", {
+          event: eventName(state, first),
+          power: watts(first.power_w.value),
+          time: show.time(first.time_s),
+        })
+      : "";
   }
 
   return {

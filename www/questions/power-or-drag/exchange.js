@@ -1,8 +1,8 @@
 // @ts-check
 /** What a watt, a square metre, a kilogram and a softer tyre are worth in each other, at the rider's own point. */
 
-import { table } from "../../parts/table.js";
 import { html } from "../../parts/html.js";
+import { table } from "../../parts/table.js";
 import { book } from "../../words/index.js";
 
 /** @import { Tools } from "../index.js" */
@@ -29,13 +29,38 @@ export function exchangeTable({ units }) {
       const kilogram = units.toDisplay("mass", 1, state.units);
       const mass = units.quantity("mass", units.fromDisplay("mass", 1, state.units), state.units, { digits: 0 });
       grid.update({
-        columns: [words("change"), "s", units.unitOf("power", state.units).symbol, words("areaOfCda", { unit: units.unitOf("area", state.units).symbol })],
+        columns: [
+          words("change"),
+          "s",
+          units.unitOf("power", state.units).symbol,
+          words("areaOfCda", { unit: units.unitOf("area", state.units).symbol }),
+        ],
         rows: [
           [units.quantity("power", 1, state.units), seconds(rates.s_per_w), "", area(rates.m2_per_w)],
-          [units.quantity("area", SMALL.area_m2, state.units), seconds(rates.s_per_0_001_m2), watts(rates.w_per_0_001_m2), ""],
-          [words("percentOfCda", { percent: units.percent(SMALL.share) }), seconds(rates.s_per_cda_percent), watts(rates.w_per_cda_percent), area(base_cda_m2 * SMALL.share)],
-          [mass, seconds(rates.s_per_kg / kilogram), watts(rates.w_per_kg / kilogram), area(rates.m2_per_kg / kilogram)],
-          [words("ofCrr", { amount: smallCrr() }), seconds(rates.s_per_0_0001_crr), watts(rates.w_per_0_0001_crr), area(rates.m2_per_0_0001_crr)],
+          [
+            units.quantity("area", SMALL.area_m2, state.units),
+            seconds(rates.s_per_0_001_m2),
+            watts(rates.w_per_0_001_m2),
+            "",
+          ],
+          [
+            words("percentOfCda", { percent: units.percent(SMALL.share) }),
+            seconds(rates.s_per_cda_percent),
+            watts(rates.w_per_cda_percent),
+            area(base_cda_m2 * SMALL.share),
+          ],
+          [
+            mass,
+            seconds(rates.s_per_kg / kilogram),
+            watts(rates.w_per_kg / kilogram),
+            area(rates.m2_per_kg / kilogram),
+          ],
+          [
+            words("ofCrr", { amount: smallCrr() }),
+            seconds(rates.s_per_0_0001_crr),
+            watts(rates.w_per_0_0001_crr),
+            area(rates.m2_per_0_0001_crr),
+          ],
         ],
       });
     },
@@ -43,8 +68,12 @@ export function exchangeTable({ units }) {
     gist(state, { exchange: rates }) {
       const worth = (/** @type {number} */ value) => units.quantity("power", value, state.units, { digits: 1 });
       return words("exchangeGist", {
-        area: units.quantity("area", rates.m2_per_w, state.units, { digits: 4 }), smallArea: units.quantity("area", SMALL.area_m2, state.units),
-        forArea: worth(rates.w_per_0_001_m2), forKilogram: worth(rates.w_per_kg), smallCrr: smallCrr(), forCrr: worth(rates.w_per_0_0001_crr),
+        area: units.quantity("area", rates.m2_per_w, state.units, { digits: 4 }),
+        smallArea: units.quantity("area", SMALL.area_m2, state.units),
+        forArea: worth(rates.w_per_0_001_m2),
+        forKilogram: worth(rates.w_per_kg),
+        smallCrr: smallCrr(),
+        forCrr: worth(rates.w_per_0_0001_crr),
       });
     },
   };

@@ -1,8 +1,8 @@
 // @ts-check
 /** The map of finish times over power and drag area, with the rider as a ring to move and both changes as arrows. */
 
-import { contourMap } from "../../parts/contour-map.js";
 import { valueChanges } from "../../frame/bound-number.js";
+import { contourMap } from "../../parts/contour-map.js";
 import { book } from "../../words/index.js";
 import { onScreen } from "../shared/layout.js";
 
@@ -23,12 +23,23 @@ const TRADE_W = 10;
  */
 export function tradeMap(tools, at, shown) {
   const { store, units } = tools;
-  const watts = (/** @type {number} */ power_w, digits = 0) => units.quantity("power", power_w, store.get().units, { digits });
+  const watts = (/** @type {number} */ power_w, digits = 0) =>
+    units.quantity("power", power_w, store.get().units, { digits });
   const area = (/** @type {number} */ cda_m2) => units.quantity("area", cda_m2, store.get().units);
   const map = contourMap({
     title: words("mapTitle"),
-    x: { name: words("mapX", { unit: units.unitOf("power", store.get().units).symbol }), meaning: "power", format: (power_w) => units.number(power_w), read: watts },
-    y: { name: words("mapY", { unit: units.unitOf("area", store.get().units).symbol }), meaning: "drag", format: (cda_m2) => units.number(cda_m2, { digits: 2 }), read: area },
+    x: {
+      name: words("mapX", { unit: units.unitOf("power", store.get().units).symbol }),
+      meaning: "power",
+      format: (power_w) => units.number(power_w),
+      read: watts,
+    },
+    y: {
+      name: words("mapY", { unit: units.unitOf("area", store.get().units).symbol }),
+      meaning: "drag",
+      format: (cda_m2) => units.number(cda_m2, { digits: 2 }),
+      read: area,
+    },
     you: { label: words("mapYou"), onMove: move },
   });
 
@@ -36,7 +47,9 @@ export function tradeMap(tools, at, shown) {
   function move({ x, y }, phase) {
     const now = shown();
     if (!now) return;
-    const { answer: { columns, base_power_w, base_cda_m2 } } = now;
+    const {
+      answer: { columns, base_power_w, base_cda_m2 },
+    } = now;
     const { scenario } = store.get();
     const effort = store.at(`${at}.effort`);
     const cda = `scenario.positions[${scenario.riding_position}].cda_m2`;
@@ -44,10 +57,20 @@ export function tradeMap(tools, at, shown) {
     const changes = [];
     if (Math.abs(y - base_cda_m2) > 1e-9) changes.push(...valueChanges(store.at(cda), cda, y));
     if (effort.kind === "power") changes.push(...valueChanges(effort.power_w, `${at}.effort.power_w`, x));
-    else if (phase !== "commit") changes.push(...valueChanges(scenario.power.cp_w, "scenario.power.cp_w", Math.max(30, Math.round(scenario.power.cp_w.value + x - base_power_w))));
+    else if (phase !== "commit")
+      changes.push(
+        ...valueChanges(
+          scenario.power.cp_w,
+          "scenario.power.cp_w",
+          Math.max(30, Math.round(scenario.power.cp_w.value + x - base_power_w)),
+        ),
+      );
     // The map stands still under the hand, and settles round the rider on release.
     const still = phase !== "commit";
-    changes.push([`${at}.map_power_w`, still ? ends(columns.power_w) : undefined], [`${at}.map_cda_m2`, still ? ends(columns.cda_m2) : undefined]);
+    changes.push(
+      [`${at}.map_power_w`, still ? ends(columns.power_w) : undefined],
+      [`${at}.map_cda_m2`, still ? ends(columns.cda_m2) : undefined],
+    );
     store.setAll(changes, { merge: `${at}.map` });
     if (!still) store.settle();
   }
@@ -69,20 +92,34 @@ export function tradeMap(tools, at, shown) {
       grid: { xs: columns.power_w, ys: columns.cda_m2, values: columns.time_s },
       format: units.time,
       own: {
-        value: base_time_s.value, label: words("evenTrade", { time }), shortLabel: time,
+        value: base_time_s.value,
+        label: words("evenTrade", { time }),
+        shortLabel: time,
         rate: words("tradeRate", { watts: watts(TRADE_W), area: area(TRADE_W * exchange.m2_per_w) }),
       },
       you: { x, y, label: shared("you"), spoken: words("pointSpoken", { power, drag, time }), step: STEP },
       changes: [
         { to: { x: answer.more_power_w, y }, words: morePower, amount: powerDiffers, meaning: "power" },
-        { to: { x: answer.less_drag_power_w, y: answer.less_drag_cda_m2 }, words: lessDrag, amount: dragDiffers, meaning: "drag" },
+        {
+          to: { x: answer.less_drag_power_w, y: answer.less_drag_cda_m2 },
+          words: lessDrag,
+          amount: dragDiffers,
+          meaning: "drag",
+        },
       ],
       unsure: unsure ? { sdX: power_sd, sdY: cda_sd } : null,
       note: words("eachLine"),
       desc: words("mapDescription", { power, drag, time, morePower, powerDiffers, lessDrag, dragDiffers }),
       reading: [
-        ...words.parts("mapReading", { power, drag, time, speed: units.quantity("speed", answer.base_speed_m_s, state.units, { digits: 1 }) }), " ",
-        onScreen(even ? words("dragRingEven") : shared("dragRing")), ...(unsure ? [" ", words("dashedRing")] : []),
+        ...words.parts("mapReading", {
+          power,
+          drag,
+          time,
+          speed: units.quantity("speed", answer.base_speed_m_s, state.units, { digits: 1 }),
+        }),
+        " ",
+        onScreen(even ? words("dragRingEven") : shared("dragRing")),
+        ...(unsure ? [" ", words("dashedRing")] : []),
       ],
       ease: settled,
     });

@@ -1,10 +1,19 @@
 // @ts-check
 /** What each change takes: training for the power, a lower shape for the drag, and what is published about both. */
 
-import { FOUR_WEEKS, LOW_TORSO, LOW_TORSO_DEG, LOWER_BARS, meanAndSd, meanAndSdWatts, shortPercent, TRIAL_M } from "../shared/published.js";
-import { citations } from "../shared/worked-out.js";
 import { html, say, strong } from "../../parts/html.js";
 import { book } from "../../words/index.js";
+import {
+  FOUR_WEEKS,
+  LOW_TORSO,
+  LOW_TORSO_DEG,
+  LOWER_BARS,
+  meanAndSd,
+  meanAndSdWatts,
+  shortPercent,
+  TRIAL_M,
+} from "../shared/published.js";
+import { citations } from "../shared/worked-out.js";
 
 /** @import { Tools } from "../index.js" */
 /** @import { State } from "../../state/history.js" */
@@ -23,7 +32,10 @@ const NEW_RIDERS = /** @type {const} */ ([0.1, 0.15]);
 
 /** @param {Answer} answer */
 function close({ difference_s, more_power_saves_s, less_drag_saves_s }) {
-  return Math.abs(difference_s.value) < CLOSE * Math.max(Math.abs(more_power_saves_s.value), Math.abs(less_drag_saves_s.value));
+  return (
+    Math.abs(difference_s.value) <
+    CLOSE * Math.max(Math.abs(more_power_saves_s.value), Math.abs(less_drag_saves_s.value))
+  );
 }
 
 /** @param {Answer} answer */
@@ -56,15 +68,29 @@ export function takesInBrief(tools) {
       const { power_change, cda_change } = state.with["power-or-drag"];
       const [least, most] = FOUR_WEEKS;
       say(lead, words(close(answer) ? "takesLeadClose" : "takesLead"));
-      say(power, words.parts("powerTakes", {
-        lead: strong(words("powerTakesLead"), "power"), percent: shortPercent(power_change), watts: units.quantity("power", answer.more_power_w, state.units, { digits: 0 }),
-        held: held(tools, answer), time: units.time(more_power_time_s), trial: units.quantity("distance", TRIAL_M, { ...state.units, distance: "km" }),
-        low: units.number(100 * least, { digits: 1 }), high: units.percent(most, 1),
-      }));
-      say(drag, words.parts("dragTakes", {
-        lead: strong(words("dragTakesLead"), "drag"), cda: meanAndSd(LOWER_BARS.cda), power: meanAndSd(LOWER_BARS.power),
-        percent: shortPercent(-cda_change), price: priceOfDrag(tools, state, answer),
-      }));
+      say(
+        power,
+        words.parts("powerTakes", {
+          lead: strong(words("powerTakesLead"), "power"),
+          percent: shortPercent(power_change),
+          watts: units.quantity("power", answer.more_power_w, state.units, { digits: 0 }),
+          held: held(tools, answer),
+          time: units.time(more_power_time_s),
+          trial: units.quantity("distance", TRIAL_M, { ...state.units, distance: "km" }),
+          low: units.number(100 * least, { digits: 1 }),
+          high: units.percent(most, 1),
+        }),
+      );
+      say(
+        drag,
+        words.parts("dragTakes", {
+          lead: strong(words("dragTakesLead"), "drag"),
+          cda: meanAndSd(LOWER_BARS.cda),
+          power: meanAndSd(LOWER_BARS.power),
+          percent: shortPercent(-cda_change),
+          price: priceOfDrag(tools, state, answer),
+        }),
+      );
     },
   };
 }
@@ -72,22 +98,48 @@ export function takesInBrief(tools) {
 /** @param {Tools} tools */
 export function takesInFull(tools) {
   const { units } = tools;
-  const watts = (/** @type {State} */ state, /** @type {number} */ power_w) => units.quantity("power", power_w, state.units, { digits: 0 });
+  const watts = (/** @type {State} */ state, /** @type {number} */ power_w) =>
+    units.quantity("power", power_w, state.units, { digits: 0 });
   const own = html("p");
   const choosing = html("p");
   const [low, high] = NEW_RIDERS;
   const [least, most] = FOUR_WEEKS;
   const trial = units.quantity("distance", TRIAL_M, { ...tools.store.get().units, distance: "km" });
-  const element = html("div", {},
+  const element = html(
+    "div",
+    {},
     own,
     choosing,
-    html("ul", {},
-      html("li", {}, ...words.parts("trainedRiders", { trial, low: units.number(100 * least, { digits: 1 }), high: units.percent(most, 1) })),
+    html(
+      "ul",
+      {},
+      html(
+        "li",
+        {},
+        ...words.parts("trainedRiders", {
+          trial,
+          low: units.number(100 * least, { digits: 1 }),
+          high: units.percent(most, 1),
+        }),
+      ),
       html("li", {}, ...words.parts("newRiders", { low: units.number(100 * low), high: units.percent(high) })),
-      html("li", {}, ...words.parts("lowerBars", { cda: meanAndSd(LOWER_BARS.cda), power: meanAndSd(LOWER_BARS.power) })),
-      html("li", {}, ...words.parts("torsoAngle", { watts: meanAndSdWatts(LOW_TORSO, tools.store.get().units), angle: units.quantity("angle", LOW_TORSO_DEG, tools.store.get().units) }))),
+      html(
+        "li",
+        {},
+        ...words.parts("lowerBars", { cda: meanAndSd(LOWER_BARS.cda), power: meanAndSd(LOWER_BARS.power) }),
+      ),
+      html(
+        "li",
+        {},
+        ...words.parts("torsoAngle", {
+          watts: meanAndSdWatts(LOW_TORSO, tools.store.get().units),
+          angle: units.quantity("angle", LOW_TORSO_DEG, tools.store.get().units),
+        }),
+      ),
+    ),
     html("p", { class: "caution" }, words("takesCaution")),
-    citations([TRAINED, LOWER_BARS_SOURCE, TORSO_ANGLE]));
+    citations([TRAINED, LOWER_BARS_SOURCE, TORSO_ANGLE]),
+  );
   return {
     element,
     /** @param {State} state @param {Answer} answer */
@@ -97,12 +149,18 @@ export function takesInFull(tools) {
       const now_s = answer.takes.power_held_s;
       say(own, [
         ...words.parts(now_s === null ? "ownCurveLong" : "ownCurve", {
-          power: watts(state, answer.base_power_w), time: now_s === null ? "" : units.time(now_s), more: watts(state, answer.more_power_w),
-          held: held(tools, answer), sustainable: watts(state, answer.takes.sustainable_w),
-        }), " ",
+          power: watts(state, answer.base_power_w),
+          time: now_s === null ? "" : units.time(now_s),
+          more: watts(state, answer.more_power_w),
+          held: held(tools, answer),
+          sustainable: watts(state, answer.takes.sustainable_w),
+        }),
+        " ",
         ...words.parts("ownDrag", {
-          percent: shortPercent(-cda_change), lower: units.quantity("area", answer.less_drag_cda_m2, state.units),
-          area: units.quantity("area", answer.base_cda_m2, state.units), price: priceOfDrag(tools, state, answer),
+          percent: shortPercent(-cda_change),
+          lower: units.quantity("area", answer.less_drag_cda_m2, state.units),
+          area: units.quantity("area", answer.base_cda_m2, state.units),
+          price: priceOfDrag(tools, state, answer),
         }),
       ]);
     },

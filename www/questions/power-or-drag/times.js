@@ -3,9 +3,9 @@
 
 import { html } from "../../parts/html.js";
 import { table } from "../../parts/table.js";
-import { effortOf } from "../shared/effort.js";
-import { book } from "../../words/index.js";
 import { same } from "../../state/scenario.js";
+import { book } from "../../words/index.js";
+import { effortOf } from "../shared/effort.js";
 
 /** @import { Tools } from "../index.js" */
 /** @import { State } from "../../state/history.js" */
@@ -30,12 +30,20 @@ export function timesTable(tools, question) {
 
   /** @param {State} state @param {Answer} answer */
   async function show(state, answer) {
-    const low_w = Math.max(STEP.power_w, (Math.round(answer.base_power_w / STEP.power_w) - (COLUMNS >> 1)) * STEP.power_w);
+    const low_w = Math.max(
+      STEP.power_w,
+      (Math.round(answer.base_power_w / STEP.power_w) - (COLUMNS >> 1)) * STEP.power_w,
+    );
     const low_m2 = Math.max(0.1, Math.round(answer.base_cda_m2 / STEP.cda_m2 - (ROWS >> 1)) * STEP.cda_m2);
     const { map_power_w: _power, map_cda_m2: _cda, ...details } = state.with[question];
     const request = {
       scenario: state.scenario,
-      with: { ...details, effort: effortOf(details.effort), map_power_w: [low_w, low_w + (COLUMNS - 1) * STEP.power_w], map_cda_m2: [low_m2, low_m2 + (ROWS - 1) * STEP.cda_m2] },
+      with: {
+        ...details,
+        effort: effortOf(details.effort),
+        map_power_w: [low_w, low_w + (COLUMNS - 1) * STEP.power_w],
+        map_cda_m2: [low_m2, low_m2 + (ROWS - 1) * STEP.cda_m2],
+      },
     };
     if (same(request, asked)) return;
     asked = request;
@@ -55,7 +63,10 @@ export function timesTable(tools, question) {
     const down = Array.from({ length: ROWS }, (_, n) => n * EVERY);
     grid.update({
       columns: ["CdA", ...across.map((column) => units.quantity("power", power_w[column], state.units, { digits: 0 }))],
-      rows: down.map((row) => [units.quantity("area", cda_m2[row], state.units, { digits: 2 }), ...across.map((column) => units.time(time_s[row * power_w.length + column]))]),
+      rows: down.map((row) => [
+        units.quantity("area", cda_m2[row], state.units, { digits: 2 }),
+        ...across.map((column) => units.time(time_s[row * power_w.length + column])),
+      ]),
     });
   }
 

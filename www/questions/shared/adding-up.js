@@ -9,6 +9,7 @@
  */
 export function savingsThatAddUp(difference_s, first_s, second_s) {
   const whole_s = Math.abs(difference_s) < 1 ? 0 : Math.round(difference_s);
-  if (whole_s >= 0) return { difference_s: whole_s, second_s: Math.round(second_s), first_s: Math.round(second_s) + whole_s };
+  if (whole_s >= 0)
+    return { difference_s: whole_s, second_s: Math.round(second_s), first_s: Math.round(second_s) + whole_s };
   return { difference_s: whole_s, first_s: Math.round(first_s), second_s: Math.round(first_s) - whole_s };
 }

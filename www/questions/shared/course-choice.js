@@ -26,7 +26,12 @@ export function courseKind(course) {
 /** A field of the sentence: "a flat out-and-back road", "steady hill rising 4 %". @param {Tools} tools */
 export function courseChoice(tools) {
   const { store } = tools;
-  const kind = choice({ label: words("kindOfCourse"), path: AT, options: KINDS.map((value) => ({ value, name: words(value) })), onChange: change });
+  const kind = choice({
+    label: words("kindOfCourse"),
+    path: AT,
+    options: KINDS.map((value) => ({ value, name: words(value) })),
+    onChange: change,
+  });
   const grade = tools.number({ path: `${AT}.grade`, meaning: "ground" });
   const hill = clause(" ", ...words.parts("rising", { grade }));
   const field = clause(kind, hill);
@@ -39,7 +44,13 @@ export function courseChoice(tools) {
       kind.update({ value: courseKind(course) });
       return;
     }
-    const { grade: _slope, out_and_back: _back, ...rest } = course.kind === "profile" ? { kind: "simple", distance_m: tools.courseLengthM(course), bearing_deg: 0 } : course;
+    const {
+      grade: _slope,
+      out_and_back: _back,
+      ...rest
+    } = course.kind === "profile"
+      ? { kind: "simple", distance_m: tools.courseLengthM(course), bearing_deg: 0 }
+      : course;
     store.set(AT, { ...rest, grade: wanted === "hill" ? A_HILL : 0, out_and_back: wanted === "outAndBack" });
   }
 

@@ -12,5 +12,7 @@ const words = book("shared");
 /** "faster by" and the time, or "level". @param {number} seconds positive is faster @returns {Words} */
 export function differs(seconds) {
   const { way, short } = difference(seconds);
-  return way === "level" ? words("level") : words.parts(way === "faster" ? "fasterBy" : "slowerBy", { figure: strong(short) });
+  return way === "level"
+    ? words("level")
+    : words.parts(way === "faster" ? "fasterBy" : "slowerBy", { figure: strong(short) });
 }

@@ -16,8 +16,14 @@ const words = book("shared");
 
 /** The distances that time trials are usually ridden over, in metres, and the unit that names them. @type {readonly [metres: number, unit: Units["distance"]][]} */
 const USUAL_DISTANCES = [
-  [16093.44, "mi"], [40233.6, "mi"], [80467.2, "mi"], [160934.4, "mi"],
-  [20000, "km"], [40000, "km"], [90000, "km"], [180000, "km"],
+  [16093.44, "mi"],
+  [40233.6, "mi"],
+  [80467.2, "mi"],
+  [160934.4, "mi"],
+  [20000, "km"],
+  [40000, "km"],
+  [90000, "km"],
+  [180000, "km"],
 ];
 /** Fixed times, in seconds. */
 const USUAL_TIMES = [3600, 43200, 86400];
@@ -65,9 +71,13 @@ export function distanceChoice(tools, { timePath, withTime = () => [] } = {}) {
     const now = store.get();
     const given = Number(amount);
     /** @type {[string, unknown][]} */
-    const changes = kind === OWN_TIME
-      ? [[timePath ?? "", own ? (fixedTime() ?? USUAL_TIMES[0]) : given], ...withTime(now)]
-      : [...(timePath ? [/** @type {[string, unknown]} */ ([timePath, undefined])] : []), ...(own ? [] : [/** @type {[string, unknown]} */ ([DISTANCE, given])])];
+    const changes =
+      kind === OWN_TIME
+        ? [[timePath ?? "", own ? (fixedTime() ?? USUAL_TIMES[0]) : given], ...withTime(now)]
+        : [
+            ...(timePath ? [/** @type {[string, unknown]} */ ([timePath, undefined])] : []),
+            ...(own ? [] : [/** @type {[string, unknown]} */ ([DISTANCE, given])]),
+          ];
     store.setAll(changes);
     update(store.get());
     if (own && kind === OWN_TIME) clock?.focus();
@@ -79,12 +89,26 @@ export function distanceChoice(tools, { timePath, withTime = () => [] } = {}) {
   /** @param {State} state @returns {Option[]} */
   function options({ scenario, units }) {
     const over = (/** @type {number} */ metres) => words("over", { distance: distanceName(metres, units) });
-    const usual = [...USUAL_DISTANCES].sort(([, a], [, b]) => Number(b === units.distance) - Number(a === units.distance));
-    const distances = scenario.course.kind === "profile"
-      ? [{ value: SURVEYED, name: over(tools.courseLengthM(scenario.course)) }]
-      : [...usual.map(([metres]) => ({ value: `${OWN_DISTANCE} ${metres}`, name: over(metres) })), { value: OWN_DISTANCE, name: words("overOwn") }];
-    return timePath === undefined ? distances
-      : [...distances, ...USUAL_TIMES.map((seconds) => ({ value: `${OWN_TIME} ${seconds}`, name: words("within", { time: timeName(seconds) }) })), { value: OWN_TIME, name: words("withinOwn") }];
+    const usual = [...USUAL_DISTANCES].sort(
+      ([, a], [, b]) => Number(b === units.distance) - Number(a === units.distance),
+    );
+    const distances =
+      scenario.course.kind === "profile"
+        ? [{ value: SURVEYED, name: over(tools.courseLengthM(scenario.course)) }]
+        : [
+            ...usual.map(([metres]) => ({ value: `${OWN_DISTANCE} ${metres}`, name: over(metres) })),
+            { value: OWN_DISTANCE, name: words("overOwn") },
+          ];
+    return timePath === undefined
+      ? distances
+      : [
+          ...distances,
+          ...USUAL_TIMES.map((seconds) => ({
+            value: `${OWN_TIME} ${seconds}`,
+            name: words("within", { time: timeName(seconds) }),
+          })),
+          { value: OWN_TIME, name: words("withinOwn") },
+        ];
   }
 
   /** @param {State} state @param {import("../../core.js").CoreError | null} [error] @returns {boolean} */

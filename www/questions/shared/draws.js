@@ -26,7 +26,9 @@ export function draws(tools, question, onRest) {
     /** @type {Drawn | null} */
     let taken = null;
     try {
-      taken = (await tools.worker.ask(question, { ...request, with: { ...request.with, draws: DRAWS } }, { slot }))?.drawn ?? null;
+      taken =
+        (await tools.worker.ask(question, { ...request, with: { ...request.with, draws: DRAWS } }, { slot }))?.drawn ??
+        null;
     } catch {
       // What the core refuses is already said beside the answer.
     }

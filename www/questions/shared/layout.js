@@ -13,10 +13,13 @@ const words = book("shared");
 export function layOut(host, { ask, answer, picture, notes, folds }) {
   host.replaceChildren(
     ask,
-    html("div", { class: "work" },
+    html(
+      "div",
+      { class: "work" },
       html("section", { class: "answer", "aria-label": words("answer") }, ...answer),
       html("section", { class: "picture", "aria-label": words("charts") }, ...picture),
-      html("section", { class: "notes", "aria-label": words("whatItMeans") }, ...notes)),
+      html("section", { class: "notes", "aria-label": words("whatItMeans") }, ...notes),
+    ),
     folds,
   );
 }

@@ -12,5 +12,7 @@ export function listOf(things) {
 
 /** The same with elements. @param {readonly Node[]} things @returns {(string | Node)[]} */
 export function listParts(things) {
-  return format().formatToParts(things.map((_, index) => String(index))).map(({ type, value }) => (type === "element" ? things[Number(value)] : value));
+  return format()
+    .formatToParts(things.map((_, index) => String(index)))
+    .map(({ type, value }) => (type === "element" ? things[Number(value)] : value));
 }

@@ -10,7 +10,11 @@ import { book } from "../../words/index.js";
 const words = book("shared");
 
 /** The chances of 2.5, 2 and 1 standard deviations, so that counted draws and first order speak the same words. */
-const SURE = /** @type {const} */ ([[0.9938, "sure", "certain"], [0.9772, "sure", "veryLikely"], [0.8413, "likely", "likely"]]);
+const SURE = /** @type {const} */ ([
+  [0.9938, "sure", "certain"],
+  [0.9772, "sure", "veryLikely"],
+  [0.8413, "likely", "likely"],
+]);
 /** A share of draws nearer to all of them than this is not a count of 100. */
 const NEARLY_ALL = 0.995;
 /** Draws are told by the hundred. */
@@ -26,7 +30,8 @@ const LONGEST = 100;
  */
 export function odds({ value, sd }, drawn) {
   const faster = value >= 0;
-  if (!drawn || !(drawn.sd > 0)) return firstOrder(value, sd, (count) => words(faster ? "oneInSlower" : "oneInFaster", { count }));
+  if (!drawn || !(drawn.sd > 0))
+    return firstOrder(value, sd, (count) => words(faster ? "oneInSlower" : "oneInFaster", { count }));
   const chance = faster ? drawn.share_positive : 1 - drawn.share_positive;
   const count = chance >= NEARLY_ALL ? words("overCount", { count: ALL - 1 }) : String(Math.round(chance * ALL));
   const known = SURE.find(([least]) => chance >= least);

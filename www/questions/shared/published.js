@@ -8,7 +8,10 @@ import { number, percent, quantity } from "../../units.js";
 /** @typedef {readonly [mean: number, sd: number]} MeanAndSd */
 
 /** What lower bars did to five riders, as shares: drag area less, power less (Polanco et al. 2020). */
-export const LOWER_BARS = { cda: /** @type {MeanAndSd} */ ([0.107, 0.031]), power: /** @type {MeanAndSd} */ ([0.095, 0.054]) };
+export const LOWER_BARS = {
+  cda: /** @type {MeanAndSd} */ ([0.107, 0.031]),
+  power: /** @type {MeanAndSd} */ ([0.095, 0.054]),
+};
 /** How much better highly trained riders' 40-km trials were after four weeks of intervals, as shares (Laursen et al. 2002). */
 export const FOUR_WEEKS = /** @type {const} */ ([0.044, 0.058]);
 /** The length of those trials. */

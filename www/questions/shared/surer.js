@@ -1,7 +1,7 @@
 // @ts-check
 /** What would make an answer surer: the input that carries most of its ±, and where to measure it. */
 
-import { html, set, say } from "../../parts/html.js";
+import { html, say, set } from "../../parts/html.js";
 import { book } from "../../words/index.js";
 import { inSentence } from "./in-sentence.js";
 
@@ -40,7 +40,14 @@ const HOW = /** @type {const} */ ({
 });
 
 /** The figures that a ± may belong to. */
-const OF = /** @type {const} */ ({ time: "surerTime", difference: "surerDifference", distance: "surerDistance", speed: "surerSpeed", power: "surerPower", hip: "surerHip" });
+const OF = /** @type {const} */ ({
+  time: "surerTime",
+  difference: "surerDifference",
+  distance: "surerDistance",
+  speed: "surerSpeed",
+  power: "surerPower",
+  hip: "surerHip",
+});
 
 /** Below this share an input is not worth a sentence. */
 const LEAST_SHARE = 0.1;
@@ -57,7 +64,9 @@ export function surerNote(tools, { open = () => false } = {}) {
   const link = html("button", { type: "button" });
   /** The input that the link leads to. */
   let field = "";
-  link.addEventListener("click", () => { if (!open(field)) tools.openSheet(field); });
+  link.addEventListener("click", () => {
+    if (!open(field)) tools.openSheet(field);
+  });
   return {
     element,
     /**
@@ -73,7 +82,13 @@ export function surerNote(tools, { open = () => false } = {}) {
       say(link, words(first.source === "measured" ? "lookAtIt" : "giveOwn"));
       const [all, left] = [plusMinus(sd), plusMinus(first.left)];
       say(element, [
-        ...words.parts(OF[of], { all, portion: words(portion(first.share)), input: nameOf(field), known: words(first.source) }), " ",
+        ...words.parts(OF[of], {
+          all,
+          portion: words(portion(first.share)),
+          input: nameOf(field),
+          known: words(first.source),
+        }),
+        " ",
         ...words.parts(how ? "surerHow" : "surerNoHow", { link, how, all, left }),
         ...(second && second.share >= LEAST_SHARE ? [" ", words("surerNext", { input: nameOf(second.field) })] : []),
       ]);
@@ -89,5 +104,13 @@ export function surerNote(tools, { open = () => false } = {}) {
 
 /** @param {number} share */
 function portion(share) {
-  return share > 0.9 ? "nearlyAll" : share > 0.6 ? "most" : share > 0.4 ? "aboutHalf" : share > 0.28 ? "aboutThird" : "largestPart";
+  return share > 0.9
+    ? "nearlyAll"
+    : share > 0.6
+      ? "most"
+      : share > 0.4
+        ? "aboutHalf"
+        : share > 0.28
+          ? "aboutThird"
+          : "largestPart";
 }

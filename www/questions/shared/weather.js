@@ -29,10 +29,16 @@ export function weather(tools, { bearing } = {}) {
     /** @param {State} state @param {import("../../core.js").CoreError | null} error @returns {boolean} whether the error is shown here */
     update(state, error) {
       const { conditions, course } = state.scenario;
-      blowing.show((conditions.wind_speed_m_s?.value ?? conditions.wind_speed_m_s) !== 0 || blowing.element.matches(":focus-within"));
+      blowing.show(
+        (conditions.wind_speed_m_s?.value ?? conditions.wind_speed_m_s) !== 0 ||
+          blowing.element.matches(":focus-within"),
+      );
       const ownWay = bearing !== undefined || course.kind !== "profile";
       way.show(ownWay && heading !== null);
-      return fields.filter((one) => one !== heading || ownWay).map((one) => one.update(state, error)).includes(true);
+      return fields
+        .filter((one) => one !== heading || ownWay)
+        .map((one) => one.update(state, error))
+        .includes(true);
     },
   };
 }

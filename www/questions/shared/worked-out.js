@@ -11,20 +11,34 @@ import { book } from "../../words/index.js";
 const words = book("shared");
 
 /** How much of a source was read, told honestly; nothing where it was read whole. */
-const READ = /** @type {const} */ ({ abstract: "readAbstract", "second-hand": "readSecondHand", "from-memory": "readFromMemory" });
+const READ = /** @type {const} */ ({
+  abstract: "readAbstract",
+  "second-hand": "readSecondHand",
+  "from-memory": "readFromMemory",
+});
 
 /** @param {string} read */
 const readWords = (read) => (Object.hasOwn(READ, read) ? words(READ[/** @type {keyof typeof READ} */ (read)]) : "");
 
 /** @param {Words} text */
-export const paragraph = (text) => html("p", {}, ...(Array.isArray(text) ? text : [/** @type {string | Node} */ (text)]));
+export const paragraph = (text) =>
+  html("p", {}, ...(Array.isArray(text) ? text : [/** @type {string | Node} */ (text)]));
 
 /** What the symbols of a formula stand for. @param {readonly [symbol: string, meaning: string][]} list */
-export const symbols = (list) => html("dl", { class: "symbols" }, ...list.flatMap(([symbol, meaning]) => [html("dt", {}, symbol), html("dd", {}, meaning)]));
+export const symbols = (list) =>
+  html(
+    "dl",
+    { class: "symbols" },
+    ...list.flatMap(([symbol, meaning]) => [html("dt", {}, symbol), html("dd", {}, meaning)]),
+  );
 
 /** @param {readonly string[]} keys */
 export function citations(keys) {
   const wanted = sources().filter(({ key }) => keys.includes(key));
-  return html("div", {}, html("h3", {}, words("sources")),
-    sourceList(wanted.map(({ key, citation, read }) => ({ key, text: citation, used: readWords(read) }))).element);
+  return html(
+    "div",
+    {},
+    html("h3", {}, words("sources")),
+    sourceList(wanted.map(({ key, citation, read }) => ({ key, text: citation, used: readWords(read) }))).element,
+  );
 }

@@ -27,10 +27,14 @@ export function differenceChart({ store, units: show }, at) {
     y: { name: words("chartY"), format: percent },
     handles: {
       you: {
-        label: words("chartHandle"), directions: "x",
+        label: words("chartHandle"),
+        directions: "x",
         onMove: ({ x }, phase) => {
           if (phase === "commit") store.settle();
-          else store.set(`${at}.distance_m`, Math.round(show.fromDisplay("distance", x, store.get().units)), { merge: `${at}.distance_m` });
+          else
+            store.set(`${at}.distance_m`, Math.round(show.fromDisplay("distance", x, store.get().units)), {
+              merge: `${at}.distance_m`,
+            });
         },
       },
     },
@@ -45,26 +49,38 @@ export function differenceChart({ store, units: show }, at) {
       const { units } = state;
       const { columns, choices, reference, reading, crossovers } = answer;
       const far = (/** @type {number} */ m) => show.toDisplay("distance", m, units);
-      const farText = (/** @type {number} */ shown) => show.quantity("distance", show.fromDisplay("distance", shown, units), units, { digits: shown < 20 ? 1 : 0 });
+      const farText = (/** @type {number} */ shown) =>
+        show.quantity("distance", show.fromDisplay("distance", shown, units), units, { digits: shown < 20 ? 1 : 0 });
       const xs = Float64Array.from(columns.distance_m, far);
       chart.element.hidden = xs.length < 2 || choices.length < 2;
       if (chart.element.hidden) return;
 
       const count = xs.length;
-      const row = (/** @type {Float64Array} */ of, /** @type {number} */ choice) => of.subarray(choice * count, (choice + 1) * count);
+      const row = (/** @type {Float64Array} */ of, /** @type {number} */ choice) =>
+        of.subarray(choice * count, (choice + 1) * count);
       const best = reading?.best ?? answer.events[0].best;
       const others = choices.map((_, choice) => choice).filter((choice) => choice !== reference);
       // The one that matters most is drawn last and has its band.
-      const banded = best === reference ? others.find((choice) => choice === runnerUp(answer)) ?? others[0] : best;
+      const banded = best === reference ? (others.find((choice) => choice === runnerUp(answer)) ?? others[0]) : best;
       const drawn = [...others.filter((choice) => choice !== banded).slice(0, MOST_CURVES - 1), banded];
       const series = drawn.map((choice, place) => {
         const ys = row(columns.difference_share, choice);
         const sds = row(columns.difference_sd_share, choice);
         const name = choiceName(state, choices[choice]);
         const band = choice === banded ? { low: ys.map((y, i) => y - sds[i]), high: ys.map((y, i) => y + sds[i]) } : {};
-        return { name, xs, ys, ...band, label: name, meaning: choice === banded ? /** @type {const} */ ("hold") : null, stroke: choice === banded ? STROKES[0] : STROKES[(place % 2) + 1] };
+        return {
+          name,
+          xs,
+          ys,
+          ...band,
+          label: name,
+          meaning: choice === banded ? /** @type {const} */ ("hold") : null,
+          stroke: choice === banded ? STROKES[0] : STROKES[(place % 2) + 1],
+        };
       });
-      const all = drawn.flatMap((choice) => [...row(columns.difference_share, choice)]).concat(...series.flatMap(({ low, high }) => [low ?? [], high ?? []].map((side) => [...side])));
+      const all = drawn
+        .flatMap((choice) => [...row(columns.difference_share, choice)])
+        .concat(...series.flatMap(({ low, high }) => [low ?? [], high ?? []].map((side) => [...side])));
       const domain = /** @type {const} */ ([Math.min(0, ...all) * 1.08 - 0.002, Math.max(0, ...all) * 1.08 + 0.002]);
       const referenceName = choiceName(state, choices[reference]);
       const readAt = reading ? far(reading.distance_m) : null;
@@ -73,28 +89,67 @@ export function differenceChart({ store, units: show }, at) {
 
       chart.update({
         ease: settled,
-        desc: words("chartDescription", { reference: referenceName, list: series.map(({ name }) => name).join(", "), crossings: crossovers.length, count: crossovers.length }),
+        desc: words("chartDescription", {
+          reference: referenceName,
+          list: series.map(({ name }) => name).join(", "),
+          crossings: crossovers.length,
+          count: crossovers.length,
+        }),
         x: { name: words("chartX", unit()), domain: [first, last], read: farText },
         y: { domain, read: (share) => show.percent(Math.abs(share), 1) },
         series,
         levels: [{ y: 0, above: words("levelIs", { reference: referenceName }), shortAbove: referenceName }],
         points: [
-          ...crossovers.filter(({ choice }) => drawn.includes(choice)).map(({ distance_m, choice }) => ({
-            x: far(distance_m.value), y: 0, label: farText(far(distance_m.value)), shape: /** @type {const} */ ("dot"), meaning: choice === banded ? /** @type {const} */ ("hold") : null,
-          })),
-          ...state.scenario.events.map((/** @type {{ distance_m: number }} */ event, /** @type {number} */ index) => ({ x: far(event.distance_m), y: valueAt(curve, far(event.distance_m)), drop: true, shape: /** @type {const} */ ("none"), label: eventName(state, index) }))
+          ...crossovers
+            .filter(({ choice }) => drawn.includes(choice))
+            .map(({ distance_m, choice }) => ({
+              x: far(distance_m.value),
+              y: 0,
+              label: farText(far(distance_m.value)),
+              shape: /** @type {const} */ ("dot"),
+              meaning: choice === banded ? /** @type {const} */ ("hold") : null,
+            })),
+          ...state.scenario.events
+            .map((/** @type {{ distance_m: number }} */ event, /** @type {number} */ index) => ({
+              x: far(event.distance_m),
+              y: valueAt(curve, far(event.distance_m)),
+              drop: true,
+              shape: /** @type {const} */ ("none"),
+              label: eventName(state, index),
+            }))
             .filter((/** @type {{ x: number }} */ { x }) => x >= first && x <= last),
         ],
-        handles: readAt !== null && readAt >= first && readAt <= last
-          ? { you: { x: readAt, y: valueAt(curve, readAt), label: farText(readAt), spoken: words("chartSpoken", { distance: farText(readAt), list: said(readAt) }), step: { x: readAt < 20 ? 0.5 : 1 }, rangeX: /** @type {const} */ ([first, last]) } }
-          : {},
-        read: (x) => ({ spoken: words("chartSpoken", { distance: farText(x), list: said(x) }), words: words.parts("chartSpoken", { distance: html("b", {}, farText(x)), list: said(x) }), points: series.map((one) => ({ y: valueAt(one, x), meaning: one.meaning })) }),
+        handles:
+          readAt !== null && readAt >= first && readAt <= last
+            ? {
+                you: {
+                  x: readAt,
+                  y: valueAt(curve, readAt),
+                  label: farText(readAt),
+                  spoken: words("chartSpoken", { distance: farText(readAt), list: said(readAt) }),
+                  step: { x: readAt < 20 ? 0.5 : 1 },
+                  rangeX: /** @type {const} */ ([first, last]),
+                },
+              }
+            : {},
+        read: (x) => ({
+          spoken: words("chartSpoken", { distance: farText(x), list: said(x) }),
+          words: words.parts("chartSpoken", { distance: html("b", {}, farText(x)), list: said(x) }),
+          points: series.map((one) => ({ y: valueAt(one, x), meaning: one.meaning })),
+        }),
         reading: [words("chartReading", { reference: referenceName }), " ", onScreen(shared("dragRing"))],
       });
 
       /** What every curve says at a distance, in seconds. @param {number} x */
       function said(x) {
-        return drawn.map((choice, place) => words("chartSays", { name: series[place].name, differs: show.differenceWords(valueAt({ name: "", xs, ys: row(columns.difference_s, choice) }, x)) })).join(", ");
+        return drawn
+          .map((choice, place) =>
+            words("chartSays", {
+              name: series[place].name,
+              differs: show.differenceWords(valueAt({ name: "", xs, ys: row(columns.difference_s, choice) }, x)),
+            }),
+          )
+          .join(", ");
       }
     },
   };
@@ -103,6 +158,9 @@ export function differenceChart({ store, units: show }, at) {
 /** The fastest choice at the distance read, besides the best. @param {Answer} answer */
 function runnerUp({ reading, events }) {
   const { times, best } = reading ?? events[0];
-  return times.reduce((/** @type {number | null} */ found, { time_s }, choice) =>
-    (choice !== best && (found === null || time_s.value < times[found].time_s.value) ? choice : found), null);
+  return times.reduce(
+    (/** @type {number | null} */ found, { time_s }, choice) =>
+      choice !== best && (found === null || time_s.value < times[found].time_s.value) ? choice : found,
+    null,
+  );
 }

@@ -35,7 +35,11 @@ export function counting(tools, question, onMore) {
       const so_far = counted?.tally;
       let answer = null;
       try {
-        answer = await tools.worker.ask(question, { ...request, with: { ...request.with, part: "draws", draws: LOT, ...(so_far && { so_far }) } }, { slot });
+        answer = await tools.worker.ask(
+          question,
+          { ...request, with: { ...request.with, part: "draws", draws: LOT, ...(so_far && { so_far }) } },
+          { slot },
+        );
       } catch {
         // What the core refuses is already said beside the answer.
       }

@@ -25,7 +25,14 @@ export function eventTable({ units: show }) {
     /** @param {State} state @param {Answer} answer @param {CountedDraws | null} counted */
     update(state, { choices, reference, events }, counted) {
       grid.update({
-        columns: [words("event"), ...choices.map((choice, place) => (place === reference ? words("comparedWith", { name: choiceName(state, choice) }) : choiceName(state, choice)))],
+        columns: [
+          words("event"),
+          ...choices.map((choice, place) =>
+            place === reference
+              ? words("comparedWith", { name: choiceName(state, choice) })
+              : choiceName(state, choice),
+          ),
+        ],
         rows: events.map(({ times, best }, event) => [
           eventName(state, event),
           ...times.map(({ time_s, difference_s }, place) => {
@@ -34,8 +41,12 @@ export function eventTable({ units: show }) {
             return [
               line("value", place === best ? strong(time, "hold") : time),
               ...(place === reference ? [] : [line("difference", ...[differs(difference_s.value)].flat())]),
-              ...(place === reference || !(difference_s.sd > 0) ? [] : [line("spread", show.plusMinusTime(difference_s.sd))]),
-              ...(share === undefined ? [] : [line("wins", words("winsOf", { count: Math.round(100 * share), all: 100 }))]),
+              ...(place === reference || !(difference_s.sd > 0)
+                ? []
+                : [line("spread", show.plusMinusTime(difference_s.sd))]),
+              ...(share === undefined
+                ? []
+                : [line("wins", words("winsOf", { count: Math.round(100 * share), all: 100 }))]),
             ];
           }),
         ]),
@@ -61,7 +72,10 @@ export function curveTable({ units: show }) {
           show.quantity("distance", columns.distance_m[point], state.units, { digits: 1 }),
           ...others.map((choice) => {
             const at = choice * count + point;
-            return [line("difference", ...[differs(columns.difference_s[at])].flat()), line("spread", show.plusMinusTime(columns.difference_sd_s[at]))];
+            return [
+              line("difference", ...[differs(columns.difference_s[at])].flat()),
+              line("spread", show.plusMinusTime(columns.difference_sd_s[at])),
+            ];
           }),
         ]),
       });
@@ -77,19 +91,29 @@ export function costTable({ units: show }) {
     /** @param {State} state @param {Answer} answer */
     update(state, { choices, costs, events }) {
       const watts = (/** @type {number} */ w) => show.quantity("power", w, state.units, { digits: 0 });
-      const pairs = [...new Map(costs.map(({ choice, against }) => [`${choice} ${against}`, { choice, against }])).values()];
+      const pairs = [
+        ...new Map(costs.map(({ choice, against }) => [`${choice} ${against}`, { choice, against }])).values(),
+      ];
       grid.update({
         columns: [words("pair"), words("costsNow"), ...events.map((_, event) => eventName(state, event))],
         rows: pairs.map(({ choice, against }) => {
           const own = costs.filter((cost) => cost.choice === choice && cost.against === against);
           return [
-            words("againstOther", { one: choiceName(state, choices[choice]), other: choiceName(state, choices[against]) }),
+            words("againstOther", {
+              one: choiceName(state, choices[choice]),
+              other: choiceName(state, choices[against]),
+            }),
             watts(own[0].now_w),
             ...events.map((_, event) => {
               const cost = own.find((one) => one.event === event);
               if (!cost) return words("otherWay");
               if (!cost.allowed_w) return words("nothingTies");
-              return [line("value", strong(watts(cost.allowed_w.value), "power")), " ", line("spread", show.plusMinus("power", cost.allowed_w.sd, state.units)), line("share", words("ofPower", { share: show.percent(cost.allowed_share ?? 0, 1) }))];
+              return [
+                line("value", strong(watts(cost.allowed_w.value), "power")),
+                " ",
+                line("spread", show.plusMinus("power", cost.allowed_w.sd, state.units)),
+                line("share", words("ofPower", { share: show.percent(cost.allowed_share ?? 0, 1) })),
+              ];
             }),
           ];
         }),

@@ -8,7 +8,12 @@ import { citations, paragraph } from "../shared/worked-out.js";
 const words = book("which-position");
 
 export function workedOut() {
-  return html("div", {},
-    ...["howRides", "howTogether", "howCrossing", "howCost", "howDraws", "howWorth"].map((key) => paragraph(words(/** @type {"howRides"} */ (key)))),
-    citations(["polanco-2020", "faulkner-2021", "kordi-2019", "peveler-2005", "beaumont-2018"]));
+  return html(
+    "div",
+    {},
+    ...["howRides", "howTogether", "howCrossing", "howCost", "howDraws", "howWorth"].map((key) =>
+      paragraph(words(/** @type {"howRides"} */ (key))),
+    ),
+    citations(["polanco-2020", "faulkner-2021", "kordi-2019", "peveler-2005", "beaumont-2018"]),
+  );
 }

@@ -2,7 +2,7 @@
 /** Eine Frage auf der Seite von jemand anderem. */
 
 /** @satisfies {import("../books.d.ts").Texts<"embed">} */
-export default ({
+export default {
   cannotShow: "Diese Frage kann hier nicht gezeigt werden. {why}",
   noQuestion: "Es gibt keine Frage namens „{name}“. Es gibt {list}.",
   tooLong: "Was in „{name}“ steht, ist zu lang.",
@@ -12,7 +12,8 @@ export default ({
   backToStart: "Zurück zum Anfang",
   allNumbers: "Alle Zahlen, in Fasterby",
 
-  holdsNumbers: "Die Zeilen enthalten die Zahlen, die gerade auf der Seite stehen, auch deine. Besucher dürfen sie ändern; nichts, was sie eingeben, verlässt ihr Gerät.",
+  holdsNumbers:
+    "Die Zeilen enthalten die Zahlen, die gerade auf der Seite stehen, auch deine. Besucher dürfen sie ändern; nichts, was sie eingeben, verlässt ihr Gerät.",
   withScripts: "Für deine Seite, wo Skripte erlaubt sind",
   copyLines: "Die zwei Zeilen kopieren",
   inFrame: "In einem Rahmen, wo sie es nicht sind",
@@ -22,4 +23,4 @@ export default ({
   workItOut: "In Fasterby ausrechnen",
   contentPolicy: "Eine Seite mit Content Security Policy braucht außerdem: {directives}. Für den Rahmen: {frame}.",
   keepStill: "Damit deine Seite stillhält, während die Frage lädt, gib ihr in deinem eigenen Stylesheet Platz: {rule}",
-});
+};

@@ -2,10 +2,12 @@
 /** Wie lange dauert es, wie weit in fester Zeit, oder welche Watt braucht eine Zeit? */
 
 /** @satisfies {import("../books.d.ts").Texts<"finish-time">} */
-export default ({
-  askTime: "{distance} auf {course}, {effort}, mit einer Luftwiderstandsfläche von {cda} und {day}: Wie lange dauert das?",
+export default {
+  askTime:
+    "{distance} auf {course}, {effort}, mit einer Luftwiderstandsfläche von {cda} und {day}: Wie lange dauert das?",
   askFar: "{distance} auf {course}, {effort}, mit einer Luftwiderstandsfläche von {cda} und {day}: Wie weit komme ich?",
-  askPower: "{distance} auf {course}, {effort}, mit einer Luftwiderstandsfläche von {cda} und {day}: Welche Leistung braucht das?",
+  askPower:
+    "{distance} auf {course}, {effort}, mit einer Luftwiderstandsfläche von {cda} und {day}: Welche Leistung braucht das?",
 
   bestEvenEffort: "gleichmäßig am Limit",
   evenTakes: "Für {distance} {effort} brauchst du",
@@ -37,7 +39,8 @@ export default ({
   chanceAbout: "etwa {count} von {all}",
   chanceUnder: "weniger als 1 von 100",
   chanceOver: "über 99 von 100",
-  caution: "Bis ins Ziel alles zu geben ist eine maximale Belastung: Wer krank ist oder das nicht gewohnt, fragt zuerst einen Arzt. Verkehr, andere Fahrer, Wettkampfregeln und Verkehrsregeln gehen vor jeder Zeit auf dieser Seite.",
+  caution:
+    "Bis ins Ziel alles zu geben ist eine maximale Belastung: Wer krank ist oder das nicht gewohnt, fragt zuerst einen Arzt. Verkehr, andere Fahrer, Wettkampfregeln und Verkehrsregeln gehen vor jeder Zeit auf dieser Seite.",
 
   whereFrom: "Woher das Plus oder Minus kommt",
   from: "Woher",
@@ -45,21 +48,28 @@ export default ({
   fromNumbers: "Was deine Zahlen offen lassen",
   fromModel: "Der Modellfehler",
   together: "Zusammen",
-  absolute: "**Ein absoluter Wert** enthält den Modellfehler, {error} einer Zeit; ein Unterschied zwischen zwei Fahrten kaum, denn das meiste davon steckt in beiden.",
-  differenceSurer: "**Ein Unterschied ist sicherer als eine Zeit.** Beides addiert sich quadratisch. Vergleiche zwei Fahrten am selben Tag auf derselben Strecke, und das meiste von beidem steckt in jeder, hebt sich also auf: Eine halbe Minute Gewinn kann sicher sein, während die Zeit selbst es nicht ist.",
+  absolute:
+    "**Ein absoluter Wert** enthält den Modellfehler, {error} einer Zeit; ein Unterschied zwischen zwei Fahrten kaum, denn das meiste davon steckt in beiden.",
+  differenceSurer:
+    "**Ein Unterschied ist sicherer als eine Zeit.** Beides addiert sich quadratisch. Vergleiche zwei Fahrten am selben Tag auf derselben Strecke, und das meiste von beidem steckt in jeder, hebt sich also auf: Eine halbe Minute Gewinn kann sicher sein, während die Zeit selbst es nicht ist.",
 
   theDay: "**Der Tag.** Die Luft wiegt {density}.",
   standardAir: "In Normluft auf Meereshöhe wäre man mit denselben Watt {differs}.",
   noWind: "Es ist windstill.",
-  windReaches: "Vom vorhergesagten Wind erreichen dich {wind}. Dieselbe Fahrt bei Windstille und mit diesen Watt wäre {differs}.",
+  windReaches:
+    "Vom vorhergesagten Wind erreichen dich {wind}. Dieselbe Fahrt bei Windstille und mit diesen Watt wäre {differs}.",
   standardAirFar: "Über dieselbe Strecke wäre man in Normluft auf Meereshöhe mit denselben Watt {differs}.",
   windLeftOut: "Der Wind bleibt außer Acht.",
-  windReachesFar: "Vom vorhergesagten Wind erreichen dich {wind}. Dieselbe Strecke bei Windstille und mit diesen Watt wäre {differs}.",
+  windReachesFar:
+    "Vom vorhergesagten Wind erreichen dich {wind}. Dieselbe Strecke bei Windstille und mit diesen Watt wäre {differs}.",
   meanArea: "Deine Luftwiderstandsfläche beträgt über die Fahrt im Mittel {area}.",
   wPrimeOut: "**W′ geht aus.** Die Fahrt verlangt {work} mehr, als du hast, wie auch immer W′ zurückkommt.",
-  wPrimeLeft: "**Was von W′ bleibt.** {usual} im Ziel, wie auch immer W′ zurückkommt: Auf dieser Fahrt bist du kaum je unter der Leistung, bei der es zurückkäme.",
-  wPrimeLong: "**Was von W′ bleibt.** {usual} im Ziel. Auf einer so langen Fahrt zehrt nicht erst Leistung über CP an W′, sondern alles über dem, was ihre Länge ohne den auf die Fahrt verteilten W′-Anteil erlaubt: Eine gleichmäßige Fahrt verbraucht es gleichmäßig, und nichts kommt zurück.",
-  wPrimeForms: "**Was von W′ bleibt.** {usual} im Ziel, wenn W′ umso langsamer zurückkommt, je voller es ist, so wie hier gerechnet; {none}, wenn nichts zurückkommt; {linear}, wenn alles zurückkommt, Watt für Watt. Niemand weiß, wie es bei dir ist: Auch diese Spanne ist Unsicherheit.",
+  wPrimeLeft:
+    "**Was von W′ bleibt.** {usual} im Ziel, wie auch immer W′ zurückkommt: Auf dieser Fahrt bist du kaum je unter der Leistung, bei der es zurückkäme.",
+  wPrimeLong:
+    "**Was von W′ bleibt.** {usual} im Ziel. Auf einer so langen Fahrt zehrt nicht erst Leistung über CP an W′, sondern alles über dem, was ihre Länge ohne den auf die Fahrt verteilten W′-Anteil erlaubt: Eine gleichmäßige Fahrt verbraucht es gleichmäßig, und nichts kommt zurück.",
+  wPrimeForms:
+    "**Was von W′ bleibt.** {usual} im Ziel, wenn W′ umso langsamer zurückkommt, je voller es ist, so wie hier gerechnet; {none}, wenn nichts zurückkommt; {linear}, wenn alles zurückkommt, Watt für Watt. Niemand weiß, wie es bei dir ist: Auch diese Spanne ist Unsicherheit.",
   wPrimeLeast: "Unterwegs sinkt es auf {least}: Du gibst mehr aus, als du hast.",
 
   whyShare: "Die Luft nimmt {share} der Arbeit auf der Straße.",
@@ -72,7 +82,8 @@ export default ({
   bearings: "{share} in die Lager",
   braking: "{share} in die Bremsen",
   kinetic: "{share} in das Tempo, mit dem du über die Linie fährst",
-  whyLonger: "Je länger die Fahrt, desto weniger Leistung lässt sich halten; darum wächst die Zeit etwas schneller als die Strecke. Gleichmäßig am Limit stimmt beides überein: Das ist die eine Leistung, die deine Kurve für genau die Zeit erlaubt, die es dauert.",
+  whyLonger:
+    "Je länger die Fahrt, desto weniger Leistung lässt sich halten; darum wächst die Zeit etwas schneller als die Strecke. Gleichmäßig am Limit stimmt beides überein: Das ist die eine Leistung, die deine Kurve für genau die Zeit erlaubt, die es dauert.",
 
   splits: "Zwischenzeiten",
   splitsGist: { one: "Eine Zwischenzeit, bei {last}.", other: "{count} Zwischenzeiten, die letzte bei {last}." },
@@ -106,7 +117,8 @@ export default ({
   youAtTheseWatts: "du, mit diesen Watt",
   youFigure: "du, {figure}",
   pointSpoken: "{distance}, {time}, {power}",
-  timeDescription: "Die Fahrzeit wächst mit der Strecke, etwas stärker als proportional. Dein Rennen: {distance}, {time}.",
+  timeDescription:
+    "Die Fahrzeit wächst mit der Strecke, etwas stärker als proportional. Dein Rennen: {distance}, {time}.",
   effortSeries: "gleichmäßig am Limit",
   timeReading: "**{distance}** in **{time}**.",
   powerDescription: "Die durchhaltbare Leistung sinkt mit wachsender Strecke. Über {distance} fährst du mit {power}.",
@@ -123,21 +135,33 @@ export default ({
   reserveLeft: "Im Ziel sind {work} übrig.",
 
   howGist: "Schritt für Schritt die Straße entlang, vom Start bis ins Ziel.",
-  howStepped: "Die Fahrt wird in Schritten die Straße entlang gerechnet: Bei jedem Schritt ändert das, was die Pedale über Luft, Reifen, Steigung und Lager hinaus geben, die Geschwindigkeit.",
+  howStepped:
+    "Die Fahrt wird in Schritten die Straße entlang gerechnet: Bei jedem Schritt ändert das, was die Pedale über Luft, Reifen, Steigung und Lager hinaus geben, die Geschwindigkeit.",
   formulaMotion: "m v mal Änderungsrate von v gleich Eta P minus F v",
-  howEven: "Gleichmäßig am Limit heißt: mit der festen Leistung, die deine Kurve genau so lange erlaubt, wie die Fahrt dann dauert. Leistung und Zeit legen einander fest; das Paar wird berechnet.",
-  formulaCurve: "P von t gleich CP plus W Strich durch t, minus A mal natürlicher Logarithmus von t durch T jenseits von T",
-  howBalance: "Oberhalb der Schwelle wird W′ ausgegeben, Joule für Joule. Darunter kommt W′ zurück, umso langsamer, je voller es ist:",
-  formulaBalance: "Die Änderungsrate der W-Strich-Bilanz ist die Schwelle minus P, mal eins minus W-Strich-Bilanz durch W Strich",
-  formulaDoubt: "Die Varianz der Zeit ist die Summe über die Eingaben vom Quadrat dessen, worum jede sie verschiebt, plus das Quadrat des Modellfehlers",
+  howEven:
+    "Gleichmäßig am Limit heißt: mit der festen Leistung, die deine Kurve genau so lange erlaubt, wie die Fahrt dann dauert. Leistung und Zeit legen einander fest; das Paar wird berechnet.",
+  formulaCurve:
+    "P von t gleich CP plus W Strich durch t, minus A mal natürlicher Logarithmus von t durch T jenseits von T",
+  howBalance:
+    "Oberhalb der Schwelle wird W′ ausgegeben, Joule für Joule. Darunter kommt W′ zurück, umso langsamer, je voller es ist:",
+  formulaBalance:
+    "Die Änderungsrate der W-Strich-Bilanz ist die Schwelle minus P, mal eins minus W-Strich-Bilanz durch W Strich",
+  formulaDoubt:
+    "Die Varianz der Zeit ist die Summe über die Eingaben vom Quadrat dessen, worum jede sie verschiebt, plus das Quadrat des Modellfehlers",
   inputMark: "Eingabe",
   modelMark: "Modell",
   balanceMark: "Bil",
   symbolPower: "Leistung am Pedal; kritische Leistung; die Arbeit, die darüber möglich ist",
-  symbolLong: "was lange Fahrten verlieren, und ab wann; vor T oder ohne Angabe eines Verlusts weggelassen. Eine Spitzenleistung, wo angegeben, biegt die Kurve für kurze Fahrten",
-  symbolMotion: "Masse mit dem, was die drehenden Räder dazugeben, Geschwindigkeit, Zeit, Kräfte auf der Straße, Wirkungsgrad des Antriebs",
-  symbolBalance: "W′-Bilanz: was in dem Moment übrig ist. Zwei andere Formen begrenzen sie: Nichts kommt zurück, oder alles, Watt für Watt",
-  symbolDoubt: "eine Standardabweichung; jede unsichere Zahl wird um ihre eigene verschoben, um zu sehen, was sie mit der Zeit macht",
-  howModel: "Der Modellfehler steht für sich: Veröffentlichte Modelle von Zeitfahren verfehlten echte Zeiten auf der Straße um drei bis vier Prozent. Hier werden zwei Prozent angenommen, bis deine eigenen Ergebnisse etwas anderes sagen. Er ist bei zwei Fahrten, die am selben Tag verglichen werden, fast derselbe und hebt sich im Unterschied auf.",
-  howNot: "Nicht enthalten: Böen, Verkehr, Kreuzungen, Nerven, Essen und Schlaf. Für einen halben Tag oder mehr ist die Leistungskurve geraten.",
-});
+  symbolLong:
+    "was lange Fahrten verlieren, und ab wann; vor T oder ohne Angabe eines Verlusts weggelassen. Eine Spitzenleistung, wo angegeben, biegt die Kurve für kurze Fahrten",
+  symbolMotion:
+    "Masse mit dem, was die drehenden Räder dazugeben, Geschwindigkeit, Zeit, Kräfte auf der Straße, Wirkungsgrad des Antriebs",
+  symbolBalance:
+    "W′-Bilanz: was in dem Moment übrig ist. Zwei andere Formen begrenzen sie: Nichts kommt zurück, oder alles, Watt für Watt",
+  symbolDoubt:
+    "eine Standardabweichung; jede unsichere Zahl wird um ihre eigene verschoben, um zu sehen, was sie mit der Zeit macht",
+  howModel:
+    "Der Modellfehler steht für sich: Veröffentlichte Modelle von Zeitfahren verfehlten echte Zeiten auf der Straße um drei bis vier Prozent. Hier werden zwei Prozent angenommen, bis deine eigenen Ergebnisse etwas anderes sagen. Er ist bei zwei Fahrten, die am selben Tag verglichen werden, fast derselbe und hebt sich im Unterschied auf.",
+  howNot:
+    "Nicht enthalten: Böen, Verkehr, Kreuzungen, Nerven, Essen und Schlaf. Für einen halben Tag oder mehr ist die Leistungskurve geraten.",
+};

@@ -2,9 +2,9 @@
 /** Die Texte von „Was macht diese Einstellung mit meiner Hüfte?“. */
 
 /** @satisfies {import("../books.d.ts").Texts<"leg-room">} */
-export default ({
-  "ask": "Ich bin {stature} groß. Jetzt trete ich Kurbeln von {crank_a} mit {cadence_a}, den Sattel {saddle_a} über ihrer Achse bei {seat_a}, und {front_a}. Was wäre mit Kurbeln von {crank_b} bei {cadence_b}, dem Sattel {saddle_b} darüber bei {seat_b}, und {front_b}, mit {model}?",
-  "front": "{choice} {tail}",
+export default {
+  ask: "Ich bin {stature} groß. Jetzt trete ich Kurbeln von {crank_a} mit {cadence_a}, den Sattel {saddle_a} über ihrer Achse bei {seat_a}, und {front_a}. Was wäre mit Kurbeln von {crank_b} bei {cadence_b}, dem Sattel {saddle_b} darüber bei {seat_b}, und {front_b}, mit {model}?",
+  front: "{choice} {tail}",
   "front.label": "Wie die Front angegeben ist",
   "front.by-pads": "Armauflagen",
   "front.by-torso": "Rumpf",
@@ -21,8 +21,10 @@ export default ({
   "verdict.level": "Die **neue Einstellung** lässt die Hüfte, wie sie ist",
   "verdict.one-in-closes": "zu knapp: in\u00a01\u00a0von\u00a0{count} Fällen schließt sie sich",
   "verdict.one-in-opens": "zu knapp: in\u00a01\u00a0von\u00a0{count} Fällen öffnet sie sich",
-  "verdict.spoken-opens": "Die neue Einstellung öffnet die Hüfte an der engsten Stelle um {figure}, plus oder minus {spread}.",
-  "verdict.spoken-closes": "Die neue Einstellung schließt die Hüfte an der engsten Stelle um {figure}, plus oder minus {spread}.",
+  "verdict.spoken-opens":
+    "Die neue Einstellung öffnet die Hüfte an der engsten Stelle um {figure}, plus oder minus {spread}.",
+  "verdict.spoken-closes":
+    "Die neue Einstellung schließt die Hüfte an der engsten Stelle um {figure}, plus oder minus {spread}.",
   "verdict.spoken-exact-opens": "Die neue Einstellung öffnet die Hüfte an der engsten Stelle um {figure}.",
   "verdict.spoken-exact-closes": "Die neue Einstellung schließt die Hüfte an der engsten Stelle um {figure}.",
   "verdict.spoken-level": "Die neue Einstellung lässt die Hüfte, wie sie ist.",
@@ -40,12 +42,16 @@ export default ({
   "results.knee-straight": "Knie, am weitesten gestreckt",
   "results.knee-bent": "Knie, am stärksten gebeugt",
   "results.thigh": "Oberschenkel, am schnellsten",
-  "results.sure-guessed": "Deine eigenen Winkel sind für die Hüfte nur auf {hip} und für das Knie nur auf {knee} bekannt, weil deine Längen aus der Körpergröße geschätzt sind. Die Änderung zwischen beiden Einstellungen ist viel sicherer: Es sitzt derselbe Körper auf beiden.",
-  "results.sure-typed": "Deine eigenen Winkel sind für die Hüfte auf {hip} und für das Knie auf {knee} bekannt. Die Änderung zwischen beiden Einstellungen ist viel sicherer: Es sitzt derselbe Körper auf beiden.",
+  "results.sure-guessed":
+    "Deine eigenen Winkel sind für die Hüfte nur auf {hip} und für das Knie nur auf {knee} bekannt, weil deine Längen aus der Körpergröße geschätzt sind. Die Änderung zwischen beiden Einstellungen ist viel sicherer: Es sitzt derselbe Körper auf beiden.",
+  "results.sure-typed":
+    "Deine eigenen Winkel sind für die Hüfte auf {hip} und für das Knie auf {knee} bekannt. Die Änderung zwischen beiden Einstellungen ist viel sicherer: Es sitzt derselbe Körper auf beiden.",
 
   "figure.title": "Beide Einstellungen von der Seite, maßstäblich",
-  "figure.spoken": "{angle} nach dem oberen Totpunkt: Die Hüfte steht jetzt bei {hip_a} und in der neuen Einstellung bei {hip_b}, das Knie bei {knee_a} und {knee_b}.",
-  "figure.reading": "**{angle}** nach dem oberen Totpunkt: Hüfte jetzt {hip_a}, neu {hip_b}; Knie {knee_a} und {knee_b}.",
+  "figure.spoken":
+    "{angle} nach dem oberen Totpunkt: Die Hüfte steht jetzt bei {hip_a} und in der neuen Einstellung bei {hip_b}, das Knie bei {knee_a} und {knee_b}.",
+  "figure.reading":
+    "**{angle}** nach dem oberen Totpunkt: Hüfte jetzt {hip_a}, neu {hip_b}; Knie {knee_a} und {knee_b}.",
   "figure.now": "jetzt",
   "figure.new": "neu",
   "figure.slider": "Kurbelwinkel nach dem oberen Totpunkt",
@@ -58,11 +64,13 @@ export default ({
   "chart.crank": "Kurbelwinkel nach dem oberen Totpunkt",
   "chart.hip": "Hüftwinkel",
   "chart.hip-title": "Hüftwinkel über eine Umdrehung der Kurbel",
-  "chart.hip-desc": "Der Winkel zwischen Rumpf und Oberschenkel über eine Umdrehung, für beide Einstellungen. Am engsten ist er jetzt {at_a} nach dem oberen Totpunkt, {hip_a}, und in der neuen Einstellung bei {at_b}, {hip_b}.",
+  "chart.hip-desc":
+    "Der Winkel zwischen Rumpf und Oberschenkel über eine Umdrehung, für beide Einstellungen. Am engsten ist er jetzt {at_a} nach dem oberen Totpunkt, {hip_a}, und in der neuen Einstellung bei {at_b}, {hip_b}.",
   "chart.hip-reader": "Hüftwinkel bei einem Kurbelwinkel ablesen",
   "chart.thigh": "Drehung des Oberschenkels, aufwärts positiv",
   "chart.thigh-title": "Wie schnell sich der Oberschenkel dreht, über eine Umdrehung der Kurbel",
-  "chart.thigh-desc": "Wie schnell sich der Oberschenkel über eine Umdrehung dreht, aufwärts positiv. Am schnellsten jetzt {at_a} nach dem oberen Totpunkt, {thigh_a}, und in der neuen Einstellung bei {at_b}, {thigh_b}.",
+  "chart.thigh-desc":
+    "Wie schnell sich der Oberschenkel über eine Umdrehung dreht, aufwärts positiv. Am schnellsten jetzt {at_a} nach dem oberen Totpunkt, {thigh_a}, und in der neuen Einstellung bei {at_b}, {thigh_b}.",
   "chart.thigh-reader": "Drehung des Oberschenkels bei einem Kurbelwinkel ablesen",
   "chart.now": "jetzt",
   "chart.new": "neue Einstellung",
@@ -71,8 +79,10 @@ export default ({
   "level.already": "**So offen wie jetzt.** Die neue Einstellung lässt die Hüfte auf ein Zehntelgrad, wo sie ist.",
   "level.tighter": "**Um so offen zu sein wie jetzt,** braucht die neue Einstellung eines hiervon: {ways}.",
   "level.wider": "**Die neue Einstellung hat Platz übrig:** Eines hiervon würde ihn wieder aufbrauchen: {ways}.",
-  "level.none": "**Keine einzelne Änderung** von Kurbel, Sattel, Sitzwinkel oder Auflagen macht die neue Einstellung so offen wie jetzt.",
-  "give-back": "**Vorne tiefer, Hüfte gleich offen.** Von jetzt aus schließen {drop} tiefere Auflagen die Hüfte um {hip}. Jedes hiervon gibt das zurück: {ways}.",
+  "level.none":
+    "**Keine einzelne Änderung** von Kurbel, Sattel, Sitzwinkel oder Auflagen macht die neue Einstellung so offen wie jetzt.",
+  "give-back":
+    "**Vorne tiefer, Hüfte gleich offen.** Von jetzt aus schließen {drop} tiefere Auflagen die Hüfte um {hip}. Jedes hiervon gibt das zurück: {ways}.",
   "give-back.none": "**Vorne tiefer.** Von jetzt aus schließen {drop} tiefere Auflagen die Hüfte um {hip}.",
   "way.crank-shorter": "Kurbeln um {by} kürzer und der Sattel um ebenso viel höher",
   "way.crank-longer": "Kurbeln um {by} länger und der Sattel um ebenso viel tiefer",
@@ -83,7 +93,8 @@ export default ({
   "way.pads-higher": "die Auflagen um {by} höher",
   "way.pads-lower": "die Auflagen um {by} tiefer",
 
-  "changes.title": "Was kleine Änderungen an der engsten Hüfte, am gestrecktesten Knie und am schnellsten Oberschenkel bewirken, von jetzt aus",
+  "changes.title":
+    "Was kleine Änderungen an der engsten Hüfte, am gestrecktesten Knie und am schnellsten Oberschenkel bewirken, von jetzt aus",
   "changes.change": "Änderung",
   "changes.hip": "Hüfte",
   "changes.knee": "Knie",
@@ -95,34 +106,46 @@ export default ({
   "changes.pads": "Auflagen {by} tiefer",
   "changes.out-of-reach": "außer Reichweite",
 
-  "knee": "**Das Knie.** An der gestrecktesten Stelle fehlen ihm jetzt {short} zur Streckung, in der neuen Einstellung {short_new}. Eine Übersicht der Studien rät zu 25 bis 30°. In Ruhe auf 25° eingestellt, fehlten den Fahrern einer Studie beim Treten 29\u00a0±\u00a05°.",
-  "takes": "**Was es kostet.** Kürzere Kurbeln öffnen die Hüfte billig: Eine Übersicht zum Sprint fand, dass die Kurbellänge von 165 bis 180\u00a0mm für die Leistung keine Rolle spielt. Eine tiefere Front kostet manche Fahrer Leistung und andere nicht, also teste es.",
-  "price": "**Was ist es wert?** Diese Seite zählt Grade. Für die Watt fahre beide Fronten in einem Test und lass „Welche Haltung“ sie bewerten. {open}",
+  knee: "**Das Knie.** An der gestrecktesten Stelle fehlen ihm jetzt {short} zur Streckung, in der neuen Einstellung {short_new}. Eine Übersicht der Studien rät zu 25 bis 30°. In Ruhe auf 25° eingestellt, fehlten den Fahrern einer Studie beim Treten 29\u00a0±\u00a05°.",
+  takes:
+    "**Was es kostet.** Kürzere Kurbeln öffnen die Hüfte billig: Eine Übersicht zum Sprint fand, dass die Kurbellänge von 165 bis 180\u00a0mm für die Leistung keine Rolle spielt. Eine tiefere Front kostet manche Fahrer Leistung und andere nicht, also teste es.",
+  price:
+    "**Was ist es wert?** Diese Seite zählt Grade. Für die Watt fahre beide Fronten in einem Test und lass „Welche Haltung“ sie bewerten. {open}",
   "price.open": "Öffnen",
-  "caution": "**Kein Urteil über deinen Körper.** Das ist ein Bein aus Stäben in einer Ebene. Ändere eines nach dem anderen, in kleinen Schritten, fahre nach jedem eine Weile locker, und hör auf, wenn etwas schmerzt oder taub wird: Knie, Hüfte, Rücken, Nacken, Hände oder wo du sitzt. Frag Arzt oder Bikefitter. Probiert wird abseits des Verkehrs, und die Regeln des Wettkampfs für Sattel und Lenker gehen vor.",
+  caution:
+    "**Kein Urteil über deinen Körper.** Das ist ein Bein aus Stäben in einer Ebene. Ändere eines nach dem anderen, in kleinen Schritten, fahre nach jedem eine Weile locker, und hör auf, wenn etwas schmerzt oder taub wird: Knie, Hüfte, Rücken, Nacken, Hände oder wo du sitzt. Frag Arzt oder Bikefitter. Probiert wird abseits des Verkehrs, und die Regeln des Wettkampfs für Sattel und Lenker gehen vor.",
 
   "why.gist": "Der Oberschenkel ist kurz nach dem oberen Totpunkt am höchsten, wenn das Pedal noch fast ganz oben ist.",
-  "why.hip": "Die Hüfte ist {at} nach dem oberen Totpunkt am engsten, wenn der Oberschenkel am höchsten ist. Eine kürzere Kurbel hebt das Pedal weniger, und mit ebenso viel höherem Sattel hängt das ganze Bein von weiter oben: Beides lässt den Oberschenkel tiefer bleiben. Tiefere Auflagen ändern am Bein nichts; der Rumpf kommt ihm nur entgegen, Grad für Grad.",
-  "why.seat": "Dreht man den Sitz um die Kurbelachse nach vorn, drehen sich Bein und Hüfte mit, und bei gleichem Rumpfwinkel bleibt mehr Platz: etwa ein Grad für ein Grad bei stillem Knöchel und etwas mehr bei einem, der sich bewegt. Darum sitzen Zeitfahrsättel weit vorn.",
-  "why.speed": "Bei {cadence} schwingt der Oberschenkel einmal je Umdrehung auf und ab. Längere Kurbeln schwingen ihn weiter, also muss er schneller sein; sein Tempo ist der Preis einer höheren Trittfrequenz.",
+  "why.hip":
+    "Die Hüfte ist {at} nach dem oberen Totpunkt am engsten, wenn der Oberschenkel am höchsten ist. Eine kürzere Kurbel hebt das Pedal weniger, und mit ebenso viel höherem Sattel hängt das ganze Bein von weiter oben: Beides lässt den Oberschenkel tiefer bleiben. Tiefere Auflagen ändern am Bein nichts; der Rumpf kommt ihm nur entgegen, Grad für Grad.",
+  "why.seat":
+    "Dreht man den Sitz um die Kurbelachse nach vorn, drehen sich Bein und Hüfte mit, und bei gleichem Rumpfwinkel bleibt mehr Platz: etwa ein Grad für ein Grad bei stillem Knöchel und etwas mehr bei einem, der sich bewegt. Darum sitzen Zeitfahrsättel weit vorn.",
+  "why.speed":
+    "Bei {cadence} schwingt der Oberschenkel einmal je Umdrehung auf und ab. Längere Kurbeln schwingen ihn weiter, also muss er schneller sein; sein Tempo ist der Preis einer höheren Trittfrequenz.",
 
   "how.gist": "Oberschenkel, Unterschenkel und Fuß als Stäbe zwischen einer ruhenden Hüfte und einem drehenden Pedal.",
-  "how.loop": "Hüfte, Knie, Knöchel und Pedal sind in einer Ebene durch steife Stäbe verbunden. Das Hüftgelenk liegt auf der Linie von der Kurbelachse durch die Satteloberkante, {above} jenseits des Sattels (angenommen). Die Sattelhöhe wird entlang dieser Linie gemessen, und der Sitzwinkel ist der dieser Linie, nicht der des Rahmens.",
-  "how.frozen": "Mit stillem Knöchel sind Unterschenkel und Fuß ein geknickter Stab mit {ankle} (angenommen). Mit bewegtem Knöchel zeigt die Linie vom Knöchel zum Pedal im Mittel {pitch} nach unten und über die Umdrehung {swing} mehr oder weniger, die Zehen hinten am tiefsten (angenommen). Das zweite Modell zeigt etwa zehn Grad mehr als das erste: Vergleiche innerhalb eines Modells und nie mit einem Winkelmesser auf der Haut.",
+  "how.loop":
+    "Hüfte, Knie, Knöchel und Pedal sind in einer Ebene durch steife Stäbe verbunden. Das Hüftgelenk liegt auf der Linie von der Kurbelachse durch die Satteloberkante, {above} jenseits des Sattels (angenommen). Die Sattelhöhe wird entlang dieser Linie gemessen, und der Sitzwinkel ist der dieser Linie, nicht der des Rahmens.",
+  "how.frozen":
+    "Mit stillem Knöchel sind Unterschenkel und Fuß ein geknickter Stab mit {ankle} (angenommen). Mit bewegtem Knöchel zeigt die Linie vom Knöchel zum Pedal im Mittel {pitch} nach unten und über die Umdrehung {swing} mehr oder weniger, die Zehen hinten am tiefsten (angenommen). Das zweite Modell zeigt etwa zehn Grad mehr als das erste: Vergleiche innerhalb eines Modells und nie mit einem Winkelmesser auf der Haut.",
   "how.formula": "Hüftwinkel gleich Rumpfwinkel minus Winkel des Oberschenkels, der aus dem Kosinussatz folgt",
-  "how.torso": "Der Rumpf ist die Linie vom Hüft- zum Schultergelenk. Ist die Überhöhung zu den Auflagen gegeben, steht die Schulter einen Oberarm über ihnen, der Arm senkrecht: Der Sinus des Rumpfwinkels ist Oberarm minus Überhöhung minus Höhe der Hüfte über dem Sattel, durch die Länge des Rumpfs.",
-  "how.rates": "Wie schnell sich der Oberschenkel dreht, kommt aus den Ableitungen des Gestänges selbst, und die engsten und schnellsten Stellen aus den Nullstellen der nächsten, nicht aus einem Raster. Das ± ist eine Standardabweichung: Jede unsichere Länge wird der Reihe nach vergrößert und verkleinert, in beiden Einstellungen gleich.",
-  "how.none": "Eine veröffentlichte Tabelle eines solchen Beins fand sich nicht. Geprüft wird gegen dasselbe Gestänge, mit 40 Stellen gerechnet.",
+  "how.torso":
+    "Der Rumpf ist die Linie vom Hüft- zum Schultergelenk. Ist die Überhöhung zu den Auflagen gegeben, steht die Schulter einen Oberarm über ihnen, der Arm senkrecht: Der Sinus des Rumpfwinkels ist Oberarm minus Überhöhung minus Höhe der Hüfte über dem Sattel, durch die Länge des Rumpfs.",
+  "how.rates":
+    "Wie schnell sich der Oberschenkel dreht, kommt aus den Ableitungen des Gestänges selbst, und die engsten und schnellsten Stellen aus den Nullstellen der nächsten, nicht aus einem Raster. Das ± ist eine Standardabweichung: Jede unsichere Länge wird der Reihe nach vergrößert und verkleinert, in beiden Einstellungen gleich.",
+  "how.none":
+    "Eine veröffentlichte Tabelle eines solchen Beins fand sich nicht. Geprüft wird gegen dasselbe Gestänge, mit 40 Stellen gerechnet.",
   "how.τ": "Rumpf über der Waagerechten",
   "how.φ": "Oberschenkel über der Waagerechten",
   "how.E": "Hüfte bis zum Ende des unteren Stabs",
   "how.t": "Oberschenkel",
   "how.L": "unterer Stab: Unterschenkel, oder Unterschenkel und Fuß zusammen",
 
-  "lengths": "Deine eigenen Längen",
+  lengths: "Deine eigenen Längen",
   "lengths.gist-guessed": "{count} aus der Körpergröße geschätzt; gib ein, was du gemessen hast.",
   "lengths.gist-typed": "Alle eingegeben.",
-  "lengths.how": "Von Gelenk zu Gelenk, was ein Maßband auf etwa einen Zentimeter genau misst: Das Hüftgelenk liegt unter dem knöchernen Punkt seitlich an der Hüfte, das Knie an seiner Falte, der Knöchel an seiner äußeren Erhebung. Die Anteile der Körpergröße hinter einer Schätzung sind aus dem Gedächtnis.",
+  "lengths.how":
+    "Von Gelenk zu Gelenk, was ein Maßband auf etwa einen Zentimeter genau misst: Das Hüftgelenk liegt unter dem knöchernen Punkt seitlich an der Hüfte, das Knie an seiner Falte, der Knöchel an seiner äußeren Erhebung. Die Anteile der Körpergröße hinter einer Schätzung sind aus dem Gedächtnis.",
   "lengths.thigh_m": "Hüftgelenk bis Knie",
   "lengths.shank_m": "Knie bis Knöchel",
   "lengths.foot_m": "Knöchel bis Pedalachse",
@@ -145,6 +168,8 @@ export default ({
   "table.thigh_a": "Schenkel, jetzt",
   "table.thigh_b": "Schenkel, neu",
 
-  "wrong.too-far": "Das Bein reicht von {from} bis {to} nach dem oberen Totpunkt nicht zum Pedal; bei {at} fehlen {missing}. Mit dem Sattel auf {limit} oder weniger reicht es.",
-  "wrong.too-near": "Das Bein faltet sich von {from} bis {to} nach dem oberen Totpunkt nicht bis zum Pedal; bei {at} ist es {missing} zu lang. Mit dem Sattel auf {limit} oder mehr geht es.",
-});
+  "wrong.too-far":
+    "Das Bein reicht von {from} bis {to} nach dem oberen Totpunkt nicht zum Pedal; bei {at} fehlen {missing}. Mit dem Sattel auf {limit} oder weniger reicht es.",
+  "wrong.too-near":
+    "Das Bein faltet sich von {from} bis {to} nach dem oberen Totpunkt nicht bis zum Pedal; bei {at} ist es {missing} zu lang. Mit dem Sattel auf {limit} oder mehr geht es.",
+};

@@ -2,7 +2,7 @@
 /** Woran soll ich als Nächstes arbeiten? */
 
 /** @satisfies {import("../books.d.ts").Texts<"next-gain">} */
-export default ({
+export default {
   ask: "Mit {money} {currency} und {hours} pro Woche für {weeks}: Woran soll ich als Nächstes arbeiten, für {events}?",
   myEvents: { one: "mein eines Rennen", other: "meine {count} Rennen" },
   moneyLabel: "Geld, das du ausgeben willst",
@@ -13,9 +13,13 @@ export default ({
   hoursUnit: "Stunden",
   weeksUnit: "Wochen",
 
-  claim: { one: "**{names}**: über dein eines Rennen schneller um", other: "**{names}**: über deine {count} Rennen schneller um" },
+  claim: {
+    one: "**{names}**: über dein eines Rennen schneller um",
+    other: "**{names}**: über deine {count} Rennen schneller um",
+  },
   nothing: "Nichts auf der Liste lohnt sich mit diesem Budget.",
-  spoken: "Am besten für dieses Budget: {names}. Im Mittel um {figure} schneller über deine Rennen, plus oder minus {spread}.",
+  spoken:
+    "Am besten für dieses Budget: {names}. Im Mittel um {figure} schneller über deine Rennen, plus oder minus {spread}.",
   spokenNothing: "Nichts auf der Liste lohnt sich mit diesem Budget.",
   more: { one: "eine weitere", other: "{count} weitere" },
   searching: "Alle Kombinationen werden verglichen: {share}.",
@@ -29,7 +33,8 @@ export default ({
   onAverage: "Im Mittel",
   ifItWorks: "Wenn sie gelingt",
   ifWorks: "{figure}, wenn sie gelingt",
-  takes: "Das kostet zusammen **{money}** und **{hours}**, in keiner Woche mehr als {weekly}. Gelingt alles, bist du um **{all}** schneller; im Mittel, jede Chance mitgezählt, um {average}. In 19 von 20 Fällen liegt es zwischen {low} und {high}.",
+  takes:
+    "Das kostet zusammen **{money}** und **{hours}**, in keiner Woche mehr als {weekly}. Gelingt alles, bist du um **{all}** schneller; im Mittel, jede Chance mitgezählt, um {average}. In 19 von 20 Fällen liegt es zwischen {low} und {high}.",
   nextAdds: "**Mit {more} mehr** kommt dazu: {added}; noch einmal um {gain} schneller.",
   nextSwaps: "**Mit {more} mehr** tritt an die Stelle von {left}: {added}; noch einmal um {gain} schneller.",
   nextNoMoney: "Mehr Geld kauft auf dieser Liste nichts mehr.",
@@ -39,7 +44,10 @@ export default ({
   hoursAWeekText: "{number} Stunden pro Woche",
 
   leftOut: "Was fehlt, und warum",
-  leftOutGist: { one: "Eine Änderung gehört nicht zur besten Auswahl.", other: "{count} Änderungen gehören nicht zur besten Auswahl." },
+  leftOutGist: {
+    one: "Eine Änderung gehört nicht zur besten Auswahl.",
+    other: "{count} Änderungen gehören nicht zur besten Auswahl.",
+  },
   leftOutLine: "**{name}**: {why}.",
   taken: "In der besten Auswahl",
   isTaken: "ja",
@@ -55,8 +63,10 @@ export default ({
 
   dotsTitle: "Was jede Änderung über deine Rennen spart",
   dotsAxis: "gespart über deine Rennen",
-  dotsDesc: "Im Mittel am meisten: {first}, {average}; am wenigsten: {last}, {least}. Was in der besten Auswahl ist, ist angehakt.",
-  legend: "Punkt: im Mittel, die Chance mitgezählt. Ring: wenn sie gelingt, mit einer Linie für zwei von drei Fällen. Haken: in der besten Auswahl.",
+  dotsDesc:
+    "Im Mittel am meisten: {first}, {average}; am wenigsten: {last}, {least}. Was in der besten Auswahl ist, ist angehakt.",
+  legend:
+    "Punkt: im Mittel, die Chance mitgezählt. Ring: wenn sie gelingt, mit einer Linie für zwei von drei Fällen. Haken: in der besten Auswahl.",
   curveMoney: "Was Geld kauft",
   curveHours: "Was Stunden kaufen",
   moneyAxis: "Geld",
@@ -71,17 +81,25 @@ export default ({
   readMoney: "Ablesen, was Geld kauft",
   readHours: "Ablesen, was Stunden kaufen",
 
-  caution: "**Bevor du etwas änderst:** Sieh, wohin du fährst, was immer eine Kopfhaltung spart, und übe Kurven und neue Haltungen abseits vom Verkehr, nie bis an die Grenze. Ändere die Sitzposition in kleinen Schritten, mit Bikefitter oder Arzt, wenn etwas schmerzt oder taub wird. Harte Trainingsblöcke und Maximaltests sind für Gesunde, die regelmäßig Sport treiben. Wettkampfregeln und die örtlichen Verkehrsregeln gehen vor.",
-  elsewhere: "An einer Haltung hängt mehr als ihre Größe hier: Frag {position} nach deiner für jede Distanz und {leg} danach, was eine tiefere Front mit der Hüfte macht.",
+  caution:
+    "**Bevor du etwas änderst:** Sieh, wohin du fährst, was immer eine Kopfhaltung spart, und übe Kurven und neue Haltungen abseits vom Verkehr, nie bis an die Grenze. Ändere die Sitzposition in kleinen Schritten, mit Bikefitter oder Arzt, wenn etwas schmerzt oder taub wird. Harte Trainingsblöcke und Maximaltests sind für Gesunde, die regelmäßig Sport treiben. Wettkampfregeln und die örtlichen Verkehrsregeln gehen vor.",
+  elsewhere:
+    "An einer Haltung hängt mehr als ihre Größe hier: Frag {position} nach deiner für jede Distanz und {leg} danach, was eine tiefere Front mit der Hüfte macht.",
 
   why: "Warum nicht addieren?",
   whyGist: "Zusammen sparen sie {together}; einzeln addiert wären es {added}.",
-  whyText: "Jede Änderung ist so viel wert, wie sie auf einer Fahrt spart, die die anderen schon schneller gemacht haben. Einzeln addiert würde diese Auswahl im Mittel {added} sparen; zusammen neu gerechnet spart sie {together}.",
-  whyChance: "Jede Änderung gelingt mit ihrer eigenen Chance, was auch aus den anderen wird; eine, die erst nach einer anderen kommt, bringt nichts, wenn diese misslingt. Gezählt wird der Mittelwert über alles, was aus einer Auswahl werden kann, hier {outcomes} Fälle, jeder gleichmäßig am Limit neu gefahren.",
-  whySure: "Im ± steckt, was an der Größe jeder Änderung und an deinen eigenen Zahlen unsicher ist, und dass manches nicht gelingen mag. Alles zusammen lässt 19 von 20 Ausgängen zwischen {low} und {high}.",
+  whyText:
+    "Jede Änderung ist so viel wert, wie sie auf einer Fahrt spart, die die anderen schon schneller gemacht haben. Einzeln addiert würde diese Auswahl im Mittel {added} sparen; zusammen neu gerechnet spart sie {together}.",
+  whyChance:
+    "Jede Änderung gelingt mit ihrer eigenen Chance, was auch aus den anderen wird; eine, die erst nach einer anderen kommt, bringt nichts, wenn diese misslingt. Gezählt wird der Mittelwert über alles, was aus einer Auswahl werden kann, hier {outcomes} Fälle, jeder gleichmäßig am Limit neu gefahren.",
+  whySure:
+    "Im ± steckt, was an der Größe jeder Änderung und an deinen eigenen Zahlen unsicher ist, und dass manches nicht gelingen mag. Alles zusammen lässt 19 von 20 Ausgängen zwischen {low} und {high}.",
 
   list: "Die Änderungen",
-  listGist: { one: "Eine Änderung auf der Liste; ändere, ergänze oder streiche.", other: "{count} Änderungen auf der Liste; ändere, ergänze oder streiche." },
+  listGist: {
+    one: "Eine Änderung auf der Liste; ändere, ergänze oder streiche.",
+    other: "{count} Änderungen auf der Liste; ändere, ergänze oder streiche.",
+  },
   listLead: "Größen und Chancen sind geraten, bis du sie gemessen hast. Bei jeder steht, worauf sie beruht.",
   name: "Name",
   whatItChanges: "Was sie ändert",
@@ -96,7 +114,8 @@ export default ({
   groupHint: "Änderungen mit demselben Wort hier schließen einander aus.",
   requires: "Erst nach",
   requiresNone: "keiner",
-  requiresHint: "Sie wird nur zusammen mit jener Änderung genommen und bringt nichts, wenn jene misslingt. Größe und Chance sind das, was sie dann noch dazugibt.",
+  requiresHint:
+    "Sie wird nur zusammen mit jener Änderung genommen und bringt nichts, wenn jene misslingt. Größe und Chance sind das, was sie dann noch dazugibt.",
   note: "Notiz",
   restsOn: "Worauf sie beruht:",
   published: "veröffentlicht.",
@@ -136,41 +155,57 @@ export default ({
   free: "umsonst",
 
   howGist: "Jede Auswahl innerhalb des Budgets wird verglichen, keine übergangen.",
-  howSets: "Mit {count} Änderungen gibt es {sets} Kombinationen. Die Fahrzeiten jeder einzelnen sind aus Fahrten gleichmäßig am Limit mit allen ihren Änderungen zusammen bekannt: Wenige Änderungen an derselben Zahl werden in allen Kombinationen gefahren, mehr werden von einem Polynom durch Fahrten abgelesen, das sie auf eine Tausendstelsekunde trifft.",
+  howSets:
+    "Mit {count} Änderungen gibt es {sets} Kombinationen. Die Fahrzeiten jeder einzelnen sind aus Fahrten gleichmäßig am Limit mit allen ihren Änderungen zusammen bekannt: Wenige Änderungen an derselben Zahl werden in allen Kombinationen gefahren, mehr werden von einem Polynom durch Fahrten abgelesen, das sie auf eine Tausendstelsekunde trifft.",
   howMean: "Eine Auswahl ist so viel wert, wie sie im Mittel über alles spart, was aus ihr werden kann:",
-  howFormula: "E von S ist die Summe über jedes ω in S aus der Chance von ω mal der Zeit wie jetzt minus der Zeit mit ω",
+  howFormula:
+    "E von S ist die Summe über jedes ω in S aus der Chance von ω mal der Zeit wie jetzt minus der Zeit mit ω",
   symbolSet: "eine Auswahl von Änderungen, und was davon gelingt",
   symbolChance: "die Chance, dass genau das gelingt",
   symbolTime: "Fahrzeit über alle deine Rennen, jedes so oft, wie es gefahren wird",
-  howBest: "Am besten ist die Auswahl, die mit deinem Geld, deinen Stunden pro Woche und deinen Wochen am meisten wert ist. Sind mehrere auf eine Tausendstelsekunde gleich viel wert, wird die billigste genommen.",
-  howWeeks: "Eine Änderung mit Wochenstunden braucht sie in jeder ihrer Wochen am Stück und kann in jeder Woche beginnen; was gleichzeitig läuft, wird addiert. Einmalige Stunden füllen, was die Wochen übrig lassen. Eine Auswahl passt, wenn irgendein Zeitplan jede Woche innerhalb deiner Stunden hält; alle Zeitpläne werden geprüft. Was mehr Wochen braucht, als du hast, fällt weg.",
-  howSure: "Was an der Größe einer Änderung und an deinen Zahlen unsicher ist, wird in jedem Ausgang in erster Ordnung mitgeführt; alle Ausgänge zusammen, jeder mit seiner Chance, ergeben das ± und den Bereich.",
-  howTable: "Eine Prüfung vergleicht mit einer veröffentlichten Tabelle dazu, was eine andere Haltung drei Fahrern vom Neuling bis zur Spitze über 40 km spart; sie stammt selbst aus einem Modell. Drei Luftwiderstandsflächen und zwei Leistungen wurden an fünf ihrer neun Zahlen angepasst; die anderen vier werden auf 2 % getroffen. Was Training und Ausrüstung sparen, wurde so nicht geprüft.",
+  howBest:
+    "Am besten ist die Auswahl, die mit deinem Geld, deinen Stunden pro Woche und deinen Wochen am meisten wert ist. Sind mehrere auf eine Tausendstelsekunde gleich viel wert, wird die billigste genommen.",
+  howWeeks:
+    "Eine Änderung mit Wochenstunden braucht sie in jeder ihrer Wochen am Stück und kann in jeder Woche beginnen; was gleichzeitig läuft, wird addiert. Einmalige Stunden füllen, was die Wochen übrig lassen. Eine Auswahl passt, wenn irgendein Zeitplan jede Woche innerhalb deiner Stunden hält; alle Zeitpläne werden geprüft. Was mehr Wochen braucht, als du hast, fällt weg.",
+  howSure:
+    "Was an der Größe einer Änderung und an deinen Zahlen unsicher ist, wird in jedem Ausgang in erster Ordnung mitgeführt; alle Ausgänge zusammen, jeder mit seiner Chance, ergeben das ± und den Bereich.",
+  howTable:
+    "Eine Prüfung vergleicht mit einer veröffentlichten Tabelle dazu, was eine andere Haltung drei Fahrern vom Neuling bis zur Spitze über 40 km spart; sie stammt selbst aus einem Modell. Drei Luftwiderstandsflächen und zwei Leistungen wurden an fünf ihrer neun Zahlen angepasst; die anderen vier werden auf 2 % getroffen. Was Training und Ausrüstung sparen, wurde so nicht geprüft.",
 
   "usual.front-lower.name": "Front eine Stufe tiefer",
-  "usual.front-lower.note": "Ein Drittel der veröffentlichten Änderung durch tiefere Lenker (CdA −10,7 ± 3,1 %); die Leistung, wie Fahrer sie verlieren, die in der Haltung trainieren (1,3 %, nicht signifikant), ganz als Verlust gerechnet.",
+  "usual.front-lower.note":
+    "Ein Drittel der veröffentlichten Änderung durch tiefere Lenker (CdA −10,7 ± 3,1 %); die Leistung, wie Fahrer sie verlieren, die in der Haltung trainieren (1,3 %, nicht signifikant), ganz als Verlust gerechnet.",
   "usual.front-lowest.name": "Noch eine Stufe tiefer",
-  "usual.front-lowest.note": "Größen angenommen. Bei neunzehn Fahrern sanken alle Maße der Leistung mit tieferem Oberkörper; der tiefste war für sie der schlechteste.",
+  "usual.front-lowest.note":
+    "Größen angenommen. Bei neunzehn Fahrern sanken alle Maße der Leistung mit tieferem Oberkörper; der tiefste war für sie der schlechteste.",
   "usual.elbows-and-hands.name": "Ellbogen und Hände",
-  "usual.elbows-and-hands.note": "Klein und von Person zu Person verschieden: Die Lenkerhöhe zählt mehr als die Breite. Größe angenommen.",
+  "usual.elbows-and-hands.note":
+    "Klein und von Person zu Person verschieden: Die Lenkerhöhe zählt mehr als die Breite. Größe angenommen.",
   "usual.head.name": "Üben, wie der Kopf gehalten wird",
-  "usual.head.note": "Zwei Kopfhaltungen unterschieden sich bei 15 m/s um bis zu 6,4 % des Luftwiderstands; ein Drittel davon, mit dem Blick auf der Straße, ist angenommen.",
+  "usual.head.note":
+    "Zwei Kopfhaltungen unterschieden sich bei 15 m/s um bis zu 6,4 % des Luftwiderstands; ein Drittel davon, mit dem Blick auf der Straße, ist angenommen.",
   "usual.clothing.name": "Eng anliegende Kleidung",
-  "usual.clothing.note": "Ein ganzer Anzug senkte den Luftwiderstand bei 53 km/h um 3,9 %; weniger ist zu erwarten, wenn die Kleidung schon sitzt oder du langsamer fährst.",
+  "usual.clothing.note":
+    "Ein ganzer Anzug senkte den Luftwiderstand bei 53 km/h um 3,9 %; weniger ist zu erwarten, wenn die Kleidung schon sitzt oder du langsamer fährst.",
   "usual.helmet.name": "Helm, der zur Kopfhaltung passt",
-  "usual.helmet.note": "Formen unterschieden sich bei gleicher Kopfhaltung um weniger als 1,5 %: Die Hälfte davon ist angenommen. Nicht jeder Helm passt zu jedem Kopf.",
+  "usual.helmet.note":
+    "Formen unterschieden sich bei gleicher Kopfhaltung um weniger als 1,5 %: Die Hälfte davon ist angenommen. Nicht jeder Helm passt zu jedem Kopf.",
   "usual.tyres.name": "Reifen und ihr Druck",
   "usual.tyres.note": "Reifen, Druck und Wärme sollen den Rollwiderstand um den Faktor zwei ändern.",
   "usual.chain.name": "Kette gereinigt und gewachst",
   "usual.chain.note": "Ein Kettenantrieb verlor 2,1 ± 1,5 %; dass Pflege ein Viertel davon spart, ist angenommen.",
   "usual.pacing.name": "Gleichmäßiges Tempo üben",
-  "usual.pacing.note": "Die Zeiten hier sind schon die einer gleichmäßigen Leistung; was ungleichmäßiges Fahren verliert, ist angenommen.",
+  "usual.pacing.note":
+    "Die Zeiten hier sind schon die einer gleichmäßigen Leistung; was ungleichmäßiges Fahren verliert, ist angenommen.",
   "usual.corners.name": "Kurven üben",
-  "usual.corners.note": "Spart nur auf einer Strecke Zeit, deren Kurven eingetragen sind. Übe abseits vom Verkehr und nie bis an die Grenze. Größe angenommen.",
+  "usual.corners.note":
+    "Spart nur auf einer Strecke Zeit, deren Kurven eingetragen sind. Übe abseits vom Verkehr und nie bis an die Grenze. Größe angenommen.",
   "usual.intervals.name": "Vier Wochen Intervalle",
-  "usual.intervals.note": "Zwei Einheiten pro Woche hoben die maximale aerobe Leistung sehr gut Trainierter um 3,0 bis 6,2 %; dass die kritische Leistung ihr folgt, ist angenommen.",
+  "usual.intervals.note":
+    "Zwei Einheiten pro Woche hoben die maximale aerobe Leistung sehr gut Trainierter um 3,0 bis 6,2 %; dass die kritische Leistung ihr folgt, ist angenommen.",
   "usual.season.name": "Eine Saison stetiges Training",
   "usual.season.note": "Wer schon trainiert, soll in einer Saison 2 bis 6 % gewinnen.",
   "usual.begin-training.name": "Acht Wochen regelmäßiges Training",
-  "usual.begin-training.note": "Untrainierte sollen ihre kritische Leistung in sechs bis acht Wochen um 10 bis 15 % heben.",
-});
+  "usual.begin-training.note":
+    "Untrainierte sollen ihre kritische Leistung in sechs bis acht Wochen um 10 bis 15 % heben.",
+};

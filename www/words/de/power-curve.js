@@ -2,10 +2,12 @@
 /** Was kann ich halten, und wie lange? */
 
 /** @satisfies {import("../books.d.ts").Texts<"power-curve">} */
-export default ({
+export default {
   ask: "Nach {efforts}: Was kann ich {time} lang halten, und wie lange könnte ich {change} mehr halten?",
-  askIn: "Nach meinen harten Belastungen in der Haltung {position}: Was kann ich {time} lang halten, und wie lange könnte ich {change} mehr halten?",
-  askNone: "Nach den Zahlen, die ich bisher habe: Was kann ich {time} lang halten, und wie lange könnte ich {change} mehr halten?",
+  askIn:
+    "Nach meinen harten Belastungen in der Haltung {position}: Was kann ich {time} lang halten, und wie lange könnte ich {change} mehr halten?",
+  askNone:
+    "Nach den Zahlen, die ich bisher habe: Was kann ich {time} lang halten, und wie lange könnte ich {change} mehr halten?",
   efforts: { one: "{count} harten Belastung", other: "{count} harten Belastungen" },
   holdFor: "Wie lange halten",
   more: "Mehr Leistung, um",
@@ -14,7 +16,8 @@ export default ({
 
   // The efforts.
   yours: "Deine harten Belastungen",
-  begin: "**Zwei harte Belastungen zeichnen deine Kurve:** eine von 3 bis 5 Minuten und eine von etwa 20, jede gut erholt und so hart, wie du sie gleichmäßig halten kannst. Eine allein gibt eine Schätzung. Bis dahin ist die Kurve unten die eines typischen Fahrers oder die aus deinen Zahlen.",
+  begin:
+    "**Zwei harte Belastungen zeichnen deine Kurve:** eine von 3 bis 5 Minuten und eine von etwa 20, jede gut erholt und so hart, wie du sie gleichmäßig halten kannst. Eine allein gibt eine Schätzung. Bis dahin ist die Kurve unten die eines typischen Fahrers oder die aus deinen Zahlen.",
   power: "Mittlere Leistung",
   timeOf: "Belastung {number}: wie lange",
   powerOf: "Belastung {number}: mittlere Leistung",
@@ -39,7 +42,8 @@ export default ({
   add: "Diese Belastung hinzufügen",
   fillOne: "Gib eine Zeit und eine Leistung an: zum Beispiel 20:00 und 280.",
   paste: "Mehrere einfügen",
-  pasteHint: "Eine Belastung je Zeile: wie lange und die mittlere Leistung, dann, wenn du magst, die Haltung, das Datum und ob drinnen oder draußen. Zum Beispiel: 4:00 417, oder 20 min; 342 W; tief; 2026-05-01; drinnen.",
+  pasteHint:
+    "Eine Belastung je Zeile: wie lange und die mittlere Leistung, dann, wenn du magst, die Haltung, das Datum und ob drinnen oder draußen. Zum Beispiel: 4:00 417, oder 20 min; 342 W; tief; 2026-05-01; drinnen.",
   pasteLabel: "Belastungen zum Hinzufügen, eine je Zeile",
   addPasted: "Diese Belastungen hinzufügen",
   added: { one: "{count} Belastung ist hinzugefügt.", other: "{count} Belastungen sind hinzugefügt." },
@@ -56,13 +60,15 @@ export default ({
   date: "Zeile {line}: Das Datum „{text}“ kann mehr als einen Tag meinen, oder keinen. Schreib es als 2026-05-01.",
   timeRange: "Zeile {line}: Die Zeit in „{text}“ liegt außerhalb von {range}.",
   powerRange: "Zeile {line}: Die Leistung in „{text}“ liegt außerhalb von {range}.",
-  caution: "**Vor einem Test.** Eine harte Belastung bis zum Ende erhöht für kurze Zeit das Risiko für das Herz, am meisten bei Menschen, die nicht daran gewöhnt sind. Wenn du eine Herz-, Gefäß-, Stoffwechsel- oder Nierenkrankheit hast, bei Anstrengung Druck auf der Brust, ungewöhnliche Atemnot, Ohnmacht oder Herzstolpern spürst oder dich zuletzt nicht regelmäßig bewegt hast, frag vorher einen Arzt. Hör sofort auf, wenn eines davon auftritt. Teste auf der Rolle oder auf einer ruhigen Straße ohne Kreuzungen, mit dem Blick nach vorn.",
+  caution:
+    "**Vor einem Test.** Eine harte Belastung bis zum Ende erhöht für kurze Zeit das Risiko für das Herz, am meisten bei Menschen, die nicht daran gewöhnt sind. Wenn du eine Herz-, Gefäß-, Stoffwechsel- oder Nierenkrankheit hast, bei Anstrengung Druck auf der Brust, ungewöhnliche Atemnot, Ohnmacht oder Herzstolpern spürst oder dich zuletzt nicht regelmäßig bewegt hast, frag vorher einen Arzt. Hör sofort auf, wenn eines davon auftritt. Teste auf der Rolle oder auf einer ruhigen Straße ohne Kreuzungen, mit dem Blick nach vorn.",
 
   // The answer.
   youHold: "{time} lang kannst du halten",
   youMayHold: "{time} lang kannst du vielleicht halten",
   testWould: "19\u00a0von\u00a020: Ein Test ergäbe {low}\u00a0bis\u00a0{high}",
-  spoken: "{time} lang kannst du {power} halten, plus oder minus {spread}. Ein Test dieser Länge ergäbe in 19 von 20 Fällen {low} bis {high}.",
+  spoken:
+    "{time} lang kannst du {power} halten, plus oder minus {spread}. Ein Test dieser Länge ergäbe in 19 von 20 Fällen {low} bis {high}.",
   figures: "Deine Kurve in Zahlen",
   figure: "Größe",
   value: "Wert",
@@ -80,10 +86,12 @@ export default ({
   oneSecond: "Leistung bei einer Sekunde",
   exponent: "Exponent",
   restsOnGiven: "Noch keine Belastung: Das sind CP und W′ aus deinen Zahlen.",
-  restsOnGuess: "Eine Schätzung: W′ und der Verlust auf langer Fahrt sind so angesetzt, wie trainierte Fahrer sie haben (W′ {wPrime}), und gelten als ebenso unsicher.",
+  restsOnGuess:
+    "Eine Schätzung: W′ und der Verlust auf langer Fahrt sind so angesetzt, wie trainierte Fahrer sie haben (W′ {wPrime}), und gelten als ebenso unsicher.",
   restsOn: "Die Kurve folgt dem Modell **{model}**.",
   told: "Die Belastungen sprechen deutlich dafür: Es hat {weight} der Evidenz.",
-  notTold: "Die Belastungen können es nicht sicher wählen: Es hat {weight} der Evidenz, das Modell {other} hat {otherWeight}. Wo beide auseinandergehen, würden Belastungen anderer Länge entscheiden.",
+  notTold:
+    "Die Belastungen können es nicht sicher wählen: Es hat {weight} der Evidenz, das Modell {other} hat {otherWeight}. Wo beide auseinandergehen, würden Belastungen anderer Länge entscheiden.",
   chosen: "Du hast es gewählt; die Belastungen sprechen eher für das Modell {other}, mit {otherWeight} der Evidenz.",
   alone: "Mit so wenigen Belastungen lässt sich kein anderes Modell vergleichen.",
   use: "Bei allen Fragen damit rechnen",
@@ -98,7 +106,8 @@ export default ({
   read: "Die Leistung zu einer Zeit ablesen",
   handle: "Die gefragte Zeit: links und rechts ändern sie",
   you: "du",
-  chartSays: "Die Leistung, die man halten kann, fällt mit der Zeit, von {high} bei {short} auf {low} bei {long}. Für {time} sind es {power}.",
+  chartSays:
+    "Die Leistung, die man halten kann, fällt mit der Zeit, von {high} bei {short} auf {low} bei {long}. Für {time} sind es {power}.",
   drag: "Zieh den Ring oder nimm die Pfeiltasten.",
   reading: "Für {time}: **{power}**. Im getönten Band läge ein Test in 19 von 20 Fällen.",
   leftOut: "nicht gezählt",
@@ -128,8 +137,10 @@ export default ({
   "outcome.undetermined": "bleibt durch die Belastungen offen",
   "outcome.implausible": "ergibt Zahlen, die kein Fahrer hat",
   modelsCaption: "Jedes Modell an die Belastungen angepasst, gewichtet danach, wie gut sie sich wiederholen.",
-  formsSay: "Als Arbeit über der Zeit, als Leistung über dem Kehrwert der Zeit oder als Zeit über der Leistung geschrieben, gewichtet die Beziehung mit zwei Parametern dieselben Belastungen verschieden: CP ergibt sich zu {cpA}, {cpB} und {cpC}; W′ zu {wA}, {wB} und {wC}.",
-  evidenceSays: "Die Evidenz ist das Kriterium von Akaike für kleine Stichproben, das einem Modell jede angepasste Zahl anrechnet. Unter 90 von 100 haben die Belastungen nicht gewählt.",
+  formsSay:
+    "Als Arbeit über der Zeit, als Leistung über dem Kehrwert der Zeit oder als Zeit über der Leistung geschrieben, gewichtet die Beziehung mit zwei Parametern dieselben Belastungen verschieden: CP ergibt sich zu {cpA}, {cpB} und {cpC}; W′ zu {wA}, {wB} und {wC}.",
+  evidenceSays:
+    "Die Evidenz ist das Kriterium von Akaike für kleine Stichproben, das einem Modell jede angepasste Zahl anrechnet. Unter 90 von 100 haben die Belastungen nicht gewählt.",
 
   // Positions.
   positions: "In jeder Haltung",
@@ -140,30 +151,39 @@ export default ({
   cpChange: "Änderung der CP",
   guessedW: "W′ übernommen von {base}",
   beyondEfforts: "in Klammern: länger als die Belastungen",
-  positionsSay: "Belastungen schwanken von Tag zu Tag um mehr, als die meisten Haltungen kosten: Wiederhole beide abwechselnd mit demselben Leistungsmesser.",
+  positionsSay:
+    "Belastungen schwanken von Tag zu Tag um mehr, als die meisten Haltungen kosten: Wiederhole beide abwechselnd mit demselben Leistungsmesser.",
 
   // Training.
   training: "Was Training bringt",
   trainingGist: "{low} bis {high} bei dieser Länge, veröffentlicht nach einem Monat mit Intervallen.",
-  trainingSays: "Bei sehr gut trainierten Fahrern hoben zwei Intervalleinheiten je Woche in vier Wochen die maximale aerobe Leistung um {low} bis {high}. Bei dir wären das für {time} {lowW} bis {highW}. Versprochen ist niemandem etwas.",
+  trainingSays:
+    "Bei sehr gut trainierten Fahrern hoben zwei Intervalleinheiten je Woche in vier Wochen die maximale aerobe Leistung um {low} bis {high}. Bei dir wären das für {time} {lowW} bis {highW}. Versprochen ist niemandem etwas.",
   trainingHeld: "Die heutige Leistung für {time} ließe sich dann {lowTime} bis {highTime} lang halten.",
-  trainingShown: "Zwei Tests weichen in 19 von 20 Fällen schon durch Zufall um bis zu {shown} voneinander ab, da ein Test sich auf etwa {error} wiederholt. Um einen Gewinn von {low} zu zeigen, braucht es {lowTests} davor und ebenso viele danach; für {high} je {highTests}: Gibt es den Gewinn, zeigen ihn die Tests in 4 von 5 Fällen; gibt es ihn nicht, scheinen sie ihn in 1 von 20 Fällen zu zeigen.",
+  trainingShown:
+    "Zwei Tests weichen in 19 von 20 Fällen schon durch Zufall um bis zu {shown} voneinander ab, da ein Test sich auf etwa {error} wiederholt. Um einen Gewinn von {low} zu zeigen, braucht es {lowTests} davor und ebenso viele danach; für {high} je {highTests}: Gibt es den Gewinn, zeigen ihn die Tests in 4 von 5 Fällen; gibt es ihn nicht, scheinen sie ihn in 1 von 20 Fällen zu zeigen.",
   tests: { one: "{count} Test", other: "{count} Tests" },
   repeats: "Wie gut sich ein Test wiederholt",
-  repeatsSay: "Eine Belastung ohne eigenes ± gilt als auf {error} sicher: 20-Minuten-Tests von acht trainierten Fahrern wiederholten sich auf {twenty}, 4-Minuten-Tests auf {four}.",
+  repeatsSay:
+    "Eine Belastung ohne eigenes ± gilt als auf {error} sicher: 20-Minuten-Tests von acht trainierten Fahrern wiederholten sich auf {twenty}, 4-Minuten-Tests auf {four}.",
 
   // How it is worked out, and the table.
   how: "Wie es berechnet wird",
   howGist: "Kleinste Quadrate, jede Belastung gewichtet danach, wie gut sie sich wiederholt.",
   howTwo: "P von t ist CP plus W Strich durch t",
   howThree: "P von t ist CP plus W Strich durch die Summe aus t und W Strich durch P max minus CP",
-  howOmni: "P von t ist CP plus W Strich durch t mal eins minus e hoch minus t mal P max minus CP durch W Strich, minus A mal der natürliche Logarithmus von t durch T jenseits von T",
+  howOmni:
+    "P von t ist CP plus W Strich durch t mal eins minus e hoch minus t mal P max minus CP durch W Strich, minus A mal der natürliche Logarithmus von t durch T jenseits von T",
   howLog: "P von t ist M A P minus E mal der natürliche Logarithmus von t durch sieben Minuten",
   howLaw: "P von t ist S mal t hoch minus k",
-  howFit: "Die Zahlen jedes Modells sind die der kleinsten Quadrate: die Summe der quadrierten Abweichungen aller Belastungen von der Kurve, jede in Einheiten ihrer eigenen Standardabweichung.",
-  howBand: "Die Unsicherheit der Zahlen folgt daraus, wie die Kurve auf jede von ihnen antwortet, alle zusammen mit ihrer Kovarianz, und geht in das Band ein. Was über die Wiederholbarkeit von Tests bekannt ist, zählt wie sieben Abweichungen neben denen deiner Belastungen, sodass zwei oder drei Belastungen weder sicher tun noch aufgeben.",
-  howParts: "Das Modell für alle Dauern hat eine Spitzenleistung nur, wenn eine Belastung unter zwei Minuten dauert, und einen Verlust auf langer Fahrt nur, wenn eine länger als T ist.",
-  howNot: "Alles gilt für frische, nicht überhitzte, gut versorgte Fahrer. Hitze, Höhe und eine harte Fahrt davor sind nicht darin: Nach zwei harten Stunden hatten Radfahrer {cp} ihrer CP und {wPrime} ihres W′ verloren.",
+  howFit:
+    "Die Zahlen jedes Modells sind die der kleinsten Quadrate: die Summe der quadrierten Abweichungen aller Belastungen von der Kurve, jede in Einheiten ihrer eigenen Standardabweichung.",
+  howBand:
+    "Die Unsicherheit der Zahlen folgt daraus, wie die Kurve auf jede von ihnen antwortet, alle zusammen mit ihrer Kovarianz, und geht in das Band ein. Was über die Wiederholbarkeit von Tests bekannt ist, zählt wie sieben Abweichungen neben denen deiner Belastungen, sodass zwei oder drei Belastungen weder sicher tun noch aufgeben.",
+  howParts:
+    "Das Modell für alle Dauern hat eine Spitzenleistung nur, wenn eine Belastung unter zwei Minuten dauert, und einen Verlust auf langer Fahrt nur, wenn eine länger als T ist.",
+  howNot:
+    "Alles gilt für frische, nicht überhitzte, gut versorgte Fahrer. Hitze, Höhe und eine harte Fahrt davor sind nicht darin: Nach zwei harten Stunden hatten Radfahrer {cp} ihrer CP und {wPrime} ihres W′ verloren.",
   "symbol.P": "Leistung, die sich für die Zeit t halten lässt",
   "symbol.CP": "kritische Leistung und die Arbeit, die darüber getan werden kann",
   "symbol.Pmax": "Leistung im ersten Augenblick",
@@ -177,10 +197,11 @@ export default ({
   tablePower: "Leistung",
   tableTest: "Ein Test",
   events: "Deine Rennen",
-  eventsCaption: "Jedes Rennen auf dieser Strecke, in dieser Haltung, mit der Leistung, die die Kurve für genau seine Zeit gibt.",
+  eventsCaption:
+    "Jedes Rennen auf dieser Strecke, in dieser Haltung, mit der Leistung, die die Kurve für genau seine Zeit gibt.",
   eventsGist: "{event}: {power} für {time}.",
   event: "Rennen",
   eventTime: "Zeit",
   eventPower: "Leistung",
   beyond: "länger als jede Belastung",
-});
+};

@@ -2,7 +2,7 @@
 /** Was man mitnimmt: Dateien und die gedruckte Seite. */
 
 /** @satisfies {import("../books.d.ts").Texts<"save">} */
-export default ({
+export default {
   charts: "Diagramme",
   tables: "Tabellen, wie sie gezeigt werden",
   columns: "Die Zahlen hinter den Diagrammen, ungerundet und in SI-Einheiten",
@@ -49,4 +49,4 @@ export default ({
   power: "Leistung",
   conditions: "Bedingungen",
   theModel: "Das Modell",
-});
+};

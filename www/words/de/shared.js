@@ -2,7 +2,7 @@
 /** Was mehrere Fragen sagen. */
 
 /** @satisfies {import("../books.d.ts").Texts<"shared">} */
-export default ({
+export default {
   answer: "Antwort",
   charts: "Diagramme",
   whatItMeans: "Was das heißt",
@@ -47,12 +47,18 @@ export default ({
   spoken: "{claim}.",
   spokenSure: "{claim}: {odds}.",
 
-  surerTime: "**Was es sicherer macht.** Von den {all}, die deine Zahlen zur Fahrzeit beitragen, geht {portion} auf „{input}“ zurück ({known}).",
-  surerDifference: "**Was es sicherer macht.** Von den {all}, die deine Zahlen zum Unterschied beitragen, geht {portion} auf „{input}“ zurück ({known}).",
-  surerDistance: "**Was es sicherer macht.** Von den {all}, die deine Zahlen zur Strecke beitragen, geht {portion} auf „{input}“ zurück ({known}).",
-  surerSpeed: "**Was es sicherer macht.** Von den {all}, die deine Zahlen zur Geschwindigkeit beitragen, geht {portion} auf „{input}“ zurück ({known}).",
-  surerPower: "**Was es sicherer macht.** Von den {all}, die deine Zahlen zur Leistung beitragen, geht {portion} auf „{input}“ zurück ({known}).",
-  surerHip: "**Was es sicherer macht.** Von den {all}, die deine Zahlen zur Änderung an der Hüfte beitragen, geht {portion} auf „{input}“ zurück ({known}).",
+  surerTime:
+    "**Was es sicherer macht.** Von den {all}, die deine Zahlen zur Fahrzeit beitragen, geht {portion} auf „{input}“ zurück ({known}).",
+  surerDifference:
+    "**Was es sicherer macht.** Von den {all}, die deine Zahlen zum Unterschied beitragen, geht {portion} auf „{input}“ zurück ({known}).",
+  surerDistance:
+    "**Was es sicherer macht.** Von den {all}, die deine Zahlen zur Strecke beitragen, geht {portion} auf „{input}“ zurück ({known}).",
+  surerSpeed:
+    "**Was es sicherer macht.** Von den {all}, die deine Zahlen zur Geschwindigkeit beitragen, geht {portion} auf „{input}“ zurück ({known}).",
+  surerPower:
+    "**Was es sicherer macht.** Von den {all}, die deine Zahlen zur Leistung beitragen, geht {portion} auf „{input}“ zurück ({known}).",
+  surerHip:
+    "**Was es sicherer macht.** Von den {all}, die deine Zahlen zur Änderung an der Hüfte beitragen, geht {portion} auf „{input}“ zurück ({known}).",
   surerHow: "{link}: {how}; ohne diese Unsicherheit blieben statt {all} nur {left}.",
   surerNoHow: "{link}; ohne diese Unsicherheit blieben statt {all} nur {left}.",
   surerNext: "Danach kommt „{input}“.",
@@ -97,8 +103,9 @@ export default ({
   takeGist: "Bilder, Tabellen und alle Zahlen als Dateien, auf diesem Gerät erzeugt.",
   site: "Auf deine eigene Seite",
   siteGist: "Zwei Zeilen, die diese Frage mit diesen Zahlen zeigen.",
-  notLoaded: "Dieser Teil der Seite konnte nicht geladen werden. Prüfe die Verbindung, schließ das hier und öffne es noch einmal.",
+  notLoaded:
+    "Dieser Teil der Seite konnte nicht geladen werden. Prüfe die Verbindung, schließ das hier und öffne es noch einmal.",
 
   dragRing: "Zieh den Ring, oder nimm die Pfeiltasten.",
   you: "du",
-});
+};

@@ -2,12 +2,14 @@
 /** Welches Tempo bringen diese Watt, wohin gehen sie, und was brächten die nächsten zehn? */
 
 /** @satisfies {import("../books.d.ts").Texts<"speed-for-watts">} */
-export default ({
+export default {
   wayRound: "In welcher Richtung gefragt",
   byPower: "Mit einer Leistung von",
   bySpeed: "Bei einer Geschwindigkeit von",
-  askSpeed: "{by} {amount}, einer Luftwiderstandsfläche von {cda} und einer Steigung von {grade}, {day}: Welches Tempo bringt das, und wohin gehen die Watt?",
-  askPower: "{by} {amount}, einer Luftwiderstandsfläche von {cda} und einer Steigung von {grade}, {day}: Was kostet das, und wohin gehen die Watt?",
+  askSpeed:
+    "{by} {amount}, einer Luftwiderstandsfläche von {cda} und einer Steigung von {grade}, {day}: Welches Tempo bringt das, und wohin gehen die Watt?",
+  askPower:
+    "{by} {amount}, einer Luftwiderstandsfläche von {cda} und einer Steigung von {grade}, {day}: Was kostet das, und wohin gehen die Watt?",
   slopeHere: "Steigung der Straße hier",
   directionHere: "Richtung der Straße hier",
 
@@ -35,23 +37,32 @@ export default ({
   inStandardAir: "In Normluft",
 
   nextTen: "Die nächsten {ten} bringen **{gain}**. Ein Prozent mehr Leistung sind {percent} mehr Geschwindigkeit.",
-  percentForPercent: "**Prozent für Prozent.** Ein Prozent weniger Luftwiderstandsfläche: {cda}; ein Prozent dünnere Luft: {density}; ein Prozent weniger Masse: {mass}; ein Prozent weniger Rollwiderstand: {rolling}.",
+  percentForPercent:
+    "**Prozent für Prozent.** Ein Prozent weniger Luftwiderstandsfläche: {cda}; ein Prozent dünnere Luft: {density}; ein Prozent weniger Masse: {mass}; ein Prozent weniger Rollwiderstand: {rolling}.",
   percentFaster: "{percent} schneller",
   percentSlower: "{percent} langsamer",
   airStandard: "**Die Luft heute.** {density}, wie an einem Normtag auf Meereshöhe.",
   airThinner: "**Die Luft heute.** {density}, {percent} dünner als an einem Normtag auf Meereshöhe.",
   airThicker: "**Die Luft heute.** {density}, {percent} dichter als an einem Normtag auf Meereshöhe.",
-  windAgainst: "Vom vorhergesagten Wind erreichen dich {wind}: {head} von vorn, {cross} von der Seite. Du spürst {felt} Wind, unter {yaw} zur Fahrtrichtung.",
-  windBehind: "Vom vorhergesagten Wind erreichen dich {wind}: {head} von hinten, {cross} von der Seite. Du spürst {felt} Wind, unter {yaw} zur Fahrtrichtung.",
+  windAgainst:
+    "Vom vorhergesagten Wind erreichen dich {wind}: {head} von vorn, {cross} von der Seite. Du spürst {felt} Wind, unter {yaw} zur Fahrtrichtung.",
+  windBehind:
+    "Vom vorhergesagten Wind erreichen dich {wind}: {head} von hinten, {cross} von der Seite. Du spürst {felt} Wind, unter {yaw} zur Fahrtrichtung.",
   noWind: "Es ist windstill.",
-  caution: "Augen auf die Straße: Kein Tempo auf dieser Seite ist ein Grund, im Verkehr, bei Seitenwind oder bergab den Kopf unten zu halten. Wettkampfregeln und Verkehrsregeln gehen vor.",
+  caution:
+    "Augen auf die Straße: Kein Tempo auf dieser Seite ist ein Grund, im Verkehr, bei Seitenwind oder bergab den Kopf unten zu halten. Wettkampfregeln und Verkehrsregeln gehen vor.",
   howLongHold: "Wie lange kann ich das halten?",
 
-  whyShare: "Die Luft macht {share} des Fahrwiderstands aus; was in die Luft geht, wächst mit der dritten Potenz der Geschwindigkeit.",
-  whyGiven: "Die Luft nimmt {watts}, und Gefälle oder Wind geben einen Teil davon zurück; was in die Luft geht, wächst mit der dritten Potenz der Geschwindigkeit.",
-  whyCubeShare: "Die Leistung, die in die Luft geht, wächst mit der dritten Potenz der Geschwindigkeit durch sie; Reifen und Steigung wachsen nur mit der Geschwindigkeit. Bei {speed} macht die Luft {share} des Fahrwiderstands aus, also bringt jedes weitere Watt weniger Tempo als das davor: Das ist die fallende Kurve.",
-  whyCubeGiven: "Die Leistung, die in die Luft geht, wächst mit der dritten Potenz der Geschwindigkeit durch sie; Reifen und Steigung wachsen nur mit der Geschwindigkeit. Bei {speed} nimmt die Luft {watts}, und Gefälle oder Wind geben einen Teil davon zurück. Also bringt jedes weitere Watt weniger Tempo als das davor: Das ist die fallende Kurve.",
-  whyThird: "Gäbe es nur Luft, brächte ein Prozent mehr Leistung ein drittel Prozent Geschwindigkeit; an einem steilen Anstieg fast ein ganzes. Dein eigener Wert liegt dazwischen.",
+  whyShare:
+    "Die Luft macht {share} des Fahrwiderstands aus; was in die Luft geht, wächst mit der dritten Potenz der Geschwindigkeit.",
+  whyGiven:
+    "Die Luft nimmt {watts}, und Gefälle oder Wind geben einen Teil davon zurück; was in die Luft geht, wächst mit der dritten Potenz der Geschwindigkeit.",
+  whyCubeShare:
+    "Die Leistung, die in die Luft geht, wächst mit der dritten Potenz der Geschwindigkeit durch sie; Reifen und Steigung wachsen nur mit der Geschwindigkeit. Bei {speed} macht die Luft {share} des Fahrwiderstands aus, also bringt jedes weitere Watt weniger Tempo als das davor: Das ist die fallende Kurve.",
+  whyCubeGiven:
+    "Die Leistung, die in die Luft geht, wächst mit der dritten Potenz der Geschwindigkeit durch sie; Reifen und Steigung wachsen nur mit der Geschwindigkeit. Bei {speed} nimmt die Luft {watts}, und Gefälle oder Wind geben einen Teil davon zurück. Also bringt jedes weitere Watt weniger Tempo als das davor: Das ist die fallende Kurve.",
+  whyThird:
+    "Gäbe es nur Luft, brächte ein Prozent mehr Leistung ein drittel Prozent Geschwindigkeit; an einem steilen Anstieg fast ein ganzes. Dein eigener Wert liegt dazwischen.",
 
   stackTitle: "Wohin die Watt bei jeder Geschwindigkeit gehen",
   speedAxis: "Geschwindigkeit, {unit}",
@@ -64,17 +75,20 @@ export default ({
   powerHandle: "Du: links und rechts ändern deine Leistung",
   readGain: "Ablesen, was zehn Watt mehr bei einer Leistung bringen",
   inAll: "zusammen",
-  stackDescription: "Watt bei jeder Geschwindigkeit bis {most}, gestapelt danach, wohin sie gehen. Bei {speed} sind es {power}, und {share} des Fahrwiderstands ist Luft.",
+  stackDescription:
+    "Watt bei jeder Geschwindigkeit bis {most}, gestapelt danach, wohin sie gehen. Bei {speed} sind es {power}, und {share} des Fahrwiderstands ist Luft.",
   stackSpoken: "{speed}, {power}",
   stackReading: "**{power}** bei **{speed}**: {share} des Fahrwiderstands ist Luft.",
   stackReadingGiven: "**{power}** bei **{speed}**: Straße und Wind geben {given} dazu.",
-  gainDescription: "Was zehn Watt mehr bei jeder Leistung bis {most} an Geschwindigkeit bringen: Es wird weniger, je höher die Leistung ist. Bei {power} sind es {gain}.",
+  gainDescription:
+    "Was zehn Watt mehr bei jeder Leistung bis {most} an Geschwindigkeit bringen: Es wird weniger, je höher die Leistung ist. Bei {power} sind es {gain}.",
   gainSeries: "zehn Watt mehr bringen",
   gainSpoken: "{power}: zehn mehr bringen {gain}",
   gainReading: "Bei {power} bringen zehn Watt mehr **{gain}**.",
 
   tableGist: "Watt nach Geschwindigkeit, und was zehn mehr brächten.",
-  tableCaption: "Leistung am Pedal nach Geschwindigkeit und wohin sie geht, in Watt; und was zehn mehr brächten, in {unit}.",
+  tableCaption:
+    "Leistung am Pedal nach Geschwindigkeit und wohin sie geht, in Watt; und was zehn mehr brächten, in {unit}.",
   speedIn: "Tempo, {unit}",
   powerIn: "Leistung, {unit}",
   airIn: "Luft, {unit}",
@@ -85,17 +99,21 @@ export default ({
   tenMoreIn: "{ten} mehr, {unit}",
 
   howGist: "Die Kräfte auf der Straße, zusammengezählt, mal Geschwindigkeit.",
-  howSteady: "Bei gleichbleibender Geschwindigkeit ist die Leistung, die die Straße erreicht, gleich den Kräften darauf mal der Geschwindigkeit:",
+  howSteady:
+    "Bei gleichbleibender Geschwindigkeit ist die Leistung, die die Straße erreicht, gleich den Kräften darauf mal der Geschwindigkeit:",
   formulaPower: "Eta mal P gleich v mal Summe der Kräfte von Luft, Rollen, Steigung und Lagern",
-  formulaAir: "Die Luftkraft ist ein halb Rho mal Luftwiderstandsfläche mal scheinbarer Wind mal Summe aus v und Gegenwind",
+  formulaAir:
+    "Die Luftkraft ist ein halb Rho mal Luftwiderstandsfläche mal scheinbarer Wind mal Summe aus v und Gegenwind",
   formulaWind: "Der scheinbare Wind ist die Wurzel aus v plus h zum Quadrat plus c zum Quadrat",
   formulaTyres: "Die Rollkraft ist Crr m g Kosinus Theta, die Steigungskraft m g Sinus Theta",
   symbolPower: "Leistung am Pedal und der Anteil davon, der die Straße erreicht",
   symbolSpeed: "Geschwindigkeit über Grund; Gegen- und Seitenwind auf Höhe des Fahrers",
   symbolDensity: "Dichte der Luft, aus Temperatur, Druck und Feuchte (CIPM-2007)",
-  symbolCda: "Luftwiderstandsfläche; ohne Tabelle nach Anströmwinkel liegt der Widerstand in Richtung des scheinbaren Windes",
+  symbolCda:
+    "Luftwiderstandsfläche; ohne Tabelle nach Anströmwinkel liegt der Widerstand in Richtung des scheinbaren Windes",
   symbolRolling: "Rollwiderstandsbeiwert, Masse von Fahrer und Rad, Erdbeschleunigung, Neigung",
   symbolBearings: "eine feste Kraft und eine, die mit der Geschwindigkeit wächst",
-  howFound: "Die Geschwindigkeit für gegebene Watt ist die, bei der beide Seiten gleich sind; sie wird durch Nullstellensuche gefunden. Was zehn Watt mehr bringen, ist der Unterschied zweier solcher Geschwindigkeiten. Der vorhergesagte Wind wird mit dem logarithmischen Gesetz über dem Gelände, das du nennst, auf deine Höhe umgerechnet. Jedes ± ist erster Ordnung: Jede unsichere Zahl wird um ihr eigenes ± verschoben, und die Wirkungen werden quadratisch addiert.",
+  howFound:
+    "Die Geschwindigkeit für gegebene Watt ist die, bei der beide Seiten gleich sind; sie wird durch Nullstellensuche gefunden. Was zehn Watt mehr bringen, ist der Unterschied zweier solcher Geschwindigkeiten. Der vorhergesagte Wind wird mit dem logarithmischen Gesetz über dem Gelände, das du nennst, auf deine Höhe umgerechnet. Jedes ± ist erster Ordnung: Jede unsichere Zahl wird um ihr eigenes ± verschoben, und die Wirkungen werden quadratisch addiert.",
   howNot: "Nicht enthalten: Böen, die Geschwindigkeit des Verkehrs und eine Straße, die hier rauer ist als dort.",
-});
+};

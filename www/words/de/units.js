@@ -2,7 +2,7 @@
 /** Names of units, and the words that go with figures. */
 
 /** @satisfies {import("../books.d.ts").Texts<"units">} */
-export default ({
+export default {
   "mi.symbol": "Meilen",
   "mi.typed": "Meile Meilen",
   "mi.name": "Meilen",
@@ -37,11 +37,11 @@ export default ({
   "share.name": "Prozent",
   "grade.name": "Prozent",
   "force_per_speed.symbol": "N je m/s",
-  "distance_choice": "{unit}, {speed}",
+  distance_choice: "{unit}, {speed}",
   "brief.mi": "Meilen, {temperature}",
   "brief.km": "km, {temperature}",
-  "level": "gleich schnell",
-  "under_a_second": "weniger als eine Sekunde",
-  "faster_by": "schneller um {figure}",
-  "slower_by": "langsamer um {figure}",
-});
+  level: "gleich schnell",
+  under_a_second: "weniger als eine Sekunde",
+  faster_by: "schneller um {figure}",
+  slower_by: "langsamer um {figure}",
+};

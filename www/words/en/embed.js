@@ -12,7 +12,8 @@ export default {
   allNumbers: "All the numbers, in Fasterby",
 
   // The lines for a site.
-  holdsNumbers: "The lines hold the numbers that are on the page now, yours among them. Visitors may change them; nothing they enter leaves their device.",
+  holdsNumbers:
+    "The lines hold the numbers that are on the page now, yours among them. Visitors may change them; nothing they enter leaves their device.",
   withScripts: "For your page, where scripts are allowed",
   copyLines: "Copy the two lines",
   inFrame: "In a frame, where they are not",

@@ -37,7 +37,8 @@ export default {
   chanceAbout: "about {count} in {all}",
   chanceUnder: "less than 1 in 100",
   chanceOver: "over 99 in 100",
-  caution: "A best effort to the line is a maximal effort: if you are unwell or unused to it, ask a doctor first. Traffic, other riders, event rules and the law of the road come before any time on this page.",
+  caution:
+    "A best effort to the line is a maximal effort: if you are unwell or unused to it, ask a doctor first. Traffic, other riders, event rules and the law of the road come before any time on this page.",
 
   // How well it is known.
   whereFrom: "Where the plus or minus comes from",
@@ -46,22 +47,29 @@ export default {
   fromNumbers: "What your numbers leave open",
   fromModel: "The model’s own error",
   together: "Together",
-  absolute: "**An absolute figure** carries the model’s own error, {error} of a time; a difference between two rides hardly does, for most of it is in both.",
-  differenceSurer: "**A difference is surer than a time.** The two add in squares. Compare two rides on the same day and course, and most of both is in each of them, so it cancels: a saving of half a minute can be sure while the time itself is not.",
+  absolute:
+    "**An absolute figure** carries the model’s own error, {error} of a time; a difference between two rides hardly does, for most of it is in both.",
+  differenceSurer:
+    "**A difference is surer than a time.** The two add in squares. Compare two rides on the same day and course, and most of both is in each of them, so it cancels: a saving of half a minute can be sure while the time itself is not.",
 
   // The day, and W′.
   theDay: "**The day.** The air weighs {density}.",
   standardAir: "In standard air at sea level the same watts would be {differs}.",
   noWind: "There is no wind.",
-  windReaches: "Of the forecast wind, {wind} reaches you. The same ride in still air, at these watts, would be {differs}.",
+  windReaches:
+    "Of the forecast wind, {wind} reaches you. The same ride in still air, at these watts, would be {differs}.",
   standardAirFar: "Over the same distance, in standard air at sea level the same watts would be {differs}.",
   windLeftOut: "The wind is left out.",
-  windReachesFar: "Of the forecast wind, {wind} reaches you. The same distance in still air, at these watts, would be {differs}.",
+  windReachesFar:
+    "Of the forecast wind, {wind} reaches you. The same distance in still air, at these watts, would be {differs}.",
   meanArea: "Your drag area averages {area} over the ride.",
   wPrimeOut: "**W′ runs out.** The ride asks for {work} more than you have, whichever way W′ comes back.",
-  wPrimeLeft: "**What is left of W′.** {usual} at the line, whichever way W′ comes back: on this ride you are hardly ever below the power at which it would come back.",
-  wPrimeLong: "**What is left of W′.** {usual} at the line. On so long a ride what drains W′ is not CP but anything above the power that its length allows less W′ shared out over it, so an even ride drains it evenly and none comes back.",
-  wPrimeForms: "**What is left of W′.** {usual} at the line if W′ comes back ever more slowly as it fills, the form used here; {none} if nothing comes back; {linear} if all of it does, watt for watt. Nobody knows which fits you: the spread is doubt too.",
+  wPrimeLeft:
+    "**What is left of W′.** {usual} at the line, whichever way W′ comes back: on this ride you are hardly ever below the power at which it would come back.",
+  wPrimeLong:
+    "**What is left of W′.** {usual} at the line. On so long a ride what drains W′ is not CP but anything above the power that its length allows less W′ shared out over it, so an even ride drains it evenly and none comes back.",
+  wPrimeForms:
+    "**What is left of W′.** {usual} at the line if W′ comes back ever more slowly as it fills, the form used here; {none} if nothing comes back; {linear} if all of it does, watt for watt. Nobody knows which fits you: the spread is doubt too.",
   wPrimeLeast: "On the way it falls to {least}: you spend more than you have.",
 
   // Why.
@@ -75,7 +83,8 @@ export default {
   bearings: "{share} into the bearings",
   braking: "{share} into the brakes",
   kinetic: "{share} into the speed you cross the line with",
-  whyLonger: "The longer the ride, the less power can be held, so time grows a little faster than distance. At the best even effort the two agree: it is the one power that your curve allows for exactly as long as it takes.",
+  whyLonger:
+    "The longer the ride, the less power can be held, so time grows a little faster than distance. At the best even effort the two agree: it is the one power that your curve allows for exactly as long as it takes.",
 
   // Tables.
   splits: "Splits",
@@ -111,7 +120,8 @@ export default {
   youAtTheseWatts: "you, at these watts",
   youFigure: "you, {figure}",
   pointSpoken: "{distance}, {time}, {power}",
-  timeDescription: "Finish time grows with distance, a little faster than in proportion. Your event is {distance}, {time}.",
+  timeDescription:
+    "Finish time grows with distance, a little faster than in proportion. Your event is {distance}, {time}.",
   effortSeries: "best even effort",
   timeReading: "**{distance}** in **{time}**.",
   powerDescription: "The power that can be sustained falls as the distance grows. Over {distance} you ride at {power}.",
@@ -129,21 +139,29 @@ export default {
 
   // How it is worked out.
   howGist: "Step by step along the road, from the start to the line.",
-  howStepped: "The ride is stepped along the road: at each step what the pedals give, less air, tyres, hill and bearings, changes the speed.",
+  howStepped:
+    "The ride is stepped along the road: at each step what the pedals give, less air, tyres, hill and bearings, changes the speed.",
   formulaMotion: "m v times the rate of v equals eta P minus F v",
-  howEven: "The best even effort is the constant power that your curve allows for exactly as long as the ride then takes. Power and time fix each other; the pair is solved for.",
+  howEven:
+    "The best even effort is the constant power that your curve allows for exactly as long as the ride then takes. Power and time fix each other; the pair is solved for.",
   formulaCurve: "P of t equals CP plus W prime over t, less A times the natural logarithm of t over T beyond T",
   howBalance: "Above the threshold W′ is spent, joule for joule. Below it W′ comes back, more slowly the fuller it is:",
-  formulaBalance: "the rate of W prime balance equals the threshold minus P, times one minus W prime balance over W prime",
-  formulaDoubt: "the variance of the time is the sum over inputs of the square of how far each moves it, plus the square of the model’s own error",
+  formulaBalance:
+    "the rate of W prime balance equals the threshold minus P, times one minus W prime balance over W prime",
+  formulaDoubt:
+    "the variance of the time is the sum over inputs of the square of how far each moves it, plus the square of the model’s own error",
   inputMark: "input",
   modelMark: "model",
   balanceMark: "bal",
   symbolPower: "power at the pedals; critical power; the work that can be done above it",
-  symbolLong: "what long rides lose, and from when; left out before T, or where no long-ride loss is given. A peak power, where given, bends the curve for short rides",
+  symbolLong:
+    "what long rides lose, and from when; left out before T, or where no long-ride loss is given. A peak power, where given, bends the curve for short rides",
   symbolMotion: "mass with what the turning wheels add, speed, time, the forces on the road, drivetrain efficiency",
-  symbolBalance: "W′ balance: what is left at that moment. Two other forms bound it: nothing comes back, or all does, watt for watt",
+  symbolBalance:
+    "W′ balance: what is left at that moment. Two other forms bound it: nothing comes back, or all does, watt for watt",
   symbolDoubt: "one standard deviation; each uncertain number is moved by its own to see what it does to the time",
-  howModel: "The model’s own error stands apart: published models of time trials missed real times by three to four percent on the road. Two percent is taken here until your own past results say otherwise. It is much the same in two rides compared on one day, so it cancels in a difference.",
-  howNot: "Not in it: gusts, traffic, junctions, nerves, food and sleep. For half a day or more the power curve is a guess.",
+  howModel:
+    "The model’s own error stands apart: published models of time trials missed real times by three to four percent on the road. Two percent is taken here until your own past results say otherwise. It is much the same in two rides compared on one day, so it cancels in a difference.",
+  howNot:
+    "Not in it: gusts, traffic, junctions, nerves, food and sleep. For half a day or more the power curve is a guess.",
 };

@@ -21,8 +21,10 @@ export default {
   wallTitle: "1. The wall of air",
   wallAsk: "A rider goes along a flat road at {speed}, in still air. What does it take to push that air aside?",
   wallSpeed: "Speed in still air",
-  wallTry: "Put the ring at a stroll, then at racing speed, or type a speed above: watch how late the curve turns, and how steeply.",
-  wallSays: "At **{speed}** the air takes {watts}. At twice that speed it would take {twice}, {times} times as much; and just a tenth more speed takes {tenth} more. The push of the air grows with the square of speed, and you meet it that much faster as well: so power grows with the cube.",
+  wallTry:
+    "Put the ring at a stroll, then at racing speed, or type a speed above: watch how late the curve turns, and how steeply.",
+  wallSays:
+    "At **{speed}** the air takes {watts}. At twice that speed it would take {twice}, {times} times as much; and just a tenth more speed takes {tenth} more. The push of the air grows with the square of speed, and you meet it that much faster as well: so power grows with the cube.",
   wallSince: "You went from {began} to {speed}: what the air takes went from {beganWatts} to {watts}.",
   wallChart: "Power that goes into the air at every speed",
   wallAxis: "power into the air, {unit}",
@@ -38,13 +40,16 @@ export default {
   wattsAsk: "Holding {power}, with a drag area of {drag}: how fast is that, and where do the watts go?",
   wattsPower: "Power at the pedals",
   wattsDrag: "Drag area, CdA",
-  wattsTry: "Give the rider more watts and see which layer takes them. Then try the drag area of someone sitting up, {area}.",
-  wattsSays: "{power} buys **{speed}**. Of those watts {air} go into the air, {tyres} into the tyres, {bearings} into bearings and {drivetrain} into the drivetrain. Air is {share} of the load on the road, and more of it the faster the rider goes: the next {ten} buy only {gain}. Less drag area makes the thick layer thinner. More power climbs up it.",
+  wattsTry:
+    "Give the rider more watts and see which layer takes them. Then try the drag area of someone sitting up, {area}.",
+  wattsSays:
+    "{power} buys **{speed}**. Of those watts {air} go into the air, {tyres} into the tyres, {bearings} into bearings and {drivetrain} into the drivetrain. Air is {share} of the load on the road, and more of it the faster the rider goes: the next {ten} buy only {gain}. Less drag area makes the thick layer thinner. More power climbs up it.",
   wattsSince: "The rider went {began}, with {beganWatts} and {beganArea}; yours goes {speed}.",
   wattsChart: "Where the rider’s watts go at every speed",
   wattsHandle: "The rider: left and right change the watts, and the speed with them",
   wattsRead: "Read where the watts go at a speed",
-  wattsDescription: "Power at the pedals by speed, stacked: air on the bottom, then tyres, bearings and drivetrain. At {speed} it is {power}.",
+  wattsDescription:
+    "Power at the pedals by speed, stacked: air on the bottom, then tyres, bearings and drivetrain. At {speed} it is {power}.",
   air: "air",
   rolling: "tyres",
   bearings: "bearings",
@@ -57,22 +62,28 @@ export default {
   longTitle: "3. Ten percent more, for how long?",
   longAsk: "The rider can hold {power} for a while. And {more} more?",
   longPower: "Power to hold",
-  longTry: "Move the ring along the curve. Where it is steep, a little more power costs little time; where it is flat, it costs most of it. Equal steps along the foot of the chart multiply the time; they do not add minutes.",
+  longTry:
+    "Move the ring along the curve. Where it is steep, a little more power costs little time; where it is flat, it costs most of it. Equal steps along the foot of the chart multiply the time; they do not add minutes.",
   longSays: "This rider’s curve gives {power} {held} and {percent} more, {more}, {moreHeld}.",
   longShare: "That is {share} of the time.",
-  longNoSwitch: "So “ten percent more power” is no switch: for the same distance it asks for another curve, and that asks for training. Published: four weeks of intervals made highly trained riders’ {trial} trials {low} to {high} better.",
+  longNoSwitch:
+    "So “ten percent more power” is no switch: for the same distance it asks for another curve, and that asks for training. Published: four weeks of intervals made highly trained riders’ {trial} trials {low} to {high} better.",
   notAtAll: "not at all",
   longerThanRaces: "for longer than anyone races",
   heldFor: "for **{time}**",
   longSince: "The rider began with {began} {beganHeld}; yours has {watts}, {held}.",
-  longTypical: "The curve is a typical one, not yours: **{cp} of critical power** is from memory, **{wPrime} of W′** stands near the mean of published tests. Beyond half an hour it also falls as one trained group’s did. Fresh, cool and fed riders only.",
-  longCaution: "Finding your own curve takes maximal efforts. They are for healthy, regularly active riders; if in doubt ask a doctor first, and test away from traffic.",
+  longTypical:
+    "The curve is a typical one, not yours: **{cp} of critical power** is from memory, **{wPrime} of W′** stands near the mean of published tests. Beyond half an hour it also falls as one trained group’s did. Fresh, cool and fed riders only.",
+  longCaution:
+    "Finding your own curve takes maximal efforts. They are for healthy, regularly active riders; if in doubt ask a doctor first, and test away from traffic.",
   longChart: "Power the rider can hold for every length of time",
   longAxis: "time held",
   longHandle: "Time held: left and right change it, and the power with it",
   longRead: "Read the power for a length of time",
-  longDescription: "The power that can be held falls as the effort gets longer, steeply at first. {power} can be held for {time}.",
-  longDescriptionBeyond: "The power that can be held falls as the effort gets longer, steeply at first. {power} can be held beyond this chart.",
+  longDescription:
+    "The power that can be held falls as the effort gets longer, steeply at first. {power} can be held for {time}.",
+  longDescriptionBeyond:
+    "The power that can be held falls as the effort gets longer, steeply at first. {power} can be held beyond this chart.",
   longSeries: "the rider can hold",
   longMorePoint: "{percent} more, {time}",
   longSpoken: "{power} for {time}",
@@ -83,26 +94,34 @@ export default {
   // 4.
   tenTitle: "4. Ten against ten",
   tenAsk: "Which is worth more, {more} more power or {less} less drag?",
-  tenTry: "Drag the ring to a stronger, then to a weaker rider, and see which arrow crosses more lines. Or try {percent} less drag against {percent} more power.",
+  tenTry:
+    "Drag the ring to a stronger, then to a weaker rider, and see which arrow crosses more lines. Or try {percent} less drag against {percent} more power.",
   tenSays: "Over {distance} the rider takes {time}. More power is {power}, less drag {drag}: {ahead}.",
-  tenTooMuch: "**More than this rider can hold:** for {time} the curve of step 3 allows {sustainable}, not {power}. The times show what the two changes would be worth to someone who holds it.",
+  tenTooMuch:
+    "**More than this rider can hold:** for {time} the curve of step 3 allows {sustainable}, not {power}. The times show what the two changes would be worth to someone who holds it.",
   tenTie: "On a flat, calm road these two changes tie when air takes **{tie}** of the work; here it takes {share}.",
   tenNoTie: "No share of air would make these two changes tie.",
-  tenMirror: "Taking away is a bigger step than adding: the mirror of {percent} more is {mirror} less, and against that more power is {differs}.",
+  tenMirror:
+    "Taking away is a bigger step than adding: the mirror of {percent} more is {mirror} less, and against that more power is {differs}.",
   powerAhead: "more power ahead by {figure}",
   dragAhead: "less drag ahead by {figure}",
   twoLevel: "the two level",
   tenSince: "At the start: {began}, and {beganShare} of the work for the air. Now: {ahead}, and {share} for the air.",
-  tenDoesIt: "**So does position beat power?** By the clock, ten percent of either is worth much the same on a flat road. The two differ in what they take. A tenth more power is training; a tenth less drag may be a lower pair of bars, and what that costs you in power.",
-  tenLower: "Published: lower bars cut five riders’ CdA by {cda}, and their power by {power}. Both averages at once would take the rider of this story from **{speed}** to **{lower}**.",
-  tenTorso: "In eleven others a low torso cost {watts} at the anaerobic threshold, and the low position won all the same. Riders differ by as much as these averages, so only a test of your own tells.",
-  tenCaution: "A head held low does not see the road. Try positions away from traffic and in small steps; ask a fitter or clinician about anything that hurts. Event rules and the law of the road come first.",
+  tenDoesIt:
+    "**So does position beat power?** By the clock, ten percent of either is worth much the same on a flat road. The two differ in what they take. A tenth more power is training; a tenth less drag may be a lower pair of bars, and what that costs you in power.",
+  tenLower:
+    "Published: lower bars cut five riders’ CdA by {cda}, and their power by {power}. Both averages at once would take the rider of this story from **{speed}** to **{lower}**.",
+  tenTorso:
+    "In eleven others a low torso cost {watts} at the anaerobic threshold, and the low position won all the same. Riders differ by as much as these averages, so only a test of your own tells.",
+  tenCaution:
+    "A head held low does not see the road. Try positions away from traffic and in small steps; ask a fitter or clinician about anything that hurts. Event rules and the law of the road come first.",
   tenChart: "The rider’s finish time for every power and drag area",
   tenHandle: "The rider on the map: left and right change power, up and down change drag area",
   theRider: "the rider",
   pointSpoken: "{power} at {drag}: {time}",
   eachLine: "each line is one finish time",
-  tenDescription: "Finish time falls to the right, with more power, and downwards, with less drag area. The rider stands at {power} and {drag}, {time}.",
+  tenDescription:
+    "Finish time falls to the right, with more power, and downwards, with less drag area. The rider stands at {power} and {drag}, {time}.",
   tenReading: "{power} and {drag}: **{time}**.",
 
   // 5.
@@ -111,12 +130,14 @@ export default {
   lostBegins: "When the low position starts to go",
   lostLess: "How much less drag the low position has",
   lostTry: "Find the moment at which it is level: a minute earlier it loses, a minute later it wins.",
-  lostSays: "Starting at {low} and ending at up to {tired}, the low position is {differs} {spread} against {kept} kept all the way. Held to the end it would be {held}.",
+  lostSays:
+    "Starting at {low} and ending at up to {tired}, the low position is {differs} {spread} against {kept} kept all the way. Held to the end it would be {held}.",
   lostTie: "The two are level if it starts to go at {time}.",
   lostNoTie: "There is no moment at which the two are level.",
   lostMoral: "The fastest shape is not the lowest one, but the lowest you can still hold near the line.",
   lostSince: "At the start the low position was {began}; now it is {differs}.",
-  lostAssumed: "No published figure was found for how drag creeps up as riders tire. That it goes over twenty-five minutes, to a tenth more than the position they could have kept, is **assumed** here. When you ask about your own ride, you say how yours goes.",
+  lostAssumed:
+    "No published figure was found for how drag creeps up as riders tire. That it goes over twenty-five minutes, to a tenth more than the position they could have kept, is **assumed** here. When you ask about your own ride, you say how yours goes.",
   lostChart: "The rider’s drag area over the ride",
   lostAxis: "time ridden, {unit}",
   lostHandle: "When the low position starts to go: left and right change it",
@@ -136,19 +157,24 @@ export default {
   windTry: "Go up a climb of {climb}, then down a gentle slope. Then come back to the flat and let the wind blow.",
   windSays: "At {speed}, one percent more power is {power}, one percent less drag area {drag}: {ratio} times as much.",
   moreSpeed: "{percent} more speed",
-  windDragWins: "Less drag is worth more: the slope gives back what the tyres take, and air is all that is left to pay for.",
+  windDragWins:
+    "Less drag is worth more: the slope gives back what the tyres take, and air is all that is left to pay for.",
   windNear: "Most of the load is air, so the two are near each other.",
-  windPowerWins: "A good part of the load here is height or tyres, and a lower shape spares none of that: power is worth more.",
+  windPowerWins:
+    "A good part of the load here is height or tyres, and a lower shape spares none of that: power is worth more.",
   windStill: "In still air it would be {power} and {drag}.",
   windMoral: "Drag area counts most where the road is flat or falls, power most where it rises.",
-  windSince: "On the flat in still air it was {beganPower} for power and {beganDrag} for drag; here it is {power} and {drag}.",
-  windCaution: "Downhill the sums favour a low shape; the road may not. Descents, bends, traffic and gusts set the position and the speed there, not a chart.",
+  windSince:
+    "On the flat in still air it was {beganPower} for power and {beganDrag} for drag; here it is {power} and {drag}.",
+  windCaution:
+    "Downhill the sums favour a low shape; the road may not. Descents, bends, traffic and gusts set the position and the speed there, not a chart.",
   windChart: "What one percent of power or of drag area is worth on every slope",
   slopeAxis: "slope, {unit}",
   worthAxis: "what one percent is worth, {unit} of speed",
   windHandle: "The slope: left and right change it",
   windRead: "Read what one percent is worth on a slope",
-  windDescription: "One percent more power is worth more the steeper the road; one percent less drag is worth less. At {slope} they are {power} and {drag}.",
+  windDescription:
+    "One percent more power is worth more the steeper the road; one percent less drag is worth less. At {slope} they are {power} and {drag}.",
   powerSeries: "more power",
   dragSeries: "less drag",
   windSpoken: "{slope}: power {power}, drag {drag}",
@@ -156,23 +182,28 @@ export default {
 
   // 7.
   threeTitle: "7. Three changes, one budget",
-  threeAsk: "With {budget} to spend, and lower bars set by a fitter at 100, a close-fitting suit at 150 and faster tyres at 90: which first?",
+  threeAsk:
+    "With {budget} to spend, and lower bars set by a fitter at 100, a close-fitting suit at 150 and faster tyres at 90: which first?",
   threeBudget: "Money to spend",
   threeTry: "Spend {budget}, then less and less, and see what goes first.",
   threeSays: "Over {distance} the best is {names}: {figure} on average.",
   threeNothing: "Over {distance} this budget buys none of the three.",
   threeMost: "The most by itself, on average, comes from {first}: {average}.",
-  threeMoral: "What comes first is not what saves most when it works, but what saves most **for what it takes**, with the chance that it comes off.",
+  threeMoral:
+    "What comes first is not what saves most when it works, but what saves most **for what it takes**, with the chance that it comes off.",
   threeSince: "The story began with {names}.",
   threeNone: "none of them",
   threeFront: "a lower front",
   threeSuit: "the suit",
   threeTyres: "tyres",
   threeCosts: "{name}, {money}",
-  threeAssumed: "The suit’s saving is published; that of lower bars is a third of what is published, and that of tyres is from memory. Every chance and price is **assumed**: put in your own under “{question}”.",
-  threeCaution: "Lower bars want small steps, eyes on the road, and a fitter if anything hurts. Try them away from traffic.",
+  threeAssumed:
+    "The suit’s saving is published; that of lower bars is a third of what is published, and that of tyres is from memory. Every chance and price is **assumed**: put in your own under “{question}”.",
+  threeCaution:
+    "Lower bars want small steps, eyes on the road, and a fitter if anything hurts. Try them away from traffic.",
   threeChart: "What each of three changes saves",
-  threeLegend: "Dot: on average, its chance counted. Ring: if it works, with a line for two times in three. Ticked: what the budget should buy.",
+  threeLegend:
+    "Dot: on average, its chance counted. Ring: if it works, with a line for two times in three. Ticked: what the budget should buy.",
   threeAxis: "saved over {distance}",
   threeDescription: "Most on average: {first}, {average}. What the budget should buy is ticked.",
 
@@ -180,9 +211,11 @@ export default {
   endTitle: "Now your own ride",
   askChanged: "Ask it of my own ride, with what I changed",
   askOwn: "Ask it of my own ride",
-  untouched: "So far none of this has touched your own numbers, and {undo} takes it back if you bring something along. The slope, the wind and the position that is lost have their place under {yourNumbers} and in {holdOrFade}.",
+  untouched:
+    "So far none of this has touched your own numbers, and {undo} takes it back if you bring something along. The slope, the wind and the position that is lost have their place under {yourNumbers} and in {holdOrFade}.",
   taken: "What you changed in the story is in your own numbers now. {undo} takes it back.",
   changedCda: "a CdA of {area}",
   bringAlong: "You changed {list}. Bring that along to “{question}”, or open it with the numbers that are there.",
-  notYou: "The rider of this story is not you. “{question}” asks the same of your own power, position, course and day, and says how sure the answer is.",
+  notYou:
+    "The rider of this story is not you. “{question}” asks the same of your own power, position, course and day, and says how sure the answer is.",
 };

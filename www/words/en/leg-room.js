@@ -2,8 +2,8 @@
 /** The texts of "What does this fit do to my hip?". */
 
 export default {
-  "ask": "I am {stature} tall. Now I turn cranks of {crank_a} at {cadence_a}, the saddle {saddle_a} above their axle at {seat_a}, and {front_a}. What if it were cranks of {crank_b} at {cadence_b}, the saddle {saddle_b} above at {seat_b}, and {front_b}, with {model}?",
-  "front": "{choice} {tail}",
+  ask: "I am {stature} tall. Now I turn cranks of {crank_a} at {cadence_a}, the saddle {saddle_a} above their axle at {seat_a}, and {front_a}. What if it were cranks of {crank_b} at {cadence_b}, the saddle {saddle_b} above at {seat_b}, and {front_b}, with {model}?",
+  front: "{choice} {tail}",
   "front.label": "How the front end is given",
   "front.by-pads": "the arm pads",
   "front.by-torso": "the torso",
@@ -39,11 +39,14 @@ export default {
   "results.knee-straight": "Knee, straightest",
   "results.knee-bent": "Knee, most bent",
   "results.thigh": "Fastest thigh",
-  "results.sure-guessed": "Your own angles are only known to {hip} for the hip and {knee} for the knee, because your lengths are guessed from your height. The change between the two set-ups is much surer: the same body rides both.",
-  "results.sure-typed": "Your own angles are known to {hip} for the hip and {knee} for the knee. The change between the two set-ups is much surer: the same body rides both.",
+  "results.sure-guessed":
+    "Your own angles are only known to {hip} for the hip and {knee} for the knee, because your lengths are guessed from your height. The change between the two set-ups is much surer: the same body rides both.",
+  "results.sure-typed":
+    "Your own angles are known to {hip} for the hip and {knee} for the knee. The change between the two set-ups is much surer: the same body rides both.",
 
   "figure.title": "The two set-ups from the side, to scale",
-  "figure.spoken": "At {angle} past the top: the hip is at {hip_a} now and {hip_b} in the new set-up, the knee at {knee_a} and {knee_b}.",
+  "figure.spoken":
+    "At {angle} past the top: the hip is at {hip_a} now and {hip_b} in the new set-up, the knee at {knee_a} and {knee_b}.",
   "figure.reading": "**{angle}** past the top: hip {hip_a} now, {hip_b} new; knee {knee_a} and {knee_b}.",
   "figure.now": "now",
   "figure.new": "new",
@@ -57,11 +60,13 @@ export default {
   "chart.crank": "crank angle past the top",
   "chart.hip": "hip angle",
   "chart.hip-title": "Hip angle over one turn of the crank",
-  "chart.hip-desc": "The angle between torso and thigh over one turn, for both set-ups. It is tightest at {at_a} past the top now, {hip_a}, and at {at_b} in the new set-up, {hip_b}.",
+  "chart.hip-desc":
+    "The angle between torso and thigh over one turn, for both set-ups. It is tightest at {at_a} past the top now, {hip_a}, and at {at_b} in the new set-up, {hip_b}.",
   "chart.hip-reader": "Read the hip angles at a crank angle",
   "chart.thigh": "thigh speed, up is positive",
   "chart.thigh-title": "How fast the thigh turns, over one turn of the crank",
-  "chart.thigh-desc": "How fast the thigh turns over one turn, up being positive. It is fastest at {at_a} past the top now, {thigh_a}, and at {at_b} in the new set-up, {thigh_b}.",
+  "chart.thigh-desc":
+    "How fast the thigh turns over one turn, up being positive. It is fastest at {at_a} past the top now, {thigh_a}, and at {at_b} in the new set-up, {thigh_b}.",
   "chart.thigh-reader": "Read how fast the thigh turns at a crank angle",
   "chart.now": "now",
   "chart.new": "new set-up",
@@ -71,7 +76,8 @@ export default {
   "level.tighter": "**To be as open as now,** the new set-up needs one of these: {ways}.",
   "level.wider": "**The new set-up has room to spare:** one of these would take it up again: {ways}.",
   "level.none": "**No single change** of crank, saddle, seat angle or pads makes the new set-up as open as now.",
-  "give-back": "**Lower in front, hip as open.** From where you are now, pads lower by {drop} close the hip by {hip}. Any one of these gives it back: {ways}.",
+  "give-back":
+    "**Lower in front, hip as open.** From where you are now, pads lower by {drop} close the hip by {hip}. Any one of these gives it back: {ways}.",
   "give-back.none": "**Lower in front.** From where you are now, pads lower by {drop} close the hip by {hip}.",
   "way.crank-shorter": "cranks {by} shorter with the saddle that much higher",
   "way.crank-longer": "cranks {by} longer with the saddle that much lower",
@@ -82,7 +88,8 @@ export default {
   "way.pads-higher": "the pads {by} higher",
   "way.pads-lower": "the pads {by} lower",
 
-  "changes.title": "What small changes do to the tightest hip, the straightest knee and the fastest thigh, from where you are now",
+  "changes.title":
+    "What small changes do to the tightest hip, the straightest knee and the fastest thigh, from where you are now",
   "changes.change": "Change",
   "changes.hip": "Hip",
   "changes.knee": "Knee",
@@ -94,34 +101,46 @@ export default {
   "changes.pads": "Pads {by} lower",
   "changes.out-of-reach": "out of reach",
 
-  "knee": "**The knee.** At its straightest it is {short} short of straight now, and {short_new} in the new set-up. A review of the studies advises 25 to 30°. Set to 25° at rest, riders in one study pedalled at 29\u00a0±\u00a05°.",
-  "takes": "**What it takes.** Shorter cranks are a cheap way to open the hip: a review of sprint cycling found crank length no factor in power from 165 to 180\u00a0mm. A lower front costs some riders power and others none, so test it.",
-  "price": "**What is it worth?** This page counts degrees. For the watts, ride both front ends in one test and let “Which position” price them. {open}",
+  knee: "**The knee.** At its straightest it is {short} short of straight now, and {short_new} in the new set-up. A review of the studies advises 25 to 30°. Set to 25° at rest, riders in one study pedalled at 29\u00a0±\u00a05°.",
+  takes:
+    "**What it takes.** Shorter cranks are a cheap way to open the hip: a review of sprint cycling found crank length no factor in power from 165 to 180\u00a0mm. A lower front costs some riders power and others none, so test it.",
+  price:
+    "**What is it worth?** This page counts degrees. For the watts, ride both front ends in one test and let “Which position” price them. {open}",
   "price.open": "Open it",
-  "caution": "**Not a verdict on your body.** This is a leg of sticks in one plane. Change one thing at a time, in small steps, ride easily for a while after each, and stop if anything hurts or goes numb: knees, hips, back, neck, hands or where you sit. Ask a clinician or a bike fitter. Try set-ups away from traffic; the event’s own rules for saddle and bars come first.",
+  caution:
+    "**Not a verdict on your body.** This is a leg of sticks in one plane. Change one thing at a time, in small steps, ride easily for a while after each, and stop if anything hurts or goes numb: knees, hips, back, neck, hands or where you sit. Ask a clinician or a bike fitter. Try set-ups away from traffic; the event’s own rules for saddle and bars come first.",
 
   "why.gist": "The thigh comes up highest just after the top, where the pedal is still near its highest.",
-  "why.hip": "The hip is tightest at {at} past the top, when the thigh is highest. A shorter crank lifts the pedal less, and with the saddle raised by as much the whole leg hangs from higher up: both let the thigh stay lower. Lowering the pads does nothing to the leg; the torso simply comes down to meet it, degree for degree.",
-  "why.seat": "Turning the seat forward about the crank’s axle turns leg and hip together, so the same torso angle leaves more room: about a degree for a degree with a still ankle, and some more with one that moves. That is why time-trial saddles sit far forward.",
-  "why.speed": "At {cadence} the thigh swings up and down once a turn. Longer cranks swing it further, so it must go faster; a higher cadence makes it go faster too.",
+  "why.hip":
+    "The hip is tightest at {at} past the top, when the thigh is highest. A shorter crank lifts the pedal less, and with the saddle raised by as much the whole leg hangs from higher up: both let the thigh stay lower. Lowering the pads does nothing to the leg; the torso simply comes down to meet it, degree for degree.",
+  "why.seat":
+    "Turning the seat forward about the crank’s axle turns leg and hip together, so the same torso angle leaves more room: about a degree for a degree with a still ankle, and some more with one that moves. That is why time-trial saddles sit far forward.",
+  "why.speed":
+    "At {cadence} the thigh swings up and down once a turn. Longer cranks swing it further, so it must go faster; a higher cadence makes it go faster too.",
 
   "how.gist": "Thigh, shank and foot as links between a still hip and a turning pedal.",
-  "how.loop": "Hip, knee, ankle and pedal are joined by stiff links in one plane. The hip joint lies on the line from the crank’s axle through the top of the saddle, {above} beyond the saddle (assumed). The saddle’s height is measured along that line, and the seat angle is that line’s, not the frame’s.",
-  "how.frozen": "With an ankle that stays, shank and foot are one bent link at {ankle} (assumed). With an ankle that moves, the line from ankle to pedal points {pitch} down on average and {swing} more or less over the turn, toes lowest at the back (assumed). The second reads about ten degrees more open than the first: compare within one, and never with a protractor on skin.",
+  "how.loop":
+    "Hip, knee, ankle and pedal are joined by stiff links in one plane. The hip joint lies on the line from the crank’s axle through the top of the saddle, {above} beyond the saddle (assumed). The saddle’s height is measured along that line, and the seat angle is that line’s, not the frame’s.",
+  "how.frozen":
+    "With an ankle that stays, shank and foot are one bent link at {ankle} (assumed). With an ankle that moves, the line from ankle to pedal points {pitch} down on average and {swing} more or less over the turn, toes lowest at the back (assumed). The second reads about ten degrees more open than the first: compare within one, and never with a protractor on skin.",
   "how.formula": "hip angle equals torso angle minus thigh angle, the thigh’s angle following from the law of cosines",
-  "how.torso": "The torso is the line from hip joint to shoulder joint. Given the drop to the pads, the shoulder stands an upper arm above them, the arm upright: the sine of the torso’s angle is upper arm less drop less the hip’s height over the saddle, all divided by the trunk’s length.",
-  "how.rates": "How fast the thigh turns comes from the linkage’s own derivatives, and the tightest and fastest places from the roots of the next one, not from a grid. The ± is one standard deviation: every unsure length is moved up and down in turn, in both set-ups alike.",
-  "how.none": "No published table of such a leg was found to check against. The page is checked against the same linkage worked out in 40-digit arithmetic.",
+  "how.torso":
+    "The torso is the line from hip joint to shoulder joint. Given the drop to the pads, the shoulder stands an upper arm above them, the arm upright: the sine of the torso’s angle is upper arm less drop less the hip’s height over the saddle, all divided by the trunk’s length.",
+  "how.rates":
+    "How fast the thigh turns comes from the linkage’s own derivatives, and the tightest and fastest places from the roots of the next one, not from a grid. The ± is one standard deviation: every unsure length is moved up and down in turn, in both set-ups alike.",
+  "how.none":
+    "No published table of such a leg was found to check against. The page is checked against the same linkage worked out in 40-digit arithmetic.",
   "how.τ": "torso above the horizontal",
   "how.φ": "thigh above the horizontal",
   "how.E": "hip to the end of the lower link",
   "how.t": "thigh",
   "how.L": "lower link: shank, or shank and foot together",
 
-  "lengths": "Your own lengths",
+  lengths: "Your own lengths",
   "lengths.gist-guessed": "{count} guessed from your height; type what you have measured.",
   "lengths.gist-typed": "All of them typed.",
-  "lengths.how": "From joint to joint, which a tape finds to about a centimetre: the hip joint lies under the bony point at the side of the hip, the knee at its crease, the ankle at its outer knob. The shares of height behind a guess are from memory.",
+  "lengths.how":
+    "From joint to joint, which a tape finds to about a centimetre: the hip joint lies under the bony point at the side of the hip, the knee at its crease, the ankle at its outer knob. The shares of height behind a guess are from memory.",
   "lengths.thigh_m": "Hip joint to knee",
   "lengths.shank_m": "Knee to ankle",
   "lengths.foot_m": "Ankle to pedal axle",
@@ -144,6 +163,8 @@ export default {
   "table.thigh_a": "Thigh, now",
   "table.thigh_b": "Thigh, new",
 
-  "wrong.too-far": "The leg does not reach the pedal from {from} to {to} past the top; at {at} it is {missing} short. It reaches with the saddle at {limit} or less.",
-  "wrong.too-near": "The leg does not fold up to the pedal from {from} to {to} past the top; at {at} it is {missing} too long. It does with the saddle at {limit} or more.",
+  "wrong.too-far":
+    "The leg does not reach the pedal from {from} to {to} past the top; at {at} it is {missing} short. It reaches with the saddle at {limit} or less.",
+  "wrong.too-near":
+    "The leg does not fold up to the pedal from {from} to {to} past the top; at {at} it is {missing} too long. It does with the saddle at {limit} or more.",
 };

@@ -13,7 +13,8 @@ export default {
 
   // The efforts.
   yours: "Your hard efforts",
-  begin: "**Two hard efforts draw your curve:** one of 3 to 5 minutes and one of about 20, each well rested and as hard as you can hold evenly. One alone gives a guess. Until then the curve below is a typical rider’s, or the one in Your numbers.",
+  begin:
+    "**Two hard efforts draw your curve:** one of 3 to 5 minutes and one of about 20, each well rested and as hard as you can hold evenly. One alone gives a guess. Until then the curve below is a typical rider’s, or the one in Your numbers.",
   power: "Mean power",
   timeOf: "Effort {number}: how long",
   powerOf: "Effort {number}: mean power",
@@ -38,7 +39,8 @@ export default {
   add: "Add this effort",
   fillOne: "Give a time and a power: 20:00 and 280, for example.",
   paste: "Paste several",
-  pasteHint: "One effort a line: how long and the mean power, then, if you like, the position, the date and indoors or outdoors. For example: 4:00 417, or 20 min; 342 W; low; 2026-05-01; indoors.",
+  pasteHint:
+    "One effort a line: how long and the mean power, then, if you like, the position, the date and indoors or outdoors. For example: 4:00 417, or 20 min; 342 W; low; 2026-05-01; indoors.",
   pasteLabel: "Efforts to add, one a line",
   addPasted: "Add these efforts",
   added: { one: "{count} effort added.", other: "{count} efforts added." },
@@ -55,13 +57,15 @@ export default {
   date: "Line {line}: the date “{text}” could mean more than one day, or none. Write it as 2026-05-01.",
   timeRange: "Line {line}: the time in “{text}” is outside {range}.",
   powerRange: "Line {line}: the power in “{text}” is outside {range}.",
-  caution: "**Before a test.** An all-out effort raises the risk to the heart for a short time, most in people not used to it. If you have heart, blood-vessel, metabolic or kidney disease, get chest discomfort, unusual breathlessness, fainting or palpitations with effort, or have not been exercising regularly, see a health professional first. Stop at once if any of these appear. Test on a trainer or a quiet road without junctions, with your eyes up.",
+  caution:
+    "**Before a test.** An all-out effort raises the risk to the heart for a short time, most in people not used to it. If you have heart, blood-vessel, metabolic or kidney disease, get chest discomfort, unusual breathlessness, fainting or palpitations with effort, or have not been exercising regularly, see a health professional first. Stop at once if any of these appear. Test on a trainer or a quiet road without junctions, with your eyes up.",
 
   // The answer.
   youHold: "For {time} you can hold",
   youMayHold: "For {time} you can perhaps hold",
   testWould: "19\u00a0in\u00a020: a test would show {low}\u00a0to\u00a0{high}",
-  spoken: "For {time} you can hold {power}, plus or minus {spread}. A test of that length would show {low} to {high}, 19 times in 20.",
+  spoken:
+    "For {time} you can hold {power}, plus or minus {spread}. A test of that length would show {low} to {high}, 19 times in 20.",
   figures: "Your curve in figures",
   figure: "Figure",
   value: "Value",
@@ -79,10 +83,12 @@ export default {
   oneSecond: "Power at one second",
   exponent: "Exponent",
   restsOnGiven: "No efforts yet: these are the CP and W′ in Your numbers.",
-  restsOnGuess: "A guess: W′ and the loss in long rides are taken as trained riders have them (W′ {wPrime}), with that much doubt.",
+  restsOnGuess:
+    "A guess: W′ and the loss in long rides are taken as trained riders have them (W′ {wPrime}), with that much doubt.",
   restsOn: "The curve is the **{model}** model.",
   told: "The efforts speak for it clearly: {weight} of the evidence.",
-  notTold: "The efforts cannot choose it surely: it has {weight} of the evidence, {other} has {otherWeight}. Where they differ, efforts of other lengths would tell.",
+  notTold:
+    "The efforts cannot choose it surely: it has {weight} of the evidence, {other} has {otherWeight}. Where they differ, efforts of other lengths would tell.",
   chosen: "You chose it; the efforts speak more for {other}, with {otherWeight} of the evidence.",
   alone: "No other model can be compared with so few efforts.",
   use: "Use these in every question",
@@ -97,7 +103,8 @@ export default {
   read: "Read the power at a time",
   handle: "The time asked about: left and right change it",
   you: "you",
-  chartSays: "Power that can be held falls with time, from {high} at {short} to {low} at {long}. For {time} it is {power}.",
+  chartSays:
+    "Power that can be held falls with time, from {high} at {short} to {low} at {long}. For {time} it is {power}.",
   drag: "Drag the ring, or use the arrow keys.",
   reading: "For {time}: **{power}**. The shaded band is where a test would come out, 19 times in 20.",
   leftOut: "left out",
@@ -127,8 +134,10 @@ export default {
   "outcome.undetermined": "the efforts leave it open",
   "outcome.implausible": "comes out beyond what riders do",
   modelsCaption: "Each model fitted to the efforts, weighted by how well they repeat.",
-  formsSay: "Written as work over time, as power over one over time, or as time over power, the two-parameter relation weights the same efforts differently: CP comes out as {cpA}, {cpB} and {cpC}; W′ as {wA}, {wB} and {wC}.",
-  evidenceSays: "The evidence is Akaike’s criterion for small samples, which charges a model for each number that it fits. Under 90 in 100 the efforts have not chosen.",
+  formsSay:
+    "Written as work over time, as power over one over time, or as time over power, the two-parameter relation weights the same efforts differently: CP comes out as {cpA}, {cpB} and {cpC}; W′ as {wA}, {wB} and {wC}.",
+  evidenceSays:
+    "The evidence is Akaike’s criterion for small samples, which charges a model for each number that it fits. Under 90 in 100 the efforts have not chosen.",
 
   // Positions.
   positions: "In each position",
@@ -139,30 +148,39 @@ export default {
   cpChange: "CP change",
   guessedW: "its W′ taken from {base}",
   beyondEfforts: "in brackets: beyond the efforts",
-  positionsSay: "Efforts differ from day to day by more than most positions cost: repeat both, by turns, on the same meter.",
+  positionsSay:
+    "Efforts differ from day to day by more than most positions cost: repeat both, by turns, on the same meter.",
 
   // Training.
   training: "What training buys",
   trainingGist: "{low} to {high} at this length, in a published month of intervals.",
-  trainingSays: "In highly trained cyclists, two interval sessions a week for four weeks raised peak aerobic power by {low} to {high}. For you, at {time}, that would be {lowW} to {highW}. Nobody’s gain is promised.",
+  trainingSays:
+    "In highly trained cyclists, two interval sessions a week for four weeks raised peak aerobic power by {low} to {high}. For you, at {time}, that would be {lowW} to {highW}. Nobody’s gain is promised.",
   trainingHeld: "Today’s power for {time} could then be held for {lowTime} to {highTime}.",
-  trainingShown: "Two tests differ by up to {shown} from chance alone, 19 times in 20, as a test repeats to about {error}. To show a gain of {low} takes {lowTests} before and as many after; for {high}, {highTests}: if the gain is real, 4 times in 5 the tests show it; if it is not, 1 time in 20 they seem to.",
+  trainingShown:
+    "Two tests differ by up to {shown} from chance alone, 19 times in 20, as a test repeats to about {error}. To show a gain of {low} takes {lowTests} before and as many after; for {high}, {highTests}: if the gain is real, 4 times in 5 the tests show it; if it is not, 1 time in 20 they seem to.",
   tests: { one: "{count} test", other: "{count} tests" },
   repeats: "How well a test repeats",
-  repeatsSay: "An effort without a ± of its own counts as sure to {error}: 20-minute trials of eight trained riders repeated to {twenty}, 4-minute trials to {four}.",
+  repeatsSay:
+    "An effort without a ± of its own counts as sure to {error}: 20-minute trials of eight trained riders repeated to {twenty}, 4-minute trials to {four}.",
 
   // How it is worked out, and the table.
   how: "How it is worked out",
   howGist: "Least squares, each effort weighted by how well it repeats.",
   howTwo: "P of t equals CP plus W prime over t",
   howThree: "P of t equals CP plus W prime over the sum of t and W prime over P max less CP",
-  howOmni: "P of t equals CP plus W prime over t times one minus e to the minus t times P max less CP over W prime, less A times the natural logarithm of t over T beyond T",
+  howOmni:
+    "P of t equals CP plus W prime over t times one minus e to the minus t times P max less CP over W prime, less A times the natural logarithm of t over T beyond T",
   howLog: "P of t equals M A P less E times the natural logarithm of t over seven minutes",
   howLaw: "P of t equals S times t to the minus k",
-  howFit: "Each model’s numbers are those of least squares: the sum over the efforts of the squared difference between power and curve, each in units of its own standard deviation.",
-  howBand: "The doubt in the numbers follows from how the curve answers to each of them, all together with their covariance, and goes into the band. What is known of how tests repeat counts as seven residuals beside those of your own efforts, so that two or three efforts neither pretend to be sure nor give up.",
-  howParts: "The omni-domain model has a peak power only where an effort is under two minutes, and a long-ride loss only where one is longer than T.",
-  howNot: "All of it is for a fresh, cool, fed rider. Heat, altitude and a hard ride before are not in it: after two hours of heavy riding cyclists had lost {cp} of CP and {wPrime} of W′.",
+  howFit:
+    "Each model’s numbers are those of least squares: the sum over the efforts of the squared difference between power and curve, each in units of its own standard deviation.",
+  howBand:
+    "The doubt in the numbers follows from how the curve answers to each of them, all together with their covariance, and goes into the band. What is known of how tests repeat counts as seven residuals beside those of your own efforts, so that two or three efforts neither pretend to be sure nor give up.",
+  howParts:
+    "The omni-domain model has a peak power only where an effort is under two minutes, and a long-ride loss only where one is longer than T.",
+  howNot:
+    "All of it is for a fresh, cool, fed rider. Heat, altitude and a hard ride before are not in it: after two hours of heavy riding cyclists had lost {cp} of CP and {wPrime} of W′.",
   "symbol.P": "power that can be held for the time t",
   "symbol.CP": "critical power, and the work that can be done above it",
   "symbol.Pmax": "power at the first instant",

@@ -17,11 +17,14 @@ export default {
   spokenPower: "More power is faster than less drag by {figure}, plus or minus {spread}",
   spokenDrag: "Less drag is faster than more power by {figure}, plus or minus {spread}",
   spokenLevel: "More power and less drag are level.",
-  rulerPower: "From less drag on the left to more power on the right: more power is ahead by {figure}, two times in three within {spread} of that.",
-  rulerDrag: "From less drag on the left to more power on the right: less drag is ahead by {figure}, two times in three within {spread} of that.",
+  rulerPower:
+    "From less drag on the left to more power on the right: more power is ahead by {figure}, two times in three within {spread} of that.",
+  rulerDrag:
+    "From less drag on the left to more power on the right: less drag is ahead by {figure}, two times in three within {spread} of that.",
   threeTimes: "The three finish times",
   asYouAre: "As you are",
-  caution: "**Before you go lower:** see where you are going, and keep hard efforts and new positions for quiet roads. Event rules, traffic law and a fitter’s or doctor’s advice come before seconds.",
+  caution:
+    "**Before you go lower:** see where you are going, and keep hard efforts and new positions for quiet roads. Event rules, traffic law and a fitter’s or doctor’s advice come before seconds.",
 
   // What one is worth in the other.
   onePercent: "One percent of CdA is worth {watts} to you.",
@@ -32,12 +35,14 @@ export default {
   neverTies: "no share would make these two changes tie.",
   exchange: "What one is worth in the other",
   sameTime: "Each row is worth the same time",
-  ratesHold: "These are the rates at your own point, at the same power all the way: true for small changes, and a little off for large ones.",
+  ratesHold:
+    "These are the rates at your own point, at the same power all the way: true for small changes, and a little off for large ones.",
   change: "Change",
   areaOfCda: "{unit} of CdA",
   percentOfCda: "{percent} of CdA",
   ofCrr: "{amount} Crr",
-  exchangeGist: "A watt is worth {area}. In watts: {smallArea} is worth {forArea}, a kilogram {forKilogram}, {smallCrr} of rolling resistance {forCrr}.",
+  exchangeGist:
+    "A watt is worth {area}. In watts: {smallArea} is worth {forArea}, a kilogram {forKilogram}, {smallCrr} of rolling resistance {forCrr}.",
 
   // The map, and the map as a table.
   mapTitle: "Finish time for every power and drag area",
@@ -50,7 +55,8 @@ export default {
   powerChange: "{percent} more power",
   dragChange: "{percent} less drag",
   eachLine: "each line is one finish time",
-  mapDescription: "Finish time falls to the right, with more power, and downwards, with less drag area. You stand at {power} and {drag}, {time}. {morePower} is {powerDiffers}; {lessDrag} is {dragDiffers}.",
+  mapDescription:
+    "Finish time falls to the right, with more power, and downwards, with less drag area. You stand at {power} and {drag}, {time}. {morePower} is {powerDiffers}; {lessDrag} is {dragDiffers}.",
   mapReading: "**{power}** and **{drag}**: **{time}**, {speed}.",
   dragRingEven: "Drag the ring, or use the arrow keys: sideways moves your critical power.",
   dashedRing: "The dashed ring is how well your numbers are known.",
@@ -67,38 +73,60 @@ export default {
   heldFor: "today your curve gives you that for **{time}**",
   heldNot: "today your curve does not give you that at all",
   heldAlways: "today your curve already gives you that for as long as you like",
-  powerTakes: "{lead} {percent} more is {watts}; {held}, and this ride would last {time}. Published: four weeks of intervals made highly trained riders’ {trial} trials {low} to {high} better.",
+  powerTakes:
+    "{lead} {percent} more is {watts}; {held}, and this ride would last {time}. Published: four weeks of intervals made highly trained riders’ {trial} trials {low} to {high} better.",
   powerTakesLead: "More power takes training.",
-  dragTakes: "{lead} Published: lower bars cut CdA by {cda} in five riders, and their power by {power}. Your {percent} stops paying once it costs you about **{price}**.",
+  dragTakes:
+    "{lead} Published: lower bars cut CdA by {cda} in five riders, and their power by {power}. Your {percent} stops paying once it costs you about **{price}**.",
   dragTakesLead: "Less drag takes a lower shape.",
-  closeCall: "The seconds are close, so the choice is mostly one of price. That is why position so often wins although the clock calls it nearly level.",
+  closeCall:
+    "The seconds are close, so the choice is mostly one of price. That is why position so often wins although the clock calls it nearly level.",
   oneFavoured: "The seconds favour one of the two here, but they are not the price.",
-  price: "If you already train, a tenth more power is a lot to ask; lower bars can be tried in an afternoon. But a shape that takes as much power as it is worth, or that is lost in the last miles, is not fast: measure your power in it before you decide.",
-  ownCurve: "At {power} your power curve lasts {time}; at {more}, {held}. For a finish time like yours it allows {sustainable}.",
-  ownCurveLong: "At {power} your power curve lasts as long as this ride needs; at {more}, {held}. For a finish time like yours it allows {sustainable}.",
-  ownDrag: "On the other side, {percent} less drag is {lower} in place of {area}, and stops paying once the new shape costs about **{price}**.",
-  trainedRiders: "**Trained riders:** highly trained cyclists, four weeks of intervals: {trial} trial {low} to {high} better.",
-  newRiders: "**New riders:** no figure checked against a paper; from memory, {low} to {high} in two months. If you are new, more power is the cheaper of the two for a while.",
+  price:
+    "If you already train, a tenth more power is a lot to ask; lower bars can be tried in an afternoon. But a shape that takes as much power as it is worth, or that is lost in the last miles, is not fast: measure your power in it before you decide.",
+  ownCurve:
+    "At {power} your power curve lasts {time}; at {more}, {held}. For a finish time like yours it allows {sustainable}.",
+  ownCurveLong:
+    "At {power} your power curve lasts as long as this ride needs; at {more}, {held}. For a finish time like yours it allows {sustainable}.",
+  ownDrag:
+    "On the other side, {percent} less drag is {lower} in place of {area}, and stops paying once the new shape costs about **{price}**.",
+  trainedRiders:
+    "**Trained riders:** highly trained cyclists, four weeks of intervals: {trial} trial {low} to {high} better.",
+  newRiders:
+    "**New riders:** no figure checked against a paper; from memory, {low} to {high} in two months. If you are new, more power is the cheaper of the two for a while.",
   lowerBars: "**Lower bars:** {cda} less CdA and {power} less power, in five riders.",
-  torsoAngle: "**Torso angle:** {watts} less power at the anaerobic threshold at a torso angle of {angle}, in eleven riders; the low position won all the same.",
-  takesCaution: "Hard training and maximal efforts want a healthy heart and rest between; a change of fit wants small steps and, if anything hurts, a fitter or a physiotherapist.",
+  torsoAngle:
+    "**Torso angle:** {watts} less power at the anaerobic threshold at a torso angle of {angle}, in eleven riders; the low position won all the same.",
+  takesCaution:
+    "Hard training and maximal efforts want a healthy heart and rest between; a change of fit wants small steps and, if anything hurts, a fitter or a physiotherapist.",
 
   // Why, and how it is worked out.
   whyGistTie: "Air takes {share} of your work on this road. On a flat one the two changes tie when it takes {tie}.",
   whyGistNoTie: "Air takes {share} of your work on this road. No share would make these two changes tie.",
-  whyGistDownTie: "Air takes more than your own work on this road, the hill paying the rest. On a flat one the two changes tie when it takes {tie}.",
-  whyGistDownNoTie: "Air takes more than your own work on this road, the hill paying the rest. No share would make these two changes tie.",
-  whyPower: "More power pays for everything that holds you back: {more} more for the air, the tyres, the bearings and the hill alike. Less drag cheapens the air only, here {share} of your work. But where it helps it helps by more than it seems: {less} less drag lets the same watts push {cheaper} more air aside, because dividing by {divisor} is what counts.",
-  whyPowerDown: "More power pays for everything that holds you back: {more} more for the air, the tyres, the bearings and the hill alike. Less drag cheapens the air only, which here takes more than your own work, the hill paying the rest. But where it helps it helps by more than it seems: {less} less drag lets the same watts push {cheaper} more air aside, because dividing by {divisor} is what counts.",
-  whyBelow: "On a flat road in still air those two facts balance when air takes {tie} of the work. Where it takes less, more power is ahead; where it takes more, less drag is. You are below it.",
-  whyAbove: "On a flat road in still air those two facts balance when air takes {tie} of the work. Where it takes less, more power is ahead; where it takes more, less drag is. You are above it.",
-  whyNear: "On a flat road in still air those two facts balance when air takes {tie} of the work. Where it takes less, more power is ahead; where it takes more, less drag is. You are about level with it, and the start and the length of the ride then decide.",
-  whyOther: "On a flat road in still air those two facts balance when air takes {tie} of the work. Where it takes less, more power is ahead; where it takes more, less drag is. On this ride it takes {share}, but hills, wind or the start turn it round.",
+  whyGistDownTie:
+    "Air takes more than your own work on this road, the hill paying the rest. On a flat one the two changes tie when it takes {tie}.",
+  whyGistDownNoTie:
+    "Air takes more than your own work on this road, the hill paying the rest. No share would make these two changes tie.",
+  whyPower:
+    "More power pays for everything that holds you back: {more} more for the air, the tyres, the bearings and the hill alike. Less drag cheapens the air only, here {share} of your work. But where it helps it helps by more than it seems: {less} less drag lets the same watts push {cheaper} more air aside, because dividing by {divisor} is what counts.",
+  whyPowerDown:
+    "More power pays for everything that holds you back: {more} more for the air, the tyres, the bearings and the hill alike. Less drag cheapens the air only, which here takes more than your own work, the hill paying the rest. But where it helps it helps by more than it seems: {less} less drag lets the same watts push {cheaper} more air aside, because dividing by {divisor} is what counts.",
+  whyBelow:
+    "On a flat road in still air those two facts balance when air takes {tie} of the work. Where it takes less, more power is ahead; where it takes more, less drag is. You are below it.",
+  whyAbove:
+    "On a flat road in still air those two facts balance when air takes {tie} of the work. Where it takes less, more power is ahead; where it takes more, less drag is. You are above it.",
+  whyNear:
+    "On a flat road in still air those two facts balance when air takes {tie} of the work. Where it takes less, more power is ahead; where it takes more, less drag is. You are about level with it, and the start and the length of the ride then decide.",
+  whyOther:
+    "On a flat road in still air those two facts balance when air takes {tie} of the work. Where it takes less, more power is ahead; where it takes more, less drag is. On this ride it takes {share}, but hills, wind or the start turn it round.",
   whyNever: "With changes as unequal as these, the same one wins on every flat road.",
-  whyShare: "Climbing, soft tyres and slow riding push the share down and favour power. Speed, smooth tyres and headwinds push it up and favour less drag. Try a hill, or a record speed, in the sentence above.",
+  whyShare:
+    "Climbing, soft tyres and slow riding push the share down and favour power. Speed, smooth tyres and headwinds push it up and favour less drag. Try a hill, or a record speed, in the sentence above.",
   howGist: "The same ride, one number changed at a time, so what is common to all cancels.",
-  howThreeRides: "The ride is worked out three times, as you are, with more power and with less drag, on the same road on the same day. What is uncertain in all three alike, the model’s own error included, cancels in the difference. That is why a difference of seconds can be surer than the finish time it stands beside.",
-  formulaForces: "pedal power times drivetrain efficiency equals speed times the sum of air, rolling, climbing, bearing and inertial force",
+  howThreeRides:
+    "The ride is worked out three times, as you are, with more power and with less drag, on the same road on the same day. What is uncertain in all three alike, the model’s own error included, cancels in the difference. That is why a difference of seconds can be surer than the finish time it stands beside.",
+  formulaForces:
+    "pedal power times drivetrain efficiency equals speed times the sum of air, rolling, climbing, bearing and inertial force",
   symbolPower: "pedal power, W, and the share of it that reaches the wheel",
   symbolSpeed: "speed over the ground and headwind, m/s",
   symbolDensity: "air density, kg/m³, from temperature, pressure and humidity",
@@ -108,8 +136,10 @@ export default {
   symbolCrr: "rolling-resistance coefficient",
   symbolSlope: "slope of the road",
   symbolBearings: "drag of the bearings, N",
-  howTie: "Without a yaw table, drag lies along the apparent wind. On a flat calm road the share of air f at which the two changes give one speed follows from two lines, r being the ratio of the new speed to the old, x the share of extra power and y the share of drag saved:",
+  howTie:
+    "Without a yaw table, drag lies along the apparent wind. On a flat calm road the share of air f at which the two changes give one speed follows from two lines, r being the ratio of the new speed to the old, x the share of extra power and y the share of drag saved:",
   formulaPower: "f r cubed plus one minus f times r equals one plus x",
   formulaDrag: "one minus y times f r cubed plus one minus f times r equals one",
-  howEven: "At a best even effort the whole power curve is raised, and the even power that it allows for just the resulting time is solved anew for each ride. The ± is one standard deviation: first from how the difference moves with each of your numbers, then, when your hands rest, counted in {draws} draws of them all.",
+  howEven:
+    "At a best even effort the whole power curve is raised, and the even power that it allows for just the resulting time is solved anew for each ride. The ± is one standard deviation: first from how the difference moves with each of your numbers, then, when your hands rest, counted in {draws} draws of them all.",
 };

@@ -54,11 +54,14 @@ export default {
 
   // What would make an answer surer.
   surerTime: "**To be surer.** Of the {all} that your numbers bring to the time, {portion} is {input} ({known}).",
-  surerDifference: "**To be surer.** Of the {all} that your numbers bring to the difference, {portion} is {input} ({known}).",
-  surerDistance: "**To be surer.** Of the {all} that your numbers bring to the distance, {portion} is {input} ({known}).",
+  surerDifference:
+    "**To be surer.** Of the {all} that your numbers bring to the difference, {portion} is {input} ({known}).",
+  surerDistance:
+    "**To be surer.** Of the {all} that your numbers bring to the distance, {portion} is {input} ({known}).",
   surerSpeed: "**To be surer.** Of the {all} that your numbers bring to the speed, {portion} is {input} ({known}).",
   surerPower: "**To be surer.** Of the {all} that your numbers bring to the power, {portion} is {input} ({known}).",
-  surerHip: "**To be surer.** Of the {all} that your numbers bring to the change in your hip, {portion} is {input} ({known}).",
+  surerHip:
+    "**To be surer.** Of the {all} that your numbers bring to the change in your hip, {portion} is {input} ({known}).",
   surerHow: "{link}: {how}; without that doubt {all} would be {left}.",
   surerNoHow: "{link}; without that doubt {all} would be {left}.",
   surerNext: "Next is {input}.",

@@ -2,7 +2,7 @@
 /** Une question sur le site de quelqu’un d’autre. */
 
 /** @satisfies {import("../books.d.ts").Texts<"embed">} */
-export default ({
+export default {
   cannotShow: "Cette question ne peut pas être affichée ici. {why}",
   noQuestion: "Il n’y a pas de question nommée « {name} ». Il y a {list}.",
   tooLong: "Ce qui se trouve dans « {name} » est trop long.",
@@ -12,7 +12,8 @@ export default ({
   backToStart: "Revenir au début",
   allNumbers: "Tous les chiffres, dans Fasterby",
 
-  holdsNumbers: "Les lignes contiennent les chiffres qui sont sur la page en ce moment, les tiens compris. Les visiteurs peuvent les changer ; rien de ce qu’ils saisissent ne quitte leur appareil.",
+  holdsNumbers:
+    "Les lignes contiennent les chiffres qui sont sur la page en ce moment, les tiens compris. Les visiteurs peuvent les changer ; rien de ce qu’ils saisissent ne quitte leur appareil.",
   withScripts: "Pour ta page, là où les scripts sont permis",
   copyLines: "Copier les deux lignes",
   inFrame: "Dans un cadre, là où ils ne le sont pas",
@@ -21,5 +22,6 @@ export default ({
   selected: "Sélectionné : copie-le avec ton clavier.",
   workItOut: "Calcule-le dans Fasterby",
   contentPolicy: "Un site avec une politique de contenu a aussi besoin de : {directives}. Pour le cadre : {frame}.",
-  keepStill: "Pour que ta page reste immobile pendant que la question se charge, donne-lui de la place dans ta propre feuille de style : {rule}",
-});
+  keepStill:
+    "Pour que ta page reste immobile pendant que la question se charge, donne-lui de la place dans ta propre feuille de style : {rule}",
+};

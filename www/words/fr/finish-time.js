@@ -2,10 +2,11 @@
 /** Combien de temps faut-il, jusqu’où en un temps donné, ou quels watts demande un temps ? */
 
 /** @satisfies {import("../books.d.ts").Texts<"finish-time">} */
-export default ({
+export default {
   askTime: "{distance} de {course}, {effort}, avec une surface de traînée de {cda}, {day} : combien de temps faut-il ?",
   askFar: "{distance} de {course}, {effort}, avec une surface de traînée de {cda}, {day} : jusqu’où irai-je ?",
-  askPower: "{distance} de {course}, {effort}, avec une surface de traînée de {cda}, {day} : quelle puissance faut-il ?",
+  askPower:
+    "{distance} de {course}, {effort}, avec une surface de traînée de {cda}, {day} : quelle puissance faut-il ?",
 
   bestEvenEffort: "à fond et régulier",
   evenTakes: "Pour {distance} {effort}, il te faut",
@@ -37,7 +38,8 @@ export default ({
   chanceAbout: "environ {count} sur {all}",
   chanceUnder: "moins de 1 sur 100",
   chanceOver: "plus de 99 sur 100",
-  caution: "Tout donner jusqu’à la ligne est un effort maximal : si tu es malade ou n’en as pas l’habitude, demande d’abord à un médecin. La circulation, les autres coureurs, le règlement de l’épreuve et le code de la route passent avant tout temps de cette page.",
+  caution:
+    "Tout donner jusqu’à la ligne est un effort maximal : si tu es malade ou n’en as pas l’habitude, demande d’abord à un médecin. La circulation, les autres coureurs, le règlement de l’épreuve et le code de la route passent avant tout temps de cette page.",
 
   whereFrom: "D’où vient le plus ou moins",
   from: "D’où",
@@ -45,21 +47,27 @@ export default ({
   fromNumbers: "Ce que tes chiffres laissent ouvert",
   fromModel: "L’erreur propre du modèle",
   together: "Ensemble",
-  absolute: "**Une valeur absolue** porte l’erreur propre du modèle, {error} d’un temps ; un écart entre deux courses ne la porte guère, car elle est en grande partie dans les deux.",
-  differenceSurer: "**Un écart est plus sûr qu’un temps.** Les deux s’additionnent en carrés. Compare deux courses le même jour sur le même parcours : l’essentiel des deux est dans chacune et s’annule. Un gain d’une demi-minute peut être sûr alors que le temps lui-même ne l’est pas.",
+  absolute:
+    "**Une valeur absolue** porte l’erreur propre du modèle, {error} d’un temps ; un écart entre deux courses ne la porte guère, car elle est en grande partie dans les deux.",
+  differenceSurer:
+    "**Un écart est plus sûr qu’un temps.** Les deux s’additionnent en carrés. Compare deux courses le même jour sur le même parcours : l’essentiel des deux est dans chacune et s’annule. Un gain d’une demi-minute peut être sûr alors que le temps lui-même ne l’est pas.",
 
   theDay: "**Le jour.** L’air pèse {density}.",
   standardAir: "En air standard au niveau de la mer, avec les mêmes watts, tu serais {differs}.",
   noWind: "Il n’y a pas de vent.",
   windReaches: "Du vent prévu, {wind} t’arrivent. La même course sans vent, avec ces watts, serait {differs}.",
-  standardAirFar: "Sur la même distance, en air standard au niveau de la mer, avec les mêmes watts, tu serais {differs}.",
+  standardAirFar:
+    "Sur la même distance, en air standard au niveau de la mer, avec les mêmes watts, tu serais {differs}.",
   windLeftOut: "Le vent est laissé de côté.",
   windReachesFar: "Du vent prévu, {wind} t’arrivent. La même distance sans vent, avec ces watts, serait {differs}.",
   meanArea: "Ta surface de traînée est en moyenne de {area} sur la course.",
   wPrimeOut: "**W′ s’épuise.** La course demande {work} de plus que tu n’as, de quelque façon que W′ revienne.",
-  wPrimeLeft: "**Ce qui reste de W′.** {usual} à l’arrivée, de quelque façon que W′ revienne : sur cette course, tu n’es presque jamais sous la puissance à laquelle il reviendrait.",
-  wPrimeLong: "**Ce qui reste de W′.** {usual} à l’arrivée. Sur une course aussi longue, ce qui épuise W′ n’est pas seulement ce qui dépasse CP, mais tout ce qui dépasse la puissance que sa durée permet, moins W′ réparti sur elle : une allure régulière l’épuise régulièrement, et rien ne revient.",
-  wPrimeForms: "**Ce qui reste de W′.** {usual} à l’arrivée si W′ revient de plus en plus lentement à mesure qu’il se remplit, la forme utilisée ici ; {none} si rien ne revient ; {linear} si tout revient, watt pour watt. Personne ne sait ce qu’il en est pour toi : cette plage est un doute, elle aussi.",
+  wPrimeLeft:
+    "**Ce qui reste de W′.** {usual} à l’arrivée, de quelque façon que W′ revienne : sur cette course, tu n’es presque jamais sous la puissance à laquelle il reviendrait.",
+  wPrimeLong:
+    "**Ce qui reste de W′.** {usual} à l’arrivée. Sur une course aussi longue, ce qui épuise W′ n’est pas seulement ce qui dépasse CP, mais tout ce qui dépasse la puissance que sa durée permet, moins W′ réparti sur elle : une allure régulière l’épuise régulièrement, et rien ne revient.",
+  wPrimeForms:
+    "**Ce qui reste de W′.** {usual} à l’arrivée si W′ revient de plus en plus lentement à mesure qu’il se remplit, la forme utilisée ici ; {none} si rien ne revient ; {linear} si tout revient, watt pour watt. Personne ne sait ce qu’il en est pour toi : cette plage est un doute, elle aussi.",
   wPrimeLeast: "En route, il descend à {least} : tu dépenses plus que tu n’as.",
 
   whyShare: "L’air prend {share} du travail sur la route.",
@@ -72,7 +80,8 @@ export default ({
   bearings: "{share} dans les roulements",
   braking: "{share} dans les freins",
   kinetic: "{share} dans la vitesse avec laquelle tu passes la ligne",
-  whyLonger: "Plus la course est longue, moins on tient de puissance : le temps croît donc un peu plus vite que la distance. À fond et régulier, les deux s’accordent : c’est la seule puissance que ta courbe permet pour exactement le temps qu’il faut.",
+  whyLonger:
+    "Plus la course est longue, moins on tient de puissance : le temps croît donc un peu plus vite que la distance. À fond et régulier, les deux s’accordent : c’est la seule puissance que ta courbe permet pour exactement le temps qu’il faut.",
 
   splits: "Temps de passage",
   splitsGist: { one: "Un temps de passage, à {last}.", other: "{count} temps de passage, le dernier à {last}." },
@@ -106,7 +115,8 @@ export default ({
   youAtTheseWatts: "toi, avec ces watts",
   youFigure: "toi, {figure}",
   pointSpoken: "{distance}, {time}, {power}",
-  timeDescription: "Le temps final croît avec la distance, un peu plus vite qu’en proportion. Ton épreuve : {distance}, {time}.",
+  timeDescription:
+    "Le temps final croît avec la distance, un peu plus vite qu’en proportion. Ton épreuve : {distance}, {time}.",
   effortSeries: "à fond et régulier",
   timeReading: "**{distance}** en **{time}**.",
   powerDescription: "La puissance tenable baisse quand la distance croît. Sur {distance}, tu roules à {power}.",
@@ -123,21 +133,31 @@ export default ({
   reserveLeft: "À l’arrivée, il reste {work}.",
 
   howGist: "Pas à pas le long de la route, du départ à la ligne.",
-  howStepped: "La course est calculée pas à pas le long de la route : à chaque pas, ce que donnent les pédales, moins l’air, les pneus, la pente et les roulements, change la vitesse.",
+  howStepped:
+    "La course est calculée pas à pas le long de la route : à chaque pas, ce que donnent les pédales, moins l’air, les pneus, la pente et les roulements, change la vitesse.",
   formulaMotion: "m v fois le taux de variation de v égale êta P moins F v",
-  howEven: "À fond et régulier, c’est rouler à la puissance constante que ta courbe permet exactement aussi longtemps que dure alors la course. Puissance et temps se fixent l’un l’autre ; on les résout ensemble.",
+  howEven:
+    "À fond et régulier, c’est rouler à la puissance constante que ta courbe permet exactement aussi longtemps que dure alors la course. Puissance et temps se fixent l’un l’autre ; on les résout ensemble.",
   formulaCurve: "P de t égale CP plus W prime sur t, moins A fois le logarithme naturel de t sur T au-delà de T",
-  howBalance: "Au-dessus du seuil, W′ se dépense, joule pour joule. En dessous, W′ revient, d’autant plus lentement qu’il est plein :",
-  formulaBalance: "le taux de variation du bilan W prime égale le seuil moins P, fois un moins le bilan W prime sur W prime",
-  formulaDoubt: "la variance du temps est la somme, sur les entrées, du carré de ce dont chacune le déplace, plus le carré de l’erreur propre du modèle",
+  howBalance:
+    "Au-dessus du seuil, W′ se dépense, joule pour joule. En dessous, W′ revient, d’autant plus lentement qu’il est plein :",
+  formulaBalance:
+    "le taux de variation du bilan W prime égale le seuil moins P, fois un moins le bilan W prime sur W prime",
+  formulaDoubt:
+    "la variance du temps est la somme, sur les entrées, du carré de ce dont chacune le déplace, plus le carré de l’erreur propre du modèle",
   inputMark: "entrée",
   modelMark: "modèle",
   balanceMark: "bil",
   symbolPower: "puissance aux pédales ; puissance critique ; le travail possible au-dessus d’elle",
-  symbolLong: "ce que perdent les longues courses, et à partir de quand ; omis avant T, ou si aucune perte n’est donnée. Une puissance de pointe, si elle est donnée, courbe la relation pour les courses brèves",
-  symbolMotion: "masse avec ce qu’ajoutent les roues qui tournent, vitesse, temps, forces sur la route, rendement de la transmission",
-  symbolBalance: "bilan W′ : ce qui reste à cet instant. Deux autres formes l’encadrent : rien ne revient, ou tout, watt pour watt",
+  symbolLong:
+    "ce que perdent les longues courses, et à partir de quand ; omis avant T, ou si aucune perte n’est donnée. Une puissance de pointe, si elle est donnée, courbe la relation pour les courses brèves",
+  symbolMotion:
+    "masse avec ce qu’ajoutent les roues qui tournent, vitesse, temps, forces sur la route, rendement de la transmission",
+  symbolBalance:
+    "bilan W′ : ce qui reste à cet instant. Deux autres formes l’encadrent : rien ne revient, ou tout, watt pour watt",
   symbolDoubt: "un écart type ; chaque chiffre incertain est déplacé du sien pour voir ce que cela fait au temps",
-  howModel: "L’erreur propre du modèle est à part : des modèles publiés de contre-la-montre se sont trompés de trois à quatre pour cent sur les temps réels sur route. On prend ici deux pour cent, jusqu’à ce que tes propres résultats disent autre chose. Elle est à peu près la même dans deux courses comparées le même jour, et s’annule donc dans un écart.",
-  howNot: "Ce qui n’y est pas : rafales, circulation, carrefours, nerfs, nourriture et sommeil. Pour une demi-journée ou plus, la courbe de puissance est une supposition.",
-});
+  howModel:
+    "L’erreur propre du modèle est à part : des modèles publiés de contre-la-montre se sont trompés de trois à quatre pour cent sur les temps réels sur route. On prend ici deux pour cent, jusqu’à ce que tes propres résultats disent autre chose. Elle est à peu près la même dans deux courses comparées le même jour, et s’annule donc dans un écart.",
+  howNot:
+    "Ce qui n’y est pas : rafales, circulation, carrefours, nerfs, nourriture et sommeil. Pour une demi-journée ou plus, la courbe de puissance est une supposition.",
+};

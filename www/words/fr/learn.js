@@ -2,7 +2,7 @@
 /** L’histoire guidée pour les nouveaux venus. */
 
 /** @satisfies {import("../books.d.ts").Texts<"learn">} */
-export default ({
+export default {
   lead: "Tu as peut-être entendu dire que oui. Voici sept choses à essayer, chacune avec un ou deux chiffres à changer, et un coureur que cela ne dérange pas. Lui et son vélo sont typiques, {mass} en tout, sur route plate et sans vent tant que tu ne dis rien d’autre. Un chiffre changé à une étape vaut dans toutes, et chaque valeur est recalculée au fur et à mesure.",
   coda: "Ce que l’histoire ne change pas est le chiffre typique de la page : masse, pneus, roulements et puissance critique de mémoire, les autres publiés ou supposés, comme c’est indiqué à côté de chacun sous « {yourNumbers} ».",
   tryIt: "**Essaie.** {what}",
@@ -20,8 +20,10 @@ export default ({
   wallTitle: "1. Le mur d’air",
   wallAsk: "Un coureur roule sur une route plate à {speed}, sans vent. Que faut-il pour écarter cet air ?",
   wallSpeed: "Vitesse sans vent",
-  wallTry: "Mets l’anneau à l’allure d’une balade, puis à l’allure de course, ou tape une vitesse ci-dessus : regarde comme la courbe tourne tard, et comme elle monte.",
-  wallSays: "À **{speed}**, l’air prend {watts}. Au double de cette vitesse, il prendrait {twice}, {times} fois plus ; et rien qu’un dixième de vitesse en plus prend {tenth} de plus. La poussée de l’air croît comme le carré de la vitesse, et tu l’affrontes d’autant plus vite : la puissance croît donc comme le cube.",
+  wallTry:
+    "Mets l’anneau à l’allure d’une balade, puis à l’allure de course, ou tape une vitesse ci-dessus : regarde comme la courbe tourne tard, et comme elle monte.",
+  wallSays:
+    "À **{speed}**, l’air prend {watts}. Au double de cette vitesse, il prendrait {twice}, {times} fois plus ; et rien qu’un dixième de vitesse en plus prend {tenth} de plus. La poussée de l’air croît comme le carré de la vitesse, et tu l’affrontes d’autant plus vite : la puissance croît donc comme le cube.",
   wallSince: "De {began} à {speed} : ce que prend l’air est passé de {beganWatts} à {watts}.",
   wallChart: "Puissance qui va dans l’air à chaque vitesse",
   wallAxis: "puissance dans l’air, {unit}",
@@ -36,13 +38,16 @@ export default ({
   wattsAsk: "Avec {power} et une surface de traînée de {drag} : à quelle vitesse va-t-on, et où vont les watts ?",
   wattsPower: "Puissance aux pédales",
   wattsDrag: "Surface de traînée, CdA",
-  wattsTry: "Donne plus de watts au coureur et vois quelle couche les prend. Donne-lui ensuite la surface de traînée de quelqu’un qui se tient droit, {area}.",
-  wattsSays: "{power} donnent **{speed}**. De ces watts, {air} vont dans l’air, {tyres} dans les pneus, {bearings} dans les roulements et {drivetrain} dans la transmission. L’air fait {share} de la résistance à l’avancement, et d’autant plus que le coureur va vite : les {ten} suivants ne donnent que {gain}. Moins de surface de traînée amincit la couche épaisse. Plus de puissance grimpe dessus.",
+  wattsTry:
+    "Donne plus de watts au coureur et vois quelle couche les prend. Donne-lui ensuite la surface de traînée de quelqu’un qui se tient droit, {area}.",
+  wattsSays:
+    "{power} donnent **{speed}**. De ces watts, {air} vont dans l’air, {tyres} dans les pneus, {bearings} dans les roulements et {drivetrain} dans la transmission. L’air fait {share} de la résistance à l’avancement, et d’autant plus que le coureur va vite : les {ten} suivants ne donnent que {gain}. Moins de surface de traînée amincit la couche épaisse. Plus de puissance grimpe dessus.",
   wattsSince: "Le coureur allait à {began}, avec {beganWatts} et {beganArea} ; le tien va à {speed}.",
   wattsChart: "Où vont les watts du coureur à chaque vitesse",
   wattsHandle: "Le coureur : gauche et droite changent les watts, et la vitesse avec eux",
   wattsRead: "Lire où vont les watts à une vitesse",
-  wattsDescription: "Puissance aux pédales selon la vitesse, empilée : l’air en bas, puis les pneus, les roulements et la transmission. À {speed}, c’est {power}.",
+  wattsDescription:
+    "Puissance aux pédales selon la vitesse, empilée : l’air en bas, puis les pneus, les roulements et la transmission. À {speed}, c’est {power}.",
   air: "air",
   rolling: "pneus",
   bearings: "roulements",
@@ -54,22 +59,28 @@ export default ({
   longTitle: "3. Dix pour cent de plus, combien de temps ?",
   longAsk: "Le coureur peut tenir {power} un certain temps. Et {more} de plus ?",
   longPower: "Puissance à tenir",
-  longTry: "Déplace l’anneau le long de la courbe. Là où elle est raide, un peu plus de puissance coûte peu de temps ; là où elle est plate, cela en coûte la plus grande partie. Chaque longueur au pied du graphique multiplie la durée ; elle n’y ajoute pas des minutes.",
+  longTry:
+    "Déplace l’anneau le long de la courbe. Là où elle est raide, un peu plus de puissance coûte peu de temps ; là où elle est plate, cela en coûte la plus grande partie. Chaque longueur au pied du graphique multiplie la durée ; elle n’y ajoute pas des minutes.",
   longSays: "La courbe de ce coureur donne {power} {held} et {percent} de plus, {more}, {moreHeld}.",
   longShare: "C’est {share} du temps.",
-  longNoSwitch: "« Dix pour cent de puissance en plus » n’est donc pas un interrupteur : pour la même distance, il faut une autre courbe, et cela demande de l’entraînement. Publié : après quatre semaines d’intervalles, des cyclistes très entraînés ont amélioré leur {trial} de {low} à {high}.",
+  longNoSwitch:
+    "« Dix pour cent de puissance en plus » n’est donc pas un interrupteur : pour la même distance, il faut une autre courbe, et cela demande de l’entraînement. Publié : après quatre semaines d’intervalles, des cyclistes très entraînés ont amélioré leur {trial} de {low} à {high}.",
   notAtAll: "pas du tout",
   longerThanRaces: "plus longtemps que toute course",
   heldFor: "pendant **{time}**",
   longSince: "Le coureur a commencé avec {began} {beganHeld} ; le tien a {watts}, {held}.",
-  longTypical: "La courbe est typique, ce n’est pas la tienne : **{cp} de puissance critique** sont de mémoire, **{wPrime} de W′** sont proches de la moyenne de tests publiés. Au-delà d’une demi-heure, elle baisse aussi, comme celle d’un groupe entraîné. Seulement pour des coureurs frais, au frais et bien nourris.",
-  longCaution: "Trouver sa propre courbe demande des efforts maximaux. Ils sont pour des coureurs en bonne santé et régulièrement actifs ; dans le doute, demande d’abord à un médecin, et fais l’essai loin de la circulation.",
+  longTypical:
+    "La courbe est typique, ce n’est pas la tienne : **{cp} de puissance critique** sont de mémoire, **{wPrime} de W′** sont proches de la moyenne de tests publiés. Au-delà d’une demi-heure, elle baisse aussi, comme celle d’un groupe entraîné. Seulement pour des coureurs frais, au frais et bien nourris.",
+  longCaution:
+    "Trouver sa propre courbe demande des efforts maximaux. Ils sont pour des coureurs en bonne santé et régulièrement actifs ; dans le doute, demande d’abord à un médecin, et fais l’essai loin de la circulation.",
   longChart: "Puissance que le coureur peut tenir pour chaque durée",
   longAxis: "durée tenue",
   longHandle: "Durée tenue : gauche et droite la changent, et la puissance avec elle",
   longRead: "Lire la puissance pour une durée",
-  longDescription: "La puissance que l’on peut tenir baisse quand l’effort s’allonge, d’abord vite. {power} peuvent être tenus pendant {time}.",
-  longDescriptionBeyond: "La puissance que l’on peut tenir baisse quand l’effort s’allonge, d’abord vite. {power} peuvent être tenus au-delà de ce graphique.",
+  longDescription:
+    "La puissance que l’on peut tenir baisse quand l’effort s’allonge, d’abord vite. {power} peuvent être tenus pendant {time}.",
+  longDescriptionBeyond:
+    "La puissance que l’on peut tenir baisse quand l’effort s’allonge, d’abord vite. {power} peuvent être tenus au-delà de ce graphique.",
   longSeries: "le coureur peut tenir",
   longMorePoint: "{percent} de plus, {time}",
   longSpoken: "{power} pendant {time}",
@@ -79,39 +90,53 @@ export default ({
 
   tenTitle: "4. Dix contre dix",
   tenAsk: "Qu’est-ce qui rapporte le plus, {more} de puissance en plus ou {less} de traînée en moins ?",
-  tenTry: "Tire l’anneau vers un coureur plus fort, puis plus faible, et vois quelle flèche croise le plus de lignes. Ou demande {percent} de traînée en moins contre {percent} de puissance en plus.",
-  tenSays: "Pour {distance}, il faut {time} au coureur. Plus de puissance : {power} ; moins de traînée : {drag} ; {ahead}.",
-  tenTooMuch: "**Plus que ce coureur ne peut tenir :** pendant {time}, la courbe de l’étape 3 permet {sustainable}, et non {power}. Les temps montrent ce que vaudraient les deux changements pour qui tiendrait cette puissance.",
-  tenTie: "Sur route plate et sans vent, ces deux changements sont à égalité quand l’air prend **{tie}** du travail ; ici il en prend {share}.",
+  tenTry:
+    "Tire l’anneau vers un coureur plus fort, puis plus faible, et vois quelle flèche croise le plus de lignes. Ou demande {percent} de traînée en moins contre {percent} de puissance en plus.",
+  tenSays:
+    "Pour {distance}, il faut {time} au coureur. Plus de puissance : {power} ; moins de traînée : {drag} ; {ahead}.",
+  tenTooMuch:
+    "**Plus que ce coureur ne peut tenir :** pendant {time}, la courbe de l’étape 3 permet {sustainable}, et non {power}. Les temps montrent ce que vaudraient les deux changements pour qui tiendrait cette puissance.",
+  tenTie:
+    "Sur route plate et sans vent, ces deux changements sont à égalité quand l’air prend **{tie}** du travail ; ici il en prend {share}.",
   tenNoTie: "Aucune part d’air ne mettrait ces deux changements à égalité.",
-  tenMirror: "Enlever est un plus grand pas qu’ajouter : le reflet de {percent} de plus est {mirror} de moins, et face à cela plus de puissance est {differs}.",
+  tenMirror:
+    "Enlever est un plus grand pas qu’ajouter : le reflet de {percent} de plus est {mirror} de moins, et face à cela plus de puissance est {differs}.",
   powerAhead: "plus de puissance mène de {figure}",
   dragAhead: "moins de traînée mène de {figure}",
   twoLevel: "les deux sont à égalité",
   tenSince: "Au début : {began}, et {beganShare} du travail pour l’air. Maintenant : {ahead}, et {share} pour l’air.",
-  tenDoesIt: "**La position bat-elle donc la puissance ?** Au chronomètre, dix pour cent de l’une et de l’autre se valent presque sur route plate. Ce qui diffère, c’est ce qu’elles demandent. Un dixième de puissance en plus, c’est de l’entraînement ; un dixième de traînée en moins, c’est peut-être un cintre plus bas, et ce que cela te coûte en puissance.",
-  tenLower: "Publié : un cintre plus bas a réduit le CdA de cinq cyclistes de {cda}, et leur puissance de {power}. Les deux moyennes à la fois feraient passer le coureur de cette histoire de **{speed}** à **{lower}**.",
-  tenTorso: "Chez onze autres, un tronc bas a coûté {watts} au seuil anaérobie, et la position basse a gagné quand même. Les cyclistes diffèrent autant que les moyennes : seul ton propre essai te le dira.",
-  tenCaution: "Une tête baissée ne voit pas la route. Essaie les positions loin de la circulation et à petits pas ; demande à un spécialiste de la position ou à un médecin pour tout ce qui fait mal. Le règlement de l’épreuve et le code de la route passent d’abord.",
+  tenDoesIt:
+    "**La position bat-elle donc la puissance ?** Au chronomètre, dix pour cent de l’une et de l’autre se valent presque sur route plate. Ce qui diffère, c’est ce qu’elles demandent. Un dixième de puissance en plus, c’est de l’entraînement ; un dixième de traînée en moins, c’est peut-être un cintre plus bas, et ce que cela te coûte en puissance.",
+  tenLower:
+    "Publié : un cintre plus bas a réduit le CdA de cinq cyclistes de {cda}, et leur puissance de {power}. Les deux moyennes à la fois feraient passer le coureur de cette histoire de **{speed}** à **{lower}**.",
+  tenTorso:
+    "Chez onze autres, un tronc bas a coûté {watts} au seuil anaérobie, et la position basse a gagné quand même. Les cyclistes diffèrent autant que les moyennes : seul ton propre essai te le dira.",
+  tenCaution:
+    "Une tête baissée ne voit pas la route. Essaie les positions loin de la circulation et à petits pas ; demande à un spécialiste de la position ou à un médecin pour tout ce qui fait mal. Le règlement de l’épreuve et le code de la route passent d’abord.",
   tenChart: "Le temps final du coureur pour chaque puissance et chaque surface de traînée",
   tenHandle: "Le coureur sur la carte : gauche et droite changent la puissance, haut et bas la surface de traînée",
   theRider: "le coureur",
   pointSpoken: "{power} à {drag} : {time}",
   eachLine: "chaque ligne est un temps final",
-  tenDescription: "Le temps final baisse vers la droite, avec plus de puissance, et vers le bas, avec moins de surface de traînée. Le coureur est à {power} et {drag}, {time}.",
+  tenDescription:
+    "Le temps final baisse vers la droite, avec plus de puissance, et vers le bas, avec moins de surface de traînée. Le coureur est à {power} et {drag}, {time}.",
   tenReading: "{power} et {drag} : **{time}**.",
 
   lostTitle: "5. Une position perdue à la fin",
-  lostAsk: "Le coureur se baisse de {less}. Cela tient {begins}, puis il fatigue, et la position cède. Cela valait-il la peine ?",
+  lostAsk:
+    "Le coureur se baisse de {less}. Cela tient {begins}, puis il fatigue, et la position cède. Cela valait-il la peine ?",
   lostBegins: "Quand la position basse commence à céder",
   lostLess: "Combien de traînée en moins a la position basse",
   lostTry: "Trouve l’instant où c’est à égalité : une minute plus tôt elle perd, une minute plus tard elle gagne.",
-  lostSays: "Partie de {low} et montant jusqu’à {tired}, la position basse est {differs} {spread} face à {kept} gardés tout du long. Tenue jusqu’au bout, elle serait {held}.",
+  lostSays:
+    "Partie de {low} et montant jusqu’à {tired}, la position basse est {differs} {spread} face à {kept} gardés tout du long. Tenue jusqu’au bout, elle serait {held}.",
   lostTie: "Les deux sont à égalité si elle commence à céder à {time}.",
   lostNoTie: "Il n’y a pas d’instant où les deux sont à égalité.",
-  lostMoral: "La position la plus rapide n’est pas la plus basse, mais la plus basse que tu peux encore tenir près de la ligne.",
+  lostMoral:
+    "La position la plus rapide n’est pas la plus basse, mais la plus basse que tu peux encore tenir près de la ligne.",
   lostSince: "Au début, la position basse était {began} ; maintenant, elle est {differs}.",
-  lostAssumed: "La façon dont la traînée augmente avec la fatigue n’est pas publiée, à notre connaissance. Qu’elle se perde en vingt-cinq minutes, jusqu’à un dixième de plus que la position que le coureur aurait pu garder, est ici **supposé**. Quand tu poses la question pour ta propre course, c’est toi qui dis comment la tienne cède.",
+  lostAssumed:
+    "La façon dont la traînée augmente avec la fatigue n’est pas publiée, à notre connaissance. Qu’elle se perde en vingt-cinq minutes, jusqu’à un dixième de plus que la position que le coureur aurait pu garder, est ici **supposé**. Quand tu poses la question pour ta propre course, c’est toi qui dis comment la tienne cède.",
   lostChart: "La surface de traînée du coureur au fil de la course",
   lostAxis: "temps roulé, {unit}",
   lostHandle: "Quand la position basse commence à céder : gauche et droite le changent",
@@ -124,57 +149,72 @@ export default ({
   lostReading: "Elle commence à céder à {time} : **{differs}**.",
 
   windTitle: "6. En montée et face au vent",
-  windAsk: "Sur une pente de {grade} et avec {wind} de vent de face, que vaut un pour cent de puissance ou de traînée ?",
+  windAsk:
+    "Sur une pente de {grade} et avec {wind} de vent de face, que vaut un pour cent de puissance ou de traînée ?",
   windSlope: "Pente de la route",
   windAgainst: "Vent de face",
-  windTry: "Monte une côte à {climb}, puis descends une pente douce. Reviens ensuite sur le plat et laisse souffler le vent.",
-  windSays: "À {speed}, un pour cent de puissance en plus donne {power}, un pour cent de surface de traînée en moins {drag} : {ratio} fois autant.",
+  windTry:
+    "Monte une côte à {climb}, puis descends une pente douce. Reviens ensuite sur le plat et laisse souffler le vent.",
+  windSays:
+    "À {speed}, un pour cent de puissance en plus donne {power}, un pour cent de surface de traînée en moins {drag} : {ratio} fois autant.",
   moreSpeed: "{percent} de vitesse en plus",
-  windDragWins: "Moins de traînée vaut plus : la pente rend ce que prennent les pneus, et il ne reste que l’air à payer.",
+  windDragWins:
+    "Moins de traînée vaut plus : la pente rend ce que prennent les pneus, et il ne reste que l’air à payer.",
   windNear: "L’essentiel de la résistance est l’air, les deux sont donc proches.",
-  windPowerWins: "Une bonne part de la résistance est ici la montée ou les pneus, et une position plus basse n’en épargne rien : la puissance vaut plus.",
+  windPowerWins:
+    "Une bonne part de la résistance est ici la montée ou les pneus, et une position plus basse n’en épargne rien : la puissance vaut plus.",
   windStill: "Sans vent, ce serait {power} et {drag}.",
   windMoral: "La surface de traînée compte le plus là où la route est plate ou descend, la puissance là où elle monte.",
-  windSince: "Sur le plat et sans vent, c’était {beganPower} pour la puissance et {beganDrag} pour la traînée ; ici, c’est {power} et {drag}.",
-  windCaution: "En descente, le calcul favorise une position basse ; la route, peut-être pas. Là, ce sont la descente, les virages, la circulation et les rafales qui fixent la position et la vitesse, pas un graphique.",
+  windSince:
+    "Sur le plat et sans vent, c’était {beganPower} pour la puissance et {beganDrag} pour la traînée ; ici, c’est {power} et {drag}.",
+  windCaution:
+    "En descente, le calcul favorise une position basse ; la route, peut-être pas. Là, ce sont la descente, les virages, la circulation et les rafales qui fixent la position et la vitesse, pas un graphique.",
   windChart: "Ce que vaut un pour cent de puissance ou de surface de traînée sur chaque pente",
   slopeAxis: "pente, {unit}",
   worthAxis: "ce que vaut un pour cent, {unit} de vitesse",
   windHandle: "La pente : gauche et droite la changent",
   windRead: "Lire ce que vaut un pour cent sur une pente",
-  windDescription: "Un pour cent de puissance en plus vaut d’autant plus que la route est raide ; un pour cent de traînée en moins, d’autant moins. À {slope}, c’est {power} et {drag}.",
+  windDescription:
+    "Un pour cent de puissance en plus vaut d’autant plus que la route est raide ; un pour cent de traînée en moins, d’autant moins. À {slope}, c’est {power} et {drag}.",
   powerSeries: "plus de puissance",
   dragSeries: "moins de traînée",
   windSpoken: "{slope} : puissance {power}, traînée {drag}",
   windReading: "À {slope} : {power} pour la puissance, {drag} pour la traînée.",
 
   threeTitle: "7. Trois changements, un budget",
-  threeAsk: "Avec {budget} à dépenser : un cintre abaissé par un spécialiste pour 100, une tenue près du corps pour 150, des pneus plus rapides pour 90. Lequel d’abord ?",
+  threeAsk:
+    "Avec {budget} à dépenser : un cintre abaissé par un spécialiste pour 100, une tenue près du corps pour 150, des pneus plus rapides pour 90. Lequel d’abord ?",
   threeBudget: "Argent à dépenser",
   threeTry: "Dépense {budget}, puis de moins en moins, et vois ce qui part en premier.",
   threeSays: "Sur {distance}, le mieux est {names} : {figure} en moyenne.",
   threeNothing: "Sur {distance}, ce budget n’achète aucun des trois.",
   threeMost: "Isolément, le plus grand gain moyen : {first}, {average}.",
-  threeMoral: "Ce qui vient d’abord n’est pas ce qui gagne le plus quand cela réussit, mais ce qui gagne le plus **pour ce que cela coûte**, avec la chance que cela réussisse.",
+  threeMoral:
+    "Ce qui vient d’abord n’est pas ce qui gagne le plus quand cela réussit, mais ce qui gagne le plus **pour ce que cela coûte**, avec la chance que cela réussisse.",
   threeSince: "L’histoire commençait avec {names}.",
   threeNone: "aucun d’eux",
   threeFront: "un avant plus bas",
   threeSuit: "la tenue",
   threeTyres: "les pneus",
   threeCosts: "{name}, {money}",
-  threeAssumed: "L’effet de la tenue est publié ; celui du cintre abaissé est un tiers de ce qui est publié, celui des pneus vient de mémoire. Chaque chance et chaque prix est **supposé** : mets les tiens sous « {question} ».",
-  threeCaution: "Un cintre plus bas demande de petits pas, les yeux sur la route, et un spécialiste si quelque chose fait mal. Essaie loin de la circulation.",
+  threeAssumed:
+    "L’effet de la tenue est publié ; celui du cintre abaissé est un tiers de ce qui est publié, celui des pneus vient de mémoire. Chaque chance et chaque prix est **supposé** : mets les tiens sous « {question} ».",
+  threeCaution:
+    "Un cintre plus bas demande de petits pas, les yeux sur la route, et un spécialiste si quelque chose fait mal. Essaie loin de la circulation.",
   threeChart: "Ce que gagne chacun de trois changements",
-  threeLegend: "Point : en moyenne, la chance comptée. Anneau : s’il réussit, avec un trait pour deux fois sur trois. Coché : ce que le budget devrait acheter.",
+  threeLegend:
+    "Point : en moyenne, la chance comptée. Anneau : s’il réussit, avec un trait pour deux fois sur trois. Coché : ce que le budget devrait acheter.",
   threeAxis: "gagné sur {distance}",
   threeDescription: "Le plus grand gain moyen : {first}, {average}. Ce que le budget devrait acheter est coché.",
 
   endTitle: "À ta propre course, maintenant",
   askChanged: "Poser la question pour ma propre course, avec ce que j’ai changé",
   askOwn: "Poser la question pour ma propre course",
-  untouched: "Jusqu’ici, rien de tout cela n’a touché à tes propres chiffres, et « {undo} » revient en arrière si tu emportes quelque chose. La pente, le vent et la position qui se perd ont leur place sous « {yourNumbers} » et dans « {holdOrFade} ».",
+  untouched:
+    "Jusqu’ici, rien de tout cela n’a touché à tes propres chiffres, et « {undo} » revient en arrière si tu emportes quelque chose. La pente, le vent et la position qui se perd ont leur place sous « {yourNumbers} » et dans « {holdOrFade} ».",
   taken: "Ce que tu as changé dans l’histoire est maintenant dans tes propres chiffres. « {undo} » revient en arrière.",
   changedCda: "un CdA de {area}",
   bringAlong: "Tu as changé : {list}. Emporte-le vers « {question} », ou ouvre-la avec les chiffres qui y sont.",
-  notYou: "Le coureur de cette histoire n’est pas toi. « {question} » demande la même chose pour ta propre puissance, ta position, ton parcours et ton jour, et dit à quel point la réponse est sûre.",
-});
+  notYou:
+    "Le coureur de cette histoire n’est pas toi. « {question} » demande la même chose pour ta propre puissance, ta position, ton parcours et ton jour, et dit à quel point la réponse est sûre.",
+};

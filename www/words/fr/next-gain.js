@@ -2,7 +2,7 @@
 /** Sur quoi travailler ensuite ? */
 
 /** @satisfies {import("../books.d.ts").Texts<"next-gain">} */
-export default ({
+export default {
   ask: "Avec {money} {currency} et {hours} par semaine pendant {weeks}, sur quoi travailler ensuite pour {events} ?",
   myEvents: { one: "mon unique épreuve", other: "mes {count} épreuves" },
   moneyLabel: "Argent à dépenser",
@@ -13,9 +13,13 @@ export default ({
   hoursUnit: "heures",
   weeksUnit: "semaines",
 
-  claim: { one: "**{names}** : sur ton unique épreuve, plus rapide de", other: "**{names}** : sur tes {count} épreuves, plus rapide de" },
+  claim: {
+    one: "**{names}** : sur ton unique épreuve, plus rapide de",
+    other: "**{names}** : sur tes {count} épreuves, plus rapide de",
+  },
   nothing: "Rien dans la liste ne paie avec ce budget.",
-  spoken: "Le mieux pour ce budget : {names}. En moyenne plus rapide de {figure} sur tes épreuves, plus ou moins {spread}.",
+  spoken:
+    "Le mieux pour ce budget : {names}. En moyenne plus rapide de {figure} sur tes épreuves, plus ou moins {spread}.",
   spokenNothing: "Rien dans la liste ne paie avec ce budget.",
   more: { one: "un autre", other: "{count} autres" },
   searching: "Comparaison de toutes les combinaisons : {share}.",
@@ -29,7 +33,8 @@ export default ({
   onAverage: "En moyenne",
   ifItWorks: "S’il réussit",
   ifWorks: "{figure} s’il réussit",
-  takes: "Cela coûte **{money}** et **{hours}** en tout, sans dépasser {weekly}. Si tout réussit, tu gagnes **{all}** ; en moyenne, chaque chance comptée, {average}. Dix-neuf fois sur vingt, le résultat se situe entre {low} et {high}.",
+  takes:
+    "Cela coûte **{money}** et **{hours}** en tout, sans dépasser {weekly}. Si tout réussit, tu gagnes **{all}** ; en moyenne, chaque chance comptée, {average}. Dix-neuf fois sur vingt, le résultat se situe entre {low} et {high}.",
   nextAdds: "**Avec {more} de plus**, ajoute {added} : encore plus rapide de {gain}.",
   nextSwaps: "**Avec {more} de plus**, prends {added} à la place de {left} : encore plus rapide de {gain}.",
   nextNoMoney: "Plus d’argent n’achète rien de plus dans cette liste.",
@@ -39,7 +44,10 @@ export default ({
   hoursAWeekText: "{number} heures par semaine",
 
   leftOut: "Ce qui est écarté, et pourquoi",
-  leftOutGist: { one: "{count} changement n’est pas dans le meilleur choix.", other: "{count} changements ne sont pas dans le meilleur choix." },
+  leftOutGist: {
+    one: "{count} changement n’est pas dans le meilleur choix.",
+    other: "{count} changements ne sont pas dans le meilleur choix.",
+  },
   leftOutLine: "**{name}** : {why}.",
   taken: "Dans le meilleur choix",
   isTaken: "oui",
@@ -55,8 +63,10 @@ export default ({
 
   dotsTitle: "Ce que chaque changement gagne sur tes épreuves",
   dotsAxis: "gagné sur tes épreuves",
-  dotsDesc: "Gain moyen, le plus grand : {first}, {average} ; le plus petit : {last}, {least}. Ce qui est dans le meilleur choix est coché.",
-  legend: "Point : en moyenne, la chance comptée. Anneau : s’il réussit, avec un trait pour deux fois sur trois. Coché : dans le meilleur choix.",
+  dotsDesc:
+    "Gain moyen, le plus grand : {first}, {average} ; le plus petit : {last}, {least}. Ce qui est dans le meilleur choix est coché.",
+  legend:
+    "Point : en moyenne, la chance comptée. Anneau : s’il réussit, avec un trait pour deux fois sur trois. Coché : dans le meilleur choix.",
   curveMoney: "Ce que l’argent achète",
   curveHours: "Ce que les heures achètent",
   moneyAxis: "argent",
@@ -71,18 +81,27 @@ export default ({
   readMoney: "Lire ce que l’argent achète",
   readHours: "Lire ce que les heures achètent",
 
-  caution: "**Avant de changer quoi que ce soit :** regarde où tu vas, quoi que gagne une position de tête, et travaille virages et nouvelles positions loin de la circulation, jamais à la limite. Change tes réglages par petits pas, avec un spécialiste de la position ou un médecin si quelque chose fait mal ou s’engourdit. Les blocs d’entraînement durs et les tests maximaux sont pour des personnes en bonne santé et régulièrement actives. Le règlement de l’épreuve et le code de la route passent d’abord.",
-  elsewhere: "Une position, c’est plus que son effet ici : demande à {position} la tienne à chaque distance, et à {leg} ce qu’un avant plus bas fait à la hanche.",
+  caution:
+    "**Avant de changer quoi que ce soit :** regarde où tu vas, quoi que gagne une position de tête, et travaille virages et nouvelles positions loin de la circulation, jamais à la limite. Change tes réglages par petits pas, avec un spécialiste de la position ou un médecin si quelque chose fait mal ou s’engourdit. Les blocs d’entraînement durs et les tests maximaux sont pour des personnes en bonne santé et régulièrement actives. Le règlement de l’épreuve et le code de la route passent d’abord.",
+  elsewhere:
+    "Une position, c’est plus que son effet ici : demande à {position} la tienne à chaque distance, et à {leg} ce qu’un avant plus bas fait à la hanche.",
 
   why: "Pourquoi ne pas additionner ?",
   whyGist: "Ensemble, ils gagnent {together} ; additionnés un à un, ce serait {added}.",
-  whyText: "Chaque changement vaut ce qu’il gagne sur une course que les autres ont déjà rendu plus rapide. Additionné un à un, ce choix gagnerait {added} en moyenne ; recalculé ensemble, il gagne {together}.",
-  whyChance: "Chaque changement réussit avec sa propre chance, quoi que deviennent les autres ; celui qui ne vient qu’après un autre n’apporte rien si cet autre échoue. Ce qui compte est la moyenne de tout ce qui peut advenir d’un choix, ici {outcomes} cas, chacun recalculé à fond et régulier.",
-  whySure: "Le ± contient ce qui est incertain dans l’effet de chaque changement et dans tes propres chiffres, et que tout peut ne pas réussir. Tout cela ensemble place dix-neuf issues sur vingt entre {low} et {high}.",
+  whyText:
+    "Chaque changement vaut ce qu’il gagne sur une course que les autres ont déjà rendu plus rapide. Additionné un à un, ce choix gagnerait {added} en moyenne ; recalculé ensemble, il gagne {together}.",
+  whyChance:
+    "Chaque changement réussit avec sa propre chance, quoi que deviennent les autres ; celui qui ne vient qu’après un autre n’apporte rien si cet autre échoue. Ce qui compte est la moyenne de tout ce qui peut advenir d’un choix, ici {outcomes} cas, chacun recalculé à fond et régulier.",
+  whySure:
+    "Le ± contient ce qui est incertain dans l’effet de chaque changement et dans tes propres chiffres, et que tout peut ne pas réussir. Tout cela ensemble place dix-neuf issues sur vingt entre {low} et {high}.",
 
   list: "Les changements",
-  listGist: { one: "{count} changement dans la liste ; modifie, ajoute ou retire.", other: "{count} changements dans la liste ; modifie, ajoute ou retire." },
-  listLead: "Effets et chances sont devinés tant que tu ne les as pas mesurés. Chaque changement dit sur quoi il repose.",
+  listGist: {
+    one: "{count} changement dans la liste ; modifie, ajoute ou retire.",
+    other: "{count} changements dans la liste ; modifie, ajoute ou retire.",
+  },
+  listLead:
+    "Effets et chances sont devinés tant que tu ne les as pas mesurés. Chaque changement dit sur quoi il repose.",
   name: "Nom",
   whatItChanges: "Ce qu’il change",
   size: "De combien",
@@ -96,7 +115,8 @@ export default ({
   groupHint: "Les changements qui portent le même mot ici s’excluent.",
   requires: "Seulement après",
   requiresNone: "aucun",
-  requiresHint: "Il n’est retenu qu’avec ce changement, et n’apporte rien si celui-ci échoue. Son effet et sa chance sont ce qu’il ajoute alors.",
+  requiresHint:
+    "Il n’est retenu qu’avec ce changement, et n’apporte rien si celui-ci échoue. Son effet et sa chance sont ce qu’il ajoute alors.",
   note: "Note",
   restsOn: "Sur quoi il repose :",
   published: "publié.",
@@ -136,41 +156,57 @@ export default ({
   free: "gratuit",
 
   howGist: "Tous les choix dans le budget sont comparés, aucun n’est omis.",
-  howSets: "Avec {count} changements, il y a {sets} choix. Les temps de chaque choix viennent de courses à fond et régulières avec tous ses changements ensemble : si peu de changements touchent un même chiffre, toutes leurs combinaisons sont courues ; sinon, elles se lisent sur un polynôme passant par des courses, au millième de seconde près.",
+  howSets:
+    "Avec {count} changements, il y a {sets} choix. Les temps de chaque choix viennent de courses à fond et régulières avec tous ses changements ensemble : si peu de changements touchent un même chiffre, toutes leurs combinaisons sont courues ; sinon, elles se lisent sur un polynôme passant par des courses, au millième de seconde près.",
   howMean: "Un choix vaut ce qu’il gagne en moyenne sur tout ce qui peut en advenir :",
   howFormula: "E de S est la somme, pour chaque ω dans S, de la chance de ω fois le temps actuel moins le temps avec ω",
   symbolSet: "un choix de changements, et ce qui en réussit",
   symbolChance: "la chance que réussisse exactement cela",
   symbolTime: "temps sur toutes tes épreuves, chacune autant de fois qu’elle est courue",
-  howBest: "Le meilleur choix est celui qui vaut le plus avec ton argent, tes heures par semaine et tes semaines. Parmi ceux qui valent autant au millième de seconde près, on prend le moins cher.",
-  howWeeks: "Un changement à heures hebdomadaires les prend dans chacune de ses semaines d’affilée, en commençant n’importe laquelle ; ce qui court en même temps s’additionne. Les heures prises une fois remplissent ce que les semaines laissent. Un choix convient si un calendrier garde chaque semaine dans tes heures ; tous les calendriers sont essayés. Ce qui prend plus de semaines que tu n’en as est écarté.",
-  howSure: "Ce qui est incertain dans l’effet d’un changement et dans tes chiffres est porté au premier ordre dans chaque issue ; toutes les issues ensemble, chacune avec sa chance, donnent le ± et la plage.",
-  howTable: "Une vérification porte sur un tableau publié de ce qu’un changement de position fait gagner à trois cyclistes, du débutant à l’élite, sur 40 km, lui-même tiré d’un modèle. Trois surfaces de traînée et deux puissances ont été ajustées à cinq de ses neuf chiffres ; les quatre autres sont retrouvés à 2 % près. Ce que gagnent l’entraînement et le matériel n’a pas été vérifié ainsi.",
+  howBest:
+    "Le meilleur choix est celui qui vaut le plus avec ton argent, tes heures par semaine et tes semaines. Parmi ceux qui valent autant au millième de seconde près, on prend le moins cher.",
+  howWeeks:
+    "Un changement à heures hebdomadaires les prend dans chacune de ses semaines d’affilée, en commençant n’importe laquelle ; ce qui court en même temps s’additionne. Les heures prises une fois remplissent ce que les semaines laissent. Un choix convient si un calendrier garde chaque semaine dans tes heures ; tous les calendriers sont essayés. Ce qui prend plus de semaines que tu n’en as est écarté.",
+  howSure:
+    "Ce qui est incertain dans l’effet d’un changement et dans tes chiffres est porté au premier ordre dans chaque issue ; toutes les issues ensemble, chacune avec sa chance, donnent le ± et la plage.",
+  howTable:
+    "Une vérification porte sur un tableau publié de ce qu’un changement de position fait gagner à trois cyclistes, du débutant à l’élite, sur 40 km, lui-même tiré d’un modèle. Trois surfaces de traînée et deux puissances ont été ajustées à cinq de ses neuf chiffres ; les quatre autres sont retrouvés à 2 % près. Ce que gagnent l’entraînement et le matériel n’a pas été vérifié ainsi.",
 
   "usual.front-lower.name": "Avant plus bas d’un cran",
-  "usual.front-lower.note": "Un tiers du changement publié pour un cintre plus bas (CdA −10,7 ± 3,1 %) ; la puissance que perdent ceux qui s’entraînent dans la position (1,3 %, non significatif), comptée entièrement comme perdue.",
+  "usual.front-lower.note":
+    "Un tiers du changement publié pour un cintre plus bas (CdA −10,7 ± 3,1 %) ; la puissance que perdent ceux qui s’entraînent dans la position (1,3 %, non significatif), comptée entièrement comme perdue.",
   "usual.front-lowest.name": "Un second cran plus bas",
-  "usual.front-lowest.note": "Effets supposés. Chez dix-neuf cyclistes, toutes les mesures de puissance baissaient avec le tronc ; le plus bas était le pire pour eux.",
+  "usual.front-lowest.note":
+    "Effets supposés. Chez dix-neuf cyclistes, toutes les mesures de puissance baissaient avec le tronc ; le plus bas était le pire pour eux.",
   "usual.elbows-and-hands.name": "Coudes et mains",
-  "usual.elbows-and-hands.note": "Petit et individuel : la hauteur du cintre compte plus que la largeur, et le mieux varie d’un cycliste à l’autre. Effet supposé.",
+  "usual.elbows-and-hands.note":
+    "Petit et individuel : la hauteur du cintre compte plus que la largeur, et le mieux varie d’un cycliste à l’autre. Effet supposé.",
   "usual.head.name": "Travailler le port de tête",
-  "usual.head.note": "Deux positions de tête différaient de 6,4 % de traînée au plus à 15 m/s ; un tiers de cela, tenu les yeux sur la route, est supposé.",
+  "usual.head.note":
+    "Deux positions de tête différaient de 6,4 % de traînée au plus à 15 m/s ; un tiers de cela, tenu les yeux sur la route, est supposé.",
   "usual.clothing.name": "Vêtements près du corps",
-  "usual.clothing.note": "Une tenue complète réduisait la traînée de 3,9 % à 53 km/h ; moins est probable si tes vêtements sont déjà ajustés, ou à moindre vitesse.",
+  "usual.clothing.note":
+    "Une tenue complète réduisait la traînée de 3,9 % à 53 km/h ; moins est probable si tes vêtements sont déjà ajustés, ou à moindre vitesse.",
   "usual.helmet.name": "Casque accordé au port de tête",
-  "usual.helmet.note": "Les formes différaient de moins de 1,5 % à port de tête égal : on en suppose la moitié. Tout casque ne convient pas à toute tête.",
+  "usual.helmet.note":
+    "Les formes différaient de moins de 1,5 % à port de tête égal : on en suppose la moitié. Tout casque ne convient pas à toute tête.",
   "usual.tyres.name": "Pneus et pression",
   "usual.tyres.note": "Pneu, pression et chaleur changent, dit-on, la résistance au roulement du simple au double.",
   "usual.chain.name": "Chaîne nettoyée et cirée",
-  "usual.chain.note": "Une transmission par chaîne perdait 2,1 ± 1,5 % ; on suppose qu’un bon entretien en épargne le quart.",
+  "usual.chain.note":
+    "Une transmission par chaîne perdait 2,1 ± 1,5 % ; on suppose qu’un bon entretien en épargne le quart.",
   "usual.pacing.name": "Travailler une allure régulière",
-  "usual.pacing.note": "Les temps sont ici déjà ceux d’un effort régulier ; ce que perd une allure irrégulière est supposé.",
+  "usual.pacing.note":
+    "Les temps sont ici déjà ceux d’un effort régulier ; ce que perd une allure irrégulière est supposé.",
   "usual.corners.name": "Travailler les virages",
-  "usual.corners.note": "Ne gagne du temps que sur un parcours dont les virages sont décrits. Travaille loin de la circulation et jamais à la limite. Effet supposé.",
+  "usual.corners.note":
+    "Ne gagne du temps que sur un parcours dont les virages sont décrits. Travaille loin de la circulation et jamais à la limite. Effet supposé.",
   "usual.intervals.name": "Quatre semaines d’intervalles",
-  "usual.intervals.note": "Deux séances par semaine ont élevé la puissance aérobie maximale de cyclistes très entraînés de 3,0 à 6,2 % ; la puissance critique est supposée suivre.",
+  "usual.intervals.note":
+    "Deux séances par semaine ont élevé la puissance aérobie maximale de cyclistes très entraînés de 3,0 à 6,2 % ; la puissance critique est supposée suivre.",
   "usual.season.name": "Une saison d’entraînement suivi",
   "usual.season.note": "Qui s’entraîne déjà gagne, dit-on, 2 à 6 % en une saison.",
   "usual.begin-training.name": "Huit semaines d’entraînement régulier",
-  "usual.begin-training.note": "Des personnes non entraînées élèvent, dit-on, leur puissance critique de 10 à 15 % en six à huit semaines.",
-});
+  "usual.begin-training.note":
+    "Des personnes non entraînées élèvent, dit-on, leur puissance critique de 10 à 15 % en six à huit semaines.",
+};

@@ -2,10 +2,12 @@
 /** Que puis-je tenir, et combien de temps ? */
 
 /** @satisfies {import("../books.d.ts").Texts<"power-curve">} */
-export default ({
+export default {
   ask: "D’après {efforts}, que puis-je tenir pendant {time}, et combien de temps pourrais-je tenir {change} de plus ?",
-  askIn: "D’après mes efforts intenses en {position}, que puis-je tenir pendant {time}, et combien de temps pourrais-je tenir {change} de plus ?",
-  askNone: "D’après les chiffres que j’ai jusqu’ici, que puis-je tenir pendant {time}, et combien de temps pourrais-je tenir {change} de plus ?",
+  askIn:
+    "D’après mes efforts intenses en {position}, que puis-je tenir pendant {time}, et combien de temps pourrais-je tenir {change} de plus ?",
+  askNone:
+    "D’après les chiffres que j’ai jusqu’ici, que puis-je tenir pendant {time}, et combien de temps pourrais-je tenir {change} de plus ?",
   efforts: { one: "{count} effort intense", many: "{count} d’efforts intenses", other: "{count} efforts intenses" },
   holdFor: "Durée à tenir",
   more: "Puissance en plus",
@@ -14,7 +16,8 @@ export default ({
 
   // The efforts.
   yours: "Tes efforts intenses",
-  begin: "**Deux efforts intenses tracent ta courbe :** un de 3 à 5 minutes et un de 20 environ, chacun bien reposé et aussi fort que tu peux le tenir régulièrement. Un seul donne une estimation. D’ici là, la courbe ci-dessous est celle d’un cycliste typique, ou celle de tes chiffres.",
+  begin:
+    "**Deux efforts intenses tracent ta courbe :** un de 3 à 5 minutes et un de 20 environ, chacun bien reposé et aussi fort que tu peux le tenir régulièrement. Un seul donne une estimation. D’ici là, la courbe ci-dessous est celle d’un cycliste typique, ou celle de tes chiffres.",
   power: "Puissance moyenne",
   timeOf: "Effort {number} : durée",
   powerOf: "Effort {number} : puissance moyenne",
@@ -39,10 +42,15 @@ export default ({
   add: "Ajouter cet effort",
   fillOne: "Donne une durée et une puissance : 20:00 et 280, par exemple.",
   paste: "En coller plusieurs",
-  pasteHint: "Un effort par ligne : la durée et la puissance moyenne, puis, si tu veux, la position, la date et intérieur ou extérieur. Par exemple : 4:00 417, ou 20 min; 342 W; basse; 2026-05-01; intérieur.",
+  pasteHint:
+    "Un effort par ligne : la durée et la puissance moyenne, puis, si tu veux, la position, la date et intérieur ou extérieur. Par exemple : 4:00 417, ou 20 min; 342 W; basse; 2026-05-01; intérieur.",
   pasteLabel: "Efforts à ajouter, un par ligne",
   addPasted: "Ajouter ces efforts",
-  added: { one: "{count} effort est ajouté.", many: "{count} d’efforts sont ajoutés.", other: "{count} efforts sont ajoutés." },
+  added: {
+    one: "{count} effort est ajouté.",
+    many: "{count} d’efforts sont ajoutés.",
+    other: "{count} efforts sont ajoutés.",
+  },
   nothingPasted: "Il n’y a pas encore d’effort dans le texte.",
   asItWas: "Rien n’a été ajouté ; ton texte est intact.",
   mostEfforts: "Il y a place ici pour {count} efforts au plus.",
@@ -56,13 +64,15 @@ export default ({
   date: "Ligne {line} : la date « {text} » peut désigner plusieurs jours, ou aucun. Écris 2026-05-01.",
   timeRange: "Ligne {line} : la durée dans « {text} » sort de {range}.",
   powerRange: "Ligne {line} : la puissance dans « {text} » sort de {range}.",
-  caution: "**Avant un test.** Un effort intense jusqu’au bout augmente pour un court moment le risque cardiaque, surtout chez qui n’y est pas habitué. Si tu as une maladie du cœur, des vaisseaux, du métabolisme ou des reins, si l’effort te donne une gêne dans la poitrine, un essoufflement inhabituel, des malaises ou des palpitations, ou si tu n’as pas bougé régulièrement, consulte d’abord un professionnel de santé. Arrête-toi aussitôt si l’un de ces signes apparaît. Teste-toi sur un home-trainer ou sur une route calme sans carrefour, le regard devant toi.",
+  caution:
+    "**Avant un test.** Un effort intense jusqu’au bout augmente pour un court moment le risque cardiaque, surtout chez qui n’y est pas habitué. Si tu as une maladie du cœur, des vaisseaux, du métabolisme ou des reins, si l’effort te donne une gêne dans la poitrine, un essoufflement inhabituel, des malaises ou des palpitations, ou si tu n’as pas bougé régulièrement, consulte d’abord un professionnel de santé. Arrête-toi aussitôt si l’un de ces signes apparaît. Teste-toi sur un home-trainer ou sur une route calme sans carrefour, le regard devant toi.",
 
   // The answer.
   youHold: "Pendant {time}, tu peux tenir",
   youMayHold: "Pendant {time}, tu peux peut-être tenir",
   testWould: "19\u00a0fois sur\u00a020 : un test donnerait {low}\u00a0à\u00a0{high}",
-  spoken: "Pendant {time}, tu peux tenir {power}, à {spread} près. Un test de cette durée donnerait {low} à {high}, 19 fois sur 20.",
+  spoken:
+    "Pendant {time}, tu peux tenir {power}, à {spread} près. Un test de cette durée donnerait {low} à {high}, 19 fois sur 20.",
   figures: "Ta courbe en chiffres",
   figure: "Grandeur",
   value: "Valeur",
@@ -80,10 +90,12 @@ export default ({
   oneSecond: "Puissance à une seconde",
   exponent: "Exposant",
   restsOnGiven: "Pas encore d’effort : ce sont CP et W′ de tes chiffres.",
-  restsOnGuess: "Une estimation : W′ et la perte sur longue durée sont pris comme chez des cyclistes entraînés (W′ {wPrime}), et comptent comme aussi incertains.",
+  restsOnGuess:
+    "Une estimation : W′ et la perte sur longue durée sont pris comme chez des cyclistes entraînés (W′ {wPrime}), et comptent comme aussi incertains.",
   restsOn: "La courbe suit le modèle **{model}**.",
   told: "Les efforts parlent nettement pour lui : il pèse {weight}.",
-  notTold: "Les efforts ne peuvent pas le choisir sûrement : il pèse {weight}, le modèle {other} {otherWeight}. Là où ils diffèrent, des efforts d’autres durées trancheraient.",
+  notTold:
+    "Les efforts ne peuvent pas le choisir sûrement : il pèse {weight}, le modèle {other} {otherWeight}. Là où ils diffèrent, des efforts d’autres durées trancheraient.",
   chosen: "Tu l’as choisi ; les efforts parlent plutôt pour le modèle {other}, qui pèse {otherWeight}.",
   alone: "Avec si peu d’efforts, aucun autre modèle ne peut être comparé.",
   use: "S’en servir dans toutes les questions",
@@ -98,7 +110,8 @@ export default ({
   read: "Lire la puissance à une durée",
   handle: "La durée demandée : gauche et droite la changent",
   you: "toi",
-  chartSays: "La puissance qu’on peut tenir baisse avec la durée, de {high} à {short} jusqu’à {low} à {long}. Pour {time}, elle est de {power}.",
+  chartSays:
+    "La puissance qu’on peut tenir baisse avec la durée, de {high} à {short} jusqu’à {low} à {long}. Pour {time}, elle est de {power}.",
   drag: "Tire l’anneau, ou sers-toi des flèches.",
   reading: "Pour {time} : **{power}**. La bande teintée est là où tomberait un test, 19 fois sur 20.",
   leftOut: "non compté",
@@ -128,8 +141,10 @@ export default ({
   "outcome.undetermined": "les efforts le laissent ouvert",
   "outcome.implausible": "donne des chiffres qu’aucun cycliste n’a",
   modelsCaption: "Chaque modèle ajusté aux efforts, pondérés selon leur répétabilité.",
-  formsSay: "Écrite comme travail selon la durée, comme puissance selon l’inverse de la durée ou comme durée selon la puissance, la relation à deux paramètres pondère autrement les mêmes efforts : CP vaut {cpA}, {cpB} et {cpC} ; W′ vaut {wA}, {wB} et {wC}.",
-  evidenceSays: "Le poids vient du critère d’Akaike pour petits échantillons, qui fait payer à un modèle chaque nombre ajusté. En dessous de 90 sur 100, les efforts n’ont pas choisi.",
+  formsSay:
+    "Écrite comme travail selon la durée, comme puissance selon l’inverse de la durée ou comme durée selon la puissance, la relation à deux paramètres pondère autrement les mêmes efforts : CP vaut {cpA}, {cpB} et {cpC} ; W′ vaut {wA}, {wB} et {wC}.",
+  evidenceSays:
+    "Le poids vient du critère d’Akaike pour petits échantillons, qui fait payer à un modèle chaque nombre ajusté. En dessous de 90 sur 100, les efforts n’ont pas choisi.",
 
   // Positions.
   positions: "Dans chaque position",
@@ -140,30 +155,39 @@ export default ({
   cpChange: "Écart de CP",
   guessedW: "W′ repris de {base}",
   beyondEfforts: "entre parenthèses : au-delà des efforts",
-  positionsSay: "D’un jour à l’autre, les efforts varient de plus que ce que coûtent la plupart des positions : répète les deux à tour de rôle, avec le même capteur.",
+  positionsSay:
+    "D’un jour à l’autre, les efforts varient de plus que ce que coûtent la plupart des positions : répète les deux à tour de rôle, avec le même capteur.",
 
   // Training.
   training: "Ce que rapporte l’entraînement",
   trainingGist: "{low} à {high} sur cette durée, en un mois d’intervalles publié.",
-  trainingSays: "Chez des cyclistes très entraînés, deux séances d’intervalles par semaine pendant quatre semaines ont élevé la puissance aérobie maximale de {low} à {high}. Pour toi, sur {time}, ce serait {lowW} à {highW}. Rien n’est promis à personne.",
+  trainingSays:
+    "Chez des cyclistes très entraînés, deux séances d’intervalles par semaine pendant quatre semaines ont élevé la puissance aérobie maximale de {low} à {high}. Pour toi, sur {time}, ce serait {lowW} à {highW}. Rien n’est promis à personne.",
   trainingHeld: "La puissance actuelle pour {time} pourrait alors être tenue {lowTime} à {highTime}.",
-  trainingShown: "Deux tests diffèrent par pur hasard de {shown} au plus, 19 fois sur 20, car un test se répète à {error} près. Pour montrer un gain de {low}, il faut {lowTests} avant et autant après ; pour {high}, {highTests} : si le gain est réel, les tests le montrent 4 fois sur 5 ; s’il ne l’est pas, ils semblent le montrer 1 fois sur 20.",
+  trainingShown:
+    "Deux tests diffèrent par pur hasard de {shown} au plus, 19 fois sur 20, car un test se répète à {error} près. Pour montrer un gain de {low}, il faut {lowTests} avant et autant après ; pour {high}, {highTests} : si le gain est réel, les tests le montrent 4 fois sur 5 ; s’il ne l’est pas, ils semblent le montrer 1 fois sur 20.",
   tests: { one: "{count} test", many: "{count} de tests", other: "{count} tests" },
   repeats: "Répétabilité d’un test",
-  repeatsSay: "Un effort sans ± propre compte comme sûr à {error} près : les tests de 20 minutes de huit cyclistes entraînés se répétaient à {twenty} près, ceux de 4 minutes à {four}.",
+  repeatsSay:
+    "Un effort sans ± propre compte comme sûr à {error} près : les tests de 20 minutes de huit cyclistes entraînés se répétaient à {twenty} près, ceux de 4 minutes à {four}.",
 
   // How it is worked out, and the table.
   how: "Comment c’est calculé",
   howGist: "Moindres carrés, chaque effort pondéré selon sa répétabilité.",
   howTwo: "P de t égale CP plus W prime sur t",
   howThree: "P de t égale CP plus W prime sur la somme de t et de W prime sur P max moins CP",
-  howOmni: "P de t égale CP plus W prime sur t fois un moins e puissance moins t fois P max moins CP sur W prime, moins A fois le logarithme naturel de t sur T au-delà de T",
+  howOmni:
+    "P de t égale CP plus W prime sur t fois un moins e puissance moins t fois P max moins CP sur W prime, moins A fois le logarithme naturel de t sur T au-delà de T",
   howLog: "P de t égale M A P moins E fois le logarithme naturel de t sur sept minutes",
   howLaw: "P de t égale S fois t puissance moins k",
-  howFit: "Les chiffres de chaque modèle sont ceux des moindres carrés : la somme sur les efforts du carré de l’écart entre puissance et courbe, chacun en unités de son propre écart type.",
-  howBand: "L’incertitude des chiffres vient de la façon dont la courbe répond à chacun d’eux, tous ensemble avec leur covariance, et passe dans la bande. Ce qu’on sait de la répétabilité des tests compte comme sept résidus à côté de ceux de tes efforts, si bien que deux ou trois efforts ne font pas semblant d’être sûrs et ne renoncent pas non plus.",
-  howParts: "Le modèle pour toutes durées n’a de puissance de pointe que si un effort dure moins de deux minutes, et de perte sur longue durée que si l’un dépasse T.",
-  howNot: "Tout cela vaut pour un cycliste frais, au frais et nourri. Chaleur, altitude et sortie dure juste avant n’y sont pas : après deux heures dures, des cyclistes avaient perdu {cp} de CP et {wPrime} de W′.",
+  howFit:
+    "Les chiffres de chaque modèle sont ceux des moindres carrés : la somme sur les efforts du carré de l’écart entre puissance et courbe, chacun en unités de son propre écart type.",
+  howBand:
+    "L’incertitude des chiffres vient de la façon dont la courbe répond à chacun d’eux, tous ensemble avec leur covariance, et passe dans la bande. Ce qu’on sait de la répétabilité des tests compte comme sept résidus à côté de ceux de tes efforts, si bien que deux ou trois efforts ne font pas semblant d’être sûrs et ne renoncent pas non plus.",
+  howParts:
+    "Le modèle pour toutes durées n’a de puissance de pointe que si un effort dure moins de deux minutes, et de perte sur longue durée que si l’un dépasse T.",
+  howNot:
+    "Tout cela vaut pour un cycliste frais, au frais et nourri. Chaleur, altitude et sortie dure juste avant n’y sont pas : après deux heures dures, des cyclistes avaient perdu {cp} de CP et {wPrime} de W′.",
   "symbol.P": "puissance qui peut être tenue pendant la durée t",
   "symbol.CP": "puissance critique, et travail possible au-dessus",
   "symbol.Pmax": "puissance au premier instant",
@@ -177,10 +201,11 @@ export default ({
   tablePower: "Puissance",
   tableTest: "Un test",
   events: "Tes épreuves",
-  eventsCaption: "Chaque épreuve sur ce parcours, dans cette position, à la puissance que la courbe donne pour exactement sa durée.",
+  eventsCaption:
+    "Chaque épreuve sur ce parcours, dans cette position, à la puissance que la courbe donne pour exactement sa durée.",
   eventsGist: "{event} : {power} pendant {time}.",
   event: "Épreuve",
   eventTime: "Durée",
   eventPower: "Puissance",
   beyond: "plus long que tout effort",
-});
+};

@@ -2,7 +2,7 @@
 /** Ce que l’on emporte : des fichiers, et la page imprimée. */
 
 /** @satisfies {import("../books.d.ts").Texts<"save">} */
-export default ({
+export default {
   charts: "Graphiques",
   tables: "Tableaux, tels qu’ils sont affichés",
   columns: "Les chiffres derrière les graphiques, complets et en unités SI",
@@ -25,7 +25,8 @@ export default ({
   plusMinus: "(± est un écart type ; un chiffre sans ± est pris comme exact)",
   input: "{label} **{value}**",
   inputKnown: "{label} **{value}**, {known}",
-  linkTooLong: "Le lien vers ces chiffres est trop long pour le papier. Partage-le, ou enregistre la question dans un fichier.",
+  linkTooLong:
+    "Le lien vers ces chiffres est trop long pour le papier. Partage-le, ou enregistre la question dans un fichier.",
   sameQuestion: "La même question avec ces chiffres, à changer et à poser de nouveau : {link}",
   qrCode: "Code QR du lien",
 
@@ -49,4 +50,4 @@ export default ({
   power: "Puissance",
   conditions: "Conditions",
   theModel: "Le modèle",
-});
+};

@@ -2,7 +2,7 @@
 /** Ce que disent plusieurs questions. */
 
 /** @satisfies {import("../books.d.ts").Texts<"shared">} */
-export default ({
+export default {
   answer: "Réponse",
   charts: "Graphiques",
   whatItMeans: "Ce que cela veut dire",
@@ -47,12 +47,18 @@ export default ({
   spoken: "{claim}.",
   spokenSure: "{claim} : {odds}.",
 
-  surerTime: "**Pour y voir plus clair.** Sur les {all} que tes chiffres apportent au temps, {portion} vient de « {input} » ({known}).",
-  surerDifference: "**Pour y voir plus clair.** Sur les {all} que tes chiffres apportent à l’écart, {portion} vient de « {input} » ({known}).",
-  surerDistance: "**Pour y voir plus clair.** Sur les {all} que tes chiffres apportent à la distance, {portion} vient de « {input} » ({known}).",
-  surerSpeed: "**Pour y voir plus clair.** Sur les {all} que tes chiffres apportent à la vitesse, {portion} vient de « {input} » ({known}).",
-  surerPower: "**Pour y voir plus clair.** Sur les {all} que tes chiffres apportent à la puissance, {portion} vient de « {input} » ({known}).",
-  surerHip: "**Pour y voir plus clair.** Sur les {all} que tes chiffres apportent au changement à la hanche, {portion} vient de « {input} » ({known}).",
+  surerTime:
+    "**Pour y voir plus clair.** Sur les {all} que tes chiffres apportent au temps, {portion} vient de « {input} » ({known}).",
+  surerDifference:
+    "**Pour y voir plus clair.** Sur les {all} que tes chiffres apportent à l’écart, {portion} vient de « {input} » ({known}).",
+  surerDistance:
+    "**Pour y voir plus clair.** Sur les {all} que tes chiffres apportent à la distance, {portion} vient de « {input} » ({known}).",
+  surerSpeed:
+    "**Pour y voir plus clair.** Sur les {all} que tes chiffres apportent à la vitesse, {portion} vient de « {input} » ({known}).",
+  surerPower:
+    "**Pour y voir plus clair.** Sur les {all} que tes chiffres apportent à la puissance, {portion} vient de « {input} » ({known}).",
+  surerHip:
+    "**Pour y voir plus clair.** Sur les {all} que tes chiffres apportent au changement à la hanche, {portion} vient de « {input} » ({known}).",
   surerHow: "{link} : {how} ; sans ce doute, il ne resterait que {left} au lieu de {all}.",
   surerNoHow: "{link} ; sans ce doute, il ne resterait que {left} au lieu de {all}.",
   surerNext: "Vient ensuite « {input} ».",
@@ -101,4 +107,4 @@ export default ({
 
   dragRing: "Déplace l’anneau, ou sers-toi des flèches du clavier.",
   you: "toi",
-});
+};

@@ -2,7 +2,7 @@
 /** Names of units, and the words that go with figures. */
 
 /** @satisfies {import("../books.d.ts").Texts<"units">} */
-export default ({
+export default {
   "mi.symbol": "miles",
   "mi.typed": "mille milles",
   "mi.name": "miles",
@@ -37,11 +37,11 @@ export default ({
   "share.name": "pour cent",
   "grade.name": "pour cent",
   "force_per_speed.symbol": "N par m/s",
-  "distance_choice": "{unit}, {speed}",
+  distance_choice: "{unit}, {speed}",
   "brief.mi": "Miles, {temperature}",
   "brief.km": "km, {temperature}",
-  "level": "à égalité",
-  "under_a_second": "moins d’une seconde",
-  "faster_by": "plus rapide de {figure}",
-  "slower_by": "moins rapide de {figure}",
-});
+  level: "à égalité",
+  under_a_second: "moins d’une seconde",
+  faster_by: "plus rapide de {figure}",
+  slower_by: "moins rapide de {figure}",
+};

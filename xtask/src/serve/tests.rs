@@ -18,7 +18,8 @@ impl Place {
     fn new() -> Self {
         static PLACES: AtomicUsize = AtomicUsize::new(0);
         let number = PLACES.fetch_add(1, Ordering::Relaxed);
-        let around = std::env::temp_dir().join(format!("fasterby-serve-{}-{number}", std::process::id()));
+        let around =
+            std::env::temp_dir().join(format!("fasterby-serve-{}-{number}", std::process::id()));
         let site = around.join("site");
         for (path, content) in [
             ("secret.txt", SECRET.to_string()),
@@ -51,7 +52,9 @@ impl Place {
             symlink("..", site.join("up")).unwrap();
             symlink("/dev/zero", site.join("zero")).unwrap();
             symlink("index.html", site.join("inner-link.html")).unwrap();
-            let pipe = std::process::Command::new("mkfifo").arg(site.join("pipe")).status();
+            let pipe = std::process::Command::new("mkfifo")
+                .arg(site.join("pipe"))
+                .status();
             assert!(pipe.is_ok_and(|status| status.success()));
         }
         Self(around)
@@ -97,7 +100,9 @@ fn until_closed(stream: &mut TcpStream) -> Vec<u8> {
         match stream.read(&mut piece) {
             Ok(0) => return all,
             Ok(count) => all.extend(&piece[..count]),
-            Err(error) if [io::ErrorKind::WouldBlock, io::ErrorKind::TimedOut].contains(&error.kind()) => {
+            Err(error)
+                if [io::ErrorKind::WouldBlock, io::ErrorKind::TimedOut].contains(&error.kind()) =>
+            {
                 panic!("the server keeps a connection that it should close")
             }
             Err(_) => return all,
@@ -113,14 +118,27 @@ struct Said {
 
 impl Said {
     fn of(bytes: &[u8]) -> Self {
-        let end = bytes.windows(4).position(|four| four == b"\r\n\r\n").expect("an answer has a head");
+        let end = bytes
+            .windows(4)
+            .position(|four| four == b"\r\n\r\n")
+            .expect("an answer has a head");
         let head = String::from_utf8_lossy(&bytes[..end]).to_ascii_lowercase();
-        let status = head.split(' ').nth(1).and_then(|code| code.parse().ok()).expect("an answer has a status");
-        Self { status, head, body: bytes[end + 4..].to_vec() }
+        let status = head
+            .split(' ')
+            .nth(1)
+            .and_then(|code| code.parse().ok())
+            .expect("an answer has a status");
+        Self {
+            status,
+            head,
+            body: bytes[end + 4..].to_vec(),
+        }
     }
 
     fn header(&self, name: &str) -> Option<&str> {
-        self.head.lines().find_map(|line| line.strip_prefix(name)?.strip_prefix(": "))
+        self.head
+            .lines()
+            .find_map(|line| line.strip_prefix(name)?.strip_prefix(": "))
     }
 }
 
@@ -129,14 +147,19 @@ fn asked(port: u16, path: &str) -> Said {
 }
 
 fn asked_with(port: u16, method: &str, path: &str, headers: &str) -> Said {
-    let request = format!("{method} {path} HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\n{headers}\r\n");
+    let request = format!(
+        "{method} {path} HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\n{headers}\r\n"
+    );
     Said::of(&said_to(port, request.as_bytes()))
 }
 
 /// The server still answers, and right.
 fn expect_it_works(port: u16) {
     let page = asked(port, "/");
-    assert_eq!((page.status, page.body.as_slice()), (200, &b"<p>the page</p>"[..]));
+    assert_eq!(
+        (page.status, page.body.as_slice()),
+        (200, &b"<p>the page</p>"[..])
+    );
 }
 
 /// Every way out of a folder that servers have fallen for, to files that exist.
@@ -159,9 +182,17 @@ fn ways_out() -> Vec<String> {
         "v-1f/../..",
         "embed/%2e%2e/%2e%2e",
     ];
-    let slashes = ["/", "%2f", "%2F", "%5c", "\\", "//", "%252f", "%c0%af", "/./"];
-    let mut ways: Vec<String> =
-        ups.iter().flat_map(|up| slashes.iter().map(move |slash| format!("/{up}{slash}secret.txt"))).collect();
+    let slashes = [
+        "/", "%2f", "%2F", "%5c", "\\", "//", "%252f", "%c0%af", "/./",
+    ];
+    let mut ways: Vec<String> = ups
+        .iter()
+        .flat_map(|up| {
+            slashes
+                .iter()
+                .map(move |slash| format!("/{up}{slash}secret.txt"))
+        })
+        .collect();
     for target in ["etc/passwd", "dev/zero", "proc/self/environ"] {
         for slash in slashes {
             ways.push(format!("{slash}{target}"));
@@ -225,9 +256,15 @@ fn no_path_leads_out_of_the_folder_nor_to_a_link_or_a_device() {
     let ways = ways_out();
     assert!(ways.len() >= 100);
     for way in &ways {
-        for target in [way.clone(), format!("{way}?a=b"), format!("http://localhost{way}")] {
-            let answer =
-                said_to(port, format!("GET {target} HTTP/1.1\r\nHost: a\r\nConnection: close\r\n\r\n").as_bytes());
+        for target in [
+            way.clone(),
+            format!("{way}?a=b"),
+            format!("http://localhost{way}"),
+        ] {
+            let answer = said_to(
+                port,
+                format!("GET {target} HTTP/1.1\r\nHost: a\r\nConnection: close\r\n\r\n").as_bytes(),
+            );
             let said = Said::of(&answer);
             assert!([400, 404].contains(&said.status), "{target}: {}", said.head);
             let text = String::from_utf8_lossy(&answer);
@@ -265,7 +302,15 @@ fn broken_requests() -> Vec<Vec<u8>> {
     requests.push(vec![b'\n'; 100_000]);
     requests.push((0..=255).cycle().take(5000).collect());
     // The beginning of a greeting for TLS.
-    requests.push([&[0x16, 0x03, 0x01, 0x02, 0x00, 0x01, 0x00, 0x01, 0xfc, 0x03, 0x03][..], &[7; 300]].concat());
+    requests.push(
+        [
+            &[
+                0x16, 0x03, 0x01, 0x02, 0x00, 0x01, 0x00, 0x01, 0xfc, 0x03, 0x03,
+            ][..],
+            &[7; 300],
+        ]
+        .concat(),
+    );
     requests
 }
 
@@ -277,7 +322,10 @@ fn a_broken_request_ends_its_own_connection_and_nothing_else() {
         let answer = said_to(port, &request);
         let shown = String::from_utf8_lossy(&request[..request.len().min(60)]).into_owned();
         let text = String::from_utf8_lossy(&answer);
-        assert!(!text.contains(SECRET) && !text.contains("root:"), "{shown:?}: {text}");
+        assert!(
+            !text.contains(SECRET) && !text.contains("root:"),
+            "{shown:?}: {text}"
+        );
         expect_it_works(port);
     }
 }
@@ -288,7 +336,11 @@ fn only_reading_is_allowed() {
     let port = place.served();
     for method in ["POST", "PUT", "DELETE", "OPTIONS", "PATCH", "ANYTHING"] {
         let said = asked_with(port, method, "/", "");
-        assert_eq!((said.status, said.header("allow")), (405, Some("get, head")), "{method}");
+        assert_eq!(
+            (said.status, said.header("allow")),
+            (405, Some("get, head")),
+            "{method}"
+        );
     }
 }
 
@@ -308,7 +360,11 @@ fn a_header_that_is_too_long_is_refused() {
         let answer = said_to(port, request.as_bytes());
         // The answer is lost where the connection is closed while the client still writes.
         if !answer.is_empty() {
-            assert!([400, 414, 431].contains(&Said::of(&answer).status), "{}", String::from_utf8_lossy(&answer));
+            assert!(
+                [400, 414, 431].contains(&Said::of(&answer).status),
+                "{}",
+                String::from_utf8_lossy(&answer)
+            );
         }
         expect_it_works(port);
     }
@@ -317,12 +373,16 @@ fn a_header_that_is_too_long_is_refused() {
 #[test]
 fn a_client_that_never_ends_its_header_or_says_nothing_is_let_go() {
     let place = Place::new();
-    let port = place.served_within(Limits { header: Duration::from_millis(300), ..LIMITS });
+    let port = place.served_within(Limits {
+        header: Duration::from_millis(300),
+        ..LIMITS
+    });
     let mut silent = connected(port);
     let mut slow = connected(port);
     slow.write_all(b"GET / HTTP/1.1\r\nHost: a\r\nA: ").unwrap();
     let mut idle = connected(port);
-    idle.write_all(b"GET / HTTP/1.1\r\nHost: a\r\n\r\n").unwrap();
+    idle.write_all(b"GET / HTTP/1.1\r\nHost: a\r\n\r\n")
+        .unwrap();
     let dripping = thread::spawn(move || {
         let mut stream = connected(port);
         stream.write_all(b"GET / HTTP/1.1\r\n").ok();
@@ -343,10 +403,17 @@ fn a_client_that_never_ends_its_header_or_says_nothing_is_let_go() {
 fn a_client_that_does_not_read_is_let_go() {
     let place = Place::new();
     let short = Duration::from_millis(300);
-    let port = place.served_within(Limits { connection: short, closing: short, connections: 1, ..LIMITS });
+    let port = place.served_within(Limits {
+        connection: short,
+        closing: short,
+        connections: 1,
+        ..LIMITS
+    });
     let mut stream = connected(port);
     for _ in 0..50 {
-        stream.write_all(b"GET /large.txt HTTP/1.1\r\nHost: a\r\n\r\n").ok();
+        stream
+            .write_all(b"GET /large.txt HTTP/1.1\r\nHost: a\r\n\r\n")
+            .ok();
     }
     // The only place is free again once that connection is closed.
     expect_it_works(port);
@@ -362,14 +429,21 @@ fn two_hundred_connections_at_once_are_answered() {
             .write_all(b"GET /large.txt HTTP/1.1\r\nHost: a\r\nAccept-Encoding: br\r\nConnection: close\r\n\r\n")
             .unwrap();
     }
-    let bodies: Vec<Vec<u8>> = streams.iter_mut().map(|stream| Said::of(&until_closed(stream)).body).collect();
+    let bodies: Vec<Vec<u8>> = streams
+        .iter_mut()
+        .map(|stream| Said::of(&until_closed(stream)).body)
+        .collect();
     assert!(!bodies[0].is_empty() && bodies.iter().all(|body| *body == bodies[0]));
 }
 
 #[test]
 fn more_connections_than_there_are_places_wait_for_theirs() {
     let place = Place::new();
-    let port = place.served_within(Limits { connections: 2, header: Duration::from_millis(300), ..LIMITS });
+    let port = place.served_within(Limits {
+        connections: 2,
+        header: Duration::from_millis(300),
+        ..LIMITS
+    });
     let held: Vec<TcpStream> = (0..10).map(|_| connected(port)).collect();
     expect_it_works(port);
     drop(held);
@@ -380,9 +454,14 @@ fn a_client_that_asks_for_it_is_left_and_another_is_kept() {
     let place = Place::new();
     let port = place.served();
     let mut stream = connected(port);
-    stream.write_all(b"GET / HTTP/1.1\r\nHost: a\r\nConnection: close\r\n\r\n").unwrap();
+    stream
+        .write_all(b"GET / HTTP/1.1\r\nHost: a\r\nConnection: close\r\n\r\n")
+        .unwrap();
     let said = Said::of(&until_closed(&mut stream));
-    assert_eq!((said.status, said.header("connection")), (200, Some("close")));
+    assert_eq!(
+        (said.status, said.header("connection")),
+        (200, Some("close"))
+    );
 
     let mut stream = connected(port);
     stream.write_all(b"GET / HTTP/1.0\r\n\r\n").unwrap();
@@ -393,7 +472,12 @@ fn a_client_that_asks_for_it_is_left_and_another_is_kept() {
     let two = b"GET / HTTP/1.1\r\nHost: a\r\n\r\nGET /icon.svg HTTP/1.1\r\nHost: a\r\nConnection: close\r\n\r\n";
     stream.write_all(two).unwrap();
     let answers = until_closed(&mut stream);
-    assert_eq!(String::from_utf8_lossy(&answers).matches("HTTP/1.1 200").count(), 2);
+    assert_eq!(
+        String::from_utf8_lossy(&answers)
+            .matches("HTTP/1.1 200")
+            .count(),
+        2
+    );
 }
 
 #[test]
@@ -403,7 +487,11 @@ fn a_head_alone_is_that_of_the_whole_answer() {
     for path in ["/", "/v-1f/style.css", "/missing"] {
         let (whole, head) = (asked(port, path), asked_with(port, "HEAD", path, ""));
         assert_eq!((head.status, head.body.len()), (whole.status, 0));
-        assert_eq!(head.header("content-length"), Some(whole.body.len().to_string().as_str()), "{path}");
+        assert_eq!(
+            head.header("content-length"),
+            Some(whole.body.len().to_string().as_str()),
+            "{path}"
+        );
         assert_eq!(head.header("content-type"), whole.header("content-type"));
     }
 }
@@ -430,12 +518,26 @@ fn a_body_is_compressed_as_the_client_prefers() {
         ("x-br, brotli", None),
         ("", None),
     ] {
-        let said = asked_with(port, "GET", "/large.txt", &format!("Accept-Encoding: {accepted}\r\n"));
-        assert_eq!((said.status, said.header("content-encoding")), (200, wanted), "{accepted}");
+        let said = asked_with(
+            port,
+            "GET",
+            "/large.txt",
+            &format!("Accept-Encoding: {accepted}\r\n"),
+        );
+        assert_eq!(
+            (said.status, said.header("content-encoding")),
+            (200, wanted),
+            "{accepted}"
+        );
         assert_eq!(said.header("vary"), Some("accept-encoding"));
     }
     assert_eq!(asked(port, "/large.txt").header("content-encoding"), None);
-    let said = asked_with(port, "GET", "/large.txt", "Accept-Encoding: br;q=0\r\nAccept-Encoding: gzip\r\n");
+    let said = asked_with(
+        port,
+        "GET",
+        "/large.txt",
+        "Accept-Encoding: br;q=0\r\nAccept-Encoding: gzip\r\n",
+    );
     assert_eq!(said.header("content-encoding"), Some("gzip"));
 }
 
@@ -453,8 +555,16 @@ fn other_origins_may_read_what_an_embed_needs_and_nothing_else() {
         "/v-1f/wasm/first_bg.wasm",
     ] {
         let said = asked(port, path);
-        assert_eq!((said.status, said.header("access-control-allow-origin")), (200, Some("*")), "{path}");
-        assert_eq!(said.header("cross-origin-resource-policy"), Some("cross-origin"), "{path}");
+        assert_eq!(
+            (said.status, said.header("access-control-allow-origin")),
+            (200, Some("*")),
+            "{path}"
+        );
+        assert_eq!(
+            said.header("cross-origin-resource-policy"),
+            Some("cross-origin"),
+            "{path}"
+        );
     }
     for path in [
         "/",
@@ -468,21 +578,49 @@ fn other_origins_may_read_what_an_embed_needs_and_nothing_else() {
         "/large.txt",
         "/missing",
     ] {
-        assert_eq!(asked(port, path).header("access-control-allow-origin"), None, "{path}");
+        assert_eq!(
+            asked(port, path).header("access-control-allow-origin"),
+            None,
+            "{path}"
+        );
     }
-    assert_eq!(asked(port, "/embed/frame.html").header("cross-origin-resource-policy"), Some("cross-origin"));
-    assert_eq!(asked(port, "/").header("cross-origin-resource-policy"), Some("same-origin"));
+    assert_eq!(
+        asked(port, "/embed/frame.html").header("cross-origin-resource-policy"),
+        Some("cross-origin")
+    );
+    assert_eq!(
+        asked(port, "/").header("cross-origin-resource-policy"),
+        Some("same-origin")
+    );
 }
 
 #[test]
 fn what_never_changes_is_kept_by_browsers_and_nothing_else() {
     let place = Place::new();
     let port = place.served();
-    assert_eq!(asked(port, "/v-1f/app.js").header("cache-control"), Some("public, max-age=31536000, immutable"));
-    for path in ["/", "/embed/v1.js", "/embed.js", "/offline.js", "/version.json", "/start.js", "/icon.svg"] {
-        assert_eq!(asked(port, path).header("cache-control"), Some("no-cache"), "{path}");
+    assert_eq!(
+        asked(port, "/v-1f/app.js").header("cache-control"),
+        Some("public, max-age=31536000, immutable")
+    );
+    for path in [
+        "/",
+        "/embed/v1.js",
+        "/embed.js",
+        "/offline.js",
+        "/version.json",
+        "/start.js",
+        "/icon.svg",
+    ] {
+        assert_eq!(
+            asked(port, path).header("cache-control"),
+            Some("no-cache"),
+            "{path}"
+        );
     }
-    assert_eq!(asked(port, "/v-1f/missing.js").header("cache-control"), Some("no-store"));
+    assert_eq!(
+        asked(port, "/v-1f/missing.js").header("cache-control"),
+        Some("no-store")
+    );
 }
 
 #[test]
@@ -490,7 +628,10 @@ fn a_name_with_odd_signs_is_found_by_its_encoding_and_a_query_is_ignored() {
     let place = Place::new();
     let port = place.served();
     assert_eq!(asked(port, "/a%20b%25c.txt").body, b"odd name");
-    assert_eq!(asked(port, "/%69ndex.html?a=../../secret.txt").body, b"<p>the page</p>");
+    assert_eq!(
+        asked(port, "/%69ndex.html?a=../../secret.txt").body,
+        b"<p>the page</p>"
+    );
     assert_eq!(asked(port, "/?a").body, b"<p>the page</p>");
 }
 
@@ -501,7 +642,10 @@ fn a_file_that_is_changed_is_served_anew_and_one_that_is_removed_is_not_found() 
     let style = place.0.join("site/v-1f/style.css");
     assert_eq!(asked(port, "/v-1f/style.css").body, STYLE.as_bytes());
     fs::write(&style, "p { color: brown; margin: 0 }").unwrap();
-    assert_eq!(asked(port, "/v-1f/style.css").body, b"p { color: brown; margin: 0 }");
+    assert_eq!(
+        asked(port, "/v-1f/style.css").body,
+        b"p { color: brown; margin: 0 }"
+    );
     fs::remove_file(&style).unwrap();
     assert_eq!(asked(port, "/v-1f/style.css").status, 404);
 }

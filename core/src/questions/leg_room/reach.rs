@@ -69,10 +69,12 @@ impl Moving<'_> {
     }
 
     fn slack_m(&self, side: usize, values: &[f64; NUMBERS]) -> f64 {
-        self.making.riders(values).map_or(f64::NAN, |riders| match riders[side].linkage().turn() {
-            Ok(turn) => turn.slack_m(),
-            Err(missing) => -missing.missing_m,
-        })
+        self.making
+            .riders(values)
+            .map_or(f64::NAN, |riders| match riders[side].linkage().turn() {
+                Ok(turn) => turn.slack_m(),
+                Err(missing) => -missing.missing_m,
+            })
     }
 }
 
@@ -100,11 +102,17 @@ impl Reaching {
         let slack_m = moving.slack_m(side, moving.values);
         let slack_moves: Vec<f64> = (0..moving.unsure.len())
             .map(|i| {
-                let at = |sd: f64| moving.slack_m(side, &moving.moved(|j| if i == j { sd } else { 0.0 }));
+                let at = |sd: f64| {
+                    moving.slack_m(side, &moving.moved(|j| if i == j { sd } else { 0.0 }))
+                };
                 per_span(at(STEP) - at(-STEP), moving.span(i, 0.0, STEP))
             })
             .collect();
-        let slack_sd_m = slack_moves.iter().map(|moves| moves * moves).sum::<f64>().sqrt();
+        let slack_sd_m = slack_moves
+            .iter()
+            .map(|moves| moves * moves)
+            .sum::<f64>()
+            .sqrt();
         if slack_sd_m.is_nan() || slack_sd_m <= 0.0 {
             return None;
         }
@@ -119,8 +127,13 @@ impl Reaching {
             let edge = |panel: usize| end * panel as f64 / PANELS as f64;
             for (root, width) in gauss_points(edge(panel), edge(panel + 1)) {
                 let by_sd = from + root * root;
-                let outputs = outputs_of_each(moving.making, &moving.moved(|i| by_sd * direction[i]));
-                along.push(Node { by_sd, weight: 2.0 * root * width * (-0.5 * by_sd * by_sd).exp(), outputs });
+                let outputs =
+                    outputs_of_each(moving.making, &moving.moved(|i| by_sd * direction[i]));
+                along.push(Node {
+                    by_sd,
+                    weight: 2.0 * root * width * (-0.5 * by_sd * by_sd).exp(),
+                    outputs,
+                });
             }
         }
         let sum: f64 = along.iter().map(|node| node.weight).sum();
@@ -138,7 +151,12 @@ impl Reaching {
                 std::array::from_fn(|output| per_span(high[output] - low[output], span))
             })
             .collect();
-        Some(Self { margin, direction, along, moves })
+        Some(Self {
+            margin,
+            direction,
+            along,
+            moves,
+        })
     }
 
     /// The share of the combinations of the inputs with which the leg reaches.
@@ -149,7 +167,11 @@ impl Reaching {
     /// Of two sides the one that reaches less often; both legs are of one rider, so that where it reaches the other does.
     pub(super) fn rarer<'a>(one: Option<&'a Self>, other: Option<&'a Self>) -> Option<&'a Self> {
         match (one, other) {
-            (Some(one), Some(other)) => Some(if one.margin < other.margin { one } else { other }),
+            (Some(one), Some(other)) => Some(if one.margin < other.margin {
+                one
+            } else {
+                other
+            }),
             (one, other) => one.or(other),
         }
     }
@@ -158,7 +180,10 @@ impl Reaching {
     /// combination can be worked out.
     fn sd(&self, output: &dyn Fn(&Outputs) -> f64) -> f64 {
         let (mut sum, mut first, mut second) = (0.0, 0.0, 0.0);
-        for Node { weight, outputs, .. } in &self.along {
+        for Node {
+            weight, outputs, ..
+        } in &self.along
+        {
             let value = output(outputs);
             if value.is_finite() {
                 sum += weight;
@@ -168,9 +193,16 @@ impl Reaching {
         }
         let along = (second / sum - (first / sum).powi(2)).max(0.0);
         let moves: Vec<f64> = self.moves.iter().map(output).collect();
-        let in_line: f64 = moves.iter().zip(&self.direction).map(|(moves, share)| moves * share).sum();
-        let across: f64 =
-            moves.iter().zip(&self.direction).map(|(moves, share)| (moves - in_line * share).powi(2)).sum();
+        let in_line: f64 = moves
+            .iter()
+            .zip(&self.direction)
+            .map(|(moves, share)| moves * share)
+            .sum();
+        let across: f64 = moves
+            .iter()
+            .zip(&self.direction)
+            .map(|(moves, share)| (moves - in_line * share).powi(2))
+            .sum();
         (along + across).sqrt()
     }
 }
@@ -182,5 +214,8 @@ pub(super) fn given_reach(
     output: impl Fn(&Outputs) -> f64,
 ) -> Figure {
     let sd = reaching.map_or(f64::NAN, |reaching| reaching.sd(&output));
-    Figure { sd: if sd.is_finite() { sd } else { unconditional.sd }, ..unconditional }
+    Figure {
+        sd: if sd.is_finite() { sd } else { unconditional.sd },
+        ..unconditional
+    }
 }

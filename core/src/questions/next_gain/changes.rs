@@ -169,27 +169,42 @@ impl Plan {
             if candidate.changes.is_empty() {
                 return Err(missing(&format!("with.candidates[{c}].changes")));
             }
-            let found =
-                candidate.changes.iter().enumerate().map(|(i, change)| plan.found(scenario, &known, change, &path(i)));
+            let found = candidate
+                .changes
+                .iter()
+                .enumerate()
+                .map(|(i, change)| plan.found(scenario, &known, change, &path(i)));
             let moves = found.collect::<Result<_, _>>()?;
             plan.moves.push(moves);
         }
         Ok(plan)
     }
 
-    fn found(&mut self, scenario: &Scenario, known: &[Number], change: &Change, path: &str) -> Result<Move, Error> {
+    fn found(
+        &mut self,
+        scenario: &Scenario,
+        known: &[Number],
+        change: &Change,
+        path: &str,
+    ) -> Result<Move, Error> {
         let conflict = || {
             let message = format!("{path} takes a field with by or share, or use_position.");
             Error::new(Kind::Conflict, path, message)
         };
         match (&change.field, change.by, change.share, change.use_position) {
-            (None, None, None, Some(position)) => {
-                Ok(Move::Ride(position_index(scenario, position, &format!("{path}.use_position"))?))
-            }
+            (None, None, None, Some(position)) => Ok(Move::Ride(position_index(
+                scenario,
+                position,
+                &format!("{path}.use_position"),
+            )?)),
             (Some(field), Some(by), None, None) => {
                 let (target, bounds) = self.target(known, field, path)?;
                 let widest = bounds.max - bounds.min;
-                let span = Field { min: -widest, max: widest, ..*bounds };
+                let span = Field {
+                    min: -widest,
+                    max: widest,
+                    ..*bounds
+                };
                 check_quantity(&span, &format!("{path}.by"), &by)?;
                 Ok(Move::Add(target, by))
             }
@@ -202,25 +217,46 @@ impl Plan {
         }
     }
 
-    fn target(&mut self, known: &[Number], field: &str, path: &str) -> Result<(usize, &'static Field), Error> {
+    fn target(
+        &mut self,
+        known: &[Number],
+        field: &str,
+        path: &str,
+    ) -> Result<(usize, &'static Field), Error> {
         let named = |number: &&Number| number.path == field || number.field.key == field;
         let Some(first) = known.iter().find(named) else {
             let short: String = field.chars().take(80).collect();
-            let message = format!("{path}.field is {short}, which is not a number of this scenario.");
-            return Err(Error::new(Kind::UnknownField, format!("{path}.field"), message));
+            let message =
+                format!("{path}.field is {short}, which is not a number of this scenario.");
+            return Err(Error::new(
+                Kind::UnknownField,
+                format!("{path}.field"),
+                message,
+            ));
         };
         let every = first.field.key == field;
         let moves = |number: &Number| {
-            let beside = number.place.position == first.place.position && !std::ptr::eq(first.field, number.field);
+            let beside = number.place.position == first.place.position
+                && !std::ptr::eq(first.field, number.field);
             number.path == field || goes_with(first.field, number.field) && (every || beside)
         };
         let numbers: Vec<usize> = (0..known.len()).filter(|&i| moves(&known[i])).collect();
         self.course_moves |= first.field.key.starts_with("course.");
-        let at = self.targets.iter().position(|target| target.numbers == numbers).unwrap_or_else(|| {
-            let smooth = SMOOTH.iter().any(|smooth| std::ptr::eq(*smooth, first.field));
-            self.targets.push(Target { numbers, smooth, value: first.value });
-            self.targets.len() - 1
-        });
+        let at = self
+            .targets
+            .iter()
+            .position(|target| target.numbers == numbers)
+            .unwrap_or_else(|| {
+                let smooth = SMOOTH
+                    .iter()
+                    .any(|smooth| std::ptr::eq(*smooth, first.field));
+                self.targets.push(Target {
+                    numbers,
+                    smooth,
+                    value: first.value,
+                });
+                self.targets.len() - 1
+            });
         Ok((at, first.field))
     }
 
@@ -230,11 +266,19 @@ impl Plan {
     }
 
     fn unmoved(&self) -> Moved {
-        Moved { added: vec![0.0; self.numbers], times: vec![1.0; self.numbers], position: self.riding_position }
+        Moved {
+            added: vec![0.0; self.numbers],
+            times: vec![1.0; self.numbers],
+            position: self.riding_position,
+        }
     }
 
     /// The scenario and the position ridden with some moves.
-    pub fn moved<'a>(&self, scenario: &Scenario, moves: impl Iterator<Item = &'a Move>) -> (Scenario, usize) {
+    pub fn moved<'a>(
+        &self,
+        scenario: &Scenario,
+        moves: impl Iterator<Item = &'a Move>,
+    ) -> (Scenario, usize) {
         let mut moved = self.unmoved();
         for one in moves {
             match *one {
@@ -247,7 +291,12 @@ impl Plan {
     }
 
     /// The scenario and the position ridden where parts of the changes stand at these numbers.
-    pub fn at(&self, scenario: &Scenario, parts: &Parts, numbers: &[Vec<f64>]) -> (Scenario, usize) {
+    pub fn at(
+        &self,
+        scenario: &Scenario,
+        parts: &Parts,
+        numbers: &[Vec<f64>],
+    ) -> (Scenario, usize) {
         let mut moved = self.unmoved();
         for (coordinates, values) in parts.coordinates.iter().zip(numbers) {
             for (coordinate, &value) in coordinates.iter().zip(values) {
@@ -289,7 +338,10 @@ impl Moved {
             }
         }
         let mut changed = scenario.clone();
-        changed.inspect(&mut Apply { moved: &self, at: 0 });
+        changed.inspect(&mut Apply {
+            moved: &self,
+            at: 0,
+        });
         (changed, self.position)
     }
 }
@@ -308,7 +360,12 @@ fn numbers(scenario: &Scenario) -> Vec<Number> {
         fn number(&mut self, field: &'static Field, place: Place, quantity: &mut Quantity) {
             let path = place.path(field);
             let path = path.strip_prefix("scenario.").unwrap_or(&path).to_owned();
-            self.0.push(Number { path, field, place, value: quantity.value });
+            self.0.push(Number {
+                path,
+                field,
+                place,
+                value: quantity.value,
+            });
         }
     }
     let mut list = List(Vec::new());
@@ -328,8 +385,11 @@ pub struct Parts {
 impl Parts {
     /// Candidates that move the same things make a part.
     pub fn new(plan: &Plan) -> Self {
-        let own: Vec<Vec<Coordinate>> =
-            plan.moves.iter().map(|moves| moves.iter().map(Move::coordinate).collect()).collect();
+        let own: Vec<Vec<Coordinate>> = plan
+            .moves
+            .iter()
+            .map(|moves| moves.iter().map(Move::coordinate).collect())
+            .collect();
         let mut label: Vec<usize> = (0..own.len()).collect();
         // Labels fall until those that share anything share the lowest.
         for _ in 0..own.len() {
@@ -342,7 +402,11 @@ impl Parts {
             }
         }
         let mut built: Vec<(Part, Vec<Coordinate>, Vec<usize>)> = (0..own.len())
-            .map(|first| (0..own.len()).filter(|&c| label[c] == first).collect::<Vec<usize>>())
+            .map(|first| {
+                (0..own.len())
+                    .filter(|&c| label[c] == first)
+                    .collect::<Vec<usize>>()
+            })
             .filter(|members| !members.is_empty())
             .map(|members| {
                 let mut coordinates: Vec<Coordinate> = Vec::new();
@@ -351,13 +415,20 @@ impl Parts {
                         coordinates.push(*coordinate);
                     }
                 }
-                let axes = coordinates.iter().map(|coordinate| axis(plan, *coordinate, &members)).collect();
+                let axes = coordinates
+                    .iter()
+                    .map(|coordinate| axis(plan, *coordinate, &members))
+                    .collect();
                 (Part::new(members.len(), axes), coordinates, members)
             })
             .collect();
         // The last to be worked out costs the most for each of its points.
         built.sort_by_key(|(part, ..)| std::cmp::Reverse(part.points()));
-        let mut parts = Self { parts: Vec::new(), coordinates: Vec::new(), order: Vec::new() };
+        let mut parts = Self {
+            parts: Vec::new(),
+            coordinates: Vec::new(),
+            order: Vec::new(),
+        };
         for (part, coordinates, members) in built {
             parts.parts.push(part);
             parts.coordinates.push(coordinates);
@@ -377,7 +448,9 @@ fn axis(plan: &Plan, coordinate: Coordinate, members: &[usize]) -> Axis {
     let mut values = vec![start];
     for &member in members {
         for at in 0..values.len() {
-            let own = plan.moves[member].iter().filter(|one| one.coordinate() == coordinate);
+            let own = plan.moves[member]
+                .iter()
+                .filter(|one| one.coordinate() == coordinate);
             values.push(own.fold(values[at], |value, one| match *one {
                 Move::Add(_, by) => value + by.value,
                 Move::Scale(_, share) => value * (1.0 + share.value),
@@ -385,7 +458,11 @@ fn axis(plan: &Plan, coordinate: Coordinate, members: &[usize]) -> Axis {
             }));
         }
     }
-    if smooth { Axis::smooth(values) } else { Axis::every(values) }
+    if smooth {
+        Axis::smooth(values)
+    } else {
+        Axis::every(values)
+    }
 }
 
 /// Checks a candidate's own numbers and texts.
@@ -396,8 +473,16 @@ pub fn check(candidate: &Candidate, c: usize) -> Result<(), Error> {
     let path = |name: &str| format!("with.candidates[{c}].{name}");
     check_number(&bounds::CHANCE, &path("chance"), candidate.chance)?;
     check_number(&bounds::MONEY, &path("money"), candidate.money)?;
-    check_number(&bounds::HOURS_PER_WEEK, &path("hours_per_week"), candidate.hours_per_week)?;
-    check_number(&bounds::HOURS_ONCE, &path("hours_once"), candidate.hours_once)?;
+    check_number(
+        &bounds::HOURS_PER_WEEK,
+        &path("hours_per_week"),
+        candidate.hours_per_week,
+    )?;
+    check_number(
+        &bounds::HOURS_ONCE,
+        &path("hours_once"),
+        candidate.hours_once,
+    )?;
     if let Some(weeks) = candidate.weeks {
         check_number(&bounds::WEEKS, &path("weeks"), weeks)?;
     }
@@ -411,7 +496,11 @@ pub fn check(candidate: &Candidate, c: usize) -> Result<(), Error> {
     ];
     for (name, text) in texts {
         if text.len() > bounds::MOST_TEXT_BYTES {
-            let message = format!("{} is longer than {} bytes.", path(name), bounds::MOST_TEXT_BYTES);
+            let message = format!(
+                "{} is longer than {} bytes.",
+                path(name),
+                bounds::MOST_TEXT_BYTES
+            );
             return Err(Error::new(Kind::TooLarge, path(name), message));
         }
     }

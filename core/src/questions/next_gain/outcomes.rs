@@ -44,20 +44,33 @@ const MOST_NORMALS: usize = 256;
 pub fn spread(saved_s: &[f64], members: &[Member], together_s: &[f64]) -> Spread {
     let chances = chances(members, saved_s.len());
     let variances = variances(saved_s, members, together_s);
-    let outcomes = || chances.iter().zip(saved_s).zip(&variances).map(|((&chance, &mean), &v)| (chance, mean, v));
+    let outcomes = || {
+        chances
+            .iter()
+            .zip(saved_s)
+            .zip(&variances)
+            .map(|((&chance, &mean), &v)| (chance, mean, v))
+    };
     let mean: f64 = outcomes().map(|(chance, mean, _)| chance * mean).sum();
-    let variance: f64 = outcomes().map(|(chance, m, v)| chance * (v + (m - mean) * (m - mean))).sum();
+    let variance: f64 = outcomes()
+        .map(|(chance, m, v)| chance * (v + (m - mean) * (m - mean)))
+        .sum();
     let sd = variance.max(0.0).sqrt();
     let normals = merged(outcomes().filter(|(chance, ..)| *chance > 0.0).collect());
     let range_95 = [0.025, 0.975].map(|share| quantile(&normals, share, mean, sd));
-    Spread { sd, range_95, outcomes: how_many(members) }
+    Spread {
+        sd,
+        range_95,
+        outcomes: how_many(members),
+    }
 }
 
 /// Places of the members, what is needed first.
 fn needed_first(members: &[Member]) -> Vec<usize> {
     let mut order: Vec<usize> = Vec::new();
     for (i, member) in members.iter().enumerate() {
-        let at = order.partition_point(|&other| members[other].line.count_ones() <= member.line.count_ones());
+        let at = order
+            .partition_point(|&other| members[other].line.count_ones() <= member.line.count_ones());
         order.insert(at, i);
     }
     order
@@ -111,7 +124,10 @@ fn sums(numbers: impl Iterator<Item = f64>) -> Vec<f64> {
 fn variances(saved_s: &[f64], members: &[Member], together_s: &[f64]) -> Vec<f64> {
     let adds = |(i, member): (usize, &Member)| {
         let with = saved_s.get(member.line).copied().unwrap_or_default();
-        let without = saved_s.get(member.line & !(1 << i)).copied().unwrap_or_default();
+        let without = saved_s
+            .get(member.line & !(1 << i))
+            .copied()
+            .unwrap_or_default();
         (with - without).abs()
     };
     let adds: Vec<f64> = members.iter().enumerate().map(adds).collect();
@@ -120,22 +136,44 @@ fn variances(saved_s: &[f64], members: &[Member], together_s: &[f64]) -> Vec<f64
     let all = added.len() - 1;
     // How much of what all members do to each other those of an outcome do: as many of the products of two.
     let pairs = |outcome: usize| added[outcome] * added[outcome] - squares[outcome];
-    let share = |outcome: usize| if pairs(all) > 0.0 { pairs(outcome) / pairs(all) } else { 0.0 };
+    let share = |outcome: usize| {
+        if pairs(all) > 0.0 {
+            pairs(outcome) / pairs(all)
+        } else {
+            0.0
+        }
+    };
 
     // (Σᵢ rᵢ + share · c)² summed over the rider's numbers, by products of the moves.
     let product = |a: &[f64], b: &[f64]| a.iter().zip(b).map(|(a, b)| a * b).sum::<f64>();
     let common: Vec<f64> = (0..together_s.len())
         .map(|x| {
-            together_s[x] - members.iter().map(|member| member.rider_s.get(x).copied().unwrap_or(0.0)).sum::<f64>()
+            together_s[x]
+                - members
+                    .iter()
+                    .map(|member| member.rider_s.get(x).copied().unwrap_or(0.0))
+                    .sum::<f64>()
         })
         .collect();
-    let with_common = sums(members.iter().map(|member| product(&member.rider_s, &common)));
+    let with_common = sums(
+        members
+            .iter()
+            .map(|member| product(&member.rider_s, &common)),
+    );
     let of_common = product(&common, &common);
     let mut own = vec![0.0];
     for (i, member) in members.iter().enumerate() {
         let itself = product(&member.rider_s, &member.rider_s);
-        let with_others = sums(members[..i].iter().map(|other| product(&member.rider_s, &other.rider_s)));
-        own.extend((0..own.len()).map(|at| own[at] + itself + 2.0 * with_others[at]).collect::<Vec<_>>());
+        let with_others = sums(
+            members[..i]
+                .iter()
+                .map(|other| product(&member.rider_s, &other.rider_s)),
+        );
+        own.extend(
+            (0..own.len())
+                .map(|at| own[at] + itself + 2.0 * with_others[at])
+                .collect::<Vec<_>>(),
+        );
     }
 
     // The amounts' moves a + b · added, squared and summed.
@@ -143,7 +181,11 @@ fn variances(saved_s: &[f64], members: &[Member], together_s: &[f64]) -> Vec<f64
         let alone = added[member.line & all];
         let mut squared = [0.0; 3];
         for &[first, last] in &member.amounts_s {
-            let slope = if added[all] > alone { (last - first) / (added[all] - alone) } else { 0.0 };
+            let slope = if added[all] > alone {
+                (last - first) / (added[all] - alone)
+            } else {
+                0.0
+            };
             let start = first - slope * alone;
             squared[0] += start * start;
             squared[1] += 2.0 * start * slope;
@@ -167,19 +209,33 @@ fn merged(normals: Vec<(f64, f64, f64)>) -> Vec<(f64, f64, f64)> {
     if normals.len() <= MOST_NORMALS {
         return normals;
     }
-    let least = normals.iter().map(|normal| normal.1).fold(f64::INFINITY, f64::min);
-    let most = normals.iter().map(|normal| normal.1).fold(f64::NEG_INFINITY, f64::max);
+    let least = normals
+        .iter()
+        .map(|normal| normal.1)
+        .fold(f64::INFINITY, f64::min);
+    let most = normals
+        .iter()
+        .map(|normal| normal.1)
+        .fold(f64::NEG_INFINITY, f64::max);
     let mut merged = vec![(0.0, 0.0, 0.0); MOST_NORMALS];
     for (chance, mean, variance) in normals {
         let at = (mean - least) / (most - least).max(f64::MIN_POSITIVE) * MOST_NORMALS as f64;
         let sum = &mut merged[(at as usize).min(MOST_NORMALS - 1)];
-        *sum = (sum.0 + chance, sum.1 + chance * mean, sum.2 + chance * (variance + mean * mean));
+        *sum = (
+            sum.0 + chance,
+            sum.1 + chance * mean,
+            sum.2 + chance * (variance + mean * mean),
+        );
     }
     let normal = |(chance, sum, squares): (f64, f64, f64)| {
         let mean = sum / chance;
         (chance, mean, (squares / chance - mean * mean).max(0.0))
     };
-    merged.into_iter().filter(|sum| sum.0 > 0.0).map(normal).collect()
+    merged
+        .into_iter()
+        .filter(|sum| sum.0 > 0.0)
+        .map(normal)
+        .collect()
 }
 
 /// What a share of the mixture lies below.
@@ -202,12 +258,25 @@ fn quantile(normals: &[(f64, f64, f64)], share: f64, mean: f64, sd: f64) -> f64 
         };
         normals.iter().map(part).sum::<f64>() - share
     };
-    let ends = |sign: f64| normals.iter().map(move |&(_, mean, v)| mean + sign * (FARTHEST * v.sqrt() + ACCURACY_S));
-    let (low, high) = (ends(-1.0).fold(f64::INFINITY, f64::min), ends(1.0).fold(f64::NEG_INFINITY, f64::max));
+    let ends = |sign: f64| {
+        normals
+            .iter()
+            .map(move |&(_, mean, v)| mean + sign * (FARTHEST * v.sqrt() + ACCURACY_S))
+    };
+    let (low, high) = (
+        ends(-1.0).fold(f64::INFINITY, f64::min),
+        ends(1.0).fold(f64::NEG_INFINITY, f64::max),
+    );
     let found = root(below, low, high, ACCURACY_S).unwrap_or(mean);
     // An outcome that is sure of its size may hold the share by itself.
-    let certain = normals.iter().filter(|&&(_, _, variance)| variance == 0.0).map(|normal| normal.1);
-    certain.into_iter().find(|mean| (mean - found).abs() <= 2.0 * ACCURACY_S).unwrap_or(found)
+    let certain = normals
+        .iter()
+        .filter(|&&(_, _, variance)| variance == 0.0)
+        .map(|normal| normal.1);
+    certain
+        .into_iter()
+        .find(|mean| (mean - found).abs() <= 2.0 * ACCURACY_S)
+        .unwrap_or(found)
 }
 
 #[cfg(test)]
@@ -226,7 +295,12 @@ mod tests {
         };
         of.iter()
             .enumerate()
-            .map(|(i, &(chance, needs))| Member { chance, needs, line: line(i), ..Member::default() })
+            .map(|(i, &(chance, needs))| Member {
+                chance,
+                needs,
+                line: line(i),
+                ..Member::default()
+            })
             .collect()
     }
 
@@ -239,13 +313,25 @@ mod tests {
         let sizes = [30.0, 12.0, 18.0, 25.0, 8.0];
         let sds = [10.0, 6.0, 9.0, 4.0, 8.0];
         const RIDER_SD: f64 = 0.1;
-        let mut members = members(&[(0.6, None), (0.35, Some(0)), (0.5, None), (0.8, None), (0.7, Some(3))]);
+        let mut members = members(&[
+            (0.6, None),
+            (0.35, Some(0)),
+            (0.5, None),
+            (0.8, None),
+            (0.7, Some(3)),
+        ]);
         let worth = |sum: f64, scale: f64| (sum - LESS * sum * sum) * scale;
-        let saved: Vec<f64> = sums(sizes.iter().copied()).into_iter().map(|sum| worth(sum, 1.0)).collect();
+        let saved: Vec<f64> = sums(sizes.iter().copied())
+            .into_iter()
+            .map(|sum| worth(sum, 1.0))
+            .collect();
         let slope = |sum: f64| 1.0 - 2.0 * LESS * sum;
         let all: f64 = sizes.iter().sum();
         for (i, member) in members.iter_mut().enumerate() {
-            let line: f64 = (0..5).filter(|other| member.line >> other & 1 == 1).map(|other| sizes[other]).sum();
+            let line: f64 = (0..5)
+                .filter(|other| member.line >> other & 1 == 1)
+                .map(|other| sizes[other])
+                .sum();
             member.rider_s = vec![RIDER_SD * (worth(line, 1.0) - worth(line - sizes[i], 1.0))];
             member.amounts_s = vec![[sds[i] * slope(line), sds[i] * slope(all)]];
         }
@@ -253,9 +339,16 @@ mod tests {
         let (mut random, mut normal) = (fastrand::Rng::with_seed(8), Normal::new(8));
         let mut drawn: Vec<f64> = (0..200_000)
             .map(|_| {
-                let off: Vec<bool> = members.iter().map(|member| random.f64() < member.chance).collect();
-                let works = |i: &usize| off[*i] && members[*i].needs.is_none_or(|needed| off[needed]);
-                let sum: f64 = (0..5).filter(works).map(|i| sizes[i] + sds[i] * normal.draw()).sum();
+                let off: Vec<bool> = members
+                    .iter()
+                    .map(|member| random.f64() < member.chance)
+                    .collect();
+                let works =
+                    |i: &usize| off[*i] && members[*i].needs.is_none_or(|needed| off[needed]);
+                let sum: f64 = (0..5)
+                    .filter(works)
+                    .map(|i| sizes[i] + sds[i] * normal.draw())
+                    .sum();
                 worth(sum, 1.0 + RIDER_SD * normal.draw())
             })
             .collect();
@@ -263,10 +356,17 @@ mod tests {
         let n = drawn.len() as f64;
         let mean = drawn.iter().sum::<f64>() / n;
         let sd = (drawn.iter().map(|x| (x - mean) * (x - mean)).sum::<f64>() / n).sqrt();
-        assert!((got.sd / sd - 1.0).abs() < 2.0 * CLOSE, "{} for {sd}", got.sd);
+        assert!(
+            (got.sd / sd - 1.0).abs() < 2.0 * CLOSE,
+            "{} for {sd}",
+            got.sd
+        );
         for (end, share) in got.range_95.into_iter().zip([0.025, 0.975]) {
             let want = drawn[(share * n) as usize];
-            assert!((end - want).abs() < 3.0 * CLOSE * sd, "{end} for {want}, sd {sd}");
+            assert!(
+                (end - want).abs() < 3.0 * CLOSE * sd,
+                "{end} for {want}, sd {sd}"
+            );
         }
     }
 
@@ -276,13 +376,15 @@ mod tests {
         let chances = chances(&members, 16);
         assert!((chances.iter().sum::<f64>() - 1.0).abs() < 1e-12);
         for (outcome, &chance) in chances.iter().enumerate() {
-            let lacks = members
-                .iter()
-                .enumerate()
-                .any(|(i, m)| outcome >> i & 1 == 1 && m.needs.is_some_and(|needed| outcome >> needed & 1 == 0));
+            let lacks = members.iter().enumerate().any(|(i, m)| {
+                outcome >> i & 1 == 1 && m.needs.is_some_and(|needed| outcome >> needed & 1 == 0)
+            });
             assert_eq!(chance == 0.0, lacks, "{outcome}");
         }
-        assert_eq!(how_many(&members), chances.iter().filter(|&&chance| chance > 0.0).count() as u32);
+        assert_eq!(
+            how_many(&members),
+            chances.iter().filter(|&&chance| chance > 0.0).count() as u32
+        );
         assert!((chances[0b1101] - 0.25 * 0.3 * 0.9 * 0.5).abs() < 1e-12);
     }
 
@@ -290,7 +392,9 @@ mod tests {
     fn very_many_outcomes_are_merged_without_a_trace() {
         // Twelve alike, so that the 4096 outcomes are but thirteen normal distributions; a little apart, so that they are not.
         let mut members = members(&[(0.5, None); 12]);
-        members.iter_mut().for_each(|member| member.amounts_s = vec![[4.0, 4.0]]);
+        members
+            .iter_mut()
+            .for_each(|member| member.amounts_s = vec![[4.0, 4.0]]);
         let saved = sums((0..12).map(|i| 10.0 + 1e-3 * f64::from(i)));
         let got = spread(&saved, &members, &[]);
         let sd = (12.0_f64 * (0.5 * 16.0 + 0.25 * 100.0)).sqrt();
@@ -298,7 +402,11 @@ mod tests {
         let mut choose = 1.0;
         let mut normals = Vec::new();
         for works in 0..=12 {
-            normals.push((choose / 4096.0, 10.0 * f64::from(works), 16.0 * f64::from(works)));
+            normals.push((
+                choose / 4096.0,
+                10.0 * f64::from(works),
+                16.0 * f64::from(works),
+            ));
             choose *= f64::from(12 - works) / f64::from(works + 1);
         }
         for (end, share) in got.range_95.into_iter().zip([0.025, 0.975]) {

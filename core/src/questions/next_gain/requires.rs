@@ -24,7 +24,8 @@ pub fn places(candidates: &[Candidate]) -> Result<Vec<Option<usize>>, Error> {
         let mut before = std::iter::successors(places[c], |&at| places[at]).take(candidates.len());
         if before.any(|at| at == c) {
             let path = field(c);
-            let message = format!("{path} leads back to itself: one of the changes must come first.");
+            let message =
+                format!("{path} leads back to itself: one of the changes must come first.");
             return Err(Error::new(Kind::Conflict, path, message));
         }
     }
@@ -34,6 +35,11 @@ pub fn places(candidates: &[Candidate]) -> Result<Vec<Option<usize>>, Error> {
 impl Candidate {
     /// Whether `requires` of another means this one: its key, or its name if it has no key.
     fn is_called(&self, wanted: &str) -> bool {
-        wanted == if self.key.is_empty() { &self.name } else { &self.key }
+        wanted
+            == if self.key.is_empty() {
+                &self.name
+            } else {
+                &self.key
+            }
     }
 }

@@ -201,7 +201,11 @@ pub fn candidates(standing: Standing) -> Vec<Candidate> {
         Standing::Trained => TRAINED,
         Standing::New => NEW,
     };
-    FOR_ALL.iter().chain(training).map(Usual::candidate).collect()
+    FOR_ALL
+        .iter()
+        .chain(training)
+        .map(Usual::candidate)
+        .collect()
 }
 
 impl Usual {
@@ -211,7 +215,12 @@ impl Usual {
                 By(value, sd) => (Some(Quantity::typical(value, sd)), None),
                 Share(value, sd) => (None, Some(Quantity::typical(value, sd))),
             };
-            Change { field: Some((*field).to_owned()), by, share, use_position: None }
+            Change {
+                field: Some((*field).to_owned()),
+                by,
+                share,
+                use_position: None,
+            }
         };
         Candidate {
             key: self.key.to_owned(),

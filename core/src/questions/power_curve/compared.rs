@@ -106,13 +106,19 @@ pub const SPAN: f64 = 1.3;
 
 /// Fits every model and weighs those that describe all efforts.
 pub fn compare(efforts: &[Effort], power: &Power) -> Vec<Compared> {
-    let mut all: Vec<Compared> = MODELS.iter().map(|&name| attempt(name, efforts, power)).collect();
+    let mut all: Vec<Compared> = MODELS
+        .iter()
+        .map(|&name| attempt(name, efforts, power))
+        .collect();
     let criterion = |one: &Compared| match (one.outcome, &one.curve) {
         (Outcome::Compared, Some(curve)) => curve.information_criterion(),
         _ => f64::INFINITY,
     };
     let least = all.iter().map(criterion).fold(f64::INFINITY, f64::min);
-    let evidence: Vec<f64> = all.iter().map(|one| (0.5 * (least - criterion(one))).exp()).collect();
+    let evidence: Vec<f64> = all
+        .iter()
+        .map(|one| (0.5 * (least - criterion(one))).exp())
+        .collect();
     let sum: f64 = evidence.iter().filter(|share| share.is_finite()).sum();
     for (one, share) in all.iter_mut().zip(evidence) {
         one.weight = (one.outcome == Outcome::Compared && least.is_finite()).then(|| share / sum);
@@ -121,11 +127,23 @@ pub fn compare(efforts: &[Effort], power: &Power) -> Vec<Compared> {
 }
 
 fn attempt(name: ModelName, efforts: &[Effort], power: &Power) -> Compared {
-    let without = |outcome| Compared { name, outcome, curve: None, weight: None };
-    let shortest_s = efforts.iter().map(|e| e.duration_s).fold(f64::INFINITY, f64::min);
+    let without = |outcome| Compared {
+        name,
+        outcome,
+        curve: None,
+        weight: None,
+    };
+    let shortest_s = efforts
+        .iter()
+        .map(|e| e.duration_s)
+        .fold(f64::INFINITY, f64::min);
     let longest_s = efforts.iter().map(|e| e.duration_s).fold(0.0, f64::max);
     let from_s = power.long_ride_from_s.value;
-    let late: Vec<Effort> = efforts.iter().filter(|e| e.duration_s >= LOG_DECLINE_FROM_S).copied().collect();
+    let late: Vec<Effort> = efforts
+        .iter()
+        .filter(|e| e.duration_s >= LOG_DECLINE_FROM_S)
+        .copied()
+        .collect();
     let (model, efforts, outcome) = match name {
         ModelName::TwoParameter => (Model::TwoParameter, efforts, Outcome::Compared),
         ModelName::ThreeParameter => (Model::ThreeParameter, efforts, Outcome::Compared),
@@ -136,17 +154,31 @@ fn attempt(name: ModelName, efforts: &[Effort], power: &Power) -> Compared {
             if !peak && long_ride_from_s.is_none() {
                 return without(Outcome::NotReached);
             }
-            (Model::OmniDomain { peak, long_ride_from_s }, efforts, Outcome::Compared)
+            (
+                Model::OmniDomain {
+                    peak,
+                    long_ride_from_s,
+                },
+                efforts,
+                Outcome::Compared,
+            )
         }
         ModelName::LogDecline if late.len() < 2 => return without(Outcome::NotReached),
-        ModelName::LogDecline if late.len() < efforts.len() => (Model::LogDecline, &late[..], Outcome::Partly),
+        ModelName::LogDecline if late.len() < efforts.len() => {
+            (Model::LogDecline, &late[..], Outcome::Partly)
+        }
         ModelName::LogDecline => (Model::LogDecline, efforts, Outcome::Compared),
     };
     let priors = loss_prior(model);
     match fit(model, efforts, &priors) {
         Ok(fit) if plausible(model, &fit.parameters) => {
             let curve = Curve::new(model, fit, KNOWN_FROM, priors.len());
-            Compared { name, outcome, curve: Some(curve), weight: None }
+            Compared {
+                name,
+                outcome,
+                curve: Some(curve),
+                weight: None,
+            }
         }
         Ok(_) => without(Outcome::Implausible),
         Err(NoFit::TooFewRows) => without(Outcome::TooFew),
@@ -157,9 +189,20 @@ fn attempt(name: ModelName, efforts: &[Effort], power: &Power) -> Compared {
 /// What is known beforehand of the loss in long rides, for a model that has one: riders' usual share of critical power, as
 /// uncertain as it is.
 fn loss_prior(model: Model) -> Vec<Prior> {
-    let Model::OmniDomain { peak, long_ride_from_s: Some(_) } = model else { return Vec::new() };
+    let Model::OmniDomain {
+        peak,
+        long_ride_from_s: Some(_),
+    } = model
+    else {
+        return Vec::new();
+    };
     let usual = bounds::LONG_RIDE_LOSS_SHARE.typical();
-    vec![Prior { parameter: 2 + usize::from(peak), share_of: Some(0), value: usual.value, sd: usual.sd }]
+    vec![Prior {
+        parameter: 2 + usize::from(peak),
+        share_of: Some(0),
+        value: usual.value,
+        sd: usual.sd,
+    }]
 }
 
 /// Whether the parameters are a rider's: within the bounds of a scenario, and power falls with time.
@@ -167,11 +210,18 @@ pub fn plausible(model: Model, b: &[f64]) -> bool {
     let within = |value: f64, field: &bounds::Field| (field.min..=field.max).contains(&value);
     match model {
         Model::TwoParameter => within(b[0], &bounds::CP_W) && within(b[1], &bounds::W_PRIME_J),
-        Model::ThreeParameter => plausible(Model::TwoParameter, b) && within(b[2], &bounds::PEAK_W) && b[2] > b[0],
-        Model::OmniDomain { peak, long_ride_from_s } => {
+        Model::ThreeParameter => {
+            plausible(Model::TwoParameter, b) && within(b[2], &bounds::PEAK_W) && b[2] > b[0]
+        }
+        Model::OmniDomain {
+            peak,
+            long_ride_from_s,
+        } => {
             plausible(Model::TwoParameter, b)
                 && (!peak || within(b[2], &bounds::PEAK_W) && b[2] > b[0])
-                && (long_ride_from_s.is_none() || b.last().is_some_and(|&a| within(a, &bounds::LONG_RIDE_LOSS_W)))
+                && (long_ride_from_s.is_none()
+                    || b.last()
+                        .is_some_and(|&a| within(a, &bounds::LONG_RIDE_LOSS_W)))
         }
         Model::LogDecline => within(b[0], &bounds::EFFORT_POWER_W) && b[1] >= 0.0,
         Model::PowerLaw => b[0] > 0.0 && (0.0..1.0).contains(&b[1]),
@@ -183,7 +233,9 @@ pub fn plausible(model: Model, b: &[f64]) -> bool {
 /// one with that loss, which the effort tells of; else the one with more evidence.
 pub fn best(all: &[Compared]) -> Option<&Compared> {
     let knows_loss = |one: &&Compared| one.curve.as_ref().is_some_and(|curve| curve.priors > 0);
-    all.iter().find(knows_loss).or_else(|| heaviest(all, |one| is_ridden(one.name)))
+    all.iter()
+        .find(knows_loss)
+        .or_else(|| heaviest(all, |one| is_ridden(one.name)))
 }
 
 /// Whether rides use a model.
@@ -200,9 +252,17 @@ fn heaviest(all: &[Compared], among: impl Fn(&Compared) -> bool) -> Option<&Comp
 /// rides, both as unsure as they are.
 pub fn guessed(efforts: &[Effort], power: &Power) -> Option<Curve> {
     let usual = bounds::W_PRIME_J.typical();
-    let model = Model::OmniDomain { peak: false, long_ride_from_s: Some(power.long_ride_from_s.value) };
+    let model = Model::OmniDomain {
+        peak: false,
+        long_ride_from_s: Some(power.long_ride_from_s.value),
+    };
     let mut priors = loss_prior(model);
-    priors.push(Prior { parameter: 1, share_of: None, value: usual.value, sd: usual.sd });
+    priors.push(Prior {
+        parameter: 1,
+        share_of: None,
+        value: usual.value,
+        sd: usual.sd,
+    });
     let fit = fit(model, efforts, &priors).ok()?;
     plausible(model, &fit.parameters).then(|| Curve::new(model, fit, KNOWN_FROM, priors.len()))
 }
@@ -213,19 +273,33 @@ impl Compared {
         let curve = self.curve.as_ref();
         let figure = |model: &[ModelName], at: usize| {
             let curve = curve.filter(|_| model.contains(&self.name))?;
-            Some(Figure { value: *curve.fit.parameters.get(at)?, sd: curve.parameter_sd(at) })
+            Some(Figure {
+                value: *curve.fit.parameters.get(at)?,
+                sd: curve.parameter_sd(at),
+            })
         };
-        let hyperbolas = [ModelName::TwoParameter, ModelName::ThreeParameter, ModelName::OmniDomain];
+        let hyperbolas = [
+            ModelName::TwoParameter,
+            ModelName::ThreeParameter,
+            ModelName::OmniDomain,
+        ];
         let (peak, loss) = match curve.map(|curve| curve.model) {
             Some(Model::ThreeParameter) => (Some(2), None),
-            Some(Model::OmniDomain { peak, long_ride_from_s }) => {
-                (peak.then_some(2), long_ride_from_s.map(|_| 2 + usize::from(peak)))
-            }
+            Some(Model::OmniDomain {
+                peak,
+                long_ride_from_s,
+            }) => (
+                peak.then_some(2),
+                long_ride_from_s.map(|_| 2 + usize::from(peak)),
+            ),
             _ => (None, None),
         };
-        let correlation = |curve: &Curve| curve.covariance(0, 1) / (curve.parameter_sd(0) * curve.parameter_sd(1));
+        let correlation = |curve: &Curve| {
+            curve.covariance(0, 1) / (curve.parameter_sd(0) * curve.parameter_sd(1))
+        };
         let scatter = |curve: &Curve| {
-            (curve.fit.degrees_of_freedom() > 0).then(|| curve.fit.residual_variance().sqrt() * test_share)
+            (curve.fit.degrees_of_freedom() > 0)
+                .then(|| curve.fit.residual_variance().sqrt() * test_share)
         };
         ModelFit {
             model: self.name,
@@ -238,7 +312,9 @@ impl Compared {
             decline_w: figure(&[ModelName::LogDecline], 1),
             one_second_w: figure(&[ModelName::PowerLaw], 0),
             exponent: figure(&[ModelName::PowerLaw], 1),
-            correlation: curve.filter(|_| hyperbolas.contains(&self.name)).map(correlation),
+            correlation: curve
+                .filter(|_| hyperbolas.contains(&self.name))
+                .map(correlation),
             scatter_share: curve.and_then(scatter),
             criterion: curve
                 .filter(|_| self.outcome == Outcome::Compared)

@@ -32,8 +32,13 @@ const BELOW_SD: f64 = -2.0;
 
 /// Adds the doubts.
 pub fn add(warnings: &mut Vec<Warning>, seen: &Seen<'_>) {
-    let mut warn = |field: &str, kind, message: &str| warnings.push(Warning::new(field, kind, message));
-    let own: Vec<&Tested> = seen.efforts.iter().filter(|tested| tested.position == seen.position).collect();
+    let mut warn =
+        |field: &str, kind, message: &str| warnings.push(Warning::new(field, kind, message));
+    let own: Vec<&Tested> = seen
+        .efforts
+        .iter()
+        .filter(|tested| tested.position == seen.position)
+        .collect();
     let used = own.iter().filter(|tested| tested.used).count();
     for tested in &own {
         let field = format!("scenario.efforts[{}].power_w", tested.effort);
@@ -109,7 +114,9 @@ pub fn add(warnings: &mut Vec<Warning>, seen: &Seen<'_>) {
         };
         warn("scenario.efforts", "w_prime_implausible", &message);
     }
-    let Some(longest_s) = seen.longest_s else { return };
+    let Some(longest_s) = seen.longest_s else {
+        return;
+    };
     if longest_s < LONG_ENOUGH_S {
         warn(
             "scenario.efforts",
@@ -117,15 +124,22 @@ pub fn add(warnings: &mut Vec<Warning>, seen: &Seen<'_>) {
             "All efforts are under ten minutes: CP comes out too high, whatever the model. One of 12 to 20 minutes helps most.",
         );
     }
-    let farthest_s = seen.events.iter().map(|event| event.time_s).fold(seen.with.hold_s, f64::max);
+    let farthest_s = seen
+        .events
+        .iter()
+        .map(|event| event.time_s)
+        .fold(seen.with.hold_s, f64::max);
     if farthest_s > longest_s {
         let minutes = decimal((longest_s / 60.0).round());
-        let message = format!("Beyond {minutes} minutes, your longest effort, the curve is a guess.");
+        let message =
+            format!("Beyond {minutes} minutes, your longest effort, the curve is a guess.");
         warn("with.hold_s", "extrapolated", &message);
     }
     let no_loss = match seen.held.model {
         Model::TwoParameter | Model::ThreeParameter => true,
-        Model::OmniDomain { long_ride_from_s, .. } => long_ride_from_s.is_none(),
+        Model::OmniDomain {
+            long_ride_from_s, ..
+        } => long_ride_from_s.is_none(),
         Model::LogDecline | Model::PowerLaw => false,
     };
     if no_loss && farthest_s > OVERSTATED_FROM_S && longest_s < OVERSTATED_FROM_S {

@@ -33,7 +33,9 @@ impl Held {
         Self {
             model: curve.model,
             parameters: curve.fit.parameters.clone(),
-            covariance: (0..p * p).map(|at| curve.covariance(at / p, at % p)).collect(),
+            covariance: (0..p * p)
+                .map(|at| curve.covariance(at / p, at % p))
+                .collect(),
             reach: student_t(BAND, curve.degrees_of_freedom),
             test_share: curve.variance.sqrt() * test_share,
         }
@@ -46,14 +48,25 @@ impl Held {
         let from_s = power.long_ride_from_s.value;
         let peak = match curve.model {
             Model::TwoParameter => false,
-            Model::OmniDomain { peak, long_ride_from_s: None } => peak,
+            Model::OmniDomain {
+                peak,
+                long_ride_from_s: None,
+            } => peak,
             _ => return held,
         };
         if longest_s > from_s {
             return held;
         }
-        let loss = power.long_ride_loss_share.unwrap_or(bounds::LONG_RIDE_LOSS_SHARE.typical());
-        held.with_loss(loss, Model::OmniDomain { peak, long_ride_from_s: Some(from_s) })
+        let loss = power
+            .long_ride_loss_share
+            .unwrap_or(bounds::LONG_RIDE_LOSS_SHARE.typical());
+        held.with_loss(
+            loss,
+            Model::OmniDomain {
+                peak,
+                long_ride_from_s: Some(from_s),
+            },
+        )
     }
 
     /// The same with a loss in long rides as its last parameter, in watts: a share of the first, `A = s CP`, whose error is its own:
@@ -68,8 +81,15 @@ impl Held {
         };
         let more = p + 1;
         Self {
-            covariance: (0..more * more).map(|at| covariance(at / more, at % more)).collect(),
-            parameters: self.parameters.iter().copied().chain([loss.value * cp_w]).collect(),
+            covariance: (0..more * more)
+                .map(|at| covariance(at / more, at % more))
+                .collect(),
+            parameters: self
+                .parameters
+                .iter()
+                .copied()
+                .chain([loss.value * cp_w])
+                .collect(),
             model,
             ..self
         }
@@ -81,7 +101,13 @@ impl Held {
         match (power.long_ride_loss_share, without.model) {
             (Some(loss), Model::OmniDomain { peak, .. }) => {
                 let from_s = power.long_ride_from_s.value;
-                without.with_loss(loss, Model::OmniDomain { peak, long_ride_from_s: Some(from_s) })
+                without.with_loss(
+                    loss,
+                    Model::OmniDomain {
+                        peak,
+                        long_ride_from_s: Some(from_s),
+                    },
+                )
             }
             _ => without,
         }
@@ -89,8 +115,10 @@ impl Held {
 
     fn given_without_share(power: &Power, test_share: f64) -> Self {
         let optional = [power.peak_w, power.long_ride_loss_w];
-        let quantities: Vec<Quantity> =
-            [power.cp_w, power.w_prime_j].into_iter().chain(optional.into_iter().flatten()).collect();
+        let quantities: Vec<Quantity> = [power.cp_w, power.w_prime_j]
+            .into_iter()
+            .chain(optional.into_iter().flatten())
+            .collect();
         let p = quantities.len();
         let covariance = |i: usize, j: usize| {
             let together = match (i.min(j), i.max(j)) {
@@ -115,8 +143,13 @@ impl Held {
     /// The power that can be held for a time; not below 0.
     pub fn power_w(&self, time_s: f64) -> Figure {
         let mut derivatives = vec![0.0; self.parameters.len()];
-        let power_w = self.model.power_w(&self.parameters, time_s, &mut derivatives);
-        Figure { value: power_w.max(0.0), sd: self.sd(&derivatives) }
+        let power_w = self
+            .model
+            .power_w(&self.parameters, time_s, &mut derivatives);
+        Figure {
+            value: power_w.max(0.0),
+            sd: self.sd(&derivatives),
+        }
     }
 
     /// One standard deviation of a test of this length about what is known.
@@ -128,15 +161,22 @@ impl Held {
     /// A parameter.
     pub fn parameter(&self, at: usize) -> Option<Figure> {
         let p = self.parameters.len();
-        Some(Figure { value: *self.parameters.get(at)?, sd: self.covariance.get(at * p + at)?.max(0.0).sqrt() })
+        Some(Figure {
+            value: *self.parameters.get(at)?,
+            sd: self.covariance.get(at * p + at)?.max(0.0).sqrt(),
+        })
     }
 
     /// The places of Pmax and of the long-ride loss among the parameters.
     pub fn places(&self) -> (Option<usize>, Option<usize>) {
         match self.model {
-            Model::OmniDomain { peak, long_ride_from_s } => {
-                (peak.then_some(2), long_ride_from_s.map(|_| 2 + usize::from(peak)))
-            }
+            Model::OmniDomain {
+                peak,
+                long_ride_from_s,
+            } => (
+                peak.then_some(2),
+                long_ride_from_s.map(|_| 2 + usize::from(peak)),
+            ),
             _ => (None, None),
         }
     }
@@ -150,7 +190,10 @@ impl Held {
         let mut gradient = vec![0.0; p];
         gradient[0] = -share / cp_w;
         gradient[at] = 1.0 / cp_w;
-        Some(Figure { value: share, sd: self.sd(&gradient) })
+        Some(Figure {
+            value: share,
+            sd: self.sd(&gradient),
+        })
     }
 
     /// How the first two parameters go together, kept to what a scenario takes.
@@ -160,7 +203,11 @@ impl Held {
         let both = sd(0) * sd(1);
         // What a scenario takes at most.
         const MOST: f64 = 0.999;
-        if both > 0.0 { crate::solve::within(self.covariance[1] / both, -MOST, MOST) } else { 0.0 }
+        if both > 0.0 {
+            crate::solve::within(self.covariance[1] / both, -MOST, MOST)
+        } else {
+            0.0
+        }
     }
 
     /// How long the power for `hold_s`, times a factor, can be held when the whole curve is raised by another; `None` for
@@ -171,21 +218,36 @@ impl Held {
         let (mut here, mut there) = (vec![0.0; p], vec![0.0; p]);
         let factor = power_factor / curve_factor;
         let wanted_w = factor * self.model.power_w(&self.parameters, hold_s, &mut here);
-        let mut left_w = |ln_t: f64| self.model.power_w(&self.parameters, ln_t.exp(), &mut there) - wanted_w;
+        let mut left_w =
+            |ln_t: f64| self.model.power_w(&self.parameters, ln_t.exp(), &mut there) - wanted_w;
         let ln_t = root(&mut left_w, DURATIONS_S.0.ln(), DURATIONS_S.1.ln(), 1e-13).ok()?;
         // Near the cube root of a rounding, where a central difference is best.
         const STEP: f64 = 1e-5;
         let by_ln_t = (left_w(ln_t + STEP) - left_w(ln_t - STEP)) / (2.0 * STEP);
         left_w(ln_t);
         let value = ln_t.exp();
-        let gradient: Vec<f64> =
-            here.iter().zip(&there).map(|(here, there)| (factor * here - there) * value / by_ln_t).collect();
-        Some(Figure { value, sd: self.sd(&gradient) })
+        let gradient: Vec<f64> = here
+            .iter()
+            .zip(&there)
+            .map(|(here, there)| (factor * here - there) * value / by_ln_t)
+            .collect();
+        Some(Figure {
+            value,
+            sd: self.sd(&gradient),
+        })
     }
 
     fn sd(&self, gradient: &[f64]) -> f64 {
         let p = gradient.len();
-        let row = |i: usize| (0..p).map(|j| self.covariance[i * p + j] * gradient[j]).sum::<f64>();
-        (0..p).map(|i| gradient[i] * row(i)).sum::<f64>().max(0.0).sqrt()
+        let row = |i: usize| {
+            (0..p)
+                .map(|j| self.covariance[i * p + j] * gradient[j])
+                .sum::<f64>()
+        };
+        (0..p)
+            .map(|i| gradient[i] * row(i))
+            .sum::<f64>()
+            .max(0.0)
+            .sqrt()
     }
 }

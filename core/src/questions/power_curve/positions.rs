@@ -63,12 +63,21 @@ pub fn curves(
     let longest_s = |tests: &Tests| tests.used.iter().map(|e| e.duration_s).fold(0.0, f64::max);
     let one = |tests: &Tests| {
         let itself = tests.position == asked;
-        let found = if itself { base_curve.clone() } else { own_curve(tests, scenario, base_curve.as_ref()) };
+        let found = if itself {
+            base_curve.clone()
+        } else {
+            own_curve(tests, scenario, base_curve.as_ref())
+        };
         let basis = found.as_ref().map_or(Basis::Given, |(basis, _)| *basis);
         let held = found.map(|(_, curve)| Held::fitted(&curve, test_share));
-        let (cp_w, w_prime_j) =
-            (held.as_ref().and_then(|h| h.parameter(0)), held.as_ref().and_then(|h| h.parameter(1)));
-        let base_held = base_curve.as_ref().filter(|_| !itself).map(|(_, curve)| Held::fitted(curve, test_share));
+        let (cp_w, w_prime_j) = (
+            held.as_ref().and_then(|h| h.parameter(0)),
+            held.as_ref().and_then(|h| h.parameter(1)),
+        );
+        let base_held = base_curve
+            .as_ref()
+            .filter(|_| !itself)
+            .map(|(_, curve)| Held::fitted(curve, test_share));
         let base_cp_w = base_held.as_ref().and_then(|held| held.parameter(0));
         let both_cp = cp_w.zip(base_cp_w);
         let reached_s = base.map_or(0.0, longest_s).min(longest_s(tests));
@@ -77,8 +86,17 @@ pub fn curves(
                 let change = |time_s: f64| {
                     let (there, here) = (held.power_w(time_s), base.power_w(time_s));
                     let change_w = less(there, here);
-                    let change_share = if here.value > 0.0 { change_w.value / here.value } else { 0.0 };
-                    ChangeAt { time_s, change_w, change_share, beyond: time_s > reached_s }
+                    let change_share = if here.value > 0.0 {
+                        change_w.value / here.value
+                    } else {
+                        0.0
+                    };
+                    ChangeAt {
+                        time_s,
+                        change_w,
+                        change_share,
+                        beyond: time_s > reached_s,
+                    }
                 };
                 TIMES_S.map(change).to_vec()
             }
@@ -100,7 +118,11 @@ pub fn curves(
 }
 
 /// The curve that a position's efforts give, in the form that rides use.
-fn own_curve(tests: &Tests, scenario: &Scenario, base: Option<&(Basis, Curve)>) -> Option<(Basis, Curve)> {
+fn own_curve(
+    tests: &Tests,
+    scenario: &Scenario,
+    base: Option<&(Basis, Curve)>,
+) -> Option<(Basis, Curve)> {
     if tests.used.is_empty() {
         return None;
     }
@@ -111,7 +133,9 @@ fn own_curve(tests: &Tests, scenario: &Scenario, base: Option<&(Basis, Curve)>) 
         }
     }
     let like_base = base.and_then(|(_, base)| like(&tests.used, base));
-    like_base.or_else(|| guessed(&tests.used, &scenario.power)).map(|curve| (Basis::Guessed, curve))
+    like_base
+        .or_else(|| guessed(&tests.used, &scenario.power))
+        .map(|curve| (Basis::Guessed, curve))
 }
 
 /// A curve through efforts of one length with the W′ of another position.
@@ -120,17 +144,28 @@ fn own_curve(tests: &Tests, scenario: &Scenario, base: Option<&(Basis, Curve)>) 
 fn like(efforts: &[Effort], base: &Curve) -> Option<Curve> {
     let w_prime_j = base.power_duration()?.w_prime_j;
     let sd = base.parameter_sd(1).hypot(W_PRIME_SHARE * w_prime_j);
-    let prior = Prior { parameter: 1, share_of: None, value: w_prime_j, sd };
+    let prior = Prior {
+        parameter: 1,
+        share_of: None,
+        value: w_prime_j,
+        sd,
+    };
     let fit = fit(Model::TwoParameter, efforts, &[prior]).ok()?;
     let curve = Curve::new(Model::TwoParameter, fit, super::compared::KNOWN_FROM, 1);
     super::compared::plausible(curve.model, &curve.fit.parameters).then_some(curve)
 }
 
 fn less(a: Figure, b: Figure) -> Figure {
-    Figure { value: a.value - b.value, sd: a.sd.hypot(b.sd) }
+    Figure {
+        value: a.value - b.value,
+        sd: a.sd.hypot(b.sd),
+    }
 }
 
 fn over(a: Figure, b: Figure) -> Figure {
     let value = a.value / b.value;
-    Figure { value, sd: value * (a.sd / a.value).hypot(b.sd / b.value) }
+    Figure {
+        value,
+        sd: value * (a.sd / a.value).hypot(b.sd / b.value),
+    }
 }

@@ -3,9 +3,9 @@
 use std::rc::Rc;
 
 use fasterby_core::air::standard_pressure_pa;
-use fasterby_core::ride::{Clock, Followed};
+use fasterby_core::integrated::{Integrated, TimeModel};
+use fasterby_core::quasi_steady::QuasiSteady;
 use fasterby_core::scenario::Scenario;
-use fasterby_core::steady_ride::SteadyClock;
 use fasterby_tests::{answer, refused, value};
 use serde_json::{Value, json};
 
@@ -258,7 +258,7 @@ fn a_turn_stays_as_long_where_the_course_is_stretched() {
     assert!((stretched.segments[1].length_m - 5.0 * std::f64::consts::PI).abs() < SAME);
 }
 
-/// What the quick clock says a turn costs is read off one relaxation; a seventh is less than a radius is known.
+/// What the quick time_model says a turn costs is read off one relaxation; a seventh is less than a radius is known.
 const QUICK_TURN: f64 = 0.15;
 
 #[test]
@@ -272,11 +272,11 @@ fn both_clocks_know_what_a_turn_costs() {
             .expect("a position")
     };
     for radius_m in [3.0, 5.0, 10.0] {
-        let lost_s = |clock: &dyn Clock| {
-            let time_s = |radius_m| clock.time_s(&setup(radius_m), 250.0).expect("a ride");
+        let lost_s = |time_model: &dyn TimeModel| {
+            let time_s = |radius_m| time_model.time_s(&setup(radius_m), 250.0).expect("a ride");
             time_s(Some(radius_m)) - time_s(None)
         };
-        let (followed_s, quick_s) = (lost_s(&Followed), lost_s(&SteadyClock::default()));
+        let (followed_s, quick_s) = (lost_s(&Integrated), lost_s(&QuasiSteady::default()));
         assert!(
             (quick_s / followed_s - 1.0).abs() < QUICK_TURN,
             "{radius_m} m: {quick_s} s for {followed_s} s"

@@ -5,7 +5,7 @@ use std::rc::Rc;
 
 use fasterby_core::draws::{Normal, draw_errors, with_errors};
 use fasterby_core::effort::{Effort, paced};
-use fasterby_core::ride::{Followed, Setup};
+use fasterby_core::integrated::{Integrated, Setup};
 use fasterby_core::scenario::Scenario;
 use fasterby_tests::answer;
 use serde_json::{Value, json};
@@ -63,16 +63,16 @@ fn coverage(
         };
         let rides = scenario.as_worn(&[0, 1]);
         let inputs: Vec<_> = scenario
-            .unsure(&rides)
+            .uncertain_inputs(&rides)
             .iter()
-            .map(|input| input.unsure)
+            .map(|input| input.uncertain)
             .collect();
         let (mut errors, mut values) = (vec![0.0; inputs.len()], vec![0.0; inputs.len()]);
         let mut moved = scenario.clone();
         for _ in 0..TRUTHS {
             draw_errors(&inputs, &mut normal, &mut errors);
             with_errors(&inputs, &errors, &mut values);
-            moved.set_unsure(&scenario, &rides, &values);
+            moved.set_uncertain_inputs(&scenario, &rides, &values);
             let Some(truth) = truth_of(&moved) else {
                 continue;
             };
@@ -90,7 +90,9 @@ fn setup(scenario: &Scenario, position: usize) -> Setup {
 }
 
 fn time_s(setup: &Setup, effort: Effort) -> Option<f64> {
-    paced(&Followed, setup, effort).ok().map(|ride| ride.time_s)
+    paced(&Integrated, setup, effort)
+        .ok()
+        .map(|ride| ride.time_s)
 }
 
 fn figure(answer: &Value, name: &str) -> (f64, f64) {

@@ -4,9 +4,9 @@ use std::rc::Rc;
 
 use fasterby_core::draws::{Drawn, monte_carlo};
 use fasterby_core::effort::{Effort, paced};
-use fasterby_core::ride::{Clock, Followed};
+use fasterby_core::integrated::{Integrated, TimeModel};
+use fasterby_core::quasi_steady::QuasiSteady;
 use fasterby_core::scenario::Scenario;
-use fasterby_core::steady_ride::SteadyClock;
 use fasterby_tests::answer;
 use serde_json::{Value, json};
 
@@ -16,22 +16,22 @@ const SPREAD: f64 = 0.03;
 /// A share of draws moves only by the draws that lie within the clocks' difference of a tie.
 const SHARE: f64 = 0.01;
 
-/// How much faster ten percent more power is than ten percent less drag, in draws of one scenario by one clock.
-fn drawn(scenario: &Scenario, effort: Effort, clock: &dyn Clock, left_out: f64) -> Drawn {
+/// How much faster ten percent more power is than ten percent less drag, in draws of one scenario by one time_model.
+fn drawn(scenario: &Scenario, effort: Effort, time_model: &dyn TimeModel, left_out: f64) -> Drawn {
     let rides = scenario.as_worn(&[0]);
     let inputs: Vec<_> = scenario
-        .unsure(&rides)
+        .uncertain_inputs(&rides)
         .iter()
-        .map(|input| input.unsure)
+        .map(|input| input.uncertain)
         .collect();
     let mut moved = scenario.clone();
     monte_carlo(&inputs, DRAWS, 11, |values| {
-        moved.set_unsure(scenario, &rides, values);
-        Ok::<_, ()>(apart(&moved, effort, clock) + left_out)
+        moved.set_uncertain_inputs(scenario, &rides, values);
+        Ok::<_, ()>(apart(&moved, effort, time_model) + left_out)
     })
 }
 
-fn apart(scenario: &Scenario, effort: Effort, clock: &dyn Clock) -> f64 {
+fn apart(scenario: &Scenario, effort: Effort, time_model: &dyn TimeModel) -> f64 {
     let course = Rc::new(scenario.course());
     let mut more = scenario
         .setup_on(0, Rc::clone(&course))
@@ -43,15 +43,16 @@ fn apart(scenario: &Scenario, effort: Effort, clock: &dyn Clock) -> f64 {
         Effort::Power(power_w) => Effort::Power(1.1 * power_w),
         other => other,
     };
-    let time_s = |setup, effort| paced(clock, setup, effort).map_or(f64::NAN, |paced| paced.time_s);
+    let time_s =
+        |setup, effort| paced(time_model, setup, effort).map_or(f64::NAN, |paced| paced.time_s);
     time_s(&less, effort) - time_s(&more, raised)
 }
 
 fn agree(scenario: &Value, effort: Effort) {
     let scenario: Scenario = serde_json::from_value(scenario.clone()).expect("a scenario");
-    let quick = SteadyClock::default();
-    let left_out = apart(&scenario, effort, &Followed) - apart(&scenario, effort, &quick);
-    let full = drawn(&scenario, effort, &Followed, 0.0);
+    let quick = QuasiSteady::default();
+    let left_out = apart(&scenario, effort, &Integrated) - apart(&scenario, effort, &quick);
+    let full = drawn(&scenario, effort, &Integrated, 0.0);
     let quick = drawn(&scenario, effort, &quick, left_out);
     assert!(
         (quick.sd / full.sd - 1.0).abs() < SPREAD,
@@ -101,7 +102,7 @@ fn a_clock_that_stalls_says_where() {
     let setup = scenario
         .setup_on(0, Rc::new(scenario.course()))
         .expect("a position");
-    let stall = Followed.time_s(&setup, 200.0).expect_err("a stall");
+    let stall = Integrated.time_s(&setup, 200.0).expect_err("a stall");
     assert_eq!(stall.distance_m, 0.0);
     // m g sin θ + Crr m g cos θ + bearings, for 82 kg on 40 %: more than the launch force.
     let theta = 0.4f64.atan();
@@ -121,7 +122,7 @@ fn a_ride_that_begins_at_a_crawl_rolls_on_downhill() {
             .setup_on(0, Rc::new(scenario.course()))
             .expect("a position");
         // So little power that the launch force is never the limit.
-        Followed.time_s(&setup, 20.0).expect("a ride")
+        Integrated.time_s(&setup, 20.0).expect("a ride")
     };
     let (slow_s, slower_s) = (begun(0.3), begun(0.1));
     assert!(slow_s < slower_s, "{slow_s} {slower_s}");

@@ -1,7 +1,7 @@
 //! The least-squares fitter against certified problems, and the power–duration models against tables of their fits.
 
-use fasterby_core::fit::{Row as FitRow, least_squares};
-use fasterby_core::power_models::{Effort, Form, Model, fit, fit_form};
+use fasterby_core::least_squares::{Row as FitRow, least_squares};
+use fasterby_core::models::{Effort, Form, Model, fit, fit_form};
 use fasterby_tests::{Row, Table};
 use wasm_bindgen_test::wasm_bindgen_test;
 

@@ -3,7 +3,7 @@
 #![cfg(not(target_arch = "wasm32"))]
 
 use fasterby_core::ask_json;
-use fasterby_core::bounds::{self, FIELDS, Field};
+use fasterby_core::fields::{self, FIELDS, Field};
 use fasterby_core::questions::{QUESTIONS, Receive, ask};
 use fasterby_tests::{answer, refused};
 use proptest::prelude::*;
@@ -394,7 +394,7 @@ fn positions_must_be_there_and_not_too_many_and_the_ridden_one_among_them() {
             &json!({ "scenario": { "positions": [] } }).to_string(),
         );
         assert_eq!(error["field"], "scenario.positions");
-        let crowd = vec![json!({}); bounds::MOST_POSITIONS + 1];
+        let crowd = vec![json!({}); fields::MOST_POSITIONS + 1];
         let error = refused(
             question,
             &json!({ "scenario": { "positions": crowd } }).to_string(),
@@ -531,11 +531,11 @@ fn as_many_points_as_are_read_are_ridden_and_one_more_is_refused() {
     let effort = json!({ "kind": "power", "power_w": 250 });
     let exact = json!({ "total_mass_kg": 82 });
     let request = |points| json!({ "scenario": { "rider": exact, "course": long_course(points) }, "with": { "effort": effort } });
-    answer("finish-time", &request(bounds::MOST_POINTS));
+    answer("finish-time", &request(fields::MOST_POINTS));
     for question in QUESTIONS {
         let error = refused(
             question,
-            &json!({ "scenario": { "course": long_course(bounds::MOST_POINTS + 1) } }).to_string(),
+            &json!({ "scenario": { "course": long_course(fields::MOST_POINTS + 1) } }).to_string(),
         );
         assert_eq!(
             (&error["kind"], &error["field"]),
@@ -720,7 +720,7 @@ fn what_the_second_version_added_is_refused_at_its_field() {
             "scenario.efforts[0].date",
         ),
         (
-            json!({ "efforts": many(effort, bounds::MOST_EFFORTS + 1) }),
+            json!({ "efforts": many(effort, fields::MOST_EFFORTS + 1) }),
             "scenario.efforts",
         ),
         (json!({ "events": [] }), "scenario.events"),
@@ -733,7 +733,7 @@ fn what_the_second_version_added_is_refused_at_its_field() {
             "scenario.events[0].distance_m",
         ),
         (
-            json!({ "events": many(r#"{"distance_m":16000}"#, bounds::MOST_EVENTS + 1) }),
+            json!({ "events": many(r#"{"distance_m":16000}"#, fields::MOST_EVENTS + 1) }),
             "scenario.events",
         ),
         (
@@ -765,7 +765,7 @@ fn what_the_second_version_added_is_refused_at_its_field() {
             "scenario.positions[0].lapses[1].cda_m2",
         ),
         (
-            json!({ "positions": [{ "lapses": many("{}", bounds::MOST_LAPSES + 1) }] }),
+            json!({ "positions": [{ "lapses": many("{}", fields::MOST_LAPSES + 1) }] }),
             "scenario.positions[0].lapses",
         ),
         (
@@ -781,7 +781,7 @@ fn what_the_second_version_added_is_refused_at_its_field() {
             "scenario.positions[0].equipment[0].lateral_m_s2",
         ),
         (
-            json!({ "positions": [{ "equipment": many("{}", bounds::MOST_EQUIPMENT + 1) }] }),
+            json!({ "positions": [{ "equipment": many("{}", fields::MOST_EQUIPMENT + 1) }] }),
             "scenario.positions[0].equipment",
         ),
         (
@@ -800,7 +800,7 @@ fn what_the_second_version_added_is_refused_at_its_field() {
 #[test]
 fn long_texts_are_refused_and_never_sent_back_whole() {
     let long = "ä".repeat(500_000);
-    let longest = "x".repeat(bounds::MOST_TEXT_BYTES);
+    let longest = "x".repeat(fields::MOST_TEXT_BYTES);
     for question in QUESTIONS {
         let error = asked(
             question,
@@ -1041,7 +1041,7 @@ fn extreme_scenario() -> impl Strategy<Value = Value> {
         extreme_course(),
         extreme_conditions(),
         start,
-        perhaps(extreme(&bounds::MODEL_ERROR_SHARE)),
+        perhaps(extreme(&fields::MODEL_ERROR_SHARE)),
     );
     parts.prop_map(
         |(rider, bike, positions, power, course, conditions, start, model_error_share)| {
@@ -1072,8 +1072,8 @@ fn plain(field: &'static Field) -> impl Strategy<Value = Value> {
 fn extreme_effort() -> impl Strategy<Value = Value> {
     prop_oneof![
         2 => Just(json!({ "kind": "even" })),
-        2 => extreme(&bounds::POWER_W).prop_map(|power_w| json!({ "kind": "power", "power_w": power_w })),
-        1 => plain(&bounds::TIME_S).prop_map(|time_s| json!({ "kind": "time", "time_s": time_s })),
+        2 => extreme(&fields::POWER_W).prop_map(|power_w| json!({ "kind": "power", "power_w": power_w })),
+        1 => plain(&fields::TIME_S).prop_map(|time_s| json!({ "kind": "time", "time_s": time_s })),
     ]
 }
 
@@ -1083,17 +1083,17 @@ fn extreme_with(question: &str) -> BoxedStrategy<Value> {
     match question {
         "speed-for-watts" => (
             prop_oneof![
-                extreme(&bounds::POWER_W).prop_map(|value| ("power_w", value)),
-                extreme(&bounds::SPEED_M_S).prop_map(|value| ("speed_m_s", value)),
+                extreme(&fields::POWER_W).prop_map(|value| ("power_w", value)),
+                extreme(&fields::SPEED_M_S).prop_map(|value| ("speed_m_s", value)),
             ],
-            perhaps(plain(&bounds::GRADE)),
-            perhaps(plain(&bounds::BEARING_DEG)),
+            perhaps(plain(&fields::GRADE)),
+            perhaps(plain(&fields::BEARING_DEG)),
         )
             .prop_map(|((name, value), grade, bearing)| {
                 object(vec![(name, Some(value)), ("grade", grade), ("bearing_deg", bearing)])
             })
             .boxed(),
-        "power-or-drag" => (plain(&bounds::POWER_CHANGE), plain(&bounds::CDA_CHANGE), extreme_effort(), draws())
+        "power-or-drag" => (plain(&fields::POWER_CHANGE), plain(&fields::CDA_CHANGE), extreme_effort(), draws())
             .prop_map(|(power, cda, effort, draws)| {
                 json!({ "power_change": power, "cda_change": cda, "effort": effort, "draws": draws })
             })
@@ -1101,10 +1101,10 @@ fn extreme_with(question: &str) -> BoxedStrategy<Value> {
         "finish-time" => (
             extreme_effort(),
             perhaps(prop_oneof![
-                plain(&bounds::FOR_TIME_S).prop_map(|time_s| ("for_time_s", time_s)),
-                plain(&bounds::TARGET_TIME_S).prop_map(|time_s| ("target_time_s", time_s)),
+                plain(&fields::FOR_TIME_S).prop_map(|time_s| ("for_time_s", time_s)),
+                plain(&fields::TARGET_TIME_S).prop_map(|time_s| ("target_time_s", time_s)),
             ]),
-            perhaps(plain(&bounds::SPLIT_EVERY_M)),
+            perhaps(plain(&fields::SPLIT_EVERY_M)),
         )
             .prop_map(|(effort, time, every)| {
                 let (name, time) = time.map_or(("for_time_s", None), |(name, time)| (name, Some(time)));
@@ -1117,9 +1117,9 @@ fn extreme_with(question: &str) -> BoxedStrategy<Value> {
             })
             .boxed(),
         "power-curve" => (
-            perhaps(plain(&bounds::HOLD_S)),
-            plain(&bounds::POWER_CHANGE),
-            perhaps(plain(&bounds::TEST_ERROR_SHARE)),
+            perhaps(plain(&fields::HOLD_S)),
+            plain(&fields::POWER_CHANGE),
+            perhaps(plain(&fields::TEST_ERROR_SHARE)),
             perhaps(prop_oneof![
                 Just(json!("two-parameter")),
                 Just(json!("three-parameter")),
@@ -1134,7 +1134,7 @@ fn extreme_with(question: &str) -> BoxedStrategy<Value> {
             })
             .boxed(),
         "leg-room" => extreme_legs().boxed(),
-        "which-position" => (perhaps(plain(&bounds::EVENT_DISTANCE_M)), any::<bool>(), draws())
+        "which-position" => (perhaps(plain(&fields::EVENT_DISTANCE_M)), any::<bool>(), draws())
             .prop_map(|(distance, equipment, draws)| {
                 let with = vec![("distance_m", distance), ("equipment", Some(json!(equipment))), ("draws", Some(draws))];
                 object(with)
@@ -1148,9 +1148,9 @@ fn extreme_with(question: &str) -> BoxedStrategy<Value> {
 /// Changes of a few numbers by the most that they may change, and budgets at both ends.
 fn extreme_changes() -> impl Strategy<Value = Value> {
     let change = prop_oneof![
-        plain(&bounds::CDA_CHANGE)
+        plain(&fields::CDA_CHANGE)
             .prop_map(|share| json!({ "field": "positions.cda_m2", "share": share })),
-        plain(&bounds::POWER_CHANGE)
+        plain(&fields::POWER_CHANGE)
             .prop_map(|share| json!({ "field": "power.cp_w", "share": share })),
         prop_oneof![Just(-5.0), Just(5.0)]
             .prop_map(|by| json!({ "field": "rider.total_mass_kg", "by": by })),
@@ -1158,8 +1158,8 @@ fn extreme_changes() -> impl Strategy<Value = Value> {
     let candidate = (
         change,
         prop_oneof![Just(0.0), Just(1.0), 0.0..1.0],
-        plain(&bounds::MONEY),
-        perhaps(plain(&bounds::WEEKS)),
+        plain(&fields::MONEY),
+        perhaps(plain(&fields::WEEKS)),
     )
         .prop_map(|(change, chance, money, weeks)| {
             object(vec![
@@ -1170,9 +1170,9 @@ fn extreme_changes() -> impl Strategy<Value = Value> {
             ])
         });
     let budget = (
-        plain(&bounds::MONEY),
-        plain(&bounds::HOURS_PER_WEEK),
-        plain(&bounds::WEEKS),
+        plain(&fields::MONEY),
+        plain(&fields::HOURS_PER_WEEK),
+        plain(&fields::WEEKS),
     );
     (proptest::collection::vec(candidate, 0..4), budget).prop_map(|(candidates, (money, hours, weeks))| {
         json!({ "candidates": candidates, "money": money, "hours_per_week": hours, "weeks": weeks })
@@ -1184,15 +1184,15 @@ fn extreme_legs() -> impl Strategy<Value = Value> {
     let seldom = |field: &'static Field| proptest::option::weighted(0.12, extreme(field));
     let fit = move || {
         let front = (
-            seldom(&bounds::BAR_DROP_M),
-            seldom(&bounds::TORSO_DEG),
+            seldom(&fields::BAR_DROP_M),
+            seldom(&fields::TORSO_DEG),
             any::<bool>(),
         );
         let rest = (
-            seldom(&bounds::CRANK_M),
-            seldom(&bounds::SADDLE_HEIGHT_M),
-            seldom(&bounds::SEAT_ANGLE_DEG),
-            seldom(&bounds::CADENCE_RPM),
+            seldom(&fields::CRANK_M),
+            seldom(&fields::SADDLE_HEIGHT_M),
+            seldom(&fields::SEAT_ANGLE_DEG),
+            seldom(&fields::CADENCE_RPM),
         );
         (front, rest).prop_map(
             |((drop, torso, by_torso), (crank, saddle, seat, cadence))| {
@@ -1211,19 +1211,19 @@ fn extreme_legs() -> impl Strategy<Value = Value> {
         )
     };
     let lengths = (
-        seldom(&bounds::STATURE_M),
-        seldom(&bounds::THIGH_M),
-        seldom(&bounds::SHANK_M),
-        seldom(&bounds::FOOT_M),
-        seldom(&bounds::TRUNK_M),
-        seldom(&bounds::UPPER_ARM_M),
-        seldom(&bounds::HIP_ABOVE_SADDLE_M),
+        seldom(&fields::STATURE_M),
+        seldom(&fields::THIGH_M),
+        seldom(&fields::SHANK_M),
+        seldom(&fields::FOOT_M),
+        seldom(&fields::TRUNK_M),
+        seldom(&fields::UPPER_ARM_M),
+        seldom(&fields::HIP_ABOVE_SADDLE_M),
     );
     let ankle = (
         any::<bool>(),
-        seldom(&bounds::ANKLE_DEG),
-        seldom(&bounds::FOOT_PITCH_DEG),
-        seldom(&bounds::FOOT_SWING_DEG),
+        seldom(&fields::ANKLE_DEG),
+        seldom(&fields::FOOT_PITCH_DEG),
+        seldom(&fields::FOOT_SWING_DEG),
     );
     (fit(), fit(), lengths, ankle).prop_map(|(a, b, lengths, (frozen, ankle, pitch, swing))| {
         let (stature, thigh, shank, foot, trunk, arm, hip) = lengths;
@@ -1364,7 +1364,7 @@ fn changes_at_the_ends_of_every_range_are_weighed_or_refused_by_name() {
 
 #[test]
 fn choices_that_are_none_or_too_many_are_refused_at_their_field() {
-    let equipped = json!({ "equipment": vec![json!({}); bounds::MOST_EQUIPMENT] });
+    let equipped = json!({ "equipment": vec![json!({}); fields::MOST_EQUIPMENT] });
     let scenario = json!({ "positions": [{}, {}, equipped, equipped] });
     for (with, field) in [
         (json!({ "positions": [4] }), "with.positions[0]"),
@@ -1566,13 +1566,13 @@ fn points_ridden(question: &str, request: &Value) -> Vec<usize> {
 
 #[test]
 fn a_course_of_very_many_points_is_ridden_over_few() {
-    let scenario = json!({ "course": bends(bounds::MOST_POINTS, 10.0), "positions": [{}, { "cda_m2": 0.24 }] });
+    let scenario = json!({ "course": bends(fields::MOST_POINTS, 10.0), "positions": [{}, { "cda_m2": 0.24 }] });
     // The leg turns on no road.
     for question in QUESTIONS.iter().filter(|question| **question != "leg-room") {
         let ridden = points_ridden(question, &json!({ "scenario": scenario }));
         let least = ridden.iter().min().copied().unwrap_or(usize::MAX);
         assert!(
-            (10..=bounds::MOST_POINTS_RIDDEN).contains(&least),
+            (10..=fields::MOST_POINTS_RIDDEN).contains(&least),
             "{question} rides over {ridden:?} points"
         );
     }
@@ -1651,5 +1651,5 @@ fn answer_simplified(points: &[Value], conditions: &Value) -> f64 {
     assert!(scenario.course.points.len() <= points.len() / 4);
     let course = std::rc::Rc::new(scenario.course());
     let setup = scenario.setup_on(0, course).expect("a position");
-    fasterby_core::ride::time_s(&setup, 250.0).expect("a ride")
+    fasterby_core::integrated::time_s(&setup, 250.0).expect("a ride")
 }

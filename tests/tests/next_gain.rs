@@ -550,10 +550,10 @@ fn one_event() -> Value {
 fn drawn_savings(got: &Value, draws: usize) -> Vec<f64> {
     let scenario: Scenario = serde_json::from_value(one_event()).expect("a scenario");
     let rides = scenario.as_worn(&[scenario.riding_position]);
-    let unsure: Vec<_> = scenario
-        .unsure(&rides)
+    let uncertain: Vec<_> = scenario
+        .uncertain_inputs(&rides)
         .iter()
-        .map(|input| input.unsure)
+        .map(|input| input.uncertain)
         .collect();
     let (mut normal, mut random) = (Normal::new(17), Rng::with_seed(17));
     let members: Vec<&Value> = list(&got["best"]["candidates"])
@@ -561,14 +561,14 @@ fn drawn_savings(got: &Value, draws: usize) -> Vec<f64> {
         .map(|c| &got["candidates"][number(c) as usize]["candidate"])
         .collect();
     let name = |c: &Value| c[if c["key"] == "" { "name" } else { "key" }].clone();
-    let mut errors = vec![0.0; unsure.len()];
+    let mut errors = vec![0.0; uncertain.len()];
     let mut values = errors.clone();
     (0..draws)
         .map(|_| {
-            draw_errors(&unsure, &mut normal, &mut errors);
-            with_errors(&unsure, &errors, &mut values);
+            draw_errors(&uncertain, &mut normal, &mut errors);
+            with_errors(&uncertain, &errors, &mut values);
             let mut drawn = scenario.clone();
-            drawn.set_unsure(&scenario, &rides, &values);
+            drawn.set_uncertain_inputs(&scenario, &rides, &values);
             let mut drawn = serde_json::to_value(&drawn).expect("scenarios are JSON");
             exact(&mut drawn);
             let off: Vec<bool> = members

@@ -1,9 +1,9 @@
 //! The core against SciPy and CoolProp: the rows that `tests/oracle` computed independently of this code.
 
 use fasterby_core::air::{Moisture, RoadWind, density_kg_m3};
-use fasterby_core::kinematics::{Ankle, Extremes, Leg, Linkage, Seat};
+use fasterby_core::distributions::{Certainty, noncentral_t_share, pairs, runs_per_group};
+use fasterby_core::leg::{Ankle, Extremes, Leg, Linkage, Seat};
 use fasterby_core::resistance::{DragShape, Machine, Stretch, slope};
-use fasterby_core::statistics::{Certainty, noncentral_t_share, pairs, runs_per_group};
 use fasterby_tests::{Row, Table, answer, value};
 use serde_json::Value;
 use wasm_bindgen_test::wasm_bindgen_test;

@@ -2,8 +2,8 @@
 
 #![cfg(not(target_arch = "wasm32"))]
 
-use fasterby_core::fit::student_t;
-use fasterby_core::power_models::{Curve, Effort, Model, fit};
+use fasterby_core::least_squares::student_t;
+use fasterby_core::models::{Curve, Effort, Model, fit};
 use fasterby_tests::answer;
 use serde_json::{Value, json};
 

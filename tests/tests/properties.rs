@@ -8,15 +8,15 @@ use fasterby_core::air::{
     Moisture, RoadWind, Wind, course_pressure_pa, density_kg_m3, dew_point_c,
     saturation_vapour_pressure_pa,
 };
-use fasterby_core::bounds::{self, Field};
 use fasterby_core::course::{Course, Point, Segment};
 use fasterby_core::effort::{Effort, paced, power_for_time_w};
-use fasterby_core::kinematics::{Ankle, Leg, Linkage, Seat, Turn};
+use fasterby_core::fields::{self, Field};
+use fasterby_core::integrated::{Energy, Integrated, Ride, Setup, Start, TimeModel, ride, time_s};
+use fasterby_core::leg::{Ankle, Leg, Linkage, Seat, Turn};
 use fasterby_core::position::{Fade, Lapses, Position};
 use fasterby_core::power_duration::{LongRide, PowerDuration, Recovery, w_prime_balance_j};
+use fasterby_core::quasi_steady::QuasiSteady;
 use fasterby_core::resistance::{DragShape, Machine, Stretch, elasticity, slope, tie_aero_share};
-use fasterby_core::ride::{Clock, Energy, Followed, Ride, Setup, Start, ride, time_s};
-use fasterby_core::steady_ride::SteadyClock;
 use fasterby_tests::{answer, value};
 use proptest::collection::vec;
 use proptest::option;
@@ -54,11 +54,11 @@ const FIXED_POINT: f64 = 1e-9;
 const EMPTY: f64 = 1e-6;
 /// Two finish times of the same ride reached from other guesses, s.
 const SAME_TIME_S: f64 = 1e-5;
-/// Share of a spread that hangs on what was asked before: the steady clock starts from the speeds of its last ride.
+/// Share of a spread that hangs on what was asked before: the steady time_model starts from the speeds of its last ride.
 const SAME_SPREAD: f64 = 5e-5;
-/// How closely a clock of steady speeds follows the move of a finish time: about a percent, several on short roads.
+/// How closely a time_model of steady speeds follows the move of a finish time: about a percent, several on short roads.
 const STEADY_CLOCK: f64 = 0.06;
-/// A clock of steady speeds has no memory that its answers show, beyond the accuracy of its two steps of Newton's method.
+/// A time_model of steady speeds has no memory that its answers show, beyond the accuracy of its two steps of Newton's method.
 const SAME_CLOCK: f64 = 1e-5;
 /// The map is a polynomial through rides, said to follow them within a hundredth of a second; where a fade begins near the
 /// finish they have a corner.
@@ -121,15 +121,15 @@ fn usual(field: &'static Field) -> impl Strategy<Value = f64> {
 
 fn any_machine() -> impl Strategy<Value = Machine> {
     let numbers = (
-        any_of(&bounds::TOTAL_MASS_KG),
-        any_of(&bounds::ROTATING_MASS_KG),
-        any_of(&bounds::ROLLING_COEFFICIENT),
-        any_of(&bounds::DRIVETRAIN_EFFICIENCY),
-        any_of(&bounds::BEARING_DRAG_N),
-        any_of(&bounds::BEARING_DRAG_N_S_PER_M),
-        any_of(&bounds::LAUNCH_FORCE_N),
-        any_of(&bounds::LATERAL_M_S2),
-        any_of(&bounds::BRAKING_M_S2),
+        any_of(&fields::TOTAL_MASS_KG),
+        any_of(&fields::ROTATING_MASS_KG),
+        any_of(&fields::ROLLING_COEFFICIENT),
+        any_of(&fields::DRIVETRAIN_EFFICIENCY),
+        any_of(&fields::BEARING_DRAG_N),
+        any_of(&fields::BEARING_DRAG_N_S_PER_M),
+        any_of(&fields::LAUNCH_FORCE_N),
+        any_of(&fields::LATERAL_M_S2),
+        any_of(&fields::BRAKING_M_S2),
     );
     numbers.prop_map(
         |(
@@ -161,21 +161,21 @@ fn any_machine() -> impl Strategy<Value = Machine> {
 
 fn usual_machine() -> impl Strategy<Value = Machine> {
     let numbers = (
-        usual(&bounds::TOTAL_MASS_KG),
-        usual(&bounds::ROTATING_MASS_KG),
-        usual(&bounds::ROLLING_COEFFICIENT),
-        usual(&bounds::LATERAL_M_S2),
-        usual(&bounds::BRAKING_M_S2),
-        usual(&bounds::LAUNCH_FORCE_N),
+        usual(&fields::TOTAL_MASS_KG),
+        usual(&fields::ROTATING_MASS_KG),
+        usual(&fields::ROLLING_COEFFICIENT),
+        usual(&fields::LATERAL_M_S2),
+        usual(&fields::BRAKING_M_S2),
+        usual(&fields::LAUNCH_FORCE_N),
     );
     numbers.prop_map(
         |(mass, rotating, rolling, lateral, braking, launch)| Machine {
             total_mass_kg: mass,
             rotating_mass_kg: rotating,
             rolling_coefficient: rolling,
-            drivetrain_efficiency: bounds::DRIVETRAIN_EFFICIENCY.default,
-            bearing_drag_n: bounds::BEARING_DRAG_N.default,
-            bearing_drag_n_s_per_m: bounds::BEARING_DRAG_N_S_PER_M.default,
+            drivetrain_efficiency: fields::DRIVETRAIN_EFFICIENCY.default,
+            bearing_drag_n: fields::BEARING_DRAG_N.default,
+            bearing_drag_n_s_per_m: fields::BEARING_DRAG_N_S_PER_M.default,
             launch_force_n: launch,
             lateral_m_s2: lateral,
             braking_m_s2: braking,
@@ -186,9 +186,9 @@ fn usual_machine() -> impl Strategy<Value = Machine> {
 
 fn air() -> impl Strategy<Value = f64> {
     let state = (
-        any_of(&bounds::TEMPERATURE_C),
-        any_of(&bounds::PRESSURE_HPA),
-        any_of(&bounds::RELATIVE_HUMIDITY),
+        any_of(&fields::TEMPERATURE_C),
+        any_of(&fields::PRESSURE_HPA),
+        any_of(&fields::RELATIVE_HUMIDITY),
     );
     state.prop_map(|(temperature_c, pressure_hpa, humidity)| {
         density_kg_m3(
@@ -210,8 +210,8 @@ fn plain_shape() -> DragShape {
 /// Drag along the apparent wind, with any exponent.
 fn untabled_shape() -> impl Strategy<Value = DragShape> {
     (
-        any_of(&bounds::SPEED_EXPONENT),
-        any_of(&bounds::REFERENCE_AIRSPEED_M_S),
+        any_of(&fields::SPEED_EXPONENT),
+        any_of(&fields::REFERENCE_AIRSPEED_M_S),
     )
         .prop_map(|(exponent, reference)| DragShape {
             yaw_table: Vec::new(),
@@ -221,7 +221,7 @@ fn untabled_shape() -> impl Strategy<Value = DragShape> {
 }
 
 fn any_shape() -> impl Strategy<Value = DragShape> {
-    let rows = vec((1.0f64..15.0, usual(&bounds::YAW_RATIO)), 0..5).prop_map(|steps| {
+    let rows = vec((1.0f64..15.0, usual(&fields::YAW_RATIO)), 0..5).prop_map(|steps| {
         let mut yaw_deg = 0.0;
         let row = |(step, ratio): (f64, f64)| {
             yaw_deg += step;
@@ -275,7 +275,7 @@ impl Steady {
 }
 
 fn wind() -> impl Strategy<Value = RoadWind> {
-    (any_of(&bounds::WIND_SPEED_M_S), 0.0f64..360.0).prop_map(|(speed_m_s, from_deg)| {
+    (any_of(&fields::WIND_SPEED_M_S), 0.0f64..360.0).prop_map(|(speed_m_s, from_deg)| {
         let (sin, cos) = from_deg.to_radians().sin_cos();
         RoadWind {
             head_m_s: speed_m_s * cos,
@@ -290,9 +290,9 @@ fn steady(shape: impl Strategy<Value = DragShape>) -> impl Strategy<Value = Stea
         shape,
         air(),
         prop_oneof![Just(RoadWind::default()), wind()],
-        any_of(&bounds::GRADE),
-        1.0..=bounds::POWER_W.max,
-        any_of(&bounds::CDA_M2),
+        any_of(&fields::GRADE),
+        1.0..=fields::POWER_W.max,
+        any_of(&fields::CDA_M2),
     );
     parts.prop_map(
         |(machine, shape, density_kg_m3, wind, grade, power_w, cda_m2)| Steady {
@@ -349,7 +349,7 @@ fn only_the_products_of_density_and_drag_area_and_of_efficiency_and_power_count(
         (
             steady(any_shape()),
             0.2f64..5.0,
-            any_of(&bounds::DRIVETRAIN_EFFICIENCY),
+            any_of(&fields::DRIVETRAIN_EFFICIENCY),
         ),
         |(case, k, efficiency)| {
             let other = case.with(|c| {
@@ -383,7 +383,7 @@ fn where_only_the_air_resists_speed_is_the_cube_root_of_power_over_drag() {
 fn without_crosswind_a_yaw_table_changes_nothing_for_air_from_ahead() {
     let table = vec![(0.0, 1.0), (20.0, 0.9), (45.0, 1.1)];
     check(
-        (steady(untabled_shape()), 0.0..=bounds::WIND_SPEED_M_S.max),
+        (steady(untabled_shape()), 0.0..=fields::WIND_SPEED_M_S.max),
         move |(case, head_m_s)| {
             let plain = case.with(|c| {
                 c.wind = RoadWind {
@@ -522,7 +522,7 @@ fn elasticities_of_power_drag_and_mass_add_up_to_none() {
 #[test]
 fn two_changes_tie_at_the_share_of_the_air_that_is_said() {
     check(
-        (0.001..=bounds::POWER_CHANGE.max, 0.001f64..0.5),
+        (0.001..=fields::POWER_CHANGE.max, 0.001f64..0.5),
         |(more, less)| {
             let Some(share) = tie_aero_share(more, less) else {
                 return Ok(());
@@ -567,8 +567,8 @@ fn flat_machine(total_mass_kg: f64) -> Machine {
 #[test]
 fn density_from_a_dew_point_is_density_from_the_humidity_that_gives_it() {
     let state = (
-        any_of(&bounds::TEMPERATURE_C),
-        any_of(&bounds::PRESSURE_HPA),
+        any_of(&fields::TEMPERATURE_C),
+        any_of(&fields::PRESSURE_HPA),
         0.001f64..=1.0,
     );
     check(state, |(temperature_c, pressure_hpa, humidity)| {
@@ -591,8 +591,8 @@ fn density_from_a_dew_point_is_density_from_the_humidity_that_gives_it() {
 #[test]
 fn air_is_thinner_when_warmer_damper_or_of_less_pressure() {
     let state = (
-        usual(&bounds::TEMPERATURE_C),
-        any_of(&bounds::PRESSURE_HPA),
+        usual(&fields::TEMPERATURE_C),
+        any_of(&fields::PRESSURE_HPA),
         0.0f64..0.9,
     );
     check(state, |(temperature_c, pressure_hpa, humidity)| {
@@ -614,9 +614,9 @@ fn air_is_thinner_when_warmer_damper_or_of_less_pressure() {
 #[test]
 fn pressure_at_the_course_is_below_that_at_sea_level_exactly_above_the_sea() {
     let place = (
-        any_of(&bounds::PRESSURE_HPA),
-        any_of(&bounds::ALTITUDE_M),
-        any_of(&bounds::TEMPERATURE_C),
+        any_of(&fields::PRESSURE_HPA),
+        any_of(&fields::ALTITUDE_M),
+        any_of(&fields::TEMPERATURE_C),
     );
     check(place, |(sea_level_hpa, altitude_m, temperature_c)| {
         prop_assert_eq!(
@@ -674,19 +674,19 @@ fn gentle_shape() -> impl Strategy<Value = DragShape> {
     (rows, -0.2f64..0.2).prop_map(|(yaw_table, speed_exponent)| DragShape {
         yaw_table,
         speed_exponent,
-        reference_airspeed_m_s: bounds::REFERENCE_AIRSPEED_M_S.default,
+        reference_airspeed_m_s: fields::REFERENCE_AIRSPEED_M_S.default,
     })
 }
 
 /// A position, that may fade and lapse to a larger drag area.
 fn any_position() -> impl Strategy<Value = Position> {
     let fade = option::of((
-        usual(&bounds::FADE_TIRED_CDA_M2),
+        usual(&fields::FADE_TIRED_CDA_M2),
         0.0f64..3_000.0,
         1.0f64..3_000.0,
     ));
-    let lapses = option::of((usual(&bounds::LAPSES_SHARE), usual(&bounds::LAPSES_CDA_M2)));
-    (usual(&bounds::CDA_M2), fade, lapses, gentle_shape()).prop_map(
+    let lapses = option::of((usual(&fields::LAPSES_SHARE), usual(&fields::LAPSES_CDA_M2)));
+    (usual(&fields::CDA_M2), fade, lapses, gentle_shape()).prop_map(
         |(cda_m2, fade, lapses, shape)| Position {
             cda_m2,
             shape,
@@ -704,10 +704,10 @@ fn any_position() -> impl Strategy<Value = Position> {
 
 fn power_curve() -> impl Strategy<Value = PowerDuration> {
     let long_ride = option::of((
-        usual(&bounds::LONG_RIDE_LOSS_W),
-        usual(&bounds::LONG_RIDE_FROM_S),
+        usual(&fields::LONG_RIDE_LOSS_W),
+        usual(&fields::LONG_RIDE_FROM_S),
     ));
-    (usual(&bounds::CP_W), usual(&bounds::W_PRIME_J), long_ride).prop_map(
+    (usual(&fields::CP_W), usual(&fields::W_PRIME_J), long_ride).prop_map(
         |(cp_w, w_prime_j, long_ride)| PowerDuration {
             cp_w,
             w_prime_j,
@@ -1111,7 +1111,7 @@ fn w_prime_balance_never_passes_w_prime_and_the_cautious_form_never_passes_the_g
 #[test]
 fn w_prime_spent_in_two_parts_is_spent_in_one() {
     let state = (
-        usual(&bounds::W_PRIME_J),
+        usual(&fields::W_PRIME_J),
         0.0f64..=1.0,
         -300.0f64..300.0,
         1.0f64..600.0,
@@ -1151,7 +1151,7 @@ fn long_setup() -> impl Strategy<Value = Setup> {
 #[test]
 fn an_even_effort_is_the_power_that_the_curve_allows_for_its_time() {
     check(any_setup(), |setup| {
-        let Ok(even) = paced(&Followed, &setup, Effort::Even) else {
+        let Ok(even) = paced(&Integrated, &setup, Effort::Even) else {
             return Err(TestCaseError::reject("no even effort"));
         };
         is_close(
@@ -1166,7 +1166,7 @@ fn an_even_effort_is_the_power_that_the_curve_allows_for_its_time() {
 #[test]
 fn an_even_effort_ends_empty_and_an_easier_one_does_not() {
     check((long_setup(), 0.5f64..0.999), |(setup, easier)| {
-        let Ok(even) = paced(&Followed, &setup, Effort::Even) else {
+        let Ok(even) = paced(&Integrated, &setup, Effort::Even) else {
             return Err(TestCaseError::reject("no even effort"));
         };
         let w_prime_j = setup.power.w_prime_j;
@@ -1190,7 +1190,7 @@ fn the_power_for_a_finish_time_is_the_power_that_gave_it() {
     check((any_setup(), ride_power()), |(setup, power_w)| {
         let time_s = finish_s(&setup, power_w)?;
         // Where bends set the pace a little time costs much power, and the time alone is what can be asked for.
-        let again_w = power_for_time_w(&Followed, &setup, time_s)
+        let again_w = power_for_time_w(&Integrated, &setup, time_s)
             .map_err(|_| TestCaseError::reject("out of reach"))?;
         is_close(finish_s(&setup, again_w)?, time_s, FIXED_POINT)
     });
@@ -1202,18 +1202,20 @@ fn a_clock_of_steady_speeds_moves_as_rides_do() {
     check(
         (long, 160.0f64..400.0, 0.01f64..0.05),
         |(setup, power_w, more)| {
-            let clock = SteadyClock::default();
-            let by = |clock: &dyn Clock, watts| {
-                clock
+            let time_model = QuasiSteady::default();
+            let by = |time_model: &dyn TimeModel, watts| {
+                time_model
                     .time_s(&setup, watts)
                     .map_err(|_| TestCaseError::reject("the rider stalls"))
             };
-            let moved = |clock: &dyn Clock| {
-                Ok::<f64, TestCaseError>(by(clock, power_w)? - by(clock, power_w * (1.0 + more))?)
+            let moved = |time_model: &dyn TimeModel| {
+                Ok::<f64, TestCaseError>(
+                    by(time_model, power_w)? - by(time_model, power_w * (1.0 + more))?,
+                )
             };
-            // The clock starts from the speeds of its last ride.
-            by(&clock, power_w)?;
-            is_close(moved(&clock)?, moved(&Followed)?, STEADY_CLOCK)
+            // The time_model starts from the speeds of its last ride.
+            by(&time_model, power_w)?;
+            is_close(moved(&time_model)?, moved(&Integrated)?, STEADY_CLOCK)
         },
     );
 }
@@ -1221,9 +1223,9 @@ fn a_clock_of_steady_speeds_moves_as_rides_do() {
 #[test]
 fn a_clock_of_steady_speeds_asked_twice_says_the_same() {
     check((long_setup(), 160.0f64..400.0), |(setup, power_w)| {
-        let clock = SteadyClock::default();
+        let time_model = QuasiSteady::default();
         let by = || {
-            clock
+            time_model
                 .time_s(&setup, power_w)
                 .map_err(|_| TestCaseError::reject("the rider stalls"))
         };
@@ -1256,13 +1258,13 @@ fn scenario() -> impl Strategy<Value = Value> {
         )
     };
     let position = || {
-        let parts = (unsure(&bounds::CDA_M2, 0.02), 0.9f64..1.0);
+        let parts = (unsure(&fields::CDA_M2, 0.02), 0.9f64..1.0);
         parts.prop_map(|(cda_m2, cp_factor)| json!({ "cda_m2": cda_m2, "cp_factor": cp_factor }))
     };
     let fade = option::of((0.0f64..2_000.0, 100.0f64..2_000.0));
     let parts = (
-        unsure(&bounds::TOTAL_MASS_KG, 0.01),
-        unsure(&bounds::ROLLING_COEFFICIENT, 0.05),
+        unsure(&fields::TOTAL_MASS_KG, 0.01),
+        unsure(&fields::ROLLING_COEFFICIENT, 0.05),
         position(),
         position(),
         (180.0f64..350.0).prop_map(|cp_w| json!({ "value": cp_w, "sd": 0.02 * cp_w })),
@@ -1358,7 +1360,7 @@ fn the_difference_of_two_changes_is_what_one_saves_beyond_the_other() {
             );
             // The change of drag area that is worth the change of power takes the same time.
             if let Some(equal) = value(&answer["equal_cda_change"])
-                .filter(|equal| equal.abs() < bounds::CDA_CHANGE.max)
+                .filter(|equal| equal.abs() < fields::CDA_CHANGE.max)
             {
                 let tie = figure(&ask(power_change, equal), "difference_s", "value");
                 prop_assert!(tie.abs() <= SAME_TIME_S, "{tie} s apart");
@@ -1897,7 +1899,7 @@ fn what_a_position_may_cost_is_what_makes_it_level() {
                 .expect("a factor")
                 * (other_w - allowed_w)
                 / own_w;
-            if !(bounds::CP_FACTOR.min..bounds::CP_FACTOR.max).contains(&factor) {
+            if !(fields::CP_FACTOR.min..fields::CP_FACTOR.max).contains(&factor) {
                 continue;
             }
             scenario["positions"][choice]["cp_factor"] = json!(factor);

@@ -6,7 +6,7 @@ use fasterby_core::air::{
     apparent_wind, course_pressure_pa, density_kg_m3, gravity_m_s2, saturation_vapour_pressure_pa,
     standard_pressure_pa, wind_factor,
 };
-use fasterby_core::kinematics::{Ankle, Leg, Linkage, Seat};
+use fasterby_core::leg::{Ankle, Leg, Linkage, Seat};
 use fasterby_core::power_duration::{LongRide, PowerDuration, Recovery, w_prime_balance_j};
 use fasterby_core::resistance::{DragShape, Machine, Stretch, elasticity, slope, tie_aero_share};
 use fasterby_core::solve::root;

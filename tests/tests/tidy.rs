@@ -1,5 +1,5 @@
-//! The house is in order: rooms of the core keep to their floor, sources are cited, the page computes no physics and asks
-//! nobody, and nothing names the machine that it was written on.
+//! The repository's own rules: layers of the core import only those before them, sources are cited, the page computes no
+//! physics and asks no other server, and nothing names the machine that it was written on.
 
 #![cfg(not(target_arch = "wasm32"))]
 
@@ -7,37 +7,21 @@ use std::collections::BTreeSet;
 use std::fs;
 use std::path::{Path, PathBuf};
 
-use fasterby_core::bounds::FIELDS;
+use fasterby_core::fields::FIELDS;
 use fasterby_core::questions::QUESTIONS;
 use fasterby_core::sources::{SOURCES, find};
 
-/// The rooms of the core, floor by floor: a room knows its own floor and those below.
-const FLOORS: &[&[&str]] = &[
-    &[
-        "quantity",
-        "bounds",
-        "error",
-        "sources",
-        "solve",
-        "fit",
-        "statistics",
-        "blocks",
-        "budget",
-        "subsets",
-    ],
-    &["air", "resistance"],
-    &[
-        "power_duration",
-        "power_models",
-        "w_prime_forms",
-        "position",
-        "course",
-    ],
-    &["ride", "steady_ride", "effort", "pacing"],
-    &["field_test", "kinematics", "team"],
-    &["draws", "information"],
-    &["scenario"],
-    &["questions"],
+/// The layers of the core: one folder each, which may import itself and those before it.
+const LAYERS: &[&str] = &[
+    "numerics",
+    "inputs",
+    "physics",
+    "physiology",
+    "riding",
+    "uncertainty",
+    "measuring",
+    "scenario",
+    "questions",
 ];
 /// What the top level may hold beside folders whose name begins with a dot.
 const TOP_LEVEL: &[&str] = &[
@@ -76,7 +60,7 @@ const NAMESPACES: &str = "http://www.w3.org/";
 fn root() -> PathBuf {
     Path::new(env!("CARGO_MANIFEST_DIR"))
         .parent()
-        .expect("tests lie in the house")
+        .expect("the tests lie in the repository")
         .to_owned()
 }
 
@@ -95,7 +79,7 @@ fn entries(folder: &Path) -> Vec<PathBuf> {
     all
 }
 
-/// Every written file below a folder of the house.
+/// Every written file below a folder of the repository.
 fn written(folder: &str) -> Vec<PathBuf> {
     let mut files = Vec::new();
     let mut folders = vec![root().join(folder)];
@@ -141,34 +125,31 @@ fn words<'a>(text: &'a str, signs: &'a [char]) -> impl Iterator<Item = &'a str> 
 }
 
 #[test]
-fn rooms_of_the_core_know_nothing_of_the_floors_above() {
-    let floor = |room: &str| FLOORS.iter().position(|rooms| rooms.contains(&room));
+fn a_layer_of_the_core_imports_only_itself_and_those_before_it() {
+    let place = |layer: &str| LAYERS.iter().position(|&known| known == layer);
     let mut wrong = Vec::new();
     for path in with_ending("core/src", &["rs"]) {
         let inside = path
             .strip_prefix(root().join("core/src"))
-            .expect("a room")
-            .components()
-            .next()
-            .expect("a name");
-        let room = inside
-            .as_os_str()
-            .to_str()
-            .expect("a plain name")
-            .trim_end_matches(".rs");
-        if room == "lib" {
+            .expect("a file of the core");
+        let first = inside.components().next().expect("a name");
+        let layer = first.as_os_str().to_str().expect("a plain name");
+        if layer == "lib.rs" {
             continue;
         }
-        let Some(own) = floor(room) else {
+        let Some(own) = place(layer) else {
             wrong.push(format!(
-                "{room} is on no floor: give it one here and in core/src/lib.rs"
+                "{layer} is no layer: move it into one of {LAYERS:?}"
             ));
             continue;
         };
         for after in text(&path).split("crate::").skip(1) {
-            let known = words(after, &[]).next().unwrap_or_default();
-            if floor(known).is_none_or(|theirs| theirs > own) {
-                wrong.push(format!("{} uses {known}", shown(&path)));
+            let imported = words(after, &[]).next().unwrap_or_default();
+            if place(imported).is_none_or(|theirs| theirs > own) {
+                wrong.push(format!(
+                    "{} imports {imported}, which is above {layer}",
+                    shown(&path)
+                ));
             }
         }
     }
@@ -176,7 +157,25 @@ fn rooms_of_the_core_know_nothing_of_the_floors_above() {
 }
 
 #[test]
-fn the_core_and_the_door_forbid_what_is_unsafe() {
+fn every_layer_says_what_belongs_there_and_what_it_may_import() {
+    for layer in LAYERS
+        .iter()
+        .filter(|layer| root().join("core/src").join(layer).exists())
+    {
+        let module = text(&root().join("core/src").join(layer).join("mod.rs"));
+        let head: String = module
+            .lines()
+            .take_while(|line| line.starts_with("//!"))
+            .collect();
+        assert!(
+            head.contains("mport"),
+            "core/src/{layer}/mod.rs says nothing of imports"
+        );
+    }
+}
+
+#[test]
+fn the_core_and_its_bindings_forbid_what_is_unsafe() {
     assert!(text(&root().join("core/src/lib.rs")).contains("#![forbid(unsafe_code)]"));
     for path in [with_ending("core", &["rs"]), with_ending("web", &["rs"])].concat() {
         let uses = words(&text(&path), &[]).any(|word| word == "unsafe");
@@ -378,10 +377,10 @@ fn the_page_asks_the_questions_that_the_core_answers() {
 }
 
 #[test]
-fn a_question_has_a_file_of_its_own_in_the_core() {
+fn a_question_has_a_folder_of_its_own_in_the_core() {
     let folder = root().join("core/src/questions");
     for question in QUESTIONS {
-        let file = folder.join(format!("{}.rs", question.replace('-', "_")));
+        let file = folder.join(question.replace('-', "_")).join("mod.rs");
         assert!(file.is_file(), "{}", shown(&file));
     }
 }

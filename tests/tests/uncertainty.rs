@@ -5,7 +5,7 @@ use std::rc::Rc;
 
 use fasterby_core::draws::monte_carlo;
 use fasterby_core::effort::{Effort, paced};
-use fasterby_core::ride::Followed;
+use fasterby_core::integrated::Integrated;
 use fasterby_core::scenario::Scenario;
 use fasterby_tests::{answer, refused};
 use serde_json::{Value, json};
@@ -56,22 +56,22 @@ fn drawn_s(given: &Value) -> (f64, f64) {
     };
     let rides = scenario.as_worn(&[0]);
     let inputs: Vec<_> = scenario
-        .unsure(&rides)
+        .uncertain_inputs(&rides)
         .iter()
-        .map(|input| input.unsure)
+        .map(|input| input.uncertain)
         .collect();
     let time_s = |scenario: &Scenario| {
         let setup = scenario
             .setup_on(0, Rc::new(scenario.course()))
             .expect("a position");
-        paced(&Followed, &setup, Effort::Even)
+        paced(&Integrated, &setup, Effort::Even)
             .expect("a ride")
             .time_s
     };
     let base_s = time_s(&scenario);
     let mut moved = scenario.clone();
     let drawn = monte_carlo(&inputs, DRAWS, 5, |values| {
-        moved.set_unsure(&scenario, &rides, values);
+        moved.set_uncertain_inputs(&scenario, &rides, values);
         Ok::<_, ()>(time_s(&moved) - base_s)
     });
     (drawn.mean, drawn.sd)

@@ -6,7 +6,7 @@ use std::collections::{BTreeMap, BTreeSet};
 use std::fs;
 use std::path::{Path, PathBuf};
 
-use fasterby_core::bounds::FIELDS;
+use fasterby_core::fields::FIELDS;
 use fasterby_core::sources::SOURCES;
 
 const LANGUAGES: &[&str] = &["de", "fr"];

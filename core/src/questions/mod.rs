@@ -1,4 +1,5 @@
-//! The questions: a request in, an answer out. One file a question, one line in [`ask`].
+//! The questions: a request in, an answer out. One folder per question with its request and answer types, composed of the
+//! layers below, all of which it may import; no algorithms. One line per question in [`ask`].
 
 pub mod finish_time;
 #[cfg(feature = "all")]
@@ -12,16 +13,15 @@ pub mod power_curve;
 pub mod power_or_drag;
 pub mod request;
 pub mod speed_for_watts;
-pub mod sureness;
 mod tree;
 #[cfg(feature = "all")]
 pub mod which_position;
 
 use serde::Serialize;
 
-use crate::bounds::{FIELDS, Field};
-use crate::error::{Error, Kind};
-use crate::sources::{SOURCES, Source};
+use crate::inputs::error::{Error, Kind};
+use crate::inputs::fields::{FIELDS, Field};
+use crate::inputs::sources::{SOURCES, Source};
 use request::read;
 
 /// The questions by their names.

@@ -5,11 +5,11 @@ use serde::{Deserialize, Serialize};
 use serde_json::Value;
 
 use super::tree::{Mistake, Node};
-use crate::bounds::{self, Field};
-use crate::effort::{Effort, NoEffort};
-use crate::error::{Error, Kind, Warning, decimal};
-use crate::quantity::Quantity;
-use crate::ride::Stall;
+use crate::inputs::error::{Error, Kind, Warning, decimal};
+use crate::inputs::fields::{self, Field};
+use crate::inputs::quantity::Quantity;
+use crate::riding::effort::{Effort, NoEffort};
+use crate::riding::integrated::Stall;
 use crate::scenario::{OLDEST, Scenario, VERSION, check_quantity, version_error};
 
 /// A checked request: the scenario, its warnings, and what the question asks with.
@@ -37,10 +37,10 @@ struct Form<W: Default> {
 /// # Errors
 /// [`Kind::TooLarge`] before anything is read; then the first mistake, by its path.
 pub fn read<W: DeserializeOwned + Default>(text: &str) -> Result<Request<W>, Error> {
-    if text.len() > bounds::MOST_REQUEST_BYTES {
+    if text.len() > fields::MOST_REQUEST_BYTES {
         let message = format!(
             "The request is larger than {} bytes, the most that is read.",
-            bounds::MOST_REQUEST_BYTES
+            fields::MOST_REQUEST_BYTES
         );
         return Err(Error::new(Kind::TooLarge, "", message));
     }
@@ -55,7 +55,7 @@ pub fn read<W: DeserializeOwned + Default>(text: &str) -> Result<Request<W>, Err
     }
     let Form { mut scenario, with } = Form::<W>::deserialize(Node(&tree)).map_err(named)?;
     let mut warnings = scenario.check()?;
-    warnings.extend(scenario.simplify_course(bounds::MOST_POINTS_RIDDEN));
+    warnings.extend(scenario.simplify_course(fields::MOST_POINTS_RIDDEN));
     scenario.conditions = scenario.conditions.with_forecast_uncertainty();
     Ok(Request {
         scenario,
@@ -169,11 +169,11 @@ impl EffortForm {
         match (self.kind, self.power_w, self.time_s) {
             (EffortKind::Even, None, None) => Ok(Effort::Even),
             (EffortKind::Power, Some(power_w), None) => {
-                check_quantity(&bounds::POWER_W, "with.effort.power_w", &power_w)?;
+                check_quantity(&fields::POWER_W, "with.effort.power_w", &power_w)?;
                 Ok(Effort::Power(power_w.value))
             }
             (EffortKind::Time, None, Some(time_s)) => {
-                check_number(&bounds::TIME_S, "with.effort.time_s", time_s)?;
+                check_number(&fields::TIME_S, "with.effort.time_s", time_s)?;
                 Ok(Effort::Time(time_s))
             }
             (EffortKind::Even | EffortKind::Time, Some(_), _) => Err(misplaced("power_w")),

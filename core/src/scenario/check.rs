@@ -2,10 +2,10 @@
 
 use super::inspect::{Inspect, Place};
 use super::{CourseKind, Lapse, OLDEST, Point, Position, Power, Scenario, VERSION, YawRow};
-use crate::bounds::{self, Field};
-use crate::error::{Error, Kind, Warning, decimal};
-use crate::power_duration::altitude_loss_share;
-use crate::quantity::Quantity;
+use crate::inputs::error::{Error, Kind, Warning, decimal};
+use crate::inputs::fields::{self, Field};
+use crate::inputs::quantity::Quantity;
+use crate::physiology::power_duration::altitude_loss_share;
 
 /// The kind of the warning that the wind is left out for want of bearings.
 pub const NO_BEARINGS: &str = "no_bearings";
@@ -61,10 +61,10 @@ impl Scenario {
                 "There is no position: give at least one.".into(),
             );
         }
-        if self.positions.len() > bounds::MOST_POSITIONS {
+        if self.positions.len() > fields::MOST_POSITIONS {
             return Err(too_many(
                 "scenario.positions",
-                bounds::MOST_POSITIONS,
+                fields::MOST_POSITIONS,
                 "positions",
             ));
         }
@@ -77,21 +77,21 @@ impl Scenario {
     }
 
     fn check_efforts(&self) -> Result<(), Error> {
-        if self.efforts.len() > bounds::MOST_EFFORTS {
+        if self.efforts.len() > fields::MOST_EFFORTS {
             return Err(too_many(
                 "scenario.efforts",
-                bounds::MOST_EFFORTS,
+                fields::MOST_EFFORTS,
                 "efforts",
             ));
         }
         for (i, effort) in self.efforts.iter().enumerate() {
             let path = |name: &str| format!("scenario.efforts[{i}].{name}");
             check_quantity(
-                &bounds::EFFORT_DURATION_S,
+                &fields::EFFORT_DURATION_S,
                 &path("duration_s"),
                 &effort.duration_s,
             )?;
-            check_quantity(&bounds::EFFORT_POWER_W, &path("power_w"), &effort.power_w)?;
+            check_quantity(&fields::EFFORT_POWER_W, &path("power_w"), &effort.power_w)?;
             if let Some(position) = effort.position {
                 position_index(self, position, &path("position"))?;
             }
@@ -111,12 +111,12 @@ impl Scenario {
             let message = "There is no event: give at least one, or leave events out.";
             return Err(Error::new(Kind::Conflict, "scenario.events", message));
         }
-        if self.events.len() > bounds::MOST_EVENTS {
-            return Err(too_many("scenario.events", bounds::MOST_EVENTS, "events"));
+        if self.events.len() > fields::MOST_EVENTS {
+            return Err(too_many("scenario.events", fields::MOST_EVENTS, "events"));
         }
         for (i, event) in self.events.iter().enumerate() {
             check_text(&event.name, || format!("scenario.events[{i}].name"))?;
-            bounds::EVENT_DISTANCE_M.check(
+            fields::EVENT_DISTANCE_M.check(
                 || format!("scenario.events[{i}].distance_m"),
                 event.distance_m,
             )?;
@@ -240,7 +240,7 @@ impl Scenario {
         }
         let roughness_m = day
             .roughness_length_m
-            .map_or(bounds::ROUGHNESS_LENGTH_M.default, |q| q.value);
+            .map_or(fields::ROUGHNESS_LENGTH_M.default, |q| q.value);
         if day.shelter_factor.is_none()
             && day.wind_speed_m_s.value > 0.0
             && day.rider_height_m.value < 20.0 * roughness_m
@@ -315,11 +315,11 @@ fn too_many(field: &str, most: usize, things: &str) -> Error {
 }
 
 fn check_text(text: &str, field: impl FnOnce() -> String) -> Result<(), Error> {
-    if text.len() <= bounds::MOST_TEXT_BYTES {
+    if text.len() <= fields::MOST_TEXT_BYTES {
         return Ok(());
     }
     let field = field();
-    let message = format!("{field} is longer than {} bytes.", bounds::MOST_TEXT_BYTES);
+    let message = format!("{field} is longer than {} bytes.", fields::MOST_TEXT_BYTES);
     Err(Error::new(Kind::TooLarge, field, message))
 }
 
@@ -344,7 +344,7 @@ fn is_date(text: &str) -> bool {
 }
 
 fn check_power(power: &Power, path: &str) -> Result<(), Error> {
-    bounds::CP_W_PRIME_CORRELATION.check(
+    fields::CP_W_PRIME_CORRELATION.check(
         || format!("{path}.cp_w_prime_correlation"),
         power.cp_w_prime_correlation,
     )?;
@@ -391,10 +391,10 @@ fn check_position(position: &Position, path: &str) -> Result<(), Error> {
     }
     check_yaw_table(&position.yaw_table, &format!("{path}.yaw_table"))?;
     check_lapses(&position.lapses, &format!("{path}.lapses"))?;
-    if position.equipment.len() > bounds::MOST_EQUIPMENT {
+    if position.equipment.len() > fields::MOST_EQUIPMENT {
         return Err(too_many(
             &format!("{path}.equipment"),
-            bounds::MOST_EQUIPMENT,
+            fields::MOST_EQUIPMENT,
             "pieces of equipment",
         ));
     }
@@ -416,8 +416,8 @@ fn check_position(position: &Position, path: &str) -> Result<(), Error> {
 }
 
 fn check_lapses(lapses: &[Lapse], path: &str) -> Result<(), Error> {
-    if lapses.len() > bounds::MOST_LAPSES {
-        return Err(too_many(path, bounds::MOST_LAPSES, "kinds of lapse"));
+    if lapses.len() > fields::MOST_LAPSES {
+        return Err(too_many(path, fields::MOST_LAPSES, "kinds of lapse"));
     }
     for (i, lapse) in lapses.iter().enumerate() {
         check_text(&lapse.name, || format!("{path}[{i}].name"))?;
@@ -432,13 +432,13 @@ fn check_lapses(lapses: &[Lapse], path: &str) -> Result<(), Error> {
 }
 
 fn check_yaw_table(rows: &[YawRow], path: &str) -> Result<(), Error> {
-    if rows.len() > bounds::MOST_YAW_ROWS {
-        let message = format!("{path} has more than {} rows.", bounds::MOST_YAW_ROWS);
+    if rows.len() > fields::MOST_YAW_ROWS {
+        let message = format!("{path} has more than {} rows.", fields::MOST_YAW_ROWS);
         return Err(Error::new(Kind::TooLarge, path, message));
     }
     for (i, row) in rows.iter().enumerate() {
-        bounds::YAW_DEG.check(|| format!("{path}[{i}].yaw_deg"), row.yaw_deg)?;
-        bounds::YAW_RATIO.check(|| format!("{path}[{i}].ratio"), row.ratio)?;
+        fields::YAW_DEG.check(|| format!("{path}[{i}].yaw_deg"), row.yaw_deg)?;
+        fields::YAW_RATIO.check(|| format!("{path}[{i}].ratio"), row.ratio)?;
         if i > 0 && row.yaw_deg <= rows[i - 1].yaw_deg {
             let field = format!("{path}[{i}].yaw_deg");
             return Err(Error::new(
@@ -461,14 +461,14 @@ fn check_points(points: &[Point]) -> Result<(), Error> {
         ));
     }
     for (i, point) in points.iter().enumerate() {
-        bounds::POINT_DISTANCE_M.check(|| format!("{path}[{i}].distance_m"), point.distance_m)?;
-        bounds::POINT_ELEVATION_M
+        fields::POINT_DISTANCE_M.check(|| format!("{path}[{i}].distance_m"), point.distance_m)?;
+        fields::POINT_ELEVATION_M
             .check(|| format!("{path}[{i}].elevation_m"), point.elevation_m)?;
         if let Some(bearing_deg) = point.bearing_deg {
-            bounds::POINT_BEARING_DEG.check(|| format!("{path}[{i}].bearing_deg"), bearing_deg)?;
+            fields::POINT_BEARING_DEG.check(|| format!("{path}[{i}].bearing_deg"), bearing_deg)?;
         }
         if let Some(radius_m) = point.radius_m {
-            bounds::POINT_RADIUS_M.check(|| format!("{path}[{i}].radius_m"), radius_m)?;
+            fields::POINT_RADIUS_M.check(|| format!("{path}[{i}].radius_m"), radius_m)?;
         }
         let Some(before) = i.checked_sub(1).and_then(|before| points.get(before)) else {
             continue;
@@ -482,7 +482,7 @@ fn check_points(points: &[Point]) -> Result<(), Error> {
         }
         let grade =
             (point.elevation_m - before.elevation_m) / (point.distance_m - before.distance_m);
-        if !(bounds::GRADE.min..=bounds::GRADE.max).contains(&grade) {
+        if !(fields::GRADE.min..=fields::GRADE.max).contains(&grade) {
             let message = format!(
                 "The road to point {i} rises by {} %, more than is ridden.",
                 decimal((100.0 * grade).round())
@@ -496,7 +496,7 @@ fn check_points(points: &[Point]) -> Result<(), Error> {
         }
     }
     let length_m = points[points.len() - 1].distance_m - points[0].distance_m;
-    bounds::DISTANCE_M.check(|| path.to_owned(), length_m)
+    fields::DISTANCE_M.check(|| path.to_owned(), length_m)
 }
 
 /// What is said of a scenario of another version.

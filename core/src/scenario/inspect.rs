@@ -1,9 +1,9 @@
 //! Every number of a scenario in turn: what checks, lists and moves them all is written once.
 
 use super::{AltitudeLoss, Lapse, Power, Scenario, StartForm};
-use crate::bounds::{self, Field};
-use crate::draws::Unsure;
-use crate::quantity::{Known, Quantity};
+use crate::inputs::fields::{self, Field};
+use crate::inputs::quantity::{Known, Quantity};
+use crate::uncertainty::draws::UncertainInput;
 
 /// Where in a scenario a number stands.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
@@ -60,25 +60,25 @@ impl Scenario {
         let here = Place::default();
         let mut see =
             |field: &'static Field, quantity: &mut Quantity| inspect.number(field, here, quantity);
-        see(&bounds::TOTAL_MASS_KG, &mut self.rider.total_mass_kg);
+        see(&fields::TOTAL_MASS_KG, &mut self.rider.total_mass_kg);
         let bike = &mut self.bike;
-        see(&bounds::ROLLING_COEFFICIENT, &mut bike.rolling_coefficient);
+        see(&fields::ROLLING_COEFFICIENT, &mut bike.rolling_coefficient);
         see(
-            &bounds::DRIVETRAIN_EFFICIENCY,
+            &fields::DRIVETRAIN_EFFICIENCY,
             &mut bike.drivetrain_efficiency,
         );
-        see(&bounds::ROTATING_MASS_KG, &mut bike.rotating_mass_kg);
-        see(&bounds::BEARING_DRAG_N, &mut bike.bearing_drag_n);
+        see(&fields::ROTATING_MASS_KG, &mut bike.rotating_mass_kg);
+        see(&fields::BEARING_DRAG_N, &mut bike.bearing_drag_n);
         see(
-            &bounds::BEARING_DRAG_N_S_PER_M,
+            &fields::BEARING_DRAG_N_S_PER_M,
             &mut bike.bearing_drag_n_s_per_m,
         );
-        see(&bounds::LAUNCH_FORCE_N, &mut bike.launch_force_n);
-        see(&bounds::LATERAL_M_S2, &mut bike.lateral_m_s2);
-        see(&bounds::BRAKING_M_S2, &mut bike.braking_m_s2);
+        see(&fields::LAUNCH_FORCE_N, &mut bike.launch_force_n);
+        see(&fields::LATERAL_M_S2, &mut bike.lateral_m_s2);
+        see(&fields::BRAKING_M_S2, &mut bike.braking_m_s2);
         bike.power_meter_bias_share
             .iter_mut()
-            .for_each(|q| see(&bounds::POWER_METER_BIAS_SHARE, q));
+            .for_each(|q| see(&fields::POWER_METER_BIAS_SHARE, q));
         inspect_power(&mut self.power, here, inspect);
         let mut see =
             |field: &'static Field, quantity: &mut Quantity| inspect.number(field, here, quantity);
@@ -86,47 +86,47 @@ impl Scenario {
         course
             .distance_m
             .iter_mut()
-            .for_each(|q| see(&bounds::DISTANCE_M, q));
-        course.grade.iter_mut().for_each(|q| see(&bounds::GRADE, q));
+            .for_each(|q| see(&fields::DISTANCE_M, q));
+        course.grade.iter_mut().for_each(|q| see(&fields::GRADE, q));
         course
             .bearing_deg
             .iter_mut()
-            .for_each(|q| see(&bounds::BEARING_DEG, q));
+            .for_each(|q| see(&fields::BEARING_DEG, q));
         course
             .turn_radius_m
             .iter_mut()
-            .for_each(|q| see(&bounds::TURN_RADIUS_M, q));
+            .for_each(|q| see(&fields::TURN_RADIUS_M, q));
         let day = &mut self.conditions;
-        see(&bounds::TEMPERATURE_C, &mut day.temperature_c);
+        see(&fields::TEMPERATURE_C, &mut day.temperature_c);
         day.pressure_hpa
             .iter_mut()
-            .for_each(|q| see(&bounds::PRESSURE_HPA, q));
+            .for_each(|q| see(&fields::PRESSURE_HPA, q));
         day.altitude_m
             .iter_mut()
-            .for_each(|q| see(&bounds::ALTITUDE_M, q));
+            .for_each(|q| see(&fields::ALTITUDE_M, q));
         day.relative_humidity
             .iter_mut()
-            .for_each(|q| see(&bounds::RELATIVE_HUMIDITY, q));
+            .for_each(|q| see(&fields::RELATIVE_HUMIDITY, q));
         day.dew_point_c
             .iter_mut()
-            .for_each(|q| see(&bounds::DEW_POINT_C, q));
-        see(&bounds::WIND_SPEED_M_S, &mut day.wind_speed_m_s);
-        see(&bounds::WIND_FROM_DEG, &mut day.wind_from_deg);
-        see(&bounds::WIND_HEIGHT_M, &mut day.wind_height_m);
-        see(&bounds::RIDER_HEIGHT_M, &mut day.rider_height_m);
+            .for_each(|q| see(&fields::DEW_POINT_C, q));
+        see(&fields::WIND_SPEED_M_S, &mut day.wind_speed_m_s);
+        see(&fields::WIND_FROM_DEG, &mut day.wind_from_deg);
+        see(&fields::WIND_HEIGHT_M, &mut day.wind_height_m);
+        see(&fields::RIDER_HEIGHT_M, &mut day.rider_height_m);
         day.roughness_length_m
             .iter_mut()
-            .for_each(|q| see(&bounds::ROUGHNESS_LENGTH_M, q));
+            .for_each(|q| see(&fields::ROUGHNESS_LENGTH_M, q));
         day.shelter_factor
             .iter_mut()
-            .for_each(|q| see(&bounds::SHELTER_FACTOR, q));
+            .for_each(|q| see(&fields::SHELTER_FACTOR, q));
         day.latitude_deg
             .iter_mut()
-            .for_each(|q| see(&bounds::LATITUDE_DEG, q));
+            .for_each(|q| see(&fields::LATITUDE_DEG, q));
         if let StartForm::Speed(speed_m_s) = &mut self.start {
-            see(&bounds::START_SPEED_M_S, speed_m_s);
+            see(&fields::START_SPEED_M_S, speed_m_s);
         }
-        see(&bounds::MODEL_ERROR_SHARE, &mut self.model_error_share);
+        see(&fields::MODEL_ERROR_SHARE, &mut self.model_error_share);
         for (i, position) in self.positions.iter_mut().enumerate() {
             let place = Place {
                 position: Some(i),
@@ -135,29 +135,29 @@ impl Scenario {
             let mut see = |field: &'static Field, quantity: &mut Quantity| {
                 inspect.number(field, place, quantity)
             };
-            see(&bounds::CDA_M2, &mut position.cda_m2);
-            see(&bounds::CP_FACTOR, &mut position.cp_factor);
-            see(&bounds::W_PRIME_FACTOR, &mut position.w_prime_factor);
-            see(&bounds::SPEED_EXPONENT, &mut position.speed_exponent);
+            see(&fields::CDA_M2, &mut position.cda_m2);
+            see(&fields::CP_FACTOR, &mut position.cp_factor);
+            see(&fields::W_PRIME_FACTOR, &mut position.w_prime_factor);
+            see(&fields::SPEED_EXPONENT, &mut position.speed_exponent);
             see(
-                &bounds::REFERENCE_AIRSPEED_M_S,
+                &fields::REFERENCE_AIRSPEED_M_S,
                 &mut position.reference_airspeed_m_s,
             );
             if let Some(fade) = &mut position.fade {
-                see(&bounds::FADE_TIRED_CDA_M2, &mut fade.tired_cda_m2);
-                see(&bounds::FADE_BEGINS_S, &mut fade.begins_s);
-                see(&bounds::FADE_COMPLETE_S, &mut fade.complete_s);
+                see(&fields::FADE_TIRED_CDA_M2, &mut fade.tired_cda_m2);
+                see(&fields::FADE_BEGINS_S, &mut fade.begins_s);
+                see(&fields::FADE_COMPLETE_S, &mut fade.complete_s);
             }
             if let Some(test) = &mut position.fade_test {
                 see(
-                    &bounds::FADE_TEST_FIRST_THIRD_CDA_M2,
+                    &fields::FADE_TEST_FIRST_THIRD_CDA_M2,
                     &mut test.first_third_cda_m2,
                 );
                 see(
-                    &bounds::FADE_TEST_LAST_THIRD_CDA_M2,
+                    &fields::FADE_TEST_LAST_THIRD_CDA_M2,
                     &mut test.last_third_cda_m2,
                 );
-                see(&bounds::FADE_TEST_S, &mut test.test_s);
+                see(&fields::FADE_TEST_S, &mut test.test_s);
             }
             if let Some(power) = &mut position.power {
                 inspect_power(power, place, inspect);
@@ -173,12 +173,12 @@ impl Scenario {
                         .iter_mut()
                         .for_each(|q| inspect.number(field, place, q));
                 };
-                see(&bounds::EQUIPMENT_CDA_CHANGE_M2, &mut option.cda_change_m2);
+                see(&fields::EQUIPMENT_CDA_CHANGE_M2, &mut option.cda_change_m2);
                 see(
-                    &bounds::EQUIPMENT_MASS_CHANGE_KG,
+                    &fields::EQUIPMENT_MASS_CHANGE_KG,
                     &mut option.mass_change_kg,
                 );
-                see(&bounds::LATERAL_M_S2, &mut option.lateral_m_s2);
+                see(&fields::LATERAL_M_S2, &mut option.lateral_m_s2);
                 inspect_lapses(&mut option.lapses, place, inspect);
             }
         }
@@ -201,7 +201,7 @@ impl Scenario {
     }
 
     /// The numbers that are not known exactly and can matter to one of these rides, with their paths.
-    pub fn unsure(&self, rides: &[Ridden]) -> Vec<Input> {
+    pub fn uncertain_inputs(&self, rides: &[Ridden]) -> Vec<Input> {
         struct Collect<'a> {
             scenario: &'a Scenario,
             rides: &'a [Ridden],
@@ -227,7 +227,7 @@ impl Scenario {
                 };
                 let &mut Quantity { value, sd, source } = quantity;
                 let (min, max) = self.scenario.drawn_between(field, place, value);
-                let unsure = Unsure {
+                let uncertain = UncertainInput {
                     value,
                     sd,
                     min,
@@ -237,7 +237,7 @@ impl Scenario {
                 self.inputs.push(Input {
                     path,
                     known: source,
-                    unsure,
+                    uncertain,
                 });
             }
         }
@@ -267,7 +267,7 @@ impl Scenario {
             .position
             .and_then(|position| self.positions.get(position))
             .map(|p| p.cda_m2.value);
-        match fresh.filter(|_| is(&bounds::FADE_TIRED_CDA_M2) || is(&bounds::LAPSES_CDA_M2)) {
+        match fresh.filter(|_| is(&fields::FADE_TIRED_CDA_M2) || is(&fields::LAPSES_CDA_M2)) {
             Some(fresh_m2) if value >= fresh_m2 => (fresh_m2, field.max),
             Some(fresh_m2) => (field.min, fresh_m2),
             None => (field.min, field.max),
@@ -276,7 +276,7 @@ impl Scenario {
 
     /// Whether a number has no effect here whatever it is: a power meter's bias where nothing was measured.
     fn cancels(&self, field: &'static Field) -> bool {
-        std::ptr::eq(field, &raw const bounds::POWER_METER_BIAS_SHARE) && !self.is_metered()
+        std::ptr::eq(field, &raw const fields::POWER_METER_BIAS_SHARE) && !self.is_metered()
     }
 
     /// Whether any power or drag area was measured with the power meter, so that watts are the meter's.
@@ -292,9 +292,9 @@ impl Scenario {
         quantities.any(|quantity| quantity.is_measured())
     }
 
-    /// Sets the numbers that [`Self::unsure`] lists of `known`, in its order; a drag area moves those of the same position
+    /// Sets the numbers that [`Self::uncertain`] lists of `known`, in its order; a drag area moves those of the same position
     /// when tired and in lapses by its own factor.
-    pub fn set_unsure(&mut self, known: &Scenario, rides: &[Ridden], values: &[f64]) {
+    pub fn set_uncertain_inputs(&mut self, known: &Scenario, rides: &[Ridden], values: &[f64]) {
         struct Set<'a> {
             known: &'a Scenario,
             rides: &'a [Ridden],
@@ -324,27 +324,27 @@ impl Scenario {
 fn inspect_power(power: &mut Power, place: Place, inspect: &mut dyn Inspect) {
     let mut see =
         |field: &'static Field, quantity: &mut Quantity| inspect.number(field, place, quantity);
-    see(&bounds::CP_W, &mut power.cp_w);
-    see(&bounds::W_PRIME_J, &mut power.w_prime_j);
+    see(&fields::CP_W, &mut power.cp_w);
+    see(&fields::W_PRIME_J, &mut power.w_prime_j);
     power
         .peak_w
         .iter_mut()
-        .for_each(|q| see(&bounds::PEAK_W, q));
+        .for_each(|q| see(&fields::PEAK_W, q));
     power
         .long_ride_loss_share
         .iter_mut()
-        .for_each(|q| see(&bounds::LONG_RIDE_LOSS_SHARE, q));
+        .for_each(|q| see(&fields::LONG_RIDE_LOSS_SHARE, q));
     power
         .long_ride_loss_w
         .iter_mut()
-        .for_each(|q| see(&bounds::LONG_RIDE_LOSS_W, q));
-    see(&bounds::LONG_RIDE_FROM_S, &mut power.long_ride_from_s);
+        .for_each(|q| see(&fields::LONG_RIDE_LOSS_W, q));
+    see(&fields::LONG_RIDE_FROM_S, &mut power.long_ride_from_s);
     if power.altitude_loss == AltitudeLoss::Published {
         see(
-            &bounds::ALTITUDE_RESPONSE,
+            &fields::ALTITUDE_RESPONSE,
             power
                 .altitude_response
-                .get_or_insert(bounds::ALTITUDE_RESPONSE.typical()),
+                .get_or_insert(fields::ALTITUDE_RESPONSE.typical()),
         );
     }
 }
@@ -355,8 +355,8 @@ fn inspect_lapses(lapses: &mut [Lapse], place: Place, inspect: &mut dyn Inspect)
             lapse: Some(kind),
             ..place
         };
-        inspect.number(&bounds::LAPSES_SHARE, place, &mut lapse.share);
-        inspect.number(&bounds::LAPSES_CDA_M2, place, &mut lapse.cda_m2);
+        inspect.number(&fields::LAPSES_SHARE, place, &mut lapse.share);
+        inspect.number(&fields::LAPSES_CDA_M2, place, &mut lapse.cda_m2);
     }
 }
 
@@ -368,10 +368,10 @@ pub struct Input {
     /// How it is known.
     pub known: Known,
     /// Its value and spread.
-    pub unsure: Unsure,
+    pub uncertain: UncertainInput,
 }
 
-/// Whether a number is unsure and moves one of these rides. The model's own error is kept apart.
+/// Whether a number is uncertain and moves one of these rides. The model's own error is kept apart.
 fn matters(field: &Field, place: Place, quantity: &Quantity, rides: &[Ridden]) -> bool {
     let ridden = |position: usize| {
         rides.iter().any(|ride| {
@@ -380,5 +380,5 @@ fn matters(field: &Field, place: Place, quantity: &Quantity, rides: &[Ridden]) -
     };
     quantity.sd > 0.0
         && place.position.is_none_or(ridden)
-        && !std::ptr::eq(field, &raw const bounds::MODEL_ERROR_SHARE)
+        && !std::ptr::eq(field, &raw const fields::MODEL_ERROR_SHARE)
 }

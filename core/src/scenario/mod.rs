@@ -1,9 +1,11 @@
-//! The saved file: what riders write down.
+//! The saved file: its types, checks and versions, the physics' structs made from it, and its uncertain inputs taken through
+//! any calculation. May import every layer but `questions`.
 
 mod check;
 mod inspect;
 mod physical;
 mod position;
+pub mod propagation;
 mod simplify;
 
 use std::fmt;
@@ -11,8 +13,8 @@ use std::fmt;
 use serde::de::{self, IgnoredAny, MapAccess, Visitor};
 use serde::{Deserialize, Deserializer, Serialize, Serializer};
 
-use crate::bounds;
-use crate::quantity::{Known, Quantity};
+use crate::inputs::fields;
+use crate::inputs::quantity::{Known, Quantity};
 pub use check::{NO_BEARINGS, check_quantity, position_index, version_error};
 pub use inspect::{Input, Inspect, Place, Ridden};
 pub use position::{Equipment, Fade, FadeTest, Lapse, Position, YawRow};
@@ -73,7 +75,7 @@ impl Default for Scenario {
             course: Course::default(),
             conditions: Conditions::default(),
             start: StartForm::default(),
-            model_error_share: bounds::MODEL_ERROR_SHARE.chosen(),
+            model_error_share: fields::MODEL_ERROR_SHARE.chosen(),
         }
     }
 }
@@ -90,7 +92,7 @@ pub struct Rider {
 impl Default for Rider {
     fn default() -> Self {
         Self {
-            total_mass_kg: bounds::TOTAL_MASS_KG.typical(),
+            total_mass_kg: fields::TOTAL_MASS_KG.typical(),
         }
     }
 }
@@ -125,14 +127,14 @@ pub struct Bike {
 impl Default for Bike {
     fn default() -> Self {
         Self {
-            rolling_coefficient: bounds::ROLLING_COEFFICIENT.typical(),
-            drivetrain_efficiency: bounds::DRIVETRAIN_EFFICIENCY.typical(),
-            rotating_mass_kg: bounds::ROTATING_MASS_KG.typical(),
-            bearing_drag_n: bounds::BEARING_DRAG_N.typical(),
-            bearing_drag_n_s_per_m: bounds::BEARING_DRAG_N_S_PER_M.typical(),
-            launch_force_n: bounds::LAUNCH_FORCE_N.typical(),
-            lateral_m_s2: bounds::LATERAL_M_S2.typical(),
-            braking_m_s2: bounds::BRAKING_M_S2.typical(),
+            rolling_coefficient: fields::ROLLING_COEFFICIENT.typical(),
+            drivetrain_efficiency: fields::DRIVETRAIN_EFFICIENCY.typical(),
+            rotating_mass_kg: fields::ROTATING_MASS_KG.typical(),
+            bearing_drag_n: fields::BEARING_DRAG_N.typical(),
+            bearing_drag_n_s_per_m: fields::BEARING_DRAG_N_S_PER_M.typical(),
+            launch_force_n: fields::LAUNCH_FORCE_N.typical(),
+            lateral_m_s2: fields::LATERAL_M_S2.typical(),
+            braking_m_s2: fields::BRAKING_M_S2.typical(),
             power_meter_bias_share: None,
         }
     }
@@ -197,13 +199,13 @@ fn is_zero(number: &f64) -> bool {
 impl Default for Power {
     fn default() -> Self {
         Self {
-            cp_w: bounds::CP_W.typical(),
-            w_prime_j: bounds::W_PRIME_J.typical(),
+            cp_w: fields::CP_W.typical(),
+            w_prime_j: fields::W_PRIME_J.typical(),
             peak_w: None,
             long_ride_loss_share: None,
             long_ride_loss_w: None,
-            long_ride_from_s: bounds::LONG_RIDE_FROM_S.typical(),
-            cp_w_prime_correlation: bounds::CP_W_PRIME_CORRELATION.default,
+            long_ride_from_s: fields::LONG_RIDE_FROM_S.typical(),
+            cp_w_prime_correlation: fields::CP_W_PRIME_CORRELATION.default,
             altitude_loss: AltitudeLoss::None,
             altitude_response: None,
         }
@@ -425,17 +427,17 @@ pub struct Conditions {
 impl Default for Conditions {
     fn default() -> Self {
         Self {
-            temperature_c: bounds::TEMPERATURE_C.typical(),
+            temperature_c: fields::TEMPERATURE_C.typical(),
             pressure_hpa: None,
             pressure_is: PressureIs::SeaLevel,
             altitude_m: None,
             relative_humidity: None,
             dew_point_c: None,
-            wind_speed_m_s: bounds::WIND_SPEED_M_S.chosen(),
-            wind_from_deg: bounds::WIND_FROM_DEG.chosen(),
+            wind_speed_m_s: fields::WIND_SPEED_M_S.chosen(),
+            wind_from_deg: fields::WIND_FROM_DEG.chosen(),
             wind_is: WindIs::Forecast,
-            wind_height_m: bounds::WIND_HEIGHT_M.chosen(),
-            rider_height_m: bounds::RIDER_HEIGHT_M.chosen(),
+            wind_height_m: fields::WIND_HEIGHT_M.chosen(),
+            rider_height_m: fields::RIDER_HEIGHT_M.chosen(),
             roughness_length_m: None,
             shelter_factor: None,
             latitude_deg: None,
@@ -473,11 +475,11 @@ impl Conditions {
         uncertain(&mut self.wind_speed_m_s, FORECAST_SPEED_SHARE * speed_m_s);
         uncertain(&mut self.wind_from_deg, FORECAST_DIRECTION_DEG);
         match &mut self.shelter_factor {
-            Some(shelter) => uncertain(shelter, bounds::SHELTER_FACTOR.default_sd),
+            Some(shelter) => uncertain(shelter, fields::SHELTER_FACTOR.default_sd),
             None => {
                 let roughness = self
                     .roughness_length_m
-                    .get_or_insert(bounds::ROUGHNESS_LENGTH_M.chosen());
+                    .get_or_insert(fields::ROUGHNESS_LENGTH_M.chosen());
                 let length_m = roughness.value;
                 uncertain(roughness, ROUGHNESS_SHARE * length_m);
             }
@@ -565,10 +567,10 @@ fn points<'de, D: Deserializer<'de>>(deserializer: D) -> Result<Vec<Point>, D::E
         fn visit_seq<A: de::SeqAccess<'de>>(self, mut list: A) -> Result<Vec<Point>, A::Error> {
             let mut points = Vec::new();
             while let Some(point) = list.next_element()? {
-                if points.len() == bounds::MOST_POINTS {
+                if points.len() == fields::MOST_POINTS {
                     return Err(de::Error::custom(format!(
                         "too large: at most {} points are read",
-                        bounds::MOST_POINTS
+                        fields::MOST_POINTS
                     )));
                 }
                 points.push(point);

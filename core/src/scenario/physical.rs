@@ -6,15 +6,15 @@ use super::{
     AltitudeLoss, CourseKind, Equipment, Lapse, Position, Power, PressureIs, Ridden, Scenario,
     StartForm, YawRow,
 };
-use crate::air::{self, Ground, Moisture, Wind};
-use crate::bounds::{self, Field};
-use crate::course;
-use crate::position;
-use crate::power_duration::{LongRide, PowerDuration};
-use crate::quantity::Quantity;
-use crate::resistance::{DragShape, Machine};
-use crate::ride::{Setup, Start};
-use crate::solve::within;
+use crate::inputs::fields::{self, Field};
+use crate::inputs::quantity::Quantity;
+use crate::numerics::solve::within;
+use crate::physics::air::{self, Ground, Moisture, Wind};
+use crate::physics::course;
+use crate::physics::position;
+use crate::physics::resistance::{DragShape, Machine};
+use crate::physiology::power_duration::{LongRide, PowerDuration};
+use crate::riding::integrated::{Setup, Start};
 
 impl Scenario {
     /// Altitude of the course, m: as given, else the mean elevation of its points along the road, else 0.
@@ -23,7 +23,7 @@ impl Scenario {
             .altitude_m
             .map(|q| q.value)
             .or(self.mean_elevation_m())
-            .unwrap_or(bounds::ALTITUDE_M.default)
+            .unwrap_or(fields::ALTITUDE_M.default)
     }
 
     /// Elevation of a profile's points, averaged along the road, m; `None` for a simple course.
@@ -50,7 +50,7 @@ impl Scenario {
             day.pressure_is,
         ) {
             (None, Some(hpa), PressureIs::Course) => air::standard_altitude_m(100.0 * hpa.value),
-            (altitude_m, ..) => altitude_m.unwrap_or(bounds::ALTITUDE_M.default),
+            (altitude_m, ..) => altitude_m.unwrap_or(fields::ALTITUDE_M.default),
         }
     }
 
@@ -66,7 +66,7 @@ impl Scenario {
         Some(
             power
                 .altitude_response
-                .map_or(bounds::ALTITUDE_RESPONSE.default, |q| q.value),
+                .map_or(fields::ALTITUDE_RESPONSE.default, |q| q.value),
         )
     }
 
@@ -103,7 +103,7 @@ impl Scenario {
                 Moisture::DewPointC(dew_point.value.min(day.temperature_c.value))
             }
             (None, humidity) => Moisture::RelativeHumidity(
-                humidity.map_or(bounds::RELATIVE_HUMIDITY.default, |q| q.value),
+                humidity.map_or(fields::RELATIVE_HUMIDITY.default, |q| q.value),
             ),
         };
         air::density_kg_m3(day.temperature_c.value, self.course_pressure_pa(), moisture)
@@ -115,7 +115,7 @@ impl Scenario {
         let ground = match (day.shelter_factor, day.roughness_length_m) {
             (Some(share), _) => Ground::Shelter(share.value),
             (None, z0) => {
-                Ground::RoughnessLengthM(z0.map_or(bounds::ROUGHNESS_LENGTH_M.default, |q| q.value))
+                Ground::RoughnessLengthM(z0.map_or(fields::ROUGHNESS_LENGTH_M.default, |q| q.value))
             }
         };
         day.wind_speed_m_s.value
@@ -152,9 +152,9 @@ impl Scenario {
         let road = match course.kind {
             CourseKind::Simple => {
                 let straight = course::Course::simple(
-                    or(course.distance_m, &bounds::DISTANCE_M),
-                    or(course.grade, &bounds::GRADE),
-                    or(course.bearing_deg, &bounds::BEARING_DEG),
+                    or(course.distance_m, &fields::DISTANCE_M),
+                    or(course.grade, &fields::GRADE),
+                    or(course.bearing_deg, &fields::BEARING_DEG),
                     course.out_and_back.unwrap_or(false),
                 );
                 match course.turn_radius_m {
@@ -248,7 +248,7 @@ impl Scenario {
         if let Some(worn) = worn {
             let lighter_or_heavier_kg = worn.mass_change_kg.map_or(0.0, |q| q.value);
             machine.total_mass_kg =
-                (machine.total_mass_kg + lighter_or_heavier_kg).max(bounds::TOTAL_MASS_KG.min);
+                (machine.total_mass_kg + lighter_or_heavier_kg).max(fields::TOTAL_MASS_KG.min);
             machine.lateral_m_s2 = worn.lateral_m_s2.map_or(machine.lateral_m_s2, |q| q.value);
         }
         Some(Setup {
@@ -299,7 +299,7 @@ impl Position {
             .and_then(|worn| worn.cda_change_m2)
             .map_or(0.0, |q| q.value);
         let changed =
-            |cda_m2: f64| within(cda_m2 + change_m2, bounds::CDA_M2.min, bounds::CDA_M2.max);
+            |cda_m2: f64| within(cda_m2 + change_m2, fields::CDA_M2.min, fields::CDA_M2.max);
         let own_lapses = worn
             .map(|worn| &worn.lapses)
             .filter(|lapses| !lapses.is_empty());

@@ -7,8 +7,8 @@ use serde::de::{MapAccess, SeqAccess, Visitor};
 use serde::{Deserialize, Deserializer, Serialize};
 
 use super::Power;
-use crate::bounds;
-use crate::quantity::Quantity;
+use crate::inputs::fields;
+use crate::inputs::quantity::Quantity;
 
 /// A position on the bicycle.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
@@ -63,13 +63,13 @@ impl Default for Position {
     fn default() -> Self {
         Self {
             name: String::new(),
-            cda_m2: bounds::CDA_M2.typical(),
-            cp_factor: bounds::CP_FACTOR.typical(),
-            w_prime_factor: bounds::W_PRIME_FACTOR.typical(),
+            cda_m2: fields::CDA_M2.typical(),
+            cp_factor: fields::CP_FACTOR.typical(),
+            w_prime_factor: fields::W_PRIME_FACTOR.typical(),
             power: None,
             yaw_table: Vec::new(),
-            speed_exponent: bounds::SPEED_EXPONENT.typical(),
-            reference_airspeed_m_s: bounds::REFERENCE_AIRSPEED_M_S.typical(),
+            speed_exponent: fields::SPEED_EXPONENT.typical(),
+            reference_airspeed_m_s: fields::REFERENCE_AIRSPEED_M_S.typical(),
             fade: None,
             fade_test: None,
             lapses: Vec::new(),
@@ -108,9 +108,9 @@ pub struct Fade {
 impl Default for Fade {
     fn default() -> Self {
         Self {
-            tired_cda_m2: bounds::FADE_TIRED_CDA_M2.typical(),
-            begins_s: bounds::FADE_BEGINS_S.typical(),
-            complete_s: bounds::FADE_COMPLETE_S.typical(),
+            tired_cda_m2: fields::FADE_TIRED_CDA_M2.typical(),
+            begins_s: fields::FADE_BEGINS_S.typical(),
+            complete_s: fields::FADE_COMPLETE_S.typical(),
         }
     }
 }
@@ -136,9 +136,9 @@ pub struct FadeTest {
 impl Default for FadeTest {
     fn default() -> Self {
         Self {
-            first_third_cda_m2: bounds::FADE_TEST_FIRST_THIRD_CDA_M2.typical(),
-            last_third_cda_m2: bounds::FADE_TEST_LAST_THIRD_CDA_M2.typical(),
-            test_s: bounds::FADE_TEST_S.typical(),
+            first_third_cda_m2: fields::FADE_TEST_FIRST_THIRD_CDA_M2.typical(),
+            last_third_cda_m2: fields::FADE_TEST_LAST_THIRD_CDA_M2.typical(),
+            test_s: fields::FADE_TEST_S.typical(),
         }
     }
 }
@@ -162,8 +162,8 @@ impl Default for Lapse {
     fn default() -> Self {
         Self {
             name: String::new(),
-            share: bounds::LAPSES_SHARE.typical(),
-            cda_m2: bounds::LAPSES_CDA_M2.typical(),
+            share: fields::LAPSES_SHARE.typical(),
+            cda_m2: fields::LAPSES_CDA_M2.typical(),
         }
     }
 }

@@ -1,7 +1,7 @@
 //! Fewer points of a long surveyed course, for questions that ride it many times.
 
 use super::{CourseKind, Point, Scenario};
-use crate::error::Warning;
+use crate::inputs::error::Warning;
 
 /// How far the simplified road may leave the surveyed one.
 #[derive(Clone, Copy)]

@@ -5,8 +5,8 @@ use std::time::Instant;
 
 use fasterby_core::air::RoadWind;
 use fasterby_core::effort::{Effort, paced};
+use fasterby_core::integrated::{Integrated, Setup, time_s};
 use fasterby_core::resistance::{DragShape, Stretch, slope};
-use fasterby_core::ride::{Followed, Setup, time_s};
 use fasterby_core::scenario::Scenario;
 use serde_json::{Value, json};
 use std::rc::Rc;
@@ -119,7 +119,7 @@ fn ride_s(setup: &Setup, power_w: f64) -> f64 {
 }
 
 fn even_s(setup: &Setup) -> f64 {
-    paced(&Followed, setup, Effort::Even).map_or(f64::NAN, |paced| paced.time_s)
+    paced(&Integrated, setup, Effort::Even).map_or(f64::NAN, |paced| paced.time_s)
 }
 
 fn answered(question: &str, request: &str) -> usize {

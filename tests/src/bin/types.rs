@@ -1,6 +1,8 @@
 //! Prints the structs of the boundary as TypeScript, for the page's type checker.
 
-use fasterby_core::{bounds, draws, error, information, quantity, questions, scenario, sources};
+use fasterby_core::{
+    draws, error, fields, quantity, questions, scenario, sources, value_of_information,
+};
 use ts_rs::{Config, TS};
 
 macro_rules! print_types {
@@ -17,14 +19,14 @@ fn main() {
     print_types!(config:
         quantity::Known, quantity::Quantity, quantity::Figure, quantity::Column,
         error::Kind, error::Error, error::Warning,
-        bounds::Evidence, bounds::Field,
+        fields::Evidence, fields::Field,
         sources::Read, sources::Source,
-        draws::Drawn, information::Tally,
+        draws::Drawn, value_of_information::Tally,
         scenario::Scenario, scenario::Rider, scenario::Bike, scenario::Position, scenario::YawRow, scenario::Fade, scenario::FadeTest,
         scenario::Lapse, scenario::Equipment, scenario::Power, scenario::AltitudeLoss, scenario::Effort, scenario::Event, scenario::CourseKind, scenario::HeadingForm, scenario::Course, scenario::Point,
         scenario::PressureIs, scenario::Conditions, scenario::StartForm,
         questions::request::EffortKind, questions::request::EffortForm,
-        questions::sureness::Contribution,
+        scenario::propagation::Contribution,
     );
     macro_rules! print_question {
         ($name:literal, $module:ident: $($type:ident),* $(,)?) => {

@@ -8,10 +8,10 @@
 //! the first part follows and first order would not. `tests/oracle/leg_reach.py` holds it against draws.
 
 use super::{Making, NUMBERS, OUTPUTS, Outputs, Rider};
-use crate::draws::Unsure;
-use crate::quantity::Figure;
-use crate::solve::{gauss_points, within};
-use crate::statistics::normal_share;
+use crate::inputs::quantity::Figure;
+use crate::numerics::distributions::normal_share;
+use crate::numerics::solve::{gauss_points, within};
+use crate::uncertainty::draws::UncertainInput;
 
 /// Farther from the value than this many standard deviations nothing is looked at.
 const FARTHEST: f64 = 5.0;
@@ -47,14 +47,14 @@ pub(super) struct Moving<'a> {
     pub making: &'a Making<'a>,
     pub values: &'a [f64; NUMBERS],
     pub places: &'a [usize],
-    pub unsure: &'a [Unsure],
+    pub uncertain: &'a [UncertainInput],
 }
 
 impl Moving<'_> {
     /// The values with every input moved by so many of its standard deviations, inside its hard range.
     fn moved(&self, by_sd: impl Fn(usize) -> f64) -> [f64; NUMBERS] {
         let mut values = *self.values;
-        for (i, (&place, input)) in self.places.iter().zip(self.unsure).enumerate() {
+        for (i, (&place, input)) in self.places.iter().zip(self.uncertain).enumerate() {
             values[place] = within(input.value + by_sd(i) * input.sd, input.min, input.max);
         }
         values
@@ -63,7 +63,7 @@ impl Moving<'_> {
     /// How far apart two values of an input are, a step up and down about `mean`, in its standard deviations: less at an end of its
     /// hard range.
     fn span(&self, i: usize, mean: f64, step: f64) -> f64 {
-        let input = &self.unsure[i];
+        let input = &self.uncertain[i];
         let at = |by_sd: f64| within(input.value + by_sd * input.sd, input.min, input.max);
         (at(mean + step) - at(mean - step)) / input.sd
     }
@@ -100,7 +100,7 @@ impl Reaching {
     /// `None` where nothing that is not exact moves the slack.
     pub(super) fn new(moving: &Moving<'_>, side: usize) -> Option<Self> {
         let slack_m = moving.slack_m(side, moving.values);
-        let slack_moves: Vec<f64> = (0..moving.unsure.len())
+        let slack_moves: Vec<f64> = (0..moving.uncertain.len())
             .map(|i| {
                 let at = |sd: f64| {
                     moving.slack_m(side, &moving.moved(|j| if i == j { sd } else { 0.0 }))
@@ -140,7 +140,7 @@ impl Reaching {
         along.iter_mut().for_each(|node| node.weight /= sum);
         let mean: f64 = along.iter().map(|node| node.weight * node.by_sd).sum();
         let step = STEP.min(STEP_OF_REACH * (mean - from));
-        let moves = (0..moving.unsure.len())
+        let moves = (0..moving.uncertain.len())
             .map(|i| {
                 let at = |sd: f64| {
                     let by_sd = |j: usize| mean * direction[j] + if i == j { sd } else { 0.0 };

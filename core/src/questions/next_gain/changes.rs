@@ -3,13 +3,13 @@
 use serde::{Deserialize, Serialize};
 
 use super::Candidate;
-use crate::bounds::{self, Field};
-use crate::error::{Error, Kind};
-use crate::quantity::Quantity;
+use crate::inputs::error::{Error, Kind};
+use crate::inputs::fields::{self, Field};
+use crate::inputs::quantity::Quantity;
+use crate::numerics::solve::within;
+use crate::numerics::subsets::{Axis, Part};
 use crate::questions::request::{check_number, missing};
 use crate::scenario::{Inspect, Place, Scenario, check_quantity, position_index};
-use crate::solve::within;
-use crate::subsets::{Axis, Part};
 
 /// One thing that a candidate changes: a number by an amount or by a share of itself, or the position ridden.
 #[derive(Clone, Debug, Default, PartialEq, Serialize, Deserialize)]
@@ -48,7 +48,7 @@ pub enum Move {
 }
 
 impl Move {
-    /// The amount, if it can be unsure.
+    /// The amount, if it can be uncertain.
     pub fn amount(&self) -> Option<Quantity> {
         match *self {
             Self::Add(_, amount) | Self::Scale(_, amount) => Some(amount),
@@ -68,7 +68,7 @@ impl Move {
     /// Two amounts that it may have: a share leaves something.
     pub fn within_reach(&self, low: f64, high: f64) -> (f64, f64) {
         match self {
-            Self::Scale(..) => (low.max(bounds::CHANGE_SHARE.min), high),
+            Self::Scale(..) => (low.max(fields::CHANGE_SHARE.min), high),
             _ => (low, high),
         }
     }
@@ -104,27 +104,27 @@ struct Target {
 
 /// Numbers in which finish time has no step or kink.
 const SMOOTH: &[&Field] = &[
-    &bounds::TOTAL_MASS_KG,
-    &bounds::ROLLING_COEFFICIENT,
-    &bounds::DRIVETRAIN_EFFICIENCY,
-    &bounds::ROTATING_MASS_KG,
-    &bounds::CP_W,
-    &bounds::W_PRIME_J,
-    &bounds::CDA_M2,
-    &bounds::CP_FACTOR,
-    &bounds::W_PRIME_FACTOR,
+    &fields::TOTAL_MASS_KG,
+    &fields::ROLLING_COEFFICIENT,
+    &fields::DRIVETRAIN_EFFICIENCY,
+    &fields::ROTATING_MASS_KG,
+    &fields::CP_W,
+    &fields::W_PRIME_J,
+    &fields::CDA_M2,
+    &fields::CP_FACTOR,
+    &fields::W_PRIME_FACTOR,
 ];
 
 /// What goes with a number: the drag areas of the same position, and power tests of a position's own.
 fn goes_with(named: &Field, other: &Field) -> bool {
     let same = |a: &Field, b: &Field| std::ptr::eq(a, b);
     same(named, other)
-        || same(named, &bounds::CDA_M2)
+        || same(named, &fields::CDA_M2)
             && [
-                &bounds::FADE_TIRED_CDA_M2,
-                &bounds::FADE_TEST_FIRST_THIRD_CDA_M2,
-                &bounds::FADE_TEST_LAST_THIRD_CDA_M2,
-                &bounds::LAPSES_CDA_M2,
+                &fields::FADE_TIRED_CDA_M2,
+                &fields::FADE_TEST_FIRST_THIRD_CDA_M2,
+                &fields::FADE_TEST_LAST_THIRD_CDA_M2,
+                &fields::LAPSES_CDA_M2,
             ]
             .iter()
             .any(|own| same(own, other))
@@ -210,7 +210,7 @@ impl Plan {
             }
             (Some(field), None, Some(share), None) => {
                 let (target, _) = self.target(known, field, path)?;
-                check_quantity(&bounds::CHANGE_SHARE, &format!("{path}.share"), &share)?;
+                check_quantity(&fields::CHANGE_SHARE, &format!("{path}.share"), &share)?;
                 Ok(Move::Scale(target, share))
             }
             _ => Err(conflict()),
@@ -375,7 +375,7 @@ fn numbers(scenario: &Scenario) -> Vec<Number> {
 
 /// The candidates by what they move together.
 pub struct Parts {
-    /// The parts, as [`crate::subsets`] takes them.
+    /// The parts, as [`crate::numerics::subsets`] takes them.
     pub parts: Vec<Part>,
     coordinates: Vec<Vec<Coordinate>>,
     /// Which candidate each bit of a set stands for.
@@ -471,20 +471,20 @@ fn axis(plan: &Plan, coordinate: Coordinate, members: &[usize]) -> Axis {
 /// Names what is wrong.
 pub fn check(candidate: &Candidate, c: usize) -> Result<(), Error> {
     let path = |name: &str| format!("with.candidates[{c}].{name}");
-    check_number(&bounds::CHANCE, &path("chance"), candidate.chance)?;
-    check_number(&bounds::MONEY, &path("money"), candidate.money)?;
+    check_number(&fields::CHANCE, &path("chance"), candidate.chance)?;
+    check_number(&fields::MONEY, &path("money"), candidate.money)?;
     check_number(
-        &bounds::HOURS_PER_WEEK,
+        &fields::HOURS_PER_WEEK,
         &path("hours_per_week"),
         candidate.hours_per_week,
     )?;
     check_number(
-        &bounds::HOURS_ONCE,
+        &fields::HOURS_ONCE,
         &path("hours_once"),
         candidate.hours_once,
     )?;
     if let Some(weeks) = candidate.weeks {
-        check_number(&bounds::WEEKS, &path("weeks"), weeks)?;
+        check_number(&fields::WEEKS, &path("weeks"), weeks)?;
     }
     let texts = [
         ("key", &candidate.key),
@@ -495,11 +495,11 @@ pub fn check(candidate: &Candidate, c: usize) -> Result<(), Error> {
         ("source", &candidate.source),
     ];
     for (name, text) in texts {
-        if text.len() > bounds::MOST_TEXT_BYTES {
+        if text.len() > fields::MOST_TEXT_BYTES {
             let message = format!(
                 "{} is longer than {} bytes.",
                 path(name),
-                bounds::MOST_TEXT_BYTES
+                fields::MOST_TEXT_BYTES
             );
             return Err(Error::new(Kind::TooLarge, path(name), message));
         }

@@ -1,10 +1,10 @@
-//! What may come of a set of candidates: each comes off or not, and what is unsure of the rest spreads each such outcome.
+//! What may come of a set of candidates: each comes off or not, and what is uncertain of the rest spreads each such outcome.
 //!
 //! The saving is a mixture of normal distributions, one for each set ω of members that may work: with its chance `p`, mean `m`
 //! and variance `v`, `var = Σ p (v + (m − Σ p m)²)`.
 
-use crate::solve::root;
-use crate::statistics::normal_share;
+use crate::numerics::distributions::normal_share;
+use crate::numerics::solve::root;
 
 /// A member of the set.
 #[derive(Clone, Debug, Default)]
@@ -282,7 +282,7 @@ fn quantile(normals: &[(f64, f64, f64)], share: f64, mean: f64, sd: f64) -> f64 
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::draws::Normal;
+    use crate::uncertainty::draws::Normal;
 
     fn members(of: &[(f64, Option<usize>)]) -> Vec<Member> {
         let line = |mut at: usize| {

@@ -1,7 +1,7 @@
 //! Which candidate requires which.
 
 use super::Candidate;
-use crate::error::{Error, Kind};
+use crate::inputs::error::{Error, Kind};
 
 /// For each candidate the place of the one that it requires.
 ///

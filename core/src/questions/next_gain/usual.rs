@@ -1,8 +1,8 @@
 //! Changes that many riders weigh, each beside what it rests on. Money and hours are assumed; so is every chance.
 
 use super::{Candidate, Change, Standing};
-use crate::bounds::Evidence::{self, Assumed, FromMemory, Published};
-use crate::quantity::Quantity;
+use crate::inputs::fields::Evidence::{self, Assumed, FromMemory, Published};
+use crate::inputs::quantity::Quantity;
 
 struct Usual {
     key: &'static str,

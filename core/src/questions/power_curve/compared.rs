@@ -2,10 +2,10 @@
 
 use serde::{Deserialize, Serialize};
 
-use crate::bounds;
-use crate::fit::NoFit;
-use crate::power_models::{Curve, Effort, LOG_DECLINE_FROM_S, Model, Prior, fit};
-use crate::quantity::Figure;
+use crate::inputs::fields;
+use crate::inputs::quantity::Figure;
+use crate::numerics::least_squares::NoFit;
+use crate::physiology::models::{Curve, Effort, LOG_DECLINE_FROM_S, Model, Prior, fit};
 use crate::scenario::Power;
 
 /// A model by its name.
@@ -196,7 +196,7 @@ fn loss_prior(model: Model) -> Vec<Prior> {
     else {
         return Vec::new();
     };
-    let usual = bounds::LONG_RIDE_LOSS_SHARE.typical();
+    let usual = fields::LONG_RIDE_LOSS_SHARE.typical();
     vec![Prior {
         parameter: 2 + usize::from(peak),
         share_of: Some(0),
@@ -207,23 +207,23 @@ fn loss_prior(model: Model) -> Vec<Prior> {
 
 /// Whether the parameters are a rider's: within the bounds of a scenario, and power falls with time.
 pub fn plausible(model: Model, b: &[f64]) -> bool {
-    let within = |value: f64, field: &bounds::Field| (field.min..=field.max).contains(&value);
+    let within = |value: f64, field: &fields::Field| (field.min..=field.max).contains(&value);
     match model {
-        Model::TwoParameter => within(b[0], &bounds::CP_W) && within(b[1], &bounds::W_PRIME_J),
+        Model::TwoParameter => within(b[0], &fields::CP_W) && within(b[1], &fields::W_PRIME_J),
         Model::ThreeParameter => {
-            plausible(Model::TwoParameter, b) && within(b[2], &bounds::PEAK_W) && b[2] > b[0]
+            plausible(Model::TwoParameter, b) && within(b[2], &fields::PEAK_W) && b[2] > b[0]
         }
         Model::OmniDomain {
             peak,
             long_ride_from_s,
         } => {
             plausible(Model::TwoParameter, b)
-                && (!peak || within(b[2], &bounds::PEAK_W) && b[2] > b[0])
+                && (!peak || within(b[2], &fields::PEAK_W) && b[2] > b[0])
                 && (long_ride_from_s.is_none()
                     || b.last()
-                        .is_some_and(|&a| within(a, &bounds::LONG_RIDE_LOSS_W)))
+                        .is_some_and(|&a| within(a, &fields::LONG_RIDE_LOSS_W)))
         }
-        Model::LogDecline => within(b[0], &bounds::EFFORT_POWER_W) && b[1] >= 0.0,
+        Model::LogDecline => within(b[0], &fields::EFFORT_POWER_W) && b[1] >= 0.0,
         Model::PowerLaw => b[0] > 0.0 && (0.0..1.0).contains(&b[1]),
     }
 }
@@ -249,9 +249,9 @@ fn heaviest(all: &[Compared], among: impl Fn(&Compared) -> bool) -> Option<&Comp
 }
 
 /// What is guessed of CP and W′ where the efforts do not tell them apart: with riders' usual W′, and their usual loss in long
-/// rides, both as unsure as they are.
+/// rides, both as uncertain as they are.
 pub fn guessed(efforts: &[Effort], power: &Power) -> Option<Curve> {
-    let usual = bounds::W_PRIME_J.typical();
+    let usual = fields::W_PRIME_J.typical();
     let model = Model::OmniDomain {
         peak: false,
         long_ride_from_s: Some(power.long_ride_from_s.value),

@@ -3,9 +3,9 @@
 use super::compared::{ModelName, SHORT_S};
 use super::held::Held;
 use super::{Basis, Marked, Tested, With};
-use crate::bounds;
-use crate::error::{Warning, decimal};
-use crate::power_models::Model;
+use crate::inputs::error::{Warning, decimal};
+use crate::inputs::fields;
+use crate::physiology::models::Model;
 
 /// What there is to doubt.
 pub struct Seen<'a> {
@@ -100,10 +100,10 @@ pub fn add(warnings: &mut Vec<Warning>, seen: &Seen<'_>) {
     };
     if seen.basis == Basis::Fitted
         && let Some(reserve_j) = reserve_j
-        && !(bounds::W_PRIME_J.usual_min..=bounds::W_PRIME_J.usual_max).contains(&reserve_j)
+        && !(fields::W_PRIME_J.usual_min..=fields::W_PRIME_J.usual_max).contains(&reserve_j)
     {
         let kilojoules = decimal((reserve_j / 100.0).round() / 10.0);
-        let message = if reserve_j < bounds::W_PRIME_J.usual_min {
+        let message = if reserve_j < fields::W_PRIME_J.usual_min {
             format!(
                 "W′ comes out at {kilojoules} kJ, less than riders have: the shortest effort does not look like all you had. Repeat it before you use these."
             )

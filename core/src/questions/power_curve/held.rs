@@ -1,11 +1,11 @@
 //! What is known of a rider's power and duration, whatever it was made from: fitted efforts, or the scenario's own numbers.
 
-use crate::bounds;
-use crate::fit::student_t;
-use crate::power_models::{Curve, Model};
-use crate::quantity::{Figure, Quantity};
+use crate::inputs::fields;
+use crate::inputs::quantity::{Figure, Quantity};
+use crate::numerics::least_squares::student_t;
+use crate::numerics::solve::root;
+use crate::physiology::models::{Curve, Model};
 use crate::scenario::Power;
-use crate::solve::root;
 
 /// A relation between power and duration with the covariance of its parameters.
 pub struct Held {
@@ -59,7 +59,7 @@ impl Held {
         }
         let loss = power
             .long_ride_loss_share
-            .unwrap_or(bounds::LONG_RIDE_LOSS_SHARE.typical());
+            .unwrap_or(fields::LONG_RIDE_LOSS_SHARE.typical());
         held.with_loss(
             loss,
             Model::OmniDomain {
@@ -204,7 +204,7 @@ impl Held {
         // What a scenario takes at most.
         const MOST: f64 = 0.999;
         if both > 0.0 {
-            crate::solve::within(self.covariance[1] / both, -MOST, MOST)
+            crate::numerics::solve::within(self.covariance[1] / both, -MOST, MOST)
         } else {
             0.0
         }

@@ -5,8 +5,8 @@ use serde::Serialize;
 use super::compared::{best, compare, guessed};
 use super::held::Held;
 use super::{Basis, Tests, spans};
-use crate::power_models::{Curve, Effort, Model, Prior, fit};
-use crate::quantity::Figure;
+use crate::inputs::quantity::Figure;
+use crate::physiology::models::{Curve, Effort, Model, Prior, fit};
 use crate::scenario::Scenario;
 
 /// A position's own curve, and what it costs beside the one asked for.

@@ -1,0 +1,12 @@
+//! Numerical methods without physics: roots, quadrature, interpolation, least squares, distributions, schedules and best
+//! sets. Imports nothing of the crate.
+
+#[cfg(feature = "all")]
+pub mod best_set;
+pub mod distributions;
+pub mod least_squares;
+#[cfg(feature = "all")]
+pub mod schedule;
+pub mod solve;
+#[cfg(feature = "all")]
+pub mod subsets;

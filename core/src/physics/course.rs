@@ -1,0 +1,149 @@
+//! Where the ride goes: stretches of one slope, heading and bend each.
+
+use crate::physics::air::Heading;
+use crate::physics::resistance::slope;
+
+/// A stretch of road of one slope, heading and bend.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Segment {
+    /// Length along the road, m.
+    pub length_m: f64,
+    /// Sine and cosine of the slope's angle.
+    pub slope: (f64, f64),
+    /// The way it leads; `None` where that is not known, and the wind is left out there.
+    pub heading: Option<Heading>,
+    /// Radius of the bend, m, if it bends.
+    pub radius_m: Option<f64>,
+    /// Whether it keeps its length where the course is made longer or shorter, as a turn in the road does.
+    pub keeps_length: bool,
+}
+
+/// A point of a surveyed course.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Point {
+    /// Along the road from the start, m.
+    pub distance_m: f64,
+    /// Above sea level, m.
+    pub elevation_m: f64,
+    /// The way the road leads from here on, degrees clockwise from north.
+    pub bearing_deg: f64,
+    /// Radius of the bend from here to the next point, m.
+    pub radius_m: Option<f64>,
+}
+
+/// A course from start to finish.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Course {
+    /// The stretches in the order ridden.
+    pub segments: Vec<Segment>,
+}
+
+impl Course {
+    /// One grade and bearing; out and back, the second half leads the other way up the opposite grade.
+    pub fn simple(distance_m: f64, grade: f64, bearing_deg: f64, out_and_back: bool) -> Self {
+        let heading = Heading::new(bearing_deg);
+        let leg = |length_m, grade, heading| Segment {
+            length_m,
+            slope: slope(grade),
+            heading: Some(heading),
+            radius_m: None,
+            keeps_length: false,
+        };
+        let segments = if out_and_back {
+            let half = 0.5 * distance_m;
+            vec![
+                leg(half, grade, heading),
+                leg(half, -grade, heading.reversed()),
+            ]
+        } else {
+            vec![leg(distance_m, grade, heading)]
+        };
+        Self { segments }
+    }
+
+    /// From surveyed points of strictly ascending distance. The grade of a stretch is its rise over its distance.
+    pub fn profile(points: &[Point]) -> Self {
+        let segments = points
+            .windows(2)
+            .map(|pair| {
+                let length_m = pair[1].distance_m - pair[0].distance_m;
+                Segment {
+                    length_m,
+                    slope: slope((pair[1].elevation_m - pair[0].elevation_m) / length_m),
+                    heading: Some(Heading::new(pair[0].bearing_deg)),
+                    radius_m: pair[0].radius_m,
+                    keeps_length: false,
+                }
+            })
+            .collect();
+        Self { segments }
+    }
+
+    /// An out-and-back course with a level half circle of this radius, m, where it turns. It takes its length from both
+    /// halves, no more than half of either, so that the whole stays as long. Any other course stays as it is.
+    pub fn turning(self, radius_m: f64) -> Self {
+        let [out, back] = self.segments[..] else {
+            return self;
+        };
+        let arc_m = (std::f64::consts::PI * radius_m).min(0.5 * self.distance_m());
+        let shorter = |leg: Segment| Segment {
+            length_m: leg.length_m - 0.5 * arc_m,
+            ..leg
+        };
+        // Half way round, the road leads to the side.
+        let heading = out.heading.map(|Heading { north, east }| Heading {
+            north: -east,
+            east: north,
+        });
+        let arc = Segment {
+            length_m: arc_m,
+            slope: slope(0.0),
+            heading,
+            radius_m: Some(radius_m),
+            keeps_length: true,
+        };
+        Self {
+            segments: vec![shorter(out), arc, shorter(back)],
+        }
+    }
+
+    /// The same road with the wind left out: no stretch says which way it leads.
+    pub fn without_headings(mut self) -> Self {
+        self.segments
+            .iter_mut()
+            .for_each(|segment| segment.heading = None);
+        self
+    }
+
+    /// The whole length, m.
+    pub fn distance_m(&self) -> f64 {
+        self.segments.iter().map(|segment| segment.length_m).sum()
+    }
+
+    /// The same kind of course at another length: every stretch is scaled but for turns, slopes and headings stay. Where turns
+    /// would take up more than half of it, they are scaled too.
+    pub fn scaled_to(&self, distance_m: f64) -> Self {
+        let turns = self.segments.iter().filter(|segment| segment.keeps_length);
+        let kept_m: f64 = turns.map(|segment| segment.length_m).sum();
+        let kept_m = if 2.0 * kept_m < distance_m {
+            kept_m
+        } else {
+            0.0
+        };
+        let scale = (distance_m - kept_m) / (self.distance_m() - kept_m);
+        let scaled = |segment: &Segment| {
+            let scale = if segment.keeps_length && kept_m > 0.0 {
+                1.0
+            } else {
+                scale
+            };
+            Segment {
+                length_m: segment.length_m * scale,
+                ..*segment
+            }
+        };
+        Self {
+            segments: self.segments.iter().map(scaled).collect(),
+        }
+    }
+}

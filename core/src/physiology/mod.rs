@@ -1,0 +1,8 @@
+//! What a rider can produce and for how long: power–duration, the models that compete to describe it, and W′ balance. May
+//! import `numerics`, `inputs` and `physics`.
+
+#[cfg(feature = "all")]
+pub mod models;
+pub mod power_duration;
+#[cfg(feature = "all")]
+pub mod w_prime_forms;

@@ -1,0 +1,6 @@
+//! How uncertain inputs make an answer uncertain: sensitivities, Monte Carlo draws, and what a measurement is worth. It sees
+//! any function of the inputs, and no physics; may import `numerics`.
+
+pub mod draws;
+#[cfg(feature = "all")]
+pub mod value_of_information;

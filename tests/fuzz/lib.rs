@@ -20,5 +20,5 @@ pub fn check(question: &str, request: &str) {
 /// The question that a byte stands for, `0` being the first.
 pub fn question(byte: u8) -> &'static str {
     let questions = fasterby_core::questions::QUESTIONS;
-    questions[usize::from(byte.wrapping_sub(b'0')) % questions.len()]
+    questions[usize::from(byte.wrapping_sub(b'0')) % questions.len()].id
 }

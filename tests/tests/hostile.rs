@@ -52,7 +52,7 @@ fn seeds() -> Vec<(&'static str, Value)> {
         let text = std::fs::read_to_string(path).expect("a seed is text");
         let place = usize::from(text.as_bytes()[0] - b'0');
         (
-            QUESTIONS[place],
+            QUESTIONS[place].id,
             serde_json::from_str(&text[1..]).expect("a seed is JSON"),
         )
     };
@@ -229,9 +229,9 @@ fn what_is_no_number_is_found_wherever_it_stands() {
 #[test]
 fn every_question_has_seeds_that_it_answers() {
     let seeds = seeds();
-    for question in QUESTIONS {
+    for question in QUESTIONS.iter().map(|question| question.id) {
         assert!(
-            seeds.iter().filter(|(asks, _)| asks == question).count() >= 2,
+            seeds.iter().filter(|(asks, _)| *asks == question).count() >= 2,
             "{question}"
         );
     }
@@ -333,7 +333,7 @@ fn an_unknown_field_is_named_at_every_level() {
 
 #[test]
 fn numbers_that_are_none_are_refused_by_name_or_as_no_json() {
-    for question in QUESTIONS {
+    for question in QUESTIONS.iter().map(|question| question.id) {
         let field = "scenario.rider.total_mass_kg";
         let with_mass =
             |token: &str| format!("{{\"scenario\":{{\"rider\":{{\"total_mass_kg\":{token}}}}}}}");
@@ -376,7 +376,7 @@ fn numbers_that_are_none_are_refused_by_name_or_as_no_json() {
 
 #[test]
 fn no_road_a_road_backwards_and_a_road_round_the_sun_are_out_of_range() {
-    for question in QUESTIONS {
+    for question in QUESTIONS.iter().map(|question| question.id) {
         for distance_m in [0.0, -40_000.0, 99.9, 2_000_001.0, 1e12] {
             let request = json!({ "scenario": { "course": { "distance_m": distance_m } } });
             let error = refused(question, &request.to_string());
@@ -388,7 +388,7 @@ fn no_road_a_road_backwards_and_a_road_round_the_sun_are_out_of_range() {
 
 #[test]
 fn positions_must_be_there_and_not_too_many_and_the_ridden_one_among_them() {
-    for question in QUESTIONS {
+    for question in QUESTIONS.iter().map(|question| question.id) {
         let error = refused(
             question,
             &json!({ "scenario": { "positions": [] } }).to_string(),
@@ -437,7 +437,7 @@ fn text_that_is_not_a_request_is_refused() {
         "{\"scenario\":null}",
         "{\"with\":1}",
     ];
-    for question in QUESTIONS {
+    for question in QUESTIONS.iter().map(|question| question.id) {
         for text in not_requests {
             refused(question, text);
         }
@@ -456,7 +456,7 @@ fn text_that_is_not_a_request_is_refused() {
 
 #[test]
 fn a_list_does_not_stand_for_an_object() {
-    for question in QUESTIONS {
+    for question in QUESTIONS.iter().map(|question| question.id) {
         for request in [
             "[]",
             "[{},{}]",
@@ -482,7 +482,7 @@ fn a_request_of_fifty_megabytes_is_refused_unread() {
         "{{\"scenario\":{{\"title\":\"{}\"}}}}",
         "x".repeat(50_000_000)
     );
-    for question in QUESTIONS {
+    for question in QUESTIONS.iter().map(|question| question.id) {
         for request in [&spaces, &title] {
             let error = refused(question, request);
             assert_eq!(
@@ -496,7 +496,7 @@ fn a_request_of_fifty_megabytes_is_refused_unread() {
 #[test]
 fn deep_nesting_is_refused() {
     const DEEP: usize = 100_000;
-    for question in QUESTIONS {
+    for question in QUESTIONS.iter().map(|question| question.id) {
         for (open, close) in [
             ("[", "]"),
             ("{\"scenario\":", "}"),
@@ -532,7 +532,7 @@ fn as_many_points_as_are_read_are_ridden_and_one_more_is_refused() {
     let exact = json!({ "total_mass_kg": 82 });
     let request = |points| json!({ "scenario": { "rider": exact, "course": long_course(points) }, "with": { "effort": effort } });
     answer("finish-time", &request(fields::MOST_POINTS));
-    for question in QUESTIONS {
+    for question in QUESTIONS.iter().map(|question| question.id) {
         let error = refused(
             question,
             &json!({ "scenario": { "course": long_course(fields::MOST_POINTS + 1) } }).to_string(),
@@ -575,7 +575,7 @@ fn a_profile_that_goes_back_stands_or_leaps_is_refused_at_its_point() {
             "scenario.course.points[2].distance_m",
         ),
     ];
-    for question in QUESTIONS {
+    for question in QUESTIONS.iter().map(|question| question.id) {
         for (points, field) in cases {
             assert_eq!(refused(question, &course(points))["field"], field);
         }
@@ -603,7 +603,7 @@ fn of_a_key_given_twice_the_last_counts_or_it_is_refused() {
             "{\"scenario\":{\"start\":{\"speed_m_s\":8}}}",
         ),
     ];
-    for question in QUESTIONS {
+    for question in QUESTIONS.iter().map(|question| question.id) {
         for (twice, last) in cases {
             if ask_json(question, twice).is_ok() {
                 assert_eq!(
@@ -643,7 +643,7 @@ fn a_span_is_two_numbers() {
 
 #[test]
 fn a_newer_scenario_is_refused_for_being_newer() {
-    for question in QUESTIONS {
+    for question in QUESTIONS.iter().map(|question| question.id) {
         for scenario in [
             "{\"fasterby\":4}",
             "{\"fasterby\":99,\"novelty\":{\"deep\":[1]}}",
@@ -680,7 +680,7 @@ fn the_first_version_reads_as_it_was() {
     let then =
         r#"{"fasterby":1,"positions":[{"lapses":{"share":0.1,"cda_m2":0.3}},{"lapses":null}]}"#;
     let now = r#"{"fasterby":2,"positions":[{"lapses":[{"share":0.1,"cda_m2":0.3}]},{}]}"#;
-    for question in QUESTIONS {
+    for question in QUESTIONS.iter().map(|question| question.id) {
         let ask = |scenario: &str| {
             ask_json(question, &format!("{{\"scenario\":{scenario}}}")).expect("an answer")
         };
@@ -789,7 +789,7 @@ fn what_the_second_version_added_is_refused_at_its_field() {
             "scenario.positions[0].worn",
         ),
     ];
-    for question in QUESTIONS {
+    for question in QUESTIONS.iter().map(|question| question.id) {
         for (scenario, field) in &cases {
             let error = refused(question, &json!({ "scenario": scenario }).to_string());
             assert_eq!(error["field"], *field, "{error}");
@@ -801,7 +801,7 @@ fn what_the_second_version_added_is_refused_at_its_field() {
 fn long_texts_are_refused_and_never_sent_back_whole() {
     let long = "ä".repeat(500_000);
     let longest = "x".repeat(fields::MOST_TEXT_BYTES);
-    for question in QUESTIONS {
+    for question in QUESTIONS.iter().map(|question| question.id) {
         let error = asked(
             question,
             &json!({ "scenario": { "title": long } }).to_string(),
@@ -828,7 +828,7 @@ fn long_texts_are_refused_and_never_sent_back_whole() {
         asked(&long, "{}").expect_err("a long question");
         let mut request = seeds()
             .into_iter()
-            .find(|(asks, _)| asks == question)
+            .find(|(asks, _)| *asks == question)
             .expect("a seed")
             .1;
         request["scenario"]["title"] = json!(longest);
@@ -839,7 +839,7 @@ fn long_texts_are_refused_and_never_sent_back_whole() {
 #[test]
 fn the_long_name_of_an_unknown_field_is_not_sent_back_whole() {
     let long = "ä".repeat(500_000);
-    for question in QUESTIONS {
+    for question in QUESTIONS.iter().map(|question| question.id) {
         for request in [
             json!({ (long.as_str()): 1 }),
             json!({ "with": { (long.as_str()): 1 } }),
@@ -1462,7 +1462,7 @@ fn a_field_of_a_question_that_holds_the_wrong_type_is_refused_by_its_name() {
         json!({ "no such field": 1 }),
     ];
     let mut refusals = 0;
-    for question in QUESTIONS {
+    for question in QUESTIONS.iter().map(|question| question.id) {
         for field in fields_of_with(question) {
             let mut refused_here = 0;
             for value in &wrong {
@@ -1509,7 +1509,7 @@ fn a_field_of_a_question_that_holds_the_wrong_type_is_refused_by_its_name() {
 
 #[test]
 fn a_request_may_begin_with_the_mark_of_its_byte_order() {
-    for question in QUESTIONS {
+    for question in QUESTIONS.iter().map(|question| question.id) {
         let plain = ask_json(question, "{}");
         assert_eq!(ask_json(question, "\u{feff}{}"), plain, "{question}");
     }
@@ -1522,7 +1522,7 @@ fn brackets_without_end_are_refused_at_once() {
         "[".repeat(1_900_000),
         "]".repeat(1_900_000)
     );
-    for question in QUESTIONS {
+    for question in QUESTIONS.iter().map(|question| question.id) {
         assert_eq!(
             refused(question, &request)["kind"],
             "wrong_type",
@@ -1568,7 +1568,11 @@ fn points_ridden(question: &str, request: &Value) -> Vec<usize> {
 fn a_course_of_very_many_points_is_ridden_over_few() {
     let scenario = json!({ "course": bends(fields::MOST_POINTS, 10.0), "positions": [{}, { "cda_m2": 0.24 }] });
     // The leg turns on no road.
-    for question in QUESTIONS.iter().filter(|question| **question != "leg-room") {
+    for question in QUESTIONS
+        .iter()
+        .map(|question| question.id)
+        .filter(|&question| question != "leg-room")
+    {
         let ridden = points_ridden(question, &json!({ "scenario": scenario }));
         let least = ridden.iter().min().copied().unwrap_or(usize::MAX);
         assert!(

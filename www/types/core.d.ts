@@ -68,11 +68,19 @@ message: string, };
 
 export type Evidence = "published" | "common-practice" | "from-memory" | "assumed";
 
+export type QuantityKind = "distance" | "height" | "speed" | "wind" | "clock" | "fit_length" | "body_length" | "length" | "cadence" | "joint_angle" | "angle" | "force_per_speed" | "hours" | "acceleration" | "area" | "pressure" | "mass" | "power" | "work" | "force" | "temperature" | "duration" | "share" | "ratio" | "grade" | "coefficient";
+
+export type Included = "always" | "new" | "optional";
+
 export type Field = { 
 /**
  * The path without indices, such as `positions.cda_m2`.
  */
 key: string, 
+/**
+ * What it measures.
+ */
+kind: QuantityKind, 
 /**
  * The SI unit, or an empty text for a pure number.
  */
@@ -106,6 +114,14 @@ default_sd: number,
  */
 step: number, 
 /**
+ * Whether it is chosen rather than measured, so that nobody is asked for its ±.
+ */
+chosen: boolean, 
+/**
+ * Whether a scenario has it without being told.
+ */
+included: Included, 
+/**
  * What the default rests on.
  */
 evidence: Evidence, 
@@ -137,6 +153,55 @@ read: Read,
  * What was taken from it.
  */
 figure: string, };
+
+export type MeanAndSd = { 
+/**
+ * The mean.
+ */
+mean: number, 
+/**
+ * One standard deviation between riders.
+ */
+sd: number, };
+
+export type Published = { 
+/**
+ * What lower bars took off five riders' drag area, as a share. Source: polanco-2020.
+ */
+lower_bars_cda_cut: MeanAndSd, 
+/**
+ * What they cost the same riders in power, as a share. Source: polanco-2020.
+ */
+lower_bars_power_cost: MeanAndSd, 
+/**
+ * How many riders these were. Source: polanco-2020.
+ */
+lower_bars_riders: number, 
+/**
+ * What a low torso cost eleven riders at the anaerobic threshold, W. Source: faulkner-2021.
+ */
+low_torso_cost_w: MeanAndSd, 
+/**
+ * How low it was: the angle of the torso above the horizontal, °. Source: faulkner-2021.
+ */
+low_torso_deg: number, 
+/**
+ * How many riders these were. Source: faulkner-2021.
+ */
+low_torso_riders: number, 
+/**
+ * How much better highly trained riders' trials were after four weeks of intervals, as shares of power, least and
+ * greatest of the groups. Source: laursen-2002.
+ */
+four_weeks_trial_gain: [number, number], 
+/**
+ * How long those trials were, m. Source: laursen-2002.
+ */
+four_weeks_trial_m: number, 
+/**
+ * How much their peak aerobic power rose, as shares, least and greatest of the groups. Source: laursen-2002.
+ */
+four_weeks_peak_gain: [number, number], };
 
 export type Drawn = { 
 /**
@@ -669,6 +734,44 @@ share: number,
  * One standard deviation of the answer that would be left if this were known exactly, in the answer's unit.
  */
 left: number, };
+
+export type Module = "first" | "whole";
+
+export type Question = { 
+/**
+ * Its name at the boundary.
+ */
+id: string, 
+/**
+ * The wasm module that answers it on a first visit.
+ */
+module: Module, };
+
+export type Tables = { 
+/**
+ * The questions and the module that answers each.
+ */
+questions: Array<Question>, 
+/**
+ * Every field: bounds, default and its evidence.
+ */
+fields: Array<Field>, 
+/**
+ * Every citation.
+ */
+sources: Array<Source>, 
+/**
+ * Published figures that the page quotes.
+ */
+published: Published, 
+/**
+ * The version of the scenario that is written.
+ */
+scenario_version: bigint, 
+/**
+ * The events of a scenario that names none.
+ */
+usual_events: Array<Event>, };
 
 // speed-for-watts
 export type SpeedForWattsWith = { 
@@ -1492,7 +1595,7 @@ candidate: Candidate,
  */
 hours: number, 
 /**
- * Seconds it saves over all events if it works; what is unsure of its size and of the rider is in the sd.
+ * Seconds it saves over all events if it works; what is uncertain of its size and of the rider is in the sd.
  */
 saves_s: Figure, 
 /**
@@ -1534,7 +1637,7 @@ hours_per_week: number,
  */
 expected_s: Figure, 
 /**
- * What it saves lies between these 19 times in 20, every chance and what is unsure of the sizes and of the rider counted.
+ * What it saves lies between these 19 times in 20, every chance and what is uncertain of the sizes and of the rider counted.
  */
 range_95_s: [number, number], 
 /**
@@ -1640,7 +1743,7 @@ low: number,
 steady: number, 
 /**
  * By how much the low position's fresh drag area is below the steady one's, m², if that is what was measured: a
- * difference from one test is surer than the difference of two drag areas. What is unsure of the steady drag area is
+ * difference from one test is surer than the difference of two drag areas. What is uncertain of the steady drag area is
  * then common to all.
  */
 lower_by_m2?: Quantity, 
@@ -2226,7 +2329,7 @@ a: SetUpAnswer,
  */
 b: SetUpAnswer, 
 /**
- * The second less the first. What is unsure of the rider's lengths is common to both and largely cancels.
+ * The second less the first. What is uncertain of the rider's lengths is common to both and largely cancels.
  */
 difference: SetUpDifference, 
 /**

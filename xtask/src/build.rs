@@ -177,8 +177,8 @@ fn write_types() -> Outcome {
 
 /// The core's bounds and citations as its module would give them: the page opens with them, before the module is there.
 fn write_tables() -> Outcome {
-    let tables = json!({ "fields": questions::fields(), "sources": questions::sources() });
-    write(&tables_file(), tables.to_string().as_bytes())
+    let tables = serde_json::to_string(&questions::tables()).map_err(|error| error.to_string())?;
+    write(&tables_file(), tables.as_bytes())
 }
 
 fn tables_file() -> PathBuf {

@@ -1,7 +1,8 @@
 //! What is given and what is wrong with it: the one error type, quantities with their standard deviations, the one table of
-//! fields with ranges, defaults and evidence, and the citations. Imports nothing above `numerics`.
+//! fields with ranges, defaults and evidence, published figures, and the citations. Imports nothing above `numerics`.
 
 pub mod error;
 pub mod fields;
+pub mod published;
 pub mod quantity;
 pub mod sources;

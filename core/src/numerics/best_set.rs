@@ -10,7 +10,7 @@
 use crate::numerics::schedule::{self, Block, Placed};
 
 /// The most items: all their sets are tabulated.
-pub const MOST_ITEMS: usize = 20;
+pub(crate) const MOST_ITEMS: usize = 20;
 /// Sums of costs in another order may differ in their last digits.
 const ROUNDING: f64 = 1e-9;
 /// The most steps of the search for a schedule of one set's blocks.
@@ -20,7 +20,7 @@ const MOST_STEPS_IN_ALL: u32 = 1_000_000;
 
 /// Something that can be bought.
 #[derive(Clone, Copy, Debug, Default, PartialEq)]
-pub struct Item {
+pub(crate) struct Item {
     /// The chance that it works, 0 to 1, once what it needs does, whatever becomes of the others.
     pub chance: f64,
     /// The money that it takes, not below 0.
@@ -39,7 +39,7 @@ pub struct Item {
 
 /// What there is to spend.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Limits {
+pub(crate) struct Limits {
     /// Money.
     pub money: f64,
     /// Hours in each week.
@@ -50,7 +50,7 @@ pub struct Limits {
 
 /// A set with its worth and what it takes.
 #[derive(Clone, Copy, Debug, Default, PartialEq)]
-pub struct Choice {
+pub(crate) struct Choice {
     /// The items in it, one bit each.
     pub set: usize,
     /// What it is worth.
@@ -63,7 +63,7 @@ pub struct Choice {
 
 /// What the search finds.
 #[derive(Clone, Debug, PartialEq)]
-pub struct Found {
+pub(crate) struct Found {
     /// The best set within both budgets.
     pub best: Choice,
     /// For money and for hours a week, the best set as that budget grows from nothing, the other and the weeks held: where a
@@ -79,7 +79,7 @@ pub struct Found {
 ///
 /// One item at a time, those that need others first: a set with it is worth `p` of itself and `1 − p` of itself without it and
 /// all that need it. `worths` has `2^n` entries.
-pub fn on_average(worths: &mut [f64], items: &[Item]) {
+pub(crate) fn on_average(worths: &mut [f64], items: &[Item]) {
     for i in needing_first(items) {
         let chance = items[i].chance;
         let without_it = !needing(items, i);
@@ -104,7 +104,7 @@ fn depth(items: &[Item], i: usize) -> usize {
 }
 
 /// An item, what it needs, what that needs, and so on; it ends also where the needs wrongly lead back.
-pub fn line(items: &[Item], i: usize) -> impl Iterator<Item = usize> + '_ {
+pub(crate) fn line(items: &[Item], i: usize) -> impl Iterator<Item = usize> + '_ {
     std::iter::successors(Some(i), |&i| items.get(i)?.needs).take(items.len().max(1))
 }
 
@@ -133,7 +133,7 @@ fn within(cost: f64, limit: f64) -> bool {
 
 /// What a set takes; `None` if it cannot be had at all: two of its items exclude each other, one lacks what it needs, or is
 /// too long. Of the hours a week, those that are known to do.
-pub fn takes(items: &[Item], set: usize, weeks: f64) -> Option<Choice> {
+pub(crate) fn takes(items: &[Item], set: usize, weeks: f64) -> Option<Choice> {
     let sum = Sums::new(items, weeks).of(set)?;
     let own = items.iter().enumerate().filter(|(i, _)| set >> i & 1 == 1);
     let blocks: Vec<Block> = own.filter_map(|(_, item)| item.block).collect();
@@ -149,14 +149,14 @@ pub fn takes(items: &[Item], set: usize, weeks: f64) -> Option<Choice> {
 
 impl Choice {
     /// Whether it keeps within one budget: money (0) or hours a week (1).
-    pub fn keeps_within(&self, limits: &Limits, k: usize) -> bool {
+    pub(crate) fn keeps_within(&self, limits: &Limits, k: usize) -> bool {
         within(self.costs[k], limits.of(k))
     }
 }
 
 impl Limits {
     /// Money (0) or hours a week (1).
-    pub fn of(&self, k: usize) -> f64 {
+    pub(crate) fn of(&self, k: usize) -> f64 {
         if k == 0 {
             self.money
         } else {
@@ -168,7 +168,7 @@ impl Limits {
 /// The best set within all limits, and how the best grows with each budget. `worths[S]` is what set `S` is worth, that of no
 /// item being 0. Among sets worth the same to `tie` the one that takes least is best: of money, then of hours, then in number.
 /// A step of a curve is worth more than `tie`.
-pub fn search(worths: &[f64], items: &[Item], limits: &Limits, tie: f64) -> Found {
+pub(crate) fn search(worths: &[f64], items: &[Item], limits: &Limits, tie: f64) -> Found {
     let sums = Sums::new(items, limits.weeks);
     let mut schedules = Schedules::new(items, limits.weeks);
     let mut most = 0.0_f64;

@@ -2,11 +2,11 @@
 //! sets. Imports nothing of the crate.
 
 #[cfg(feature = "all")]
-pub mod best_set;
+pub(crate) mod best_set;
 pub mod distributions;
 pub mod least_squares;
 #[cfg(feature = "all")]
-pub mod schedule;
+pub(crate) mod schedule;
 pub mod solve;
 #[cfg(feature = "all")]
-pub mod subsets;
+pub(crate) mod subsets;

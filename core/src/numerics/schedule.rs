@@ -6,7 +6,7 @@
 
 /// So many hours in each of so many weeks.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Block {
+pub(crate) struct Block {
     /// Hours in each week, positive.
     pub hours_per_week: f64,
     /// How many weeks, positive and no more than there are.
@@ -15,7 +15,7 @@ pub struct Block {
 
 /// What a search for a schedule comes to.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub enum Placed {
+pub(crate) enum Placed {
     /// There is one; these are the hours of its fullest week.
     Within(f64),
     /// There is none.
@@ -25,7 +25,7 @@ pub enum Placed {
 }
 
 /// The most blocks of one search.
-pub const MOST_BLOCKS: usize = 20;
+pub(crate) const MOST_BLOCKS: usize = 20;
 /// Sums of hours or weeks in another order may differ in their last digits.
 const ROUNDING: f64 = 1e-9;
 
@@ -35,7 +35,7 @@ fn at_most(a: f64, b: f64) -> bool {
 
 /// Hours a week that the blocks need whatever the schedule: the largest of their sum spread evenly, the hours of any one,
 /// and those of all that are longer than half of the weeks together, which meet in the middle.
-pub fn least_possible(blocks: &[Block], weeks: f64) -> f64 {
+pub(crate) fn least_possible(blocks: &[Block], weeks: f64) -> f64 {
     let area: f64 = blocks
         .iter()
         .map(|block| block.hours_per_week * block.weeks)
@@ -60,7 +60,7 @@ pub fn least_possible(blocks: &[Block], weeks: f64) -> f64 {
 ///
 /// Complete: if any schedule exists, moving its blocks to earlier weeks until none can be moved gives one in which each
 /// begins at once or when another ends that was in its way, and all of those are tried.
-pub fn place(blocks: &[Block], weeks: f64, limit: f64, steps: &mut u32) -> Placed {
+pub(crate) fn place(blocks: &[Block], weeks: f64, limit: f64, steps: &mut u32) -> Placed {
     let mut longest_first: Vec<Block> = Vec::with_capacity(blocks.len());
     for block in blocks {
         let at = longest_first.partition_point(|other| {
@@ -92,7 +92,7 @@ pub fn place(blocks: &[Block], weeks: f64, limit: f64, steps: &mut u32) -> Place
 
 /// The fewest hours a week within which the blocks can be placed, or what is known of it: none does with less than the
 /// first, and a schedule within the second exists. They differ only if the steps were used up.
-pub fn least(blocks: &[Block], weeks: f64, steps: &mut u32) -> (f64, f64) {
+pub(crate) fn least(blocks: &[Block], weeks: f64, steps: &mut u32) -> (f64, f64) {
     let low = least_possible(blocks, weeks);
     let mut high: f64 = blocks.iter().map(|block| block.hours_per_week).sum();
     let mut limit = low;

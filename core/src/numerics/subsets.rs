@@ -9,7 +9,7 @@ use crate::numerics::solve::{chebyshev_point, lagrange_weight};
 
 /// Values of one number that sets of changes give it, and where the function is asked.
 #[derive(Clone, Debug, PartialEq)]
-pub struct Axis {
+pub(crate) struct Axis {
     /// The value that each set of the part's changes gives the number.
     pub values: Vec<f64>,
     /// Where the function is asked, ascending.
@@ -24,7 +24,7 @@ const MOST_NODES: usize = 12;
 
 impl Axis {
     /// For a number in which the function may have steps and kinks: it is asked at every value.
-    pub fn every(values: Vec<f64>) -> Self {
+    pub(crate) fn every(values: Vec<f64>) -> Self {
         let mut nodes = values.clone();
         nodes.sort_unstable_by(f64::total_cmp);
         nodes.dedup_by(|a, b| close(*a, *b));
@@ -33,7 +33,7 @@ impl Axis {
 
     /// For a number of one sign in which the function is smooth: it is asked at as many Chebyshev points as its span needs,
     /// if they are fewer than the values.
-    pub fn smooth(values: Vec<f64>) -> Self {
+    pub(crate) fn smooth(values: Vec<f64>) -> Self {
         let exact = Self::every(values);
         let (Some(&least), Some(&most)) = (exact.nodes.first(), exact.nodes.last()) else {
             return exact;
@@ -77,7 +77,7 @@ fn close(a: f64, b: f64) -> bool {
 
 /// Changes that move the same numbers.
 #[derive(Clone, Debug, PartialEq)]
-pub struct Part {
+pub(crate) struct Part {
     /// How many changes.
     pub changes: usize,
     axes: Vec<Axis>,
@@ -86,7 +86,7 @@ pub struct Part {
 
 impl Part {
     /// From the numbers that the changes move; the values of an axis are listed by set, `2^changes` of them.
-    pub fn new(changes: usize, axes: Vec<Axis>) -> Self {
+    pub(crate) fn new(changes: usize, axes: Vec<Axis>) -> Self {
         let grid = axes
             .iter()
             .try_fold(1_usize, |all, axis| all.checked_mul(axis.nodes.len()));
@@ -98,7 +98,7 @@ impl Part {
     }
 
     /// How many points the function is asked at.
-    pub fn points(&self) -> usize {
+    pub(crate) fn points(&self) -> usize {
         self.points
     }
 
@@ -152,14 +152,14 @@ struct Scratch {
 }
 
 /// How many points a function of all parts is asked at; `None` if that is beyond counting.
-pub fn points(parts: &[Part]) -> Option<usize> {
+pub(crate) fn points(parts: &[Part]) -> Option<usize> {
     parts
         .iter()
         .try_fold(1_usize, |all, part| all.checked_mul(part.points))
 }
 
 /// The numbers at a point of all parts, part by part; the last part's points follow each other.
-pub fn numbers(parts: &[Part], at: usize) -> Vec<Vec<f64>> {
+pub(crate) fn numbers(parts: &[Part], at: usize) -> Vec<Vec<f64>> {
     let mut left = at;
     let mut numbers: Vec<Vec<f64>> = parts
         .iter()
@@ -176,7 +176,7 @@ pub fn numbers(parts: &[Part], at: usize) -> Vec<Vec<f64>> {
 
 /// The function at every set of the changes in `of`, from its values at all points. The first part's changes are the lowest
 /// bits; the answer is in the order of the bits of `of`.
-pub fn at_sets(parts: &[Part], at_points: &[f64], of: usize) -> Vec<f64> {
+pub(crate) fn at_sets(parts: &[Part], at_points: &[f64], of: usize) -> Vec<f64> {
     // For each set of the parts that are done, rows of points of those still to come.
     let mut values = at_points.to_vec();
     let (mut done, mut first) = (1, 0);

@@ -21,25 +21,10 @@ use serde::Serialize;
 
 use crate::inputs::error::{Error, Kind};
 use crate::inputs::fields::{FIELDS, Field};
+use crate::inputs::published::{PUBLISHED, Published};
 use crate::inputs::sources::{SOURCES, Source};
+use crate::scenario::{Event, VERSION, usual_events};
 use request::read;
-
-/// The questions by their names.
-pub const QUESTIONS: &[&str] = &[
-    "speed-for-watts",
-    "power-or-drag",
-    "finish-time",
-    #[cfg(feature = "all")]
-    "hold-or-fade",
-    #[cfg(feature = "all")]
-    "power-curve",
-    #[cfg(feature = "all")]
-    "next-gain",
-    #[cfg(feature = "all")]
-    "leg-room",
-    #[cfg(feature = "all")]
-    "which-position",
-];
 
 /// Takes an answer, whatever its type: as JSON, as values of JavaScript, or to measure it.
 pub trait Receive {
@@ -49,38 +34,66 @@ pub trait Receive {
     fn receive<A: Serialize>(self, answer: &A) -> Self::Out;
 }
 
-/// Answers a question. The request is JSON: `{ "scenario": {...}, "with": {...} }`, both optional.
-///
-/// # Errors
-/// A named error for every request that cannot be answered; see [`Kind`].
-pub fn ask<R: Receive>(question: &str, request: &str, to: R) -> Result<R::Out, Error> {
-    match question {
-        "speed-for-watts" => {
-            speed_for_watts::answer(read(request)?).map(|answer| to.receive(&answer))
+/// A question of the table.
+#[derive(Clone, Copy, Debug, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+pub struct Question {
+    /// Its name at the boundary.
+    pub id: &'static str,
+    /// The wasm module that answers it on a first visit.
+    pub module: Module,
+}
+
+/// The core is compiled to two modules, so that a first visit fetches little.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(rename_all = "snake_case")]
+pub enum Module {
+    /// The small one, without the feature `all`.
+    First,
+    /// The one that answers every question.
+    Whole,
+}
+
+macro_rules! questions {
+    ($($(#[$only:meta])? $id:literal: $question:ident, $module:ident;)*) => {
+        /// The questions, in the order in which they were added.
+        pub const QUESTIONS: &[Question] = &[
+            $($(#[$only])? Question { id: $id, module: Module::$module },)*
+        ];
+
+        /// Answers a question. The request is JSON: `{ "scenario": {...}, "with": {...} }`, both optional.
+        ///
+        /// # Errors
+        /// A named error for every request that cannot be answered; see [`Kind`].
+        pub fn ask<R: Receive>(question: &str, request: &str, to: R) -> Result<R::Out, Error> {
+            match question {
+                $($(#[$only])? $id => $question::answer(read(request)?).map(|answer| to.receive(&answer)),)*
+                _ => Err(no_such_question()),
+            }
         }
-        "power-or-drag" => power_or_drag::answer(read(request)?).map(|answer| to.receive(&answer)),
-        "finish-time" => finish_time::answer(read(request)?).map(|answer| to.receive(&answer)),
-        #[cfg(feature = "all")]
-        "hold-or-fade" => hold_or_fade::answer(read(request)?).map(|answer| to.receive(&answer)),
-        #[cfg(feature = "all")]
-        "power-curve" => power_curve::answer(read(request)?).map(|answer| to.receive(&answer)),
-        #[cfg(feature = "all")]
-        "next-gain" => next_gain::answer(read(request)?).map(|answer| to.receive(&answer)),
-        #[cfg(feature = "all")]
-        "leg-room" => leg_room::answer(read(request)?).map(|answer| to.receive(&answer)),
-        #[cfg(feature = "all")]
-        "which-position" => {
-            which_position::answer(read(request)?).map(|answer| to.receive(&answer))
-        }
-        _ => {
-            let known = QUESTIONS.join(", ");
-            Err(Error::new(
-                Kind::UnknownQuestion,
-                "",
-                format!("There is no such question; there are {known}."),
-            ))
-        }
-    }
+    };
+}
+
+questions! {
+    "speed-for-watts": speed_for_watts, First;
+    "power-or-drag": power_or_drag, First;
+    "finish-time": finish_time, First;
+    #[cfg(feature = "all")] "hold-or-fade": hold_or_fade, Whole;
+    #[cfg(feature = "all")] "power-curve": power_curve, Whole;
+    #[cfg(feature = "all")] "next-gain": next_gain, Whole;
+    #[cfg(feature = "all")] "leg-room": leg_room, Whole;
+    #[cfg(feature = "all")] "which-position": which_position, Whole;
+}
+
+fn no_such_question() -> Error {
+    let known: Vec<&str> = QUESTIONS.iter().map(|question| question.id).collect();
+    let known = known.join(", ");
+    Error::new(
+        Kind::UnknownQuestion,
+        "",
+        format!("There is no such question; there are {known}."),
+    )
 }
 
 struct Json;
@@ -104,12 +117,32 @@ pub fn ask_json(question: &str, request: &str) -> Result<String, String> {
     }
 }
 
-/// Every bound, default and its evidence.
-pub fn fields() -> &'static [&'static Field] {
-    FIELDS
+/// What the page must know of the core before it asks: the build writes it into the page's scripts.
+#[derive(Clone, Debug, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+pub struct Tables {
+    /// The questions and the module that answers each.
+    pub questions: &'static [Question],
+    /// Every field: bounds, default and its evidence.
+    pub fields: &'static [&'static Field],
+    /// Every citation.
+    pub sources: &'static [Source],
+    /// Published figures that the page quotes.
+    pub published: &'static Published,
+    /// The version of the scenario that is written.
+    pub scenario_version: u64,
+    /// The events of a scenario that names none.
+    pub usual_events: Vec<Event>,
 }
 
-/// Every citation.
-pub fn sources() -> &'static [Source] {
-    SOURCES
+/// The tables.
+pub fn tables() -> Tables {
+    Tables {
+        questions: QUESTIONS,
+        fields: FIELDS,
+        sources: SOURCES,
+        published: &PUBLISHED,
+        scenario_version: VERSION,
+        usual_events: usual_events(),
+    }
 }

@@ -15,7 +15,7 @@ use serde_json::Value;
 
 /// What is wrong, and where: steps from the innermost out.
 #[derive(Debug)]
-pub struct Mistake {
+pub(super) struct Mistake {
     steps: Vec<Step>,
     /// The reader's words.
     pub message: String,
@@ -34,7 +34,7 @@ impl Mistake {
     }
 
     /// The path, such as `scenario.positions[0].cda_m2`.
-    pub fn path(&self) -> String {
+    pub(super) fn path(&self) -> String {
         let mut path = String::new();
         for step in self.steps.iter().rev() {
             match step {
@@ -87,7 +87,7 @@ impl de::Error for Mistake {
 
 /// One node of the tree.
 #[derive(Clone, Copy)]
-pub struct Node<'a>(pub &'a Value);
+pub(super) struct Node<'a>(pub &'a Value);
 
 impl<'de> Deserializer<'de> for Node<'de> {
     type Error = Mistake;

@@ -248,7 +248,7 @@ pub struct Event {
 }
 
 /// The distances that time trials are customarily held over: 10, 25, 50 and 100 miles (common practice, no source).
-fn usual_events() -> Vec<Event> {
+pub fn usual_events() -> Vec<Event> {
     const MILE_M: f64 = 1609.344;
     [10.0, 25.0, 50.0, 100.0]
         .map(|miles| Event {

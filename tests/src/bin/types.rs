@@ -1,7 +1,7 @@
 //! Prints the structs of the boundary as TypeScript, for the page's type checker.
 
 use fasterby_core::{
-    draws, error, fields, quantity, questions, scenario, sources, value_of_information,
+    draws, error, fields, published, quantity, questions, scenario, sources, value_of_information,
 };
 use ts_rs::{Config, TS};
 
@@ -19,14 +19,15 @@ fn main() {
     print_types!(config:
         quantity::Known, quantity::Quantity, quantity::Figure, quantity::Column,
         error::Kind, error::Error, error::Warning,
-        fields::Evidence, fields::Field,
-        sources::Read, sources::Source,
+        fields::Evidence, fields::QuantityKind, fields::Included, fields::Field,
+        sources::Read, sources::Source, published::MeanAndSd, published::Published,
         draws::Drawn, value_of_information::Tally,
         scenario::Scenario, scenario::Rider, scenario::Bike, scenario::Position, scenario::YawRow, scenario::Fade, scenario::FadeTest,
         scenario::Lapse, scenario::Equipment, scenario::Power, scenario::AltitudeLoss, scenario::Effort, scenario::Event, scenario::CourseKind, scenario::HeadingForm, scenario::Course, scenario::Point,
         scenario::PressureIs, scenario::Conditions, scenario::StartForm,
         questions::request::EffortKind, questions::request::EffortForm,
         scenario::propagation::Contribution,
+        questions::Module, questions::Question, questions::Tables,
     );
     macro_rules! print_question {
         ($name:literal, $module:ident: $($type:ident),* $(,)?) => {

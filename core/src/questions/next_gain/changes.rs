@@ -38,7 +38,7 @@ pub struct Change {
 
 /// What a change does, its numbers found.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub enum Move {
+pub(super) enum Move {
     /// Adds to the numbers of a target.
     Add(usize, Quantity),
     /// Multiplies the numbers of a target by one more than a share.
@@ -49,7 +49,7 @@ pub enum Move {
 
 impl Move {
     /// The amount, if it can be uncertain.
-    pub fn amount(&self) -> Option<Quantity> {
+    pub(super) fn amount(&self) -> Option<Quantity> {
         match *self {
             Self::Add(_, amount) | Self::Scale(_, amount) => Some(amount),
             Self::Ride(_) => None,
@@ -57,7 +57,7 @@ impl Move {
     }
 
     /// The same with another amount.
-    pub fn with_amount(&self, value: f64) -> Self {
+    pub(super) fn with_amount(&self, value: f64) -> Self {
         match *self {
             Self::Add(target, amount) => Self::Add(target, Quantity { value, ..amount }),
             Self::Scale(target, amount) => Self::Scale(target, Quantity { value, ..amount }),
@@ -66,7 +66,7 @@ impl Move {
     }
 
     /// Two amounts that it may have: a share leaves something.
-    pub fn within_reach(&self, low: f64, high: f64) -> (f64, f64) {
+    pub(super) fn within_reach(&self, low: f64, high: f64) -> (f64, f64) {
         match self {
             Self::Scale(..) => (low.max(fields::CHANGE_SHARE.min), high),
             _ => (low, high),
@@ -132,7 +132,7 @@ fn goes_with(named: &Field, other: &Field) -> bool {
 
 /// All candidates' changes with their numbers found.
 #[derive(Clone, Debug)]
-pub struct Plan {
+pub(super) struct Plan {
     targets: Vec<Target>,
     numbers: usize,
     riding_position: usize,
@@ -155,7 +155,7 @@ impl Plan {
     ///
     /// # Errors
     /// Names the change that is wrong.
-    pub fn new(scenario: &Scenario, candidates: &[Candidate]) -> Result<Self, Error> {
+    pub(super) fn new(scenario: &Scenario, candidates: &[Candidate]) -> Result<Self, Error> {
         let known = numbers(scenario);
         let mut plan = Self {
             targets: Vec::new(),
@@ -261,7 +261,7 @@ impl Plan {
     }
 
     /// How many numbers the scenario has.
-    pub fn numbers(&self) -> usize {
+    pub(super) fn numbers(&self) -> usize {
         self.numbers
     }
 
@@ -274,7 +274,7 @@ impl Plan {
     }
 
     /// The scenario and the position ridden with some moves.
-    pub fn moved<'a>(
+    pub(super) fn moved<'a>(
         &self,
         scenario: &Scenario,
         moves: impl Iterator<Item = &'a Move>,
@@ -291,7 +291,7 @@ impl Plan {
     }
 
     /// The scenario and the position ridden where parts of the changes stand at these numbers.
-    pub fn at(
+    pub(super) fn at(
         &self,
         scenario: &Scenario,
         parts: &Parts,
@@ -374,7 +374,7 @@ fn numbers(scenario: &Scenario) -> Vec<Number> {
 }
 
 /// The candidates by what they move together.
-pub struct Parts {
+pub(super) struct Parts {
     /// The parts, as [`crate::numerics::subsets`] takes them.
     pub parts: Vec<Part>,
     coordinates: Vec<Vec<Coordinate>>,
@@ -384,7 +384,7 @@ pub struct Parts {
 
 impl Parts {
     /// Candidates that move the same things make a part.
-    pub fn new(plan: &Plan) -> Self {
+    pub(super) fn new(plan: &Plan) -> Self {
         let own: Vec<Vec<Coordinate>> = plan
             .moves
             .iter()
@@ -469,7 +469,7 @@ fn axis(plan: &Plan, coordinate: Coordinate, members: &[usize]) -> Axis {
 ///
 /// # Errors
 /// Names what is wrong.
-pub fn check(candidate: &Candidate, c: usize) -> Result<(), Error> {
+pub(super) fn check(candidate: &Candidate, c: usize) -> Result<(), Error> {
     let path = |name: &str| format!("with.candidates[{c}].{name}");
     check_number(&fields::CHANCE, &path("chance"), candidate.chance)?;
     check_number(&fields::MONEY, &path("money"), candidate.money)?;

@@ -7,7 +7,7 @@ use crate::inputs::error::{Error, Kind};
 ///
 /// # Errors
 /// Names `requires` of the first candidate that names none of the list, or one that requires it in turn.
-pub fn places(candidates: &[Candidate]) -> Result<Vec<Option<usize>>, Error> {
+pub(super) fn places(candidates: &[Candidate]) -> Result<Vec<Option<usize>>, Error> {
     let field = |c: usize| format!("with.candidates[{c}].requires");
     let mut places = Vec::new();
     for (c, candidate) in candidates.iter().enumerate() {

@@ -196,7 +196,7 @@ const NEW: &[Usual] = &[Usual {
 }];
 
 /// The usual candidates of a rider of this standing.
-pub fn candidates(standing: Standing) -> Vec<Candidate> {
+pub(super) fn candidates(standing: Standing) -> Vec<Candidate> {
     let training = match standing {
         Standing::Trained => TRAINED,
         Standing::New => NEW,

@@ -26,7 +26,7 @@ pub enum ModelName {
 }
 
 /// Every model, in the order in which they are shown.
-pub const MODELS: [ModelName; 5] = [
+pub(super) const MODELS: [ModelName; 5] = [
     ModelName::TwoParameter,
     ModelName::ThreeParameter,
     ModelName::OmniDomain,
@@ -88,7 +88,7 @@ pub struct ModelFit {
 }
 
 /// A model with its curve, where it has one.
-pub struct Compared {
+pub(super) struct Compared {
     pub name: ModelName,
     pub outcome: Outcome,
     pub curve: Option<Curve>,
@@ -98,14 +98,14 @@ pub struct Compared {
 /// The degrees of freedom that the stated repeatability is worth: eight riders tested twice.
 ///
 /// Source: four-and-twenty.
-pub const KNOWN_FROM: usize = 7;
+pub(super) const KNOWN_FROM: usize = 7;
 /// An effort shorter than this takes a peak power to describe, s; two-parameter curves are not for it.
-pub const SHORT_S: f64 = 120.0;
+pub(super) const SHORT_S: f64 = 120.0;
 /// Efforts whose lengths differ by less than this factor say nothing of CP and W′ apart.
-pub const SPAN: f64 = 1.3;
+pub(super) const SPAN: f64 = 1.3;
 
 /// Fits every model and weighs those that describe all efforts.
-pub fn compare(efforts: &[Effort], power: &Power) -> Vec<Compared> {
+pub(super) fn compare(efforts: &[Effort], power: &Power) -> Vec<Compared> {
     let mut all: Vec<Compared> = MODELS
         .iter()
         .map(|&name| attempt(name, efforts, power))
@@ -206,7 +206,7 @@ fn loss_prior(model: Model) -> Vec<Prior> {
 }
 
 /// Whether the parameters are a rider's: within the bounds of a scenario, and power falls with time.
-pub fn plausible(model: Model, b: &[f64]) -> bool {
+pub(super) fn plausible(model: Model, b: &[f64]) -> bool {
     let within = |value: f64, field: &fields::Field| (field.min..=field.max).contains(&value);
     match model {
         Model::TwoParameter => within(b[0], &fields::CP_W) && within(b[1], &fields::W_PRIME_J),
@@ -231,7 +231,7 @@ pub fn plausible(model: Model, b: &[f64]) -> bool {
 /// The model that is read where none is asked for: of the forms that rides use (two parameters, or omni-domain), so that what
 /// the curve shows is what is ridden. Where an effort was longer than the point from which long rides lose power, it is the
 /// one with that loss, which the effort tells of; else the one with more evidence.
-pub fn best(all: &[Compared]) -> Option<&Compared> {
+pub(super) fn best(all: &[Compared]) -> Option<&Compared> {
     let knows_loss = |one: &&Compared| one.curve.as_ref().is_some_and(|curve| curve.priors > 0);
     all.iter()
         .find(knows_loss)
@@ -239,7 +239,7 @@ pub fn best(all: &[Compared]) -> Option<&Compared> {
 }
 
 /// Whether rides use a model.
-pub fn is_ridden(name: ModelName) -> bool {
+pub(super) fn is_ridden(name: ModelName) -> bool {
     matches!(name, ModelName::TwoParameter | ModelName::OmniDomain)
 }
 
@@ -250,7 +250,7 @@ fn heaviest(all: &[Compared], among: impl Fn(&Compared) -> bool) -> Option<&Comp
 
 /// What is guessed of CP and W′ where the efforts do not tell them apart: with riders' usual W′, and their usual loss in long
 /// rides, both as uncertain as they are.
-pub fn guessed(efforts: &[Effort], power: &Power) -> Option<Curve> {
+pub(super) fn guessed(efforts: &[Effort], power: &Power) -> Option<Curve> {
     let usual = fields::W_PRIME_J.typical();
     let model = Model::OmniDomain {
         peak: false,
@@ -269,7 +269,7 @@ pub fn guessed(efforts: &[Effort], power: &Power) -> Option<Curve> {
 
 impl Compared {
     /// As it is answered.
-    pub fn shown(&self, test_share: f64) -> ModelFit {
+    pub(super) fn shown(&self, test_share: f64) -> ModelFit {
         let curve = self.curve.as_ref();
         let figure = |model: &[ModelName], at: usize| {
             let curve = curve.filter(|_| model.contains(&self.name))?;

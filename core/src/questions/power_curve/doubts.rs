@@ -8,7 +8,7 @@ use crate::inputs::fields;
 use crate::physiology::models::Model;
 
 /// What there is to doubt.
-pub struct Seen<'a> {
+pub(super) struct Seen<'a> {
     pub with: &'a With,
     pub basis: Basis,
     pub model: Option<ModelName>,
@@ -31,7 +31,7 @@ const OVERSTATED_FROM_S: f64 = 2700.0;
 const BELOW_SD: f64 = -2.0;
 
 /// Adds the doubts.
-pub fn add(warnings: &mut Vec<Warning>, seen: &Seen<'_>) {
+pub(super) fn add(warnings: &mut Vec<Warning>, seen: &Seen<'_>) {
     let mut warn =
         |field: &str, kind, message: &str| warnings.push(Warning::new(field, kind, message));
     let own: Vec<&Tested> = seen

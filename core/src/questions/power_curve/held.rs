@@ -8,7 +8,7 @@ use crate::physiology::models::{Curve, Model};
 use crate::scenario::Power;
 
 /// A relation between power and duration with the covariance of its parameters.
-pub struct Held {
+pub(super) struct Held {
     pub model: Model,
     pub parameters: Vec<f64>,
     /// Row by row.
@@ -28,7 +28,7 @@ const DURATIONS_S: (f64, f64) = (1.0, 1e6);
 
 impl Held {
     /// From a fit; `test_share` is the stated standard deviation of an effort as a share of its power.
-    pub fn fitted(curve: &Curve, test_share: f64) -> Self {
+    pub(super) fn fitted(curve: &Curve, test_share: f64) -> Self {
         let p = curve.model.parameters();
         Self {
             model: curve.model,
@@ -43,7 +43,7 @@ impl Held {
 
     /// From a fit as rides use it: beyond the point from which long rides lose power it loses the share of critical power that the
     /// scenario says, or the usual one. A fit to efforts beyond that point contains the loss already and stays as it is.
-    pub fn for_rides(curve: &Curve, power: &Power, longest_s: f64, test_share: f64) -> Self {
+    pub(super) fn for_rides(curve: &Curve, power: &Power, longest_s: f64, test_share: f64) -> Self {
         let held = Self::fitted(curve, test_share);
         let from_s = power.long_ride_from_s.value;
         let peak = match curve.model {
@@ -96,7 +96,7 @@ impl Held {
     }
 
     /// From the scenario's own numbers.
-    pub fn given(power: &Power, test_share: f64) -> Self {
+    pub(super) fn given(power: &Power, test_share: f64) -> Self {
         let without = Self::given_without_share(power, test_share);
         match (power.long_ride_loss_share, without.model) {
             (Some(loss), Model::OmniDomain { peak, .. }) => {
@@ -141,7 +141,7 @@ impl Held {
     }
 
     /// The power that can be held for a time; not below 0.
-    pub fn power_w(&self, time_s: f64) -> Figure {
+    pub(super) fn power_w(&self, time_s: f64) -> Figure {
         let mut derivatives = vec![0.0; self.parameters.len()];
         let power_w = self
             .model
@@ -153,13 +153,13 @@ impl Held {
     }
 
     /// One standard deviation of a test of this length about what is known.
-    pub fn test_sd_w(&self, time_s: f64) -> f64 {
+    pub(super) fn test_sd_w(&self, time_s: f64) -> f64 {
         let power_w = self.power_w(time_s);
         power_w.sd.hypot(self.test_share * power_w.value)
     }
 
     /// A parameter.
-    pub fn parameter(&self, at: usize) -> Option<Figure> {
+    pub(super) fn parameter(&self, at: usize) -> Option<Figure> {
         let p = self.parameters.len();
         Some(Figure {
             value: *self.parameters.get(at)?,
@@ -168,7 +168,7 @@ impl Held {
     }
 
     /// The places of Pmax and of the long-ride loss among the parameters.
-    pub fn places(&self) -> (Option<usize>, Option<usize>) {
+    pub(super) fn places(&self) -> (Option<usize>, Option<usize>) {
         match self.model {
             Model::OmniDomain {
                 peak,
@@ -182,7 +182,7 @@ impl Held {
     }
 
     /// The loss in long rides as a share of critical power: `s = A/CP`, `var(s) = (var(A) − 2 s cov(A, CP) + s² var(CP))/CP²`.
-    pub fn loss_share(&self) -> Option<Figure> {
+    pub(super) fn loss_share(&self) -> Option<Figure> {
         let at = self.places().1?;
         let p = self.parameters.len();
         let cp_w = self.parameters[0];
@@ -197,7 +197,7 @@ impl Held {
     }
 
     /// How the first two parameters go together, kept to what a scenario takes.
-    pub fn correlation(&self) -> f64 {
+    pub(super) fn correlation(&self) -> f64 {
         let p = self.parameters.len();
         let sd = |at: usize| self.covariance[at * p + at].max(0.0).sqrt();
         let both = sd(0) * sd(1);
@@ -213,7 +213,12 @@ impl Held {
     /// How long the power for `hold_s`, times a factor, can be held when the whole curve is raised by another; `None` for
     /// ever, or not for a second. Both powers are of one curve, so that what is common to them cancels: by the implicit
     /// function, `dt/db = (c dP(hold)/db − dP(t)/db)/P′(t)` with `c` the one factor over the other.
-    pub fn held_s(&self, hold_s: f64, power_factor: f64, curve_factor: f64) -> Option<Figure> {
+    pub(super) fn held_s(
+        &self,
+        hold_s: f64,
+        power_factor: f64,
+        curve_factor: f64,
+    ) -> Option<Figure> {
         let p = self.parameters.len();
         let (mut here, mut there) = (vec![0.0; p], vec![0.0; p]);
         let factor = power_factor / curve_factor;

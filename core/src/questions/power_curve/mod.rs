@@ -12,6 +12,7 @@ use serde::{Deserialize, Serialize};
 use super::request::{Request, check_number};
 use crate::inputs::error::{Error, Warning};
 use crate::inputs::fields;
+use crate::inputs::published::PUBLISHED;
 use crate::inputs::quantity::{Column, Figure};
 use crate::numerics::distributions::{Certainty, MOST_RUNS, runs_per_group};
 use crate::numerics::solve::spaced_log;
@@ -231,10 +232,6 @@ pub struct Columns {
     pub positions_w: Column,
 }
 
-/// Peak aerobic power of highly trained cyclists rose by these shares in four weeks of intervals.
-///
-/// Source: laursen-2002.
-const TRAINING_RISE: [f64; 2] = [0.03, 0.062];
 /// 19 times in 20, of a normal distribution.
 const NINETEEN_IN_TWENTY: f64 = 1.959_963_984_540_054;
 /// One model speaks for itself when it has this share of the evidence.
@@ -604,14 +601,14 @@ fn training(with: &With, held: &Held) -> Training {
             .map_or(MOST_RUNS, |enough| enough.runs)
     };
     Training {
-        rise_share: TRAINING_RISE,
-        rise_w: TRAINING_RISE.map(|rise| rise * power_w),
-        held_s: TRAINING_RISE.map(|rise| {
+        rise_share: PUBLISHED.four_weeks_peak_gain,
+        rise_w: PUBLISHED.four_weeks_peak_gain.map(|rise| rise * power_w),
+        held_s: PUBLISHED.four_weeks_peak_gain.map(|rise| {
             held.held_s(with.hold_s, 1.0, 1.0 + rise)
                 .map(|held| held.value)
         }),
         shown_share,
-        tests: TRAINING_RISE.map(tests),
+        tests: PUBLISHED.four_weeks_peak_gain.map(tests),
     }
 }
 

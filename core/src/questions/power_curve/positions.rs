@@ -52,7 +52,7 @@ const W_PRIME_SHARE: f64 = 0.1;
 
 /// Every position that has efforts, with its curve, in the form that rides use. The errors of efforts in different positions are
 /// taken as independent.
-pub fn curves(
+pub(super) fn curves(
     scenario: &Scenario,
     groups: &[Tests],
     asked: usize,

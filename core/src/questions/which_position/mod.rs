@@ -7,6 +7,7 @@ use serde::{Deserialize, Serialize};
 use super::request::{Request, check_number, no_effort};
 use crate::inputs::error::{Error, Kind, Warning};
 use crate::inputs::fields;
+use crate::inputs::published::{MeanAndSd, PUBLISHED};
 use crate::inputs::quantity::{Column, Figure, Known, Quantity};
 use crate::numerics::distributions::predicted_share;
 use crate::numerics::solve::{interpolate, root, spaced_log, within};
@@ -195,32 +196,36 @@ pub struct PublishedCost {
     pub cda_cut: Option<f64>,
 }
 
-/// Lowering the bars cut five riders' drag area by 10.7 ± 3.1 %. Source: polanco-2020.
-const POLANCO_CUT: (f64, f64) = (0.107, 0.031);
-/// And cost them 9.5 ± 5.4 % of their power. Source: polanco-2020.
-const POLANCO: PublishedCost = PublishedCost {
-    source: "polanco-2020",
-    mean: 0.095,
-    sd: 0.054,
-    is_share: true,
-    riders: 5,
-    cda_cut: Some(POLANCO_CUT.0),
-};
-/// A torso at 12° cost eleven riders 16 ± 20 W at the anaerobic threshold. Source: faulkner-2021.
-const FAULKNER: PublishedCost = PublishedCost {
-    source: "faulkner-2021",
-    mean: 16.0,
-    sd: 20.0,
-    is_share: false,
-    riders: 11,
-    cda_cut: None,
-};
+/// What a lower position cost the riders of two studies.
+fn published_costs() -> [PublishedCost; 2] {
+    let lower_bars = PUBLISHED.lower_bars_power_cost;
+    let low_torso = PUBLISHED.low_torso_cost_w;
+    [
+        PublishedCost {
+            source: "polanco-2020",
+            mean: lower_bars.mean,
+            sd: lower_bars.sd,
+            is_share: true,
+            riders: PUBLISHED.lower_bars_riders,
+            cda_cut: Some(PUBLISHED.lower_bars_cda_cut.mean),
+        },
+        PublishedCost {
+            source: "faulkner-2021",
+            mean: low_torso.mean,
+            sd: low_torso.sd,
+            is_share: false,
+            riders: PUBLISHED.low_torso_riders,
+            cda_cut: None,
+        },
+    ]
+}
+
 /// Cuts in drag area that a lowered torso may bring: those of `polanco-2020` give or take two standard deviations. That a torso
 /// at 12° is among them is assumed.
-const LOWERED_TORSO: (f64, f64) = (
-    POLANCO_CUT.0 - 2.0 * POLANCO_CUT.1,
-    POLANCO_CUT.0 + 2.0 * POLANCO_CUT.1,
-);
+fn is_cut_of_a_lowered_torso(cda_cut: f64) -> bool {
+    let MeanAndSd { mean, sd } = PUBLISHED.lower_bars_cda_cut;
+    (mean - 2.0 * sd..=mean + 2.0 * sd).contains(&cda_cut)
+}
 
 /// What is measured.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
@@ -457,7 +462,7 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
             &spread,
         ),
         lower_bars: lower_bars(&scenario, &setups, reference, &board.spots),
-        published: [POLANCO, FAULKNER],
+        published: published_costs(),
         drawn,
         warnings,
         columns: curve.columns(&spread, doubts_at, &doubt_m, reference, count),
@@ -480,7 +485,7 @@ impl Answer {
             crossovers: Vec::new(),
             costs: Vec::new(),
             lower_bars: Vec::new(),
-            published: [POLANCO, FAULKNER],
+            published: published_costs(),
             drawn,
             warnings,
             columns: Columns::default(),
@@ -1319,10 +1324,10 @@ fn cost(
         }
     });
     let allowed_share = allowed.map(|allowed_w| allowed_w.value / other_cp_w);
-    let scale = cda_cut / POLANCO_CUT.0;
+    let scale = cda_cut / PUBLISHED.lower_bars_cda_cut.mean;
     let polanco_cost = (scale > 0.0).then_some(Figure {
-        value: scale * POLANCO.mean,
-        sd: scale * POLANCO.sd,
+        value: scale * PUBLISHED.lower_bars_power_cost.mean,
+        sd: scale * PUBLISHED.lower_bars_power_cost.sd,
     });
     PositionCost {
         choice,
@@ -1333,12 +1338,15 @@ fn cost(
         now_w: other_cp_w - cp_w,
         cda_cut,
         polanco_cost,
-        polanco_share: polanco_cost
-            .zip(allowed_share)
-            .map(|(cost, share)| predicted_share(share, cost.value, cost.sd, POLANCO.riders)),
+        polanco_share: polanco_cost.zip(allowed_share).map(|(cost, share)| {
+            predicted_share(share, cost.value, cost.sd, PUBLISHED.lower_bars_riders)
+        }),
         faulkner_share: allowed
-            .filter(|_| (LOWERED_TORSO.0..=LOWERED_TORSO.1).contains(&cda_cut))
-            .map(|watts| predicted_share(watts.value, FAULKNER.mean, FAULKNER.sd, FAULKNER.riders)),
+            .filter(|_| is_cut_of_a_lowered_torso(cda_cut))
+            .map(|watts| {
+                let MeanAndSd { mean, sd } = PUBLISHED.low_torso_cost_w;
+                predicted_share(watts.value, mean, sd, PUBLISHED.low_torso_riders)
+            }),
     }
 }
 
@@ -1382,7 +1390,7 @@ fn lower_bars(
     let Some(kept) = setups.get(reference) else {
         return Vec::new();
     };
-    let (cut, sd) = POLANCO_CUT;
+    let MeanAndSd { mean: cut, sd } = PUBLISHED.lower_bars_cda_cut;
     let cuts = [cut - sd, cut, cut + sd];
     let over = |(event, distance_m): (usize, f64)| {
         cuts.map(|cda_cut| {

@@ -295,8 +295,8 @@ pub struct Answer {
     pub reading: Option<AtDistance>,
     /// Where choices and the reference cross, by choice and then by distance.
     pub crossovers: Vec<Crossover>,
-    /// What each position may cost before it loses against another: every pair as it is worn, or those with the reference if
-    /// there are very many.
+    /// What each position may cost before it loses against another: every pair as it is worn; those with the reference if
+    /// there are very many, and then at the first events only.
     pub costs: Vec<PositionCost>,
     /// What lower bars than the reference's may cost.
     pub lower_bars: Vec<LowerBars>,
@@ -1252,14 +1252,21 @@ fn costs(
                 .is_some_and(|ride| scenario.as_worn(&[ride.position]).contains(ride))
         })
         .collect();
-    let many = worn.len() * worn.len().saturating_sub(1) / 2 * scenario.events.len() > MOST_COSTS;
+    let others = worn.len().saturating_sub(1);
+    let many = worn.len() * others / 2 * scenario.events.len() > MOST_COSTS;
+    // Of very many positions even those pairs are too many: then only the first events have theirs.
+    let most_events = if many {
+        MOST_COSTS / others.max(1)
+    } else {
+        MOST_COSTS
+    };
     let mut costs = Vec::new();
     for (i, &one) in worn.iter().enumerate() {
         for &other in &worn[..i] {
             if many && one != reference && other != reference {
                 continue;
             }
-            for event in 0..scenario.events.len() {
+            for event in 0..scenario.events.len().min(most_events) {
                 let row = event * setups.len();
                 let mean_m2 = |choice: usize| {
                     setups[choice]

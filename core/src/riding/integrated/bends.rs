@@ -101,7 +101,8 @@ pub(super) fn follow_limit(
     end_m: f64,
     track: &mut impl Track,
 ) -> bool {
-    const SHORT_M: f64 = 20.0;
+    /// The longest step while drag area changes: each goes by the mean drag area over its time.
+    const LONGEST_M: f64 = 200.0;
     let left_m = end_m - state.distance_m;
     let mass_kg = rider.mass_kg;
     let u = limit.at(state.distance_m);
@@ -116,16 +117,18 @@ pub(super) fn follow_limit(
     } else {
         until_braking_m.min(left_m)
     };
-    let h = if rider.position.fade.is_some() {
-        h.min(SHORT_M)
-    } else {
-        h
-    };
+    let longest_m = rider
+        .position
+        .unchanged_until_s(state.time_s)
+        .map_or(LONGEST_M, |until_s| {
+            (until_s - state.time_s) * first.node.speed_m_s
+        });
+    let h = h.min(longest_m);
     let h = if h > 1e-6 { h } else { left_m.min(1e-6) };
     let after = u + slope * h;
     let (v0, v1) = ((2.0 * u).sqrt(), (2.0 * after).sqrt());
     let time_s = state.time_s + 2.0 * h / (v0 + v1);
-    let cda_m2 = rider.position.cda_at_m2(state.time_s);
+    let cda_m2 = rider.position.mean_cda_between_m2(state.time_s, time_s);
     let nodes = gauss_points(0.0, h).map(|(x, length_m)| {
         let speed_m_s = (2.0 * (u + slope * x)).sqrt();
         let air_n = rider.stretch.air_n(speed_m_s, cda_m2);

@@ -1,5 +1,7 @@
 //! The one error type: what is wrong, in which field of the request, and the range where there is one.
 
+use std::fmt;
+
 use serde::Serialize;
 
 /// What kind of thing is wrong with a request.
@@ -87,7 +89,15 @@ impl Error {
     }
 }
 
-/// A number in words' company: the shortest text that reads back as it. The writer of JSON is linked already, and the
+impl fmt::Display for Error {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str(&self.message)
+    }
+}
+
+impl std::error::Error for Error {}
+
+/// Formats a number for a message: the shortest text that reads back as it. The writer of JSON is linked already, and the
 /// standard library's costs the module sixteen kilobytes.
 pub fn decimal(number: f64) -> String {
     let text = serde_json::Number::from_f64(number)

@@ -5,11 +5,10 @@ use serde::{Deserialize, Serialize};
 use serde_json::Value;
 
 use super::tree::{Mistake, Node};
-use crate::inputs::error::{Error, Kind, Warning, decimal};
+use crate::inputs::error::{Error, Kind, Warning};
 use crate::inputs::fields::{self, Field};
 use crate::inputs::quantity::Quantity;
-use crate::riding::effort::{Effort, NoEffort};
-use crate::riding::integrated::Stall;
+use crate::riding::effort::Effort;
 use crate::scenario::{OLDEST, Scenario, VERSION, check_quantity, version_error};
 
 /// A checked request: the scenario, its warnings, and what the question asks with.
@@ -195,36 +194,4 @@ pub fn missing(field: &str) -> Error {
 /// Names `path`.
 pub fn check_number(field: &Field, path: &str, value: f64) -> Result<(), Error> {
     field.check(|| path.to_owned(), value)
-}
-
-/// An effort without an answer, as an error.
-pub fn no_effort(reason: NoEffort) -> Error {
-    match reason {
-        NoEffort::Stalls(Stall {
-            push_n: Some(push_n),
-            distance_m,
-        }) => Error::impossible(
-            "scenario.bike.launch_force_n",
-            format!(
-                "The rider comes to a stop after {} m: the road there takes a push of {} N, more than the greatest push of this rider and gear.",
-                decimal(distance_m.round()),
-                decimal(push_n.round())
-            ),
-        ),
-        NoEffort::Stalls(stall) => Error::impossible(
-            "scenario.course",
-            format!(
-                "The rider comes to a stop after {} m: too little power for this road and wind.",
-                decimal(stall.distance_m.round())
-            ),
-        ),
-        NoEffort::OutOfReach => Error::impossible(
-            "with.effort.time_s",
-            "No power from 1 to 2500 W gives this time on this course.",
-        ),
-        NoEffort::NothingSustainable => Error::impossible(
-            "scenario.power",
-            "This power curve falls to nothing before the finish.",
-        ),
-    }
 }

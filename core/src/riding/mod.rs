@@ -1,6 +1,12 @@
 //! A whole ride along a course: the integrated ride, the quasi-steady time model that is quick enough for draws, and the best
 //! even effort. May import the layers from `numerics` to `physiology`.
 
+#[cfg(feature = "all")]
+pub(crate) mod crossovers;
 pub mod effort;
 pub mod integrated;
+#[cfg(feature = "all")]
+pub(crate) mod known_ride;
 pub mod quasi_steady;
+#[cfg(feature = "all")]
+pub(crate) mod tie;

@@ -2,10 +2,15 @@
 //! any calculation. May import every layer but `questions`.
 
 mod check;
+#[cfg(feature = "all")]
+pub(crate) mod comparison;
 mod inspect;
 mod physical;
 mod position;
 pub mod propagation;
+pub(crate) mod ride_errors;
+#[cfg(feature = "all")]
+pub(crate) mod shared_drag_error;
 mod simplify;
 
 use std::fmt;

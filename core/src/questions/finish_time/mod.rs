@@ -4,7 +4,7 @@ use std::rc::Rc;
 
 use serde::{Deserialize, Serialize};
 
-use super::request::{EffortForm, Request, check_number, no_effort};
+use super::request::{EffortForm, Request, check_number};
 use crate::inputs::error::{Error, Kind, Warning, decimal};
 use crate::inputs::fields;
 use crate::inputs::quantity::{Column, Figure};
@@ -18,6 +18,7 @@ use crate::riding::effort::{
 };
 use crate::riding::integrated::{self, Integrated, Ride, Setup, TimeModel, ride, time_s};
 use crate::scenario::propagation::{Case, Contribution, Propagation, figure};
+use crate::scenario::ride_errors::no_effort;
 use crate::scenario::{CourseKind, Scenario};
 
 /// What the question takes.

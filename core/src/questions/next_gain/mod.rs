@@ -9,7 +9,7 @@ use std::rc::Rc;
 
 use serde::{Deserialize, Serialize};
 
-use super::request::{Request, check_number, no_effort};
+use super::request::{Request, check_number};
 use super::which_position::{LONG_S, hour_overstated};
 use crate::inputs::error::{Error, Kind, Warning};
 use crate::inputs::fields::{self, Evidence};
@@ -23,6 +23,7 @@ use crate::riding::effort::{Effort, Paced, TIME_ACCURACY, even_from, even_within
 use crate::riding::integrated::{Integrated, Setup, TimeModel};
 use crate::riding::quasi_steady::QuasiSteady;
 use crate::scenario::propagation::{Case, Propagation, figure, with_model_error};
+use crate::scenario::ride_errors::no_effort;
 use crate::scenario::{CourseKind, Scenario};
 use crate::uncertainty::draws::Spread;
 pub use changes::Change;

@@ -3,7 +3,7 @@
 use serde::{Deserialize, Serialize};
 
 use super::finish_time::{aero_share, beyond_curve, long_doubts, own_effort};
-use super::request::{EffortForm, Request, check_number, no_effort};
+use super::request::{EffortForm, Request, check_number};
 use crate::inputs::error::{Error, Kind, Warning};
 use crate::inputs::fields;
 use crate::inputs::quantity::{Column, Figure};
@@ -14,6 +14,7 @@ use crate::physiology::power_duration::Recovery;
 use crate::riding::effort::{Effort, Paced, even_from, paced};
 use crate::riding::integrated::{Integrated, Setup, TimeModel, ride, time_s};
 use crate::scenario::propagation::{Case, Contribution, Propagation, figure, with_model_error};
+use crate::scenario::ride_errors::no_effort;
 use crate::uncertainty::draws::{Drawn, Spread};
 
 /// What the question takes.

@@ -1,27 +1,27 @@
 //! Which position for which distance?
 
-use std::rc::Rc;
-
 use serde::{Deserialize, Serialize};
 
-use super::request::{Request, check_number, no_effort};
+use super::request::{Request, check_number};
 use crate::inputs::error::{Error, Kind, Warning};
 use crate::inputs::fields;
 use crate::inputs::published::{MeanAndSd, PUBLISHED};
-use crate::inputs::quantity::{Column, Figure, Known, Quantity};
+use crate::inputs::quantity::{Column, Figure, Known};
 use crate::numerics::distributions::predicted_share;
-use crate::numerics::solve::{interpolate, root, spaced_log, within};
-use crate::physics::course::Course;
-use crate::physics::position::{Fade, Lapses, Position};
-use crate::riding::effort::{
-    KnownEffort, Paced, TIME_ACCURACY, even_from, even_within, power_for_time_from_w,
-};
-use crate::riding::integrated::{Integrated, Setup};
-use crate::riding::quasi_steady::{PIECE_M, QuasiSteady};
-use crate::scenario::propagation::{Case, Propagation, with_model_error};
-use crate::scenario::{Input, Ridden, Scenario, position_index};
-use crate::uncertainty::draws::{Normal, Sensitivities, draw_errors, moves, with_errors};
-use crate::uncertainty::value_of_information::{Direction, Shape, Tally};
+use crate::numerics::solve::{interpolate, spaced_log};
+use crate::riding::crossovers::{Crossing, TimesByDistance, is_many};
+use crate::riding::effort::Paced;
+use crate::riding::integrated::Setup;
+use crate::riding::known_ride::{KnownRide, at_length};
+use crate::riding::tie::{seconds_per_watt, tie_factor};
+use crate::scenario::comparison::{Comparison, setups};
+use crate::scenario::propagation::{Propagation, with_model_error};
+use crate::scenario::ride_errors::no_effort;
+pub use crate::scenario::shared_drag_error::Measured;
+use crate::scenario::shared_drag_error::{Measurement, SharedDragError};
+use crate::scenario::{Ridden, Scenario, position_index};
+use crate::uncertainty::draws::Sensitivities;
+use crate::uncertainty::value_of_information::{Shape, Tally};
 
 /// How much of the question is answered.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Deserialize)]
@@ -227,17 +227,6 @@ fn is_cut_of_a_lowered_torso(cda_cut: f64) -> bool {
     (mean - 2.0 * sd..=mean + 2.0 * sd).contains(&cda_cut)
 }
 
-/// What is measured.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
-#[cfg_attr(feature = "types", derive(ts_rs::TS))]
-#[serde(rename_all = "snake_case")]
-pub enum Measured {
-    /// One input, the whole of it: of a drag area the error that it shares with the others too.
-    Input,
-    /// The difference of two positions' drag areas, as one test of both gives it.
-    Difference,
-}
-
 /// How much better the choice would be if something were measured exactly before it, all else as uncertain as it is.
 #[derive(Clone, Debug, Serialize)]
 #[cfg_attr(feature = "types", derive(ts_rs::TS))]
@@ -328,22 +317,12 @@ pub struct Columns {
 
 /// The most choices that are compared.
 pub const MOST_CHOICES: usize = 24;
-/// The distances that the curves span at least, m.
-const CURVE_M: (f64, f64) = (5_000.0, 200_000.0);
-/// Points of the curves: on a course of few segments, and of many.
-const CURVE_POINTS: (usize, usize) = (33, 13);
 /// Points at which the doubt of the curves is worked out.
 const DOUBT_POINTS: (usize, usize) = (7, 4);
-/// From so many segments on a course is one of many.
-const MANY_SEGMENTS: usize = 60;
 /// The most pairs of positions and events whose cost is worked out.
 const MOST_COSTS: usize = 120;
-/// The most pairs of positions whose difference is weighed as a measurement; of more, only those with the reference.
-const MOST_DIFFERENCES: usize = 15;
 /// The course of all choices and events together has at most about as many points: a second or so of work.
 const MOST_POINTS_TOGETHER: usize = 6_000;
-/// The most stretches that the draws of one request are taken over: a second or so of work.
-const MOST_STRETCHES_DRAWN: f64 = 1e7;
 /// Beyond this the power curve needs to know what long rides lose, s.
 pub(super) const LONG_S: f64 = 3000.0;
 
@@ -369,23 +348,23 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
     let (rides, reference) = choices(&scenario, &with)?;
     warnings
         .extend(scenario.simplify_for(rides.len() * scenario.events.len(), MOST_POINTS_TOGETHER));
-    let together = Together::new(&scenario, &rides, with.cda_correlation);
+    let together = SharedDragError::new(&scenario, &rides, with.cda_correlation);
     let inquiry = Propagation::of_rides(&together.scenario, rides.clone(), &together.own());
     let setups = inquiry.base(|case| setups(case, &rides))?;
     let measurements = together.measurements(inquiry.inputs(), rides[reference].position);
-    let mut board = Board {
+    let mut comparison = Comparison {
         inquiry: &inquiry,
         rides: &rides,
         together: &together,
         measurements: &measurements,
-        spots: Vec::new(),
+        known_rides: Vec::new(),
     };
 
     for (event, at) in scenario.events.iter().enumerate() {
         for (choice, setup) in setups.iter().enumerate() {
-            let spot =
-                Spot::new(choice, setup, at.distance_m).map_err(|error| at_event(error, event))?;
-            board.spots.push(spot);
+            let known = KnownRide::new(choice, setup, at.distance_m)
+                .map_err(|reason| at_event(no_effort(reason), event))?;
+            comparison.known_rides.push(known);
         }
     }
     let count = rides.len();
@@ -396,7 +375,10 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
     };
     let drawn = match (with.draws, with.so_far) {
         (0, None) => None,
-        (draws, so_far) => Some(board.counted(shape, reference, draws, with.seed, so_far)?),
+        (draws, so_far) => {
+            let tally = comparison.counted(shape, reference, draws, with.seed, so_far)?;
+            Some(comparison.counted_draws(shape, tally))
+        }
     };
     let choices = rides
         .iter()
@@ -406,13 +388,18 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
     if with.part == Wanted::Draws {
         return Ok(Answer::of_draws(choices, reference, drawn, warnings));
     }
-    let reading_at = board.spots.len();
+    let reading_at = comparison.known_rides.len();
     let reading_m = with
         .distance_m
-        .filter(|&distance_m| board.row(&setups, distance_m));
-    let curve = Curve::new(&setups, &scenario, reference);
+        .filter(|&distance_m| comparison.row(&setups, distance_m));
+    let events_m: Vec<f64> = scenario
+        .events
+        .iter()
+        .map(|event| event.distance_m)
+        .collect();
+    let curve = TimesByDistance::new(&setups, &events_m, reference);
     let crossovers = curve.crossovers(&setups, reference);
-    let doubts_at = board.spots.len();
+    let doubts_at = comparison.known_rides.len();
     let doubt_points = if is_many(&setups) {
         DOUBT_POINTS.1
     } else {
@@ -424,17 +411,17 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
             spaced_log(from_m, to_m, doubt_points)
         })
         .into_iter()
-        .filter(|&distance_m| board.row(&setups, distance_m))
+        .filter(|&distance_m| comparison.row(&setups, distance_m))
         .collect();
-    let crossed_at = board.spots.len();
+    let crossed_at = comparison.known_rides.len();
     let crossovers: Vec<Crossing> = crossovers
         .into_iter()
-        .filter(|crossing| board.pair(&setups, crossing, reference))
+        .filter(|crossing| comparison.pair(&setups, crossing, reference))
         .collect();
-    let spread = board.moves()?;
+    let spread = comparison.moves()?;
 
     let over = |row: usize, distance_m: f64| {
-        board.over(&spread, row, distance_m, reference, &setups, &scenario)
+        comparison.over(&spread, row, distance_m, reference, &setups, &scenario)
     };
     let events: Vec<AtDistance> = scenario
         .events
@@ -442,7 +429,7 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
         .enumerate()
         .map(|(event, at)| over(event * count, at.distance_m))
         .collect();
-    warnings.extend(long_ride_doubt(&setups, &board.spots));
+    warnings.extend(long_ride_doubt(&setups, &comparison.known_rides));
     Ok(Answer {
         choices,
         reference,
@@ -458,10 +445,10 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
             &setups,
             &rides,
             reference,
-            &board.spots,
+            &comparison.known_rides,
             &spread,
         ),
-        lower_bars: lower_bars(&scenario, &setups, reference, &board.spots),
+        lower_bars: lower_bars(&scenario, &setups, reference, &comparison.known_rides),
         published: published_costs(),
         drawn,
         warnings,
@@ -559,16 +546,6 @@ fn choices(scenario: &Scenario, with: &With) -> Result<(Vec<Ridden>, usize), Err
     Ok((rides, place))
 }
 
-fn setups(case: &Case<'_>, rides: &[Ridden]) -> Result<Vec<Setup>, Error> {
-    rides.iter().map(|&ride| case.setup_in(ride)).collect()
-}
-
-fn is_many(setups: &[Setup]) -> bool {
-    setups
-        .first()
-        .is_some_and(|setup| setup.course.segments.len() > MANY_SEGMENTS)
-}
-
 fn choice(ride: Ridden, setup: &Setup) -> PositionChoice {
     let Ridden { position, worn } = ride;
     PositionChoice {
@@ -590,357 +567,8 @@ fn at_event(error: Error, event: usize) -> Error {
     }
 }
 
-/// The course of a setup at another length.
-fn at_length(setup: &Setup, distance_m: f64) -> Setup {
-    Setup {
-        course: Rc::new(setup.course.scaled_to(distance_m)),
-        ..setup.clone()
-    }
-}
-
-/// The best even effort over a distance, followed to the line: two rides are enough where about its time is known.
-fn followed(setup: &Setup, distance_m: f64, about_s: f64, accuracy: f64) -> Result<Paced, Error> {
-    let there = at_length(setup, distance_m);
-    even_within(
-        &Integrated,
-        &there,
-        there.power.sustainable_w(about_s.max(1.0)),
-        accuracy,
-    )
-    .map_err(no_effort)
-}
-
-/// About the time of a distance before any ride is known, s.
-fn about_s(distance_m: f64) -> f64 {
-    distance_m / 11.0
-}
-
-/// How time grows with distance, about: a guess to begin with.
-const TIME_BY_DISTANCE: f64 = 1.03;
-/// Relative accuracy of the curves' times, a thousandth of a second in some hours.
-const CURVE_ACCURACY: f64 = 1e-7;
-
-/// A choice over a distance: its ride followed to the line, and what finds rides near it.
-struct Spot {
-    choice: usize,
-    distance_m: f64,
-    course: Rc<Course>,
-    ride: Paced,
-    known: KnownEffort,
-    time_model: QuasiSteady,
-    /// What the followed ride takes more than the one of steady speeds, s.
-    left_out_s: f64,
-    /// About how many pieces the ride of steady speeds is made of.
-    pieces: f64,
-}
-
-impl Spot {
-    fn new(choice: usize, setup: &Setup, distance_m: f64) -> Result<Self, Error> {
-        let there = at_length(setup, distance_m);
-        let ride = followed(setup, distance_m, about_s(distance_m), TIME_ACCURACY)?;
-        let time_model = QuasiSteady::default();
-        let known = KnownEffort::new(&time_model, &there, ride.power_w).map_err(no_effort)?;
-        let left_out_s = ride.time_s - known.time_s(&time_model, &there).map_err(no_effort)?;
-        let fades = if there.position.fade.is_some() {
-            distance_m / PIECE_M
-        } else {
-            0.0
-        };
-        let pieces = there.course.segments.len() as f64 + fades;
-        Ok(Self {
-            choice,
-            distance_m,
-            course: there.course,
-            ride,
-            known,
-            time_model,
-            left_out_s,
-            pieces,
-        })
-    }
-}
-
-/// The part of the drag areas' doubt that is common to all positions, kept apart from what is each one's own.
-struct Together {
-    /// The scenario, its drag areas with their own part of the doubt.
-    scenario: Scenario,
-    /// How far one standard deviation of the common part moves each position's drag areas, m².
-    moves_m2: Vec<f64>,
-}
-
-impl Together {
-    fn new(scenario: &Scenario, rides: &[Ridden], correlation: f64) -> Self {
-        let mut own = scenario.clone();
-        let mut moves_m2 = vec![0.0; own.positions.len()];
-        for (i, position) in own.positions.iter_mut().enumerate() {
-            // What is exact stays so, and a position that is not compared has no part in this.
-            if rides.iter().any(|ride| ride.position == i) {
-                moves_m2[i] = correlation.sqrt() * position.cda_m2.sd;
-                position.cda_m2.sd *= (1.0 - correlation).sqrt();
-            }
-        }
-        Self {
-            scenario: own,
-            moves_m2,
-        }
-    }
-
-    /// As an input of the question's own, in standard deviations.
-    fn own(&self) -> Vec<(&'static str, Quantity, &'static fields::Field)> {
-        let uncertain = self.moves_m2.iter().any(|&moves| moves > 0.0);
-        let common = Quantity {
-            value: 0.0,
-            sd: 1.0,
-            source: Known::Estimated,
-        };
-        if uncertain {
-            vec![("with.cda_correlation", common, &fields::COMMON_ERROR)]
-        } else {
-            Vec::new()
-        }
-    }
-
-    /// What could be measured: every input of the scenario, a drag area with its common and its own part, and the difference of
-    /// every two drag areas.
-    fn measurements(&self, inputs: &[Input], reference: usize) -> Vec<Measurement> {
-        let cda_of = |position: usize| format!("scenario.positions[{position}].cda_m2");
-        // How far the errors of a position's drag area move it, the common one first.
-        let moves = |place: usize, position: usize| {
-            [
-                (0, self.moves_m2[position]),
-                (place, inputs[place].uncertain.sd),
-            ]
-        };
-        let mut areas: Vec<(usize, usize)> = Vec::new();
-        let mut found: Vec<Measurement> = Vec::new();
-        for (place, input) in inputs.iter().enumerate() {
-            // The common part of all drag areas cannot be measured by itself.
-            if !input.path.starts_with("scenario.") {
-                continue;
-            }
-            let position =
-                (0..self.moves_m2.len()).find(|&position| input.path == cda_of(position));
-            areas.extend(position.map(|position| (place, position)));
-            let direction = match position {
-                Some(position) => {
-                    Direction::new(&moves(place, position)).unwrap_or(Direction::of(place))
-                }
-                None => Direction::of(place),
-            };
-            found.push(Measurement {
-                what: Measured::Input,
-                fields: vec![input.path.clone()],
-                source: input.known,
-                direction,
-            });
-        }
-        let many = areas.len() * areas.len().saturating_sub(1) / 2 > MOST_DIFFERENCES;
-        for (i, &(place, position)) in areas.iter().enumerate() {
-            for &(other_place, other) in &areas[i + 1..] {
-                if many && position != reference && other != reference {
-                    continue;
-                }
-                let ([common, own], [other_common, other_own]) =
-                    (moves(place, position), moves(other_place, other));
-                let apart = [
-                    (0, common.1 - other_common.1),
-                    own,
-                    (other_own.0, -other_own.1),
-                ];
-                found.extend(Direction::new(&apart).map(|direction| Measurement {
-                    what: Measured::Difference,
-                    fields: vec![cda_of(position), cda_of(other)],
-                    source: less_sure(inputs[place].known, inputs[other_place].known),
-                    direction,
-                }));
-            }
-        }
-        found
-    }
-
-    /// Sensitivities every drag area of every position by the common error of a case.
-    fn shift(&self, case: &Case<'_>, rides: &[Ridden], setups: &mut [Setup]) {
-        let Some(&error) = case.own.first() else {
-            return;
-        };
-        for (ride, setup) in rides.iter().zip(setups) {
-            let by_m2 = error * self.moves_m2.get(ride.position).copied().unwrap_or(0.0);
-            let factor = within(
-                setup.position.cda_m2 + by_m2,
-                fields::CDA_M2.min,
-                fields::CDA_M2.max,
-            ) / setup.position.cda_m2;
-            if factor != 1.0 {
-                setup.position = with_cda(&setup.position, factor);
-            }
-        }
-    }
-}
-
-/// Something that could be measured before choosing.
-struct Measurement {
-    what: Measured,
-    fields: Vec<String>,
-    source: Known,
-    direction: Direction,
-}
-
-fn less_sure(one: Known, other: Known) -> Known {
-    let either = |known: Known| one == known || other == known;
-    [Known::Typical, Known::Estimated]
-        .into_iter()
-        .find(|&known| either(known))
-        .unwrap_or(Known::Measured)
-}
-
-/// The rides that are compared.
-struct Board<'a> {
-    inquiry: &'a Propagation<'a>,
-    rides: &'a [Ridden],
-    together: &'a Together,
-    measurements: &'a [Measurement],
-    spots: Vec<Spot>,
-}
-
-/// The choices at the values of all inputs, and their times: an input of one position leaves the others there.
-struct AtRest {
-    setups: Vec<Setup>,
-    times_s: Vec<f64>,
-}
-
-impl Board<'_> {
-    /// Adds every choice over a distance; adds none where one of them cannot be ridden.
-    fn row(&mut self, setups: &[Setup], distance_m: f64) -> bool {
-        let row: Result<Vec<Spot>, Error> = setups
-            .iter()
-            .enumerate()
-            .map(|(choice, setup)| Spot::new(choice, setup, distance_m))
-            .collect();
-        row.map(|row| self.spots.extend(row)).is_ok()
-    }
-
-    /// Adds the reference and the choice where they cross.
-    fn pair(&mut self, setups: &[Setup], crossing: &Crossing, reference: usize) -> bool {
-        let pair: Option<Vec<Spot>> = [reference, crossing.choice]
-            .into_iter()
-            .map(|choice| Spot::new(choice, setups.get(choice)?, crossing.distance_m).ok())
-            .collect();
-        pair.map(|pair| self.spots.extend(pair)).is_some()
-    }
-
-    /// Every choice in a case.
-    fn setups(&self, case: &Case<'_>) -> Result<Vec<Setup>, Error> {
-        let mut setups = setups(case, self.rides)?;
-        self.together.shift(case, self.rides, &mut setups);
-        Ok(setups)
-    }
-
-    /// Finish times of every spot, by steady speeds; of choices that are as they were at rest the times are known.
-    fn times_s(
-        &self,
-        case: &Case<'_>,
-        mut setups: Vec<Setup>,
-        at_rest: Option<&AtRest>,
-    ) -> Result<Vec<f64>, Error> {
-        let course_moves = self.inquiry.course_moves();
-        let at_rest = at_rest.filter(|_| !course_moves);
-        let resting = |(choice, setup): (usize, &Setup)| {
-            at_rest.filter(|rest| rest.setups.get(choice) == Some(setup))
-        };
-        let known: Vec<Option<&AtRest>> = setups.iter().enumerate().map(resting).collect();
-        let time_s = |(i, spot): (usize, &Spot)| {
-            if let Some(rest) = known.get(spot.choice).copied().flatten() {
-                return Ok(rest.times_s[i]);
-            }
-            let setup = setups
-                .get_mut(spot.choice)
-                .ok_or_else(|| Error::impossible("", "There is no such choice."))?;
-            setup.course = match course_moves {
-                true => Rc::new(case.course().scaled_to(spot.distance_m)),
-                false => Rc::clone(&spot.course),
-            };
-            spot.known
-                .time_s(&spot.time_model, setup)
-                .map_err(no_effort)
-        };
-        self.spots.iter().enumerate().map(time_s).collect()
-    }
-
-    /// How the inputs move every spot's finish time: the values followed, their moves by steady speeds.
-    fn moves(&self) -> Result<Sensitivities, Error> {
-        let mut moved = self.together.scenario.clone();
-        let mut at_rest: Option<AtRest> = None;
-        let mut times_s = |values: &[f64]| {
-            self.inquiry.at(&mut moved, values, |case| {
-                let setups = self.setups(case)?;
-                if at_rest.is_some() {
-                    return self.times_s(case, setups, at_rest.as_ref());
-                }
-                let times_s = self.times_s(case, setups.clone(), None)?;
-                at_rest = Some(AtRest {
-                    setups,
-                    times_s: times_s.clone(),
-                });
-                Ok(times_s)
-            })
-        };
-        let spread = moves(&self.inquiry.uncertain_inputs(), &mut times_s)?;
-        Ok(Sensitivities {
-            base: self.spots.iter().map(|spot| spot.ride.time_s).collect(),
-            ..spread
-        })
-    }
-
-    /// Draws of every choice at every event, added to those so far. Each draw has a seed of its own, so that draws in parts are
-    /// the draws at once. Where the course has very many stretches fewer are taken than asked for, and the answer says so.
-    fn counted(
-        &self,
-        shape: Shape,
-        reference: usize,
-        draws: u32,
-        seed: u32,
-        so_far: Option<Tally>,
-    ) -> Result<CountedDraws, Error> {
-        let mut tally = so_far.unwrap_or_else(|| Tally::new(shape));
-        if !tally.fits(shape) {
-            let message = "with.so_far does not belong to these choices, events and numbers.";
-            return Err(Error::new(Kind::Conflict, "with.so_far", message));
-        }
-        let inputs = self.inquiry.uncertain_inputs();
-        let (mut errors, mut values) = (vec![0.0; inputs.len()], vec![0.0; inputs.len()]);
-        let mut moved = self.together.scenario.clone();
-        let mut gains = vec![0.0; self.spots.len()];
-        let mut measured = vec![0.0; self.measurements.len()];
-        for _ in 0..draws.min(self.most_draws()) {
-            draw_errors(
-                &inputs,
-                &mut Normal::new(seed_of(seed, tally.draws)),
-                &mut errors,
-            );
-            with_errors(&inputs, &errors, &mut values);
-            let drawn = self.inquiry.at(&mut moved, &values, |case| {
-                self.times_s(case, self.setups(case)?, None)
-            });
-            let ridden = drawn.is_ok_and(|times_s| {
-                self.gains(&times_s, shape.choices, reference, &mut gains);
-                true
-            });
-            for (error, measurement) in measured.iter_mut().zip(self.measurements) {
-                *error = measurement.direction.error(&errors);
-            }
-            tally.add(shape, &measured, ridden.then_some(&gains[..]));
-        }
-        Ok(self.told(shape, tally))
-    }
-
-    fn gains(&self, times_s: &[f64], choices: usize, reference: usize, gains: &mut [f64]) {
-        let time_s = |i: usize| times_s[i] + self.spots[i].left_out_s;
-        for (i, gain) in gains.iter_mut().enumerate() {
-            *gain = time_s(i - i % choices + reference) - time_s(i);
-        }
-    }
-
-    fn told(&self, shape: Shape, tally: Tally) -> CountedDraws {
+impl Comparison<'_> {
+    fn counted_draws(&self, shape: Shape, tally: Tally) -> CountedDraws {
         let events = (0..shape.occasions)
             .map(|event| CountedEvent {
                 win_share: tally.win_shares(shape, event),
@@ -985,12 +613,7 @@ impl Board<'_> {
         }
     }
 
-    fn most_draws(&self) -> u32 {
-        let pieces: f64 = self.spots.iter().map(|spot| spot.pieces).sum();
-        (MOST_STRETCHES_DRAWN / pieces).max(1.0) as u32
-    }
-
-    /// The row of spots that begins at `row`, as the answer tells it.
+    /// The row of known_rides that begins at `row`, as the answer tells it.
     fn over(
         &self,
         spread: &Sensitivities,
@@ -1005,7 +628,7 @@ impl Board<'_> {
             .iter()
             .enumerate()
             .map(|(choice, setup)| {
-                let ride = self.spots[row + choice].ride;
+                let ride = self.known_rides[row + choice].ride;
                 let time = Figure {
                     value: ride.time_s,
                     sd: sd(spread, |moved| moved[row + choice]),
@@ -1038,12 +661,6 @@ impl Board<'_> {
     }
 }
 
-/// A seed for each draw; odd factors with well-mixed bits keep neighbouring draws apart.
-fn seed_of(seed: u32, draw: u32) -> u64 {
-    u64::from(seed).wrapping_mul(0x9E37_79B9_7F4A_7C15)
-        ^ u64::from(draw).wrapping_mul(0xD1B5_4A32_D192_ED03)
-}
-
 fn sd(spread: &Sensitivities, output: impl Fn(&[f64]) -> f64) -> f64 {
     spread
         .by_input
@@ -1053,7 +670,7 @@ fn sd(spread: &Sensitivities, output: impl Fn(&[f64]) -> f64) -> f64 {
         .sqrt()
 }
 
-/// How much faster the second of two spots is.
+/// How much faster the second of two known_rides is.
 fn difference(spread: &Sensitivities, first: usize, second: usize) -> Figure {
     Figure {
         value: spread.base[first] - spread.base[second],
@@ -1061,117 +678,7 @@ fn difference(spread: &Sensitivities, first: usize, second: usize) -> Figure {
     }
 }
 
-/// Finish times of every choice against distance.
-struct Curve {
-    distances_m: Vec<f64>,
-    /// A row of choices for each distance.
-    times_s: Vec<Vec<f64>>,
-}
-
-/// Where a choice and the reference are equally fast.
-struct Crossing {
-    choice: usize,
-    distance_m: f64,
-    /// How the choice's lead grows with distance there, s/m.
-    slope_s_per_m: f64,
-}
-
-impl Curve {
-    fn new(setups: &[Setup], scenario: &Scenario, reference: usize) -> Self {
-        let points = if is_many(setups) {
-            CURVE_POINTS.1
-        } else {
-            CURVE_POINTS.0
-        };
-        let events = || scenario.events.iter().map(|event| event.distance_m);
-        let (shortest, longest) = (
-            events().fold(CURVE_M.0, f64::min),
-            events().fold(CURVE_M.1, f64::max),
-        );
-        let mut curve = Self {
-            distances_m: Vec::new(),
-            times_s: Vec::new(),
-        };
-        if setups.get(reference).is_none() {
-            return curve;
-        }
-        for distance_m in spaced_log(shortest, longest, points) {
-            let about_s = |choice: usize| match (curve.distances_m.last(), curve.times_s.last()) {
-                (Some(before_m), Some(before_s)) => {
-                    before_s[choice] * (distance_m / before_m).powf(TIME_BY_DISTANCE)
-                }
-                _ => about_s(distance_m),
-            };
-            let ridden = |(choice, setup)| {
-                followed(setup, distance_m, about_s(choice), CURVE_ACCURACY).map(|ride| ride.time_s)
-            };
-            let times_s: Result<Vec<f64>, Error> = setups.iter().enumerate().map(ridden).collect();
-            let Ok(times_s) = times_s else { break };
-            curve.distances_m.push(distance_m);
-            curve.times_s.push(times_s);
-        }
-        curve
-    }
-
-    fn span(&self) -> Option<(f64, f64)> {
-        Some((*self.distances_m.first()?, *self.distances_m.last()?))
-    }
-
-    fn crossovers(&self, setups: &[Setup], reference: usize) -> Vec<Crossing> {
-        let Some(kept) = setups.get(reference) else {
-            return Vec::new();
-        };
-        let mut crossings = Vec::new();
-        for (choice, setup) in setups.iter().enumerate() {
-            let leads: Vec<f64> = self
-                .times_s
-                .iter()
-                .map(|row| row[reference] - row[choice])
-                .collect();
-            for (i, (ends_m, ends_s)) in self
-                .distances_m
-                .windows(2)
-                .zip(leads.windows(2))
-                .enumerate()
-            {
-                if ends_s[0] * ends_s[1] >= 0.0 {
-                    continue;
-                }
-                let lead_s = |ln_m: f64| {
-                    let distance_m = ln_m.exp();
-                    let about_s = self.times_s[i][reference]
-                        * (distance_m / ends_m[0]).powf(TIME_BY_DISTANCE);
-                    let time_s = |setup| {
-                        followed(setup, distance_m, about_s, TIME_ACCURACY).map(|ride| ride.time_s)
-                    };
-                    time_s(kept)
-                        .and_then(|kept_s| Ok(kept_s - time_s(setup)?))
-                        .unwrap_or(f64::NAN)
-                };
-                // Where the curve is so near to nought that its accuracy counts, its end is the crossing.
-                let nearer_m = if ends_s[0].abs() < ends_s[1].abs() {
-                    ends_m[0]
-                } else {
-                    ends_m[1]
-                };
-                let ln_m = root(lead_s, ends_m[0].ln(), ends_m[1].ln(), 1e-11)
-                    .unwrap_or_else(|_| nearer_m.ln());
-                const MOVED: f64 = 0.005;
-                let distance_m = ln_m.exp();
-                let slope_s_per_m =
-                    (lead_s(ln_m + MOVED) - lead_s(ln_m - MOVED)) / (2.0 * MOVED * distance_m);
-                if slope_s_per_m.is_finite() && slope_s_per_m != 0.0 {
-                    crossings.push(Crossing {
-                        choice,
-                        distance_m,
-                        slope_s_per_m,
-                    });
-                }
-            }
-        }
-        crossings
-    }
-
+impl TimesByDistance {
     fn columns(
         self,
         spread: &Sensitivities,
@@ -1242,7 +749,7 @@ fn costs(
     setups: &[Setup],
     rides: &[Ridden],
     reference: usize,
-    spots: &[Spot],
+    known_rides: &[KnownRide],
     spread: &Sensitivities,
 ) -> Vec<PositionCost> {
     let worn: Vec<usize> = (0..rides.len())
@@ -1271,7 +778,7 @@ fn costs(
                 let mean_m2 = |choice: usize| {
                     setups[choice]
                         .position
-                        .mean_cda_m2(spots[row + choice].ride.time_s)
+                        .mean_cda_m2(known_rides[row + choice].ride.time_s)
                 };
                 let (choice, against) = if mean_m2(one) < mean_m2(other) {
                     (one, other)
@@ -1286,7 +793,7 @@ fn costs(
                     against,
                     cda_cut,
                 };
-                costs.push(cost(inquiry, setups, rides, spots, spread, row, pair));
+                costs.push(cost(inquiry, setups, rides, known_rides, spread, row, pair));
             }
         }
     }
@@ -1297,7 +804,7 @@ fn cost(
     inquiry: &Propagation<'_>,
     setups: &[Setup],
     rides: &[Ridden],
-    spots: &[Spot],
+    known_rides: &[KnownRide],
     spread: &Sensitivities,
     row: usize,
     Pair {
@@ -1306,12 +813,12 @@ fn cost(
         cda_cut,
     }: Pair,
 ) -> PositionCost {
-    let there = at_length(&setups[choice], spots[row].distance_m);
+    let there = at_length(&setups[choice], known_rides[row].distance_m);
     let (cp_w, other_cp_w) = (there.power.cp_w, setups[against].power.cp_w);
     let allowed = tie_factor(
         &there,
-        spots[row + against].ride.time_s,
-        spots[row + choice].ride.power_w,
+        known_rides[row + against].ride.time_s,
+        known_rides[row + choice].ride.power_w,
     )
     .map(|factor| {
         let own = format!("scenario.positions[{}].", rides[choice].position);
@@ -1364,35 +871,11 @@ fn is_power(name: &str) -> bool {
         || name.starts_with("power.")
 }
 
-/// The factor on critical power, peak and long-ride loss with which the best even effort of a setup takes a given time; its W′
-/// stays.
-///
-/// The power for the time, then the root of `sustainable power at that time − it`, both to 1e-11.
-fn tie_factor(setup: &Setup, time_s: f64, guess_w: f64) -> Option<f64> {
-    const FACTORS: (f64, f64) = (0.01, 20.0);
-    let power_w = power_for_time_from_w(&Integrated, setup, time_s, guess_w).ok()?;
-    let excess = |factor: f64| setup.power.scaled(factor, 1.0).sustainable_w(time_s) - power_w;
-    root(excess, FACTORS.0, FACTORS.1, 1e-12).ok()
-}
-
-/// Seconds that one watt of critical power saves, by central differences.
-fn seconds_per_watt(setup: &Setup, factor: f64) -> f64 {
-    const MOVED: f64 = 0.005;
-    let time_s = |by: f64| {
-        let moved = Setup {
-            power: setup.power.scaled(factor * by, 1.0),
-            ..setup.clone()
-        };
-        even_from(&Integrated, &moved, moved.power.cp_w).map_or(f64::NAN, |ride| ride.time_s)
-    };
-    (time_s(1.0 - MOVED) - time_s(1.0 + MOVED)) / (2.0 * MOVED * factor * setup.power.cp_w)
-}
-
 fn lower_bars(
     scenario: &Scenario,
     setups: &[Setup],
     reference: usize,
-    spots: &[Spot],
+    known_rides: &[KnownRide],
 ) -> Vec<LowerBars> {
     let Some(kept) = setups.get(reference) else {
         return Vec::new();
@@ -1401,12 +884,12 @@ fn lower_bars(
     let cuts = [cut - sd, cut, cut + sd];
     let over = |(event, distance_m): (usize, f64)| {
         cuts.map(|cda_cut| {
-            let position = with_cda(&kept.position, 1.0 - cda_cut);
+            let position = kept.position.clone().times(1.0 - cda_cut);
             let lower = Setup {
                 position,
                 ..at_length(kept, distance_m)
             };
-            let Paced { power_w, time_s } = spots[event * setups.len() + reference].ride;
+            let Paced { power_w, time_s } = known_rides[event * setups.len() + reference].ride;
             let allowed_share =
                 tie_factor(&lower, time_s, power_w * (1.0 - cda_cut)).map(|factor| 1.0 - factor);
             let allowed_w = allowed_share.map(|share| share * kept.power.cp_w);
@@ -1427,30 +910,17 @@ fn lower_bars(
         .collect()
 }
 
-/// Every drag area of a position by a factor.
-fn with_cda(position: &Position, factor: f64) -> Position {
-    Position {
-        cda_m2: factor * position.cda_m2,
-        fade: position.fade.map(|fade| Fade {
-            tired_cda_m2: factor * fade.tired_cda_m2,
-            ..fade
-        }),
-        lapses: position.lapses.map(|lapses| Lapses {
-            cda_m2: factor * lapses.cda_m2,
-            ..lapses
-        }),
-        ..position.clone()
-    }
-}
-
-fn long_ride_doubt(setups: &[Setup], spots: &[Spot]) -> Option<Warning> {
-    let overstated = |spot: &&Spot| {
-        spot.ride.time_s > LONG_S
+fn long_ride_doubt(setups: &[Setup], known_rides: &[KnownRide]) -> Option<Warning> {
+    let overstated = |known: &&KnownRide| {
+        known.ride.time_s > LONG_S
             && setups
-                .get(spot.choice)
+                .get(known.choice)
                 .is_some_and(|setup| setup.power.long_ride.is_none())
     };
-    spots.iter().find(overstated).map(|_| hour_overstated())
+    known_rides
+        .iter()
+        .find(overstated)
+        .map(|_| hour_overstated())
 }
 
 /// What is said of rides longer than [`LONG_S`] where the power curve has no long-ride loss.

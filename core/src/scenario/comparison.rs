@@ -1,0 +1,187 @@
+//! Several choices of position and equipment over several distances: their finish times, how every uncertain input moves them,
+//! and draws of all of them together.
+
+use std::rc::Rc;
+
+use super::Ridden;
+use super::propagation::{Case, Propagation};
+use super::ride_errors::no_effort;
+use super::shared_drag_error::{Measurement, SharedDragError};
+use crate::inputs::error::{Error, Kind};
+use crate::riding::crossovers::Crossing;
+use crate::riding::effort::NoEffort;
+use crate::riding::integrated::Setup;
+use crate::riding::known_ride::KnownRide;
+use crate::uncertainty::draws::{Normal, Sensitivities, draw_errors, moves, with_errors};
+use crate::uncertainty::value_of_information::{Shape, Tally};
+
+/// The most stretches that the draws of one request are taken over: a second or so of work.
+const MOST_STRETCHES_DRAWN: f64 = 1e7;
+
+/// Every ride in a case.
+pub(crate) fn setups(case: &Case<'_>, rides: &[Ridden]) -> Result<Vec<Setup>, Error> {
+    rides.iter().map(|&ride| case.setup_in(ride)).collect()
+}
+
+/// The rides that are compared.
+pub(crate) struct Comparison<'a> {
+    pub(crate) inquiry: &'a Propagation<'a>,
+    pub(crate) rides: &'a [Ridden],
+    pub(crate) together: &'a SharedDragError,
+    pub(crate) measurements: &'a [Measurement],
+    pub(crate) known_rides: Vec<KnownRide>,
+}
+
+/// The choices at the values of all inputs, and their times: an input of one position leaves the others there.
+struct AtRest {
+    setups: Vec<Setup>,
+    times_s: Vec<f64>,
+}
+
+impl Comparison<'_> {
+    /// Adds every choice over a distance; adds none where one of them cannot be ridden.
+    pub(crate) fn row(&mut self, setups: &[Setup], distance_m: f64) -> bool {
+        let row: Result<Vec<KnownRide>, NoEffort> = setups
+            .iter()
+            .enumerate()
+            .map(|(choice, setup)| KnownRide::new(choice, setup, distance_m))
+            .collect();
+        row.map(|row| self.known_rides.extend(row)).is_ok()
+    }
+
+    /// Adds the reference and the choice where they cross.
+    pub(crate) fn pair(&mut self, setups: &[Setup], crossing: &Crossing, reference: usize) -> bool {
+        let pair: Option<Vec<KnownRide>> = [reference, crossing.choice]
+            .into_iter()
+            .map(|choice| KnownRide::new(choice, setups.get(choice)?, crossing.distance_m).ok())
+            .collect();
+        pair.map(|pair| self.known_rides.extend(pair)).is_some()
+    }
+
+    /// Every choice in a case.
+    fn setups(&self, case: &Case<'_>) -> Result<Vec<Setup>, Error> {
+        let mut setups = setups(case, self.rides)?;
+        self.together.shift(case, self.rides, &mut setups);
+        Ok(setups)
+    }
+
+    /// Finish times of every ride, by steady speeds; of choices that are as they were at rest the times are known.
+    fn times_s(
+        &self,
+        case: &Case<'_>,
+        mut setups: Vec<Setup>,
+        at_rest: Option<&AtRest>,
+    ) -> Result<Vec<f64>, Error> {
+        let course_moves = self.inquiry.course_moves();
+        let at_rest = at_rest.filter(|_| !course_moves);
+        let resting = |(choice, setup): (usize, &Setup)| {
+            at_rest.filter(|rest| rest.setups.get(choice) == Some(setup))
+        };
+        let known: Vec<Option<&AtRest>> = setups.iter().enumerate().map(resting).collect();
+        let time_s = |(i, ride): (usize, &KnownRide)| {
+            if let Some(rest) = known.get(ride.choice).copied().flatten() {
+                return Ok(rest.times_s[i]);
+            }
+            let setup = setups
+                .get_mut(ride.choice)
+                .ok_or_else(|| Error::impossible("", "There is no such choice."))?;
+            setup.course = match course_moves {
+                true => Rc::new(case.course().scaled_to(ride.distance_m)),
+                false => Rc::clone(&ride.course),
+            };
+            ride.known
+                .time_s(&ride.time_model, setup)
+                .map_err(no_effort)
+        };
+        self.known_rides.iter().enumerate().map(time_s).collect()
+    }
+
+    /// How the inputs move every ride's finish time: the values followed, their moves by steady speeds.
+    pub(crate) fn moves(&self) -> Result<Sensitivities, Error> {
+        let mut moved = self.together.scenario.clone();
+        let mut at_rest: Option<AtRest> = None;
+        let mut times_s = |values: &[f64]| {
+            self.inquiry.at(&mut moved, values, |case| {
+                let setups = self.setups(case)?;
+                if at_rest.is_some() {
+                    return self.times_s(case, setups, at_rest.as_ref());
+                }
+                let times_s = self.times_s(case, setups.clone(), None)?;
+                at_rest = Some(AtRest {
+                    setups,
+                    times_s: times_s.clone(),
+                });
+                Ok(times_s)
+            })
+        };
+        let spread = moves(&self.inquiry.uncertain_inputs(), &mut times_s)?;
+        Ok(Sensitivities {
+            base: self
+                .known_rides
+                .iter()
+                .map(|known| known.ride.time_s)
+                .collect(),
+            ..spread
+        })
+    }
+
+    /// Draws of every choice at every event, added to those so far. Each draw has a seed of its own, so that draws in parts are
+    /// the draws at once. Where the course has very many stretches fewer are taken than asked for, and the answer says so.
+    pub(crate) fn counted(
+        &self,
+        shape: Shape,
+        reference: usize,
+        draws: u32,
+        seed: u32,
+        so_far: Option<Tally>,
+    ) -> Result<Tally, Error> {
+        let mut tally = so_far.unwrap_or_else(|| Tally::new(shape));
+        if !tally.fits(shape) {
+            let message = "with.so_far does not belong to these choices, events and numbers.";
+            return Err(Error::new(Kind::Conflict, "with.so_far", message));
+        }
+        let inputs = self.inquiry.uncertain_inputs();
+        let (mut errors, mut values) = (vec![0.0; inputs.len()], vec![0.0; inputs.len()]);
+        let mut moved = self.together.scenario.clone();
+        let mut gains = vec![0.0; self.known_rides.len()];
+        let mut measured = vec![0.0; self.measurements.len()];
+        for _ in 0..draws.min(self.most_draws()) {
+            draw_errors(
+                &inputs,
+                &mut Normal::new(seed_of(seed, tally.draws)),
+                &mut errors,
+            );
+            with_errors(&inputs, &errors, &mut values);
+            let drawn = self.inquiry.at(&mut moved, &values, |case| {
+                self.times_s(case, self.setups(case)?, None)
+            });
+            let ridden = drawn.is_ok_and(|times_s| {
+                self.gains(&times_s, shape.choices, reference, &mut gains);
+                true
+            });
+            for (error, measurement) in measured.iter_mut().zip(self.measurements) {
+                *error = measurement.direction.error(&errors);
+            }
+            tally.add(shape, &measured, ridden.then_some(&gains[..]));
+        }
+        Ok(tally)
+    }
+
+    fn gains(&self, times_s: &[f64], choices: usize, reference: usize, gains: &mut [f64]) {
+        let time_s = |i: usize| times_s[i] + self.known_rides[i].left_out_s;
+        for (i, gain) in gains.iter_mut().enumerate() {
+            *gain = time_s(i - i % choices + reference) - time_s(i);
+        }
+    }
+
+    fn most_draws(&self) -> u32 {
+        let pieces: f64 = self.known_rides.iter().map(|known| known.pieces).sum();
+        (MOST_STRETCHES_DRAWN / pieces).max(1.0) as u32
+    }
+}
+
+/// A seed for each draw; odd factors with well-mixed bits keep neighbouring draws apart.
+fn seed_of(seed: u32, draw: u32) -> u64 {
+    u64::from(seed).wrapping_mul(0x9E37_79B9_7F4A_7C15)
+        ^ u64::from(draw).wrapping_mul(0xD1B5_4A32_D192_ED03)
+}

@@ -16,23 +16,52 @@ const CITATIONS: &str = "sources.rs";
 fn root() -> PathBuf {
     Path::new(env!("CARGO_MANIFEST_DIR"))
         .parent()
-        .expect("tests lie in the house")
+        .expect("the tests lie in the repository")
         .to_owned()
 }
 
-/// The sentences of a language, by the core's own: a line each, as JSON writes strings.
-fn book(language: &str) -> BTreeMap<String, String> {
+/// The sentences of a language, by the core's own: the strings of the catalogue, a key and its text in turn.
+fn catalogue(language: &str) -> BTreeMap<String, String> {
     let path = root().join("www/words").join(language).join("core.js");
-    let text = fs::read_to_string(path).expect("a book");
-    text.lines()
-        .filter(|line| line.starts_with("  \""))
-        .map(|line| {
-            let pair = format!("{{{}}}", line.trim().trim_end_matches(','));
-            let pair: BTreeMap<String, String> = serde_json::from_str(&pair)
-                .unwrap_or_else(|error| panic!("{language}: {error} in {line}"));
-            pair.into_iter().next().expect("a pair")
-        })
+    let text = fs::read_to_string(path).expect("a catalogue");
+    let (_, entries) = text
+        .split_once("export default {")
+        .expect("an object of texts");
+    let strings = script_strings(entries);
+    assert_eq!(strings.len() % 2, 0, "{language}: a key without a text");
+    strings
+        .chunks(2)
+        .map(|pair| (pair[0].clone(), pair[1].clone()))
         .collect()
+}
+
+/// The string literals of a script without comments, in either quotes.
+fn script_strings(script: &str) -> Vec<String> {
+    let mut found = Vec::new();
+    let mut rest = script.chars();
+    while let Some(quote) = rest.by_ref().find(|c| matches!(c, '"' | '\'')) {
+        let mut string = String::new();
+        while let Some(c) = rest.next().filter(|&c| c != quote) {
+            string.push(if c == '\\' { escaped(&mut rest) } else { c });
+        }
+        found.push(string);
+    }
+    found
+}
+
+/// The character that an escape in a script's string stands for.
+fn escaped(rest: &mut std::str::Chars<'_>) -> char {
+    match rest.next() {
+        Some('n') => '\n',
+        Some('u') => {
+            let digits: String = rest.by_ref().take(4).collect();
+            u32::from_str_radix(&digits, 16)
+                .ok()
+                .and_then(char::from_u32)
+                .expect("four hexadecimal digits of a character")
+        }
+        other => other.expect("a character after a backslash"),
+    }
 }
 
 fn rust_files(folder: &Path, found: &mut Vec<PathBuf>) {
@@ -137,7 +166,7 @@ fn every_sentence_of_the_core_is_translated() {
     let said = sentences();
     assert!(said.len() > 100, "the sentences of the core were not found");
     for language in LANGUAGES {
-        let book = book(language);
+        let book = catalogue(language);
         // A message may be put together from the field and the rest of the sentence.
         let ends_a_sentence =
             |part: &str| book.keys().any(|key| key.ends_with(&format!("}} {part}")));
@@ -155,7 +184,7 @@ fn every_sentence_of_the_core_is_translated() {
 #[test]
 fn a_translation_has_the_placeholders_of_its_sentence() {
     for language in LANGUAGES {
-        for (sentence, translation) in book(language) {
+        for (sentence, translation) in catalogue(language) {
             assert_eq!(
                 placeholders(&sentence),
                 placeholders(&translation),
@@ -169,7 +198,7 @@ fn a_translation_has_the_placeholders_of_its_sentence() {
 fn no_translation_is_of_a_sentence_that_is_no_longer_said() {
     let said = sentences();
     for language in LANGUAGES {
-        for sentence in book(language)
+        for sentence in catalogue(language)
             .into_keys()
             .filter(|sentence| sentence.ends_with('.'))
         {

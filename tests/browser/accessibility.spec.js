@@ -1,15 +1,18 @@
 // @ts-check
-/** Axe-core finds nothing: every question, unfolded, with a complaint, with the sheet, with help, light and dark, wide and on a phone. */
+/** Axe-core finds nothing and nothing scrolls sideways: every question, unfolded, with a complaint, with the sheet, with help, light and dark, wide and on a phone. */
 
 import { faults } from "./support/accessibility.js";
 import { expect, number, open, openQuestion, test } from "./support/page.js";
 import { questions } from "./support/questions.js";
+import { expectNoSidewaysScroll } from "./support/widths.js";
 
 /** @import { Page } from "@playwright/test" */
 
 const WIDE = { width: 1440, height: 1000 };
 /** As wide as a phone, and high enough that the bar along the foot covers nothing: what it covers is a matter of scrolling. */
 const PHONE = { width: 390, height: 6000 };
+/** 640 is a window of 1280 at a zoom of 200 %. */
+const WIDTHS_PX = [320, 390, 640, 820];
 
 /** @param {Page} page */
 async function expectNoFault(page) {
@@ -42,14 +45,27 @@ async function openSheet(page) {
 test.use({ viewport: WIDE, contextOptions: { reducedMotion: "reduce" } });
 
 for (const { id, number: given } of questions) {
-  test(`${id} has no fault`, async ({ page }) => {
+  test(`${id} has no fault and fits every width, folded and unfolded, with a complaint and with the sheet`, async ({
+    page,
+  }) => {
     await openQuestion(page, id);
+    await expectNoSidewaysScroll(page, WIDTHS_PX);
+    await page.setViewportSize(WIDE);
     for (const fold of await page.locator(".folds summary").all()) await fold.click();
     await number(page, given.name).fill(given.outside);
+    await expectNoSidewaysScroll(page, WIDTHS_PX);
     await expectNoFault(page);
     await number(page, given.name).press("Escape");
-    await openSheet(page);
+    const sheet = await openSheet(page);
     await expectNoFault(page);
+    for (const name of ["Positions", "Conditions"])
+      await sheet.locator(".sheet-group > summary", { hasText: name }).click();
+    for (const width of WIDTHS_PX) {
+      await expectNoSidewaysScroll(page, [width]);
+      expect(
+        await page.locator(".sheet-body").evaluate((body) => body.scrollWidth - body.clientWidth),
+      ).toBeLessThanOrEqual(0);
+    }
   });
 }
 

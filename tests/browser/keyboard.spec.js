@@ -38,42 +38,39 @@ function here(page) {
 }
 
 for (const { id, handles } of questions) {
-  test(`${id}: Tab goes through the numbers, the charts and the folds in their order, and the focus shows`, async ({
-    page,
-  }) => {
+  test(`${id}: by keys alone`, async ({ page }) => {
     await openQuestion(page, id);
-    // What is counted beside the page may add a fold.
-    await expect(page.getByText("Counting draws")).toHaveCount(0);
-    /** @type {{ part: string, seen: boolean, name: string }[]} */
-    const stops = [];
-    for (let stop = 0; stop < MOST_STOPS; stop += 1) {
-      await page.keyboard.press("Tab");
-      const at = await here(page);
-      if (!at) break;
-      stops.push(at);
-    }
 
-    expect(stops.filter(({ seen, part }) => !seen && part !== "skip").map(({ name }) => name)).toEqual([]);
-    expect(stops[0].part).toBe("skip");
-    const named = (/** @type {string} */ part) => stops.filter((stop) => stop.part === part).map(({ name }) => name);
-    const fields = await page
-      .locator(".sentence")
-      .evaluate((line) =>
-        [...line.querySelectorAll("input, select")]
-          .filter((field) => field.checkVisibility())
-          .map((field) => field.getAttribute("aria-label")),
-      );
-    expect(named("number")).toEqual(fields);
-    for (const name of handles) expect(named("handle").some((label) => label.startsWith(name))).toBe(true);
-    expect(named("fold").length).toBe(await page.locator(".folds summary").count());
-    const first = (/** @type {string} */ part) => stops.findIndex((stop) => stop.part === part);
-    const last = (/** @type {string} */ part) => stops.findLastIndex((stop) => stop.part === part);
-    expect(last("number")).toBeLessThan(first("handle"));
-    expect(last("handle")).toBeLessThan(first("fold"));
-  });
+    await test.step("Tab goes through the numbers, the charts and the folds in their order, and the focus shows", async () => {
+      // What is counted beside the page may add a fold.
+      await expect(page.getByText("Counting draws")).toHaveCount(0);
+      /** @type {{ part: string, seen: boolean, name: string }[]} */
+      const stops = [];
+      for (let stop = 0; stop < MOST_STOPS; stop += 1) {
+        await page.keyboard.press("Tab");
+        const at = await here(page);
+        if (!at) break;
+        stops.push(at);
+      }
 
-  test(`${id}: folds, curves and tables by keys alone`, async ({ page }) => {
-    await openQuestion(page, id);
+      expect(stops.filter(({ seen, part }) => !seen && part !== "skip").map(({ name }) => name)).toEqual([]);
+      expect(stops[0].part).toBe("skip");
+      const named = (/** @type {string} */ part) => stops.filter((stop) => stop.part === part).map(({ name }) => name);
+      const fields = await page
+        .locator(".sentence")
+        .evaluate((line) =>
+          [...line.querySelectorAll("input, select")]
+            .filter((field) => field.checkVisibility())
+            .map((field) => field.getAttribute("aria-label")),
+        );
+      expect(named("number")).toEqual(fields);
+      for (const name of handles) expect(named("handle").some((label) => label.startsWith(name))).toBe(true);
+      expect(named("fold").length).toBe(await page.locator(".folds summary").count());
+      const first = (/** @type {string} */ part) => stops.findIndex((stop) => stop.part === part);
+      const last = (/** @type {string} */ part) => stops.findLastIndex((stop) => stop.part === part);
+      expect(last("number")).toBeLessThan(first("handle"));
+      expect(last("handle")).toBeLessThan(first("fold"));
+    });
 
     await test.step("a fold opens and closes by Enter", async () => {
       const fold = page.locator(".folds details").first();

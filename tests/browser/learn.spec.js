@@ -32,14 +32,32 @@ const M_S_PER_MPH = 0.44704;
 const LEVEL_S = 1;
 /** The core's tables, as the build wrote them; tests run from the root. @type {{ fields: { key: string, default: number }[] }} */
 const TABLES = JSON.parse(readFileSync("target/xtask/tables.json", "utf8"));
-const LONG_RIDE_LOSS_SHARE = TABLES.fields.find(({ key }) => key === "power.long_ride_loss_share")?.default;
+const LONG_RIDE_LOSS_SHARE = defaultOf("power.long_ride_loss_share");
+/** Nine steps, each from a story that is opened anew. */
+const PATIENCE_MS = 180_000;
 const WIDE = { width: 1440, height: 1000 };
 const PHONE = { width: 390, height: 844 };
+
+/** @param {string} name of a field of the core */
+function defaultOf(name) {
+  const field = TABLES.fields.find(({ key }) => key === name);
+  if (!field) throw new Error(`The core has no field ${name}.`);
+  return field.default;
+}
 
 /** @param {Page} page */
 async function openStory(page) {
   await open(page, "#start-here");
   await expect(step(page, 6)).toBeVisible();
+}
+
+/** As a first visitor finds it, in the same window, which is quicker than another. @param {Page} page */
+async function openStoryAnew(page) {
+  // A file of the site without scripts: the page keeps its numbers when it is left.
+  await page.goto("./icon.svg");
+  await page.evaluate(() => localStorage.clear());
+  await page.setViewportSize(WIDE);
+  await openStory(page);
 }
 
 /** @param {Page} page @param {number} index */
@@ -119,9 +137,11 @@ test("its steps are fetched only when it is opened", async ({ page }) => {
   await expect.poll(() => fetched.some((script) => script.includes(STEPS[0]))).toBe(true);
 });
 
-test.describe("what a step states is the core's own", () => {
-  test("the wall of air: eight times the power at twice the speed", async ({ page }) => {
-    await openStory(page);
+test("what a step states is the core’s own", async ({ page }) => {
+  test.setTimeout(PATIENCE_MS);
+
+  await test.step("the wall of air: eight times the power at twice the speed", async () => {
+    await openStoryAnew(page);
     await type(page, 0, "Speed in still air", "20");
     const air = async (/** @type {number} */ speed_m_s) =>
       (await ask(page, "speed-for-watts", { scenario: rider(0.24), with: { speed_m_s } })).breakdown_w.air;
@@ -134,8 +154,8 @@ test.describe("what a step states is the core's own", () => {
     );
   });
 
-  test("where the watts go, and what the next ten buy", async ({ page }) => {
-    await openStory(page);
+  await test.step("where the watts go, and what the next ten buy", async () => {
+    await openStoryAnew(page);
     await type(page, 1, "Power at the pedals", "280");
     await type(page, 1, "Drag area, CdA", "0.3");
     const { speed_m_s, aero_share, next_10_w_m_s, breakdown_w } = await ask(page, "speed-for-watts", {
@@ -159,10 +179,8 @@ test.describe("what a step states is the core's own", () => {
     });
   });
 
-  test("watts that the curve does not allow for so long are said to be too many, where they are ridden", async ({
-    page,
-  }) => {
-    await openStory(page);
+  await test.step("watts that the curve does not allow for so long are said to be too many, where they are ridden", async () => {
+    await openStoryAnew(page);
     await expect(says(page, 3)).not.toContainText("More than this rider can hold");
     await type(page, 2, "Power to hold", "300");
     const { base_time_s, takes, warnings } = await ask(page, "power-or-drag", {
@@ -175,9 +193,9 @@ test.describe("what a step states is the core's own", () => {
     );
   });
 
-  test("the words at the ring of the curve stand clear of it", async ({ page }) => {
+  await test.step("the words at the ring of the curve stand clear of it", async () => {
     await page.setViewportSize(PHONE);
-    await openStory(page);
+    await openStoryAnew(page);
     for (const power of ["300", "285", "260", "235"]) {
       await type(page, 2, "Power to hold", power);
       await expect(step(page, 2).locator(".you-label").first()).toHaveText(`${power}\u00a0W`);
@@ -197,8 +215,8 @@ test.describe("what a step states is the core's own", () => {
     }
   });
 
-  test("how long ten percent more can be held", async ({ page }) => {
-    await openStory(page);
+  await test.step("how long ten percent more can be held", async () => {
+    await openStoryAnew(page);
     await type(page, 2, "Power to hold", "250");
     const { takes } = await ask(page, "power-or-drag", {
       scenario: rider(0.24),
@@ -209,8 +227,8 @@ test.describe("what a step states is the core's own", () => {
     );
   });
 
-  test("ten against ten, the share of air at which they tie, and the mirror of ten percent", async ({ page }) => {
-    await openStory(page);
+  await test.step("ten against ten, the share of air at which they tie, and the mirror of ten percent", async () => {
+    await openStoryAnew(page);
     await type(page, 1, "Power at the pedals", "300");
     const asked = (/** @type {number} */ cda_change) =>
       ask(page, "power-or-drag", {
@@ -229,8 +247,8 @@ test.describe("what a step states is the core's own", () => {
     await expect(says(page, 3)).toContainText("What you changed.");
   });
 
-  test("a position lost at the end, and the moment at which it is level", async ({ page }) => {
-    await openStory(page);
+  await test.step("a position lost at the end, and the moment at which it is level", async () => {
+    await openStoryAnew(page);
     await type(page, 4, "When the low position starts to go", "12");
     const asked = (/** @type {number} */ begins_s) =>
       ask(page, "hold-or-fade", {
@@ -252,8 +270,8 @@ test.describe("what a step states is the core's own", () => {
     expect(Math.abs((await asked(60 * Number(minutes) + Number(seconds))).difference_s.value)).toBeLessThan(LEVEL_S);
   });
 
-  test("uphill and into the wind", async ({ page }) => {
-    await openStory(page);
+  await test.step("uphill and into the wind", async () => {
+    await openStoryAnew(page);
     await type(page, 5, "Slope of the road", "5");
     await type(page, 5, "Wind against the rider", "10");
     const asked = (/** @type {number} */ wind_speed_m_s) =>

@@ -1,49 +1,8 @@
 // @ts-check
-/** Nothing scrolls sideways, however narrow the screen or large the text. */
+/** On the smallest phone: every question is reached, nothing scrolls sideways, and a tap opens a number. The other widths are in accessibility.spec.js. */
 
 import { expect, number, openQuestion, test } from "./support/page.js";
 import { questions } from "./support/questions.js";
-
-/** @import { Page } from "@playwright/test" */
-
-/** 640 is a window of 1280 at a zoom of 200 %. */
-const WIDTHS = [320, 390, 640, 820];
-
-/** @param {Page} page */
-async function expectNoSidewaysScroll(page) {
-  await expect
-    .poll(() => page.evaluate(() => (document.scrollingElement?.scrollWidth ?? 0) - innerWidth))
-    .toBeLessThanOrEqual(0);
-}
-
-/** @param {Page} page */
-async function expectNoSidewaysScrollAtAnyWidth(page) {
-  for (const width of WIDTHS) {
-    await page.setViewportSize({ width, height: 800 });
-    await expectNoSidewaysScroll(page);
-  }
-}
-
-for (const { id, number: given } of questions) {
-  test(`${id} fits, folded and unfolded, with a complaint and with the sheet`, async ({ page }) => {
-    await openQuestion(page, id);
-    await expectNoSidewaysScrollAtAnyWidth(page);
-    for (const fold of await page.locator(".folds summary").all()) await fold.click();
-    await number(page, given.name).fill(given.outside);
-    await expectNoSidewaysScrollAtAnyWidth(page);
-    await number(page, given.name).press("Escape");
-    await page.locator(".known").getByRole("button", { name: "Your numbers" }).click();
-    for (const name of ["Positions", "Conditions"])
-      await page.locator(".sheet-group > summary", { hasText: name }).click();
-    await expectNoSidewaysScrollAtAnyWidth(page);
-    for (const width of WIDTHS) {
-      await page.setViewportSize({ width, height: 800 });
-      expect(
-        await page.locator(".sheet-body").evaluate((sheet) => sheet.scrollWidth - sheet.clientWidth),
-      ).toBeLessThanOrEqual(0);
-    }
-  });
-}
 
 test.describe("on a small phone", () => {
   test.use({ viewport: { width: 320, height: 568 }, hasTouch: true, isMobile: true });
@@ -54,7 +13,9 @@ test.describe("on a small phone", () => {
       await page.getByRole("button", { name: "Questions" }).tap();
       await page.getByRole("dialog").getByTitle(title).tap();
       await expect(page.getByRole("heading", { level: 1 })).toHaveText(title);
-      await expectNoSidewaysScroll(page);
+      await expect
+        .poll(() => page.evaluate(() => (document.scrollingElement?.scrollWidth ?? 0) - innerWidth))
+        .toBeLessThanOrEqual(0);
     }
     for (const button of await page.getByRole("contentinfo").getByRole("button").all()) {
       // WCAG 2.2 asks for 24; the bar is what a thumb uses most.

@@ -10,6 +10,7 @@ const LEAST_TARGET_PX = 24;
 const HANDLE_PX = 44;
 /** Boxes of a chart are worked out in single precision: 44 may be told as 43.99994. */
 const ROUNDING_PX = 0.001;
+const ON_ITS_SIDE = { width: 844, height: 390 };
 
 test("it can be installed: a name, a start within its scope, and icons that are there", async ({ page, request }) => {
   await open(page);
@@ -25,7 +26,9 @@ test.describe("in the hand", () => {
   test.use({ viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true });
 
   for (const { id } of questions) {
-    test(`${id}: what a finger presses is large enough, and numbers open the number pad`, async ({ page }) => {
+    test(`${id}: what a finger presses is large enough, numbers open the number pad, and it works on its side`, async ({
+      page,
+    }) => {
       await openQuestion(page, id);
       const small = await page
         .locator("button:visible, summary:visible, select:visible, [role=slider]:visible")
@@ -52,6 +55,22 @@ test.describe("in the hand", () => {
         .locator("svg [role=slider]")
         .evaluateAll((handles) => handles.map((handle) => handle.getBoundingClientRect().height)))
         expect(box).toBeGreaterThanOrEqual(HANDLE_PX - ROUNDING_PX);
+
+      await test.step("on its side the sentence and the answer are reached by scrolling down alone, and the sheet leaves by its button", async () => {
+        await page.setViewportSize(ON_ITS_SIDE);
+        await expect
+          .poll(() => page.evaluate(() => (document.scrollingElement?.scrollWidth ?? 0) - innerWidth))
+          .toBeLessThanOrEqual(0);
+        await page.getByRole("region", { name: "Answer" }).scrollIntoViewIfNeeded();
+        await page.locator(".known").getByRole("button", { name: "Your numbers" }).tap();
+        const close = page
+          .locator("#sheet")
+          .getByRole("button", { name: /^(Done|Close)/ })
+          .first();
+        await expect(close).toBeInViewport();
+        await close.tap();
+        await expect(page.locator("#sheet")).toBeHidden();
+      });
     });
   }
 
@@ -83,28 +102,4 @@ test.describe("in the hand", () => {
     await started(page);
     await expect(number(page, given.name)).toHaveValue(/^0\.25/);
   });
-});
-
-test.describe("on its side", () => {
-  test.use({ viewport: { width: 844, height: 390 }, hasTouch: true, isMobile: true });
-
-  for (const { id } of questions) {
-    test(`${id}: the sentence and the answer are reached by scrolling down alone, and the sheet leaves by its button`, async ({
-      page,
-    }) => {
-      await openQuestion(page, id);
-      expect(await page.evaluate(() => (document.scrollingElement?.scrollWidth ?? 0) - innerWidth)).toBeLessThanOrEqual(
-        0,
-      );
-      await page.getByRole("region", { name: "Answer" }).scrollIntoViewIfNeeded();
-      await page.locator(".known").getByRole("button", { name: "Your numbers" }).tap();
-      const close = page
-        .locator("#sheet")
-        .getByRole("button", { name: /^(Done|Close)/ })
-        .first();
-      await expect(close).toBeInViewport();
-      await close.tap();
-      await expect(page.locator("#sheet")).toBeHidden();
-    });
-  }
 });

@@ -2,6 +2,7 @@
 /** Firefox, and WebKit as GTK has it: not Safari, but its engine. */
 
 import { spawn } from "node:child_process";
+import { openFirefox } from "./marionette.js";
 import { openBrowser } from "./webdriver.js";
 
 /** A display that nobody sees: this WebKit has no mode without one. @returns {Promise<{ name: string, close: () => void }>} */
@@ -17,13 +18,7 @@ function openDisplay() {
   });
 }
 
-const firefox = () =>
-  openBrowser({
-    driver: process.env.GECKODRIVER ?? "geckodriver",
-    capabilities: {
-      "moz:firefoxOptions": { args: ["-headless"], ...(process.env.FIREFOX && { binary: process.env.FIREFOX }) },
-    },
-  });
+const firefox = () => openFirefox(process.env.FIREFOX ?? "firefox");
 
 async function webkit() {
   const display = await openDisplay();

@@ -2,7 +2,7 @@
 import { defineConfig } from "@playwright/test";
 
 // `cargo xtask test browsers` serves the built page and says where (FASTERBY_ADDRESS), and which programs to use: FIREFOX,
-// GECKODRIVER, WEBKIT_DRIVER and XVFB. The runner alone is Playwright's; the browsers are steered through their own drivers.
+// WEBKIT_DRIVER and XVFB. The runner alone is Playwright's; Firefox is steered through its own protocol, WebKit through its driver.
 export default defineConfig({
   testDir: ".",
   testMatch: "*.spec.js",

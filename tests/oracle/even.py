@@ -5,8 +5,6 @@ as what can be sustained for that time. Each break-even is so the root of one ri
 """
 
 from dataclasses import replace
-from multiprocessing import Pool
-
 from scipy.optimize import brentq
 
 from asked import change_pairs, position_pairs
@@ -138,9 +136,8 @@ def answered(job):
     return answer(name, scenario, asked)
 
 
-def write(folder, workers=2):
+def write(folder):
     jobs = [(hold_or_fade, name, *pair) for name, pair in position_pairs().items()]
     jobs += [(power_or_drag, name, *pair) for name, pair in change_pairs().items()]
-    with Pool(workers) as pool:
-        cases = pool.map(answered, jobs, chunksize=1)
+    cases = [answered(job) for job in jobs]
     write_json(folder / "even.json", {**ABOUT, "cases": cases})

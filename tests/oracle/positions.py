@@ -6,8 +6,6 @@ by hand, from what the request says.
 
 from copy import deepcopy
 from math import exp, log
-from multiprocessing import Pool
-
 from scipy.optimize import brentq
 
 from asked import BIKE, POSITION, POWER, RIDER, YAW_TABLE, scenario
@@ -134,7 +132,6 @@ def answered(job):
     }
 
 
-def write(folder, workers=2):
-    with Pool(workers) as pool:
-        cases = pool.map(answered, asked().items(), chunksize=1)
+def write(folder):
+    cases = [answered(case) for case in asked().items()]
     write_json(folder / "positions.json", {**ABOUT, "cases": cases})

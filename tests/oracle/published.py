@@ -604,6 +604,11 @@ TOPICS = [moist_air_density, moist_air_terms, dew_point_density, saturation_pres
 
 
 def write(folder):
+    """Writes the tables, and tells which columns of each are worked out."""
+    computed = {}
     for topic in TOPICS:
         inputs, outputs, rows = topic()
-        write_csv(folder / f"{topic.__name__}.csv", inputs + outputs + CHECKED, rows)
+        name = f"{topic.__name__}.csv"
+        write_csv(folder / name, inputs + outputs + CHECKED, rows)
+        computed[name] = set(outputs)
+    return computed

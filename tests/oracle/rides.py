@@ -1,7 +1,5 @@
 """data/rides.json: finishing times of `finish-time` requests."""
 
-from multiprocessing import Pool
-
 from effort import ridden
 from asked import change_pairs, named_rides, position_pairs, random_rides
 from tables import rounded, write_json
@@ -36,7 +34,6 @@ def answered(case):
     }
 
 
-def write(folder, workers=2):
-    with Pool(workers) as pool:
-        cases = pool.map(answered, list(finish_time_cases()), chunksize=1)
+def write(folder):
+    cases = [answered(case) for case in finish_time_cases()]
     write_json(folder / "rides.json", {**ABOUT, "cases": cases})

@@ -5,8 +5,6 @@ two and read off a polynomial. What a measurement is worth is then a sum over th
 the choices' mean times given it, less the best of their plain means. Nothing is drawn, and all else stays as unsure as it is.
 """
 
-from multiprocessing import Pool
-
 import numpy as np
 from numpy.polynomial import chebyshev
 from numpy.polynomial.hermite_e import hermegauss
@@ -121,8 +119,7 @@ def allowed_s(surfaces, areas, factors, apart):
     return float(f"{STANDARD_ERRORS * total / np.sqrt(DRAWS):.3g}")
 
 
-def write(folder, workers=2):
-    with Pool(workers) as pool:
-        surfaces = pool.map(surface, EVENTS_M, chunksize=1)
-        cases = pool.map(expected, [(name, case, surfaces) for name, case in CASES.items()], chunksize=1)
+def write(folder):
+    surfaces = [surface(event_m) for event_m in EVENTS_M]
+    cases = [expected((name, case, surfaces)) for name, case in CASES.items()]
     write_json(folder / "worth.json", {**ABOUT, "cases": cases})

@@ -109,3 +109,15 @@ test("a name that turns the direction of writing keeps it to itself", () => {
     assert.match(isolated(name), /^\u2068[^\u2066-\u2069]*\u2069$/);
   }
 });
+
+test("signs that part cells or rows are quoted, and quotation marks doubled (RFC 4180)", () => {
+  assert.equal(
+    csvText([
+      ["name", "figure"],
+      ["=1+1", "-2.5"],
+      ['low, "new"', "two\r\nlines"],
+      ["+ more", "+2.84"],
+    ]),
+    'name,figure\r\n\'=1+1,-2.5\r\n"low, ""new""","two\r\nlines"\r\n\'+ more,+2.84\r\n',
+  );
+});

@@ -1,7 +1,8 @@
 // @ts-check
-/** One is said as one, several as several, in each language. */
+/** The books of each language hold the same texts, and one is said as one, several as several. */
 
 import assert from "node:assert/strict";
+import { readdirSync } from "node:fs";
 import { test } from "node:test";
 import { fill } from "../../www/words/template.js";
 import { LANGUAGES } from "./support.js";
@@ -25,3 +26,34 @@ for (const language of LANGUAGES) {
 test("a placeholder without a value stays in sight", () => {
   assert.equal(fill("{count} of {many}", { count: 1 }), "1 of {many}");
 });
+
+const booksIn = (/** @type {string} */ language) =>
+  readdirSync(new URL(`../../www/words/${language}`, import.meta.url)).sort();
+
+/** @param {string} language @param {string} file @returns {Promise<Record<string, string | Record<string, string>>>} */
+const read = async (language, file) => (await import(`../../www/words/${language}/${file}`)).default;
+
+/** @param {string | Record<string, string>} template */
+const formsOf = (template) => (typeof template === "string" ? [template] : Object.values(template));
+
+/** @param {string} text */
+const placeholders = (text) => [...new Set(text.match(/\{\w+\}/g) ?? [])].sort();
+
+for (const language of LANGUAGES.filter((one) => one !== "en")) {
+  test(`the books in ${language} have the keys, placeholders and forms of the English ones`, async () => {
+    assert.ok(booksIn("en").length > 0);
+    assert.deepEqual(booksIn(language), booksIn("en"));
+    for (const file of booksIn("en").filter((name) => name !== "core.js")) {
+      const [english, translated] = [await read("en", file), await read(language, file)];
+      assert.deepEqual(Object.keys(translated).sort(), Object.keys(english).sort(), file);
+      for (const [key, template] of Object.entries(english)) {
+        const where = `${file}: ${key}`;
+        assert.equal(typeof translated[key], typeof template, where);
+        // A form for one may leave its number out.
+        const wanted = placeholders(formsOf(template).join(" "));
+        assert.deepEqual(placeholders(formsOf(translated[key]).join(" ")), wanted, where);
+        for (const form of formsOf(translated[key])) assert.equal((form.match(/\*\*/g) ?? []).length % 2, 0, where);
+      }
+    }
+  });
+}

@@ -8,8 +8,6 @@ use std::process::Stdio;
 
 /// The version of `wasm-bindgen` in Cargo.toml; its test runner must match it.
 const WASM_BINDGEN: &str = "0.2.130";
-/// The version of Firefox's driver; it speaks to every Firefox since 128.
-const GECKODRIVER: &str = "0.37.1";
 const WASM_TARGET: &str = "wasm32-unknown-unknown";
 
 const NO_NODE: &str =
@@ -173,33 +171,6 @@ pub fn firefox() -> Outcome<PathBuf> {
         })
     };
     find_or_install(find, "Firefox", "FIREFOX", &FIREFOX)
-}
-
-/// The driver of Firefox: named, on PATH, kept from before, or made now.
-pub fn geckodriver() -> Outcome<PathBuf> {
-    let tools = paths::kept("tools");
-    let kept = tools.join("bin/geckodriver");
-    let found = named_or_on_path("GECKODRIVER", &["geckodriver"])();
-    if let Some(driver) = found.or_else(|| Some(kept.clone()).filter(|driver| driver.is_file())) {
-        return Ok(driver);
-    }
-    say("installing Firefox's driver (a minute or two, once)");
-    run(
-        // How fast the driver itself is does not matter; how long it takes to build does.
-        cargo()
-            .args([
-                "install",
-                "geckodriver",
-                "--version",
-                GECKODRIVER,
-                "--locked",
-                "--debug",
-                "--root",
-            ])
-            .arg(&tools),
-        "Firefox's driver could not be installed: run `cargo install geckodriver` with a network, or set GECKODRIVER to its path.",
-    )?;
-    Ok(kept)
 }
 
 /// The driver of WebKit as GTK has it, which brings the browser with it.

@@ -1,7 +1,8 @@
 // @ts-check
 /** Efforts as riders write them down are read; what is not understood is named by its line. */
 
-import { expect, test } from "@playwright/test";
+import assert from "node:assert/strict";
+import { test } from "node:test";
 import { readEfforts } from "../../www/questions/power-curve/efforts-text.js";
 
 const allowed = {
@@ -41,7 +42,7 @@ const understood = [
 
 for (const [text, effort] of understood) {
   test(`“${text}” is understood`, () => {
-    expect(readEfforts(text, allowed)).toEqual({ efforts: [effort] });
+    assert.deepEqual(readEfforts(text, allowed), { efforts: [effort] });
   });
 }
 
@@ -65,26 +66,26 @@ const named = [
 
 for (const [text, wrong, about] of named) {
   test(`“${text}” is named: ${wrong}`, () => {
-    expect(readEfforts(`# tests of May\n\n4:00 417\n${text}`, allowed)).toEqual({
+    assert.deepEqual(readEfforts(`# tests of May\n\n4:00 417\n${text}`, allowed), {
       problems: [{ line: 4, wrong, text: about }],
     });
   });
 }
 
 test("headings, remarks and empty lines are passed over, and every wrong line is named", () => {
-  expect(readEfforts("Time;Power\n# first\n\n4:00; 417\n20:00; 342\n", allowed)).toEqual({
+  assert.deepEqual(readEfforts("Time;Power\n# first\n\n4:00; 417\n20:00; 342\n", allowed), {
     efforts: [
       { duration_s: 240, power_w: 417 },
       { duration_s: 1200, power_w: 342 },
     ],
   });
-  expect(readEfforts("4:00\n20:00 342\nx", allowed)).toEqual({
+  assert.deepEqual(readEfforts("4:00\n20:00 342\nx", allowed), {
     problems: [
       { line: 1, wrong: "noPower", text: "4:00" },
       { line: 3, wrong: "unknown", text: "x" },
     ],
   });
-  expect(readEfforts("", allowed)).toEqual({ efforts: [] });
+  assert.deepEqual(readEfforts("", allowed), { efforts: [] });
 });
 
 test("whatever is pasted is read or named, and ends", () => {
@@ -129,5 +130,5 @@ test("whatever is pasted is read or named, and ends", () => {
         : read.problems.every(({ line }) => line === 1);
     if (!right) wrong.push(text);
   }
-  expect(wrong).toEqual([]);
+  assert.deepEqual(wrong, []);
 });

@@ -39,19 +39,19 @@ pub fn one_file(page: &str, parts: &Parts<'_>) -> Outcome<String> {
     );
     let replacements = [
         (
-            line_with(page, "http-equiv=\"Content-Security-Policy\"")?,
+            element_with(page, "http-equiv=\"Content-Security-Policy\"")?,
             meta("Content-Security-Policy", &policy),
         ),
         (
-            line_with(page, "rel=\"icon\"")?,
+            element_with(page, "rel=\"icon\"")?,
             format!("<link rel=\"icon\" href=\"{icon}\">"),
         ),
-        (line_with(page, "rel=\"manifest\"")?, String::new()),
+        (element_with(page, "rel=\"manifest\"")?, String::new()),
         (
-            line_with(page, "rel=\"stylesheet\"")?,
+            element_with(page, "rel=\"stylesheet\"")?,
             format!("<style>{}</style>", parts.style),
         ),
-        (line_with(page, "src=\"start.js\"")?, String::new()),
+        (element_with(page, "src=\"start.js\"")?, String::new()),
         // From a disk, `./` would be the folder.
         ("href=\"./\"", "href=\"\"".into()),
         // At the end, as a script without `src` runs where it stands.
@@ -129,10 +129,20 @@ fn meta(name: &str, content: &str) -> String {
     format!("<meta http-equiv=\"{name}\" content=\"{content}\">")
 }
 
-fn line_with<'a>(page: &'a str, mark: &str) -> Outcome<&'a str> {
-    page.lines()
-        .find(|line| line.contains(mark))
-        .ok_or_else(|| missing(mark))
+/// The element whose opening tag holds a mark, without children: a script to its end tag, any other to the end of its tag.
+fn element_with<'a>(page: &'a str, mark: &str) -> Outcome<&'a str> {
+    let find = || {
+        let at = page.find(mark)?;
+        let begins = page[..at].rfind('<')?;
+        let ends = if page[begins..].starts_with("<script") {
+            "</script>"
+        } else {
+            ">"
+        };
+        let length = page[begins..].find(ends)? + ends.len();
+        page.get(begins..begins + length)
+    };
+    find().ok_or_else(|| missing(mark))
 }
 
 fn replaced(page: &str, from: &str, to: &str) -> Outcome<String> {

@@ -1,4 +1,7 @@
 //! Where the ride goes: stretches of one slope, heading and bend each.
+//!
+//! A turn of an out-and-back course is a level half circle between its halves, a bend like any other, which keeps its
+//! length where the course is stretched. It is absent unless given, so that a scenario's time stays what it was.
 
 use crate::physics::air::Heading;
 use crate::physics::resistance::slope;

@@ -8,6 +8,13 @@
 //! Pedal power times drivetrain efficiency equals force times speed in the steady state.
 //!
 //! Source: martin-1998 for the balance; crosswinds-2021 for the need of a convention in crosswind.
+//!
+//! Steady speed: Newton's method from above inside a bracket; with a yaw table the highest crossing is searched first,
+//! because `v F(v)` may pass the power more than once.
+//!
+//! Yaw tables are tunnel tables: ratios of the axial drag area to that at zero yaw. Beyond the last row the ratio is held
+//! to 45°, then falls with the cosine to nothing at 90°; from behind drag lies along the wind, as without a table.
+//! Assumed, warned about.
 
 use crate::numerics::solve::{interpolate_with_slope, root_bracketed};
 use crate::physics::air::{RoadWind, apparent_wind};

@@ -1,4 +1,11 @@
 //! Relations between power and duration that compete for the same efforts, and fits of them.
+//!
+//! Power curves are fitted to power, each effort weighted by its own sd or by how well tests repeat. That published
+//! repeatability counts as seven residuals of the stated size beside the efforts' own (eight riders tested twice), in the
+//! variance, in the degrees of freedom of the bands and in Akaike's criterion alike; so two efforts have a band, and five
+//! that scatter more widen it. An effort that a longer one surely beats is left out. Where the efforts do not tell CP
+//! from W′, usual values with their sds stand in as rows of the same fit. Rides use the two-parameter or the omni-domain
+//! form, so only these go into a scenario.
 
 use crate::numerics::least_squares::{Fit, NoFit, least_squares};
 use crate::physiology::power_duration::{LongRide, PowerDuration};

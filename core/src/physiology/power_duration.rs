@@ -1,4 +1,8 @@
 //! What a rider can push for how long, and what is left of W′ along the way.
+//!
+//! Altitude takes from power only where `power.altitude_loss` is `"published"`: CP falls until the five-minute power has
+//! fallen as measured, and W′ stays. How much the rider is like those measured is an uncertain input,
+//! `power.altitude_response`.
 
 use crate::numerics::solve::root;
 

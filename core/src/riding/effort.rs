@@ -1,4 +1,7 @@
 //! How hard to ride: the best even effort, the power a target time needs, how far in a fixed time.
+//!
+//! The best even effort is where the power–duration curve allows just the power that is ridden: secant steps, the last of
+//! which is read off the line through the two rides before it, so that two or three rides are enough.
 
 use std::rc::Rc;
 

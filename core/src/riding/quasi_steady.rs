@@ -4,6 +4,12 @@
 //! with `u = v²/2`, `u₁ = u* + (u₀ − u*) e^(−kL)`. Against a ride that is followed in full, moves of
 //! the finish time agree within about a percent, which is finer than any standard deviation is known; it is
 //! tens of times quicker, so that thousands of draws are taken while the rider waits.
+//!
+//! The values of an answer come from integrated rides; how the inputs move them comes from this model, which reads times
+//! off steady speeds with an exponential relaxation in between and is some thirty times quicker. A fading position is cut
+//! into pieces of two kilometres at most, each at its mean drag area. Before a slower bend the time that braking takes is
+//! added. The model starts from the speeds of its last ride, so its spreads repeat to about 2e-5. `tests/tests/draws.rs`
+//! holds the two together: their spreads agree within 3 % on windy hills.
 
 use std::cell::RefCell;
 

@@ -1,5 +1,13 @@
 //! Several choices of position and equipment over several distances: their finish times, how every uncertain input moves them,
 //! and draws of all of them together.
+//!
+//! Which position: crossovers and what a position may cost are solved for by integrated rides. Draws go by one quick ride
+//! each, at the power that the draw's own curve allows for the known time, and from there by the known elasticity
+//! (`riding::effort::KnownEffort`). Draws come in parts: the answer carries a tally of counts and sums, and the next
+//! request goes on from it, so that the page shows progress, stops, and computes nothing; a part asks for the draws alone
+//! (`part`). What a measurement is worth (`uncertainty::value_of_information`) is worked out from the same sums: a
+//! measurement is a linear combination of the inputs' errors, so a drag area counts with its common and its own part, and
+//! the difference of two as a test of both gives it.
 
 use std::rc::Rc;
 

@@ -1,5 +1,11 @@
 //! The one uncertainty pipeline of the questions: a scenario's uncertain inputs, moved or drawn, through the rides of a
 //! question, to standard deviations and each input's contribution to them.
+//!
+//! What is shared: a fresh drag area's error moves the same position's tired and lapsed ones by the same factor
+//! (`drag_scale`), and only the rise is uncertain by itself. A power meter's bias divides the drivetrain's efficiency as
+//! soon as anything was measured with it, and moves measured drag areas. A forecast wind without a ± gets one in
+//! `Conditions::with_forecast_uncertainty`. An output that curves in an error is uncertain by `√2` times its curvature
+//! too (`uncertainty::draws::moves`). `tests/tests/coverage.rs` draws riders and holds the ranges of 95 % to 93 to 97 %.
 
 use std::rc::Rc;
 

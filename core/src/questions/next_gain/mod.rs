@@ -1,4 +1,15 @@
 //! What should I work on next?
+//!
+//! The best set of next gain: candidates that move the same numbers make a part (`numerics::subsets`); at best even
+//! effort the season's time is ridden at every value a part's sets give a number or, where those are many, at Chebyshev
+//! points, so that every set of candidates is known with all its interactions from a few hundred rides. Chances are
+//! folded in item by item over the table of all sets, exactly; `numerics::best_set` then compares every set. A
+//! candidate's weekly hours are a block of weeks that may begin in any week (`numerics::schedule`): sets that would count
+//! are scheduled by a complete search, capped, which on the side of caution leaves out what it could not place, and says
+//! so. One that requires another brings nothing where that fails. The set's ± and its 95 % range are those of the mixture
+//! of all outcomes (`next_gain/outcomes.rs`). Where finish times cross the kink of the long-ride loss, its two smooth
+//! branches are read off and the later taken. Long courses are searched in pieces: each request works out some rides and
+//! returns the state with which the next one resumes.
 
 mod changes;
 mod outcomes;

@@ -1,4 +1,6 @@
 //! More power, or less drag? What is one worth in the other?
+//!
+//! The map of power or drag is ridden at 6 × 6 Chebyshev points and read off the polynomial through them.
 
 use serde::{Deserialize, Serialize};
 

@@ -3,6 +3,12 @@
 //! The state is kinetic energy per effective mass, `u = v²/2`, with distance along the road as the independent variable:
 //! `du/dx = (min(η P / v, launch force) − F(v)) / m`, `dt/dx = 1/v`. Energy by cause is summed with the same weights as
 //! the state, so that it closes to rounding.
+//!
+//! A ride: kinetic energy over distance by the classical fourth-order Runge–Kutta method, in steps of a fixed share of
+//! the length in which speed relaxes, longer ones once it only follows a changing position, and one step to the end of a
+//! stretch once it has settled. The launch is a quadrature over speed, where there is no singularity. Energy by cause is
+//! summed with the same weights as the state and so closes to rounding. Bends cap speed from behind: a limit for each
+//! stretch is worked out from the finish backwards.
 
 mod bends;
 mod log;

@@ -170,6 +170,14 @@ impl Field {
     ///
     /// # Errors
     /// Names `path` (made only when needed) where the number is not finite or outside the range.
+    ///
+    /// ```
+    /// use fasterby_core::fields::CDA_M2;
+    ///
+    /// assert!(CDA_M2.check(|| "scenario.positions[0].cda_m2".into(), 0.24).is_ok());
+    /// let error = CDA_M2.check(|| "scenario.positions[0].cda_m2".into(), 24.0).unwrap_err();
+    /// assert_eq!((error.field.as_str(), error.max), ("scenario.positions[0].cda_m2", Some(CDA_M2.max)));
+    /// ```
     pub fn check(&self, path: impl FnOnce() -> String, value: f64) -> Result<(), Error> {
         if (self.min..=self.max).contains(&value) {
             return Ok(());

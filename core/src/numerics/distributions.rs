@@ -11,6 +11,12 @@ const FARTHEST: f64 = 8.0;
 const PANELS: usize = 24;
 
 /// The share of a standard normal distribution below `z`, by quadrature to 1e-12.
+///
+/// ```
+/// // 95 % of a normal distribution lies within 1.96 standard deviations.
+/// let share = fasterby_core::distributions::normal_share(1.96);
+/// assert!((share - 0.975).abs() < 1e-4);
+/// ```
 pub fn normal_share(z: f64) -> f64 {
     0.5 + integral(normal_density, within(z, -FARTHEST, FARTHEST))
 }
@@ -157,7 +163,7 @@ fn two_sided_power(degrees_of_freedom: u32, noncentrality: f64, false_alarm: f64
 /// `None` where [`MOST_RUNS`] are not enough, as for no difference.
 ///
 /// ```
-/// use fasterby_core::statistics::{Certainty, pairs, runs_per_group};
+/// use fasterby_core::distributions::{Certainty, pairs, runs_per_group};
 ///
 /// // A drag area that repeats to 1.5 % from run to run: what shows a difference of 1 %, and of 5 %?
 /// let [small, large] = [0.01, 0.05].map(|difference| difference / 0.015);

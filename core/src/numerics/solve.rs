@@ -23,6 +23,11 @@ pub const ROOT_STEPS: usize = 200;
 ///
 /// # Errors
 /// [`NoRoot::NotBracketed`] where both ends have one sign; [`NoRoot::NotConverged`] after [`ROOT_STEPS`] or on NaN.
+///
+/// ```
+/// let root = fasterby_core::solve::root(|x| x * x - 2.0, 1.0, 2.0, 1e-12).expect("a bracketed root");
+/// assert!((root - 2f64.sqrt()).abs() < 1e-11);
+/// ```
 pub fn root(mut f: impl FnMut(f64) -> f64, a: f64, b: f64, accuracy: f64) -> Result<f64, NoRoot> {
     let (fa, fb) = (f(a), f(b));
     root_bracketed(f, (a, fa), (b, fb), accuracy)

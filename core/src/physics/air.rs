@@ -63,6 +63,13 @@ fn compressibility(temperature_c: f64, pressure_pa: f64, vapour: f64) -> f64 {
 /// so there is no branch.
 ///
 /// Source: picard-2008 (CIPM-2007).
+///
+/// ```
+/// use fasterby_core::air::{Moisture, STANDARD_PRESSURE_PA, density_kg_m3};
+///
+/// let dry = density_kg_m3(15.0, STANDARD_PRESSURE_PA, Moisture::RelativeHumidity(0.0));
+/// assert!((dry - 1.225).abs() < 1e-3);
+/// ```
 pub fn density_kg_m3(temperature_c: f64, pressure_pa: f64, moisture: Moisture) -> f64 {
     const GAS_CONSTANT: f64 = 8.314_472;
     const DRY_AIR_KG_PER_MOL: f64 = 28.965_46e-3;

@@ -21,6 +21,13 @@ pub struct LongRide {
 /// Without a peak power the exponential is dropped (the two-parameter hyperbola); without a long-ride loss, the logarithm.
 ///
 /// Source: puchowicz-2020 (from memory); the hyperbola and W′: kordi-2019, hurd-2023.
+///
+/// ```
+/// use fasterby_core::power_duration::PowerDuration;
+///
+/// let rider = PowerDuration { cp_w: 250.0, w_prime_j: 18_000.0, peak_w: None, long_ride: None };
+/// assert_eq!(rider.sustainable_w(1200.0), 265.0);
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct PowerDuration {
     /// Critical power, W.

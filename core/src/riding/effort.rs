@@ -62,6 +62,20 @@ const SECANT_STEPS: usize = 30;
 ///
 /// # Errors
 /// [`NoEffort`].
+///
+/// ```
+/// use std::rc::Rc;
+///
+/// use fasterby_core::effort::{Effort, paced};
+/// use fasterby_core::integrated::Integrated;
+/// use fasterby_core::scenario::Scenario;
+///
+/// let scenario = Scenario::default();
+/// let setup = scenario.setup_on(0, Rc::new(scenario.course())).expect("a position");
+/// let ride = paced(&Integrated, &setup, Effort::Even).expect("a ride to the line");
+/// // The best even effort ends as the power that can be held for its time.
+/// assert!((setup.power.sustainable_w(ride.time_s) - ride.power_w).abs() < 1e-6);
+/// ```
 pub fn paced(time_model: &dyn TimeModel, setup: &Setup, effort: Effort) -> Result<Paced, NoEffort> {
     match effort {
         Effort::Even => even(time_model, setup),

@@ -31,6 +31,14 @@ pub const VERSION: u64 = 3;
 pub const OLDEST: u64 = 1;
 
 /// A rider, their positions, power, course and day. Every part may be left out; typical values fill in.
+///
+/// ```
+/// use fasterby_core::scenario::Scenario;
+///
+/// let scenario: Scenario = serde_json::from_str(r#"{ "fasterby": 3, "power": { "cp_w": 280 } }"#).expect("a scenario");
+/// assert_eq!(scenario.power.cp_w.value, 280.0);
+/// assert!(scenario.check().is_ok());
+/// ```
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "types", derive(ts_rs::TS))]
 #[serde(default, deny_unknown_fields)]

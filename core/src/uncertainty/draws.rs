@@ -57,6 +57,14 @@ impl<const N: usize> Spread<N> {
 ///
 /// # Errors
 /// Whatever `f` returns at the values. A move at which `f` fails counts from the other side alone, or not at all.
+///
+/// ```
+/// use fasterby_core::draws::{UncertainInput, propagate};
+///
+/// let input = UncertainInput { value: 10.0, sd: 2.0, min: 0.0, max: 100.0, correlation: 0.0 };
+/// let spread = propagate(&[input], |x| Ok::<_, ()>([3.0 * x[0]])).expect("values");
+/// assert_eq!((spread.base, spread.sd(0)), ([30.0], 6.0));
+/// ```
 pub fn propagate<const N: usize, E>(
     inputs: &[UncertainInput],
     mut f: impl FnMut(&[f64]) -> Result<[f64; N], E>,

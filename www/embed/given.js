@@ -3,8 +3,8 @@
 
 import { asCoreError, ask } from "../core.js";
 import { errorWords } from "../frame/field-words.js";
-import { requestOf } from "../frame/question-view.js";
 import { readJson } from "../parts/json.js";
+import { requestOf } from "../questions/shared/request.js";
 import { decode, LinkError, patched, questionOf } from "../state/address.js";
 import { knownUnits, UNIT_CHOICES, usualUnits } from "../units.js";
 import { book } from "../words/index.js";

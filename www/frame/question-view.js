@@ -2,6 +2,7 @@
 /** Shows the open question: fetched when it is first opened, then one question to the core and one redraw for each frame in which something changed. */
 
 import { asCoreError, ask, isReady, ready } from "../core.js";
+import { requestOf } from "../questions/shared/request.js";
 import { book, open } from "../words/index.js";
 import { h } from "./dom.js";
 import { painted, pause } from "./painted.js";
@@ -69,7 +70,7 @@ export function createQuestionView(host, { store, find, tools, onShown, onDrawn,
       coming = null;
       shown?.view.destroy();
       host.replaceChildren();
-      shown = { question, view: create(host, tools), answer: null };
+      shown = { question, view: create(host, tools, question), answer: null };
     } catch (error) {
       if (!stillWanted()) return;
       if (coming) coming.failed = true;
@@ -206,9 +207,4 @@ function asked(question, state) {
 /** What the core says to a question; the story asks by itself. @param {Question} question @param {State} state */
 export function answerTo(question, state) {
   return question.story ? null : ask(question.id, requestOf(question, state));
-}
-
-/** What goes to the core for a question. @param {Question} question @param {State} state */
-export function requestOf(question, state) {
-  return question.request ? question.request(state) : { scenario: state.scenario, with: state.with[question.id] };
 }

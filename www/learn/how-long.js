@@ -5,7 +5,8 @@ import { html, strong } from "../parts/html.js";
 import { lineChart, valueAt } from "../parts/line-chart.js";
 import { FOUR_WEEKS, shortPercent, TRIAL_M } from "../questions/shared/published.js";
 import { book } from "../words/index.js";
-import { BEGAN, bestEfforts, bothChanges, RANGES } from "./rider.js";
+import { BEGAN } from "./beginning.js";
+import { bestEfforts, bothChanges, RANGES } from "./rider.js";
 import { moveTo, numberOf, stepFrame } from "./step.js";
 
 /** @import { Tools } from "../questions/index.js" */

@@ -5,7 +5,8 @@ import { html, strong } from "../parts/html.js";
 import { lineChart } from "../parts/line-chart.js";
 import { titleOf } from "../questions/shared/names.js";
 import { book } from "../words/index.js";
-import { BEGAN, fadeOf, lowAgainstKept, RANGES } from "./rider.js";
+import { BEGAN } from "./beginning.js";
+import { fadeOf, lowAgainstKept, RANGES } from "./rider.js";
 import { moveTo, numberOf, stepFrame } from "./step.js";
 
 /** @import { Tools } from "../questions/index.js" */

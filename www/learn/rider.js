@@ -3,16 +3,11 @@
 
 import { ask, fields } from "../core.js";
 import { LOWER_BARS } from "../questions/shared/published.js";
-import { story } from "./start-here.js";
+import { BEGAN, ID } from "./beginning.js";
 
 /** @import { FinishTimeAnswer, HoldOrFadeAnswer, NextGainAnswer, PowerOrDragAnswer, SpeedForWattsAnswer } from "../types/core.d.ts" */
+/** @import { Name, Numbers } from "./beginning.js" */
 /** @import { State } from "../state/history.js" */
-
-/** @typedef {"speed_m_s" | "power_w" | "cda_m2" | "power_change" | "cda_change" | "begins_s" | "grade" | "headwind_m_s" | "budget"} Name */
-/** @typedef {Record<Name, number>} Numbers */
-
-/** The numbers as the story begins. */
-export const BEGAN = /** @type {Numbers} */ (story.defaults);
 
 /** What each may be, in SI: narrow enough that every ride of the story can be ridden and stays on its chart. @type {Record<Name, readonly [min: number, max: number]>} */
 export const RANGES = {
@@ -38,7 +33,7 @@ const kept = new Map();
 
 /** The story's numbers; what an address holds outside a range is brought back into it. @param {State} state @returns {Numbers} */
 export function numbersOf(state) {
-  const held = state.with[story.id] ?? {};
+  const held = state.with[ID] ?? {};
   return /** @type {Numbers} */ (
     Object.fromEntries(
       Object.entries(RANGES).map(([name, [min, max]]) => {

@@ -7,7 +7,8 @@ import { savingsThatAddUp } from "../questions/shared/adding-up.js";
 import { distanceName } from "../questions/shared/distance-choice.js";
 import { LOW_TORSO, LOWER_BARS, meanAndSd, meanAndSdWatts, shortPercent } from "../questions/shared/published.js";
 import { book } from "../words/index.js";
-import { atPower, BEGAN, bothChanges, RANGES, withLowerBars } from "./rider.js";
+import { BEGAN } from "./beginning.js";
+import { atPower, bothChanges, RANGES, withLowerBars } from "./rider.js";
 import { moveTo, numberOf, stepFrame } from "./step.js";
 
 /** @import { Tools } from "../questions/index.js" */
@@ -122,7 +123,7 @@ export function tenAgainstTen(tools) {
           share: share(answer.aero_share),
         });
       });
-      const speed = (/** @type {import("./rider.js").Numbers} */ of) =>
+      const speed = (/** @type {import("./beginning.js").Numbers} */ of) =>
         show.quantity("speed", atPower(of).speed_m_s.value, state.units, { digits: 1 });
       say(
         lower,

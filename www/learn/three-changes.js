@@ -8,7 +8,8 @@ import { distanceName } from "../questions/shared/distance-choice.js";
 import { listOf } from "../questions/shared/list.js";
 import { nameOf } from "../questions/shared/names.js";
 import { book } from "../words/index.js";
-import { BEGAN, THREE, whichFirst } from "./rider.js";
+import { BEGAN } from "./beginning.js";
+import { THREE, whichFirst } from "./rider.js";
 import { numberOf, stepFrame } from "./step.js";
 
 /** @import { Tools } from "../questions/index.js" */

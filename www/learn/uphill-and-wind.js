@@ -4,7 +4,8 @@
 import { html, strong } from "../parts/html.js";
 import { lineChart } from "../parts/line-chart.js";
 import { book } from "../words/index.js";
-import { atPower, BEGAN, RANGES } from "./rider.js";
+import { BEGAN } from "./beginning.js";
+import { atPower, RANGES } from "./rider.js";
 import { moveTo, numberOf, stepFrame } from "./step.js";
 
 /** @import { Tools } from "../questions/index.js" */

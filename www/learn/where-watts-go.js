@@ -5,7 +5,8 @@ import { areaChart } from "../parts/area-chart.js";
 import { strong } from "../parts/html.js";
 import { partsThatAddUp } from "../questions/shared/rounding.js";
 import { book } from "../words/index.js";
-import { atPower, atSpeed, BEGAN, RANGES } from "./rider.js";
+import { BEGAN } from "./beginning.js";
+import { atPower, atSpeed, RANGES } from "./rider.js";
 import { moveTo, numberOf, stepFrame } from "./step.js";
 
 /** @import { Tools } from "../questions/index.js" */

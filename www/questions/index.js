@@ -59,7 +59,7 @@ import { question as whichPosition } from "./which-position.js";
  * @property {boolean} [alone] nothing of the scenario goes into it, only numbers of its own
  * @property {boolean} [story] asks the core itself, step by step, instead of being one of its questions
  * @property {(state: State) => { scenario: any, with: any }} [request] the scenario and its own part of the state if left out
- * @property {() => Promise<{ create: (host: HTMLElement, tools: Tools) => View }>} load fetches what shows it
+ * @property {() => Promise<{ create: (host: HTMLElement, tools: Tools, question: Question) => View }>} load fetches what shows it
  */
 /** @typedef {Pick<Question, "id" | "group" | "positionFields">} QuestionEntry */
 

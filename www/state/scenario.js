@@ -59,6 +59,16 @@ function setParts(at, [part, ...rest], value) {
   return copy;
 }
 
+/**
+ * A new value for a number. A typical value that somebody changes is from then on their estimate.
+ * @param {any} held @param {string} path @param {number} si @returns {[path: string, value: unknown][]}
+ */
+export function valueChanges(held, path, si) {
+  if (typeof held?.value !== "number") return [[path, si]];
+  if (held.value === si) return [];
+  return [[path, { ...held, value: si, source: held.source === "typical" ? "estimated" : held.source }]];
+}
+
 /** Whether two pieces of plain data are the same. @param {any} a @param {any} b @returns {boolean} */
 export function same(a, b) {
   if (a === b) return true;

@@ -8,7 +8,6 @@ import { lines } from "../../parts/lines.js";
 import { sentence } from "../../parts/sentence.js";
 import { table } from "../../parts/table.js";
 import { book } from "../../words/index.js";
-import { question } from "../finish-time.js";
 import { clause } from "../shared/clause.js";
 import { courseChoice } from "../shared/course-choice.js";
 import { distanceChoice, distanceName, timeName } from "../shared/distance-choice.js";
@@ -29,7 +28,7 @@ import { workedOut } from "./worked-out.js";
 
 const words = book("finish-time");
 const shared = book("shared");
-const ID = question.id;
+const ID = "finish-time";
 const AT = `with.${ID}`;
 /** Where the work goes, in the order it is told. */
 const WORK = /** @type {const} */ (["air", "rolling", "climbing", "drivetrain", "bearings", "braking", "kinetic"]);

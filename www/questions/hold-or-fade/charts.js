@@ -1,8 +1,8 @@
 // @ts-check
 /** The two charts of "hold or fade": drag area over the ride, and the difference against the share of the ride that is held. */
 
-import { valueChanges } from "../../frame/bound-number.js";
 import { lineChart, valueAt } from "../../parts/line-chart.js";
+import { valueChanges } from "../../state/scenario.js";
 import { book } from "../../words/index.js";
 import { onScreen } from "../shared/layout.js";
 

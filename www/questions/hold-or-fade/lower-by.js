@@ -1,5 +1,8 @@
 // @ts-check
-/** How far the low position lies below the one that is kept. */
+/** The low position, and how far it lies below the one that is kept. */
+
+/** A low position to begin with: a little below the usual drag area, and lost as the fields' own defaults say. */
+export const LOW = { name: "position.low", cda_m2: { value: 0.226, sd: 0.04, source: "typical" }, fade: {} };
 
 /** How much lower the low position is, as the sentence says it. @param {any} kept @param {any} low */
 export function lowerByOf(kept, low) {

@@ -1,8 +1,8 @@
 // @ts-check
 /** The two positions in the sentence: the one that is kept, how much lower the other is, and how that one is lost. */
 
-import { valueChanges } from "../../frame/bound-number.js";
 import { choice } from "../../parts/choice.js";
+import { valueChanges } from "../../state/scenario.js";
 import { book } from "../../words/index.js";
 import { clause } from "../shared/clause.js";
 import { lowerByOf } from "./lower-by.js";

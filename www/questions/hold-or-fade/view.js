@@ -8,7 +8,6 @@ import { lines } from "../../parts/lines.js";
 import { ruler } from "../../parts/ruler.js";
 import { sentence } from "../../parts/sentence.js";
 import { book } from "../../words/index.js";
-import { LOW, question, request } from "../hold-or-fade.js";
 import { savingsThatAddUp } from "../shared/adding-up.js";
 import { courseChoice } from "../shared/course-choice.js";
 import { differs } from "../shared/difference.js";
@@ -19,25 +18,27 @@ import { layOut } from "../shared/layout.js";
 import { titleOf } from "../shared/names.js";
 import { odds, spokenAnswer } from "../shared/odds.js";
 import { LOWER_BARS, meanAndSd } from "../shared/published.js";
+import { requestOf } from "../shared/request.js";
 import { surerNote } from "../shared/surer.js";
 import { warningList } from "../shared/warnings.js";
 import { breakEven } from "./break-even.js";
 import { differenceByShare, dragOverRide } from "./charts.js";
+import { LOW } from "./lower-by.js";
 import { lostNear, positionsSentence } from "./positions.js";
 import { shareTable, why, whyGist, workedOut } from "./worked-out.js";
 
-/** @import { Tools, View } from "../index.js" */
+/** @import { Question, Tools, View } from "../index.js" */
 /** @import { State } from "../../state/history.js" */
 /** @import { CoreError } from "../../core.js" */
 /** @import { HoldOrFadeAnswer as Answer } from "../../types/core.d.ts" */
 
 const words = book("hold-or-fade");
 const shared = book("shared");
-const ID = question.id;
+const ID = "hold-or-fade";
 const AT = `with.${ID}`;
 
-/** @param {HTMLElement} host @param {Tools} tools @returns {View} */
-export function create(host, tools) {
+/** @param {HTMLElement} host @param {Tools} tools @param {Question} question @returns {View} */
+export function create(host, tools, question) {
   const { store, units } = tools;
   const distance = distanceChoice(tools);
   const course = courseChoice(tools);
@@ -111,7 +112,7 @@ export function create(host, tools) {
     if (!answer || !pair) return;
     // What the core refuses is not what the answer is about.
     shown = error && shown ? { state: { ...shown.state, units: state.units }, answer } : { state, answer };
-    if (!error) drawn.update(request(state));
+    if (!error) drawn.update(requestOf(question, state));
     redraw();
   }
 

@@ -8,7 +8,6 @@ import { ruler } from "../../parts/ruler.js";
 import { sentence } from "../../parts/sentence.js";
 import { table } from "../../parts/table.js";
 import { book } from "../../words/index.js";
-import { questions } from "../index.js";
 import { layOut } from "../shared/layout.js";
 import { titleOf } from "../shared/names.js";
 import { firstOrder } from "../shared/odds.js";
@@ -65,7 +64,6 @@ export function create(host, tools) {
   const price = html("p", { class: "takes no-print" });
   const openPrice = html("button", { type: "button" }, words("price.open"));
   openPrice.addEventListener("click", () => tools.go(PRICE));
-  price.hidden = !questions.some(({ id }) => id === PRICE);
   say(price, words.parts("price", { open: openPrice }));
 
   const reasons = html("div");

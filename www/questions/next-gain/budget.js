@@ -4,7 +4,6 @@
 import { strong } from "../../parts/html.js";
 import { lineChart } from "../../parts/line-chart.js";
 import { book } from "../../words/index.js";
-import { question } from "../next-gain.js";
 import { onScreen } from "../shared/layout.js";
 import { listOf } from "../shared/list.js";
 import { nameOf } from "./candidates.js";
@@ -14,7 +13,7 @@ import { nameOf } from "./candidates.js";
 /** @import { BestSet, BudgetCurve, Candidate } from "../../types/core.d.ts" */
 
 const words = book("next-gain");
-const AT = `with.${question.id}`;
+const AT = "with.next-gain";
 /** The axis ends this much beyond the last step, or the rider's own budget. */
 const BEYOND = 1.12;
 /** One press of an arrow key. */
@@ -54,7 +53,7 @@ export function budgetChart({ store, units }, name) {
     element: chart.element,
     /** @param {State} state @param {BestSet} best @param {readonly Candidate[]} candidates */
     update(state, best, candidates) {
-      const { currency, [name]: own } = state.with[question.id];
+      const { currency, [name]: own } = state.with["next-gain"];
       const curve = money ? best.by_money : best.by_hours;
       const steps = curve.budget.map((budget, i) => ({ budget, saved: curve.expected_s[i] }));
       const end = Math.max(own, steps.at(-1)?.budget ?? 0, LEAST[name]) * BEYOND;

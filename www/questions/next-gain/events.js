@@ -3,14 +3,13 @@
 
 import { html, say } from "../../parts/html.js";
 import { book } from "../../words/index.js";
-import { question } from "../next-gain.js";
 
 /** @import { Tools } from "../index.js" */
 /** @import { State } from "../../state/history.js" */
 /** @import { CoreError } from "../../core.js" */
 
 const words = book("next-gain");
-const AT = `with.${question.id}.times_ridden`;
+const AT = "with.next-gain.times_ridden";
 
 /** @param {Tools} tools */
 export function eventList(tools) {

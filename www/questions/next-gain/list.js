@@ -4,7 +4,6 @@
 import { choice } from "../../parts/choice.js";
 import { html, say } from "../../parts/html.js";
 import { book } from "../../words/index.js";
-import { question } from "../next-gain.js";
 import { calledBy, KINDS, kindOf, meaningOf, nameOf, noteOf } from "./candidates.js";
 
 /** @import { Tools } from "../index.js" */
@@ -16,7 +15,7 @@ import { calledBy, KINDS, kindOf, meaningOf, nameOf, noteOf } from "./candidates
 /** @typedef {{ element: HTMLElement, update: (state: State, error: CoreError | null) => boolean }} Row */
 
 const words = book("next-gain");
-const AT = `with.${question.id}`;
+const AT = "with.next-gain";
 const MOST = 20;
 /** Sizes are told with these of the number fields' options, whatever the scenario holds. */
 const WIDEST = { min: -1e6, max: 1e6 };

@@ -2,7 +2,6 @@
 /** The best set for the budget, searched for in the worker piece by piece; a changed request overtakes the one before. */
 
 import { same } from "../../state/scenario.js";
-import { question } from "../next-gain.js";
 
 /** @import { Tools } from "../index.js" */
 /** @import { BestSet, LeftOut, Searched, Warning } from "../../types/core.d.ts" */
@@ -10,7 +9,8 @@ import { question } from "../next-gain.js";
 /** @typedef {{ scenario: any, with: any }} Request */
 /** @typedef {{ best: BestSet, leftOut: LeftOut[], warnings: Warning[], request: Request }} Found */
 
-const SLOT = `${question.id} best`;
+const ID = "next-gain";
+const SLOT = `${ID} best`;
 /** Rides of one piece: a twentieth of a second or so, after which a newer request may take over. */
 const RIDES_AT_ONCE = 600;
 const QUIET_MS = 120;
@@ -46,7 +46,7 @@ export function bestSet({ worker }, onChange) {
           with: { ...request.with, part: "best", rides_at_once: RIDES_AT_ONCE, so_far: ridden.times },
         };
         /** @type {{ searched: Searched, best: BestSet | null, left_out: LeftOut[], warnings: Warning[] } | null} */
-        const answer = await worker.ask(question.id, asked, { slot: SLOT });
+        const answer = await worker.ask(ID, asked, { slot: SLOT });
         if (request !== wanted || !answer) return;
         ridden = { of, times: answer.searched.so_far };
         progress = answer.best ? null : answer.searched.done / answer.searched.of;

@@ -7,13 +7,12 @@ import { html, say, set, strong, uniqueId } from "../../parts/html.js";
 import { lines } from "../../parts/lines.js";
 import { sentence } from "../../parts/sentence.js";
 import { book } from "../../words/index.js";
-import { questions } from "../index.js";
-import { question, request } from "../next-gain.js";
 import { clause } from "../shared/clause.js";
 import { layOut } from "../shared/layout.js";
 import { listOf } from "../shared/list.js";
 import { nameOf as questionName, titleOf } from "../shared/names.js";
 import { odds } from "../shared/odds.js";
+import { requestOf } from "../shared/request.js";
 import { warningList } from "../shared/warnings.js";
 import { budgetChart } from "./budget.js";
 import { meaningOf, nameOf } from "./candidates.js";
@@ -23,14 +22,14 @@ import { changeList } from "./list.js";
 import { bestSet } from "./search.js";
 import { gainsTable, leftOutList, why, whyGist, workedOut } from "./worked-out.js";
 
-/** @import { Tools, View } from "../index.js" */
+/** @import { Question, Tools, View } from "../index.js" */
 /** @import { State } from "../../state/history.js" */
 /** @import { CoreError } from "../../core.js" */
 /** @import { BestSet, NextGainAnswer as Answer, NextStep } from "../../types/core.d.ts" */
 
 const words = book("next-gain");
 const shared = book("shared");
-const ID = question.id;
+const ID = "next-gain";
 const AT = `with.${ID}`;
 /** Questions that say more of a position than its size. */
 const ELSEWHERE = ["which-position", "leg-room"];
@@ -39,8 +38,8 @@ const NAMED = 2;
 /** A search that is done sooner is not worth a word, ms. */
 const PATIENCE_MS = 350;
 
-/** @param {HTMLElement} host @param {Tools} tools @returns {View} */
-export function create(host, tools) {
+/** @param {HTMLElement} host @param {Tools} tools @param {Question} question @returns {View} */
+export function create(host, tools, question) {
   const { units } = tools;
   const money = tools.number({ path: `${AT}.money`, kind: "ratio", digits: 0, step: 10, label: words("moneyLabel") });
   const hours = tools.number({ path: `${AT}.hours_per_week`, kind: "ratio", step: 0.5, label: words("hoursLabel") });
@@ -68,7 +67,7 @@ export function create(host, tools) {
   const stopOrGoOn = html("button", { type: "button" });
   stopOrGoOn.addEventListener("click", () => {
     if (!search.stopped()) search.stop();
-    else if (shown) search.update(request(shown.state));
+    else if (shown) search.update(requestOf(question, shown.state));
   });
   const total = html("p", { class: "also" });
   const nextMoney = html("p", { class: "takes no-print" });
@@ -115,7 +114,6 @@ export function create(host, tools) {
     notes: [elsewhere, caution],
     folds: foldList.element,
   });
-  elsewhere.hidden = !ELSEWHERE.every((id) => questions.some((one) => one.id === id));
   say(elsewhere, words.parts("elsewhere", { position: link(ELSEWHERE[0]), leg: link(ELSEWHERE[1]) }));
 
   /** @type {{ state: State, answer: Answer } | null} */
@@ -139,7 +137,7 @@ export function create(host, tools) {
     say(counted, words("myEvents", { count: state.scenario.events.length }));
     ask.update({ known: tools.known(state), wrong: tools.trouble(error, told) });
     if (!answer) return;
-    if (!error) search.update(request(state));
+    if (!error) search.update(requestOf(question, state));
     redraw();
   }
 

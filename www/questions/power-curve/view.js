@@ -10,7 +10,6 @@ import { lines } from "../../parts/lines.js";
 import { sentence } from "../../parts/sentence.js";
 import { table } from "../../parts/table.js";
 import { book } from "../../words/index.js";
-import { question } from "../power-curve.js";
 import { distanceName } from "../shared/distance-choice.js";
 import { layOut } from "../shared/layout.js";
 import { titleOf } from "../shared/names.js";
@@ -30,7 +29,7 @@ import { workedOut } from "./worked-out.js";
 /** @import { PowerCurveAnswer as Answer } from "../../types/core.d.ts" */
 
 const words = book("power-curve");
-const ID = question.id;
+const ID = "power-curve";
 const AT = `with.${ID}`;
 const ROUND_TIMES_S = [60, 120, 180, 300, 600, 1200, 1800, 3600, 7200, 14400];
 

@@ -1,8 +1,8 @@
 // @ts-check
 /** The map of finish times over power and drag area, with the rider as a ring to move and both changes as arrows. */
 
-import { valueChanges } from "../../frame/bound-number.js";
 import { contourMap } from "../../parts/contour-map.js";
+import { valueChanges } from "../../state/scenario.js";
 import { book } from "../../words/index.js";
 import { onScreen } from "../shared/layout.js";
 

@@ -18,7 +18,7 @@ import { partsThatAddUp, rung } from "../shared/rounding.js";
 import { surerNote } from "../shared/surer.js";
 import { warningList } from "../shared/warnings.js";
 import { weather } from "../shared/weather.js";
-import { question, spot } from "../speed-for-watts.js";
+import { spot } from "./spot.js";
 import { workedOut } from "./worked-out.js";
 
 /** @import { Tools, View } from "../index.js" */
@@ -28,7 +28,7 @@ import { workedOut } from "./worked-out.js";
 
 const words = book("speed-for-watts");
 const shared = book("shared");
-const ID = question.id;
+const ID = "speed-for-watts";
 const AT = `with.${ID}`;
 /** A drag goes no lower. */
 const LEAST_W = 1;

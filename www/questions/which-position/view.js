@@ -13,30 +13,31 @@ import { inSentence } from "../shared/in-sentence.js";
 import { layOut } from "../shared/layout.js";
 import { titleOf } from "../shared/names.js";
 import { odds, spokenAnswer } from "../shared/odds.js";
+import { requestOf } from "../shared/request.js";
 import { howToMeasure } from "../shared/surer.js";
 import { warningList } from "../shared/warnings.js";
 import { weather } from "../shared/weather.js";
-import { question, request, TOGETHER } from "../which-position.js";
 import { differenceChart } from "./chart.js";
 import { counting } from "./counting.js";
 import { choiceName, positionName } from "./names.js";
+import { referenceOf } from "./reference.js";
 import { costTable, curveTable, eventTable } from "./tables.js";
 import { workedOut } from "./worked-out.js";
 
-/** @import { Tools, View } from "../index.js" */
+/** @import { Question, Tools, View } from "../index.js" */
 /** @import { State } from "../../state/history.js" */
 /** @import { CoreError } from "../../core.js" */
 /** @import { WhichPositionAnswer as Answer, Worth } from "../../types/core.d.ts" */
 
 const words = book("which-position");
 const shared = book("shared");
-const ID = question.id;
+const ID = "which-position";
 const AT = `with.${ID}`;
 /** Seconds over all events below which nothing is worth measuring for this choice alone. */
 const WORTH_S = 0.5;
 
-/** @param {HTMLElement} host @param {Tools} tools @returns {View} */
-export function create(host, tools) {
+/** @param {HTMLElement} host @param {Tools} tools @param {Question} question @returns {View} */
+export function create(host, tools, question) {
   const { store, units: show } = tools;
   const bounds = tools.field("scenario.events[0].distance_m");
   const distance = tools.number({
@@ -58,19 +59,18 @@ export function create(host, tools) {
   const referenceField = {
     ...reference,
     update: (/** @type {State} */ state) => {
-      const { with: asked } = request(state);
       reference.update({
         options: state.scenario.positions.map((/** @type {unknown} */ _, /** @type {number} */ index) => ({
           value: String(index),
           name: positionName(state, index),
         })),
-        value: String(asked.reference),
+        value: String(referenceOf(state)),
       });
       return false;
     },
   };
   const cda = tools.number({
-    path: (state) => `scenario.positions[${request(state).with.reference}].cda_m2`,
+    path: (state) => `scenario.positions[${referenceOf(state)}].cda_m2`,
     meaning: "drag",
   });
   const known = choice({
@@ -80,7 +80,8 @@ export function create(host, tools) {
       { value: "apart", name: words("knownApart") },
     ],
     meaning: "drag",
-    onChange: (value) => store.set(`${AT}.cda_correlation`, value === "together" ? TOGETHER : 0),
+    onChange: (value) =>
+      store.set(`${AT}.cda_correlation`, value === "together" ? question.defaults.cda_correlation : 0),
   });
   const knownField = {
     ...known,
@@ -159,7 +160,7 @@ export function create(host, tools) {
     // What the core refuses is not what the answer is about.
     shown = error && shown ? { state: { ...shown.state, units: state.units }, answer } : { state, answer };
     // The distance that is read off changes no draw.
-    if (!error) counts.update(withoutReading(request(state)));
+    if (!error) counts.update(withoutReading(requestOf(question, state)));
     redraw();
   }
 

@@ -179,7 +179,7 @@ export function create(host, tools, question) {
 
   /** @param {Answer} answer @param {number} whole_s @param {boolean} settled */
   function drawVerdict({ difference_s }, whole_s, settled) {
-    const taken = drawn.drawn();
+    const taken = drawn.value();
     const chances = odds(difference_s, taken);
     const { way, short, figure } = units.difference(whole_s || difference_s.value);
     const spread = units.plusMinusTime(difference_s.sd).replace(/^±\s*/, "");

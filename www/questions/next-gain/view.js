@@ -13,6 +13,7 @@ import { listOf } from "../shared/list.js";
 import { nameOf as questionName, titleOf } from "../shared/names.js";
 import { odds } from "../shared/odds.js";
 import { requestOf } from "../shared/request.js";
+import { stopButton } from "../shared/stop-button.js";
 import { warningList } from "../shared/warnings.js";
 import { budgetChart } from "./budget.js";
 import { meaningOf, nameOf } from "./candidates.js";
@@ -64,11 +65,8 @@ export function create(host, tools, question) {
     headings: [words("change"), words("onAverage"), words("ifItWorks")],
   });
   const working = html("p", { class: "also", hidden: true });
-  const stopOrGoOn = html("button", { type: "button" });
-  stopOrGoOn.addEventListener("click", () => {
-    if (!search.stopped()) search.stop();
-    else if (shown) search.update(requestOf(question, shown.state));
-  });
+  const search = bestSet(tools, redraw);
+  const stop = stopButton(search, { stop: words("stop"), resume: words("goOn") });
   const total = html("p", { class: "also" });
   const nextMoney = html("p", { class: "takes no-print" });
   const nextHours = html("p", { class: "takes no-print" });
@@ -100,7 +98,6 @@ export function create(host, tools, question) {
     { id: "table", name: shared("asTable"), gist: words("tableGist"), body: table.element },
     ...tools.lastFolds(ID),
   ]);
-  const search = bestSet(tools, redraw);
   /** @type {() => void} */
   let tellAnswered = () => {};
   /** @type {Promise<void>} */
@@ -145,7 +142,7 @@ export function create(host, tools, question) {
     if (!shown) return;
     const { state, answer } = shown;
     const { candidates, ranked } = answer;
-    const found = search.found();
+    const found = search.value();
     // A set found for another list says nothing about this one.
     const fits =
       found &&
@@ -200,16 +197,16 @@ export function create(host, tools, question) {
       ),
     );
     if (best) say(reasons, why(tools, best));
-    if (best || search.progress() === null) tellAnswered();
+    if (best || !search.isBusy()) tellAnswered();
   }
 
   /** @param {number} c */
   const nameAt = (c) => (shown ? nameOf(shown.answer.candidates[c].candidate, c) : "");
 
   function drawWorking() {
-    const progress = search.progress();
-    set(working, { "data-searching": progress !== null });
-    if (progress === null) {
+    const stopped = search.state() === "stopped";
+    set(working, { "data-searching": search.isBusy() });
+    if (!search.isBusy()) {
       clearTimeout(waiting);
       [waiting, waited] = [undefined, false];
     } else {
@@ -218,18 +215,12 @@ export function create(host, tools, question) {
         drawWorking();
       }, PATIENCE_MS);
     }
-    working.hidden = !(waited || search.stopped());
+    working.hidden = !(waited || stopped);
     if (working.hidden) return;
-    say(stopOrGoOn, words(search.stopped() ? "goOn" : "stop"));
-    say(working, [
-      search.stopped()
-        ? words("stopped")
-        : progress
-          ? words("searching", { share: units.percent(progress) })
-          : words("waiting"),
-      " ",
-      stopOrGoOn,
-    ]);
+    stop.update();
+    const share = search.share();
+    const now = share ? words("searching", { share: units.percent(share) }) : words("waiting");
+    say(working, [stopped ? words("stopped") : now, " ", stop.element]);
   }
 
   /** @param {State} state @param {Answer} answer @param {BestSet} best */

@@ -170,7 +170,7 @@ export function create(host, tools, question) {
 
   /** @param {Answer} answer @param {number} whole_s @param {boolean} settled */
   function drawVerdict({ difference_s }, whole_s, settled) {
-    const taken = drawn.drawn();
+    const taken = drawn.value();
     const powerAhead = difference_s.value >= 0;
     const meaning = powerAhead ? "power" : "drag";
     const chances = odds(

@@ -14,11 +14,12 @@ import { layOut } from "../shared/layout.js";
 import { titleOf } from "../shared/names.js";
 import { odds, spokenAnswer } from "../shared/odds.js";
 import { requestOf } from "../shared/request.js";
+import { stopButton } from "../shared/stop-button.js";
 import { howToMeasure } from "../shared/surer.js";
 import { warningList } from "../shared/warnings.js";
 import { weather } from "../shared/weather.js";
 import { differenceChart } from "./chart.js";
-import { counting } from "./counting.js";
+import { ALL, counting } from "./counting.js";
 import { choiceName, positionName } from "./names.js";
 import { referenceOf } from "./reference.js";
 import { costTable, curveTable, eventTable } from "./tables.js";
@@ -109,9 +110,9 @@ export function create(host, tools, question) {
   const chart = differenceChart(tools, AT);
   const grid = eventTable(tools);
   const soFar = html("span");
-  // One button that stays, so that whoever is on it stays there while the draws are counted.
-  const stopOrGoOn = button("", () => (counts.state() === "stopped" ? counts.resume() : counts.stop()));
-  const progress = html("p", { class: "takes no-print" }, soFar, " ", stopOrGoOn);
+  const counts = counting(tools, ID, redraw);
+  const stop = stopButton(counts, { stop: words("stop"), resume: words("goOn") });
+  const progress = html("p", { class: "takes no-print" }, soFar, " ", stop.element);
   const price = html("p", { class: "takes" });
   const settle = html("p", { class: "surer" });
   const caution = html("p", { class: "caution" }, ...words.parts("caution"));
@@ -137,7 +138,6 @@ export function create(host, tools, question) {
   foldList.element
     .querySelector('[data-fold="worth"] .fold-body')
     ?.append(html("p", {}, words("worthMeans")), worthList);
-  const counts = counting(tools, ID, redraw);
   layOut(host, {
     ask: ask.element,
     answer: [single, verdict.element, crossing, doubts.element],
@@ -177,7 +177,7 @@ export function create(host, tools, question) {
     if (!compared) return;
     drawVerdict(state, answer, settled);
     say(crossing, crossings(state, answer));
-    grid.update(state, answer, counts.counted());
+    grid.update(state, answer, counts.value());
     drawProgress();
     drawPrice(state, answer);
     costs.update(state, answer);
@@ -196,7 +196,7 @@ export function create(host, tools, question) {
       -1,
     );
     const event = answer.events.findIndex(({ distance_m }) => Math.abs(distance_m - at.distance_m) < 0.5);
-    const share = counts.counted()?.events[event]?.win_share[best];
+    const share = counts.value()?.events[event]?.win_share[best];
     const { short, figure, way } = show.difference(ahead_s.value);
     const sure = odds(ahead_s, null);
     const counted = share === undefined ? sure.words : words("fastestIn", { count: Math.round(100 * share), all: 100 });
@@ -268,13 +268,12 @@ export function create(host, tools, question) {
   }
 
   function drawProgress() {
-    const state = counts.state();
-    const draws = show.number(counts.counted()?.draws ?? 0);
-    const all = show.number(counts.ALL);
-    stopOrGoOn.hidden = state === "done";
-    stopOrGoOn.textContent = words(state === "stopped" ? "goOn" : "stop");
-    if (state === "done") soFar.textContent = counts.counted() ? words("countedAll", { draws }) : "";
-    else soFar.textContent = words(state === "stopped" ? "stopped" : "counting", { draws, all });
+    const draws = show.number(counts.value()?.draws ?? 0);
+    const all = show.number(ALL);
+    stop.update();
+    if (counts.state() === "stopped") soFar.textContent = words("stopped", { draws, all });
+    else if (counts.isBusy()) soFar.textContent = words("counting", { draws, all });
+    else soFar.textContent = counts.value() ? words("countedAll", { draws }) : "";
   }
 
   /** @param {State} state @param {Answer} answer */
@@ -341,7 +340,7 @@ export function create(host, tools, question) {
 
   /** @param {State} state */
   function drawWorth(state) {
-    const counted = counts.counted();
+    const counted = counts.value();
     settle.hidden = !counted;
     foldList.update({ worth: { hidden: !counted } });
     if (!counted) return;

@@ -4,6 +4,7 @@
 import { html, strong } from "../parts/html.js";
 import { lineChart } from "../parts/line-chart.js";
 import { titleOf } from "../questions/shared/names.js";
+import * as show from "../units.js";
 import { book } from "../words/index.js";
 import { BEGAN } from "./beginning.js";
 import { fadeOf, lowAgainstKept, RANGES } from "./rider.js";
@@ -17,7 +18,7 @@ const STEP_S = 60;
 
 /** @param {Tools} tools @returns {Step} */
 export function lostAtTheEnd(tools) {
-  const { store, units: show } = tools;
+  const { store } = tools;
   const area = (/** @type {number} */ m2) => show.quantity("area", m2, store.get().units);
   const unit = (/** @type {import("../units.js").Kind} */ kind) => ({
     unit: show.unitOf(kind, store.get().units).symbol,

@@ -4,6 +4,7 @@
 import { html } from "../parts/html.js";
 import { titleOf } from "../questions/shared/names.js";
 import { citations } from "../questions/shared/worked-out.js";
+import * as units from "../units.js";
 import { book } from "../words/index.js";
 import { ID } from "./beginning.js";
 import { howLong } from "./how-long.js";
@@ -35,7 +36,7 @@ const SOURCES = [
 
 /** @param {HTMLElement} host @param {Tools} tools @returns {View} */
 export function create(host, tools) {
-  const mass = tools.units.quantity(
+  const mass = units.quantity(
     "mass",
     tools.field("scenario.rider.total_mass_kg")?.default ?? 0,
     tools.store.get().units,

@@ -6,6 +6,7 @@ import { html, say, strong } from "../parts/html.js";
 import { savingsThatAddUp } from "../questions/shared/adding-up.js";
 import { distanceName } from "../questions/shared/distance-choice.js";
 import { LOW_TORSO, LOWER_BARS, meanAndSd, meanAndSdWatts, shortPercent } from "../questions/shared/published.js";
+import * as show from "../units.js";
 import { book } from "../words/index.js";
 import { BEGAN } from "./beginning.js";
 import { atPower, bothChanges, RANGES, withLowerBars } from "./rider.js";
@@ -21,7 +22,7 @@ const ANOTHER = 0.05;
 
 /** @param {Tools} tools @returns {Step} */
 export function tenAgainstTen(tools) {
-  const { store, units: show } = tools;
+  const { store } = tools;
   const watts = (/** @type {number} */ w) => show.quantity("power", w, store.get().units, { digits: 0 });
   const area = (/** @type {number} */ m2) => show.quantity("area", m2, store.get().units);
   const percent = (/** @type {number} */ share) => shortPercent(Math.abs(share));

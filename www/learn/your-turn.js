@@ -6,6 +6,7 @@ import { listParts } from "../questions/shared/list.js";
 import { nameOf, titleOf } from "../questions/shared/names.js";
 import { shortPercent } from "../questions/shared/published.js";
 import { valueChanges } from "../state/scenario.js";
+import * as show from "../units.js";
 import { book } from "../words/index.js";
 import { BEGAN } from "./beginning.js";
 import { numbersOf } from "./rider.js";
@@ -25,7 +26,7 @@ const called = () => ({ undo: page("undo"), yourNumbers: page("your_numbers") })
 
 /** @param {Tools} tools */
 export function yourTurn(tools) {
-  const { store, units: show } = tools;
+  const { store } = tools;
   const told = html("p", { class: "also" });
   const along = html("button", { type: "button", class: "choose" }, words("askChanged"));
   const asItIs = html("button", { type: "button", class: "choose" }, words("askOwn"));

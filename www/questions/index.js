@@ -25,7 +25,6 @@ import { question as whichPosition } from "./which-position.js";
  * What a question may use of the page.
  * @typedef {object} Tools
  * @property {Store} store
- * @property {typeof import("../units.js")} units
  * @property {(question: string) => void} go opens another question
  * @property {(path?: string) => void} openSheet opens "Your numbers", at a field such as `scenario.bike.rolling_coefficient`
  * @property {Jobs} worker long jobs off the main thread
@@ -37,7 +36,6 @@ import { question as whichPosition } from "./which-position.js";
  * @property {(path: string) => string} label what an input is called
  * @property {(key: string) => string} citation
  * @property {(position?: object) => object} newPosition a position filled in from the defaults
- * @property {(course: any) => number} courseLengthM the length of a course, whichever way it is given
  * @property {Notify} notify
  * @property {(question: string) => Fold[]} lastFolds what every question ends with: taking it elsewhere
  */

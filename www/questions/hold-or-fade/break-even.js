@@ -2,6 +2,7 @@
 /** Where the two positions tie, in words. */
 
 import { strong } from "../../parts/html.js";
+import * as units from "../../units.js";
 import { book } from "../../words/index.js";
 
 /** @import { Tools } from "../index.js" */
@@ -10,8 +11,8 @@ import { book } from "../../words/index.js";
 
 const words = book("hold-or-fade");
 
-/** @param {Tools} tools @param {State} state @param {Answer} answer @returns {(string | Node)[]} */
-export function breakEven({ units }, state, answer) {
+/** @param {State} state @param {Answer} answer @returns {(string | Node)[]} */
+export function breakEven(state, answer) {
   const { break_even: tie, held_share, difference_s, held_difference_s, columns } = answer;
   const low = state.scenario.positions[state.with["hold-or-fade"].low];
   const slower = difference_s.value < 0;

@@ -3,8 +3,9 @@
 
 import { lineChart, valueAt } from "../../parts/line-chart.js";
 import { valueChanges } from "../../state/scenario.js";
+import * as units from "../../units.js";
 import { book } from "../../words/index.js";
-import { onScreen } from "../shared/layout.js";
+import { onScreen } from "../shared/on-screen.js";
 
 /** @import { Tools } from "../index.js" */
 /** @import { State } from "../../state/history.js" */
@@ -30,7 +31,7 @@ const LEAST_LABELLED_S = 1;
 
 /** @param {Tools} tools @param {string} at where the question keeps its own part */
 export function dragOverRide(tools, at) {
-  const { store, units } = tools;
+  const { store } = tools;
   const area = (/** @type {number} */ cda_m2) => units.quantity("area", cda_m2, store.get().units);
   const bare = (/** @type {number} */ cda_m2) => units.number(cda_m2, { digits: 3 });
   const chart = lineChart({
@@ -233,7 +234,7 @@ function around(values) {
 
 /** @param {Tools} tools @param {string} at @param {() => { state: State, answer: Answer } | null} shown */
 export function differenceByShare(tools, at, shown) {
-  const { store, units } = tools;
+  const { store } = tools;
   const amount = (/** @type {number} */ seconds) =>
     Math.round(seconds) === 0 ? shared("level") : units.time(Math.abs(seconds));
   const chart = lineChart({

@@ -3,9 +3,10 @@
 
 import { strong } from "../../parts/html.js";
 import { lineChart } from "../../parts/line-chart.js";
+import * as units from "../../units.js";
 import { book } from "../../words/index.js";
-import { onScreen } from "../shared/layout.js";
 import { listOf } from "../shared/list.js";
+import { onScreen } from "../shared/on-screen.js";
 import { nameOf } from "./candidates.js";
 
 /** @import { Tools } from "../index.js" */
@@ -22,7 +23,7 @@ const STEP = { money: 10, hours_per_week: 0.5 };
 const LEAST = { money: 100, hours_per_week: 2 };
 
 /** @param {Tools} tools @param {"money" | "hours_per_week"} name */
-export function budgetChart({ store, units }, name) {
+export function budgetChart({ store }, name) {
   const money = name === "money";
   const chart = lineChart({
     title: words(money ? "curveMoney" : "curveHours"),

@@ -2,6 +2,7 @@
 /** The events that count, and how often each is ridden. */
 
 import { html, say } from "../../parts/html.js";
+import * as units from "../../units.js";
 import { book } from "../../words/index.js";
 
 /** @import { Tools } from "../index.js" */
@@ -13,7 +14,7 @@ const AT = "with.next-gain.times_ridden";
 
 /** @param {Tools} tools */
 export function eventList(tools) {
-  const { store, units } = tools;
+  const { store } = tools;
   const rows = html("div", { class: "pairs" });
   const edit = html("button", { type: "button" }, words("editEvents"));
   edit.addEventListener("click", () => tools.openSheet("scenario.events[0].distance_m"));

@@ -3,6 +3,7 @@
 
 import { choice } from "../../parts/choice.js";
 import { html, say } from "../../parts/html.js";
+import { percent, number as write } from "../../units.js";
 import { book } from "../../words/index.js";
 import { calledBy, KINDS, kindOf, meaningOf, nameOf, noteOf } from "./candidates.js";
 
@@ -255,7 +256,6 @@ export function changeList(tools, usual) {
   /** @param {Candidate} candidate */
   function inBrief({ chance, money, hours_once, hours_per_week }) {
     const { currency } = store.at(AT);
-    const { number: write, percent } = tools.units;
     const hours = [
       hours_once ? words("hoursText", { number: write(hours_once, { digits: 1, atLeast: 0 }) }) : "",
       hours_per_week ? `${write(hours_per_week, { digits: 1, atLeast: 0 })} ${words("hoursAxis")}` : "",

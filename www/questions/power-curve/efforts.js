@@ -3,6 +3,7 @@
 
 import { html, say, set, uniqueId } from "../../parts/html.js";
 import { readNumber, readTime } from "../../parts/number-text.js";
+import * as units from "../../units.js";
 import { book } from "../../words/index.js";
 import { readEfforts } from "./efforts-text.js";
 
@@ -229,7 +230,7 @@ function addForm(labels, button, add, times = []) {
 }
 
 /** @param {Tools} tools @param {(efforts: Effort[]) => string | null} add */
-function pasteBox({ store, field, notify, units }, add) {
+function pasteBox({ store, field, notify }, add) {
   const ids = { hint: uniqueId("hint"), wrong: uniqueId("wrong") };
   const hint = html("p", { class: "hint", id: ids.hint }, words("pasteHint"));
   const text = html("textarea", {

@@ -4,6 +4,7 @@
 import { choice } from "../../parts/choice.js";
 import { html, say } from "../../parts/html.js";
 import { table } from "../../parts/table.js";
+import * as show from "../../units.js";
 import { book } from "../../words/index.js";
 import { listOf } from "../shared/list.js";
 import { inHundred, modelName, modelNumbers } from "./figures.js";
@@ -20,7 +21,7 @@ const ITSELF = "";
 
 /** @param {Tools} tools */
 export function modelTable(tools) {
-  const { store, units: show } = tools;
+  const { store } = tools;
   const pick = choice({
     label: words("readBy"),
     path: MODEL,
@@ -69,10 +70,10 @@ export function modelTable(tools) {
         columns: [words("model"), words("evidence"), words("scatter"), words("parameters")],
         rows: answer.models.map((fit) => [
           modelName(fit.model),
-          fit.weight === null ? "" : inHundred(tools, fit.weight),
+          fit.weight === null ? "" : inHundred(fit.weight),
           fit.scatter_share === null ? "" : show.percent(fit.scatter_share, 1),
           [
-            listOf(modelNumbers(tools, state, fit).map(({ name, value, spread }) => `${name} ${value} ${spread}`)),
+            listOf(modelNumbers(state, fit).map(({ name, value, spread }) => `${name} ${value} ${spread}`)),
             outcome(fit, state),
           ]
             .filter(Boolean)

@@ -3,8 +3,9 @@
 
 import { contourMap } from "../../parts/contour-map.js";
 import { valueChanges } from "../../state/scenario.js";
+import * as units from "../../units.js";
 import { book } from "../../words/index.js";
-import { onScreen } from "../shared/layout.js";
+import { onScreen } from "../shared/on-screen.js";
 
 /** @import { Tools } from "../index.js" */
 /** @import { State } from "../../state/history.js" */
@@ -19,10 +20,10 @@ const TRADE_W = 10;
 
 /**
  * @param {Tools} tools @param {string} at where the question keeps its own part
- * @param {() => { state: State, answer: Answer } | null} shown
+ * @param {() => Answer | null} latest
  */
-export function tradeMap(tools, at, shown) {
-  const { store, units } = tools;
+export function tradeMap(tools, at, latest) {
+  const { store } = tools;
   const watts = (/** @type {number} */ power_w, digits = 0) =>
     units.quantity("power", power_w, store.get().units, { digits });
   const area = (/** @type {number} */ cda_m2) => units.quantity("area", cda_m2, store.get().units);
@@ -45,11 +46,9 @@ export function tradeMap(tools, at, shown) {
 
   /** @param {{ x: number, y: number }} point @param {"step" | "drag" | "commit"} phase */
   function move({ x, y }, phase) {
-    const now = shown();
-    if (!now) return;
-    const {
-      answer: { columns, base_power_w, base_cda_m2 },
-    } = now;
+    const answer = latest();
+    if (!answer) return;
+    const { columns, base_power_w, base_cda_m2 } = answer;
     const { scenario } = store.get();
     const effort = store.at(`${at}.effort`);
     const cda = `scenario.positions[${scenario.riding_position}].cda_m2`;

@@ -3,6 +3,7 @@
 
 import { html } from "../../parts/html.js";
 import { table } from "../../parts/table.js";
+import * as units from "../../units.js";
 import { book } from "../../words/index.js";
 import { backgroundWork } from "../shared/background-work.js";
 import { effortOf } from "../shared/effort.js";
@@ -20,10 +21,9 @@ const COLUMNS = 9;
 const ROWS = 8;
 
 /** @param {Tools} tools @param {string} question */
-export function timesTable({ units, worker }, question) {
+export function timesTable({ worker }, question) {
   const grid = table({ caption: words("timesCaption"), thin: true });
   const trouble = html("p", { class: "soft", hidden: true }, words("timesTrouble"));
-  const element = html("div", {}, grid.element, trouble);
   /** @type {State | null} */
   let shown = null;
   const work = backgroundWork({
@@ -69,7 +69,7 @@ export function timesTable({ units, worker }, question) {
   }
 
   return {
-    element,
+    element: html("div", {}, grid.element, trouble),
     /** @param {State | null} state null while nobody looks @param {Answer} answer */
     update(state, answer) {
       shown = state;

@@ -2,6 +2,7 @@
 /** The course in a sentence: what kind of road, and its slope where it has one. */
 
 import { choice } from "../../parts/choice.js";
+import { courseLengthM } from "../../state/scenario.js";
 import { book } from "../../words/index.js";
 import { clause } from "./clause.js";
 
@@ -48,9 +49,7 @@ export function courseChoice(tools) {
       grade: _slope,
       out_and_back: _back,
       ...rest
-    } = course.kind === "profile"
-      ? { kind: "simple", distance_m: tools.courseLengthM(course), bearing_deg: 0 }
-      : course;
+    } = course.kind === "profile" ? { kind: "simple", distance_m: courseLengthM(course), bearing_deg: 0 } : course;
     store.set(AT, { ...rest, grade: wanted === "hill" ? A_HILL : 0, out_and_back: wanted === "outAndBack" });
   }
 

@@ -4,6 +4,7 @@
 import { backgroundWork } from "../shared/background-work.js";
 
 /** @import { Tools } from "../index.js" */
+/** @import { Request } from "../shared/background-work.js" */
 /** @import { CountedDraws } from "../../types/core.d.ts" */
 
 const QUIET_MS = 300;
@@ -15,7 +16,7 @@ const MOST_LOTS = 25;
 /** @param {Tools} tools @param {string} question @param {() => void} onChange */
 export function counting({ worker }, question, onChange) {
   let lots = 0;
-  return backgroundWork({
+  const work = backgroundWork({
     worker,
     question,
     slot: `${question} draws`,
@@ -29,4 +30,10 @@ export function counting({ worker }, question, onChange) {
     },
     onChange,
   });
+  return { ...work, update: (/** @type {Request} */ request) => work.update(withoutReading(request)) };
+}
+
+/** The distance that is read off changes no draw. @param {Request} request @returns {Request} */
+function withoutReading({ scenario, with: { distance_m: _, ...own } }) {
+  return { scenario, with: own };
 }

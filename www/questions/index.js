@@ -12,6 +12,7 @@ import { question as speedForWatts } from "./speed-for-watts.js";
 import { question as whichPosition } from "./which-position.js";
 
 /** @import { State, Store } from "../state/history.js" */
+/** @import { Request } from "./shared/request.js" */
 /** @import { Field } from "../state/scenario.js" */
 /** @import { CoreError } from "../core.js" */
 /** @import { Jobs } from "../jobs.js" */
@@ -56,7 +57,7 @@ import { question as whichPosition } from "./which-position.js";
  * @property {object[]} [positions] positions that a new rider finds beside their own, because the question compares them; their names are keys of the book "page"
  * @property {boolean} [alone] nothing of the scenario goes into it, only numbers of its own
  * @property {boolean} [story] asks the core itself, step by step, instead of being one of its questions
- * @property {(state: State) => { scenario: any, with: any }} [request] the scenario and its own part of the state if left out
+ * @property {(state: State) => Request} [request] the scenario and its own part of the state if left out
  * @property {() => Promise<{ create: (host: HTMLElement, tools: Tools, question: Question) => View }>} load fetches what shows it
  */
 /** @typedef {Pick<Question, "id" | "group" | "positionFields">} QuestionEntry */

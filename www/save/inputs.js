@@ -28,7 +28,7 @@ export function inputsOf({ scenario, units }, positions) {
           {
             label: words("course"),
             value: words("pointsOver", {
-              count: course.points.length,
+              count: course.points?.length ?? 0,
               distance: quantity("distance", courseLengthM(course), units),
             }),
             known: "",
@@ -75,7 +75,7 @@ export function inputsOf({ scenario, units }, positions) {
 /** Numbers of a question's own that its sentence does not show. @param {State} state @param {string} id @returns {Input[]} */
 export function ownInputsOf({ with: questions, units }, id) {
   const single = Object.fromEntries(
-    Object.entries(questions[id]).filter(([, held]) => typeof held?.value === "number"),
+    Object.entries(questions[id]).filter(([, held]) => held && typeof held === "object" && "value" in held),
   );
   return numbersOf(single, `with.${id}`, units);
 }

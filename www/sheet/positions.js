@@ -2,6 +2,7 @@
 /** Group of the sheet: the shapes the air may see, how long each is kept, what it costs, and which one is ridden. */
 
 import { h } from "../frame/dom.js";
+import { valueOf } from "../state/scenario.js";
 import { number, percent } from "../units.js";
 import { book } from "../words/index.js";
 import { equipmentPart, shapeOfPiece } from "./equipment.js";
@@ -13,6 +14,7 @@ import { yawTable } from "./yaw-table.js";
 
 /** @import { Page } from "../frame/page.js" */
 /** @import { Group } from "./groups.js" */
+/** @import { Held, Position } from "../types/page.d.ts" */
 /** @import { State } from "../state/history.js" */
 
 const say = book("sheet");
@@ -27,7 +29,7 @@ export function positions(page) {
   let cards = [];
   let built = "";
 
-  /** What decides which controls there are; when it changes they are made anew. @param {any[]} all */
+  /** What decides which controls there are; when it changes they are made anew. @param {readonly Position[]} all */
   function structure(all) {
     return JSON.stringify(
       all.map(({ fade, fade_test, lapses, power, yaw_table, speed_exponent, equipment = [] }) => [
@@ -42,7 +44,7 @@ export function positions(page) {
     );
   }
 
-  /** @param {any} position */
+  /** @param {Partial<Position>} position */
   function add(position) {
     const all = store.get().scenario.positions;
     store.set(ALL, [...all, filler.position(position)]);
@@ -54,13 +56,13 @@ export function positions(page) {
     const moved = (/** @type {number} */ at) => (at === index ? 0 : at > index ? at - 1 : at);
     /** @type {[string, unknown][]} */
     const changes = [
-      [ALL, scenario.positions.filter((/** @type {any} */ _, /** @type {number} */ at) => at !== index)],
+      [ALL, scenario.positions.filter((_, at) => at !== index)],
       ["scenario.riding_position", moved(scenario.riding_position)],
     ];
     if (scenario.efforts) {
       changes.push([
         "scenario.efforts",
-        scenario.efforts.map((/** @type {any} */ effort) => {
+        scenario.efforts.map((effort) => {
           const { position, ...rest } = effort;
           return position === undefined || position === index ? rest : { ...rest, position: moved(position) };
         }),
@@ -78,7 +80,7 @@ export function positions(page) {
   /** @param {State} state */
   function build({ scenario }) {
     const opened = cards.map((card) => card.element.open);
-    cards = scenario.positions.map((/** @type {any} */ position, /** @type {number} */ index) =>
+    cards = scenario.positions.map((position, index) =>
       positionCard(page, index, position, {
         duplicate: () =>
           add({
@@ -131,7 +133,7 @@ export function positions(page) {
 }
 
 /**
- * @param {Page} page @param {number} index @param {any} position
+ * @param {Page} page @param {number} index @param {Position} position
  * @param {{ duplicate: () => void, remove: (() => void) | null }} actions
  */
 function positionCard(page, index, position, { duplicate, remove }) {
@@ -148,11 +150,12 @@ function positionCard(page, index, position, { duplicate, remove }) {
   });
 
   const drag = numberRow(page, `${at}.cda_m2`, { meaning: "drag" });
-  const power = position.power
+  const { power: ownPower } = position;
+  const power = ownPower
     ? numberRows(
         page,
         `${at}.power`,
-        POWER.filter((key) => position.power[key] !== undefined),
+        POWER.filter((key) => key in ownPower),
         "power",
         say("in_position"),
       )
@@ -221,8 +224,7 @@ function positionCard(page, index, position, { duplicate, remove }) {
   const rows = [drag, ...factors, ...[own, fade, filmed, lapses, speed, equipment].flatMap((part) => part.rows)];
 
   function cda() {
-    const held = store.at(`${at}.cda_m2`);
-    return held?.value ?? held;
+    return valueOf(/** @type {Held} */ (store.at(`${at}.cda_m2`)));
   }
 
   const element = h(

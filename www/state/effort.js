@@ -38,5 +38,5 @@ function withEffort(state, effort) {
     if (id === BY_SPEED) return [id, effort.kind === "power" ? { ...details, power_w: effort.power_w } : details];
     return [id, { ...details, effort }];
   });
-  return { ...state, with: Object.fromEntries(shared) };
+  return { ...state, with: /** @type {State["with"]} */ (Object.fromEntries(shared)) };
 }

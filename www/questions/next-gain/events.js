@@ -27,7 +27,7 @@ export function eventList(tools) {
 
   /** @param {State} state */
   function build(state) {
-    made = state.scenario.events.map((/** @type {any} */ event, /** @type {number} */ at) => ({
+    made = state.scenario.events.map((event, at) => ({
       name: html("span", { class: "row-label" }),
       field: tools.number({
         path: `${AT}[${at}]`,
@@ -37,14 +37,7 @@ export function eventList(tools) {
         label: words("timesLabel", { event: nameOf(event, state) }),
         value: () => store.at(AT)?.[at] ?? 1,
         changes: (times) => [
-          [
-            AT,
-            store
-              .get()
-              .scenario.events.map((/** @type {unknown} */ _, /** @type {number} */ i) =>
-                i === at ? times : (store.at(AT)?.[i] ?? 1),
-              ),
-          ],
+          [AT, store.get().scenario.events.map((_, i) => (i === at ? times : (store.at(AT)?.[i] ?? 1)))],
         ],
       }),
     }));

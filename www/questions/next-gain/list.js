@@ -3,6 +3,7 @@
 
 import { choice } from "../../parts/choice.js";
 import { html, say } from "../../parts/html.js";
+import { valueOf } from "../../state/scenario.js";
 import { percent, number as write } from "../../units.js";
 import { book } from "../../words/index.js";
 import { calledBy, KINDS, kindOf, meaningOf, nameOf, noteOf } from "./candidates.js";
@@ -141,7 +142,7 @@ export function changeList(tools, usual) {
   const structure = ({ scenario }) =>
     JSON.stringify([
       list().map(({ changes }) => changes.map((change) => kindOf(change)?.id ?? change)),
-      scenario.positions.map((/** @type {any} */ one) => one.name),
+      scenario.positions.map((one) => one.name),
     ]);
 
   /** @param {State} state */
@@ -270,11 +271,11 @@ export function changeList(tools, usual) {
     const change = list()[c].changes[i];
     const kind = kindOf(change);
     const path = `${AT}.candidates[${c}].changes[${i}]`;
-    const positions = state.scenario.positions.map((/** @type {any} */ { name }, /** @type {number} */ at) => ({
+    const positions = state.scenario.positions.map(({ name }, at) => ({
       value: `position ${at}`,
       name: words("ridePosition", { name: name || words("positionNumber", { number: at + 1 }) }),
     }));
-    const known = KINDS.map(({ id }) => ({ value: id, name: words(/** @type {any} */ (`kinds.${id}`)) }));
+    const known = KINDS.map(({ id }) => ({ value: id, name: words(/** @type {`kinds.${"mass"}`} */ (`kinds.${id}`)) }));
     const own = kind?.id ?? (change.use_position === undefined ? "other" : `position ${change.use_position}`);
     const other = own === "other" ? [{ value: "other", name: words("other", { field: change.field ?? "" }) }] : [];
     const pick = choice({
@@ -285,7 +286,7 @@ export function changeList(tools, usual) {
     });
     pick.update({ value: own });
     const amountName = change.share === undefined ? "by" : "share";
-    const held = () => /** @type {any} */ (list()[c]?.changes[i])?.[amountName];
+    const held = () => list()[c]?.changes[i]?.[amountName];
     const look =
       kind?.share || amountName === "share"
         ? { kind: /** @type {const} */ ("share"), step: 0.5 }
@@ -301,7 +302,7 @@ export function changeList(tools, usual) {
             number(
               words("size"),
               { path: `${path}.${amountName}`, signed: true, ...look },
-              () => held()?.value ?? held(),
+              () => valueOf(held()),
               (value) =>
                 editChange(
                   c,
@@ -320,7 +321,7 @@ export function changeList(tools, usual) {
                   i,
                   {
                     ...list()[c].changes[i],
-                    [amountName]: { source: "estimated", ...held(), value: held()?.value ?? held(), sd },
+                    [amountName]: { source: "estimated", ...held(), value: valueOf(held()), sd },
                   },
                   `${i}.sd`,
                 ),

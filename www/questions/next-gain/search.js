@@ -5,7 +5,7 @@ import { same } from "../../state/scenario.js";
 import { backgroundWork } from "../shared/background-work.js";
 
 /** @import { Tools } from "../index.js" */
-/** @import { Request } from "../shared/background-work.js" */
+/** @import { Request } from "../shared/request.js" */
 /** @import { BestSet, Candidate, LeftOut, Searched, Warning } from "../../types/core.d.ts" */
 
 /** @typedef {{ best: BestSet, leftOut: LeftOut[], warnings: Warning[] }} Found */
@@ -17,10 +17,10 @@ const RIDES_AT_ONCE = 600;
 const QUIET_MS = 120;
 
 /** What the rides depend on. @param {Request} request */
-const ridesOf = ({ scenario: { title: _, ...scenario }, with: { candidates, standing } }) => ({
-  scenario,
-  changes: candidates?.map((/** @type {Candidate} */ one) => one.changes) ?? standing,
-});
+function ridesOf({ scenario: { title: _, ...scenario }, with: details }) {
+  const { candidates, standing } = /** @type {{ candidates?: Candidate[], standing?: string }} */ (details);
+  return { scenario, changes: candidates?.map(({ changes }) => changes) ?? standing };
+}
 
 /** @param {Tools} tools @param {() => void} onChange */
 export function bestSet({ worker }, onChange) {

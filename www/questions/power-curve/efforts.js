@@ -76,7 +76,7 @@ export function effortsEditor(tools) {
     /** @param {State} state @param {CoreError | null} error @returns {boolean} whether the error is shown here */
     update(state, error) {
       const efforts = state.scenario.efforts ?? [];
-      const names = state.scenario.positions.map((/** @type {any} */ one) => one.name);
+      const names = state.scenario.positions.map((one) => one.name);
       const shape = JSON.stringify([efforts.length, names]);
       if (shape !== built) {
         built = shape;
@@ -149,7 +149,8 @@ function effortRow({ store, number }, index, names, remove) {
     focus: time.focus,
     /** @param {State} state @param {CoreError | null} error */
     update(state, error) {
-      const effort = state.scenario.efforts[index];
+      const effort = state.scenario.efforts?.[index];
+      if (!effort) return false;
       position.value = effort.position === undefined ? "" : String(effort.position);
       if (document.activeElement !== date) date.value = effort.date ?? "";
       place.value = effort.indoors === undefined ? "" : effort.indoors ? "in" : "out";
@@ -260,7 +261,7 @@ function pasteBox({ store, field, notify }, add) {
       max: field(`${ALL}[0].${name}`)?.max ?? Infinity,
     });
     const allowed = {
-      positions: scenario.positions.map((/** @type {any} */ one) => one.name),
+      positions: scenario.positions.map((one) => one.name),
       duration_s: ends("duration_s"),
       power_w: ends("power_w"),
     };

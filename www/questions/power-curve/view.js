@@ -34,11 +34,7 @@ const ROUND_TIMES_S = [60, 120, 180, 300, 600, 1200, 1800, 3600, 7200, 14400];
 
 /** Positions that have efforts. @param {State} state @returns {number[]} */
 const tested = ({ scenario }) =>
-  [
-    ...new Set(
-      (scenario.efforts ?? []).map((/** @type {any} */ effort) => effort.position ?? scenario.riding_position),
-    ),
-  ].toSorted();
+  [...new Set((scenario.efforts ?? []).map((effort) => effort.position ?? scenario.riding_position))].toSorted();
 
 /** @param {State} state */
 const effortsIn = ({ scenario }) => scenario.efforts?.length ?? 0;

@@ -2,7 +2,7 @@
 /** The map of finish times over power and drag area, with the rider as a ring to move and both changes as arrows. */
 
 import { contourMap } from "../../parts/contour-map.js";
-import { valueChanges } from "../../state/scenario.js";
+import { sdOf, valueChanges, valueOf } from "../../state/scenario.js";
 import * as units from "../../units.js";
 import { book } from "../../words/index.js";
 import { onScreen } from "../shared/on-screen.js";
@@ -61,7 +61,7 @@ export function tradeMap(tools, at, latest) {
         ...valueChanges(
           scenario.power.cp_w,
           "scenario.power.cp_w",
-          Math.max(30, Math.round(scenario.power.cp_w.value + x - base_power_w)),
+          Math.max(30, Math.round(valueOf(scenario.power.cp_w) + x - base_power_w)),
         ),
       );
     // The map stands still under the hand, and settles round the rider on release.
@@ -83,8 +83,8 @@ export function tradeMap(tools, at, latest) {
     const time = units.time(base_time_s.value);
     const [power, drag] = [watts(x), area(y)];
     const even = state.with["power-or-drag"].effort.kind === "even";
-    const power_sd = state.with["power-or-drag"].effort.power_w?.sd ?? 0;
-    const cda_sd = state.scenario.positions[state.scenario.riding_position].cda_m2?.sd ?? 0;
+    const power_sd = sdOf(state.with["power-or-drag"].effort.power_w);
+    const cda_sd = sdOf(state.scenario.positions[state.scenario.riding_position].cda_m2);
     const [powerDiffers, dragDiffers] = [units.differenceWords(saved.first_s), units.differenceWords(saved.second_s)];
     const unsure = power_sd > 0 && cda_sd > 0;
     map.update({

@@ -20,7 +20,7 @@ const EVERY = 4;
 const COLUMNS = 9;
 const ROWS = 8;
 
-/** @param {Tools} tools @param {string} question */
+/** @param {Tools} tools @param {"power-or-drag"} question */
 export function timesTable({ worker }, question) {
   const grid = table({ caption: words("timesCaption"), thin: true });
   const trouble = html("p", { class: "soft", hidden: true }, words("timesTrouble"));

@@ -8,7 +8,7 @@ import { same } from "../../state/scenario.js";
 
 /** @import { Jobs } from "../../jobs.js" */
 
-/** @typedef {{ scenario: any, with: any }} Request */
+/** @import { Request } from "./request.js" */
 /** @typedef {"idle" | "waiting" | "running" | "stopped" | "done" | "failed"} WorkState */
 
 /**

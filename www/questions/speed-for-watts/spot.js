@@ -1,6 +1,8 @@
 // @ts-check
 /** The place whose speed is asked for. */
 
+import { valueOf } from "../../state/scenario.js";
+
 /** @import { State } from "../../state/history.js" */
 
 const ID = "speed-for-watts";
@@ -10,6 +12,8 @@ const STANDARD_SLOPE = 0;
 export function spot(state) {
   const own = state.with[ID];
   const { course } = state.scenario;
-  const of = (/** @type {any} */ held) => held?.value ?? held ?? STANDARD_SLOPE;
-  return { grade: own.grade ?? of(course.grade), bearing_deg: own.bearing_deg ?? of(course.bearing_deg) };
+  return {
+    grade: own.grade ?? valueOf(course.grade ?? STANDARD_SLOPE),
+    bearing_deg: own.bearing_deg ?? valueOf(course.bearing_deg ?? STANDARD_SLOPE),
+  };
 }

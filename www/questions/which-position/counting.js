@@ -4,7 +4,7 @@
 import { backgroundWork } from "../shared/background-work.js";
 
 /** @import { Tools } from "../index.js" */
-/** @import { Request } from "../shared/background-work.js" */
+/** @import { Request } from "../shared/request.js" */
 /** @import { CountedDraws } from "../../types/core.d.ts" */
 
 const QUIET_MS = 300;

@@ -34,20 +34,17 @@ export function folds(list) {
     const inside = fold.body;
     if (typeof inside !== "function") body.append(inside instanceof Node ? inside : (inside.element ?? ""));
     let filled = typeof inside !== "function";
-    async function fill() {
-      if (filled || typeof inside !== "function") return;
-      filled = true;
-      try {
-        const content = inside();
-        body.replaceChildren(content instanceof Node ? content : await content);
-      } catch {
-        // What could not be fetched is tried again when the fold is opened again.
-        filled = false;
-        body.replaceChildren(words("part_lost"));
+    details.addEventListener("toggle", async () => {
+      if (details.open && !filled && typeof inside === "function") {
+        filled = true;
+        try {
+          body.replaceChildren(await inside());
+        } catch {
+          // What could not be fetched is tried again when the fold is opened again.
+          filled = false;
+          body.replaceChildren(words("part_lost"));
+        }
       }
-    }
-    details.addEventListener("toggle", () => {
-      if (details.open) fill();
       fold.onToggle?.(details.open);
     });
     return { ...fold, details, gistElement: gist };

@@ -20,7 +20,7 @@ const words = book("save");
  * @returns {InputGroup[]}
  */
 export function inputsOf({ scenario, units }, positions) {
-  const numbers = (/** @type {any} */ part, /** @type {string} */ path) => numbersOf(part, path, units);
+  const numbers = (/** @type {object | undefined} */ part, /** @type {string} */ path) => numbersOf(part, path, units);
   const { course, conditions, start } = scenario;
   const road =
     course.kind === "profile"
@@ -80,7 +80,7 @@ export function ownInputsOf({ with: questions, units }, id) {
   return numbersOf(single, `with.${id}`, units);
 }
 
-/** @param {any} part @param {string} path @param {Units} units @returns {Input[]} */
+/** @param {object | undefined} part @param {string} path @param {Units} units @returns {Input[]} */
 function numbersOf(part, path, units) {
   return Object.entries(part ?? {}).flatMap(([key, held]) => {
     const at = `${path}.${key}`;

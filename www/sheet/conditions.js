@@ -2,7 +2,7 @@
 /** Group of the sheet: the air and the wind of the day. */
 
 import { h } from "../frame/dom.js";
-import { valueOf } from "../state/scenario.js";
+import { amountOf } from "../state/scenario.js";
 import { book } from "../words/index.js";
 import { findRow, updateRows } from "./groups.js";
 import { numberRow } from "./number-row.js";
@@ -119,7 +119,7 @@ export function conditions(page) {
   /** @param {Conditions} now */
   function landOf(now) {
     if (now.shelter_factor !== undefined) return SHELTERED;
-    const length_m = String(valueOf(now.roughness_length_m));
+    const length_m = String(amountOf(now.roughness_length_m));
     return LAND.some((value) => value === length_m) ? length_m : OTHER;
   }
 

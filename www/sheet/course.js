@@ -4,7 +4,7 @@
 import { h } from "../frame/dom.js";
 import { errorWords } from "../frame/field-words.js";
 import { uniqueId } from "../parts/html.js";
-import { courseLengthM, valueOf } from "../state/scenario.js";
+import { amountOf, courseLengthM } from "../state/scenario.js";
 import { book } from "../words/index.js";
 import { findRow, updateRows } from "./groups.js";
 import { numberRow } from "./number-row.js";
@@ -96,7 +96,7 @@ export function course(page) {
       store.set("scenario.course", filler.course({ distance_m: courseLengthM(course) }));
     } else {
       const [distance_m, grade, bearing_deg] = [course.distance_m, course.grade, course.bearing_deg].map((held) =>
-        valueOf(held ?? 0),
+        amountOf(held ?? 0),
       );
       const turn_m = course.out_and_back ? distance_m / 2 : distance_m;
       const start = { distance_m: 0, elevation_m: 0, bearing_deg };

@@ -73,7 +73,7 @@ export function valueChanges(held, path, si) {
  * The number itself, however it is held.
  * @template {Held | undefined} T @param {T} held @returns {T extends undefined ? undefined : number}
  */
-export function valueOf(held) {
+export function amountOf(held) {
   return /** @type {any} */ (held)?.value ?? held;
 }
 
@@ -312,7 +312,7 @@ const nameFor = (key) => (say.has(key) ? say(key) : key);
 /** The length of a course, whichever way it is given. @param {Course} course @returns {number} metres */
 export function courseLengthM({ kind, points = [], distance_m = NaN }) {
   if (kind === "profile") return points[points.length - 1].distance_m - points[0].distance_m;
-  return valueOf(distance_m);
+  return amountOf(distance_m);
 }
 
 /**

@@ -5,7 +5,7 @@ import { answer as answerPart } from "../../parts/answer.js";
 import { html, say, strong } from "../../parts/html.js";
 import { lines } from "../../parts/lines.js";
 import { table } from "../../parts/table.js";
-import { valueOf } from "../../state/scenario.js";
+import { amountOf } from "../../state/scenario.js";
 import * as show from "../../units.js";
 import { book } from "../../words/index.js";
 import { clause } from "../shared/clause.js";
@@ -287,7 +287,7 @@ function absolute(state) {
   const error = state.scenario.model_error_share;
   return endingOf(state) === "time"
     ? words.parts("differenceSurer")
-    : words.parts("absolute", { error: show.percent(valueOf(error), 1) });
+    : words.parts("absolute", { error: show.percent(amountOf(error), 1) });
 }
 
 /** Air and wind. @param {Shown<Answer>} shown */
@@ -296,7 +296,7 @@ function theDay({ state, answer }) {
   const { still_time_s, standard_time_s, time_s } = answer;
   const far = endingOf(state) === "far";
   const differs = (/** @type {number} */ other_s) => show.differenceWords(time_s.value - other_s);
-  const gone = answer.mean_cda_m2 - valueOf(scenario.positions[scenario.riding_position].cda_m2);
+  const gone = answer.mean_cda_m2 - amountOf(scenario.positions[scenario.riding_position].cda_m2);
   return [
     ...words.parts("theDay", { density: show.quantity("density", answer.density_kg_m3, units) }),
     ...(standard_time_s === null
@@ -327,7 +327,7 @@ function reserve({ state: { units, scenario }, answer }) {
   const long =
     [scenario.power.long_ride_loss_w, scenario.power.long_ride_loss_share].some((loss) => loss !== undefined) &&
     onset !== undefined &&
-    answer.time_s.value > valueOf(onset);
+    answer.time_s.value > amountOf(onset);
   return [
     ...words.parts(out ? "wPrimeOut" : !agreed ? "wPrimeForms" : long ? "wPrimeLong" : "wPrimeLeft", {
       work: work(-usual_j),

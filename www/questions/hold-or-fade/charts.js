@@ -2,7 +2,7 @@
 /** The two charts of "hold or fade": drag area over the ride, and the difference against the share of the ride that is held. */
 
 import { lineChart, valueAt } from "../../parts/line-chart.js";
-import { sdOf, valueChanges, valueOf } from "../../state/scenario.js";
+import { amountOf, sdOf, valueChanges } from "../../state/scenario.js";
 import * as units from "../../units.js";
 import { book } from "../../words/index.js";
 import { onScreen } from "../shared/on-screen.js";
@@ -90,7 +90,7 @@ export function dragOverRide(tools, at) {
     const finish_s = xs[xs.length - 1];
     const fade = state.scenario.positions[state.with["hold-or-fade"].low].fade;
     const [begins_s, complete_s, tired_m2] = [fade?.begins_s, fade?.complete_s, fade?.tired_cda_m2].map((held) =>
-      valueOf(held ?? NaN),
+      amountOf(held ?? NaN),
     );
     const onChart = fade && complete_s <= finish_s * BEYOND_FINISH;
     const last_s = onChart ? Math.max(finish_s, complete_s) : finish_s;
@@ -276,7 +276,7 @@ export function differenceByShare(tools, at, shown) {
     if (fade) {
       const { heldFor, beginsFor, aside } = lossOver(fade, time_s[time_s.length - 1], held_share);
       const begins_s = Math.max(0, Math.round(beginsFor(Math.max(heldFor(0), x - aside)) / STEP.time_s) * STEP.time_s);
-      const complete_s = begins_s + valueOf(fade.complete_s) - valueOf(fade.begins_s);
+      const complete_s = begins_s + amountOf(fade.complete_s) - amountOf(fade.begins_s);
       changes = [
         ...valueChanges(fade.begins_s, `${low}.fade.begins_s`, begins_s),
         ...valueChanges(fade.complete_s, `${low}.fade.complete_s`, complete_s),
@@ -379,7 +379,7 @@ export function differenceByShare(tools, at, shown) {
  * @param {{ begins_s: Held, complete_s: Held }} fade @param {number} finish_s @param {number} held_share
  */
 function lossOver({ begins_s, complete_s }, finish_s, held_share) {
-  const grows_s = valueOf(complete_s) - valueOf(begins_s);
+  const grows_s = amountOf(complete_s) - amountOf(begins_s);
   /** @param {number} from_s */
   const lost_s = (from_s) => {
     const left_s = Math.max(0, finish_s - from_s);
@@ -398,6 +398,6 @@ function lossOver({ begins_s, complete_s }, finish_s, held_share) {
       }
       return late_s;
     },
-    aside: held_share - heldFor(valueOf(begins_s)),
+    aside: held_share - heldFor(amountOf(begins_s)),
   };
 }

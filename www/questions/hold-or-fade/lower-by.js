@@ -1,7 +1,7 @@
 // @ts-check
 /** The low position, and how far it lies below the one that is kept. */
 
-import { valueOf } from "../../state/scenario.js";
+import { amountOf } from "../../state/scenario.js";
 
 /** @import { Position } from "../../types/page.d.ts" */
 
@@ -10,5 +10,5 @@ export const LOW = { name: "position.low", cda_m2: { value: 0.226, sd: 0.04, sou
 
 /** How much lower the low position is, as the sentence says it. @param {Position} kept @param {Position} low */
 export function lowerByOf(kept, low) {
-  return Number((valueOf(kept.cda_m2) - valueOf(low.cda_m2)).toFixed(6));
+  return Number((amountOf(kept.cda_m2) - amountOf(low.cda_m2)).toFixed(6));
 }

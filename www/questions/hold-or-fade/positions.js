@@ -2,7 +2,7 @@
 /** The two positions in the sentence: the one that is kept, how much lower the other is, and how that one is lost. */
 
 import { choice } from "../../parts/choice.js";
-import { valueChanges, valueOf } from "../../state/scenario.js";
+import { amountOf, valueChanges } from "../../state/scenario.js";
 import { book } from "../../words/index.js";
 import { clause } from "../shared/clause.js";
 import { lowerByOf } from "./lower-by.js";
@@ -26,7 +26,7 @@ export function lostNear({ field }, how, kept) {
   const at = how === "fade" ? "positions.fade.tired_cda_m2" : "positions.lapses.cda_m2";
   const [lost, fresh] = [field(`scenario.${at}`), field("scenario.positions.cda_m2")];
   if (!lost || !fresh) return {};
-  const value = Math.min(lost.max, Number((valueOf(kept.cda_m2) + lost.default - fresh.default).toFixed(6)));
+  const value = Math.min(lost.max, Number((amountOf(kept.cda_m2) + lost.default - fresh.default).toFixed(6)));
   const lost_cda_m2 = { value, sd: lost.default_sd, source: "typical" };
   return how === "fade" ? { tired_cda_m2: lost_cda_m2 } : [{ cda_m2: lost_cda_m2 }];
 }
@@ -51,7 +51,7 @@ export function positionsSentence(tools, at) {
     changes: (si, state) => [
       ...valueChanges(keptOf(state).cda_m2, `${keptAt(state)}.cda_m2`, si),
       ...lowTo(state, si - lowerByOf(keptOf(state), lowOf(state))),
-      ...lostAlong(state, si - valueOf(keptOf(state).cda_m2)),
+      ...lostAlong(state, si - amountOf(keptOf(state).cda_m2)),
     ],
   });
   const lowerBy = tools.number({
@@ -62,7 +62,7 @@ export function positionsSentence(tools, at) {
     value: (state) => (lowOf(state) && keptOf(state) ? lowerByOf(keptOf(state), lowOf(state)) : null),
     changes: (si, state) => [
       ...valueChanges(store.at(`${at}.lower_by_m2`), `${at}.lower_by_m2`, si),
-      ...lowTo(state, valueOf(keptOf(state).cda_m2) - si),
+      ...lowTo(state, amountOf(keptOf(state).cda_m2) - si),
     ],
   });
   const part = (/** @type {string} */ name, /** @type {"hold" | null} */ meaning = "hold") =>
@@ -135,8 +135,8 @@ export function positionsSentence(tools, at) {
     const { fade: _fade, fade_test: _test, lapses: _lapses, ...rest } = lowOf(state);
     // Beside the drag area it has, a test begins by showing as much of a rise as is usual.
     const rise = () => ({
-      first_third_cda_m2: guess(valueOf(rest.cda_m2)),
-      last_third_cda_m2: guess(valueOf(rest.cda_m2) * 1.04),
+      first_third_cda_m2: guess(amountOf(rest.cda_m2)),
+      last_third_cda_m2: guess(amountOf(rest.cda_m2) * 1.04),
     });
     const lost =
       wanted === "fade_test"

@@ -5,7 +5,7 @@ import { answer as answerPart } from "../../parts/answer.js";
 import { html, say, set, strong } from "../../parts/html.js";
 import { lines } from "../../parts/lines.js";
 import { ruler } from "../../parts/ruler.js";
-import { valueOf, withValue } from "../../state/scenario.js";
+import { amountOf, withValue } from "../../state/scenario.js";
 import * as units from "../../units.js";
 import { book } from "../../words/index.js";
 import { savingsThatAddUp } from "../shared/adding-up.js";
@@ -99,7 +99,7 @@ function addButton(tools, { defaults }) {
     const low = tools.newPosition({
       ...LOW,
       name: words("lowLine"),
-      cda_m2: withValue(kept.cda_m2, valueOf(kept.cda_m2) - defaults.lower_by_m2.value),
+      cda_m2: withValue(kept.cda_m2, amountOf(kept.cda_m2) - defaults.lower_by_m2.value),
       fade: lostNear(tools, "fade", kept),
     });
     store.setAll([

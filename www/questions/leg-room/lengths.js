@@ -2,7 +2,7 @@
 /** The rider's own lengths: guessed from the height until they are typed. */
 
 import { html, say } from "../../parts/html.js";
-import { valueOf } from "../../state/scenario.js";
+import { amountOf } from "../../state/scenario.js";
 import { words } from "./texts.js";
 
 /** @import { Tools } from "../index.js" */
@@ -27,7 +27,7 @@ export function ownLengths(tools, at, answer) {
       value: () => {
         /** @type {Held | undefined} */
         const held = store.at(path);
-        if (held !== undefined) return valueOf(held);
+        if (held !== undefined) return amountOf(held);
         return isGuessed(name) ? (answer()?.lengths[name] ?? null) : (tools.field(path)?.default ?? null);
       },
       changes: (si) => [

@@ -3,7 +3,7 @@
 
 import { formula, fraction, power } from "../../parts/formula.js";
 import { html } from "../../parts/html.js";
-import { valueOf } from "../../state/scenario.js";
+import { amountOf } from "../../state/scenario.js";
 import * as units from "../../units.js";
 import { citations, paragraph, symbols } from "../shared/worked-out.js";
 import { angle, crankAngle, words } from "./texts.js";
@@ -18,7 +18,7 @@ export function why(state, { b }) {
   return [
     paragraph(words("why.hip", { at: crankAngle(b.tightest_at_deg, state.units) })),
     paragraph(words("why.seat")),
-    paragraph(words("why.speed", { cadence: units.quantity("cadence", valueOf(cadence), state.units) })),
+    paragraph(words("why.speed", { cadence: units.quantity("cadence", amountOf(cadence), state.units) })),
   ];
 }
 

@@ -3,7 +3,8 @@
 
 import { choice } from "../../parts/choice.js";
 import { html, say } from "../../parts/html.js";
-import { valueOf } from "../../state/scenario.js";
+import { keyedList } from "../../parts/keyed-list.js";
+import { amountOf } from "../../state/scenario.js";
 import { percent, number as write } from "../../units.js";
 import { book } from "../../words/index.js";
 import { calledBy, KINDS, kindOf, meaningOf, nameOf, noteOf } from "./candidates.js";
@@ -42,9 +43,15 @@ export function changeList(tools, usual) {
       button(words("usualNew"), () => start("new")),
     ),
   );
-  /** @type {{ card: HTMLDetailsElement, rows: Row[], head: (state: State) => void }[]} */
-  let made = [];
-  let built = "";
+  const made = keyedList(
+    cards,
+    /** @returns {ReturnType<typeof card>} */
+    (c, before) => {
+      const one = card(store.get(), c);
+      one.element.open = before?.element.open ?? false;
+      return one;
+    },
+  );
 
   /** @returns {readonly Candidate[]} */
   const list = () => store.at(`${AT}.candidates`) ?? usual();
@@ -138,23 +145,15 @@ export function changeList(tools, usual) {
     );
   }
 
-  /** What decides which controls there are. @param {State} state */
+  /** What decides which controls each has. @param {State} state */
   const structure = ({ scenario }) =>
-    JSON.stringify([
-      list().map(({ changes }) => changes.map((change) => kindOf(change)?.id ?? change)),
-      scenario.positions.map((one) => one.name),
-    ]);
-
-  /** @param {State} state */
-  function build(state) {
-    const opened = made.map(({ card }) => card.open);
-    made = list().map((_, c) => {
-      const one = card(state, c);
-      one.card.open = opened[c] ?? false;
-      return one;
-    });
-    cards.replaceChildren(...made.map(({ card }) => card));
-  }
+    list().map(({ changes }, c) =>
+      JSON.stringify([
+        c,
+        changes.map((change) => kindOf(change)?.id ?? change),
+        scenario.positions.map(({ name }) => name),
+      ]),
+    );
 
   /** @param {State} state @param {number} c */
   function card(state, c) {
@@ -235,7 +234,7 @@ export function changeList(tools, usual) {
       ),
     );
     return {
-      card: element,
+      element,
       rows,
       head: () => {
         const one = list()[c];
@@ -302,7 +301,7 @@ export function changeList(tools, usual) {
             number(
               words("size"),
               { path: `${path}.${amountName}`, signed: true, ...look },
-              () => valueOf(held()),
+              () => amountOf(held()),
               (value) =>
                 editChange(
                   c,
@@ -321,7 +320,7 @@ export function changeList(tools, usual) {
                   i,
                   {
                     ...list()[c].changes[i],
-                    [amountName]: { source: "estimated", ...held(), value: valueOf(held()), sd },
+                    [amountName]: { source: "estimated", ...held(), value: amountOf(held()), sd },
                   },
                   `${i}.sd`,
                 ),
@@ -389,15 +388,11 @@ export function changeList(tools, usual) {
     update(state, error) {
       // Nobody has opened it yet.
       if (!element.isConnected) return false;
-      const now = structure(state);
-      if (now !== built) {
-        built = now;
-        build(state);
-      }
+      const shown = made.update(structure(state));
       add.disabled = list().length >= MOST;
       full.hidden = !add.disabled;
-      for (const one of made) one.head(state);
-      return made.flatMap(({ rows }) => rows.map((row) => row.update(state, error))).includes(true);
+      for (const one of shown) one.head();
+      return shown.flatMap(({ rows }) => rows.map((row) => row.update(state, error))).includes(true);
     },
   };
 }

@@ -4,7 +4,7 @@
 import { choice } from "../../parts/choice.js";
 import { html, say } from "../../parts/html.js";
 import { table } from "../../parts/table.js";
-import { valueOf } from "../../state/scenario.js";
+import { amountOf } from "../../state/scenario.js";
 import * as show from "../../units.js";
 import { book } from "../../words/index.js";
 import { listOf } from "../shared/list.js";
@@ -50,7 +50,7 @@ export function modelTable(tools) {
     if (outcome === "not-reached" && model === "log-decline") return words("outcome.not-reached-log");
     const minutes = (/** @type {number} */ time_s) => show.quantity("duration", time_s, units, { digits: 0 });
     const from_s = scenario.power.long_ride_from_s;
-    return words(`outcome.${outcome}`, { short: minutes(SHORT_S), long: minutes(valueOf(from_s ?? 0)) });
+    return words(`outcome.${outcome}`, { short: minutes(SHORT_S), long: minutes(amountOf(from_s ?? 0)) });
   }
 
   return {

@@ -1,7 +1,7 @@
 // @ts-check
 /** Putting what the efforts say into the scenario, for every question. */
 
-import { valueOf } from "../../state/scenario.js";
+import { amountOf } from "../../state/scenario.js";
 import { round } from "../../units.js";
 
 /** @import { EffortForm } from "../../types/page.d.ts" */
@@ -24,7 +24,7 @@ export function useChanges({ scenario, with: own }, { usable, basis, position, p
     sd: round(sd, digits),
     source,
   });
-  const toldOfLoss = basis === "fitted" && (longest_s ?? 0) > valueOf(scenario.power.long_ride_from_s ?? Infinity);
+  const toldOfLoss = basis === "fitted" && (longest_s ?? 0) > amountOf(scenario.power.long_ride_from_s ?? Infinity);
   const tests = scenario.positions[position]?.power !== undefined;
   const at = tests ? `scenario.positions[${position}].power` : "scenario.power";
   /** @type {[string, unknown][]} */

@@ -2,7 +2,7 @@
 /** The map of finish times over power and drag area, with the rider as a ring to move and both changes as arrows. */
 
 import { contourMap } from "../../parts/contour-map.js";
-import { sdOf, valueChanges, valueOf } from "../../state/scenario.js";
+import { amountOf, sdOf, valueChanges } from "../../state/scenario.js";
 import * as units from "../../units.js";
 import { book } from "../../words/index.js";
 import { onScreen } from "../shared/on-screen.js";
@@ -61,7 +61,7 @@ export function tradeMap(tools, at, latest) {
         ...valueChanges(
           scenario.power.cp_w,
           "scenario.power.cp_w",
-          Math.max(30, Math.round(valueOf(scenario.power.cp_w) + x - base_power_w)),
+          Math.max(30, Math.round(amountOf(scenario.power.cp_w) + x - base_power_w)),
         ),
       );
     // The map stands still under the hand, and settles round the rider on release.

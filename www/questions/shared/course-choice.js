@@ -2,7 +2,7 @@
 /** The course in a sentence: what kind of road, and its slope where it has one. */
 
 import { choice } from "../../parts/choice.js";
-import { courseLengthM, valueOf } from "../../state/scenario.js";
+import { amountOf, courseLengthM } from "../../state/scenario.js";
 import { book } from "../../words/index.js";
 import { clause } from "./clause.js";
 
@@ -21,7 +21,7 @@ const KINDS = ["outAndBack", "oneWay", "hill", "surveyed"];
 /** @param {Course} course @returns {typeof KINDS[number]} */
 export function courseKind(course) {
   if (course.kind === "profile") return "surveyed";
-  if (valueOf(course.grade ?? 0) !== 0) return "hill";
+  if (amountOf(course.grade ?? 0) !== 0) return "hill";
   return course.out_and_back ? "outAndBack" : "oneWay";
 }
 

@@ -1,7 +1,7 @@
 // @ts-check
 /** The place whose speed is asked for. */
 
-import { valueOf } from "../../state/scenario.js";
+import { amountOf } from "../../state/scenario.js";
 
 /** @import { State } from "../../state/history.js" */
 
@@ -13,7 +13,7 @@ export function spot(state) {
   const own = state.with[ID];
   const { course } = state.scenario;
   return {
-    grade: own.grade ?? valueOf(course.grade ?? STANDARD_SLOPE),
-    bearing_deg: own.bearing_deg ?? valueOf(course.bearing_deg ?? STANDARD_SLOPE),
+    grade: own.grade ?? amountOf(course.grade ?? STANDARD_SLOPE),
+    bearing_deg: own.bearing_deg ?? amountOf(course.bearing_deg ?? STANDARD_SLOPE),
   };
 }

@@ -59,7 +59,5 @@ export function folds(list) {
         if (hidden) details.hidden = hidden(shown);
       }
     },
-    /** @param {string} id */
-    isOpen: (id) => made.some((fold) => fold.id === id && fold.details.open),
   };
 }

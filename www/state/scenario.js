@@ -77,9 +77,6 @@ export function amountOf(held) {
   return /** @type {any} */ (held)?.value ?? held;
 }
 
-/** Another number that is known as well. @param {Held} held @param {number} value @returns {Held} */
-export const withValue = (held, value) => (typeof held === "object" ? { ...held, value } : value);
-
 /** Its standard deviation; 0 where it is bare. @param {Held | undefined} held */
 export const sdOf = (held) => (typeof held === "object" ? (held?.sd ?? 0) : 0);
 

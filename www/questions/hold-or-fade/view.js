@@ -5,7 +5,7 @@ import { answer as answerPart } from "../../parts/answer.js";
 import { html, say, set, strong } from "../../parts/html.js";
 import { lines } from "../../parts/lines.js";
 import { ruler } from "../../parts/ruler.js";
-import { amountOf, withValue } from "../../state/scenario.js";
+import { amountOf } from "../../state/scenario.js";
 import * as units from "../../units.js";
 import { book } from "../../words/index.js";
 import { savingsThatAddUp } from "../shared/adding-up.js";
@@ -26,6 +26,7 @@ import { lostNear, positionsSentence } from "./positions.js";
 import { shareTable, why, whyGist, workedOut } from "./worked-out.js";
 
 /** @import { Question, Tools, View } from "../index.js" */
+/** @import { Held } from "../../types/page.d.ts" */
 /** @import { State } from "../../state/history.js" */
 /** @import { FoldPiece, Piece, Shell } from "../shared/shell.js" */
 /** @typedef {ReturnType<typeof draws>} Draws */
@@ -86,6 +87,9 @@ function asked(tools, page) {
     focusLowerBy: positions.focusLowerBy,
   };
 }
+
+/** Another number that is known as well. @param {Held} held @param {number} value @returns {Held} */
+export const withValue = (held, value) => (typeof held === "object" ? { ...held, value } : value);
 
 /** Adds a position below the one that is kept. @param {Tools} tools @param {Question} question */
 function addButton(tools, { defaults }) {

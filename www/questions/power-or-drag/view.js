@@ -125,7 +125,7 @@ function foldsOf(tools, page) {
       name: shared("asTable"),
       gist: words("timesGist"),
       body: piece(timesTable(tools, ID), (times, { state, answer }) =>
-        times.update(page.isOpen("table") ? state : null, answer),
+        times.update(times.element.closest("details")?.open ? state : null, answer),
       ),
       onToggle: page.redraw,
     },

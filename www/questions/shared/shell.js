@@ -54,7 +54,6 @@ const say = book("shared");
  * @property {() => Answer | null} answer the last good one
  * @property {() => { state: State, answer: Answer } | null} shown the same with what it is about
  * @property {() => void} redraw
- * @property {(fold: string) => boolean} isOpen
  * @property {(pieces: Pieces<Answer>) => View} show
  */
 
@@ -64,17 +63,14 @@ export function piece(part, draw) {
   return { element, elements, destroy, draw: (shown) => draw(part, shown) };
 }
 
-/** A paragraph. @template Answer @param {string} name its class @param {(shown: Shown<Answer>) => Words} words @returns {Piece<Answer>} */
-export function paragraphPiece(name, words) {
-  const element = html("p", { class: name });
+/** A paragraph. @template Answer @param {string | undefined} name its class @param {(shown: Shown<Answer>) => Words} words @param {"p" | "div"} [tag] @returns {Piece<Answer>} */
+export function paragraphPiece(name, words, tag = "p") {
+  const element = html(tag, { class: name });
   return { element, draw: (shown) => put(element, words(shown)) };
 }
 
 /** What stands inside a fold. @template Answer @param {(shown: Shown<Answer>) => Words} words @param {string} [name] its class @returns {Piece<Answer>} */
-export function passagePiece(words, name) {
-  const element = html("div", { class: name });
-  return { element, draw: (shown) => put(element, words(shown)) };
-}
+export const passagePiece = (words, name) => paragraphPiece(name, words, "div");
 
 /** Where the pieces of a question stand beside each other, and what a reader hears each is. */
 const SECTIONS = /** @type {const} */ ([
@@ -89,7 +85,6 @@ export function questionShell(host, tools, question) {
   let shown = null;
   /** @type {readonly Piece<Answer>[]} */
   let drawn = [];
-  let isOpen = (/** @type {string} */ _) => false;
 
   function redraw() {
     if (!shown) return;
@@ -107,7 +102,6 @@ export function questionShell(host, tools, question) {
     const foldList = folds([...list, ...tools.lastFolds(question.id)]);
     const inFolds = list.flatMap(({ body }) => (typeof body === "function" || body instanceof Node ? [] : [body]));
     drawn = [...SECTIONS.flatMap(([name]) => pieces[name]), ...inFolds, foldList];
-    ({ isOpen } = foldList);
     const sections = SECTIONS.map(([name, label]) =>
       html("section", { class: name, "aria-label": say(label) }, ...pieces[name].flatMap(elementsOf)),
     );
@@ -150,7 +144,7 @@ export function questionShell(host, tools, question) {
     };
   }
 
-  return { answer: () => shown?.answer ?? null, shown: () => shown, redraw, isOpen: (fold) => isOpen(fold), show };
+  return { answer: () => shown?.answer ?? null, shown: () => shown, redraw, show };
 }
 
 /** @template Answer @param {Piece<Answer>} piece @returns {readonly HTMLElement[]} */

@@ -11,7 +11,7 @@ import { createNavigation } from "./frame/navigation.js";
 import { createNotice } from "./frame/notice.js";
 import { keepOffline } from "./frame/offline-copy.js";
 import { painted } from "./frame/painted.js";
-import { createQuestionView, requestOf } from "./frame/question-view.js";
+import { createQuestionView } from "./frame/question-view.js";
 import { questionList } from "./frame/rail.js";
 import { speakPage } from "./frame/static-words.js";
 import { createTools } from "./frame/tools.js";
@@ -19,6 +19,7 @@ import { createWork } from "./frame/work.js";
 import { createJobs } from "./jobs.js";
 import { opening, pages, questions } from "./questions/index.js";
 import { titleOf } from "./questions/shared/names.js";
+import { requestOf } from "./questions/shared/request.js";
 import { takeFold } from "./save/fold.js";
 import { share } from "./sheet/share.js";
 import { sharedEffort } from "./state/effort.js";
@@ -27,6 +28,7 @@ import { scenarioFiller } from "./state/scenario.js";
 import * as units from "./units.js";
 import { book, open } from "./words/index.js";
 
+/** @import { Scenario, With } from "./types/page.d.ts" */
 /** @import { CoreError } from "./core.js" */
 /** @import { Page } from "./frame/page.js" */
 /** @import { Shown } from "./save/files.js" */
@@ -49,7 +51,7 @@ export function start(storage, reading) {
     {
       question: opening.id,
       scenario: filler.defaults(),
-      with: Object.fromEntries(pages.map(({ id, defaults }) => [id, defaults])),
+      with: /** @type {With} */ (Object.fromEntries(pages.map(({ id, defaults }) => [id, defaults]))),
       from_link: false,
       units: units.knownUnits(storage.units(), units.usualUnits(navigator.language)),
     },
@@ -190,7 +192,7 @@ export function start(storage, reading) {
   function nameAnew() {
     const names = namesOf(filler.defaults());
     const state = store.get();
-    const positions = state.scenario.positions.map((/** @type {any} */ one) => ({
+    const positions = state.scenario.positions.map((one) => ({
       ...one,
       name: names[givenNames.indexOf(one.name)] ?? one.name,
     }));
@@ -264,7 +266,7 @@ export function start(storage, reading) {
     scrollTo(0, 0);
   }
 
-  /** @param {any} scenario */
+  /** @param {unknown} scenario */
   function check(scenario) {
     try {
       ask("finish-time", { scenario, with: { effort: { kind: "even" } } });
@@ -281,5 +283,5 @@ export function start(storage, reading) {
   }
 }
 
-/** @param {any} scenario @returns {string[]} */
-const namesOf = ({ positions }) => positions.map((/** @type {any} */ { name }) => name);
+/** @param {Scenario} scenario @returns {string[]} */
+const namesOf = ({ positions }) => positions.map(({ name }) => name);

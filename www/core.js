@@ -5,6 +5,8 @@ import { sources as citations, fields as table } from "fasterby-tables";
 import { firstCore, firstModule, wholeCore, wholeModule } from "#delivery";
 import { unchanged } from "./parts/json.js";
 
+/** @import { AnswerTo } from "./types/page.d.ts" */
+
 /** @typedef {{ kind: string, field: string, message: string, min?: number, max?: number }} CoreError */
 /** @typedef {Pick<typeof import("fasterby-whole"), "ask">} Core */
 /** @typedef {"first" | "whole"} Name */
@@ -68,7 +70,7 @@ function core() {
 
 /**
  * Asks the core; call after `ready(question)`.
- * @param {string} question @param {unknown} request @returns {any} the answer
+ * @template {string} Id @param {Id} question @param {unknown} request @returns {AnswerTo<Id>} the answer
  * @throws {CoreError}
  */
 export function ask(question, request) {
@@ -85,10 +87,10 @@ export const fields = () => table;
 /** Every citation, likewise. */
 export const sources = () => citations;
 
-/** Whatever was thrown, as the plain object the page routes to a control. @param {any} error @returns {CoreError} */
-export function asCoreError(error) {
-  if (error && typeof error === "object" && typeof error.message === "string" && typeof error.field === "string")
-    return error;
+/** Whatever was thrown, as the plain object the page routes to a control. @param {unknown} thrown @returns {CoreError} */
+export function asCoreError(thrown) {
+  const error = /** @type {Partial<CoreError> | null | undefined} */ (thrown);
+  if (typeof error?.message === "string" && typeof error.field === "string") return /** @type {CoreError} */ (error);
   return {
     kind: "broken",
     field: "",

@@ -4,6 +4,8 @@
 import { openWorker } from "#delivery";
 import { ask, lend, ready } from "./core.js";
 
+/** @import { AnswerTo } from "./types/page.d.ts" */
+
 /** @typedef {ReturnType<typeof createJobs>} Jobs */
 
 /** A running job cannot be interrupted; one that a newer request has overtaken for this long is ended with its worker. */
@@ -11,7 +13,7 @@ const PATIENCE_MS = 400;
 
 /** @param {() => Worker} [open] */
 export function createJobs(open = openWorker) {
-  /** @type {Map<number, { slot: string, question: string, request: unknown, resolve: (answer: any) => void, reject: (error: any) => void }>} */
+  /** @type {Map<number, { slot: string, question: string, request: unknown, resolve: (answer: unknown) => void, reject: (error: unknown) => void }>} */
   const pending = new Map();
   /** @type {Worker | null | undefined} undefined before the first job, null where workers are refused */
   let worker;
@@ -28,7 +30,7 @@ export function createJobs(open = openWorker) {
     }
   }
 
-  /** @param {{ id?: number, answer?: any, error?: any, stale?: boolean }} message */
+  /** @param {{ id?: number, answer?: unknown, error?: unknown, stale?: boolean }} message */
   function settle({ id, answer, error, stale }) {
     const job = id === undefined ? undefined : pending.get(id);
     if (!job || id === undefined) return;
@@ -90,7 +92,7 @@ export function createJobs(open = openWorker) {
   return {
     /**
      * Resolves to the answer, or to null once a newer request of the same slot, or `cancel`, has overtaken it.
-     * @param {string} question @param {unknown} request @param {{ slot?: string }} [options] @returns {Promise<any>}
+     * @template {string} Id @param {Id} question @param {unknown} request @param {{ slot?: string }} [options] @returns {Promise<AnswerTo<Id> | null>}
      */
     ask(question, request, { slot = question } = {}) {
       if (worker === undefined) worker = start();
@@ -98,7 +100,13 @@ export function createJobs(open = openWorker) {
       cancel(slot);
       const id = ++lastId;
       return new Promise((resolve, reject) => {
-        pending.set(id, { slot, question, request, resolve, reject });
+        pending.set(id, {
+          slot,
+          question,
+          request,
+          resolve: /** @type {(answer: unknown) => void} */ (resolve),
+          reject,
+        });
         send(id);
         if (overtakes) setTimeout(() => pending.has(id) && restartIfBusy(), PATIENCE_MS);
       });

@@ -265,11 +265,12 @@ export function choiceWords(key, option) {
     : symbol;
 }
 
-/** Units from anywhere, such as a saved choice: anything unknown becomes the usual. @param {any} saved @param {Units} usual @returns {Units} */
+/** Units from anywhere, such as a saved choice: anything unknown becomes the usual. @param {unknown} saved @param {Units} usual @returns {Units} */
 export function knownUnits(saved, usual) {
-  const known = /** @type {any} */ ({ ...usual });
-  for (const { key, options } of UNIT_CHOICES) if (options.includes(saved?.[key])) known[key] = saved[key];
-  return known;
+  const known = /** @type {Record<string, unknown>} */ ({ ...usual });
+  const given = /** @type {Record<string, string> | null | undefined} */ (saved);
+  for (const { key, options } of UNIT_CHOICES) if (options.includes(given?.[key] ?? "")) known[key] = given?.[key];
+  return /** @type {Units} */ (known);
 }
 
 /** The units in two words for the top bar: "Miles, °C". @param {Units} units */

@@ -3,12 +3,13 @@
 
 import { asCoreError, ask } from "../core.js";
 import { errorWords } from "../frame/field-words.js";
-import { requestOf } from "../frame/question-view.js";
 import { readJson } from "../parts/json.js";
+import { requestOf } from "../questions/shared/request.js";
 import { decode, LinkError, patched, questionOf } from "../state/address.js";
 import { knownUnits, UNIT_CHOICES, usualUnits } from "../units.js";
 import { book } from "../words/index.js";
 
+/** @import { With } from "../types/page.d.ts" */
 /** @import { Question } from "../questions/index.js" */
 /** @import { State } from "../state/history.js" */
 /** @import { scenarioFiller } from "../state/scenario.js" */
@@ -68,7 +69,7 @@ export async function stateFrom(given, question, { questions, filler }) {
   const details = patched(base.with, parsed("with", given.with));
 
   const units = unitsFrom(given);
-  /** @param {string} about @param {any} request */
+  /** @param {string} about @param {unknown} request */
   const check = (about, request) => {
     try {
       ask(about, request);
@@ -83,7 +84,10 @@ export async function stateFrom(given, question, { questions, filler }) {
   const state = {
     question: id,
     scenario: filled,
-    with: { ...Object.fromEntries(questions.map((one) => [one.id, one.defaults])), [id]: details },
+    with: /** @type {With} */ ({
+      ...Object.fromEntries(questions.map((one) => [one.id, one.defaults])),
+      [id]: details,
+    }),
     units,
   };
   await read(() => check(id, requestOf(question, state)));

@@ -2,9 +2,9 @@
 /** The tools of the page: top bar, the phone's bar and menu, and their keys. The buttons stand in the HTML; `data-tool` says what each does. */
 
 import { set, say as setText } from "../parts/html.js";
-import { openDialog } from "../sheet/dialog.js";
 import { unitsInBrief } from "../units.js";
 import { book } from "../words/index.js";
+import { openDialog } from "./dialog.js";
 import { h } from "./dom.js";
 import { questionList } from "./rail.js";
 

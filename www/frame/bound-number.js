@@ -2,6 +2,7 @@
 /** A number field tied to a path of the store: converts units, takes its range from the core, makes undo steps, shows the core's error about it. */
 
 import { numberField } from "../parts/number.js";
+import { amountOf, valueChanges } from "../state/scenario.js";
 import { digitsFor, fromDisplay, kindOf, otherUnits, spreadToDisplay, stepOf, toDisplay, unitOf } from "../units.js";
 import { errorWords, isAbout, labelOf } from "./field-words.js";
 
@@ -60,7 +61,7 @@ export function boundNumber({ store, field: fieldAt }, options) {
     const unit = unitOf(kind, state.units);
     const field = fieldAt(pathIn(state));
     const held = store.at(pathIn(state));
-    const si = options.value ? options.value(state) : (held?.value ?? held);
+    const si = options.value ? options.value(state) : amountOf(held);
     const shown = typeof si === "number" ? toDisplay(kind, sign * si, state.units) : NaN;
     const ends = [options.min ?? field?.min, options.max ?? field?.max].map((end) =>
       end === undefined ? undefined : toDisplay(kind, sign * end, state.units),
@@ -106,14 +107,4 @@ export function boundNumber({ store, field: fieldAt }, options) {
       return about;
     },
   };
-}
-
-/**
- * A new value for a number. A typical value that somebody changes is from then on their estimate.
- * @param {any} held @param {string} path @param {number} si @returns {[path: string, value: unknown][]}
- */
-export function valueChanges(held, path, si) {
-  if (typeof held?.value !== "number") return [[path, si]];
-  if (held.value === si) return [];
-  return [[path, { ...held, value: si, source: held.source === "typical" ? "estimated" : held.source }]];
 }

@@ -3,18 +3,21 @@
 
 import { html } from "../parts/html.js";
 
+/** @import { Attributes } from "../parts/html.js" */
 /** @typedef {Node | string | null | undefined | false} Child */
 
 /**
  * `h("button", { type: "button", onclick: save }, "Save")`: keys that begin with `on` are listeners, empty children are left out.
  * @template {keyof HTMLElementTagNameMap} T
- * @param {T} tag @param {Record<string, any>} [attributes] @param {...Child} children
+ * @param {T} tag @param {Record<string, unknown>} [attributes] @param {...Child} children
  * @returns {HTMLElementTagNameMap[T]}
  */
 export function h(tag, attributes = {}, ...children) {
   const entries = Object.entries(attributes);
-  const element = html(tag, Object.fromEntries(entries.filter(([name]) => !name.startsWith("on"))));
-  for (const [name, listener] of entries) if (name.startsWith("on")) element.addEventListener(name.slice(2), listener);
+  const plain = /** @type {Attributes} */ (Object.fromEntries(entries.filter(([name]) => !name.startsWith("on"))));
+  const element = html(tag, plain);
+  for (const [name, listener] of entries)
+    if (name.startsWith("on")) element.addEventListener(name.slice(2), /** @type {EventListener} */ (listener));
   for (const child of children) if (child) element.append(child);
   return element;
 }

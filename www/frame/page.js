@@ -12,7 +12,7 @@
  * @property {(path: string) => Field | undefined} field the row of `fields()` for a path
  * @property {(key: string) => string} citation the citation for a key, or an empty text
  * @property {ReturnType<typeof scenarioFiller>} filler fills scenarios in from the defaults
- * @property {(scenario: any) => string | null} check the core's sentence about what is wrong with a scenario, or null
+ * @property {(scenario: unknown) => string | null} check the core's sentence about what is wrong with a scenario, or null
  * @property {Notify} notify
  * @property {QuestionEntry[]} questions
  */

@@ -2,15 +2,18 @@
 /** Shows the open question: fetched when it is first opened, then one question to the core and one redraw for each frame in which something changed. */
 
 import { asCoreError, ask, isReady, ready } from "../core.js";
+import { requestOf } from "../questions/shared/request.js";
 import { book, open } from "../words/index.js";
 import { h } from "./dom.js";
 import { painted, pause } from "./painted.js";
 
 /** @import { CoreError } from "../core.js" */
 /** @import { State, Store } from "../state/history.js" */
+/** @import { Answers } from "../types/page.d.ts" */
 /** @import { Question, Tools, View } from "../questions/index.js" */
 
-/** @typedef {{ question: Question, state: State, answer: any, error: CoreError | null }} Drawn */
+/** @typedef {Answers[keyof Answers]} Answer */
+/** @typedef {{ question: Question, state: State, answer: Answer | null, error: CoreError | null }} Drawn */
 
 const say = book("page");
 /** What follows the sentence of a question, or the beginning of the story: each is painted by itself when the page opens. */
@@ -29,7 +32,7 @@ const PATIENCE_MS = 3000;
  * @param {(error: unknown, again: () => void) => void} page.onFailed a question could not be fetched; what was shown stays
  */
 export function createQuestionView(host, { store, find, tools, onShown, onDrawn, onFailed }) {
-  /** @type {{ question: Question, view: View, answer: any } | null} */
+  /** @type {{ question: Question, view: View, answer: Answer | null } | null} */
   let shown = null;
   /** The question that is being fetched, or could not be. @type {{ question: Question, done: Promise<void>, failed: boolean } | null} */
   let coming = null;
@@ -69,7 +72,7 @@ export function createQuestionView(host, { store, find, tools, onShown, onDrawn,
       coming = null;
       shown?.view.destroy();
       host.replaceChildren();
-      shown = { question, view: create(host, tools), answer: null };
+      shown = { question, view: create(host, tools, question), answer: null };
     } catch (error) {
       if (!stillWanted()) return;
       if (coming) coming.failed = true;
@@ -186,7 +189,9 @@ const MOST_POINTS_IN_PAGE = 400;
 
 /** @param {Question} question @param {State} state */
 function takesLong(question, { scenario }) {
-  return !question.story && scenario.course.kind === "profile" && scenario.course.points.length > MOST_POINTS_IN_PAGE;
+  return (
+    !question.story && scenario.course.kind === "profile" && (scenario.course.points?.length ?? 0) > MOST_POINTS_IN_PAGE
+  );
 }
 
 /** The texts that a question is told in. @param {Question} question */
@@ -194,7 +199,7 @@ export function booksOf(question) {
   return [question.story ? "learn" : question.id, "shared"];
 }
 
-/** @param {Question} question @param {State} state @returns {{ answer: any, error: CoreError | null }} */
+/** @param {Question} question @param {State} state @returns {{ answer: Answer | null, error: CoreError | null }} */
 function asked(question, state) {
   try {
     return { answer: answerTo(question, state), error: null };
@@ -206,9 +211,4 @@ function asked(question, state) {
 /** What the core says to a question; the story asks by itself. @param {Question} question @param {State} state */
 export function answerTo(question, state) {
   return question.story ? null : ask(question.id, requestOf(question, state));
-}
-
-/** What goes to the core for a question. @param {Question} question @param {State} state */
-export function requestOf(question, state) {
-  return question.request ? question.request(state) : { scenario: state.scenario, with: state.with[question.id] };
 }

@@ -1,8 +1,7 @@
 // @ts-check
 /** What a question may use of the page around it, whether that is the whole page or a place on somebody else's. */
 
-import { countKnown, courseLengthM } from "../state/scenario.js";
-import * as units from "../units.js";
+import { countKnown } from "../state/scenario.js";
 import { boundNumber } from "./bound-number.js";
 import { errorWords, labelOf } from "./field-words.js";
 
@@ -17,7 +16,6 @@ export function createTools({ filler, ...page }) {
   const { store } = page;
   return {
     ...page,
-    units,
     number: (options) => boundNumber({ store, field: filler.field }, options),
     known: ({ scenario }, positions) => countKnown(scenario, positions),
     words: (about) => errorWords(about, store.get().units),
@@ -25,6 +23,5 @@ export function createTools({ filler, ...page }) {
     field: filler.field,
     label: labelOf,
     newPosition: filler.position,
-    courseLengthM,
   };
 }

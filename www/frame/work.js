@@ -60,6 +60,7 @@ export function createWork({ store, filler, check, notify, questions }, storage,
   /** The state with work in it whose scenario has been checked. @param {{ question?: string, scenario: any, with?: Record<string, any> }} work @returns {State} */
   function stateWith({ question, scenario, with: details }) {
     const state = store.get();
+    /** @type {Record<string, any>} */
     const next = { ...state.with };
     for (const [id, given] of Object.entries(details ?? {}))
       if (Object.hasOwn(next, id)) next[id] = { ...defaultsOf(id), ...patched(defaultsOf(id), given) };
@@ -72,7 +73,7 @@ export function createWork({ store, filler, check, notify, questions }, storage,
       ...state,
       question: question !== undefined && Object.hasOwn(next, question) ? question : state.question,
       scenario: filled,
-      with: next,
+      with: /** @type {State["with"]} */ (next),
     };
   }
 
@@ -175,8 +176,9 @@ export function createWork({ store, filler, check, notify, questions }, storage,
       stateWith({ question, scenario, with: { [question]: details } }),
     startAfresh() {
       const state = store.get();
-      /** @type {State["with"]} */
-      const fresh = Object.fromEntries(Object.keys(state.with).map((id) => [id, defaultsOf(id)]));
+      const fresh = /** @type {State["with"]} */ (
+        Object.fromEntries(Object.keys(state.with).map((id) => [id, defaultsOf(id)]))
+      );
       store.replace({ ...state, scenario: filler.defaults(), with: fresh, from_link: false });
     },
   };

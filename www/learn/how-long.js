@@ -4,8 +4,10 @@
 import { html, strong } from "../parts/html.js";
 import { lineChart, valueAt } from "../parts/line-chart.js";
 import { FOUR_WEEKS, shortPercent, TRIAL_M } from "../questions/shared/published.js";
+import * as show from "../units.js";
 import { book } from "../words/index.js";
-import { BEGAN, bestEfforts, bothChanges, RANGES } from "./rider.js";
+import { BEGAN } from "./beginning.js";
+import { bestEfforts, bothChanges, RANGES } from "./rider.js";
 import { moveTo, numberOf, stepFrame } from "./step.js";
 
 /** @import { Tools } from "../questions/index.js" */
@@ -20,7 +22,7 @@ const TICKS_S = [300, 600, 1200, 1800, 3600, 7200, 14400];
 
 /** @param {Tools} tools @returns {Step} */
 export function howLong(tools) {
-  const { store, units: show } = tools;
+  const { store } = tools;
   const watts = (/** @type {number} */ w) => show.quantity("power", w, store.get().units, { digits: 0 });
   const unit = (/** @type {import("../units.js").Kind} */ kind) => ({
     unit: show.unitOf(kind, store.get().units).symbol,

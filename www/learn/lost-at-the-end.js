@@ -4,8 +4,10 @@
 import { html, strong } from "../parts/html.js";
 import { lineChart } from "../parts/line-chart.js";
 import { titleOf } from "../questions/shared/names.js";
+import * as show from "../units.js";
 import { book } from "../words/index.js";
-import { BEGAN, fadeOf, lowAgainstKept, RANGES } from "./rider.js";
+import { BEGAN } from "./beginning.js";
+import { fadeOf, lowAgainstKept, RANGES } from "./rider.js";
 import { moveTo, numberOf, stepFrame } from "./step.js";
 
 /** @import { Tools } from "../questions/index.js" */
@@ -16,7 +18,7 @@ const STEP_S = 60;
 
 /** @param {Tools} tools @returns {Step} */
 export function lostAtTheEnd(tools) {
-  const { store, units: show } = tools;
+  const { store } = tools;
   const area = (/** @type {number} */ m2) => show.quantity("area", m2, store.get().units);
   const unit = (/** @type {import("../units.js").Kind} */ kind) => ({
     unit: show.unitOf(kind, store.get().units).symbol,

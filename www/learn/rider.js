@@ -3,16 +3,12 @@
 
 import { ask, fields } from "../core.js";
 import { LOWER_BARS } from "../questions/shared/published.js";
-import { story } from "./start-here.js";
+import { BEGAN, ID } from "./beginning.js";
 
 /** @import { FinishTimeAnswer, HoldOrFadeAnswer, NextGainAnswer, PowerOrDragAnswer, SpeedForWattsAnswer } from "../types/core.d.ts" */
+/** @import { Name, Numbers } from "./beginning.js" */
+/** @import { Answers } from "../types/page.d.ts" */
 /** @import { State } from "../state/history.js" */
-
-/** @typedef {"speed_m_s" | "power_w" | "cda_m2" | "power_change" | "cda_change" | "begins_s" | "grade" | "headwind_m_s" | "budget"} Name */
-/** @typedef {Record<Name, number>} Numbers */
-
-/** The numbers as the story begins. */
-export const BEGAN = /** @type {Numbers} */ (story.defaults);
 
 /** What each may be, in SI: narrow enough that every ride of the story can be ridden and stays on its chart. @type {Record<Name, readonly [min: number, max: number]>} */
 export const RANGES = {
@@ -33,12 +29,12 @@ const FADING_S = 1500;
 
 /** Answers that are kept, so that a step whose numbers stay costs nothing. */
 const MOST_KEPT = 200;
-/** @type {Map<string, any>} */
+/** @type {Map<string, unknown>} */
 const kept = new Map();
 
 /** The story's numbers; what an address holds outside a range is brought back into it. @param {State} state @returns {Numbers} */
 export function numbersOf(state) {
-  const held = state.with[story.id] ?? {};
+  const held = state.with[ID] ?? {};
   return /** @type {Numbers} */ (
     Object.fromEntries(
       Object.entries(RANGES).map(([name, [min, max]]) => {
@@ -49,13 +45,13 @@ export function numbersOf(state) {
   );
 }
 
-/** @param {string} question @param {object} request */
+/** @template {keyof Answers} Id @param {Id} question @param {object} request @returns {Answers[Id]} */
 function answerTo(question, request) {
   const key = `${question} ${JSON.stringify(request)}`;
   const known = kept.get(key);
-  if (known) return known;
+  if (known) return /** @type {Answers[Id]} */ (known);
   if (kept.size >= MOST_KEPT) kept.clear();
-  const answer = ask(question, request);
+  const answer = /** @type {Answers[Id]} */ (ask(question, request));
   kept.set(key, answer);
   return answer;
 }
@@ -129,7 +125,6 @@ const HOURS_A_WEEK = 10;
 /** Which of the three come first for the budget. @param {Numbers} numbers @returns {NextGainAnswer} */
 export function whichFirst({ cda_m2, budget }) {
   const scenario = { ...rider(cda_m2), events: [{ name: "", distance_m: MILES_25_M }] };
-  /** @type {NextGainAnswer} */
   const usual = answerTo("next-gain", { scenario, with: { part: "each" } });
   const candidates = THREE.flatMap(({ key, money }) =>
     usual.candidates.filter(({ candidate }) => candidate.key === key).map(({ candidate }) => ({ ...candidate, money })),

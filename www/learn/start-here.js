@@ -1,23 +1,15 @@
 // @ts-check
 /** The guided story for newcomers. Its own numbers are held like a question's; its steps are fetched when it is first opened. */
 
+import { BEGAN, ID } from "./beginning.js";
+
 /** @import { Question } from "../questions/index.js" */
 
 /** @type {Question} */
 export const story = {
-  id: "start-here",
+  id: ID,
   group: "start",
   story: true,
-  defaults: {
-    speed_m_s: 8,
-    power_w: 235,
-    cda_m2: 0.24,
-    power_change: 0.1,
-    cda_change: -0.1,
-    begins_s: 900,
-    grade: 0,
-    headwind_m_s: 0,
-    budget: 150,
-  },
+  defaults: BEGAN,
   load: () => import("./story.js"),
 };

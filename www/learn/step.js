@@ -4,14 +4,14 @@
 import { html, say } from "../parts/html.js";
 import { sentence } from "../parts/sentence.js";
 import { book } from "../words/index.js";
-import { BEGAN, numbersOf, RANGES } from "./rider.js";
-import { story } from "./start-here.js";
+import { BEGAN, ID } from "./beginning.js";
+import { numbersOf, RANGES } from "./rider.js";
 
 /** @import { Tools } from "../questions/index.js" */
 /** @import { BoundNumber, BoundNumberOptions } from "../frame/bound-number.js" */
 /** @import { State } from "../state/history.js" */
 /** @import { Words } from "../parts/html.js" */
-/** @import { Name, Numbers } from "./rider.js" */
+/** @import { Name, Numbers } from "./beginning.js" */
 /** @import { MovePhase } from "../parts/handle.js" */
 
 /**
@@ -26,7 +26,7 @@ const tell = book("learn");
 const QUIET_MS = 700;
 
 /** Where the story keeps a number. @param {Name} name */
-export const at = (name) => `with.${story.id}.${name}`;
+export const at = (name) => `with.${ID}.${name}`;
 
 /** A number of the story. @param {Tools} tools @param {Name} name @param {Omit<BoundNumberOptions, "path">} options */
 export function numberOf(tools, name, options) {
@@ -41,7 +41,7 @@ export function moveTo({ store }, changes, phase) {
     ([name, value]) =>
       /** @type {[string, number]} */ ([at(name), Math.min(RANGES[name][1], Math.max(RANGES[name][0], value))]),
   );
-  store.setAll(within, { merge: `${story.id} ${changes.map(([name]) => name).join(" ")}` });
+  store.setAll(within, { merge: `${ID} ${changes.map(([name]) => name).join(" ")}` });
 }
 
 /**

@@ -4,11 +4,12 @@
 import { html } from "../parts/html.js";
 import { titleOf } from "../questions/shared/names.js";
 import { citations } from "../questions/shared/worked-out.js";
+import * as units from "../units.js";
 import { book } from "../words/index.js";
+import { ID } from "./beginning.js";
 import { howLong } from "./how-long.js";
 import { lostAtTheEnd } from "./lost-at-the-end.js";
 import { numbersOf } from "./rider.js";
-import { story } from "./start-here.js";
 import { tenAgainstTen } from "./ten-against-ten.js";
 import { threeChanges } from "./three-changes.js";
 import { uphillAndWind } from "./uphill-and-wind.js";
@@ -35,7 +36,7 @@ const SOURCES = [
 
 /** @param {HTMLElement} host @param {Tools} tools @returns {View} */
 export function create(host, tools) {
-  const mass = tools.units.quantity(
+  const mass = units.quantity(
     "mass",
     tools.field("scenario.rider.total_mass_kg")?.default ?? 0,
     tools.store.get().units,
@@ -45,7 +46,7 @@ export function create(host, tools) {
   );
   const end = yourTurn(tools);
   host.replaceChildren(
-    html("h1", {}, titleOf(story.id)),
+    html("h1", {}, titleOf(ID)),
     html("p", { class: "also" }, words("lead", { mass })),
     ...steps.map(({ element }) => element),
     end.element,

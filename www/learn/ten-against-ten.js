@@ -6,8 +6,10 @@ import { html, say, strong } from "../parts/html.js";
 import { savingsThatAddUp } from "../questions/shared/adding-up.js";
 import { distanceName } from "../questions/shared/distance-choice.js";
 import { LOW_TORSO, LOWER_BARS, meanAndSd, meanAndSdWatts, shortPercent } from "../questions/shared/published.js";
+import * as show from "../units.js";
 import { book } from "../words/index.js";
-import { atPower, BEGAN, bothChanges, RANGES, withLowerBars } from "./rider.js";
+import { BEGAN } from "./beginning.js";
+import { atPower, bothChanges, RANGES, withLowerBars } from "./rider.js";
 import { moveTo, numberOf, stepFrame } from "./step.js";
 
 /** @import { Tools } from "../questions/index.js" */
@@ -20,7 +22,7 @@ const ANOTHER = 0.05;
 
 /** @param {Tools} tools @returns {Step} */
 export function tenAgainstTen(tools) {
-  const { store, units: show } = tools;
+  const { store } = tools;
   const watts = (/** @type {number} */ w) => show.quantity("power", w, store.get().units, { digits: 0 });
   const area = (/** @type {number} */ m2) => show.quantity("area", m2, store.get().units);
   const percent = (/** @type {number} */ share) => shortPercent(Math.abs(share));
@@ -122,7 +124,7 @@ export function tenAgainstTen(tools) {
           share: share(answer.aero_share),
         });
       });
-      const speed = (/** @type {import("./rider.js").Numbers} */ of) =>
+      const speed = (/** @type {import("./beginning.js").Numbers} */ of) =>
         show.quantity("speed", atPower(of).speed_m_s.value, state.units, { digits: 1 });
       say(
         lower,

@@ -7,8 +7,10 @@ import { dotPlot } from "../questions/next-gain/dots.js";
 import { distanceName } from "../questions/shared/distance-choice.js";
 import { listOf } from "../questions/shared/list.js";
 import { nameOf } from "../questions/shared/names.js";
+import * as show from "../units.js";
 import { book } from "../words/index.js";
-import { BEGAN, THREE, whichFirst } from "./rider.js";
+import { BEGAN } from "./beginning.js";
+import { THREE, whichFirst } from "./rider.js";
 import { numberOf, stepFrame } from "./step.js";
 
 /** @import { Tools } from "../questions/index.js" */
@@ -21,7 +23,6 @@ const ENOUGH = 240;
 
 /** @param {Tools} tools @returns {Step} */
 export function threeChanges(tools) {
-  const { units: show } = tools;
   const budget = numberOf(tools, "budget", { label: words("threeBudget"), kind: "ratio", digits: 0, step: 10 });
   const dots = dotPlot({ title: words("threeChart"), legend: html("span", {}, words("threeLegend")) });
   const frame = stepFrame({

@@ -3,8 +3,10 @@
 
 import { html, strong } from "../parts/html.js";
 import { lineChart } from "../parts/line-chart.js";
+import * as show from "../units.js";
 import { book } from "../words/index.js";
-import { atPower, BEGAN, RANGES } from "./rider.js";
+import { BEGAN } from "./beginning.js";
+import { atPower, RANGES } from "./rider.js";
 import { moveTo, numberOf, stepFrame } from "./step.js";
 
 /** @import { Tools } from "../questions/index.js" */
@@ -18,7 +20,7 @@ const GRADES = [-0.02, -0.015, -0.01, -0.005, 0, 0.005, 0.01, 0.015, 0.02, 0.025
 
 /** @param {Tools} tools @returns {Step} */
 export function uphillAndWind(tools) {
-  const { store, units: show } = tools;
+  const { store } = tools;
   const slope = (/** @type {number} */ grade) => show.quantity("grade", grade, store.get().units);
   const worth = (/** @type {number} */ e) => show.percent(Math.abs(e) / 100, 2);
   const unit = (/** @type {import("../units.js").Kind} */ kind) => ({

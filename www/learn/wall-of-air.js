@@ -3,8 +3,10 @@
 
 import { strong } from "../parts/html.js";
 import { lineChart } from "../parts/line-chart.js";
+import * as show from "../units.js";
 import { book } from "../words/index.js";
-import { atSpeed, BEGAN, RANGES } from "./rider.js";
+import { BEGAN } from "./beginning.js";
+import { atSpeed, RANGES } from "./rider.js";
 import { moveTo, numberOf, stepFrame } from "./step.js";
 
 /** @import { Tools } from "../questions/index.js" */
@@ -19,7 +21,7 @@ const STEP_SHOWN = 0.5;
 
 /** @param {Tools} tools @returns {Step} */
 export function wallOfAir(tools) {
-  const { store, units: show } = tools;
+  const { store } = tools;
   const watts = (/** @type {number} */ w) => show.quantity("power", w, store.get().units, { digits: 0 });
   const speedText = (/** @type {number} */ v) => show.quantity("speed", v, store.get().units, { digits: 1 });
   const unit = (/** @type {import("../units.js").Kind} */ kind) => ({

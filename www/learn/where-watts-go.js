@@ -4,8 +4,10 @@
 import { areaChart } from "../parts/area-chart.js";
 import { strong } from "../parts/html.js";
 import { partsThatAddUp } from "../questions/shared/rounding.js";
+import * as show from "../units.js";
 import { book } from "../words/index.js";
-import { atPower, atSpeed, BEGAN, RANGES } from "./rider.js";
+import { BEGAN } from "./beginning.js";
+import { atPower, atSpeed, RANGES } from "./rider.js";
 import { moveTo, numberOf, stepFrame } from "./step.js";
 
 /** @import { Tools } from "../questions/index.js" */
@@ -28,7 +30,7 @@ const BEYOND = 1.08;
 
 /** @param {Tools} tools @returns {Step} */
 export function whereWattsGo(tools) {
-  const { store, units: show } = tools;
+  const { store } = tools;
   const watts = (/** @type {number} */ w) => show.quantity("power", w, store.get().units, { digits: 0 });
   const speedText = (/** @type {number} */ v) => show.quantity("speed", v, store.get().units, { digits: 1 });
   const area = (/** @type {number} */ m2) => show.quantity("area", m2, store.get().units);

@@ -1,17 +1,19 @@
 // @ts-check
 /** The end of the story: what the reader changed goes into their own numbers, if and when they say so. */
 
-import { valueChanges } from "../frame/bound-number.js";
 import { html, say, strong } from "../parts/html.js";
 import { listParts } from "../questions/shared/list.js";
 import { nameOf, titleOf } from "../questions/shared/names.js";
 import { shortPercent } from "../questions/shared/published.js";
+import { valueChanges } from "../state/scenario.js";
+import * as show from "../units.js";
 import { book } from "../words/index.js";
-import { BEGAN, numbersOf } from "./rider.js";
+import { BEGAN } from "./beginning.js";
+import { numbersOf } from "./rider.js";
 
 /** @import { Tools } from "../questions/index.js" */
 /** @import { State } from "../state/history.js" */
-/** @import { Name, Numbers } from "./rider.js" */
+/** @import { Name, Numbers } from "./beginning.js" */
 
 const words = book("learn");
 const page = book("page");
@@ -24,7 +26,7 @@ const called = () => ({ undo: page("undo"), yourNumbers: page("your_numbers") })
 
 /** @param {Tools} tools */
 export function yourTurn(tools) {
-  const { store, units: show } = tools;
+  const { store } = tools;
   const told = html("p", { class: "also" });
   const along = html("button", { type: "button", class: "choose" }, words("askChanged"));
   const asItIs = html("button", { type: "button", class: "choose" }, words("askOwn"));

@@ -1,56 +1,63 @@
 // @ts-check
 /** Things folded away under the answer, each with its gist in a line while closed. */
 
+import { book } from "../words/index.js";
 import { html, say } from "./html.js";
+
 /** @import { Words } from "./html.js" */
 
+const words = book("page");
+
 /**
+ * @template [Shown=any]
  * @typedef {object} Fold
  * @property {string} id
  * @property {string} name
- * @property {Words} [gist]
- * @property {Node | (() => Node)} body A function is called when the fold is first opened.
+ * @property {Words | ((shown: Shown) => Words)} [gist]
+ * @property {(shown: Shown) => boolean} [hidden]
+ * @property {Node | (() => Node | Promise<Node>) | { element?: Node }} body A function is called when the fold is first opened.
  * @property {(open: boolean) => void} [onToggle]
  */
 
-/**
- * @param {readonly Fold[]} list
- */
+/** @template Shown @param {readonly Fold<Shown>[]} list */
 export function folds(list) {
-  const element = html("div", { class: "folds" });
-  const made = new Map(
-    list.map((fold) => {
-      const gist = html("span", { class: "gist" });
-      const body = html("div", { class: "fold-body" });
-      const details = html(
-        "details",
-        { "data-fold": fold.id },
-        html("summary", {}, html("h2", { class: "fold-name" }, fold.name), gist),
-        body,
-      );
-      say(gist, fold.gist ?? "");
-      if (typeof fold.body !== "function") body.append(fold.body);
-      details.addEventListener("toggle", () => {
-        if (details.open && typeof fold.body === "function" && !body.hasChildNodes()) body.append(fold.body());
-        fold.onToggle?.(details.open);
-      });
-      element.append(details);
-      return [fold.id, { details, gist }];
-    }),
-  );
+  const made = list.map((fold) => {
+    const gist = html("span", { class: "gist" });
+    const body = html("div", { class: "fold-body" });
+    const details = html(
+      "details",
+      { "data-fold": fold.id },
+      html("summary", {}, html("h2", { class: "fold-name" }, fold.name), gist),
+      body,
+    );
+    if (typeof fold.gist !== "function") say(gist, fold.gist ?? "");
+    const inside = fold.body;
+    if (typeof inside !== "function") body.append(inside instanceof Node ? inside : (inside.element ?? ""));
+    let filled = typeof inside !== "function";
+    details.addEventListener("toggle", async () => {
+      if (details.open && !filled && typeof inside === "function") {
+        filled = true;
+        try {
+          body.replaceChildren(await inside());
+        } catch {
+          // What could not be fetched is tried again when the fold is opened again.
+          filled = false;
+          body.replaceChildren(words("part_lost"));
+        }
+      }
+      fold.onToggle?.(details.open);
+    });
+    return { ...fold, details, gistElement: gist };
+  });
 
   return {
-    element,
-    /** @param {Record<string, { gist?: Words, hidden?: boolean }>} next By fold id. */
-    update(next) {
-      for (const [id, { gist, hidden }] of Object.entries(next)) {
-        const fold = made.get(id);
-        if (!fold) continue;
-        if (gist !== undefined) say(fold.gist, gist);
-        if (hidden !== undefined) fold.details.hidden = hidden;
+    element: html("div", { class: "folds" }, ...made.map(({ details }) => details)),
+    /** What depends on what is shown. @param {Shown} shown */
+    draw(shown) {
+      for (const { gist, gistElement, hidden, details } of made) {
+        if (typeof gist === "function") say(gistElement, gist(shown));
+        if (hidden) details.hidden = hidden(shown);
       }
     },
-    /** @param {string} id */
-    isOpen: (id) => made.get(id)?.details.open ?? false,
   };
 }

@@ -20,12 +20,12 @@ export function readJson(text) {
   return JSON.parse(text);
 }
 
-/** Data as JSON, whatever `toJSON` old libraries have given to all lists or objects of a page. @param {any} value */
+/** Data as JSON, whatever `toJSON` old libraries have given to all lists or objects of a page. @param {unknown} value */
 export const jsonText = (value) => JSON.stringify(unchanged(value));
 
 /**
  * The same data, or where such a library is on the page a copy that its `toJSON` does not reach.
- * @param {any} value @returns {any}
+ * @template T @param {T} value @returns {T}
  */
 export function unchanged(value) {
   return "toJSON" in Array.prototype || "toJSON" in Object.prototype ? outOfReach(value) : value;

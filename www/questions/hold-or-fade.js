@@ -1,15 +1,13 @@
 // @ts-check
 /** Is a faster position worth it if I can't hold it? */
 
-import { lowerByOf } from "./hold-or-fade/lower-by.js";
+import { LOW, lowerByOf } from "./hold-or-fade/lower-by.js";
 import { effortOf } from "./shared/effort.js";
 
 /** @import { Question } from "./index.js" */
 /** @import { State } from "../state/history.js" */
 
 const ID = "hold-or-fade";
-/** A low position to begin with: a little below the usual drag area, and lost as the fields' own defaults say. */
-export const LOW = { name: "position.low", cda_m2: { value: 0.226, sd: 0.04, source: "typical" }, fade: {} };
 
 /** @type {Question} */
 export const question = {
@@ -28,7 +26,7 @@ export const question = {
 };
 
 /** @param {State} state */
-export function request({ scenario, with: details }) {
+function request({ scenario, with: details }) {
   const asked = { ...details[ID], effort: effortOf(details[ID].effort) };
   const kept = scenario.positions[asked.steady];
   const low = scenario.positions[asked.low];

@@ -12,6 +12,7 @@ import { question as speedForWatts } from "./speed-for-watts.js";
 import { question as whichPosition } from "./which-position.js";
 
 /** @import { State, Store } from "../state/history.js" */
+/** @import { Request } from "./shared/request.js" */
 /** @import { Field } from "../state/scenario.js" */
 /** @import { CoreError } from "../core.js" */
 /** @import { Jobs } from "../jobs.js" */
@@ -25,7 +26,6 @@ import { question as whichPosition } from "./which-position.js";
  * What a question may use of the page.
  * @typedef {object} Tools
  * @property {Store} store
- * @property {typeof import("../units.js")} units
  * @property {(question: string) => void} go opens another question
  * @property {(path?: string) => void} openSheet opens "Your numbers", at a field such as `scenario.bike.rolling_coefficient`
  * @property {Jobs} worker long jobs off the main thread
@@ -37,7 +37,6 @@ import { question as whichPosition } from "./which-position.js";
  * @property {(path: string) => string} label what an input is called
  * @property {(key: string) => string} citation
  * @property {(position?: object) => object} newPosition a position filled in from the defaults
- * @property {(course: any) => number} courseLengthM the length of a course, whichever way it is given
  * @property {Notify} notify
  * @property {(question: string) => Fold[]} lastFolds what every question ends with: taking it elsewhere
  */
@@ -58,8 +57,8 @@ import { question as whichPosition } from "./which-position.js";
  * @property {object[]} [positions] positions that a new rider finds beside their own, because the question compares them; their names are keys of the book "page"
  * @property {boolean} [alone] nothing of the scenario goes into it, only numbers of its own
  * @property {boolean} [story] asks the core itself, step by step, instead of being one of its questions
- * @property {(state: State) => { scenario: any, with: any }} [request] the scenario and its own part of the state if left out
- * @property {() => Promise<{ create: (host: HTMLElement, tools: Tools) => View }>} load fetches what shows it
+ * @property {(state: State) => Request} [request] the scenario and its own part of the state if left out
+ * @property {() => Promise<{ create: (host: HTMLElement, tools: Tools, question: Question) => View }>} load fetches what shows it
  */
 /** @typedef {Pick<Question, "id" | "group" | "positionFields">} QuestionEntry */
 

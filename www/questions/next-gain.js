@@ -10,7 +10,7 @@ const ID = "next-gain";
  * What each candidate saves; the best set takes longer and is asked for in the worker.
  * @param {State} state
  */
-export function request({ scenario, with: details }) {
+function request({ scenario, with: details }) {
   const { currency, times_ridden, ...own } = details[ID];
   // What the page cannot use is the core's to refuse.
   if (typeof currency !== "string" || !Array.isArray(times_ridden))

@@ -9,7 +9,7 @@ import { effortOf } from "./shared/effort.js";
 const ID = "power-or-drag";
 
 /** @param {State} state */
-export function request({ scenario, with: details }) {
+function request({ scenario, with: details }) {
   return { scenario, with: { ...details[ID], effort: effortOf(details[ID].effort) } };
 }
 

@@ -1,20 +1,18 @@
 // @ts-check
 /** Which position for which distance? */
 
+import { referenceOf } from "./which-position/reference.js";
+
 /** @import { Question } from "./index.js" */
 /** @import { State } from "../state/history.js" */
 
 const ID = "which-position";
 /** How the errors of drag areas go together that come from one test or one guess: assumed. */
-export const TOGETHER = 0.95;
+const TOGETHER = 0.95;
 
-/** The ridden position stands in where the chosen one has gone. @param {State} state */
-export function request({ scenario, with: details }) {
-  const { reference, ...own } = details[ID];
-  return {
-    scenario,
-    with: { ...own, reference: reference >= scenario.positions.length ? scenario.riding_position : reference },
-  };
+/** @param {State} state */
+function request(state) {
+  return { scenario: state.scenario, with: { ...state.with[ID], reference: referenceOf(state) } };
 }
 
 /** @type {Question} */

@@ -1,14 +1,16 @@
 // @ts-check
 /** What is saved, under which name, and how it reaches the reader. Nothing leaves the device. */
 
+/** @import { Request } from "../questions/shared/request.js" */
+
 /**
  * A question as it is answered on the page.
  * @typedef {object} Shown
  * @property {string} question the core's name for it
  * @property {string} [title] what the rider calls these numbers
- * @property {any} [own] the question's own numbers as the page holds them
- * @property {{ scenario: any, with: any }} request what the core was asked
- * @property {any} answer
+ * @property {unknown} [own] the question's own numbers as the page holds them
+ * @property {Request} request what the core was asked
+ * @property {unknown} answer
  */
 
 /** Names longer than this are cut at a word. */
@@ -58,7 +60,7 @@ export function hand(name, content) {
  * @param {Shown} shown
  */
 export function questionText({ question, own, request, answer }) {
-  const plain = (/** @type {string} */ _, /** @type {any} */ value) =>
+  const plain = (/** @type {string} */ _, /** @type {unknown} */ value) =>
     ArrayBuffer.isView(value) ? Array.from(/** @type {Float64Array} */ (value)) : value;
   return `${JSON.stringify({ question, own, request, answer }, plain, 2)}\n`;
 }

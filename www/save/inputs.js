@@ -20,7 +20,7 @@ const words = book("save");
  * @returns {InputGroup[]}
  */
 export function inputsOf({ scenario, units }, positions) {
-  const numbers = (/** @type {any} */ part, /** @type {string} */ path) => numbersOf(part, path, units);
+  const numbers = (/** @type {object | undefined} */ part, /** @type {string} */ path) => numbersOf(part, path, units);
   const { course, conditions, start } = scenario;
   const road =
     course.kind === "profile"
@@ -28,7 +28,7 @@ export function inputsOf({ scenario, units }, positions) {
           {
             label: words("course"),
             value: words("pointsOver", {
-              count: course.points.length,
+              count: course.points?.length ?? 0,
               distance: quantity("distance", courseLengthM(course), units),
             }),
             known: "",
@@ -75,12 +75,12 @@ export function inputsOf({ scenario, units }, positions) {
 /** Numbers of a question's own that its sentence does not show. @param {State} state @param {string} id @returns {Input[]} */
 export function ownInputsOf({ with: questions, units }, id) {
   const single = Object.fromEntries(
-    Object.entries(questions[id]).filter(([, held]) => typeof held?.value === "number"),
+    Object.entries(questions[id]).filter(([, held]) => held && typeof held === "object" && "value" in held),
   );
   return numbersOf(single, `with.${id}`, units);
 }
 
-/** @param {any} part @param {string} path @param {Units} units @returns {Input[]} */
+/** @param {object | undefined} part @param {string} path @param {Units} units @returns {Input[]} */
 function numbersOf(part, path, units) {
   return Object.entries(part ?? {}).flatMap(([key, held]) => {
     const at = `${path}.${key}`;

@@ -8,6 +8,9 @@ import { columnTables, csvText, tableRows } from "./csv.js";
 import { fileName, hand, questionText } from "./files.js";
 import { png, svgText } from "./picture.js";
 
+/** @import { Request } from "../questions/shared/request.js" */
+/** @import { PositionChoice } from "../types/core.d.ts" */
+/** @typedef {Parameters<typeof columnTables>[0]} Columns */
 /** @import { Shown } from "./files.js" */
 
 const words = book("save");
@@ -157,16 +160,17 @@ function nameOf(table) {
   );
 }
 
-/** @param {any} answer @param {any} request */
+/** @param {unknown} answer @param {Request} request */
 function tablesOf(answer, request) {
-  return columnTables(answer.columns ?? {}, choicesOf(answer, request));
+  const { columns = {}, choices } = /** @type {{ columns?: Columns, choices?: PositionChoice[] }} */ (answer);
+  return columnTables(columns, choicesOf(choices, request));
 }
 
-/** What the choices of an answer are called, each by another name. @param {any} answer @param {any} request @returns {string[]} */
-function choicesOf({ choices }, { scenario }) {
+/** What the choices of an answer are called, each by another name. @param {readonly PositionChoice[] | undefined} choices @param {Request} request @returns {string[]} */
+function choicesOf(choices, { scenario }) {
   if (!Array.isArray(choices)) return [];
   const names = choices.map(({ position, worn }) =>
-    [scenario.positions[position]?.name, scenario.positions[position]?.equipment?.[worn]?.name]
+    [scenario.positions[position]?.name, scenario.positions[position]?.equipment?.[worn ?? -1]?.name]
       .filter(Boolean)
       .join(", "),
   );

@@ -2,10 +2,12 @@
 /** Group of the sheet: the air and the wind of the day. */
 
 import { h } from "../frame/dom.js";
+import { amountOf } from "../state/scenario.js";
 import { book } from "../words/index.js";
 import { findRow, updateRows } from "./groups.js";
 import { numberRow } from "./number-row.js";
 
+/** @import { Conditions } from "../types/page.d.ts" */
 /** @import { Page } from "../frame/page.js" */
 /** @import { Group } from "./groups.js" */
 
@@ -114,10 +116,10 @@ export function conditions(page) {
     ]);
   }
 
-  /** @param {any} now */
+  /** @param {Conditions} now */
   function landOf(now) {
     if (now.shelter_factor !== undefined) return SHELTERED;
-    const length_m = String(now.roughness_length_m?.value ?? now.roughness_length_m);
+    const length_m = String(amountOf(now.roughness_length_m));
     return LAND.some((value) => value === length_m) ? length_m : OTHER;
   }
 
@@ -149,7 +151,7 @@ export function conditions(page) {
     ),
     update(state, error) {
       const now = state.scenario.conditions;
-      pressureIs.value = now.pressure_hpa === undefined ? NOT_KNOWN : now.pressure_is;
+      pressureIs.value = now.pressure_hpa === undefined ? NOT_KNOWN : (now.pressure_is ?? "");
       rows.pressure.element.hidden = now.pressure_hpa === undefined;
       altitudeFrom.value = now.altitude_m === undefined ? OF_COURSE : GIVEN;
       rows.altitude.element.hidden = now.altitude_m === undefined;

@@ -4,7 +4,7 @@
 import { h } from "../frame/dom.js";
 import { errorWords } from "../frame/field-words.js";
 import { uniqueId } from "../parts/html.js";
-import { courseLengthM } from "../state/scenario.js";
+import { amountOf, courseLengthM } from "../state/scenario.js";
 import { book } from "../words/index.js";
 import { findRow, updateRows } from "./groups.js";
 import { numberRow } from "./number-row.js";
@@ -95,8 +95,8 @@ export function course(page) {
     if (wanted === "simple") {
       store.set("scenario.course", filler.course({ distance_m: courseLengthM(course) }));
     } else {
-      const [distance_m, grade, bearing_deg] = ["distance_m", "grade", "bearing_deg"].map(
-        (key) => course[key]?.value ?? course[key],
+      const [distance_m, grade, bearing_deg] = [course.distance_m, course.grade, course.bearing_deg].map((held) =>
+        amountOf(held ?? 0),
       );
       const turn_m = course.out_and_back ? distance_m / 2 : distance_m;
       const start = { distance_m: 0, elevation_m: 0, bearing_deg };
@@ -131,7 +131,7 @@ export function course(page) {
   function showPoints({ scenario, units }) {
     hint.textContent = say("points_hint", { columns: columnWords(units) });
     if (written === scenario.course && document.activeElement === text) return;
-    const shown = pointsText(scenario.course.points, units);
+    const shown = pointsText(scenario.course.points ?? [], units);
     if (written !== scenario.course || text.dataset.units !== units.distance + units.height) {
       text.value = shown;
       text.dataset.units = units.distance + units.height;

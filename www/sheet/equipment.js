@@ -8,18 +8,16 @@ import { nameInput, numberRows, tickedPart } from "./list-parts.js";
 import { yawTable } from "./yaw-table.js";
 
 /** @import { Page } from "../frame/page.js" */
-/** @import { Row } from "./number-row.js" */
+/** @import { Equipment, Position } from "../types/page.d.ts" */
 
 const say = book("sheet");
 const MOST = 12;
 
-/** @param {Page} page @param {string} at the position's path @param {any} position @param {() => number} cda */
+/** @param {Page} page @param {string} at the position's path @param {Position} position @param {() => number} cda */
 export function equipmentPart(page, at, position, cda) {
   const { store, filler } = page;
   const list = `${at}.equipment`;
-  const pieces = (position.equipment ?? []).map((/** @type {any} */ piece, /** @type {number} */ index) =>
-    pieceCard(page, at, index, piece, cda),
-  );
+  const pieces = (position.equipment ?? []).map((piece, index) => pieceCard(page, at, index, piece, cda));
   const worn = h("select", {
     "aria-label": say("worn"),
     onchange: () => store.set(`${at}.worn`, worn.value === "" ? undefined : Number(worn.value)),
@@ -38,19 +36,18 @@ export function equipmentPart(page, at, position, cda) {
   }
 
   return {
-    rows: pieces.flatMap((/** @type {{ rows: Row[] }} */ { rows }) => rows),
+    rows: pieces.flatMap(({ rows }) => rows),
     elements: [
       pieces.length > 0 && h("h4", { class: "part-name" }, say("equipment")),
-      ...pieces.map((/** @type {{ element: Node }} */ { element }) => element),
+      ...pieces.map(({ element }) => element),
       pieces.length > 0 && h("label", { class: "row" }, h("span", { class: "row-label" }, say("worn")), worn),
       pieces.length < MOST && h("button", { type: "button", onclick: add }, say("add_equipment")),
       pieces.length === 0 && h("p", { class: "row-hint" }, say("equipment_hint")),
     ],
-    /** @param {any} now */
+    /** @param {Position} now */
     update(now) {
       const names = (now.equipment ?? []).map(
-        (/** @type {any} */ { name }, /** @type {number} */ index) =>
-          name || say("equipment_number", { number: index + 1 }),
+        ({ name }, index) => name || say("equipment_number", { number: index + 1 }),
       );
       worn.replaceChildren(
         ...["", ...names.keys()].map((value) =>
@@ -67,14 +64,14 @@ export function equipmentPart(page, at, position, cda) {
   };
 }
 
-/** @param {Page} page @param {string} position the position's path @param {number} index @param {any} piece @param {() => number} cda */
+/** @param {Page} page @param {string} position the position's path @param {number} index @param {Equipment} piece @param {() => number} cda */
 function pieceCard(page, position, index, piece, cda) {
   const { store, filler } = page;
   const list = `${position}.equipment`;
   const at = `${list}[${index}]`;
   const number = { number: index + 1 };
   const name = nameInput(page, `${at}.name`, say("equipment_name", number));
-  const given = ["cda_change_m2", "mass_change_kg"].filter((key) => piece[key] !== undefined);
+  const given = /** @type {const} */ (["cda_change_m2", "mass_change_kg"]).filter((key) => piece[key] !== undefined);
   const numbers = numberRows(page, at, given, "drag", say("equipment_number", number));
   const lapses = lapsesPart(page, `${at}.lapses`, piece.lapses, cda, say("equipment_lapses"));
   const corners = tickedPart(
@@ -114,7 +111,7 @@ function pieceCard(page, position, index, piece, cda) {
         h("button", { type: "button", "aria-label": say("remove_equipment", number), onclick: remove }, say("remove")),
       ),
     ),
-    /** @param {any} now */
+    /** @param {Equipment | undefined} now */
     update(now) {
       name.update();
       lapses.update();
@@ -123,7 +120,7 @@ function pieceCard(page, position, index, piece, cda) {
   };
 }
 
-/** What decides which controls a piece has. @param {any} piece */
+/** What decides which controls a piece has. @param {Equipment} piece */
 export const shapeOfPiece = ({ cda_change_m2, mass_change_kg, lateral_m_s2, lapses, yaw_table }) => [
   cda_change_m2 !== undefined,
   mass_change_kg !== undefined,

@@ -2,9 +2,9 @@
 /** Help: what the page is, its words, its cautions, what is not known, and where the numbers go (nowhere). */
 
 import { oneFile } from "#delivery";
+import { openDialog } from "../frame/dialog.js";
 import { h } from "../frame/dom.js";
 import { book } from "../words/index.js";
-import { openDialog } from "./dialog.js";
 
 const say = book("sheet");
 const words = book("page");

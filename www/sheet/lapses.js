@@ -10,7 +10,7 @@ import { nameInput, numberRows, removeButton, tickedPart } from "./list-parts.js
 const say = book("sheet");
 const MOST = 8;
 
-/** @param {Page} page @param {string} path the list's @param {any[] | undefined} kinds @param {() => number} cda @param {string} label */
+/** @param {Page} page @param {string} path the list's @param {readonly unknown[] | undefined} kinds @param {() => number} cda @param {string} label */
 export function lapsesPart(page, path, kinds, cda, label) {
   const { store, filler } = page;
   /** @type {ReturnType<typeof nameInput>[]} */

@@ -2,6 +2,8 @@
 /** Group of the sheet: the shapes the air may see, how long each is kept, what it costs, and which one is ridden. */
 
 import { h } from "../frame/dom.js";
+import { keyedList } from "../parts/keyed-list.js";
+import { amountOf } from "../state/scenario.js";
 import { number, percent } from "../units.js";
 import { book } from "../words/index.js";
 import { equipmentPart, shapeOfPiece } from "./equipment.js";
@@ -13,6 +15,7 @@ import { yawTable } from "./yaw-table.js";
 
 /** @import { Page } from "../frame/page.js" */
 /** @import { Group } from "./groups.js" */
+/** @import { Held, Position } from "../types/page.d.ts" */
 /** @import { State } from "../state/history.js" */
 
 const say = book("sheet");
@@ -23,26 +26,32 @@ const POWER = ["cp_w", "w_prime_j", "peak_w", "long_ride_loss_share", "long_ride
 export function positions(page) {
   const { store, filler } = page;
   const list = h("div", {});
-  /** @type {ReturnType<typeof positionCard>[]} */
-  let cards = [];
-  let built = "";
+  const cards = keyedList(
+    list,
+    /** @returns {ReturnType<typeof positionCard>} */
+    (index, before) => {
+      const { scenario } = store.get();
+      const card = positionCard(page, index, scenario.positions[index], {
+        duplicate: () => duplicate(index),
+        remove: scenario.positions.length > 1 ? () => remove(index) : null,
+      });
+      card.element.open = before?.element.open ?? (cards.rows().length > 0 || index === scenario.riding_position);
+      return card;
+    },
+  );
 
-  /** What decides which controls there are; when it changes they are made anew. @param {any[]} all */
-  function structure(all) {
-    return JSON.stringify(
-      all.map(({ fade, fade_test, lapses, power, yaw_table, speed_exponent, equipment = [] }) => [
-        Boolean(fade),
-        Boolean(fade_test),
-        lapses?.length ?? 0,
-        power ? Object.keys(power) : null,
-        yaw_table?.length ?? -1,
-        speed_exponent !== undefined,
-        equipment.map(shapeOfPiece),
-      ]),
-    );
-  }
+  /** What decides which controls a position has; when it changes they are made anew. @param {Position} position */
+  const structure = ({ fade, fade_test, lapses, power, yaw_table, speed_exponent, equipment = [] }) => [
+    Boolean(fade),
+    Boolean(fade_test),
+    lapses?.length ?? 0,
+    power ? Object.keys(power) : null,
+    yaw_table?.length ?? -1,
+    speed_exponent !== undefined,
+    equipment.map(shapeOfPiece),
+  ];
 
-  /** @param {any} position */
+  /** @param {Partial<Position>} position */
   function add(position) {
     const all = store.get().scenario.positions;
     store.set(ALL, [...all, filler.position(position)]);
@@ -54,13 +63,13 @@ export function positions(page) {
     const moved = (/** @type {number} */ at) => (at === index ? 0 : at > index ? at - 1 : at);
     /** @type {[string, unknown][]} */
     const changes = [
-      [ALL, scenario.positions.filter((/** @type {any} */ _, /** @type {number} */ at) => at !== index)],
+      [ALL, scenario.positions.filter((_, at) => at !== index)],
       ["scenario.riding_position", moved(scenario.riding_position)],
     ];
     if (scenario.efforts) {
       changes.push([
         "scenario.efforts",
-        scenario.efforts.map((/** @type {any} */ effort) => {
+        scenario.efforts.map((effort) => {
           const { position, ...rest } = effort;
           return position === undefined || position === index ? rest : { ...rest, position: moved(position) };
         }),
@@ -75,24 +84,10 @@ export function positions(page) {
     store.setAll(changes);
   }
 
-  /** @param {State} state */
-  function build({ scenario }) {
-    const opened = cards.map((card) => card.element.open);
-    cards = scenario.positions.map((/** @type {any} */ position, /** @type {number} */ index) =>
-      positionCard(page, index, position, {
-        duplicate: () =>
-          add({
-            ...store.get().scenario.positions[index],
-            name: say("position.copy", { name: store.get().scenario.positions[index].name }),
-          }),
-        remove: scenario.positions.length > 1 ? () => remove(index) : null,
-      }),
-    );
-    const openAtFirst = (/** @type {number} */ index) => (built ? true : index === scenario.riding_position);
-    cards.forEach((card, index) => {
-      card.element.open = opened[index] ?? openAtFirst(index);
-    });
-    list.replaceChildren(...cards.map((card) => card.element));
+  /** @param {number} index */
+  function duplicate(index) {
+    const position = store.get().scenario.positions[index];
+    add({ ...position, name: say("position.copy", { name: position.name }) });
   }
 
   return {
@@ -113,16 +108,16 @@ export function positions(page) {
       h("p", { class: "caution" }, say("position.caution")),
     ),
     update(state, error) {
-      const now = structure(state.scenario.positions);
-      if (now !== built) {
-        build(state);
-        built = now;
-      }
-      return cards.map((card) => card.update(state, error)).some(Boolean);
+      const all = state.scenario.positions;
+      const keys = all.map((position, index) => JSON.stringify([index, all.length > 1, structure(position)]));
+      return cards
+        .update(keys)
+        .map((card) => card.update(state, error))
+        .some(Boolean);
     },
     row(path) {
       const index = Number(/positions\[(\d+)\]/.exec(path)?.[1] ?? store.get().scenario.riding_position);
-      const card = cards[index];
+      const card = cards.rows()[index];
       if (!card) return null;
       card.element.open = true;
       return card.row(path);
@@ -131,7 +126,7 @@ export function positions(page) {
 }
 
 /**
- * @param {Page} page @param {number} index @param {any} position
+ * @param {Page} page @param {number} index @param {Position} position
  * @param {{ duplicate: () => void, remove: (() => void) | null }} actions
  */
 function positionCard(page, index, position, { duplicate, remove }) {
@@ -148,11 +143,12 @@ function positionCard(page, index, position, { duplicate, remove }) {
   });
 
   const drag = numberRow(page, `${at}.cda_m2`, { meaning: "drag" });
-  const power = position.power
+  const { power: ownPower } = position;
+  const power = ownPower
     ? numberRows(
         page,
         `${at}.power`,
-        POWER.filter((key) => position.power[key] !== undefined),
+        POWER.filter((key) => key in ownPower),
         "power",
         say("in_position"),
       )
@@ -221,8 +217,7 @@ function positionCard(page, index, position, { duplicate, remove }) {
   const rows = [drag, ...factors, ...[own, fade, filmed, lapses, speed, equipment].flatMap((part) => part.rows)];
 
   function cda() {
-    const held = store.at(`${at}.cda_m2`);
-    return held?.value ?? held;
+    return amountOf(/** @type {Held} */ (store.at(`${at}.cda_m2`)));
   }
 
   const element = h(

@@ -53,7 +53,8 @@ export function power(page) {
     const body = h("div", {}, ...rows.map((row) => row.element));
     /** The rows whose numbers the scenario has. */
     const shown = () => {
-      const { power } = store.get().scenario;
+      /** @type {Record<string, unknown>} */
+      const power = store.get().scenario.power;
       return power[keys[0]] === undefined && power[older ?? keys[0]] === undefined
         ? []
         : rows.filter((_, i) => power[all[i]] !== undefined);

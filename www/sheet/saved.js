@@ -1,10 +1,10 @@
 // @ts-check
 /** Save and open: scenarios kept on this device by name, and as files. */
 
+import { openDialog } from "../frame/dialog.js";
 import { h } from "../frame/dom.js";
 import { download, fileName, readScenario, scenarioText } from "../state/files.js";
 import { book, regionTag } from "../words/index.js";
-import { openDialog } from "./dialog.js";
 
 /** @import { Page } from "../frame/page.js" */
 /** @import { Kept, deviceStorage } from "../state/storage.js" */

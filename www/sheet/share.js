@@ -1,9 +1,9 @@
 // @ts-check
 /** Sharing: the link holds every number after its `#`, so nothing is uploaded. */
 
+import { openDialog } from "../frame/dialog.js";
 import { h } from "../frame/dom.js";
 import { book } from "../words/index.js";
-import { openDialog } from "./dialog.js";
 
 /** @import { Notify } from "../frame/notice.js" */
 

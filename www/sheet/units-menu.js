@@ -1,11 +1,11 @@
 // @ts-check
 /** The choice of units, language and decimal mark: what is read changes, what is stored does not. */
 
+import { openDialog } from "../frame/dialog.js";
 import { h } from "../frame/dom.js";
 import { choiceWords, exampleNumber, UNIT_CHOICES } from "../units.js";
 import { book, language } from "../words/index.js";
 import { LANGUAGES } from "../words/languages.js";
-import { openDialog } from "./dialog.js";
 
 /** @import { Page } from "../frame/page.js" */
 /** @import { Reading } from "../frame/reading.js" */

@@ -10,7 +10,7 @@ const say = book("sheet");
 /** The core reads no larger request. */
 const MOST_BYTES = 8_000_000;
 
-/** @param {any} scenario */
+/** @param {{ title?: string }} scenario */
 export function scenarioText(scenario) {
   return `${JSON.stringify(scenario, null, 2)}\n`;
 }

@@ -4,7 +4,8 @@
 import { getAt, same, setAt } from "./scenario.js";
 
 /** @import { Units } from "../units.js" */
-/** @typedef {{ question: string, scenario: any, with: Record<string, any>, units: Units, from_link?: boolean }} State `from_link` where the numbers are those of a link, or were made from them */
+/** @import { Scenario, With } from "../types/page.d.ts" */
+/** @typedef {{ question: string, scenario: Scenario, with: With, units: Units, from_link?: boolean }} State `from_link` where the numbers are those of a link, or were made from them */
 /** @typedef {(state: State, previous: State) => void} Listener */
 /** @typedef {ReturnType<typeof createStore>} Store */
 

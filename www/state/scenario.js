@@ -3,8 +3,8 @@
 
 import { book } from "../words/index.js";
 
-/** @typedef {"typical"|"estimated"|"measured"} Known */
-/** @typedef {{ value: number, sd: number, source: Known }} Uncertain */
+/** @import { Known, Quantity as Uncertain } from "../types/core.d.ts" */
+/** @import { Course, Held, Position, Scenario } from "../types/page.d.ts" */
 /**
  * One row of `fields()`: the range, the default and the evidence of an input.
  * @typedef {{ key: string, unit: string, min: number, max: number, usual_min: number, usual_max: number, default: number,
@@ -59,12 +59,40 @@ function setParts(at, [part, ...rest], value) {
   return copy;
 }
 
-/** Whether two pieces of plain data are the same. @param {any} a @param {any} b @returns {boolean} */
+/**
+ * A new value for a number. A typical value that somebody changes is from then on their estimate.
+ * @param {Held | undefined} held @param {string} path @param {number} si @returns {[path: string, value: unknown][]}
+ */
+export function valueChanges(held, path, si) {
+  if (typeof held !== "object" || typeof held?.value !== "number") return [[path, si]];
+  if (held.value === si) return [];
+  return [[path, { ...held, value: si, source: held.source === "typical" ? "estimated" : held.source }]];
+}
+
+/**
+ * The number itself, however it is held.
+ * @template {Held | undefined} T @param {T} held @returns {T extends undefined ? undefined : number}
+ */
+export function amountOf(held) {
+  return /** @type {any} */ (held)?.value ?? held;
+}
+
+/** Its standard deviation; 0 where it is bare. @param {Held | undefined} held */
+export const sdOf = (held) => (typeof held === "object" ? (held?.sd ?? 0) : 0);
+
+/** Whether two pieces of plain data are the same. @param {unknown} a @param {unknown} b @returns {boolean} */
 export function same(a, b) {
   if (a === b) return true;
   if (!a || !b || typeof a !== "object" || typeof b !== "object" || Array.isArray(a) !== Array.isArray(b)) return false;
   const keys = Object.keys(a);
-  return keys.length === Object.keys(b).length && keys.every((key) => Object.hasOwn(b, key) && same(a[key], b[key]));
+  return (
+    keys.length === Object.keys(b).length &&
+    keys.every(
+      (key) =>
+        Object.hasOwn(b, key) &&
+        same(/** @type {Record<string, unknown>} */ (a)[key], /** @type {Record<string, unknown>} */ (b)[key]),
+    )
+  );
 }
 
 /**
@@ -278,15 +306,15 @@ export function olderDefaults({
 /** @param {string} key */
 const nameFor = (key) => (say.has(key) ? say(key) : key);
 
-/** The length of a course, whichever way it is given. @param {any} course @returns {number} metres */
-export function courseLengthM(course) {
-  if (course.kind === "profile") return course.points.at(-1).distance_m - course.points[0].distance_m;
-  return course.distance_m?.value ?? course.distance_m;
+/** The length of a course, whichever way it is given. @param {Course} course @returns {number} metres */
+export function courseLengthM({ kind, points = [], distance_m = NaN }) {
+  if (kind === "profile") return points[points.length - 1].distance_m - points[0].distance_m;
+  return amountOf(distance_m);
 }
 
 /**
  * How many of the scenario's uncertain numbers are measured, estimated and typical.
- * @param {any} scenario @param {number[]} [positions] those that count; the ridden one if left out
+ * @param {Scenario} scenario @param {number[]} [positions] those that count; the ridden one if left out
  * @returns {Record<Known, number>}
  */
 export function countKnown(scenario, positions = [scenario.riding_position]) {

@@ -3,8 +3,9 @@
 
 import { strong } from "../../parts/html.js";
 import { lineChart, valueAt } from "../../parts/line-chart.js";
+import * as show from "../../units.js";
 import { book } from "../../words/index.js";
-import { onScreen } from "../shared/layout.js";
+import { onScreen } from "../shared/on-screen.js";
 
 /** @import { Tools } from "../index.js" */
 /** @import { State } from "../../state/history.js" */
@@ -22,7 +23,7 @@ const LEFT_PX = 60;
  * @param {Tools} tools
  * @param {{ rideOver: (distance_m: number) => void, rideFor: (time_s: number) => void, settle: () => void }} change
  */
-export function finishTimeCharts({ store, units: show }, { rideOver, rideFor, settle }) {
+export function finishTimeCharts({ store }, { rideOver, rideFor, settle }) {
   const watts = (/** @type {number} */ w) => show.quantity("power", w, store.get().units, { digits: 0 });
   const workShown = (/** @type {number} */ shown) =>
     show.quantity("work", show.fromDisplay("work", shown, store.get().units), store.get().units, { digits: 1 });

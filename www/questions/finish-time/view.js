@@ -2,34 +2,34 @@
 /** A finish time: the sentence three ways round, the answer, how well it is known, and the ride in figures. */
 
 import { answer as answerPart } from "../../parts/answer.js";
-import { folds } from "../../parts/folds.js";
 import { html, say, strong } from "../../parts/html.js";
 import { lines } from "../../parts/lines.js";
-import { sentence } from "../../parts/sentence.js";
 import { table } from "../../parts/table.js";
+import { amountOf } from "../../state/scenario.js";
+import * as show from "../../units.js";
 import { book } from "../../words/index.js";
-import { question } from "../finish-time.js";
 import { clause } from "../shared/clause.js";
 import { courseChoice } from "../shared/course-choice.js";
 import { distanceChoice, distanceName, timeName } from "../shared/distance-choice.js";
 import { effortChoice } from "../shared/effort-choice.js";
-import { layOut } from "../shared/layout.js";
 import { listOf } from "../shared/list.js";
-import { titleOf } from "../shared/names.js";
 import { partsThatAddUp } from "../shared/rounding.js";
+import { paragraphPiece, passagePiece, piece, questionShell } from "../shared/shell.js";
 import { surerNote } from "../shared/surer.js";
-import { warningList } from "../shared/warnings.js";
+import { doubts } from "../shared/warnings.js";
 import { weather } from "../shared/weather.js";
 import { finishTimeCharts } from "./charts.js";
 import { workedOut } from "./worked-out.js";
 
-/** @import { Tools, View } from "../index.js" */
+/** @import { Question, Tools, View } from "../index.js" */
 /** @import { State } from "../../state/history.js" */
-/** @import { FinishTimeAnswer } from "../../types/core.d.ts" */
+/** @import { Kind } from "../../units.js" */
+/** @import { FoldPiece, Piece, Shell, Shown } from "../shared/shell.js" */
+/** @import { FinishTimeAnswer as Answer } from "../../types/core.d.ts" */
 
 const words = book("finish-time");
 const shared = book("shared");
-const ID = question.id;
+const ID = "finish-time";
 const AT = `with.${ID}`;
 /** Where the work goes, in the order it is told. */
 const WORK = /** @type {const} */ (["air", "rolling", "climbing", "drivetrain", "bearings", "braking", "kinetic"]);
@@ -51,192 +51,191 @@ const ASK = /** @type {const} */ ({ time: "askTime", far: "askFar", power: "askP
 /** The warning that the watts are beyond the curve, which is told beside the figure. */
 const ASKED_TOO_MUCH = "beyond_curve";
 
-/** @param {HTMLElement} host @param {Tools} tools @returns {View} */
-export function create(host, tools) {
-  const { store, units: show } = tools;
-  /** @type {FinishTimeAnswer | null} */
-  let latest = null;
-  const timed = (/** @type {State} */ state) => state.with[ID].for_time_s !== undefined;
+/** What is asked for. @param {State} state @returns {keyof typeof ASK} */
+function endingOf({ with: { [ID]: own } }) {
+  return own.for_time_s !== undefined ? "far" : own.effort.kind === "time" ? "power" : "time";
+}
 
-  const far = distanceChoice(tools, {
-    timePath: `${AT}.for_time_s`,
-    withTime: ({ with: { [ID]: own } }) => (own.effort.kind === "time" ? [[`${AT}.effort`, { kind: "even" }]] : []),
+/** @param {HTMLElement} host @param {Tools} tools @param {Question} question @returns {View} */
+export function create(host, tools, question) {
+  /** @type {Shell<Answer>} */
+  const page = questionShell(host, tools, question);
+  const { store } = tools;
+  const goal = target(tools, page);
+  const { fields, words: sentence } = asked(tools, page);
+  const charts = finishTimeCharts(tools, {
+    rideFor: (time_s) => store.set(`${AT}.for_time_s`, time_s, { merge: "far" }),
+    rideOver: (distance_m) => store.set("scenario.course.distance_m", distance_m, { merge: "far" }),
+    settle: store.settle,
   });
-  const course = courseChoice(tools);
-  const effort = effortChoice(tools, {
-    at: `${AT}.effort`,
-    kinds: (state) => (timed(state) ? ["even", "power"] : ["even", "power", "time"]),
-    suggest: () =>
-      latest ? { power_w: Math.round(latest.power_w.value), time_s: Math.round(latest.time_s.value) } : {},
+  return page.show({
+    words: sentence,
+    wording: endingOf,
+    fields: [...fields, goal.time],
+    follow: goal.follow,
+    answer: [verdict(), rideInFigures(), sustainable(), goal.piece],
+    picture: [piece(charts, (_, { state, answer }) => charts.update(state, answer))],
+    notes: [
+      whereFrom(),
+      paragraphPiece("takes", ({ state }) => absolute(state)),
+      paragraphPiece("takes", theDay),
+      paragraphPiece("takes", reserve),
+      piece(surerNote(tools), (surer, { state, answer }) => {
+        const { inputs, of, plusMinus } = doubtful(state, answer);
+        surer.update(answer.surer, { sd: inputs, of, plusMinus });
+      }),
+      doubts(tools, ({ kind }) => kind !== ASKED_TOO_MUCH),
+      { element: html("p", { class: "caution" }, words("caution")) },
+    ],
+    folds: foldsOf(),
   });
-  const cda = tools.number({
-    path: ({ scenario }) => `scenario.positions[${scenario.riding_position}].cda_m2`,
-    meaning: "drag",
-  });
-  const day = weather(tools);
-  const askWords = () => words.parts(ASK[ending], { distance: far, course, effort, cda, day });
-  /** @type {keyof typeof ASK} */
-  let ending = "time";
-  const ask = sentence({ title: titleOf(ID), words: askWords(), onOpen: () => tools.openSheet() });
+}
 
-  const verdict = answerPart();
-  const ride = lines({ caption: words("rideInFigures"), headings: [words("figure"), words("value"), words("spread")] });
-  const doubt = lines({ caption: words("whereFrom"), headings: [words("from"), words("plusOrMinus"), ""] });
-  const asked = html("p", { class: "also" });
-  const targetTime = tools.number({ path: `${AT}.target_time_s`, kind: "clock", step: 10 });
+/** The sentence. @param {Tools} tools @param {Shell<Answer>} page */
+function asked(tools, page) {
+  const fields = {
+    distance: distanceChoice(tools, {
+      timePath: `${AT}.for_time_s`,
+      withTime: ({ with: { [ID]: own } }) => (own.effort.kind === "time" ? [[`${AT}.effort`, { kind: "even" }]] : []),
+    }),
+    course: courseChoice(tools),
+    effort: effortChoice(tools, {
+      at: `${AT}.effort`,
+      kinds: (state) => (endingOf(state) === "far" ? ["even", "power"] : ["even", "power", "time"]),
+      suggest() {
+        const latest = page.answer();
+        return latest ? { power_w: Math.round(latest.power_w.value), time_s: Math.round(latest.time_s.value) } : {};
+      },
+    }),
+    cda: tools.number({
+      path: ({ scenario }) => `scenario.positions[${scenario.riding_position}].cda_m2`,
+      meaning: "drag",
+    }),
+    day: weather(tools),
+  };
+  return {
+    words: (/** @type {State} */ state) => words.parts(ASK[endingOf(state)], fields),
+    fields: Object.values(fields),
+  };
+}
+
+/** A time to beat, and the chance of that. @param {Tools} tools @param {Shell<Answer>} page */
+function target(tools, page) {
+  const MINUTE_S = 60;
+  const at = `${AT}.target_time_s`;
+  const time = tools.number({ path: at, kind: "clock", step: 10 });
   const wanted = html("input", { type: "checkbox" });
-  wanted.addEventListener("change", () => store.set(`${AT}.target_time_s`, wanted.checked ? toBeat() : undefined));
+  /** A round time just ahead of the one worked out. */
+  const toBeat = () => Math.max(MINUTE_S, Math.floor((page.answer()?.time_s.value ?? 3600) / MINUTE_S) * MINUTE_S);
+  wanted.addEventListener("change", () => tools.store.set(at, wanted.checked ? toBeat() : undefined));
   const chance = html("span", { class: "chance" });
   const beating = clause(
-    ...words.parts("chanceOfBeating", { target: targetTime, chance: { element: chance, note: html("div") } }),
+    ...words.parts("chanceOfBeating", { target: time, chance: { element: chance, note: html("div") } }),
   );
-  const target = html(
+  const element = html(
     "div",
     { class: "also target" },
     html("label", { class: "check" }, wanted, words("haveTarget")),
     html("p", {}, beating.element),
     beating.note,
   );
-  const why_difference = html("p", { class: "takes" });
-  const reserve = html("p", { class: "takes" });
-  const air = html("p", { class: "takes" });
-  const surer = surerNote(tools);
-  const doubts = warningList(tools);
-  const caution = html("p", { class: "caution" }, words("caution"));
-  const charts = finishTimeCharts(tools, { rideFor, rideOver, settle: store.settle });
-  const why = html("div", { class: "passage" });
-  const splits = table({ caption: "" });
-  const curve = table({ caption: words("curveCaption") });
-  const more = folds([
-    { id: "splits", name: words("splits"), body: splits.element },
-    { id: "why", name: shared("why"), body: why },
-    { id: "how", name: shared("howWorkedOut"), gist: words("howGist"), body: workedOut },
-    { id: "table", name: shared("asTable"), gist: words("curveGist"), body: curve.element },
-    ...tools.lastFolds(ID),
-  ]);
-  layOut(host, {
-    ask: ask.element,
-    answer: [verdict.element, ride.element, asked, target],
-    picture: charts.elements,
-    notes: [doubt.element, why_difference, air, reserve, surer.element, doubts.element, caution],
-    folds: more.element,
-  });
-
-  /** A round time just ahead of the one worked out. */
-  function toBeat() {
-    const MINUTE_S = 60;
-    return Math.max(MINUTE_S, Math.floor((latest?.time_s.value ?? 3600) / MINUTE_S) * MINUTE_S);
-  }
-
-  /** @param {number} distance_m */
-  function rideOver(distance_m) {
-    store.set("scenario.course.distance_m", distance_m, { merge: "far" });
-  }
-
-  /** @param {number} time_s */
-  function rideFor(time_s) {
-    store.set(`${AT}.for_time_s`, time_s, { merge: "far" });
-  }
-
   return {
-    update(state, answer, error) {
-      const now = timed(state) ? "far" : state.with[ID].effort.kind === "time" ? "power" : "time";
-      const turned = now !== ending;
-      ending = now;
-      if (turned) ask.update({ words: askWords() });
-      const shown = [far, course, effort, cda, day, targetTime]
-        .map((field) => field.update(state, error))
-        .includes(true);
-      showTarget(state);
-      ask.update({ known: tools.known(state), wrong: tools.trouble(error, shown) });
-      if (!answer) return;
-      latest = answer;
-      showAnswer(state, answer);
-      showNotes(state, answer);
-      charts.update(state, answer);
-      showTables(state, answer);
+    time,
+    follow(/** @type {State} */ state) {
+      element.hidden = endingOf(state) !== "time";
+      wanted.checked = state.with[ID].target_time_s !== undefined;
+      beating.show(wanted.checked);
     },
-    destroy() {
-      verdict.destroy();
-      charts.destroy();
-      splits.destroy();
-      curve.destroy();
-    },
+    piece: piece({ element }, (_, /** @type {Shown<Answer>} */ { answer }) => {
+      if (answer.chance_of_target !== null) say(chance, chanceWords(answer.chance_of_target));
+    }),
   };
+}
 
-  /** @param {State} state */
-  function showTarget(state) {
-    target.hidden = ending !== "time";
-    wanted.checked = state.with[ID].target_time_s !== undefined;
-    beating.show(wanted.checked);
-  }
-
-  /** @param {State} state @param {FinishTimeAnswer} answer */
-  function showAnswer({ units, with: { [ID]: own } }, answer) {
-    const { kind } = own.effort;
-    const even = kind === "even";
-    const distance = distanceName(answer.distance_m.value, units);
-    const power = show.quantity("power", answer.power_w.value, units, { digits: 0 });
-    const effort = strong(words("bestEvenEffort"), "power");
-    const chances = (
-      /** @type {import("../../types/core.d.ts").Figure} */ { value, sd },
-      /** @type {(v: number) => string} */ write,
-    ) =>
+/** @returns {Piece<Answer>} */
+function verdict() {
+  return piece(answerPart(), (part, { state, answer }) => {
+    const { figure, write, ...told } = TELL[endingOf(state)](state, answer);
+    const { value, sd } = figure;
+    const odds =
       sd > 0
         ? shared("nineteenInTwenty", { low: write(Math.max(0, value - 1.96 * sd)), high: write(value + 1.96 * sd) })
         : "";
+    part.update({ figure: write(value), odds, weight: "sure", ...told });
+  });
+}
 
-    if (ending === "far") {
-      const unit = show.unitOf("distance", units);
-      const write = (/** @type {number} */ m) => show.number(show.toDisplay("distance", m, units), { digits: 1 });
-      const [figure, spread, time] = [
-        write(answer.distance_m.value),
-        show.spreadText("distance", answer.distance_m.sd, units),
-        timeName(answer.time_s.value),
-      ];
-      verdict.update({
-        claim: even
-          ? words.parts("evenCovers", { time, effort })
-          : words.parts("wattsCover", { time, power: strong(power, "power") }),
-        figure,
-        unit: unit.symbol,
-        spread,
-        odds: chances(answer.distance_m, write),
-        weight: "sure",
-        spoken: words(even ? "spokenEvenCovers" : "spokenWattsCover", { time, power, figure, unit: unit.name, spread }),
-      });
-    } else if (ending === "power") {
-      const write = (/** @type {number} */ w) => show.number(w);
-      const [time, spread] = [show.time(answer.time_s.value), show.spreadText("power", answer.power_w.sd, units)];
-      verdict.update({
-        claim: words.parts("timeTakes", { distance, time: strong(time) }),
-        figure: write(answer.power_w.value),
-        unit: show.unitOf("power", units).symbol,
-        spread,
-        odds: chances(answer.power_w, write),
-        weight: "sure",
-        spoken: words("spokenTimeTakes", { distance, time, figure: power, spread }),
-      });
-    } else {
-      const [figure, spread] = [show.time(answer.time_s.value), show.time(answer.time_s.sd)];
-      verdict.update({
-        claim: even
-          ? words.parts("evenTakes", { distance, effort })
-          : words.parts("wattsTake", { distance, power: strong(power, "power") }),
-        figure,
-        spread,
-        odds: chances(answer.time_s, show.time),
-        weight: "sure",
-        spoken: words(even ? "spokenEvenTakes" : "spokenWattsTake", { distance, power, figure, spread }),
-      });
-    }
+/** Texts that a verdict is made of. @param {State} state @param {Answer} answer */
+function textsOf({ units, with: { [ID]: own } }, answer) {
+  return {
+    even: own.effort.kind === "even",
+    distance: distanceName(answer.distance_m.value, units),
+    power: show.quantity("power", answer.power_w.value, units, { digits: 0 }),
+    effort: strong(words("bestEvenEffort"), "power"),
+  };
+}
 
-    if (answer.chance_of_target !== null) say(chance, chanceWords(answer.chance_of_target));
-    ride.update([
+/** How each ending is told. @satisfies {Record<keyof typeof ASK, (state: State, answer: Answer) => object>} */
+const TELL = {
+  far(/** @type {State} */ state, /** @type {Answer} */ answer) {
+    const { even, effort, power } = textsOf(state, answer);
+    const unit = show.unitOf("distance", state.units);
+    const write = (/** @type {number} */ m) => show.number(show.toDisplay("distance", m, state.units), { digits: 1 });
+    const [time, spread] = [
+      timeName(answer.time_s.value),
+      show.spreadText("distance", answer.distance_m.sd, state.units),
+    ];
+    const figure = write(answer.distance_m.value);
+    return {
+      figure: answer.distance_m,
+      write,
+      claim: even
+        ? words.parts("evenCovers", { time, effort })
+        : words.parts("wattsCover", { time, power: strong(power, "power") }),
+      unit: unit.symbol,
+      spread,
+      spoken: words(even ? "spokenEvenCovers" : "spokenWattsCover", { time, power, figure, unit: unit.name, spread }),
+    };
+  },
+  power(/** @type {State} */ state, /** @type {Answer} */ answer) {
+    const { distance, power } = textsOf(state, answer);
+    const [time, spread] = [show.time(answer.time_s.value), show.spreadText("power", answer.power_w.sd, state.units)];
+    return {
+      figure: answer.power_w,
+      write: (/** @type {number} */ w) => show.number(w),
+      claim: words.parts("timeTakes", { distance, time: strong(time) }),
+      unit: show.unitOf("power", state.units).symbol,
+      spread,
+      spoken: words("spokenTimeTakes", { distance, time, figure: power, spread }),
+    };
+  },
+  time(/** @type {State} */ state, /** @type {Answer} */ answer) {
+    const { even, distance, effort, power } = textsOf(state, answer);
+    const [figure, spread] = [show.time(answer.time_s.value), show.time(answer.time_s.sd)];
+    return {
+      figure: answer.time_s,
+      write: show.time,
+      claim: even
+        ? words.parts("evenTakes", { distance, effort })
+        : words.parts("wattsTake", { distance, power: strong(power, "power") }),
+      unit: undefined,
+      spread,
+      spoken: words(even ? "spokenEvenTakes" : "spokenWattsTake", { distance, power, figure, spread }),
+    };
+  },
+};
+
+/** @returns {Piece<Answer>} */
+function rideInFigures() {
+  const part = lines({ caption: words("rideInFigures"), headings: [words("figure"), words("value"), words("spread")] });
+  return piece(part, (_, { state: { units }, answer }) => {
+    const left_j = answer.w_prime_left_j;
+    const work = (/** @type {number} */ joules, digits = 1) => show.quantity("work", joules, units, { digits });
+    part.update([
       {
         mark: "power",
         name: words("power"),
-        value: power,
+        value: show.quantity("power", answer.power_w.value, units, { digits: 0 }),
         difference: answer.power_w.sd > 0 ? show.plusMinus("power", answer.power_w.sd, units) : "",
         soft: true,
       },
@@ -246,196 +245,231 @@ export function create(host, tools) {
         difference: show.plusMinus("speed", answer.average_speed_m_s.sd, units),
         soft: true,
       },
-      { name: words("workAtPedals"), value: show.quantity("work", answer.energy_j.pedal, units, { digits: 0 }) },
-      answer.w_prime_left_j < -MUCH_J
-        ? {
-            name: words("wPrimeAtLine"),
-            value: show.quantity("work", -answer.w_prime_left_j, units, { digits: 1 }),
-            difference: words("short"),
-            soft: true,
-          }
-        : {
-            name: words("wPrimeLeftAtLine"),
-            value: show.quantity("work", answer.w_prime_left_j, units, { digits: 1 }),
-          },
+      { name: words("workAtPedals"), value: work(answer.energy_j.pedal, 0) },
+      left_j < -MUCH_J
+        ? { name: words("wPrimeAtLine"), value: work(-left_j), difference: words("short"), soft: true }
+        : { name: words("wPrimeLeftAtLine"), value: work(left_j) },
     ]);
+  });
+}
+
+/** How the watts lie against those that can be held. @returns {Piece<Answer>} */
+function sustainable() {
+  return piece({ element: html("p", { class: "also" }) }, ({ element }, { state, answer }) => {
     const gap_w = Math.round(answer.power_w.value) - Math.round(answer.sustainable_w);
-    asked.hidden = even;
+    const watts = (/** @type {number} */ w) => show.quantity("power", w, state.units, { digits: 0 });
+    element.hidden = state.with[ID].effort.kind === "even";
     say(
-      asked,
+      element,
       words.parts(gap_w > 0 ? "tooMuch" : gap_w === 0 ? "justThis" : "inHand", {
-        power: strong(show.quantity("power", answer.sustainable_w, units, { digits: 0 }), "power"),
-        gap: show.quantity("power", Math.abs(gap_w), units, { digits: 0 }),
+        power: strong(watts(answer.sustainable_w), "power"),
+        gap: watts(Math.abs(gap_w)),
       }),
     );
-  }
+  });
+}
 
-  /** @param {State} state @param {FinishTimeAnswer} answer */
-  function showNotes({ units, scenario }, answer) {
-    const { inputs, model, both, of, plusMinus } = doubtful(units, answer);
-    doubt.update([
+/** @returns {Piece<Answer>} */
+function whereFrom() {
+  const part = lines({ caption: words("whereFrom"), headings: [words("from"), words("plusOrMinus"), ""] });
+  return piece(part, (_, { state, answer }) => {
+    const { inputs, model, both, plusMinus } = doubtful(state, answer);
+    part.update([
       { name: words("fromNumbers"), value: "", difference: plusMinus(inputs) },
       { name: words("fromModel"), value: "", difference: plusMinus(model) },
       { name: words("together"), value: "", difference: plusMinus(both) },
     ]);
-    say(
-      why_difference,
-      ending === "time"
-        ? words.parts("differenceSurer")
-        : words.parts("absolute", {
-            error: show.percent(scenario.model_error_share.value ?? scenario.model_error_share, 1),
-          }),
-    );
+  });
+}
 
-    const { still_time_s, standard_time_s, time_s } = answer;
-    const gone = answer.mean_cda_m2 - scenario.positions[scenario.riding_position].cda_m2.value;
-    say(air, [
-      ...words.parts("theDay", { density: show.quantity("density", answer.density_kg_m3, units) }),
-      ...(standard_time_s === null
-        ? []
-        : [
-            " ",
-            words(ending === "far" ? "standardAirFar" : "standardAir", {
-              differs: show.differenceWords(time_s.value - standard_time_s),
-            }),
-          ]),
-      " ",
-      still_time_s === null
-        ? words(answer.rider_wind_m_s > 0 ? "windLeftOut" : "noWind")
-        : words(ending === "far" ? "windReachesFar" : "windReaches", {
-            wind: show.quantity("wind", answer.rider_wind_m_s, units, { digits: 1 }),
-            differs: show.differenceWords(time_s.value - still_time_s),
-          }),
-      ...(Math.abs(gone) >= 0.0005
-        ? [" ", words("meanArea", { area: show.quantity("area", answer.mean_cda_m2, units) })]
-        : []),
-    ]);
+/** @param {State} state */
+function absolute(state) {
+  const error = state.scenario.model_error_share;
+  return endingOf(state) === "time"
+    ? words.parts("differenceSurer")
+    : words.parts("absolute", { error: show.percent(amountOf(error), 1) });
+}
 
-    const { differential_j: usual_j, no_recovery_j: none_j, linear_j } = answer.w_prime_forms;
-    const work = (/** @type {number} */ joules) => show.quantity("work", joules, units, { digits: 1 });
-    const spread_j = Math.max(usual_j, none_j, linear_j) - Math.min(usual_j, none_j, linear_j);
-    const agreed = spread_j < MUCH_J;
-    const out = usual_j < -MUCH_J && agreed;
-    // Past the onset of the long-ride loss what drains W′ is not CP but the power that the ride's own length allows.
-    const onset = scenario.power.long_ride_from_s;
-    const long =
-      [scenario.power.long_ride_loss_w, scenario.power.long_ride_loss_share].some((loss) => loss !== undefined) &&
-      time_s.value > (onset?.value ?? onset);
-    say(reserve, [
-      ...words.parts(out ? "wPrimeOut" : !agreed ? "wPrimeForms" : long ? "wPrimeLong" : "wPrimeLeft", {
-        work: work(-usual_j),
-        usual: work(usual_j),
-        none: work(none_j),
-        linear: work(linear_j),
+/** Air and wind. @param {Shown<Answer>} shown */
+function theDay({ state, answer }) {
+  const { units, scenario } = state;
+  const { still_time_s, standard_time_s, time_s } = answer;
+  const far = endingOf(state) === "far";
+  const differs = (/** @type {number} */ other_s) => show.differenceWords(time_s.value - other_s);
+  const gone = answer.mean_cda_m2 - amountOf(scenario.positions[scenario.riding_position].cda_m2);
+  return [
+    ...words.parts("theDay", { density: show.quantity("density", answer.density_kg_m3, units) }),
+    ...(standard_time_s === null
+      ? []
+      : [" ", words(far ? "standardAirFar" : "standardAir", { differs: differs(standard_time_s) })]),
+    " ",
+    still_time_s === null
+      ? words(answer.rider_wind_m_s > 0 ? "windLeftOut" : "noWind")
+      : words(far ? "windReachesFar" : "windReaches", {
+          wind: show.quantity("wind", answer.rider_wind_m_s, units, { digits: 1 }),
+          differs: differs(still_time_s),
+        }),
+    ...(Math.abs(gone) >= 0.0005
+      ? [" ", words("meanArea", { area: show.quantity("area", answer.mean_cda_m2, units) })]
+      : []),
+  ];
+}
+
+/** What is left of W′, by its three forms. @param {Shown<Answer>} shown */
+function reserve({ state: { units, scenario }, answer }) {
+  const { differential_j: usual_j, no_recovery_j: none_j, linear_j } = answer.w_prime_forms;
+  const work = (/** @type {number} */ joules) => show.quantity("work", joules, units, { digits: 1 });
+  const spread_j = Math.max(usual_j, none_j, linear_j) - Math.min(usual_j, none_j, linear_j);
+  const agreed = spread_j < MUCH_J;
+  const out = usual_j < -MUCH_J && agreed;
+  // Past the onset of the long-ride loss what drains W′ is not CP but the power that the ride's own length allows.
+  const onset = scenario.power.long_ride_from_s;
+  const long =
+    [scenario.power.long_ride_loss_w, scenario.power.long_ride_loss_share].some((loss) => loss !== undefined) &&
+    onset !== undefined &&
+    answer.time_s.value > amountOf(onset);
+  return [
+    ...words.parts(out ? "wPrimeOut" : !agreed ? "wPrimeForms" : long ? "wPrimeLong" : "wPrimeLeft", {
+      work: work(-usual_j),
+      usual: work(usual_j),
+      none: work(none_j),
+      linear: work(linear_j),
+    }),
+    ...(!out && answer.w_prime_least_j < -MUCH_J
+      ? [" ", words("wPrimeLeast", { least: work(answer.w_prime_least_j) })]
+      : []),
+  ];
+}
+
+/** The figure that is asked for, and what makes up its ±. @param {State} state @param {Answer} answer */
+function doubtful(state, answer) {
+  const plusMinus = (/** @type {"distance" | "power"} */ kind) => (/** @type {number} */ sd) =>
+    show.plusMinus(kind, sd, state.units);
+  switch (endingOf(state)) {
+    case "far":
+      return {
+        inputs: answer.input_sd_m,
+        model: answer.model_sd_m,
+        both: answer.distance_m.sd,
+        of: /** @type {const} */ ("distance"),
+        plusMinus: plusMinus("distance"),
+      };
+    case "power":
+      return {
+        inputs: answer.input_sd_w,
+        model: answer.model_sd_w,
+        both: answer.power_w.sd,
+        of: /** @type {const} */ ("power"),
+        plusMinus: plusMinus("power"),
+      };
+    default:
+      return {
+        inputs: answer.input_sd_s,
+        model: answer.model_sd_s,
+        both: answer.time_s.sd,
+        of: /** @type {const} */ ("time"),
+        plusMinus: show.plusMinusTime,
+      };
+  }
+}
+
+/** @returns {FoldPiece<Answer>[]} */
+function foldsOf() {
+  return [
+    {
+      id: "splits",
+      name: words("splits"),
+      gist: ({ answer: { splits } }) =>
+        words("splitsGist", { count: splits.length, last: show.time(splits.at(-1)?.time_s ?? 0) }),
+      body: piece(table({ caption: "" }), (splits, shown) => splits.update(splitsTable(shown))),
+    },
+    {
+      id: "why",
+      name: shared("why"),
+      // Where the hill or the wind gives work, a share of the sum means little.
+      gist: ({ answer: { aero_share } }) =>
+        aero_share >= 0 && aero_share <= 1 ? words("whyShare", { share: show.percent(aero_share) }) : words("whyGiven"),
+      body: passagePiece(why, "passage"),
+    },
+    { id: "how", name: shared("howWorkedOut"), gist: words("howGist"), body: workedOut },
+    {
+      id: "table",
+      name: shared("asTable"),
+      gist: words("curveGist"),
+      body: piece(table({ caption: words("curveCaption") }), (curve, shown) => curve.update(curveTable(shown))),
+    },
+  ];
+}
+
+/** @param {Shown<Answer>} shown */
+function why({ state, answer: { energy_j: energy } }) {
+  const into = WORK.filter((key) => Math.abs(energy[key]) > 0.0005 * energy.pedal);
+  const shares = partsThatAddUp(into.map((key) => (100 * energy[key]) / Math.max(1e-9, energy.pedal)));
+  return [
+    html(
+      "p",
+      {},
+      words("whereWork", {
+        work: show.quantity("work", energy.pedal, state.units, { digits: 0 }),
+        list: listOf(into.map((key, index) => words(key, { share: show.percent(shares[index] / 100) }))),
       }),
-      ...(!out && answer.w_prime_least_j < -MUCH_J
-        ? [" ", words("wPrimeLeast", { least: work(answer.w_prime_least_j) })]
-        : []),
-    ]);
+    ),
+    html("p", {}, words("whyLonger")),
+  ];
+}
 
-    surer.update(answer.surer, { sd: inputs, of, plusMinus });
-    doubts.update(answer.warnings.filter(({ kind }) => kind !== ASKED_TOO_MUCH));
+/** How the tables write their figures, in the reader's units but without them. @param {State} state */
+function bare({ units }) {
+  const write =
+    (/** @type {Kind} */ kind, /** @type {number} */ usual) =>
+    (/** @type {number} */ si, digits = usual) =>
+      show.number(show.toDisplay(kind, si, units), { digits });
+  return {
+    unit: (/** @type {Kind} */ kind) => ({ unit: show.unitOf(kind, units).symbol }),
+    distance: write("distance", 2),
+    speed: write("speed", 1),
+    work: write("work", 1),
+  };
+}
 
-    const { energy_j: energy } = answer;
-    const into = WORK.filter((key) => Math.abs(energy[key]) > 0.0005 * energy.pedal);
-    const shares = partsThatAddUp(into.map((key) => (100 * energy[key]) / Math.max(1e-9, energy.pedal)));
-    // Where the hill or the wind gives work, a share of the sum means little.
-    const share = answer.aero_share >= 0 && answer.aero_share <= 1;
-    more.update({
-      why: { gist: share ? words("whyShare", { share: show.percent(answer.aero_share) }) : words("whyGiven") },
-    });
-    say(why, [
-      html(
-        "p",
-        {},
-        words("whereWork", {
-          work: show.quantity("work", energy.pedal, units, { digits: 0 }),
-          list: listOf(into.map((key, index) => words(key, { share: show.percent(shares[index] / 100) }))),
-        }),
-      ),
-      html("p", {}, words("whyLonger")),
-    ]);
-  }
+/** @param {Shown<Answer>} shown */
+function splitsTable({ state, answer }) {
+  const { unit, distance, speed, work } = bare(state);
+  const whole = answer.splits.every(({ distance_m }) => show.fewestDigitsFor("distance", distance_m, state.units) <= 0);
+  return {
+    caption: words("splitsCaption"),
+    columns: [
+      words("at", unit("distance")),
+      words("time"),
+      words("speedIn", unit("speed")),
+      words("wPrimeIn", unit("work")),
+    ],
+    rows: answer.splits.map((split) => [
+      distance(split.distance_m, whole ? 0 : 2),
+      show.time(split.time_s),
+      speed(split.speed_m_s),
+      work(split.w_prime_balance_j),
+    ]),
+  };
+}
 
-  /** The figure that is asked for, and what makes up its ±. @param {import("../../units.js").Units} units @param {FinishTimeAnswer} answer */
-  function doubtful(units, answer) {
-    switch (ending) {
-      case "far":
-        return {
-          inputs: answer.input_sd_m,
-          model: answer.model_sd_m,
-          both: answer.distance_m.sd,
-          of: /** @type {const} */ ("distance"),
-          plusMinus: (/** @type {number} */ sd) => show.plusMinus("distance", sd, units),
-        };
-      case "power":
-        return {
-          inputs: answer.input_sd_w,
-          model: answer.model_sd_w,
-          both: answer.power_w.sd,
-          of: /** @type {const} */ ("power"),
-          plusMinus: (/** @type {number} */ sd) => show.plusMinus("power", sd, units),
-        };
-      default:
-        return {
-          inputs: answer.input_sd_s,
-          model: answer.model_sd_s,
-          both: answer.time_s.sd,
-          of: /** @type {const} */ ("time"),
-          plusMinus: show.plusMinusTime,
-        };
-    }
-  }
-
-  /** @param {State} state @param {FinishTimeAnswer} answer */
-  function showTables({ units }, answer) {
-    const unit = (/** @type {import("../../units.js").Kind} */ kind) => ({ unit: show.unitOf(kind, units).symbol });
-    const distance = (/** @type {number} */ m, digits = 2) =>
-      show.number(show.toDisplay("distance", m, units), { digits });
-    const speed = (/** @type {number} */ v) => show.number(show.toDisplay("speed", v, units), { digits: 1 });
-    const work = (/** @type {number} */ joules) => show.number(show.toDisplay("work", joules, units), { digits: 1 });
-    const tenths = answer.splits.some(({ distance_m }) => show.fewestDigitsFor("distance", distance_m, units) > 0)
-      ? 2
-      : 0;
-    more.update({
-      splits: {
-        gist: words("splitsGist", {
-          count: answer.splits.length,
-          last: show.time(answer.splits[answer.splits.length - 1]?.time_s ?? 0),
-        }),
-      },
-    });
-    splits.update({
-      caption: words("splitsCaption"),
-      columns: [
-        words("at", unit("distance")),
-        words("time"),
-        words("speedIn", unit("speed")),
-        words("wPrimeIn", unit("work")),
-      ],
-      rows: answer.splits.map((split) => [
-        distance(split.distance_m, tenths),
-        show.time(split.time_s),
-        speed(split.speed_m_s),
-        work(split.w_prime_balance_j),
+/** @param {Shown<Answer>} shown */
+function curveTable({ state, answer: { columns } }) {
+  const { unit, distance, speed } = bare(state);
+  return {
+    columns: [
+      words("distanceIn", unit("distance")),
+      words("time"),
+      words("powerIn", unit("power")),
+      words("speedIn", unit("speed")),
+    ],
+    rows: Array.from(columns.distance_m.keys())
+      .filter((i) => columns.distance_m.length < 20 || i % 3 === 0)
+      .map((i) => [
+        distance(columns.distance_m[i], 1),
+        show.time(columns.time_s[i]),
+        show.number(columns.power_w[i]),
+        speed(columns.distance_m[i] / columns.time_s[i]),
       ]),
-    });
-    const { columns } = answer;
-    curve.update({
-      columns: [
-        words("distanceIn", unit("distance")),
-        words("time"),
-        words("powerIn", unit("power")),
-        words("speedIn", unit("speed")),
-      ],
-      rows: Array.from(columns.distance_m.keys())
-        .filter((i) => columns.distance_m.length < 20 || i % 3 === 0)
-        .map((i) => [
-          distance(columns.distance_m[i], 1),
-          show.time(columns.time_s[i]),
-          show.number(columns.power_w[i]),
-          speed(columns.distance_m[i] / columns.time_s[i]),
-        ]),
-    });
-  }
+  };
 }

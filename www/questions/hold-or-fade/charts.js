@@ -1,12 +1,14 @@
 // @ts-check
 /** The two charts of "hold or fade": drag area over the ride, and the difference against the share of the ride that is held. */
 
-import { valueChanges } from "../../frame/bound-number.js";
 import { lineChart, valueAt } from "../../parts/line-chart.js";
+import { amountOf, sdOf, valueChanges } from "../../state/scenario.js";
+import * as units from "../../units.js";
 import { book } from "../../words/index.js";
-import { onScreen } from "../shared/layout.js";
+import { onScreen } from "../shared/on-screen.js";
 
 /** @import { Tools } from "../index.js" */
+/** @import { Held } from "../../types/page.d.ts" */
 /** @import { State } from "../../state/history.js" */
 /** @import { Shade } from "../../parts/line-chart.js" */
 /** @import { MovePhase, Point } from "../../parts/handle.js" */
@@ -30,7 +32,7 @@ const LEAST_LABELLED_S = 1;
 
 /** @param {Tools} tools @param {string} at where the question keeps its own part */
 export function dragOverRide(tools, at) {
-  const { store, units } = tools;
+  const { store } = tools;
   const area = (/** @type {number} */ cda_m2) => units.quantity("area", cda_m2, store.get().units);
   const bare = (/** @type {number} */ cda_m2) => units.number(cda_m2, { digits: 3 });
   const chart = lineChart({
@@ -87,7 +89,9 @@ export function dragOverRide(tools, at) {
     const { time_s: xs, low_cda_m2: low, steady_cda_m2: kept } = columns;
     const finish_s = xs[xs.length - 1];
     const fade = state.scenario.positions[state.with["hold-or-fade"].low].fade;
-    const [begins_s, complete_s, tired_m2] = [fade?.begins_s.value, fade?.complete_s.value, fade?.tired_cda_m2.value];
+    const [begins_s, complete_s, tired_m2] = [fade?.begins_s, fade?.complete_s, fade?.tired_cda_m2].map((held) =>
+      amountOf(held ?? NaN),
+    );
     const onChart = fade && complete_s <= finish_s * BEYOND_FINISH;
     const last_s = onChart ? Math.max(finish_s, complete_s) : finish_s;
     const tired = area(tired_m2 ?? low[low.length - 1]);
@@ -139,8 +143,8 @@ export function dragOverRide(tools, at) {
       ],
       shades: shades(columns, passes_s, gained_s, given_back_s),
       points:
-        fade && begins_s < finish_s && fade.begins_s.sd > 0
-          ? [{ x: begins_s, y: low_cda_m2, sdX: fade.begins_s.sd, meaning: "hold", shape: "none" }]
+        fade && begins_s < finish_s && sdOf(fade.begins_s) > 0
+          ? [{ x: begins_s, y: low_cda_m2, sdX: sdOf(fade.begins_s), meaning: "hold", shape: "none" }]
           : [],
       handles: fade
         ? {
@@ -233,7 +237,7 @@ function around(values) {
 
 /** @param {Tools} tools @param {string} at @param {() => { state: State, answer: Answer } | null} shown */
 export function differenceByShare(tools, at, shown) {
-  const { store, units } = tools;
+  const { store } = tools;
   const amount = (/** @type {number} */ seconds) =>
     Math.round(seconds) === 0 ? shared("level") : units.time(Math.abs(seconds));
   const chart = lineChart({
@@ -272,10 +276,11 @@ export function differenceByShare(tools, at, shown) {
     if (fade) {
       const { heldFor, beginsFor, aside } = lossOver(fade, time_s[time_s.length - 1], held_share);
       const begins_s = Math.max(0, Math.round(beginsFor(Math.max(heldFor(0), x - aside)) / STEP.time_s) * STEP.time_s);
+      const complete_s = begins_s + amountOf(fade.complete_s) - amountOf(fade.begins_s);
       changes = [
-        ["begins_s", begins_s],
-        ["complete_s", begins_s + fade.complete_s.value - fade.begins_s.value],
-      ].flatMap(([name, value]) => valueChanges(fade[name], `${low}.fade.${name}`, Number(value)));
+        ...valueChanges(fade.begins_s, `${low}.fade.begins_s`, begins_s),
+        ...valueChanges(fade.complete_s, `${low}.fade.complete_s`, complete_s),
+      ];
     } else if (lapses?.length)
       changes = valueChanges(lapses[0].share, `${low}.lapses[0].share`, Number((1 - x).toFixed(4)));
     store.setAll(changes, { merge: `${low} share` });
@@ -371,10 +376,10 @@ export function differenceByShare(tools, at, shown) {
 /**
  * The share that is held of a ride for a loss that begins at a time and grows evenly, and the other way round. `aside` is what the share
  * differs by for other reasons, such as lapses.
- * @param {{ begins_s: { value: number }, complete_s: { value: number } }} fade @param {number} finish_s @param {number} held_share
+ * @param {{ begins_s: Held, complete_s: Held }} fade @param {number} finish_s @param {number} held_share
  */
 function lossOver({ begins_s, complete_s }, finish_s, held_share) {
-  const grows_s = complete_s.value - begins_s.value;
+  const grows_s = amountOf(complete_s) - amountOf(begins_s);
   /** @param {number} from_s */
   const lost_s = (from_s) => {
     const left_s = Math.max(0, finish_s - from_s);
@@ -393,6 +398,6 @@ function lossOver({ begins_s, complete_s }, finish_s, held_share) {
       }
       return late_s;
     },
-    aside: held_share - heldFor(begins_s.value),
+    aside: held_share - heldFor(amountOf(begins_s)),
   };
 }

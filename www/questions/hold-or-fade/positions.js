@@ -1,13 +1,14 @@
 // @ts-check
 /** The two positions in the sentence: the one that is kept, how much lower the other is, and how that one is lost. */
 
-import { valueChanges } from "../../frame/bound-number.js";
 import { choice } from "../../parts/choice.js";
+import { amountOf, valueChanges } from "../../state/scenario.js";
 import { book } from "../../words/index.js";
 import { clause } from "../shared/clause.js";
 import { lowerByOf } from "./lower-by.js";
 
 /** @import { Tools } from "../index.js" */
+/** @import { Position } from "../../types/page.d.ts" */
 /** @import { State } from "../../state/history.js" */
 /** @import { CoreError } from "../../core.js" */
 
@@ -19,18 +20,18 @@ const words = book("hold-or-fade");
 
 /**
  * How a position may be lost beside one that is kept: as far above it as the fields' own defaults are.
- * @param {Tools} tools @param {"fade" | "lapses"} how @param {any} kept
+ * @param {Tools} tools @param {"fade" | "lapses"} how @param {Position} kept
  */
 export function lostNear({ field }, how, kept) {
   const at = how === "fade" ? "positions.fade.tired_cda_m2" : "positions.lapses.cda_m2";
   const [lost, fresh] = [field(`scenario.${at}`), field("scenario.positions.cda_m2")];
   if (!lost || !fresh) return {};
-  const value = Math.min(lost.max, Number((kept.cda_m2.value + lost.default - fresh.default).toFixed(6)));
+  const value = Math.min(lost.max, Number((amountOf(kept.cda_m2) + lost.default - fresh.default).toFixed(6)));
   const lost_cda_m2 = { value, sd: lost.default_sd, source: "typical" };
   return how === "fade" ? { tired_cda_m2: lost_cda_m2 } : [{ cda_m2: lost_cda_m2 }];
 }
 
-/** @param {any} position */
+/** @param {Position} position */
 const lostBy = (position) =>
   position.fade ? "fade" : position.fade_test ? "fade_test" : position.lapses?.length ? "lapses" : "held";
 
@@ -50,7 +51,7 @@ export function positionsSentence(tools, at) {
     changes: (si, state) => [
       ...valueChanges(keptOf(state).cda_m2, `${keptAt(state)}.cda_m2`, si),
       ...lowTo(state, si - lowerByOf(keptOf(state), lowOf(state))),
-      ...lostAlong(state, si - keptOf(state).cda_m2.value),
+      ...lostAlong(state, si - amountOf(keptOf(state).cda_m2)),
     ],
   });
   const lowerBy = tools.number({
@@ -61,7 +62,7 @@ export function positionsSentence(tools, at) {
     value: (state) => (lowOf(state) && keptOf(state) ? lowerByOf(keptOf(state), lowOf(state)) : null),
     changes: (si, state) => [
       ...valueChanges(store.at(`${at}.lower_by_m2`), `${at}.lower_by_m2`, si),
-      ...lowTo(state, keptOf(state).cda_m2.value - si),
+      ...lowTo(state, amountOf(keptOf(state).cda_m2) - si),
     ],
   });
   const part = (/** @type {string} */ name, /** @type {"hold" | null} */ meaning = "hold") =>
@@ -134,8 +135,8 @@ export function positionsSentence(tools, at) {
     const { fade: _fade, fade_test: _test, lapses: _lapses, ...rest } = lowOf(state);
     // Beside the drag area it has, a test begins by showing as much of a rise as is usual.
     const rise = () => ({
-      first_third_cda_m2: guess(rest.cda_m2.value),
-      last_third_cda_m2: guess(rest.cda_m2.value * 1.04),
+      first_third_cda_m2: guess(amountOf(rest.cda_m2)),
+      last_third_cda_m2: guess(amountOf(rest.cda_m2) * 1.04),
     });
     const lost =
       wanted === "fade_test"
@@ -156,7 +157,7 @@ export function positionsSentence(tools, at) {
     update(state, error) {
       const { positions } = state.scenario;
       const { low, steady } = state.with["hold-or-fade"];
-      const options = positions.map((/** @type {any} */ one, /** @type {number} */ index) => ({
+      const options = positions.map((one, index) => ({
         value: String(index),
         name: one.name || words("numbered", { number: index + 1 }),
       }));

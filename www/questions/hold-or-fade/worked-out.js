@@ -4,6 +4,7 @@
 import { formula, fraction, subscript } from "../../parts/formula.js";
 import { html } from "../../parts/html.js";
 import { table } from "../../parts/table.js";
+import * as units from "../../units.js";
 import { book } from "../../words/index.js";
 import { citations, paragraph, symbols } from "../shared/worked-out.js";
 
@@ -15,20 +16,19 @@ const words = book("hold-or-fade");
 
 /** @typedef {{ first_s: number, second_s: number }} Traded what is gained and what is given back, rounded */
 
-/** @param {Tools} tools @param {Answer} answer @param {Traded} traded */
-export function whyGist({ units }, { passes_s, gained_s, held_difference_s }, { first_s, second_s }) {
+/** @param {Answer} answer @param {Traded} traded */
+export function whyGist({ passes_s, gained_s, held_difference_s }, { first_s, second_s }) {
   if (gained_s === null)
     return words("whyHeld", { difference: units.difference(Math.round(held_difference_s.value)).words });
   if (passes_s === null) return words("whyNothingBack", { gained: units.time(first_s) });
   return words("whyLeads", { gained: units.time(first_s), passes: units.time(passes_s), back: units.time(second_s) });
 }
 
-/** @param {Tools} tools @param {State} state @param {Answer} answer @param {Traded} traded */
-export function why(tools, state, answer, traded) {
-  const { units } = tools;
+/** @param {State} state @param {Answer} answer @param {Traded} traded */
+export function why(state, answer, traded) {
   const area = (/** @type {number} */ cda_m2) => units.quantity("area", cda_m2, state.units);
   return [
-    paragraph(whyGist(tools, answer, traded)),
+    paragraph(whyGist(answer, traded)),
     paragraph(
       words("whyMean", {
         low: area(answer.low_cda_m2),
@@ -41,8 +41,7 @@ export function why(tools, state, answer, traded) {
   ];
 }
 
-/** @param {Tools} tools */
-export function workedOut({ units }) {
+export function workedOut() {
   return html(
     "div",
     {},
@@ -81,8 +80,7 @@ export function workedOut({ units }) {
   );
 }
 
-/** @param {Tools} tools */
-export function shareTable({ units }) {
+export function shareTable() {
   const grid = table({ caption: words("tableCaption") });
   return {
     element: grid.element,

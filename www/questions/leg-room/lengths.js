@@ -2,9 +2,11 @@
 /** The rider's own lengths: guessed from the height until they are typed. */
 
 import { html, say } from "../../parts/html.js";
+import { amountOf } from "../../state/scenario.js";
 import { words } from "./texts.js";
 
 /** @import { Tools } from "../index.js" */
+/** @import { Held } from "../../types/page.d.ts" */
 /** @import { State } from "../../state/history.js" */
 /** @import { Known } from "../../types/core.d.ts" */
 /** @import { CoreError } from "../../core.js" */
@@ -23,8 +25,9 @@ export function ownLengths(tools, at, answer) {
     const number = tools.number({
       path,
       value: () => {
+        /** @type {Held | undefined} */
         const held = store.at(path);
-        if (held !== undefined) return held.value ?? held;
+        if (held !== undefined) return amountOf(held);
         return isGuessed(name) ? (answer()?.lengths[name] ?? null) : (tools.field(path)?.default ?? null);
       },
       changes: (si) => [

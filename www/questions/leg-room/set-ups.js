@@ -26,7 +26,6 @@ const PARTS = /** @type {const} */ ([
  */
 export function setUps(tools, at, answer) {
   const { store } = tools;
-  const id = at.replace("with.", "");
   const stature = tools.number({ path: `${at}.stature_m`, spread: false });
   const model = choice({
     label: words("model.label"),
@@ -68,7 +67,7 @@ export function setUps(tools, at, answer) {
   /** Gives both front ends the other way, as they are now. @param {boolean} byTorso */
   function giveFront(byTorso) {
     const now = answer();
-    const own = store.get().with[id];
+    const own = store.get().with["leg-room"];
     store.setAll(
       SIDES.map((side) => {
         const { torso_deg, bar_drop_m, ...rest } = own[side];
@@ -103,7 +102,7 @@ export function setUps(tools, at, answer) {
     },
     /** @param {State} state @param {CoreError | null} error @returns {boolean} whether the error is shown here */
     update(state, error) {
-      const own = state.with[id];
+      const own = state.with["leg-room"];
       const byTorso = own.a.torso_deg !== undefined;
       model.update({
         options: [

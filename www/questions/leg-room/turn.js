@@ -5,8 +5,9 @@ import { html, say, strong } from "../../parts/html.js";
 import { legFigure } from "../../parts/leg-figure.js";
 import { lineChart } from "../../parts/line-chart.js";
 import { turner } from "../../parts/turner.js";
+import * as units from "../../units.js";
 import { book } from "../../words/index.js";
-import { onScreen } from "../shared/layout.js";
+import { onScreen } from "../shared/on-screen.js";
 import { angle, crankAngle, turning, words } from "./texts.js";
 
 /** @import { Tools } from "../index.js" */
@@ -17,8 +18,7 @@ const shared = book("shared");
 const LEFT_PX = 52;
 const QUARTERS_DEG = [0, 90, 180, 270, 360];
 
-/** @param {Tools} tools */
-export function turnViews({ units }) {
+export function turnViews() {
   /** Where the crank is; follows the tightest place until somebody turns it. @type {number | null} */
   let turned_deg = null;
   /** @type {{ state: State, answer: Answer } | null} */

@@ -3,6 +3,8 @@
 
 import { formula, fraction, power } from "../../parts/formula.js";
 import { html } from "../../parts/html.js";
+import { amountOf } from "../../state/scenario.js";
+import * as units from "../../units.js";
 import { citations, paragraph, symbols } from "../shared/worked-out.js";
 import { angle, crankAngle, words } from "./texts.js";
 
@@ -10,18 +12,18 @@ import { angle, crankAngle, words } from "./texts.js";
 /** @import { State } from "../../state/history.js" */
 /** @import { LegRoomAnswer as Answer } from "../../types/core.d.ts" */
 
-/** @param {Tools} tools @param {State} state @param {Answer} answer */
-export function why({ units }, state, { b }) {
+/** @param {State} state @param {Answer} answer */
+export function why(state, { b }) {
   const cadence = state.with["leg-room"].b.cadence_rpm;
   return [
     paragraph(words("why.hip", { at: crankAngle(b.tightest_at_deg, state.units) })),
     paragraph(words("why.seat")),
-    paragraph(words("why.speed", { cadence: units.quantity("cadence", cadence.value ?? cadence, state.units) })),
+    paragraph(words("why.speed", { cadence: units.quantity("cadence", amountOf(cadence), state.units) })),
   ];
 }
 
 /** @param {Tools} tools @param {State} state */
-export function workedOut({ units, field }, state) {
+export function workedOut({ field }, state) {
   const typical = (/** @type {string} */ name) => field(`with.${name}`)?.default ?? NaN;
   return html(
     "div",

@@ -3,10 +3,10 @@
 
 import { strong } from "../../parts/html.js";
 import { lineChart } from "../../parts/line-chart.js";
+import * as units from "../../units.js";
 import { book } from "../../words/index.js";
-import { question } from "../next-gain.js";
-import { onScreen } from "../shared/layout.js";
 import { listOf } from "../shared/list.js";
+import { onScreen } from "../shared/on-screen.js";
 import { nameOf } from "./candidates.js";
 
 /** @import { Tools } from "../index.js" */
@@ -14,7 +14,7 @@ import { nameOf } from "./candidates.js";
 /** @import { BestSet, BudgetCurve, Candidate } from "../../types/core.d.ts" */
 
 const words = book("next-gain");
-const AT = `with.${question.id}`;
+const AT = "with.next-gain";
 /** The axis ends this much beyond the last step, or the rider's own budget. */
 const BEYOND = 1.12;
 /** One press of an arrow key. */
@@ -23,7 +23,7 @@ const STEP = { money: 10, hours_per_week: 0.5 };
 const LEAST = { money: 100, hours_per_week: 2 };
 
 /** @param {Tools} tools @param {"money" | "hours_per_week"} name */
-export function budgetChart({ store, units }, name) {
+export function budgetChart({ store }, name) {
   const money = name === "money";
   const chart = lineChart({
     title: words(money ? "curveMoney" : "curveHours"),
@@ -54,7 +54,7 @@ export function budgetChart({ store, units }, name) {
     element: chart.element,
     /** @param {State} state @param {BestSet} best @param {readonly Candidate[]} candidates */
     update(state, best, candidates) {
-      const { currency, [name]: own } = state.with[question.id];
+      const { currency, [name]: own } = state.with["next-gain"];
       const curve = money ? best.by_money : best.by_hours;
       const steps = curve.budget.map((budget, i) => ({ budget, saved: curve.expected_s[i] }));
       const end = Math.max(own, steps.at(-1)?.budget ?? 0, LEAST[name]) * BEYOND;

@@ -2,19 +2,19 @@
 /** The events that count, and how often each is ridden. */
 
 import { html, say } from "../../parts/html.js";
+import * as units from "../../units.js";
 import { book } from "../../words/index.js";
-import { question } from "../next-gain.js";
 
 /** @import { Tools } from "../index.js" */
 /** @import { State } from "../../state/history.js" */
 /** @import { CoreError } from "../../core.js" */
 
 const words = book("next-gain");
-const AT = `with.${question.id}.times_ridden`;
+const AT = "with.next-gain.times_ridden";
 
 /** @param {Tools} tools */
 export function eventList(tools) {
-  const { store, units } = tools;
+  const { store } = tools;
   const rows = html("div", { class: "pairs" });
   const edit = html("button", { type: "button" }, words("editEvents"));
   edit.addEventListener("click", () => tools.openSheet("scenario.events[0].distance_m"));
@@ -27,7 +27,7 @@ export function eventList(tools) {
 
   /** @param {State} state */
   function build(state) {
-    made = state.scenario.events.map((/** @type {any} */ event, /** @type {number} */ at) => ({
+    made = state.scenario.events.map((event, at) => ({
       name: html("span", { class: "row-label" }),
       field: tools.number({
         path: `${AT}[${at}]`,
@@ -37,14 +37,7 @@ export function eventList(tools) {
         label: words("timesLabel", { event: nameOf(event, state) }),
         value: () => store.at(AT)?.[at] ?? 1,
         changes: (times) => [
-          [
-            AT,
-            store
-              .get()
-              .scenario.events.map((/** @type {unknown} */ _, /** @type {number} */ i) =>
-                i === at ? times : (store.at(AT)?.[i] ?? 1),
-              ),
-          ],
+          [AT, store.get().scenario.events.map((_, i) => (i === at ? times : (store.at(AT)?.[i] ?? 1)))],
         ],
       }),
     }));

@@ -3,8 +3,10 @@
 
 import { choice } from "../../parts/choice.js";
 import { html, say } from "../../parts/html.js";
+import { keyedList } from "../../parts/keyed-list.js";
+import { amountOf } from "../../state/scenario.js";
+import { percent, number as write } from "../../units.js";
 import { book } from "../../words/index.js";
-import { question } from "../next-gain.js";
 import { calledBy, KINDS, kindOf, meaningOf, nameOf, noteOf } from "./candidates.js";
 
 /** @import { Tools } from "../index.js" */
@@ -16,7 +18,7 @@ import { calledBy, KINDS, kindOf, meaningOf, nameOf, noteOf } from "./candidates
 /** @typedef {{ element: HTMLElement, update: (state: State, error: CoreError | null) => boolean }} Row */
 
 const words = book("next-gain");
-const AT = `with.${question.id}`;
+const AT = "with.next-gain";
 const MOST = 20;
 /** Sizes are told with these of the number fields' options, whatever the scenario holds. */
 const WIDEST = { min: -1e6, max: 1e6 };
@@ -41,9 +43,15 @@ export function changeList(tools, usual) {
       button(words("usualNew"), () => start("new")),
     ),
   );
-  /** @type {{ card: HTMLDetailsElement, rows: Row[], head: (state: State) => void }[]} */
-  let made = [];
-  let built = "";
+  const made = keyedList(
+    cards,
+    /** @returns {ReturnType<typeof card>} */
+    (c, before) => {
+      const one = card(store.get(), c);
+      one.element.open = before?.element.open ?? false;
+      return one;
+    },
+  );
 
   /** @returns {readonly Candidate[]} */
   const list = () => store.at(`${AT}.candidates`) ?? usual();
@@ -137,23 +145,15 @@ export function changeList(tools, usual) {
     );
   }
 
-  /** What decides which controls there are. @param {State} state */
+  /** What decides which controls each has. @param {State} state */
   const structure = ({ scenario }) =>
-    JSON.stringify([
-      list().map(({ changes }) => changes.map((change) => kindOf(change)?.id ?? change)),
-      scenario.positions.map((/** @type {any} */ one) => one.name),
-    ]);
-
-  /** @param {State} state */
-  function build(state) {
-    const opened = made.map(({ card }) => card.open);
-    made = list().map((_, c) => {
-      const one = card(state, c);
-      one.card.open = opened[c] ?? false;
-      return one;
-    });
-    cards.replaceChildren(...made.map(({ card }) => card));
-  }
+    list().map(({ changes }, c) =>
+      JSON.stringify([
+        c,
+        changes.map((change) => kindOf(change)?.id ?? change),
+        scenario.positions.map(({ name }) => name),
+      ]),
+    );
 
   /** @param {State} state @param {number} c */
   function card(state, c) {
@@ -234,7 +234,7 @@ export function changeList(tools, usual) {
       ),
     );
     return {
-      card: element,
+      element,
       rows,
       head: () => {
         const one = list()[c];
@@ -256,7 +256,6 @@ export function changeList(tools, usual) {
   /** @param {Candidate} candidate */
   function inBrief({ chance, money, hours_once, hours_per_week }) {
     const { currency } = store.at(AT);
-    const { number: write, percent } = tools.units;
     const hours = [
       hours_once ? words("hoursText", { number: write(hours_once, { digits: 1, atLeast: 0 }) }) : "",
       hours_per_week ? `${write(hours_per_week, { digits: 1, atLeast: 0 })} ${words("hoursAxis")}` : "",
@@ -271,11 +270,11 @@ export function changeList(tools, usual) {
     const change = list()[c].changes[i];
     const kind = kindOf(change);
     const path = `${AT}.candidates[${c}].changes[${i}]`;
-    const positions = state.scenario.positions.map((/** @type {any} */ { name }, /** @type {number} */ at) => ({
+    const positions = state.scenario.positions.map(({ name }, at) => ({
       value: `position ${at}`,
       name: words("ridePosition", { name: name || words("positionNumber", { number: at + 1 }) }),
     }));
-    const known = KINDS.map(({ id }) => ({ value: id, name: words(/** @type {any} */ (`kinds.${id}`)) }));
+    const known = KINDS.map(({ id }) => ({ value: id, name: words(/** @type {`kinds.${"mass"}`} */ (`kinds.${id}`)) }));
     const own = kind?.id ?? (change.use_position === undefined ? "other" : `position ${change.use_position}`);
     const other = own === "other" ? [{ value: "other", name: words("other", { field: change.field ?? "" }) }] : [];
     const pick = choice({
@@ -286,7 +285,7 @@ export function changeList(tools, usual) {
     });
     pick.update({ value: own });
     const amountName = change.share === undefined ? "by" : "share";
-    const held = () => /** @type {any} */ (list()[c]?.changes[i])?.[amountName];
+    const held = () => list()[c]?.changes[i]?.[amountName];
     const look =
       kind?.share || amountName === "share"
         ? { kind: /** @type {const} */ ("share"), step: 0.5 }
@@ -302,7 +301,7 @@ export function changeList(tools, usual) {
             number(
               words("size"),
               { path: `${path}.${amountName}`, signed: true, ...look },
-              () => held()?.value ?? held(),
+              () => amountOf(held()),
               (value) =>
                 editChange(
                   c,
@@ -321,7 +320,7 @@ export function changeList(tools, usual) {
                   i,
                   {
                     ...list()[c].changes[i],
-                    [amountName]: { source: "estimated", ...held(), value: held()?.value ?? held(), sd },
+                    [amountName]: { source: "estimated", ...held(), value: amountOf(held()), sd },
                   },
                   `${i}.sd`,
                 ),
@@ -389,15 +388,11 @@ export function changeList(tools, usual) {
     update(state, error) {
       // Nobody has opened it yet.
       if (!element.isConnected) return false;
-      const now = structure(state);
-      if (now !== built) {
-        built = now;
-        build(state);
-      }
+      const shown = made.update(structure(state));
       add.disabled = list().length >= MOST;
       full.hidden = !add.disabled;
-      for (const one of made) one.head(state);
-      return made.flatMap(({ rows }) => rows.map((row) => row.update(state, error))).includes(true);
+      for (const one of shown) one.head();
+      return shown.flatMap(({ rows }) => rows.map((row) => row.update(state, error))).includes(true);
     },
   };
 }

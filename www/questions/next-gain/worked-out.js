@@ -4,6 +4,7 @@
 import { formula, subscript } from "../../parts/formula.js";
 import { html } from "../../parts/html.js";
 import { table } from "../../parts/table.js";
+import * as units from "../../units.js";
 import { book } from "../../words/index.js";
 import { citations, paragraph, symbols } from "../shared/worked-out.js";
 import { nameOf, whyLeftOut } from "./candidates.js";
@@ -15,12 +16,13 @@ import { nameOf, whyLeftOut } from "./candidates.js";
 
 const words = book("next-gain");
 
-/** @param {Tools} tools @param {BestSet} best */
-export const whyGist = ({ units }, best) =>
-  words("whyGist", { together: units.time(best.expected_s.value), added: units.time(best.added_up_s) });
+/** @param {BestSet | undefined} best */
+export const whyGist = (best) =>
+  best ? words("whyGist", { together: units.time(best.expected_s.value), added: units.time(best.added_up_s) }) : "";
 
-/** @param {Tools} tools @param {BestSet} best */
-export function why({ units }, best) {
+/** @param {BestSet | undefined} best */
+export function why(best) {
+  if (!best) return [];
   return [
     paragraph(words("whyText", { added: units.time(best.added_up_s), together: units.time(best.expected_s.value) })),
     paragraph(words("whyChance", { outcomes: units.number(best.outcomes, { group: true }) })),
@@ -51,8 +53,8 @@ export function leftOutList(leftOut, candidates) {
   );
 }
 
-/** @param {Tools} tools @param {number} count */
-export function workedOut({ units }, count) {
+/** @param {number} count */
+export function workedOut(count) {
   const sets = 1 << count;
   return html(
     "div",
@@ -108,8 +110,7 @@ export function workedOut({ units }, count) {
   );
 }
 
-/** @param {Tools} tools */
-export function gainsTable({ units }) {
+export function gainsTable() {
   const grid = table({ caption: words("tableCaption"), thin: true });
   return {
     element: grid.element,

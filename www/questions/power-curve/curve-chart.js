@@ -3,9 +3,10 @@
 
 import { strong } from "../../parts/html.js";
 import { lineChart } from "../../parts/line-chart.js";
+import * as show from "../../units.js";
 import { book } from "../../words/index.js";
 import { distanceName } from "../shared/distance-choice.js";
-import { onScreen } from "../shared/layout.js";
+import { onScreen } from "../shared/on-screen.js";
 
 /** @import { Tools } from "../index.js" */
 /** @import { State } from "../../state/history.js" */
@@ -31,7 +32,7 @@ const COLUMNS = /** @type {const} */ ({
 });
 
 /** @param {Tools} tools */
-export function curveChart({ store, units: show }) {
+export function curveChart({ store }) {
   const watts = (/** @type {number} */ w) => show.quantity("power", w, store.get().units, { digits: 0 });
   const chart = lineChart({
     title: words("chart"),

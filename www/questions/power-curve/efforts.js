@@ -2,7 +2,9 @@
 /** The rider's hard efforts: a list to edit, fields to add one, and a box to paste several. */
 
 import { html, say, set, uniqueId } from "../../parts/html.js";
+import { keyedList } from "../../parts/keyed-list.js";
 import { readNumber, readTime } from "../../parts/number-text.js";
+import * as units from "../../units.js";
 import { book } from "../../words/index.js";
 import { readEfforts } from "./efforts-text.js";
 
@@ -45,9 +47,9 @@ export function effortsEditor(tools) {
     paste.element,
   );
   say(begin, words.parts("begin"));
-  /** @type {ReturnType<typeof effortRow>[]} */
-  let rows = [];
-  let built = "";
+  /** @type {string[]} */
+  let names = [];
+  const rows = keyedList(list, (index) => effortRow(tools, index, names, () => remove(index)));
 
   /** @param {Effort[]} more @returns {string | null} what is wrong */
   function add(more) {
@@ -65,7 +67,7 @@ export function effortsEditor(tools) {
     const left = store.at(ALL).filter((/** @type {unknown} */ _, /** @type {number} */ at) => at !== index);
     store.set(ALL, left.length ? left : undefined);
     tools.notify(words("removed"), { label: words("undo"), run: () => store.undo() });
-    const next = rows[Math.min(index, left.length - 1)];
+    const next = rows.rows()[Math.min(index, left.length - 1)];
     if (next) next.focus();
     else first.focus();
   }
@@ -75,21 +77,14 @@ export function effortsEditor(tools) {
     /** @param {State} state @param {CoreError | null} error @returns {boolean} whether the error is shown here */
     update(state, error) {
       const efforts = state.scenario.efforts ?? [];
-      const names = state.scenario.positions.map((/** @type {any} */ one) => one.name);
-      const shape = JSON.stringify([efforts.length, names]);
-      if (shape !== built) {
-        built = shape;
-        rows = efforts.map((/** @type {unknown} */ _, /** @type {number} */ index) =>
-          effortRow(tools, index, names, () => remove(index)),
-        );
-        list.replaceChildren(...rows.map((row) => row.element));
-      }
+      names = state.scenario.positions.map(({ name }) => name);
+      const shown = rows.update(efforts.map((_, index) => JSON.stringify([index, ...names])));
       const none = efforts.length === 0;
       begin.hidden = !none;
       list.hidden = none;
       first.element.hidden = !none;
       adding.element.hidden = none;
-      return rows.map((row) => row.update(state, error)).includes(true);
+      return shown.map((row) => row.update(state, error)).includes(true);
     },
   };
 }
@@ -148,7 +143,8 @@ function effortRow({ store, number }, index, names, remove) {
     focus: time.focus,
     /** @param {State} state @param {CoreError | null} error */
     update(state, error) {
-      const effort = state.scenario.efforts[index];
+      const effort = state.scenario.efforts?.[index];
+      if (!effort) return false;
       position.value = effort.position === undefined ? "" : String(effort.position);
       if (document.activeElement !== date) date.value = effort.date ?? "";
       place.value = effort.indoors === undefined ? "" : effort.indoors ? "in" : "out";
@@ -229,7 +225,7 @@ function addForm(labels, button, add, times = []) {
 }
 
 /** @param {Tools} tools @param {(efforts: Effort[]) => string | null} add */
-function pasteBox({ store, field, notify, units }, add) {
+function pasteBox({ store, field, notify }, add) {
   const ids = { hint: uniqueId("hint"), wrong: uniqueId("wrong") };
   const hint = html("p", { class: "hint", id: ids.hint }, words("pasteHint"));
   const text = html("textarea", {
@@ -259,7 +255,7 @@ function pasteBox({ store, field, notify, units }, add) {
       max: field(`${ALL}[0].${name}`)?.max ?? Infinity,
     });
     const allowed = {
-      positions: scenario.positions.map((/** @type {any} */ one) => one.name),
+      positions: scenario.positions.map((one) => one.name),
       duration_s: ends("duration_s"),
       power_w: ends("power_w"),
     };

@@ -1,6 +1,7 @@
 // @ts-check
 /** Names and figures that several parts of the power curve say. */
 
+import * as show from "../../units.js";
 import { book } from "../../words/index.js";
 
 /** @import { Tools } from "../index.js" */
@@ -18,8 +19,8 @@ export function positionName({ scenario }, index) {
   return scenario.positions[index]?.name || words("position", { number: index + 1 });
 }
 
-/** The numbers of a model that it has, as name, value and ±. @param {Tools} tools @param {State} state @param {ModelFit} fit @returns {{ name: string, value: string, spread: string }[]} */
-export function modelNumbers({ units: show }, { units }, fit) {
+/** The numbers of a model that it has, as name, value and ±. @param {State} state @param {ModelFit} fit @returns {{ name: string, value: string, spread: string }[]} */
+export function modelNumbers({ units }, fit) {
   /** @type {["criticalPower" | "wPrime" | "peak" | "longRideLoss" | "sevenMinute" | "decline" | "oneSecond" | "exponent", Figure | null, Kind][]} */
   const all = [
     ["criticalPower", fit.cp_w, "power"],
@@ -44,8 +45,8 @@ export function modelNumbers({ units: show }, { units }, fit) {
   );
 }
 
-/** "43 in 100". @param {Tools} tools @param {number} weight */
-export const inHundred = ({ units }, weight) => words("inHundred", { count: units.number(100 * weight) });
+/** "43 in 100". @param {number} weight */
+export const inHundred = (weight) => words("inHundred", { count: show.number(100 * weight) });
 
 /** The compared models, the one with most evidence first. @param {Answer} answer */
 export function byEvidence({ models }) {

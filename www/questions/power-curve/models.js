@@ -4,6 +4,8 @@
 import { choice } from "../../parts/choice.js";
 import { html, say } from "../../parts/html.js";
 import { table } from "../../parts/table.js";
+import { amountOf } from "../../state/scenario.js";
+import * as show from "../../units.js";
 import { book } from "../../words/index.js";
 import { listOf } from "../shared/list.js";
 import { inHundred, modelName, modelNumbers } from "./figures.js";
@@ -20,7 +22,7 @@ const ITSELF = "";
 
 /** @param {Tools} tools */
 export function modelTable(tools) {
-  const { store, units: show } = tools;
+  const { store } = tools;
   const pick = choice({
     label: words("readBy"),
     path: MODEL,
@@ -48,7 +50,7 @@ export function modelTable(tools) {
     if (outcome === "not-reached" && model === "log-decline") return words("outcome.not-reached-log");
     const minutes = (/** @type {number} */ time_s) => show.quantity("duration", time_s, units, { digits: 0 });
     const from_s = scenario.power.long_ride_from_s;
-    return words(`outcome.${outcome}`, { short: minutes(SHORT_S), long: minutes(from_s.value ?? from_s) });
+    return words(`outcome.${outcome}`, { short: minutes(SHORT_S), long: minutes(amountOf(from_s ?? 0)) });
   }
 
   return {
@@ -69,10 +71,10 @@ export function modelTable(tools) {
         columns: [words("model"), words("evidence"), words("scatter"), words("parameters")],
         rows: answer.models.map((fit) => [
           modelName(fit.model),
-          fit.weight === null ? "" : inHundred(tools, fit.weight),
+          fit.weight === null ? "" : inHundred(fit.weight),
           fit.scatter_share === null ? "" : show.percent(fit.scatter_share, 1),
           [
-            listOf(modelNumbers(tools, state, fit).map(({ name, value, spread }) => `${name} ${value} ${spread}`)),
+            listOf(modelNumbers(state, fit).map(({ name, value, spread }) => `${name} ${value} ${spread}`)),
             outcome(fit, state),
           ]
             .filter(Boolean)

@@ -3,6 +3,7 @@
 
 import { html, say } from "../../parts/html.js";
 import { table } from "../../parts/table.js";
+import * as show from "../../units.js";
 import { book } from "../../words/index.js";
 import { positionName } from "./figures.js";
 
@@ -12,8 +13,7 @@ import { positionName } from "./figures.js";
 
 const words = book("power-curve");
 
-/** @param {Tools} tools */
-export function positionTable({ units: show }) {
+export function positionTable() {
   const grid = table({ caption: "" });
   const note = html("p", { class: "takes" });
   const element = html("div", {}, grid.element, note);

@@ -2,6 +2,7 @@
 /** What a published month of training would buy, beside the test that would have to show it. */
 
 import { html, say } from "../../parts/html.js";
+import * as show from "../../units.js";
 import { book } from "../../words/index.js";
 import { citations } from "../shared/worked-out.js";
 
@@ -16,7 +17,6 @@ const ERROR = "with.power-curve.test_error_share";
 
 /** @param {Tools} tools */
 export function training(tools) {
-  const { units: show } = tools;
   const error = tools.number({ path: ERROR, value: (state) => errorShare(state), label: words("repeats") });
   const [rise, held, shown, repeats] = Array.from({ length: 4 }, () => html("p"));
   const element = html(

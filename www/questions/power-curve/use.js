@@ -1,8 +1,10 @@
 // @ts-check
 /** Putting what the efforts say into the scenario, for every question. */
 
+import { amountOf } from "../../state/scenario.js";
 import { round } from "../../units.js";
 
+/** @import { EffortForm } from "../../types/page.d.ts" */
 /** @import { State } from "../../state/history.js" */
 /** @import { Figure, PowerCurveAnswer as Answer } from "../../types/core.d.ts" */
 
@@ -22,8 +24,7 @@ export function useChanges({ scenario, with: own }, { usable, basis, position, p
     sd: round(sd, digits),
     source,
   });
-  const toldOfLoss =
-    basis === "fitted" && (longest_s ?? 0) > (scenario.power.long_ride_from_s.value ?? scenario.power.long_ride_from_s);
+  const toldOfLoss = basis === "fitted" && (longest_s ?? 0) > amountOf(scenario.power.long_ride_from_s ?? Infinity);
   const tests = scenario.positions[position]?.power !== undefined;
   const at = tests ? `scenario.positions[${position}].power` : "scenario.power";
   /** @type {[string, unknown][]} */
@@ -42,8 +43,8 @@ export function useChanges({ scenario, with: own }, { usable, basis, position, p
     ],
     [`${at}.long_ride_loss_w`, undefined],
   );
-  for (const [id, details] of Object.entries(own))
-    if (details?.effort && details.effort.kind !== "time") changes.push([`with.${id}.effort`, { kind: "even" }]);
+  for (const [id, { effort }] of /** @type {[string, { effort?: EffortForm }][]} */ (Object.entries(own)))
+    if (effort && effort.kind !== "time") changes.push([`with.${id}.effort`, { kind: "even" }]);
   if (tests) return changes;
   const tested = `scenario.positions[${position}]`;
   if (scenario.positions[position]) changes.push([`${tested}.cp_factor`, 1], [`${tested}.w_prime_factor`, 1]);

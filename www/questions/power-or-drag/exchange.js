@@ -3,6 +3,7 @@
 
 import { html } from "../../parts/html.js";
 import { table } from "../../parts/table.js";
+import * as units from "../../units.js";
 import { book } from "../../words/index.js";
 
 /** @import { Tools } from "../index.js" */
@@ -13,8 +14,7 @@ const words = book("power-or-drag");
 /** The small changes that the core's rates are for. */
 const SMALL = { area_m2: 0.001, crr: 0.0001, share: 0.01 };
 
-/** @param {Tools} tools */
-export function exchangeTable({ units }) {
+export function exchangeTable() {
   const grid = table({ caption: words("sameTime") });
   const element = html("div", {}, grid.element, html("p", { class: "soft" }, words("ratesHold")));
   const seconds = (/** @type {number} */ value) => units.number(value, { digits: 1 });

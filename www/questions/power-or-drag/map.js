@@ -1,10 +1,11 @@
 // @ts-check
 /** The map of finish times over power and drag area, with the rider as a ring to move and both changes as arrows. */
 
-import { valueChanges } from "../../frame/bound-number.js";
 import { contourMap } from "../../parts/contour-map.js";
+import { amountOf, sdOf, valueChanges } from "../../state/scenario.js";
+import * as units from "../../units.js";
 import { book } from "../../words/index.js";
-import { onScreen } from "../shared/layout.js";
+import { onScreen } from "../shared/on-screen.js";
 
 /** @import { Tools } from "../index.js" */
 /** @import { State } from "../../state/history.js" */
@@ -19,10 +20,10 @@ const TRADE_W = 10;
 
 /**
  * @param {Tools} tools @param {string} at where the question keeps its own part
- * @param {() => { state: State, answer: Answer } | null} shown
+ * @param {() => Answer | null} latest
  */
-export function tradeMap(tools, at, shown) {
-  const { store, units } = tools;
+export function tradeMap(tools, at, latest) {
+  const { store } = tools;
   const watts = (/** @type {number} */ power_w, digits = 0) =>
     units.quantity("power", power_w, store.get().units, { digits });
   const area = (/** @type {number} */ cda_m2) => units.quantity("area", cda_m2, store.get().units);
@@ -45,11 +46,9 @@ export function tradeMap(tools, at, shown) {
 
   /** @param {{ x: number, y: number }} point @param {"step" | "drag" | "commit"} phase */
   function move({ x, y }, phase) {
-    const now = shown();
-    if (!now) return;
-    const {
-      answer: { columns, base_power_w, base_cda_m2 },
-    } = now;
+    const answer = latest();
+    if (!answer) return;
+    const { columns, base_power_w, base_cda_m2 } = answer;
     const { scenario } = store.get();
     const effort = store.at(`${at}.effort`);
     const cda = `scenario.positions[${scenario.riding_position}].cda_m2`;
@@ -62,7 +61,7 @@ export function tradeMap(tools, at, shown) {
         ...valueChanges(
           scenario.power.cp_w,
           "scenario.power.cp_w",
-          Math.max(30, Math.round(scenario.power.cp_w.value + x - base_power_w)),
+          Math.max(30, Math.round(amountOf(scenario.power.cp_w) + x - base_power_w)),
         ),
       );
     // The map stands still under the hand, and settles round the rider on release.
@@ -84,8 +83,8 @@ export function tradeMap(tools, at, shown) {
     const time = units.time(base_time_s.value);
     const [power, drag] = [watts(x), area(y)];
     const even = state.with["power-or-drag"].effort.kind === "even";
-    const power_sd = state.with["power-or-drag"].effort.power_w?.sd ?? 0;
-    const cda_sd = state.scenario.positions[state.scenario.riding_position].cda_m2?.sd ?? 0;
+    const power_sd = sdOf(state.with["power-or-drag"].effort.power_w);
+    const cda_sd = sdOf(state.scenario.positions[state.scenario.riding_position].cda_m2);
     const [powerDiffers, dragDiffers] = [units.differenceWords(saved.first_s), units.differenceWords(saved.second_s)];
     const unsure = power_sd > 0 && cda_sd > 0;
     map.update({

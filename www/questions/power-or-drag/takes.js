@@ -2,6 +2,7 @@
 /** What each change takes: training for the power, a lower shape for the drag, and what is published about both. */
 
 import { html, say, strong } from "../../parts/html.js";
+import * as units from "../../units.js";
 import { book } from "../../words/index.js";
 import {
   FOUR_WEEKS,
@@ -43,21 +44,20 @@ export function takesGist(answer) {
   return words(close(answer) ? "takesGistClose" : "takesGist");
 }
 
-/** How long the changed power could be held, as the middle of a sentence. @param {Tools} tools @param {Answer} answer */
-function held({ units }, { takes, more_power_w }) {
+/** How long the changed power could be held, as the middle of a sentence. @param {Answer} answer */
+function held({ takes, more_power_w }) {
   if (takes.more_power_held_s !== null) return words.parts("heldFor", { time: units.time(takes.more_power_held_s) });
   return words.parts(more_power_w > takes.sustainable_w ? "heldNot" : "heldAlways");
 }
 
-/** The watts that the change of drag area is worth, where a lower shape would stop paying. @param {Tools} tools @param {State} state @param {Answer} answer */
-function priceOfDrag({ units }, state, { exchange }) {
+/** The watts that the change of drag area is worth, where a lower shape would stop paying. @param {State} state @param {Answer} answer */
+function priceOfDrag(state, { exchange }) {
   const percent = -state.with["power-or-drag"].cda_change * 100;
   return units.quantity("power", exchange.w_per_cda_percent * percent, state.units, { digits: 0 });
 }
 
-/** Two sentences beside the answer. @param {Tools} tools */
-export function takesInBrief(tools) {
-  const { units } = tools;
+/** Two sentences beside the answer. */
+export function takesInBrief() {
   const lead = html("p", { class: "also" });
   const power = html("p", { class: "takes" });
   const drag = html("p", { class: "takes" });
@@ -74,7 +74,7 @@ export function takesInBrief(tools) {
           lead: strong(words("powerTakesLead"), "power"),
           percent: shortPercent(power_change),
           watts: units.quantity("power", answer.more_power_w, state.units, { digits: 0 }),
-          held: held(tools, answer),
+          held: held(answer),
           time: units.time(more_power_time_s),
           trial: units.quantity("distance", TRIAL_M, { ...state.units, distance: "km" }),
           low: units.number(100 * least, { digits: 1 }),
@@ -88,7 +88,7 @@ export function takesInBrief(tools) {
           cda: meanAndSd(LOWER_BARS.cda),
           power: meanAndSd(LOWER_BARS.power),
           percent: shortPercent(-cda_change),
-          price: priceOfDrag(tools, state, answer),
+          price: priceOfDrag(state, answer),
         }),
       );
     },
@@ -97,7 +97,6 @@ export function takesInBrief(tools) {
 
 /** @param {Tools} tools */
 export function takesInFull(tools) {
-  const { units } = tools;
   const watts = (/** @type {State} */ state, /** @type {number} */ power_w) =>
     units.quantity("power", power_w, state.units, { digits: 0 });
   const own = html("p");
@@ -152,7 +151,7 @@ export function takesInFull(tools) {
           power: watts(state, answer.base_power_w),
           time: now_s === null ? "" : units.time(now_s),
           more: watts(state, answer.more_power_w),
-          held: held(tools, answer),
+          held: held(answer),
           sustainable: watts(state, answer.takes.sustainable_w),
         }),
         " ",
@@ -160,7 +159,7 @@ export function takesInFull(tools) {
           percent: shortPercent(-cda_change),
           lower: units.quantity("area", answer.less_drag_cda_m2, state.units),
           area: units.quantity("area", answer.base_cda_m2, state.units),
-          price: priceOfDrag(tools, state, answer),
+          price: priceOfDrag(state, answer),
         }),
       ]);
     },

@@ -3,8 +3,9 @@
 
 import { html } from "../../parts/html.js";
 import { table } from "../../parts/table.js";
-import { same } from "../../state/scenario.js";
+import * as units from "../../units.js";
 import { book } from "../../words/index.js";
+import { backgroundWork } from "../shared/background-work.js";
 import { effortOf } from "../shared/effort.js";
 
 /** @import { Tools } from "../index.js" */
@@ -19,24 +20,27 @@ const EVERY = 4;
 const COLUMNS = 9;
 const ROWS = 8;
 
-/** @param {Tools} tools @param {string} question */
-export function timesTable(tools, question) {
-  const { units } = tools;
+/** @param {Tools} tools @param {"power-or-drag"} question */
+export function timesTable({ worker }, question) {
   const grid = table({ caption: words("timesCaption"), thin: true });
   const trouble = html("p", { class: "soft", hidden: true }, words("timesTrouble"));
-  const element = html("div", {}, grid.element, trouble);
-  /** @type {any} */
-  let asked = null;
+  /** @type {State | null} */
+  let shown = null;
+  const work = backgroundWork({
+    worker,
+    question,
+    slot: `${question} table`,
+    keepsLast: true,
+    take: (/** @type {Answer} */ { columns }) => ({ value: columns, done: true }),
+    onChange: write,
+  });
 
   /** @param {State} state @param {Answer} answer */
-  async function show(state, answer) {
-    const low_w = Math.max(
-      STEP.power_w,
-      (Math.round(answer.base_power_w / STEP.power_w) - (COLUMNS >> 1)) * STEP.power_w,
-    );
-    const low_m2 = Math.max(0.1, Math.round(answer.base_cda_m2 / STEP.cda_m2 - (ROWS >> 1)) * STEP.cda_m2);
-    const { map_power_w: _power, map_cda_m2: _cda, ...details } = state.with[question];
-    const request = {
+  function requestFor(state, { base_power_w, base_cda_m2 }) {
+    const low_w = Math.max(STEP.power_w, (Math.round(base_power_w / STEP.power_w) - (COLUMNS >> 1)) * STEP.power_w);
+    const low_m2 = Math.max(0.1, Math.round(base_cda_m2 / STEP.cda_m2 - (ROWS >> 1)) * STEP.cda_m2);
+    const details = state.with[question];
+    return {
       scenario: state.scenario,
       with: {
         ...details,
@@ -45,40 +49,39 @@ export function timesTable(tools, question) {
         map_cda_m2: [low_m2, low_m2 + (ROWS - 1) * STEP.cda_m2],
       },
     };
-    if (same(request, asked)) return;
-    asked = request;
-    try {
-      const other = await tools.worker.ask(question, request, { slot: `${question} table` });
-      if (!other || request !== asked) return;
-      write(state, other.columns);
-      trouble.hidden = true;
-    } catch {
-      trouble.hidden = false;
-    }
   }
 
-  /** @param {State} state @param {Answer["columns"]} columns */
-  function write(state, { power_w, cda_m2, time_s }) {
+  function write() {
+    trouble.hidden = work.state() !== "failed";
+    const columns = work.value();
+    if (!columns || !shown) return;
+    const { power_w, cda_m2, time_s } = columns;
+    const { units: read } = shown;
     const across = Array.from({ length: COLUMNS }, (_, n) => n * EVERY);
     const down = Array.from({ length: ROWS }, (_, n) => n * EVERY);
     grid.update({
-      columns: ["CdA", ...across.map((column) => units.quantity("power", power_w[column], state.units, { digits: 0 }))],
+      columns: ["CdA", ...across.map((column) => units.quantity("power", power_w[column], read, { digits: 0 }))],
       rows: down.map((row) => [
-        units.quantity("area", cda_m2[row], state.units, { digits: 2 }),
+        units.quantity("area", cda_m2[row], read, { digits: 2 }),
         ...across.map((column) => units.time(time_s[row * power_w.length + column])),
       ]),
     });
   }
 
   return {
-    element,
+    element: html("div", {}, grid.element, trouble),
     /** @param {State | null} state null while nobody looks @param {Answer} answer */
     update(state, answer) {
-      if (state) return void show(state, answer);
+      shown = state;
+      if (state) return work.update(requestFor(state, answer));
       // Figures that nobody keeps up to date are not left standing.
-      if (asked) grid.update({ columns: [], rows: [] });
-      asked = null;
+      if (work.state() === "idle") return;
+      grid.update({ columns: [], rows: [] });
+      work.forget();
     },
-    destroy: grid.destroy,
+    destroy() {
+      work.destroy();
+      grid.destroy();
+    },
   };
 }

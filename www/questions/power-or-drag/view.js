@@ -2,134 +2,209 @@
 /** More power, or less drag: the sentence, the answer, the map, and what each takes. */
 
 import { answer as answerPart } from "../../parts/answer.js";
-import { folds } from "../../parts/folds.js";
-import { html, say, strong } from "../../parts/html.js";
+import { html, strong } from "../../parts/html.js";
 import { lines } from "../../parts/lines.js";
 import { ruler } from "../../parts/ruler.js";
-import { sentence } from "../../parts/sentence.js";
+import * as units from "../../units.js";
 import { book } from "../../words/index.js";
-import { question, request } from "../power-or-drag.js";
 import { savingsThatAddUp } from "../shared/adding-up.js";
 import { courseChoice } from "../shared/course-choice.js";
 import { differs } from "../shared/difference.js";
 import { distanceChoice } from "../shared/distance-choice.js";
 import { draws } from "../shared/draws.js";
 import { effortChoice } from "../shared/effort-choice.js";
-import { layOut } from "../shared/layout.js";
-import { titleOf } from "../shared/names.js";
 import { odds, spokenAnswer } from "../shared/odds.js";
 import { shortPercent } from "../shared/published.js";
+import { paragraphPiece, passagePiece, piece, questionShell } from "../shared/shell.js";
 import { surerNote } from "../shared/surer.js";
-import { warningList } from "../shared/warnings.js";
+import { doubts } from "../shared/warnings.js";
 import { weather } from "../shared/weather.js";
 import { exchangeTable } from "./exchange.js";
 import { tradeMap } from "./map.js";
 import { takesGist, takesInBrief, takesInFull } from "./takes.js";
 import { timesTable } from "./times.js";
-import { why, whyGist, workedOut } from "./worked-out.js";
+import { why, whyGist } from "./why.js";
 
-/** @import { Tools, View } from "../index.js" */
+/** @import { Question, Tools, View } from "../index.js" */
 /** @import { State } from "../../state/history.js" */
-/** @import { CoreError } from "../../core.js" */
+/** @import { FoldPiece, Piece, Shell, Shown } from "../shared/shell.js" */
+/** @typedef {ReturnType<typeof draws>} Draws */
 /** @import { PowerOrDragAnswer as Answer } from "../../types/core.d.ts" */
 
 const words = book("power-or-drag");
 const shared = book("shared");
-const ID = question.id;
+const ID = "power-or-drag";
 const AT = `with.${ID}`;
 
-/** @param {HTMLElement} host @param {Tools} tools @returns {View} */
-export function create(host, tools) {
-  const { units } = tools;
-  const distance = distanceChoice(tools);
-  const course = courseChoice(tools);
-  const effort = effortChoice(tools, {
-    at: `${AT}.effort`,
-    suggest: () => ({ power_w: shown ? Math.round(shown.answer.base_power_w) : 235 }),
+/** @param {HTMLElement} host @param {Tools} tools @param {Question} question @returns {View} */
+export function create(host, tools, question) {
+  /** @type {Shell<Answer>} */
+  const page = questionShell(host, tools, question);
+  const drawn = draws(tools, ID, page.redraw);
+  return page.show({
+    ...asked(tools, page),
+    answer: [verdict(drawn), balance(drawn), threeTimes(), doubts(tools)],
+    picture: [
+      piece(tradeMap(tools, AT, page.answer), (map, { state, answer, settled }) =>
+        map.update(state, answer, { saved: savingsOf(answer), settled, ...changesOf(state) }),
+      ),
+      piece(takesInBrief(), (takes, { state, answer }) =>
+        takes.update(state, answer, Math.round(answer.base_time_s.value) - savingsOf(answer).first_s),
+      ),
+    ],
+    notes: [
+      paragraphPiece("also", worth),
+      piece(surerNote(tools), (surer, { answer }) =>
+        surer.update(answer.surer, {
+          sd: answer.difference_s.sd,
+          plusMinus: units.plusMinusTime,
+          of: "difference",
+        }),
+      ),
+      { element: html("p", { class: "caution" }, ...words.parts("caution")) },
+    ],
+    folds: foldsOf(tools, page),
+    work: drawn,
   });
-  const cda = tools.number({
-    path: ({ scenario }) => `scenario.positions[${scenario.riding_position}].cda_m2`,
-    meaning: "drag",
-  });
-  const day = weather(tools);
-  const power = tools.number({ path: `${AT}.power_change`, meaning: "power", label: words("morePowerBy"), min: 0 });
-  const drag = tools.number({
-    path: `${AT}.cda_change`,
-    meaning: "drag",
-    label: words("lessDragBy"),
-    negative: true,
-    max: 0,
-  });
-  const ask = sentence({
-    title: titleOf(ID),
-    words: words.parts("ask", { distance, course, effort, cda, day, power, drag }),
-    onOpen: () => tools.openSheet(),
-  });
+}
 
-  const verdict = answerPart();
-  const balance = ruler({
+/** The sentence. @param {Tools} tools @param {Shell<Answer>} page */
+function asked(tools, page) {
+  const suggest = () => ({ power_w: Math.round(page.answer()?.base_power_w ?? 235) });
+  const fields = {
+    distance: distanceChoice(tools),
+    course: courseChoice(tools),
+    effort: effortChoice(tools, { at: `${AT}.effort`, suggest }),
+    cda: tools.number({
+      path: ({ scenario }) => `scenario.positions[${scenario.riding_position}].cda_m2`,
+      meaning: "drag",
+    }),
+    day: weather(tools),
+    power: tools.number({ path: `${AT}.power_change`, meaning: "power", label: words("morePowerBy"), min: 0 }),
+    drag: tools.number({
+      path: `${AT}.cda_change`,
+      meaning: "drag",
+      label: words("lessDragBy"),
+      negative: true,
+      max: 0,
+    }),
+  };
+  return { words: () => words.parts("ask", fields), fields: Object.values(fields) };
+}
+
+/** @param {Tools} tools @param {Shell<Answer>} page @returns {FoldPiece<Answer>[]} */
+function foldsOf(tools, page) {
+  const exchange = exchangeTable();
+  return [
+    {
+      id: "why",
+      name: shared("why"),
+      gist: ({ answer }) => whyGist(answer),
+      body: passagePiece(({ state, answer }) => why(answer, state.with[ID].power_change, state.with[ID].cda_change)),
+    },
+    {
+      id: "takes",
+      name: words("takes"),
+      gist: ({ answer }) => takesGist(answer),
+      body: piece(takesInFull(tools), (takes, { state, answer }) => takes.update(state, answer)),
+    },
+    {
+      id: "exchange",
+      name: words("exchange"),
+      gist: ({ state, answer }) => exchange.gist(state, answer),
+      body: piece(exchange, (table, { state, answer }) => table.update(state, answer)),
+    },
+    {
+      id: "how",
+      name: shared("howWorkedOut"),
+      gist: words("howGist"),
+      body: async () => (await import("./worked-out.js")).workedOut(),
+    },
+    {
+      id: "table",
+      name: shared("asTable"),
+      gist: words("timesGist"),
+      body: piece(timesTable(tools, ID), (times, { state, answer }) =>
+        times.update(times.element.closest("details")?.open ? state : null, answer),
+      ),
+      onToggle: page.redraw,
+    },
+  ];
+}
+
+/** @param {Answer} answer */
+const savingsOf = ({ difference_s, more_power_saves_s, less_drag_saves_s }) =>
+  savingsThatAddUp(difference_s.value, more_power_saves_s.value, less_drag_saves_s.value);
+
+/** Both changes in words. @param {State} state */
+function changesOf({ with: { [ID]: own } }) {
+  return {
+    morePower: words("powerChange", { percent: shortPercent(own.power_change) }),
+    lessDrag: words("dragChange", { percent: shortPercent(-own.cda_change) }),
+  };
+}
+
+/** The difference as it is told. @param {Answer} answer */
+function toldOf(answer) {
+  const { difference_s } = answer;
+  const { way, short, figure } = units.difference(savingsOf(answer).difference_s || difference_s.value);
+  const spread = units.plusMinusTime(difference_s.sd).replace(/^±\s*/, "");
+  return { level: way === "level", short, figure, spread, powerAhead: difference_s.value >= 0 };
+}
+
+/** @param {Draws} drawn @returns {Piece<Answer>} */
+function verdict(drawn) {
+  return piece(answerPart(), (part, { answer, settled }) => {
+    const { difference_s } = answer;
+    const { level, short, figure, spread, powerAhead } = toldOf(answer);
+    const taken = drawn.value();
+    const meaning = powerAhead ? "power" : "drag";
+    const chances = odds(
+      { value: Math.abs(difference_s.value), sd: difference_s.sd },
+      taken && !powerAhead ? { ...taken, share_positive: 1 - taken.share_positive } : taken,
+    );
+    const ahead = powerAhead
+      ? words.parts("powerIsFaster", { power: strong(words("morePowerFirst"), meaning) })
+      : words.parts("dragIsFaster", { drag: strong(words("lessDragFirst"), meaning) });
+    part.update({
+      mark: level ? null : meaning,
+      claim: level ? words("twoAreLevel") : ahead,
+      figure: short,
+      spread: difference_s.sd > 0 ? spread : null,
+      odds: chances.words,
+      weight: chances.weight,
+      settled,
+      spoken: level
+        ? words("spokenLevel")
+        : spokenAnswer(words(powerAhead ? "spokenPower" : "spokenDrag", { figure, spread }), chances.words),
+    });
+  });
+}
+
+/** @param {Draws} drawn @returns {Piece<Answer>} */
+function balance(drawn) {
+  const part = ruler({
     left: { words: words("lessDrag"), mark: "drag", meaning: "drag" },
     right: { words: words("morePower"), mark: "power", meaning: "power" },
   });
-  const results = lines({ caption: words("threeTimes") });
-  const doubts = warningList(tools);
-  const map = tradeMap(tools, AT, () => shown);
-  const worth = html("p", { class: "also" });
-  const takes = takesInBrief(tools);
-  const surer = surerNote(tools);
-  const caution = html("p", { class: "caution" }, ...words.parts("caution"));
-
-  const reasons = html("div");
-  const price = takesInFull(tools);
-  const exchange = exchangeTable(tools);
-  const times = timesTable(tools, ID);
-  const foldList = folds([
-    { id: "why", name: shared("why"), body: reasons },
-    { id: "takes", name: words("takes"), body: price.element },
-    { id: "exchange", name: words("exchange"), body: exchange.element },
-    { id: "how", name: shared("howWorkedOut"), gist: words("howGist"), body: () => workedOut(tools) },
-    { id: "table", name: shared("asTable"), gist: words("timesGist"), body: times.element, onToggle: () => redraw() },
-    ...tools.lastFolds(ID),
-  ]);
-  const drawn = draws(tools, ID, redraw);
-  layOut(host, {
-    ask: ask.element,
-    answer: [verdict.element, balance.element, results.element, doubts.element],
-    picture: [map.element, takes.element],
-    notes: [worth, surer.element, caution],
-    folds: foldList.element,
+  return piece(part, (_, { answer, settled }) => {
+    const { figure, spread, powerAhead } = toldOf(answer);
+    const taken = drawn.value();
+    part.update({
+      value: answer.difference_s.value,
+      sd: answer.difference_s.sd,
+      range: taken ? [taken.low_95, taken.high_95] : undefined,
+      format: units.time,
+      ease: settled,
+      spoken: words(powerAhead ? "rulerPower" : "rulerDrag", { figure, spread }),
+    });
   });
+}
 
-  /** @type {{ state: State, answer: Answer } | null} */
-  let shown = null;
-
-  /** @param {State} state @param {Answer | null} answer @param {CoreError | null} error */
-  function update(state, answer, error) {
-    const told = [distance, course, effort, cda, day, power, drag]
-      .map((field) => field.update(state, error))
-      .includes(true);
-    ask.update({ known: tools.known(state), wrong: tools.trouble(error, told) });
-    if (!answer) return;
-    // What the core refuses is not what the answer is about.
-    shown = error && shown ? { state: { ...shown.state, units: state.units }, answer } : { state, answer };
-    if (!error) drawn.update(request(state));
-    redraw();
-  }
-
-  function redraw() {
-    if (!shown) return;
-    const { state, answer } = shown;
-    const { power_change, cda_change } = state.with[ID];
-    const settled = !host.querySelector("[data-dragging], [data-held]");
-    const saved = savingsThatAddUp(
-      answer.difference_s.value,
-      answer.more_power_saves_s.value,
-      answer.less_drag_saves_s.value,
-    );
-    const morePower = words("powerChange", { percent: shortPercent(power_change) });
-    const lessDrag = words("dragChange", { percent: shortPercent(-cda_change) });
-
-    drawVerdict(answer, saved.difference_s, settled);
+/** @returns {Piece<Answer>} */
+function threeTimes() {
+  return piece(lines({ caption: words("threeTimes") }), (results, { state, answer }) => {
+    const saved = savingsOf(answer);
     const base_s = Math.round(answer.base_time_s.value);
     results.update([
       {
@@ -152,89 +227,28 @@ export function create(host, tools) {
         difference: differs(saved.second_s),
       },
     ]);
-    doubts.update(answer.warnings);
-    map.update(state, answer, { saved, settled, morePower, lessDrag });
-    drawWorth(state, answer);
-    takes.update(state, answer, base_s - saved.first_s);
-    price.update(state, answer);
-    exchange.update(state, answer);
-    surer.update(answer.surer, { sd: answer.difference_s.sd, plusMinus: units.plusMinusTime, of: "difference" });
-    say(reasons, why(tools, answer, power_change, cda_change));
-    times.update(foldList.isOpen("table") ? state : null, answer);
-    foldList.update({
-      why: { gist: whyGist(tools, answer) },
-      takes: { gist: takesGist(answer) },
-      exchange: { gist: exchange.gist(state, answer) },
-    });
-  }
+  });
+}
 
-  /** @param {Answer} answer @param {number} whole_s @param {boolean} settled */
-  function drawVerdict({ difference_s }, whole_s, settled) {
-    const taken = drawn.drawn();
-    const powerAhead = difference_s.value >= 0;
-    const meaning = powerAhead ? "power" : "drag";
-    const chances = odds(
-      { value: Math.abs(difference_s.value), sd: difference_s.sd },
-      taken && !powerAhead ? { ...taken, share_positive: 1 - taken.share_positive } : taken,
-    );
-    const { way, short, figure } = units.difference(whole_s || difference_s.value);
-    const spread = units.plusMinusTime(difference_s.sd).replace(/^±\s*/, "");
-    const level = way === "level";
-    const ahead = powerAhead
-      ? words.parts("powerIsFaster", { power: strong(words("morePowerFirst"), meaning) })
-      : words.parts("dragIsFaster", { drag: strong(words("lessDragFirst"), meaning) });
-    verdict.update({
-      mark: level ? null : meaning,
-      claim: level ? words("twoAreLevel") : ahead,
-      figure: short,
-      spread: difference_s.sd > 0 ? spread : null,
-      odds: chances.words,
-      weight: chances.weight,
-      settled,
-      spoken: level
-        ? words("spokenLevel")
-        : spokenAnswer(words(powerAhead ? "spokenPower" : "spokenDrag", { figure, spread }), chances.words),
-    });
-    balance.update({
-      value: difference_s.value,
-      sd: difference_s.sd,
-      range: taken ? [taken.low_95, taken.high_95] : undefined,
-      format: units.time,
-      ease: settled,
-      spoken: words(powerAhead ? "rulerPower" : "rulerDrag", { figure, spread }),
-    });
-  }
-
-  /** @param {State} state @param {Answer} answer */
-  function drawWorth(state, { exchange: rates, equal_power_change, base_power_w, aero_share, tie_aero_share }) {
-    const { cda_change } = state.with[ID];
-    const watts = (/** @type {number} */ value) =>
-      strong(units.quantity("power", value, state.units, { digits: value < 10 ? 1 : 0 }));
-    const more = equal_power_change && cda_change < 0 ? equal_power_change.value * base_power_w : null;
-    say(worth, [
-      ...(more === null
-        ? words.parts("onePercent", { watts: watts(rates.w_per_cda_percent) })
-        : words.parts("onePercentAnd", {
-            watts: watts(rates.w_per_cda_percent),
-            percent: shortPercent(-cda_change),
-            more: watts(more),
-          })),
-      " ",
-      // Down a hill the air takes more than the rider gives.
-      ...words.parts(aero_share <= 1 ? "airTakes" : "airTakesAll", { share: strong(units.percent(aero_share)) }),
-      " ",
-      ...(tie_aero_share ? words.parts("tiesAt", { tie: units.percent(tie_aero_share) }) : [words("neverTies")]),
-    ]);
-  }
-
-  return {
-    update,
-    destroy() {
-      drawn.destroy();
-      verdict.destroy();
-      balance.destroy();
-      map.destroy();
-      times.destroy();
-    },
-  };
+/** @param {Shown<Answer>} shown */
+function worth({ state, answer }) {
+  const { exchange: rates, equal_power_change, base_power_w, aero_share, tie_aero_share } = answer;
+  const { cda_change } = state.with[ID];
+  const watts = (/** @type {number} */ value) =>
+    strong(units.quantity("power", value, state.units, { digits: value < 10 ? 1 : 0 }));
+  const more = equal_power_change && cda_change < 0 ? equal_power_change.value * base_power_w : null;
+  return [
+    ...(more === null
+      ? words.parts("onePercent", { watts: watts(rates.w_per_cda_percent) })
+      : words.parts("onePercentAnd", {
+          watts: watts(rates.w_per_cda_percent),
+          percent: shortPercent(-cda_change),
+          more: watts(more),
+        })),
+    " ",
+    // Down a hill the air takes more than the rider gives.
+    ...words.parts(aero_share <= 1 ? "airTakes" : "airTakesAll", { share: strong(units.percent(aero_share)) }),
+    " ",
+    ...(tie_aero_share ? words.parts("tiesAt", { tie: units.percent(tie_aero_share) }) : [words("neverTies")]),
+  ];
 }

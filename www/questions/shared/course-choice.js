@@ -2,10 +2,12 @@
 /** The course in a sentence: what kind of road, and its slope where it has one. */
 
 import { choice } from "../../parts/choice.js";
+import { amountOf, courseLengthM } from "../../state/scenario.js";
 import { book } from "../../words/index.js";
 import { clause } from "./clause.js";
 
 /** @import { Tools } from "../index.js" */
+/** @import { Course } from "../../types/page.d.ts" */
 /** @import { State } from "../../state/history.js" */
 
 const words = book("shared");
@@ -16,10 +18,10 @@ const A_HILL = 0.04;
 /** @type {readonly ["outAndBack", "oneWay", "hill", "surveyed"]} */
 const KINDS = ["outAndBack", "oneWay", "hill", "surveyed"];
 
-/** @param {any} course @returns {typeof KINDS[number]} */
+/** @param {Course} course @returns {typeof KINDS[number]} */
 export function courseKind(course) {
   if (course.kind === "profile") return "surveyed";
-  if (Number(course.grade?.value ?? course.grade) !== 0) return "hill";
+  if (amountOf(course.grade ?? 0) !== 0) return "hill";
   return course.out_and_back ? "outAndBack" : "oneWay";
 }
 
@@ -48,9 +50,7 @@ export function courseChoice(tools) {
       grade: _slope,
       out_and_back: _back,
       ...rest
-    } = course.kind === "profile"
-      ? { kind: "simple", distance_m: tools.courseLengthM(course), bearing_deg: 0 }
-      : course;
+    } = course.kind === "profile" ? { kind: "simple", distance_m: courseLengthM(course), bearing_deg: 0 } : course;
     store.set(AT, { ...rest, grade: wanted === "hill" ? A_HILL : 0, out_and_back: wanted === "outAndBack" });
   }
 

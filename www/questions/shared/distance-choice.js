@@ -2,6 +2,7 @@
 /** How far, at the head of a sentence: one of the usual distances, another one, or a fixed time. */
 
 import { choice } from "../../parts/choice.js";
+import { courseLengthM } from "../../state/scenario.js";
 import { quantity, time } from "../../units.js";
 import { book } from "../../words/index.js";
 import { clause } from "./clause.js";
@@ -94,7 +95,7 @@ export function distanceChoice(tools, { timePath, withTime = () => [] } = {}) {
     );
     const distances =
       scenario.course.kind === "profile"
-        ? [{ value: SURVEYED, name: over(tools.courseLengthM(scenario.course)) }]
+        ? [{ value: SURVEYED, name: over(courseLengthM(scenario.course)) }]
         : [
             ...usual.map(([metres]) => ({ value: `${OWN_DISTANCE} ${metres}`, name: over(metres) })),
             { value: OWN_DISTANCE, name: words("overOwn") },
@@ -116,7 +117,7 @@ export function distanceChoice(tools, { timePath, withTime = () => [] } = {}) {
     const fixed = fixedTime();
     const { course } = state.scenario;
     const kind = fixed !== undefined ? OWN_TIME : course.kind === "profile" ? SURVEYED : OWN_DISTANCE;
-    const amount = kind === OWN_TIME ? fixed : kind === OWN_DISTANCE ? tools.courseLengthM(course) : undefined;
+    const amount = kind === OWN_TIME ? fixed : kind === OWN_DISTANCE ? courseLengthM(course) : undefined;
     const list = options(state);
     const usual = list.some(({ value }) => value === `${kind} ${amount}`);
     const typing = [distance, clock].some((field) => field?.input.matches(":focus"));

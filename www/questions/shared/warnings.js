@@ -25,3 +25,9 @@ export function warningList(tools) {
     },
   };
 }
+
+/** The warnings of an answer as a piece of a question. @param {Tools} tools @param {(warning: Warning) => boolean} [told] those that are wanted @returns {{ element: HTMLElement, draw: (shown: { answer: { warnings: readonly Warning[] } }) => void }} */
+export function doubts(tools, told = () => true) {
+  const { element, update } = warningList(tools);
+  return { element, draw: ({ answer }) => update(answer.warnings.filter(told)) };
+}

@@ -1,6 +1,7 @@
 // @ts-check
 /** The day in a sentence: temperature and wind, and where the wind and the road lead once there is any. */
 
+import { amountOf } from "../../state/scenario.js";
 import { book } from "../../words/index.js";
 import { clause } from "./clause.js";
 
@@ -29,10 +30,7 @@ export function weather(tools, { bearing } = {}) {
     /** @param {State} state @param {import("../../core.js").CoreError | null} error @returns {boolean} whether the error is shown here */
     update(state, error) {
       const { conditions, course } = state.scenario;
-      blowing.show(
-        (conditions.wind_speed_m_s?.value ?? conditions.wind_speed_m_s) !== 0 ||
-          blowing.element.matches(":focus-within"),
-      );
+      blowing.show(amountOf(conditions.wind_speed_m_s) !== 0 || blowing.element.matches(":focus-within"));
       const ownWay = bearing !== undefined || course.kind !== "profile";
       way.show(ownWay && heading !== null);
       return fields

@@ -3,8 +3,9 @@
 
 import { html } from "../../parts/html.js";
 import { lineChart, valueAt } from "../../parts/line-chart.js";
+import * as show from "../../units.js";
 import { book } from "../../words/index.js";
-import { onScreen } from "../shared/layout.js";
+import { onScreen } from "../shared/on-screen.js";
 import { choiceName, eventName } from "./names.js";
 
 /** @import { Tools } from "../index.js" */
@@ -18,7 +19,7 @@ const STROKES = /** @type {const} */ (["solid", "dashed", "dotted"]);
 const MOST_CURVES = 6;
 
 /** @param {Tools} tools @param {string} at where the question keeps its own part */
-export function differenceChart({ store, units: show }, at) {
+export function differenceChart({ store }, at) {
   const unit = () => ({ unit: show.unitOf("distance", store.get().units).symbol });
   const percent = (/** @type {number} */ share) => show.percent(share, 1);
   const chart = lineChart({

@@ -3,6 +3,7 @@
 
 import { html, strong } from "../../parts/html.js";
 import { table } from "../../parts/table.js";
+import * as show from "../../units.js";
 import { book } from "../../words/index.js";
 import { differs } from "../shared/difference.js";
 import { choiceName, eventName } from "./names.js";
@@ -17,8 +18,7 @@ const MOST_ROWS = 13;
 /** @param {"value" | "difference" | "spread" | "wins" | "share"} part what the line says, for a file @param {...(string | Node)} content */
 const line = (part, ...content) => html("span", { class: "cell-line", "data-part": part }, ...content);
 
-/** @param {Tools} tools */
-export function eventTable({ units: show }) {
+export function eventTable() {
   const grid = table({ caption: words("eventsCaption") });
   return {
     ...grid,
@@ -55,8 +55,8 @@ export function eventTable({ units: show }) {
   };
 }
 
-/** What the curves say at distances all along the chart. @param {Tools} tools */
-export function curveTable({ units: show }) {
+/** What the curves say at distances all along the chart. */
+export function curveTable() {
   const grid = table({ caption: words("tableCaption") });
   return {
     ...grid,
@@ -83,8 +83,7 @@ export function curveTable({ units: show }) {
   };
 }
 
-/** @param {Tools} tools */
-export function costTable({ units: show }) {
+export function costTable() {
   const grid = table({ caption: words("costsCaption") });
   return {
     ...grid,

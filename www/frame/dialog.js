@@ -1,9 +1,9 @@
 // @ts-check
 /** A native modal dialog with a heading and a way out; focus goes back to where it was by itself. */
 
-import { h } from "../frame/dom.js";
 import { uniqueId } from "../parts/html.js";
 import { book } from "../words/index.js";
+import { h } from "./dom.js";
 
 const say = book("page");
 

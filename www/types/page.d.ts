@@ -1,0 +1,79 @@
+/** The state of the page, made from the core's own types: what the core fills in may be absent, and a number may stand bare. */
+
+import type * as Core from "./core.d.ts";
+
+/** A number as the page holds it: bare where it is exact, else with its ± and how it is known. */
+export type Held = number | Core.Quantity;
+
+/** The same with every quantity as the page holds it. */
+type AsHeld<T> = T extends Core.Quantity
+  ? Held
+  : T extends readonly (infer One)[]
+    ? AsHeld<One>[]
+    : T extends object
+      ? { [Key in keyof T]: AsHeld<T[Key]> }
+      : T;
+
+/** The same, where all but these keys may be absent. */
+type Sparse<T, Needed extends keyof T> = Partial<AsHeld<Omit<T, Needed>>> & AsHeld<Pick<T, Needed>>;
+
+export type Power = Sparse<Core.Power, "cp_w" | "w_prime_j">;
+export type Lapse = Sparse<Core.Lapse, "share" | "cda_m2">;
+export type Equipment = Omit<Sparse<Core.Equipment, never>, "lapses"> & { lapses?: Lapse[] };
+export type Position = Omit<Sparse<Core.Position, "name" | "cda_m2">, "power" | "lapses" | "equipment"> & {
+  power?: Power;
+  lapses?: Lapse[];
+  equipment?: Equipment[];
+};
+export type Effort = AsHeld<Core.Effort>;
+export type Course = Sparse<Core.Course, "kind">;
+export type Conditions = Sparse<Core.Conditions, "wind_speed_m_s">;
+
+export type Scenario = {
+  fasterby?: number;
+  title?: string;
+  rider: AsHeld<Core.Rider>;
+  bike: Sparse<Core.Bike, never>;
+  positions: Position[];
+  riding_position: number;
+  power: Power;
+  efforts?: Effort[];
+  events: Core.Event[];
+  course: Course;
+  conditions: Conditions;
+  start: AsHeld<Core.StartForm>;
+  model_error_share: Held;
+};
+
+export type EffortForm = AsHeld<Core.EffortForm>;
+
+/** What each question keeps of its own, by its id. */
+export type Details = {
+  "speed-for-watts": { by: string } & Sparse<Core.SpeedForWattsWith, never>;
+  "power-or-drag": Sparse<Core.PowerOrDragWith, "power_change" | "cda_change" | "effort">;
+  "hold-or-fade": Sparse<Core.HoldOrFadeWith, "low" | "steady" | "effort">;
+  "power-curve": Sparse<Core.PowerCurveWith, "hold_s" | "power_change">;
+  "leg-room": Sparse<Core.LegRoomWith, "model" | "a" | "b" | "stature_m">;
+  "which-position": Sparse<Core.WhichPositionWith, "cda_correlation"> & { reference: number };
+  "next-gain": Sparse<Core.NextGainWith, "money" | "hours_per_week" | "weeks" | "times_ridden"> & { currency?: string };
+  "finish-time": Sparse<Core.FinishTimeWith, "effort">;
+  "start-here": Record<string, number>;
+};
+
+/** What all questions keep, and whatever a link of another version holds beside it. */
+export type With = Details & Record<string, Record<string, unknown>>;
+
+/** The answer to a question: what it is of any of them, where the id is known only at run time. */
+export type AnswerTo<Id extends string> = Id extends keyof Answers ? Answers[Id] : Answers[keyof Answers];
+
+/** The answers by the question's id. */
+export type Answers = {
+  "speed-for-watts": Core.SpeedForWattsAnswer;
+  "power-or-drag": Core.PowerOrDragAnswer;
+  "hold-or-fade": Core.HoldOrFadeAnswer;
+  "power-curve": Core.PowerCurveAnswer;
+  "leg-room": Core.LegRoomAnswer;
+  "which-position": Core.WhichPositionAnswer;
+  "next-gain": Core.NextGainAnswer;
+  "finish-time": Core.FinishTimeAnswer;
+};

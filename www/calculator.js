@@ -1,7 +1,7 @@
 // @ts-check
 /** Puts the pieces of the page together, once the words are there; the core comes when it is asked. */
 
-import { asCoreError, ask, fields, ready, sources } from "./core.js";
+import { asCoreError, ask, ready, scenarioTables, sources } from "./core.js";
 import { siteFold } from "./embed/site-fold.js";
 import { createBar } from "./frame/bar.js";
 import { byId } from "./frame/dom.js";
@@ -41,7 +41,7 @@ const say = book("page");
 /** @param {ReturnType<typeof deviceStorage>} storage @param {Reading} reading */
 export function start(storage, reading) {
   const filler = scenarioFiller(
-    fields(),
+    scenarioTables(),
     questions.flatMap(({ positions = [] }) => positions),
   );
   const citations = new Map(sources().map(({ key, citation }) => [key, citation]));

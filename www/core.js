@@ -1,7 +1,7 @@
 // @ts-check
 /** The one door to the WebAssembly core. A small module answers what a first visit asks; the whole one is fetched for any other question. */
 
-import { sources as citations, fields as table } from "fasterby-tables";
+import * as tables from "fasterby-tables";
 import { firstCore, firstModule, wholeCore, wholeModule } from "#delivery";
 import { unchanged } from "./parts/json.js";
 
@@ -11,9 +11,6 @@ import { unchanged } from "./parts/json.js";
 /** @typedef {Pick<typeof import("fasterby-whole"), "ask">} Core */
 /** @typedef {"first" | "whole"} Name */
 /** A module that was compiled elsewhere. @typedef {{ name: Name, module: WebAssembly.Module }} Lent */
-
-/** What the small module answers. */
-const FIRST = ["power-or-drag", "finish-time", "speed-for-watts"];
 
 /** @type {Record<Name, () => Promise<WebAssembly.Module>>} */
 const compile = { first: once(firstModule), whole: once(wholeModule) };
@@ -40,8 +37,11 @@ function once(work) {
     }));
 }
 
+/** Whether the small module answers a question. @param {string} question */
+const isInFirst = (question) => tables.questions.some(({ id, module }) => id === question && module === "first");
+
 /** The module that answers a question, or would. @param {string} question @returns {Name} */
-const nameFor = (question) => (cores.whole || !FIRST.includes(question) ? "whole" : "first");
+const nameFor = (question) => (cores.whole || !isInFirst(question) ? "whole" : "first");
 
 /** Whether a question can be asked now. @param {string} question */
 export const isReady = (question) => cores[nameFor(question)] !== undefined;
@@ -82,10 +82,20 @@ export function ask(question, request) {
 }
 
 /** Every bound, default and its evidence, as the build took them from the core; there before the module is. */
-export const fields = () => table;
+export const fields = () => tables.fields;
 
 /** Every citation, likewise. */
-export const sources = () => citations;
+export const sources = () => tables.sources;
+
+/** Published figures that the page quotes, likewise. */
+export const published = () => tables.published;
+
+/** What a scenario holds before anybody has changed it, likewise. */
+export const scenarioTables = () => ({
+  fields: tables.fields,
+  version: tables.scenario_version,
+  usualEvents: tables.usual_events,
+});
 
 /** Whatever was thrown, as the plain object the page routes to a control. @param {unknown} thrown @returns {CoreError} */
 export function asCoreError(thrown) {

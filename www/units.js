@@ -11,7 +11,7 @@ import { book, language } from "./words/index.js";
 /**
  * What a number measures, which decides the units it can be read in.
  * @typedef {"distance"|"speed"|"wind"|"temperature"|"pressure"|"mass"|"height"|"length"|"fit_length"|"body_length"|"area"|"power"|"work"|"force"|
- *   "force_per_speed"|"acceleration"|"density"|"duration"|"clock"|"cadence"|"angle"|"joint_angle"|"turning"|"share"|"ratio"|"coefficient"|"grade"} Kind
+ *   "force_per_speed"|"acceleration"|"density"|"duration"|"clock"|"hours"|"cadence"|"angle"|"joint_angle"|"turning"|"share"|"ratio"|"coefficient"|"grade"} Kind
  */
 /**
  * A unit: `shown = si * per_si + offset`. Signs that differ between languages stand in the book, as all names do.
@@ -69,6 +69,7 @@ const FIXED = {
   duration: { symbol: "min", per_si: 1 / 60, digits: 1, step: 1 },
   clock: { symbol: "", per_si: 1, digits: 0, step: 10 },
   angle: { symbol: "°", per_si: 1, digits: 0, step: 5, tight: true, also: ["deg"] },
+  hours: { symbol: "h", per_si: 1, digits: 1, step: 0.5 },
   cadence: { symbol: "rpm", per_si: 1, digits: 0, step: 1 },
   joint_angle: { symbol: "°", per_si: 1, digits: 1, step: 0.5, tight: true, also: ["deg"] },
   turning: { symbol: "°/s", per_si: 1, digits: 0, step: 1 },
@@ -77,83 +78,6 @@ const FIXED = {
   ratio: { symbol: "", per_si: 1, digits: 3, step: 0.01 },
   coefficient: { symbol: "", per_si: 1, digits: 4, step: 0.0001 },
 };
-
-/** Field names whose ending does not tell what they measure. @type {Record<string, Kind>} */
-const KIND_BY_NAME = {
-  distance_m: "distance",
-  elevation_m: "height",
-  altitude_m: "height",
-  speed_m_s: "speed",
-  wind_speed_m_s: "wind",
-  rider_wind_m_s: "wind",
-  reference_airspeed_m_s: "speed",
-  time_s: "clock",
-  target_time_s: "clock",
-  grade: "grade",
-  rolling_coefficient: "coefficient",
-  drivetrain_efficiency: "share",
-  relative_humidity: "share",
-  share: "share",
-  held_share: "share",
-  power_change: "share",
-  cda_change: "share",
-  model_error_share: "share",
-  crank_m: "fit_length",
-  saddle_height_m: "fit_length",
-  bar_drop_m: "fit_length",
-  hip_above_saddle_m: "fit_length",
-  cadence_rpm: "cadence",
-  stature_m: "body_length",
-  thigh_m: "body_length",
-  shank_m: "body_length",
-  foot_m: "body_length",
-  trunk_m: "body_length",
-  upper_arm_m: "body_length",
-  seat_angle_deg: "joint_angle",
-  torso_deg: "joint_angle",
-  ankle_deg: "joint_angle",
-  foot_pitch_deg: "joint_angle",
-  foot_swing_deg: "joint_angle",
-  w_prime_factor: "ratio",
-  cp_factor: "ratio",
-  ratio: "ratio",
-  shelter_factor: "ratio",
-  bearing_drag_n_s_per_m: "force_per_speed",
-};
-/** Otherwise the SI unit at the end of the name tells. Longest endings first. @type {[string, Kind][]} */
-const KIND_BY_ENDING = [
-  ["_kg_m3", "density"],
-  ["_m_s2", "acceleration"],
-  ["_m_s", "speed"],
-  ["_m2", "area"],
-  ["_hpa", "pressure"],
-  ["_kg", "mass"],
-  ["_deg", "angle"],
-  ["_share", "share"],
-  ["_w", "power"],
-  ["_j", "work"],
-  ["_n", "force"],
-  ["_c", "temperature"],
-  ["_s", "duration"],
-  ["_m", "length"],
-];
-
-/**
- * What the field at a path measures: `"scenario.positions[0].cda_m2"` is an area.
- * @param {string} path @returns {Kind}
- */
-export function kindOf(path) {
-  const name =
-    path
-      .replace(/\.(value|sd)$/, "")
-      .split(".")
-      .at(-1) ?? "";
-  return (
-    (Object.hasOwn(KIND_BY_NAME, name) ? KIND_BY_NAME[name] : null) ??
-    KIND_BY_ENDING.find(([ending]) => name.endsWith(ending))?.[1] ??
-    "ratio"
-  );
-}
 
 /** Both tables in the language that is spoken. @type {{ language: string, units: Record<string, Unit>, fixed: Record<string, Unit> }} */
 let told = { language: "", units: {}, fixed: {} };

@@ -1,3 +1,9 @@
-/** The core's bounds and citations, taken from it by the build. */
-export const fields: import("../state/scenario.js").Field[];
-export const sources: { key: string; citation: string; read: string; figure: string }[];
+/** What the page knows of the core before it asks, taken from it by the build. */
+import type { Tables } from "../types/core.d.ts";
+
+export const fields: Tables["fields"];
+export const sources: Tables["sources"];
+export const questions: Tables["questions"];
+export const published: Tables["published"];
+export const scenario_version: Tables["scenario_version"];
+export const usual_events: Tables["usual_events"];

@@ -1,7 +1,7 @@
 // @ts-check
 /** One question in a place on another page: loaded, shown, and taken away again. */
 
-import { fields, ready, sources } from "../core.js";
+import { ready, scenarioTables, sources } from "../core.js";
 import { h } from "../frame/dom.js";
 import { createNotice } from "../frame/notice.js";
 import { painted } from "../frame/painted.js";
@@ -57,7 +57,7 @@ export async function show(element, room, wanted) {
   const question = questionGiven(given, questions);
   const [sheet] = await Promise.all([placeStyle(), ready(question.id), ...["page", "units", "core"].map(open)]);
   const filler = scenarioFiller(
-    fields(),
+    scenarioTables(),
     questions.flatMap(({ positions = [] }) => positions),
   );
   const first = await stateFrom(given, question, { questions, filler });

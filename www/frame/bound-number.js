@@ -3,12 +3,13 @@
 
 import { numberField } from "../parts/number.js";
 import { amountOf, valueChanges } from "../state/scenario.js";
-import { digitsFor, fromDisplay, kindOf, otherUnits, spreadToDisplay, stepOf, toDisplay, unitOf } from "../units.js";
+import { digitsFor, fromDisplay, otherUnits, spreadToDisplay, stepOf, toDisplay, unitOf } from "../units.js";
 import { errorWords, isAbout, labelOf } from "./field-words.js";
+import { kindOf } from "./kinds.js";
 
 /** @import { Kind } from "../units.js" */
 /** @import { State, Store } from "../state/history.js" */
-/** @import { Field } from "../state/scenario.js" */
+/** @import { Field } from "../types/core.d.ts" */
 /** @import { CoreError } from "../core.js" */
 
 /**

@@ -2,9 +2,10 @@
 /** What the fields of a scenario are called on the page, and what the page says when one of them is refused. */
 
 import { fieldKey } from "../state/scenario.js";
-import { fewestDigitsFor, kindOf, number, plusMinus, quantity, toDisplay } from "../units.js";
+import { fewestDigitsFor, number, plusMinus, quantity, toDisplay } from "../units.js";
 import { coreWords } from "../words/core-words.js";
 import { book } from "../words/index.js";
+import { kindOf } from "./kinds.js";
 
 /** @import { Units } from "../units.js" */
 /** @import { CoreError } from "../core.js" */

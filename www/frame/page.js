@@ -2,7 +2,8 @@
 /** What every piece of the frame and the sheet is given: the store, the table of fields, the core, and how to speak to the reader. */
 
 /** @import { Store } from "../state/history.js" */
-/** @import { Field, scenarioFiller } from "../state/scenario.js" */
+/** @import { Field } from "../types/core.d.ts" */
+/** @import { scenarioFiller } from "../state/scenario.js" */
 /** @import { Notify } from "./notice.js" */
 /** @import { QuestionEntry } from "../questions/index.js" */
 

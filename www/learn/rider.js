@@ -91,8 +91,8 @@ export function bothChanges({ cda_m2, power_w, power_change, ...rest }, cda_chan
 /** The means of what lower bars did to five riders (Polanco et al. 2020). @param {Numbers} numbers @returns {Numbers} */
 export const withLowerBars = (numbers) => ({
   ...numbers,
-  cda_m2: numbers.cda_m2 * (1 - LOWER_BARS.cda[0]),
-  power_w: numbers.power_w * (1 - LOWER_BARS.power[0]),
+  cda_m2: numbers.cda_m2 * (1 - LOWER_BARS.cda.mean),
+  power_w: numbers.power_w * (1 - LOWER_BARS.power.mean),
 });
 
 /** How the lower position goes. @param {Numbers} numbers */

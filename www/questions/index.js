@@ -13,7 +13,7 @@ import { question as whichPosition } from "./which-position.js";
 
 /** @import { State, Store } from "../state/history.js" */
 /** @import { Request } from "./shared/request.js" */
-/** @import { Field } from "../state/scenario.js" */
+/** @import { Field } from "../types/core.d.ts" */
 /** @import { CoreError } from "../core.js" */
 /** @import { Jobs } from "../jobs.js" */
 /** @import { BoundNumber, BoundNumberOptions } from "../frame/bound-number.js" */

@@ -2,8 +2,9 @@
 /** Every input behind an answer, in the reader's units, with its ± and how it is known. */
 
 import { labelOf } from "../frame/field-words.js";
+import { kindOf } from "../frame/kinds.js";
 import { courseLengthM } from "../state/scenario.js";
-import { kindOf, plusMinus, quantity } from "../units.js";
+import { plusMinus, quantity } from "../units.js";
 import { book } from "../words/index.js";
 
 /** @import { Units } from "../units.js" */

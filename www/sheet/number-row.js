@@ -4,15 +4,16 @@
 import { boundNumber } from "../frame/bound-number.js";
 import { h } from "../frame/dom.js";
 import { labelOf, rangeWords } from "../frame/field-words.js";
+import { kindOf } from "../frame/kinds.js";
 import { uniqueId } from "../parts/html.js";
 import { numberText, readNumber } from "../parts/number-text.js";
-import { kindOf, plusMinus, quantity, spreadFromDisplay, spreadToDisplay, unitOf } from "../units.js";
+import { plusMinus, quantity, spreadFromDisplay, spreadToDisplay, unitOf } from "../units.js";
 import { coreWords } from "../words/core-words.js";
 import { book } from "../words/index.js";
 
 /** @import { Page } from "../frame/page.js" */
 /** @import { BoundNumberOptions } from "../frame/bound-number.js" */
-/** @import { Field } from "../state/scenario.js" */
+/** @import { Field } from "../types/core.d.ts" */
 /** @import { State } from "../state/history.js" */
 /** @import { Units } from "../units.js" */
 /** @import { CoreError } from "../core.js" */
@@ -24,12 +25,6 @@ const say = book("sheet");
 const KNOWN = /** @type {const} */ (["typical", "estimated", "measured"]);
 
 /**
- * Numbers that are chosen or read off a map: nobody's ± on them would be worth asking for.
- */
-const CHOSEN =
-  /(^|\.)(distance_m|grade|bearing_deg|altitude_m|wind_height_m|long_ride_from_s|reference_airspeed_m_s|launch_force_n|lateral_m_s2|braking_m_s2|bearing_drag_n|bearing_drag_n_s_per_m|latitude_deg)$/;
-
-/**
  * @param {Page} page @param {string} path
  * @param {Partial<BoundNumberOptions> & { hint?: string }} [options]
  * @returns {Row}
@@ -37,7 +32,7 @@ const CHOSEN =
 export function numberRow(page, path, { hint, ...options } = {}) {
   const label = options.label ?? labelOf(path);
   const number = boundNumber(page, { ...options, label, path, spread: false });
-  const spread = CHOSEN.test(path) ? null : spreadControls(page, path, label);
+  const spread = page.field(path)?.chosen ? null : spreadControls(page, path, label);
   const about = evidence(page, path);
   const name = h("span", { class: "row-label", onclick: () => number.focus() }, label);
   const element = h(

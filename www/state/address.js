@@ -9,7 +9,7 @@
 
 import { jsonText, readJson } from "../parts/json.js";
 import { book } from "../words/index.js";
-import { olderDefaults, VERSION as SCENARIO_VERSION, same } from "./scenario.js";
+import { olderDefaults, same } from "./scenario.js";
 
 const say = book("page");
 
@@ -75,7 +75,9 @@ export async function encode(now, defaults) {
     ...(Object.keys(details).length && { w: details }),
   };
   if (!Object.keys(parts).length) return `#${now.question}`;
-  const text = new TextEncoder().encode(jsonText({ ...parts, d: markOf(defaults.scenario), v: SCENARIO_VERSION }));
+  const text = new TextEncoder().encode(
+    jsonText({ ...parts, d: markOf(defaults.scenario), v: defaults.scenario.fasterby }),
+  );
   const deflated = await deflate(text);
   return `#${now.question}/${VERSION}${deflated ? "z" : "j"}.${toBase64url(deflated ?? text)}`;
 }
@@ -106,8 +108,8 @@ export async function decode(hash, defaults) {
     if (!plain(s) || !plain(w)) throw new Error("The parts of a link are objects.");
     return {
       question,
-      scenario: patched(v < SCENARIO_VERSION ? olderDefaults(defaults.scenario) : defaults.scenario, s),
-      with: patched({ ...defaults.with(question), ...(v < SCENARIO_VERSION && OLDER_DETAILS[question]) }, w),
+      scenario: patched(v < defaults.scenario.fasterby ? olderDefaults(defaults.scenario) : defaults.scenario, s),
+      with: patched({ ...defaults.with(question), ...(v < defaults.scenario.fasterby && OLDER_DETAILS[question]) }, w),
       otherDefaults: d !== markOf(defaults.scenario),
     };
   } catch (error) {

@@ -5,11 +5,9 @@ import { book } from "../words/index.js";
 
 /** @import { Known, Quantity as Uncertain } from "../types/core.d.ts" */
 /** @import { Course, Held, Position, Scenario } from "../types/page.d.ts" */
-/**
- * One row of `fields()`: the range, the default and the evidence of an input.
- * @typedef {{ key: string, unit: string, min: number, max: number, usual_min: number, usual_max: number, default: number,
- *   default_sd: number, step: number, evidence: string, source: string, note: string }} Field
- */
+/** @import { Event, Field } from "../types/core.d.ts" */
+
+/** What the core says of a scenario. @typedef {{ fields: readonly Field[], version: number, usualEvents: readonly Event[] }} ScenarioTables */
 
 const say = book("page");
 
@@ -120,51 +118,23 @@ export function fieldKey(path) {
   return plain.startsWith("with.") ? `with.${plain.split(".").at(-1)}` : plain;
 }
 
-/**
- * Numbers that the core takes at their typical value where a scenario leaves them out: filling them in changes no answer. What the core
- * treats as absent (a peak power, a long-ride loss, a pressure) stays absent.
- */
-const RIDER = ["total_mass_kg"];
-const BIKE = [
-  "rolling_coefficient",
-  "drivetrain_efficiency",
-  "rotating_mass_kg",
-  "bearing_drag_n",
-  "bearing_drag_n_s_per_m",
-  "launch_force_n",
-  "lateral_m_s2",
-  "braking_m_s2",
-];
-const POSITION = ["cda_m2", "cp_factor", "w_prime_factor"];
-const POWER = ["cp_w", "w_prime_j", "long_ride_from_s"];
-const CONDITIONS = [
-  "temperature_c",
-  "relative_humidity",
-  "wind_speed_m_s",
-  "wind_from_deg",
-  "wind_height_m",
-  "rider_height_m",
-  "roughness_length_m",
-];
-/** The version of the scenario that the page writes. */
-export const VERSION = 3;
-/** The events of a document that names none, as the core has them: 10, 25, 50 and 100 miles. */
-const EVENTS_M = [16093.44, 40233.6, 80467.2, 160934.4];
-const SIMPLE_COURSE = ["distance_m", "grade", "bearing_deg"];
-const FADE = ["tired_cda_m2", "begins_s", "complete_s"];
-const FADE_TEST = ["first_third_cda_m2", "last_third_cda_m2", "test_s"];
-const LAPSES = ["share", "cda_m2"];
-
 /** One stands in for the other, so filling in both would contradict. */
 const INSTEAD = { roughness_length_m: "shelter_factor", relative_humidity: "dew_point_c" };
 
 /**
- * Fills scenarios in from the table of `fields()`.
- * @param {Field[]} table
+ * Fills scenarios in from the core's tables. Numbers that it takes at their typical value where they are left out are filled in, which changes
+ * no answer; what it treats as absent (a peak power, a long-ride loss, a pressure) stays absent.
+ * @param {ScenarioTables} tables
  * @param {any[]} [compared] positions that a new rider finds beside their own, because a question compares them; their names are keys of the book "page"
  */
-export function scenarioFiller(table, compared = []) {
-  const byKey = new Map(table.map((field) => [field.key, field]));
+export function scenarioFiller({ fields, version, usualEvents }, compared = []) {
+  const byKey = new Map(fields.map((field) => [field.key, field]));
+
+  /** The names of a part's numbers that are there without being given. @param {string} group @param {Field["included"]} included */
+  function namesIn(group, included) {
+    const inside = fields.filter((field) => field.key.startsWith(`${group}.`) && field.included === included);
+    return inside.map(({ key }) => key.slice(group.length + 1)).filter((name) => !name.includes("."));
+  }
 
   /** @param {string} key @returns {number | Uncertain | undefined} */
   function fresh(key) {
@@ -179,12 +149,12 @@ export function scenarioFiller(table, compared = []) {
     return byKey.get(key)?.default_sd ? { value: given, sd: 0, source: "measured" } : given;
   }
 
-  /** @param {string} group @param {string[]} names @param {any} [given] @param {boolean} [fill] */
-  function part(group, names, given = {}, fill = true) {
+  /** A part with what is always there filled in. @param {string} group @param {any} [given] */
+  function part(group, given = {}) {
     if (given === null || typeof given !== "object") return given;
     const filled = { ...given };
     for (const [name, value] of Object.entries(given)) filled[name] = held(`${group}.${name}`, value);
-    for (const name of fill ? names : []) {
+    for (const name of namesIn(group, "always")) {
       const instead = /** @type {Record<string, string>} */ (INSTEAD)[name];
       if (filled[name] === undefined && !(instead && filled[instead] !== undefined))
         filled[name] = fresh(`${group}.${name}`);
@@ -195,10 +165,10 @@ export function scenarioFiller(table, compared = []) {
 
   /** @param {any} [given] */
   function position(given = {}) {
-    const filled = part("positions", POSITION, { name: say("position.own"), ...given });
-    if (filled.fade) filled.fade = part("positions.fade", FADE, filled.fade);
-    if (filled.fade_test) filled.fade_test = part("positions.fade_test", FADE_TEST, filled.fade_test);
-    if (filled.power) filled.power = part("power", POWER, filled.power);
+    const filled = part("positions", { name: say("position.own"), ...given });
+    if (filled.fade) filled.fade = part("positions.fade", filled.fade);
+    if (filled.fade_test) filled.fade_test = part("positions.fade_test", filled.fade_test);
+    if (filled.power) filled.power = part("power", filled.power);
     if (filled.lapses) filled.lapses = lapses(filled.lapses);
     if (Array.isArray(filled.equipment)) filled.equipment = filled.equipment.map(equipment);
     return filled;
@@ -206,43 +176,43 @@ export function scenarioFiller(table, compared = []) {
 
   /** Kinds of lapse; the first version of the scenario had one, not in a list. @param {any} given */
   function lapses(given) {
-    return (Array.isArray(given) ? given : [given]).map((one) => part("positions.lapses", LAPSES, one));
+    return (Array.isArray(given) ? given : [given]).map((one) => part("positions.lapses", one));
   }
 
   /** @param {any} given */
   function equipment(given) {
-    const filled = part("positions.equipment", [], given);
+    const filled = part("positions.equipment", given);
     if (filled?.lapses) filled.lapses = lapses(filled.lapses);
     return filled;
   }
 
   /** @param {any} given */
   function efforts(given) {
-    return Array.isArray(given) ? given.map((one) => part("efforts", [], one)) : given;
+    return Array.isArray(given) ? given.map((one) => part("efforts", one)) : given;
   }
 
   /** @param {any} [given] */
   function course(given = {}) {
     if (given.kind === "profile") return given;
-    return part("course", SIMPLE_COURSE, { kind: "simple", out_and_back: false, ...given });
+    return part("course", { kind: "simple", out_and_back: false, ...given });
   }
 
   return {
     field: (/** @type {string} */ path) => byKey.get(fieldKey(path)),
     fade: (/** @type {number} */ cda_m2) => ({
-      ...part("positions.fade", FADE),
+      ...part("positions.fade"),
       tired_cda_m2: near("positions.cda_m2", cda_m2 * 1.1),
     }),
     fadeTest: (/** @type {number} */ cda_m2) => ({
-      ...part("positions.fade_test", FADE_TEST),
+      ...part("positions.fade_test"),
       first_third_cda_m2: near("positions.fade_test.first_third_cda_m2", cda_m2),
       last_third_cda_m2: near("positions.fade_test.last_third_cda_m2", cda_m2 * 1.04),
     }),
     lapse: (/** @type {number} */ cda_m2) => ({
-      ...part("positions.lapses", LAPSES),
+      ...part("positions.lapses"),
       cda_m2: near("positions.cda_m2", cda_m2 * 1.15),
     }),
-    power: () => part("power", POWER),
+    power: () => part("power"),
     position,
     course,
     fresh,
@@ -255,14 +225,19 @@ export function scenarioFiller(table, compared = []) {
     return { value: Number(value.toFixed(3)), sd: byKey.get(key)?.default_sd ?? 0, source: "typical" };
   }
 
+  /** What a new scenario has of a part beyond what is always there. @param {string} group */
+  function newIn(group) {
+    return Object.fromEntries(namesIn(group, "new").map((name) => [name, fresh(`${group}.${name}`)]));
+  }
+
   /** What a new rider finds: beyond what the core needs, a road that comes back, the loss in long rides, the power meter's bias and a forecast's pressure. */
   function defaults() {
     return fill({
       positions: [{}, ...compared.map((one) => ({ ...one, name: nameFor(one.name) }))],
       course: { out_and_back: true },
-      power: { long_ride_loss_share: fresh("power.long_ride_loss_share") },
-      bike: { power_meter_bias_share: fresh("bike.power_meter_bias_share") },
-      conditions: { pressure_hpa: fresh("conditions.pressure_hpa"), pressure_is: "sea_level" },
+      power: newIn("power"),
+      bike: newIn("bike"),
+      conditions: { ...newIn("conditions"), pressure_is: "sea_level" },
     });
   }
 
@@ -273,18 +248,18 @@ export function scenarioFiller(table, compared = []) {
   function fill(given) {
     const { fasterby: _, ...rest } = given;
     return {
-      fasterby: VERSION,
+      fasterby: version,
       title: "",
       ...rest,
-      rider: part("rider", RIDER, given.rider),
-      bike: part("bike", BIKE, given.bike),
+      rider: part("rider", given.rider),
+      bike: part("bike", given.bike),
       positions: (given.positions?.length ? given.positions : [{}]).map((/** @type {any} */ one) => position(one)),
       riding_position: given.riding_position ?? 0,
-      power: part("power", POWER, given.power),
+      power: part("power", given.power),
       ...(given.efforts?.length ? { efforts: efforts(given.efforts) } : {}),
-      events: given.events ?? EVENTS_M.map((distance_m) => ({ name: "", distance_m })),
+      events: given.events ?? usualEvents.map((event) => ({ ...event })),
       course: course(given.course),
-      conditions: { pressure_is: "sea_level", ...part("conditions", CONDITIONS, given.conditions) },
+      conditions: { pressure_is: "sea_level", ...part("conditions", given.conditions) },
       start: given.start ?? "standing",
       model_error_share: held("model_error_share", given.model_error_share ?? fresh("model_error_share")),
     };

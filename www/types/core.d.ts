@@ -767,7 +767,7 @@ published: Published,
 /**
  * The version of the scenario that is written.
  */
-scenario_version: bigint, 
+scenario_version: number, 
 /**
  * The events of a scenario that names none.
  */
@@ -2741,8 +2741,8 @@ reading: AtDistance | null,
  */
 crossovers: Array<Crossover>, 
 /**
- * What each position may cost before it loses against another: every pair as it is worn, or those with the reference if
- * there are very many.
+ * What each position may cost before it loses against another: every pair as it is worn; those with the reference if
+ * there are very many, and then at the first events only.
  */
 costs: Array<PositionCost>, 
 /**

@@ -130,6 +130,7 @@ pub struct Tables {
     /// Published figures that the page quotes.
     pub published: &'static Published,
     /// The version of the scenario that is written.
+    #[cfg_attr(feature = "types", ts(type = "number"))]
     pub scenario_version: u64,
     /// The events of a scenario that names none.
     pub usual_events: Vec<Event>,

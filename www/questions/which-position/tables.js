@@ -88,7 +88,9 @@ export function costTable() {
   return {
     ...grid,
     /** @param {State} state @param {Answer} answer */
-    update(state, { choices, costs, events }) {
+    update(state, { choices, costs, events: all }) {
+      // Of very many positions the later events have no costs.
+      const events = all.slice(0, 1 + Math.max(0, ...costs.map(({ event }) => event)));
       const watts = (/** @type {number} */ w) => show.quantity("power", w, state.units, { digits: 0 });
       const pairs = [
         ...new Map(costs.map(({ choice, against }) => [`${choice} ${against}`, { choice, against }])).values(),

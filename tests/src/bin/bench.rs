@@ -5,7 +5,9 @@ use std::time::Instant;
 
 use fasterby_core::air::RoadWind;
 use fasterby_core::effort::{Effort, paced};
+use fasterby_core::fields::{MOST_EVENTS, MOST_POINTS, MOST_YAW_ROWS};
 use fasterby_core::integrated::{Integrated, Setup, time_s};
+use fasterby_core::questions::which_position::MOST_CHOICES;
 use fasterby_core::resistance::{DragShape, Stretch, slope};
 use fasterby_core::scenario::Scenario;
 use serde_json::{Value, json};
@@ -83,11 +85,27 @@ fn main() {
         1,
         || answered("power-or-drag", &simple),
     );
+    for (bends, road) in [(true, "tight bends"), (false, "no bends")] {
+        let heaviest = json!({ "scenario": heaviest(bends) }).to_string();
+        for question in ["which-position", "next-gain"] {
+            let name = format!("ask {question}, as much as is read, {road}");
+            batches(&name, 2.0, HEAVY_BATCHES, 1, || {
+                answered(question, &heaviest)
+            });
+        }
+    }
 }
 
-fn row<T>(name: &str, bound_s: f64, batch: u32, mut f: impl FnMut() -> T) {
+/// Batches of what takes long.
+const HEAVY_BATCHES: usize = 3;
+
+fn row<T>(name: &str, bound_s: f64, batch: u32, f: impl FnMut() -> T) {
     const BATCHES: usize = 31;
-    let mut times: Vec<f64> = (0..BATCHES)
+    batches(name, bound_s, BATCHES, batch, f);
+}
+
+fn batches<T>(name: &str, bound_s: f64, batches: usize, batch: u32, mut f: impl FnMut() -> T) {
+    let mut times: Vec<f64> = (0..batches)
         .map(|_| {
             let start = Instant::now();
             for _ in 0..batch {
@@ -97,7 +115,7 @@ fn row<T>(name: &str, bound_s: f64, batch: u32, mut f: impl FnMut() -> T) {
         })
         .collect();
     times.sort_unstable_by(f64::total_cmp);
-    let median = times[BATCHES / 2];
+    let median = times[batches / 2];
     println!(
         "{name:<52}{:>12}{:>12}{:>9.2}",
         engineering(median),
@@ -140,6 +158,44 @@ fn profile(points: usize, distance_m: f64) -> Value {
     };
     let points: Vec<Value> = (0..=points).map(point).collect();
     json!({ "course": { "kind": "profile", "points": points }, "conditions": { "wind_speed_m_s": 4.0, "wind_from_deg": 250.0 } })
+}
+
+/// As many positions, rows of their yaw tables, events and points as are read, every position fading.
+fn heaviest(bends: bool) -> Value {
+    let points: Vec<Value> = (0..MOST_POINTS)
+        .map(|i| {
+            let mut point = json!({ "distance_m": 10 * i, "elevation_m": 100.0 + 0.5 * (i % 7) as f64, "bearing_deg": 7 * i % 360 });
+            if bends {
+                point["radius_m"] = json!(8 + i % 5);
+            }
+            point
+        })
+        .collect();
+    let yaw_table: Vec<Value> = (0..MOST_YAW_ROWS)
+        .map(|i| json!({ "yaw_deg": 2 * i, "ratio": 1.0 - 0.002 * i as f64 }))
+        .collect();
+    let estimated =
+        |value: f64, sd: f64| json!({ "value": value, "sd": sd, "source": "estimated" });
+    let positions: Vec<Value> = (0..MOST_CHOICES)
+        .map(|i| {
+            let cda_m2 = 0.22 + 0.002 * i as f64;
+            let fade = json!({
+                "tired_cda_m2": estimated(cda_m2 + 0.05, 0.01),
+                "begins_s": estimated(1800.0, 300.0),
+                "complete_s": estimated(5000.0, 300.0),
+            });
+            json!({ "name": i.to_string(), "cda_m2": estimated(cda_m2, 0.01), "yaw_table": yaw_table, "fade": fade })
+        })
+        .collect();
+    let events: Vec<Value> = (1..=MOST_EVENTS)
+        .map(|i| json!({ "name": "", "distance_m": 200_000.0 / i as f64 }))
+        .collect();
+    json!({
+        "positions": positions,
+        "events": events,
+        "course": { "kind": "profile", "points": points },
+        "conditions": { "wind_speed_m_s": 5, "wind_from_deg": 30 },
+    })
 }
 
 /// Twenty changes of many kinds, two of them in one group: invented.

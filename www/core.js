@@ -1,5 +1,5 @@
 // @ts-check
-/** The one door to the WebAssembly core. A small module answers what a first visit asks; the whole one is fetched for any other question. */
+/** The only caller of the WebAssembly core on the page. A small module answers what a first visit asks; the whole one is fetched for any other question. */
 
 import * as tables from "fasterby-tables";
 import { firstCore, firstModule, wholeCore, wholeModule } from "#delivery";

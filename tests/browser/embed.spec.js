@@ -328,6 +328,24 @@ test("only the numbers that the host names can be changed", async ({ page, host 
   await expect.poll(answer).toBe(before);
 });
 
+test("a point of a chart is fixed where it moves only numbers that are", async ({ page, host }) => {
+  await host.show(
+    page,
+    `<faster-by id="one" question="power-or-drag" change="cda">Words</faster-by>
+     <faster-by id="two" question="speed-for-watts" change="cda">Words</faster-by>`,
+  );
+  for (const [id, fixed] of /** @type {const} */ ([
+    ["one", false],
+    ["two", true],
+  ])) {
+    await page.locator(`#${id}`).scrollIntoViewIfNeeded();
+    await answeredOne(page, id);
+    const point = page.locator(`#${id}`).getByRole("slider").first();
+    await expect(point).toBeVisible();
+    expect(await point.getAttribute("aria-disabled"), id).toBe(fixed ? "true" : null);
+  }
+});
+
 /** @type {[what: string, body: string, heading: string, lang: string][]} */
 const LANGUAGES = [
   [

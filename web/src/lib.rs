@@ -1,4 +1,4 @@
-//! The thin door between the page and the core: nothing is computed here.
+//! The bindings between the page and the core: nothing is computed here.
 //!
 //! A request crosses as text, so that every mistake in it is found by the one reader; an answer crosses as values of
 //! JavaScript, its columns as `Float64Array`.

@@ -71,7 +71,8 @@ export function fixNumbers(root, may) {
     if (control instanceof HTMLInputElement) control.readOnly = true;
     if (control instanceof HTMLInputElement) control.setAttribute("aria-readonly", "true");
   }
-  for (const handle of locked(may) ? root.querySelectorAll(".handle") : []) {
+  for (const handle of root.querySelectorAll(".handle")) {
+    if (!isFixed(handle, may)) continue;
     handle.setAttribute("data-fixed", "");
     handle.setAttribute("aria-disabled", "true");
     handle.setAttribute("tabindex", "-1");
@@ -83,6 +84,12 @@ export function fixNumbers(root, may) {
       /** @type {HTMLInputElement} */ (control).disabled = true;
     }
   }
+}
+
+/** A point of a chart is fixed where none of the numbers that it moves may be changed. @param {Element} handle @param {(path: string) => boolean} may */
+function isFixed(handle, may) {
+  const moves = (handle.getAttribute("data-moves") ?? "").split(" ").filter(Boolean);
+  return locked(may) || (moves.length > 0 && !moves.some(may));
 }
 
 /** @param {HTMLElement} root */

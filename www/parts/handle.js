@@ -14,6 +14,7 @@ import { px, svg } from "./svg.js";
 /**
  * @typedef {object} HandleOptions
  * @property {string} label What moving it changes: "You on the map: left and right change power, up and down change drag area".
+ * @property {readonly string[]} [moves] The paths of the numbers that it changes, for pages on which some are fixed.
  * @property {"x" | "y" | "xy"} [directions]
  * @property {Meaning | null} [meaning]
  * @property {"you" | "open"} [ring] The ring with a dot always means you; other points are open rings.
@@ -38,7 +39,7 @@ const MANY_STEPS = 10;
 /**
  * @param {HandleOptions} options
  */
-export function handle({ label, directions = "x", meaning = null, ring = "you", onMove }) {
+export function handle({ label, moves = [], directions = "x", meaning = null, ring = "you", onMove }) {
   const element = svg(
     "g",
     {
@@ -47,6 +48,7 @@ export function handle({ label, directions = "x", meaning = null, ring = "you", 
       tabindex: 0,
       "aria-label": label,
       "aria-orientation": directions === "y" ? "vertical" : "horizontal",
+      "data-moves": moves.join(" "),
     },
     svg("circle", { class: "reach", r: REACH_PX }),
     svg("circle", { class: "ring", r: ring === "you" ? RING_PX : 7 }),

@@ -726,7 +726,7 @@ fields! {
         key: "with.rides_at_once", kind: Ratio,
         range: 1.0..1000000.0, usual: 1.0..1000000.0, default: 50000.0, sd: 0.0, step: 1000.0,
         chosen: false, included: Optional, evidence: Assumed, source: "",
-        note: "The most rides that one asking works out.",
+        note: "The most rides that one request works out.",
     }
     STATURE_M {
         key: "with.stature_m", kind: BodyLength,

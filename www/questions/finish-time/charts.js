@@ -49,6 +49,7 @@ export function finishTimeCharts({ store }, { rideOver, rideFor, settle }) {
   const handles = (/** @type {string} */ label) => ({
     you: {
       label,
+      moves: ["scenario.course.distance_m", `with.${ID}.for_time_s`],
       directions: /** @type {const} */ ("x"),
       onMove: (/** @type {{ x: number }} */ { x }, /** @type {MovePhase} */ phase) => move(x, phase),
     },

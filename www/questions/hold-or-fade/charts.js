@@ -53,6 +53,7 @@ export function dragOverRide(tools, at) {
     handles: {
       begins: {
         label: words("beginsHandle"),
+        moves: ["scenario.positions[0].fade.begins_s"],
         directions: "x",
         meaning: "hold",
         ring: "open",
@@ -60,6 +61,7 @@ export function dragOverRide(tools, at) {
       },
       lost: {
         label: words("lostHandle"),
+        moves: ["scenario.positions[0].fade.complete_s"],
         directions: "xy",
         meaning: "hold",
         ring: "open",
@@ -255,7 +257,15 @@ export function differenceByShare(tools, at, shown) {
       read: (seconds) => units.difference(seconds).words,
     },
     height: (width_px) => Math.round(Math.min(300, Math.max(250, width_px * 0.46))),
-    handles: { you: { label: words("shareHandle"), directions: "x", meaning: "hold", onMove: move } },
+    handles: {
+      you: {
+        label: words("shareHandle"),
+        moves: ["scenario.positions[0].fade.begins_s"],
+        directions: "x",
+        meaning: "hold",
+        onMove: move,
+      },
+    },
     reader: words("byShareReader"),
   });
 

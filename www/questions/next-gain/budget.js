@@ -33,6 +33,7 @@ export function budgetChart({ store }, name) {
     handles: {
       you: {
         label: words(money ? "youMoney" : "youHours"),
+        moves: [`${AT}.${name}`],
         directions: "x",
         onMove: ({ x }, phase) => {
           store.set(`${AT}.${name}`, x, { merge: `${AT}.${name}` });

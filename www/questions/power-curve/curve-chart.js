@@ -38,7 +38,9 @@ export function curveChart({ store }) {
     title: words("chart"),
     x: { name: words("timeAxis"), kind: "log", format: clock, read: show.time, ticks: TICKS_S },
     y: { name: words("powerAxis"), meaning: "power", format: (w) => show.number(w), read: watts },
-    handles: { you: { label: words("handle"), directions: "x", onMove: ({ x }, phase) => move(x, phase) } },
+    handles: {
+      you: { label: words("handle"), moves: [HOLD], directions: "x", onMove: ({ x }, phase) => move(x, phase) },
+    },
     reader: words("read"),
   });
 

@@ -41,7 +41,11 @@ export function tradeMap(tools, at, latest) {
       format: (cda_m2) => units.number(cda_m2, { digits: 2 }),
       read: area,
     },
-    you: { label: words("mapYou"), onMove: move },
+    you: {
+      label: words("mapYou"),
+      moves: [`${at}.effort.power_w`, "scenario.power.cp_w", "scenario.positions[0].cda_m2"],
+      onMove: move,
+    },
   });
 
   /** @param {{ x: number, y: number }} point @param {"step" | "drag" | "commit"} phase */

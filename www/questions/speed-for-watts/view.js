@@ -34,6 +34,8 @@ const words = book("speed-for-watts");
 const shared = book("shared");
 const ID = "speed-for-watts";
 const AT = `with.${ID}`;
+/** What the points of both charts move: the number that the answer is asked by. */
+const MOVED = [`${AT}.speed_m_s`, `${AT}.power_w`];
 /** A drag goes no lower. */
 const LEAST_W = 1;
 /** The step that the next watts are told for. */
@@ -326,7 +328,14 @@ function stack(tools, move) {
       format: number,
       read: (w) => writeOf(store.get()).watts(w),
     },
-    handles: { you: { label: words("speedHandle"), directions: "x", onMove: ({ x }, phase) => move(x, phase) } },
+    handles: {
+      you: {
+        label: words("speedHandle"),
+        moves: MOVED,
+        directions: "x",
+        onMove: ({ x }, phase) => move(x, phase),
+      },
+    },
     reader: words("readWatts"),
   });
   return piece(chart, (_, { state, answer }) => chart.update(stackOf(state, answer)));
@@ -398,7 +407,14 @@ function gain(tools, move) {
       name: words("gainAxis", { ten: watts(NEXT_W), ...unit("speed") }),
       format: (v) => show.number(v, { digits: 1 }),
     },
-    handles: { you: { label: words("powerHandle"), directions: "x", onMove: ({ x }, phase) => move(x, phase) } },
+    handles: {
+      you: {
+        label: words("powerHandle"),
+        moves: MOVED,
+        directions: "x",
+        onMove: ({ x }, phase) => move(x, phase),
+      },
+    },
     reader: words("readGain"),
   });
   return piece(chart, (_, { state, answer }) => chart.update(gainOf(state, answer)));

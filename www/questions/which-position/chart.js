@@ -29,6 +29,7 @@ export function differenceChart({ store }, at) {
     handles: {
       you: {
         label: words("chartHandle"),
+        moves: [`${at}.distance_m`],
         directions: "x",
         onMove: ({ x }, phase) => {
           if (phase === "commit") store.settle();

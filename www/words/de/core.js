@@ -278,7 +278,7 @@ export default {
   "Hours that something takes once.": "Stunden, die etwas einmalig braucht.",
   "For how many weeks.": "Wie viele Wochen lang.",
   "How often an event is ridden.": "Wie oft ein Rennen gefahren wird.",
-  "The most rides that one asking works out.": "Höchstzahl der Fahrten, die eine Anfrage ausrechnet.",
+  "The most rides that one request works out.": "Höchstzahl der Fahrten, die eine Anfrage ausrechnet.",
   "{path} takes a field with by or share, or use_position.":
     "{path} braucht field mit by oder share, oder use_position.",
   "{path}.field is {short}, which is not a number of this scenario.":

@@ -280,7 +280,7 @@ export default {
   "Hours that something takes once.": "Heures que demande une chose, une fois.",
   "For how many weeks.": "Pendant combien de semaines.",
   "How often an event is ridden.": "Combien de fois une épreuve est courue.",
-  "The most rides that one asking works out.": "Le plus de courses qu’une demande calcule.",
+  "The most rides that one request works out.": "Le plus de courses qu’une demande calcule.",
   "{path} takes a field with by or share, or use_position.":
     "{path} demande field avec by ou share, ou bien use_position.",
   "{path}.field is {short}, which is not a number of this scenario.":

@@ -145,7 +145,7 @@ pub struct With {
     pub times_ridden: Vec<f64>,
     /// How much of it to answer.
     pub part: Portion,
-    /// The most rides that the search for the best set works out at one asking.
+    /// The most rides that the search for the best set works out in one request.
     pub rides_at_once: u32,
     /// What earlier askings worked out, as they gave it.
     pub so_far: Vec<f64>,
@@ -307,7 +307,7 @@ pub struct Searched {
     pub done: u32,
     /// Rides to work out.
     pub of: u32,
-    /// Their times, to be sent with the next asking. They hold for other budgets and chances too.
+    /// Their times, to be sent with the next request. They hold for other budgets and chances too.
     pub so_far: Vec<f64>,
 }
 
@@ -359,7 +359,7 @@ const EVEN_ACCURACY: f64 = 1e-7;
 const TIE_S: f64 = 1e-3;
 /// Times of the search at all points together are no more than what one request can carry back.
 const MOST_TIMES: usize = 300_000;
-/// All rides at one asking are taken over about as many stretches: a second or so of work.
+/// All rides in one request are taken over about as many stretches: a second or so of work.
 const MOST_STRETCHES: f64 = 4e6;
 /// The course of all events together has at most about as many points: a second or so of work.
 const MOST_POINTS_TOGETHER: usize = 4_000;
@@ -975,7 +975,7 @@ impl<'a> Season<'a> {
         Ok(None)
     }
 
-    /// Works out the rides of the search as far as one asking goes, and the best set once they are all there.
+    /// Works out the rides of the search as far as one request goes, and the best set once they are all there.
     fn search(
         &self,
         items: &[Item],

@@ -1410,7 +1410,7 @@ times_ridden: Array<number>,
  */
 part: Portion, 
 /**
- * The most rides that the search for the best set works out at one asking.
+ * The most rides that the search for the best set works out in one request.
  */
 rides_at_once: number, 
 /**
@@ -1727,7 +1727,7 @@ done: number,
  */
 of: number, 
 /**
- * Their times, to be sent with the next asking. They hold for other budgets and chances too.
+ * Their times, to be sent with the next request. They hold for other budgets and chances too.
  */
 so_far: Array<number>, };
 

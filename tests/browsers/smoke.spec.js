@@ -69,7 +69,7 @@ async function open(browser, url) {
   );
 }
 
-/** What a change of a number must change, and whether it is still being worked out or drawn. @param {Browser} browser @returns {Promise<{ answer: string, drawing: string, searching: boolean, undrawn: boolean }>} */
+/** What a change of a number must change, and whether it is still being worked out or drawn. @param {Browser} browser @returns {Promise<{ answer: string, drawing: string, points: string, searching: boolean, undrawn: boolean }>} */
 function look(browser) {
   return browser.evaluate(() => {
     const texts = (/** @type {string} */ selector) =>
@@ -77,6 +77,10 @@ function look(browser) {
     return {
       answer: texts("main .claim, main .figure .amount, main .lines").join(" "),
       drawing: [...document.querySelectorAll("main .picture path")].map((path) => path.getAttribute("d")).join(" "),
+      // A change may leave the answer as it was; its point on the chart moves all the same.
+      points: [...document.querySelectorAll("main .picture .handle")]
+        .map((point) => point.getBoundingClientRect().x.toFixed(2))
+        .join(" "),
       searching: document.querySelector("#host [data-searching]") !== null,
       // A chart is drawn in the frame after the one in which it has found its width.
       undrawn: [...document.querySelectorAll("main .picture svg")].some(

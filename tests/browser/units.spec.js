@@ -81,6 +81,8 @@ test("every kind of unit may be typed beside a number, whichever is in use and h
   await openQuestion(page, "finish-time");
   await page.locator(".known").getByRole("button", { name: "Your numbers" }).click();
   const sheet = page.getByRole("complementary", { name: "Your numbers" });
+  // It is fetched when it is first opened.
+  await expect(sheet.locator(".sheet-group").first()).toBeVisible();
   await sheet.locator(".sheet-group").evaluateAll((groups) => {
     for (const group of groups) group.setAttribute("open", "");
   });

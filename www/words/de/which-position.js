@@ -95,7 +95,7 @@ export default {
   settled:
     "**Was es entscheiden würde.** Nichts, was du messen könntest, würde viel ändern: Die Wahl ist so klar, wie sie wird, oder die Haltungen sind so gut wie gleich.",
   inputOf: "{input} ({name})",
-  lookHow: "{link}\u2060: {how}.",
+  lookHow: "{link}: {how}.",
   lookOnly: "{link}.",
   look: "Ansehen",
 

@@ -100,7 +100,7 @@ export default {
   settled:
     "**What would settle it.** Nothing that you could measure would change much: the choice is as clear as it gets, or the positions are as good as level.",
   inputOf: "{input} ({name})",
-  lookHow: "{link}\u2060: {how}.",
+  lookHow: "{link}: {how}.",
   lookOnly: "{link}.",
   look: "Look at it",
 

@@ -38,30 +38,11 @@ fn catalogue(language: &str) -> BTreeMap<String, String> {
 /// The string literals of a script without comments, in either quotes.
 fn script_strings(script: &str) -> Vec<String> {
     let mut found = Vec::new();
-    let mut rest = script.chars();
+    let mut rest = script.chars().peekable();
     while let Some(quote) = rest.by_ref().find(|c| matches!(c, '"' | '\'')) {
-        let mut string = String::new();
-        while let Some(c) = rest.next().filter(|&c| c != quote) {
-            string.push(if c == '\\' { escaped(&mut rest) } else { c });
-        }
-        found.push(string);
+        found.push(rest_of_literal(&mut rest, quote));
     }
     found
-}
-
-/// The character that an escape in a script's string stands for.
-fn escaped(rest: &mut std::str::Chars<'_>) -> char {
-    match rest.next() {
-        Some('n') => '\n',
-        Some('u') => {
-            let digits: String = rest.by_ref().take(4).collect();
-            u32::from_str_radix(&digits, 16)
-                .ok()
-                .and_then(char::from_u32)
-                .expect("four hexadecimal digits of a character")
-        }
-        other => other.expect("a character after a backslash"),
-    }
 }
 
 fn rust_files(folder: &Path, found: &mut Vec<PathBuf>) {
@@ -99,18 +80,19 @@ fn literals(source: &str) -> Vec<String> {
                     rest.next();
                 }
             }
-            '"' => found.push(rest_of_literal(&mut rest)),
+            '"' => found.push(rest_of_literal(&mut rest, '"')),
             _ => {}
         }
     }
     found
 }
 
-fn rest_of_literal(rest: &mut std::iter::Peekable<std::str::Chars<'_>>) -> String {
+/// A literal after its opening quote, as Rust and scripts escape alike.
+fn rest_of_literal(rest: &mut std::iter::Peekable<std::str::Chars<'_>>, quote: char) -> String {
     let mut literal = String::new();
     while let Some(c) = rest.next() {
         match c {
-            '"' => break,
+            _ if c == quote => break,
             '\\' => match rest.next() {
                 Some('\n') => {
                     while rest.peek().is_some_and(|next| next.is_whitespace()) {

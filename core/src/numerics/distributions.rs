@@ -10,6 +10,10 @@ const FARTHEST: f64 = 8.0;
 /// Panels of five-point Gauss–Legendre quadrature: enough for 1e-12 over [`FARTHEST`] and over a quarter turn.
 const PANELS: usize = 24;
 
+/// 95 % of a normal distribution lies within so many standard deviations of its mean: 1.95996, the two-sided quantile.
+#[cfg(feature = "all")]
+pub(crate) const NORMAL_REACH_95: f64 = 1.959_963_984_540_054;
+
 /// The share of a standard normal distribution below `z`, by quadrature to 1e-12.
 ///
 /// ```

@@ -23,11 +23,15 @@ pub(crate) fn followed(
     about_s: f64,
     accuracy: f64,
 ) -> Result<Paced, NoEffort> {
-    let there = at_length(setup, distance_m);
+    even_near(&at_length(setup, distance_m), about_s, accuracy)
+}
+
+/// The best even effort of a setup whose time is known about.
+fn even_near(setup: &Setup, about_s: f64, accuracy: f64) -> Result<Paced, NoEffort> {
     even_within(
         &Integrated,
-        &there,
-        there.power.sustainable_w(about_s.max(1.0)),
+        setup,
+        setup.power.sustainable_w(about_s.max(1.0)),
         accuracy,
     )
 }
@@ -59,7 +63,7 @@ pub(crate) struct KnownRide {
 impl KnownRide {
     pub(crate) fn new(choice: usize, setup: &Setup, distance_m: f64) -> Result<Self, NoEffort> {
         let there = at_length(setup, distance_m);
-        let ride = followed(setup, distance_m, about_s(distance_m), TIME_ACCURACY)?;
+        let ride = even_near(&there, about_s(distance_m), TIME_ACCURACY)?;
         let time_model = QuasiSteady::default();
         let known = KnownEffort::new(&time_model, &there, ride.power_w)?;
         let left_out_s = ride.time_s - known.time_s(&time_model, &there)?;

@@ -1,5 +1,5 @@
 //! Several choices of position and equipment over several distances: their finish times, how every uncertain input moves them,
-//! and draws of all of them together.
+//! and draws of all of them shared_error.
 //!
 //! Which position: crossovers and what a position may cost are solved for by integrated rides. Draws go by one quick ride
 //! each, at the power that the draw's own curve allows for the known time, and from there by the known elasticity
@@ -33,9 +33,9 @@ pub(crate) fn setups(case: &Case<'_>, rides: &[Ridden]) -> Result<Vec<Setup>, Er
 
 /// The rides that are compared.
 pub(crate) struct Comparison<'a> {
-    pub(crate) inquiry: &'a Propagation<'a>,
+    pub(crate) propagation: &'a Propagation<'a>,
     pub(crate) rides: &'a [Ridden],
-    pub(crate) together: &'a SharedDragError,
+    pub(crate) shared_error: &'a SharedDragError,
     pub(crate) measurements: &'a [Measurement],
     pub(crate) known_rides: Vec<KnownRide>,
 }
@@ -69,7 +69,7 @@ impl Comparison<'_> {
     /// Every choice in a case.
     fn setups(&self, case: &Case<'_>) -> Result<Vec<Setup>, Error> {
         let mut setups = setups(case, self.rides)?;
-        self.together.shift(case, self.rides, &mut setups);
+        self.shared_error.shift(case, self.rides, &mut setups);
         Ok(setups)
     }
 
@@ -80,7 +80,7 @@ impl Comparison<'_> {
         mut setups: Vec<Setup>,
         at_rest: Option<&AtRest>,
     ) -> Result<Vec<f64>, Error> {
-        let course_moves = self.inquiry.course_moves();
+        let course_moves = self.propagation.course_moves();
         let at_rest = at_rest.filter(|_| !course_moves);
         let resting = |(choice, setup): (usize, &Setup)| {
             at_rest.filter(|rest| rest.setups.get(choice) == Some(setup))
@@ -106,10 +106,10 @@ impl Comparison<'_> {
 
     /// How the inputs move every ride's finish time: the values followed, their moves by steady speeds.
     pub(crate) fn moves(&self) -> Result<Sensitivities, Error> {
-        let mut moved = self.together.scenario.clone();
+        let mut moved = self.shared_error.scenario.clone();
         let mut at_rest: Option<AtRest> = None;
         let mut times_s = |values: &[f64]| {
-            self.inquiry.at(&mut moved, values, |case| {
+            self.propagation.at(&mut moved, values, |case| {
                 let setups = self.setups(case)?;
                 if at_rest.is_some() {
                     return self.times_s(case, setups, at_rest.as_ref());
@@ -122,7 +122,7 @@ impl Comparison<'_> {
                 Ok(times_s)
             })
         };
-        let spread = moves(&self.inquiry.uncertain_inputs(), &mut times_s)?;
+        let spread = moves(&self.propagation.uncertain_inputs(), &mut times_s)?;
         Ok(Sensitivities {
             base: self
                 .known_rides
@@ -148,9 +148,9 @@ impl Comparison<'_> {
             let message = "with.so_far does not belong to these choices, events and numbers.";
             return Err(Error::new(Kind::Conflict, "with.so_far", message));
         }
-        let inputs = self.inquiry.uncertain_inputs();
+        let inputs = self.propagation.uncertain_inputs();
         let (mut errors, mut values) = (vec![0.0; inputs.len()], vec![0.0; inputs.len()]);
-        let mut moved = self.together.scenario.clone();
+        let mut moved = self.shared_error.scenario.clone();
         let mut gains = vec![0.0; self.known_rides.len()];
         let mut measured = vec![0.0; self.measurements.len()];
         for _ in 0..draws.min(self.most_draws()) {
@@ -160,7 +160,7 @@ impl Comparison<'_> {
                 &mut errors,
             );
             with_errors(&inputs, &errors, &mut values);
-            let drawn = self.inquiry.at(&mut moved, &values, |case| {
+            let drawn = self.propagation.at(&mut moved, &values, |case| {
                 self.times_s(case, self.setups(case)?, None)
             });
             let ridden = drawn.is_ok_and(|times_s| {

@@ -4,13 +4,12 @@
 import { answer as answerPart } from "../../parts/answer.js";
 import { html, say, set, strong } from "../../parts/html.js";
 import { lines } from "../../parts/lines.js";
-import { ruler } from "../../parts/ruler.js";
 import { amountOf } from "../../state/scenario.js";
 import * as units from "../../units.js";
 import { book } from "../../words/index.js";
 import { savingsThatAddUp } from "../shared/adding-up.js";
 import { courseChoice } from "../shared/course-choice.js";
-import { differs } from "../shared/difference.js";
+import { differenceRuler, differs } from "../shared/difference.js";
 import { distanceChoice } from "../shared/distance-choice.js";
 import { draws } from "../shared/draws.js";
 import { effortChoice } from "../shared/effort-choice.js";
@@ -168,21 +167,13 @@ function verdict(drawn) {
 
 /** @param {Draws} drawn @returns {Piece<Answer>} */
 function balance(drawn) {
-  const part = ruler({
+  const ends = /** @type {const} */ ({
     left: { words: words("rulerKept"), mark: "drag", meaning: "drag" },
     right: { words: words("rulerLow"), mark: "hold", meaning: "hold" },
   });
-  return piece(part, (_, { answer, settled }) => {
+  return differenceRuler(ends, drawn, (/** @type {Answer} */ answer) => {
     const { as, figure, spread } = toldOf(answer);
-    const taken = drawn.value();
-    part.update({
-      value: answer.difference_s.value,
-      sd: answer.difference_s.sd,
-      range: taken ? [taken.low_95, taken.high_95] : undefined,
-      format: units.time,
-      ease: settled,
-      spoken: words(`ruler${as}`, { figure, spread }),
-    });
+    return words(`ruler${as}`, { figure, spread });
   });
 }
 

@@ -4,12 +4,11 @@
 import { answer as answerPart } from "../../parts/answer.js";
 import { html, strong } from "../../parts/html.js";
 import { lines } from "../../parts/lines.js";
-import { ruler } from "../../parts/ruler.js";
 import * as units from "../../units.js";
 import { book } from "../../words/index.js";
 import { savingsThatAddUp } from "../shared/adding-up.js";
 import { courseChoice } from "../shared/course-choice.js";
-import { differs } from "../shared/difference.js";
+import { differenceRuler, differs } from "../shared/difference.js";
 import { distanceChoice } from "../shared/distance-choice.js";
 import { draws } from "../shared/draws.js";
 import { effortChoice } from "../shared/effort-choice.js";
@@ -183,21 +182,13 @@ function verdict(drawn) {
 
 /** @param {Draws} drawn @returns {Piece<Answer>} */
 function balance(drawn) {
-  const part = ruler({
+  const ends = /** @type {const} */ ({
     left: { words: words("lessDrag"), mark: "drag", meaning: "drag" },
     right: { words: words("morePower"), mark: "power", meaning: "power" },
   });
-  return piece(part, (_, { answer, settled }) => {
+  return differenceRuler(ends, drawn, (/** @type {Answer} */ answer) => {
     const { figure, spread, powerAhead } = toldOf(answer);
-    const taken = drawn.value();
-    part.update({
-      value: answer.difference_s.value,
-      sd: answer.difference_s.sd,
-      range: taken ? [taken.low_95, taken.high_95] : undefined,
-      format: units.time,
-      ease: settled,
-      spoken: words(powerAhead ? "rulerPower" : "rulerDrag", { figure, spread }),
-    });
+    return words(powerAhead ? "rulerPower" : "rulerDrag", { figure, spread });
   });
 }
 

@@ -2,10 +2,15 @@
 /** A difference of finish times as a table tells it. */
 
 import { strong } from "../../parts/html.js";
-import { difference } from "../../units.js";
+import { ruler } from "../../parts/ruler.js";
+import { difference, time } from "../../units.js";
 import { book } from "../../words/index.js";
+import { piece } from "./shell.js";
 
 /** @import { Words } from "../../parts/html.js" */
+/** @import { Figure } from "../../types/core.d.ts" */
+/** @import { draws } from "./draws.js" */
+/** @import { Piece, Shown } from "./shell.js" */
 
 const words = book("shared");
 
@@ -15,4 +20,24 @@ export function differs(seconds) {
   return way === "level"
     ? words("level")
     : words.parts(way === "faster" ? "fasterBy" : "slowerBy", { figure: strong(short) });
+}
+
+/**
+ * The difference of two finish times on a ruler between them, with the range of its draws once they are there.
+ * @template {{ difference_s: Figure }} Answer
+ * @param {Pick<Parameters<typeof ruler>[0], "left" | "right">} ends @param {ReturnType<typeof draws>} drawn @param {(answer: Answer) => string} spoken
+ * @returns {Piece<Answer>}
+ */
+export function differenceRuler(ends, drawn, spoken) {
+  return piece(ruler(ends), (part, /** @type {Shown<Answer>} */ { answer, settled }) => {
+    const taken = drawn.value();
+    part.update({
+      value: answer.difference_s.value,
+      sd: answer.difference_s.sd,
+      range: taken ? [taken.low_95, taken.high_95] : undefined,
+      format: time,
+      ease: settled,
+      spoken: spoken(answer),
+    });
+  });
 }

@@ -2,6 +2,7 @@
 
 use crate::inputs::fields;
 use crate::inputs::quantity::{Figure, Quantity};
+use crate::numerics::distributions::NORMAL_REACH_95;
 use crate::numerics::least_squares::student_t;
 use crate::numerics::solve::root;
 use crate::physiology::models::{Curve, Model};
@@ -21,8 +22,6 @@ pub(super) struct Held {
 
 /// The share of what is meant that a band holds.
 const BAND: f64 = 0.95;
-/// The two-sided quantile of the normal distribution for [`BAND`].
-const NORMAL_REACH: f64 = 1.959_963_984_540_054;
 /// Durations are looked for between these, s: from a second to eleven days.
 const DURATIONS_S: (f64, f64) = (1.0, 1e6);
 
@@ -135,7 +134,7 @@ impl Held {
             },
             parameters: quantities.iter().map(|quantity| quantity.value).collect(),
             covariance: (0..p * p).map(|at| covariance(at / p, at % p)).collect(),
-            reach: NORMAL_REACH,
+            reach: NORMAL_REACH_95,
             test_share,
         }
     }

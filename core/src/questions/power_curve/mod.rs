@@ -14,7 +14,7 @@ use crate::inputs::error::{Error, Warning};
 use crate::inputs::fields;
 use crate::inputs::published::PUBLISHED;
 use crate::inputs::quantity::{Column, Figure};
-use crate::numerics::distributions::{Certainty, MOST_RUNS, runs_per_group};
+use crate::numerics::distributions::{Certainty, MOST_RUNS, NORMAL_REACH_95, runs_per_group};
 use crate::numerics::solve::spaced_log;
 use crate::physiology::models::{Curve, Effort, Form, LOG_DECLINE_FROM_S, fit_form};
 use crate::riding::integrated::{Setup, TimeModel};
@@ -232,8 +232,6 @@ pub struct Columns {
     pub positions_w: Column,
 }
 
-/// 19 times in 20, of a normal distribution.
-const NINETEEN_IN_TWENTY: f64 = 1.959_963_984_540_054;
 /// One model speaks for itself when it has this share of the evidence.
 const TOLD: f64 = 0.9;
 const CURVE_POINTS: usize = 121;
@@ -595,7 +593,7 @@ fn event_time_s(
 
 fn training(with: &With, held: &Held) -> Training {
     let power_w = held.power_w(with.hold_s).value;
-    let shown_share = NINETEEN_IN_TWENTY * std::f64::consts::SQRT_2 * with.test_error_share;
+    let shown_share = NORMAL_REACH_95 * std::f64::consts::SQRT_2 * with.test_error_share;
     let tests = |rise: f64| {
         runs_per_group(rise / with.test_error_share, Certainty::USUAL)
             .map_or(MOST_RUNS, |enough| enough.runs)

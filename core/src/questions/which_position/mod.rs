@@ -348,14 +348,15 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
     let (rides, reference) = choices(&scenario, &with)?;
     warnings
         .extend(scenario.simplify_for(rides.len() * scenario.events.len(), MOST_POINTS_TOGETHER));
-    let together = SharedDragError::new(&scenario, &rides, with.cda_correlation);
-    let inquiry = Propagation::of_rides(&together.scenario, rides.clone(), &together.own());
-    let setups = inquiry.base(|case| setups(case, &rides))?;
-    let measurements = together.measurements(inquiry.inputs(), rides[reference].position);
+    let shared_error = SharedDragError::new(&scenario, &rides, with.cda_correlation);
+    let propagation =
+        Propagation::of_rides(&shared_error.scenario, rides.clone(), &shared_error.own());
+    let setups = propagation.base(|case| setups(case, &rides))?;
+    let measurements = shared_error.measurements(propagation.inputs(), rides[reference].position);
     let mut comparison = Comparison {
-        inquiry: &inquiry,
+        propagation: &propagation,
         rides: &rides,
-        together: &together,
+        shared_error: &shared_error,
         measurements: &measurements,
         known_rides: Vec::new(),
     };
@@ -441,7 +442,7 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
             .collect(),
         costs: costs(
             &scenario,
-            &inquiry,
+            &propagation,
             &setups,
             &rides,
             reference,
@@ -745,7 +746,7 @@ struct Pair {
 /// What every pair of positions may cost, as they are worn.
 fn costs(
     scenario: &Scenario,
-    inquiry: &Propagation<'_>,
+    propagation: &Propagation<'_>,
     setups: &[Setup],
     rides: &[Ridden],
     reference: usize,
@@ -765,7 +766,7 @@ fn costs(
     let most_events = if many {
         MOST_COSTS / others.max(1)
     } else {
-        MOST_COSTS
+        scenario.events.len()
     };
     let mut costs = Vec::new();
     for (i, &one) in worn.iter().enumerate() {
@@ -793,7 +794,15 @@ fn costs(
                     against,
                     cda_cut,
                 };
-                costs.push(cost(inquiry, setups, rides, known_rides, spread, row, pair));
+                costs.push(cost(
+                    propagation,
+                    setups,
+                    rides,
+                    known_rides,
+                    spread,
+                    row,
+                    pair,
+                ));
             }
         }
     }
@@ -801,7 +810,7 @@ fn costs(
 }
 
 fn cost(
-    inquiry: &Propagation<'_>,
+    propagation: &Propagation<'_>,
     setups: &[Setup],
     rides: &[Ridden],
     known_rides: &[KnownRide],
@@ -826,7 +835,7 @@ fn cost(
         let moved = spread
             .by_input
             .iter()
-            .zip(inquiry.inputs())
+            .zip(propagation.inputs())
             .filter(|(_, input)| !is_own_power(&input.path));
         let apart_s = moved
             .map(|(moved, _)| (moved[row + choice] - moved[row + against]).powi(2))

@@ -90,6 +90,13 @@ test("lower pads close the hip degree for degree, and the page says what gives i
   await expect(page.locator(".also")).toContainText(/the pads 10\s*mm higher/);
 });
 
+test("what is doubtful of both set-ups alike is said once", async ({ page }) => {
+  await openQuestion(page, "leg-room");
+  await expect(
+    page.getByRole("main").getByRole("listitem").filter({ hasText: "would not reach the pedal" }),
+  ).toHaveCount(1);
+});
+
 test("a front given by the torso's angle leaves the riders where they are", async ({ page }) => {
   await openQuestion(page, "leg-room");
   const before = await look(page);

@@ -17,7 +17,8 @@ export function warningList(tools) {
     element,
     /** @param {readonly Warning[]} warnings */
     update(warnings) {
-      const sentences = warnings.map((warning) => tools.words(warning));
+      // Two of the same kind may read alike, as where two set-ups share the rider's lengths: each sentence stands once.
+      const sentences = [...new Set(warnings.map((warning) => tools.words(warning)))];
       set(element, { hidden: sentences.length === 0 });
       if (sentences.join("\n") === shown) return;
       shown = sentences.join("\n");

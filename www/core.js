@@ -7,7 +7,8 @@ import { unchanged } from "./parts/json.js";
 
 /** @import { AnswerTo } from "./types/page.d.ts" */
 
-/** @typedef {{ kind: string, field: string, message: string, min?: number, max?: number }} CoreError */
+/** @import { Value } from "./types/core.d.ts" */
+/** An error or a warning: which sentence of the catalogue it is, and the values in it. @typedef {{ kind: string, field: string, text: string, values: Record<string, Value>, min?: number, max?: number }} CoreError */
 /** @typedef {Pick<typeof import("fasterby-whole"), "ask">} Core */
 /** @typedef {"first" | "whole"} Name */
 /** A module that was compiled elsewhere. @typedef {{ name: Name, module: WebAssembly.Module }} Lent */
@@ -100,10 +101,11 @@ export const scenarioTables = () => ({
 /** Whatever was thrown, as the plain object the page routes to a control. @param {unknown} thrown @returns {CoreError} */
 export function asCoreError(thrown) {
   const error = /** @type {Partial<CoreError> | null | undefined} */ (thrown);
-  if (typeof error?.message === "string" && typeof error.field === "string") return /** @type {CoreError} */ (error);
+  if (typeof error?.text === "string" && typeof error.field === "string") return /** @type {CoreError} */ (error);
   return {
     kind: "broken",
     field: "",
-    message: "The calculation stopped unexpectedly. Undo the last change, or reload the page.",
+    text: "",
+    values: {},
   };
 }

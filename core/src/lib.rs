@@ -21,7 +21,7 @@ mod riding;
 pub mod scenario;
 mod uncertainty;
 
-pub use inputs::{error, fields, published, quantity, sources};
+pub use inputs::{error, fields, message, published, quantity, sources};
 pub use numerics::{distributions, least_squares, solve};
 #[cfg(feature = "all")]
 pub use physics::leg;

@@ -4,6 +4,7 @@
 import assert from "node:assert/strict";
 import { readdirSync } from "node:fs";
 import { test } from "node:test";
+import { fields, messages } from "fasterby-tables";
 import { fill } from "../../www/words/template.js";
 import { LANGUAGES } from "./support.js";
 
@@ -55,5 +56,23 @@ for (const language of LANGUAGES.filter((one) => one !== "en")) {
         for (const form of formsOf(translated[key])) assert.equal((form.match(/\*\*/g) ?? []).length % 2, 0, where);
       }
     }
+  });
+}
+
+for (const language of LANGUAGES) {
+  test(`every message of the core is worded in ${language}, with its placeholders`, async () => {
+    const worded = await read(language, "core.js");
+    assert.ok(messages.length > 90);
+    for (const { id, placeholders: names } of messages) {
+      assert.ok(Object.hasOwn(worded, id), `core.js lacks ${id}`);
+      assert.deepEqual(placeholders(formsOf(worded[id]).join(" ")), names.map((name) => `{${name}}`).sort(), id);
+    }
+  });
+}
+
+for (const language of LANGUAGES.filter((one) => one !== "en")) {
+  test(`every field's note is worded in ${language}, and nothing that the core does not say`, async () => {
+    const said = [...messages.map(({ id }) => id), ...fields.map(({ key }) => `note.${key}`)];
+    assert.deepEqual(Object.keys(await read(language, "core.js")).sort(), said.sort());
   });
 }

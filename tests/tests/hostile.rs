@@ -1439,16 +1439,10 @@ fn fields_of_with(question: &str) -> Vec<String> {
         (&error["kind"], &error["field"]),
         (&json!("unknown_field"), &json!("with.no such field"))
     );
-    let message = error["message"].as_str().expect("a message").to_owned();
-    let (_, listed) = message
-        .split_once("expected one of ")
+    let known = error["values"]["known"]
+        .as_str()
         .expect("the fields are listed");
-    listed
-        .split('`')
-        .skip(1)
-        .step_by(2)
-        .map(str::to_owned)
-        .collect()
+    known.split(", ").map(str::to_owned).collect()
 }
 
 #[test]
@@ -1551,17 +1545,12 @@ fn points_ridden(question: &str, request: &Value) -> Vec<usize> {
         .expect("warnings")
         .iter()
         .filter(|warning| warning["kind"] == "simplified");
-    let number = |message: &str| {
-        message
-            .split(" over ")
-            .nth(1)?
-            .split(' ')
-            .next()?
-            .parse()
-            .ok()
-    };
-    said.filter_map(|warning| number(warning["message"].as_str()?))
-        .collect()
+    said.map(|warning| {
+        warning["values"]["after"]
+            .as_u64()
+            .expect("a number of points") as usize
+    })
+    .collect()
 }
 
 #[test]

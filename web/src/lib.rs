@@ -4,7 +4,7 @@
 //! JavaScript, its columns as `Float64Array`.
 
 use fasterby_core::error::{Error, Kind};
-use fasterby_core::{Receive, questions};
+use fasterby_core::{Receive, message, questions};
 use js_sys::{Array, Float64Array, JSON, Object, Reflect};
 use serde::Serialize;
 use serde_wasm_bindgen::Serializer;
@@ -13,19 +13,13 @@ use wasm_bindgen::prelude::*;
 /// Answers a question: `ask("power-or-drag", { scenario, with })`.
 ///
 /// # Errors
-/// Throws `{ kind, field, message, min?, max? }`.
+/// Throws `{ kind, field, text, values, min?, max? }`.
 #[wasm_bindgen(unchecked_return_type = "any")]
 pub fn ask(question: &str, request: &JsValue) -> Result<JsValue, JsValue> {
     let text = JSON::stringify(request)
         .ok()
         .and_then(|text| text.as_string())
-        .ok_or_else(|| {
-            thrown(&Error::new(
-                Kind::WrongType,
-                "",
-                "The request is not data that can be written as JSON.",
-            ))
-        })?;
+        .ok_or_else(|| thrown(&Error::new(Kind::WrongType, "", message::not_data())))?;
     questions::ask(question, &text, Values).map_err(|error| thrown(&error))?
 }
 
@@ -56,7 +50,7 @@ fn values<A: Serialize + ?Sized>(value: &A) -> Result<JsValue, JsValue> {
 }
 
 fn thrown(error: &Error) -> JsValue {
-    values(error).unwrap_or_else(|_| JsValue::from_str(&error.message))
+    values(error).unwrap_or_else(|_| JsValue::from_str(error.message.text))
 }
 
 /// With the feature `console`, panics print their place in the browser's console.

@@ -1,16 +1,18 @@
 // @ts-check
 /** What the fields of a scenario are called on the page, and what the page says when one of them is refused. */
 
+import { decimalMark } from "../parts/number-text.js";
 import { fieldKey } from "../state/scenario.js";
 import { fewestDigitsFor, number, plusMinus, quantity, toDisplay } from "../units.js";
-import { coreWords } from "../words/core-words.js";
 import { book } from "../words/index.js";
 import { kindOf } from "./kinds.js";
 
 /** @import { Units } from "../units.js" */
 /** @import { CoreError } from "../core.js" */
+/** @import { Value } from "../types/core.d.ts" */
 
 const say = book("page");
+const core = book("core");
 
 /** What the field at a path is called, or an empty text. @param {string} path */
 export function labelOf(path) {
@@ -48,27 +50,27 @@ export function outsideWords(path, min, max, units) {
 
 /**
  * An error or a warning as the reader's sentence: ranges in their own units, fields by their name.
- * @param {CoreError} error @param {Units} units
+ * @param {CoreError} about @param {Units} units
  */
-export function errorWords({ kind, field, message, min, max }, units) {
+export function errorWords({ kind, field, text, values, min, max }, units) {
   const label = labelOf(field);
   const lastPart = field.split(".").at(-1) ?? "";
-  switch (kind) {
-    case "broken":
-      return say("error.broken");
+  if (kind === "broken") return say("error.broken");
+  switch (text) {
     case "unknown_field":
       return say("error.unknown_field", { name: lastPart });
     case "wrong_type":
       return say("error.wrong_type", { name: label || lastPart });
     case "missing":
-      return label ? say("error.missing", { name: label }) : capital(coreWords(message));
+      if (label) return say("error.missing", { name: label });
+      break;
     case "out_of_range":
       if (!label || min === undefined || max === undefined) break;
       return lastPart === "sd"
         ? say("error.spread", { label, sd: spreadWords(field, max, units) })
         : outsideWords(field, min, max, units);
   }
-  return capital(named(coreWords(message), field));
+  return capital(messageWords({ text, values }, units));
 }
 
 /** @param {string} path @param {number} sd @param {Units} units */
@@ -76,16 +78,34 @@ function spreadWords(path, sd, units) {
   return plusMinus(kindOf(path), sd, units).replace(/^±\s*/, "");
 }
 
-/** A message with the fields in it called by their names: the one it is about by its path, its neighbours by their last part. @param {string} message @param {string} field */
-function named(message, field) {
-  const parent = field.slice(0, field.lastIndexOf(".") + 1);
-  const called = (/** @type {string} */ path, /** @type {string} */ otherwise) =>
-    labelOf(path) ? say("error.named", { label: labelOf(path) }) : otherwise;
-  return (field ? message.replaceAll(field, called(field, field)) : message).replace(
-    /\b[a-z]+(?:_[a-z0-9]+)+\b/g,
-    (word) => called(parent + word, word),
-  );
+/** A sentence of the core with its values. @param {Pick<CoreError, "text" | "values">} message @param {Units} units @returns {string} */
+function messageWords({ text, values }, units) {
+  const written = Object.entries(values).map(([name, value]) => [name, valueWords(value, units)]);
+  return core(text, Object.fromEntries(written));
 }
+
+/** @param {Value} value @param {Units} units */
+function valueWords(value, units) {
+  if (typeof value === "number") return number(value);
+  if (typeof value === "string") return value;
+  if ("field" in value) return nameOf(value.field);
+  return "kind" in value ? quantity(value.kind, value.value, units) : messageWords(value, units);
+}
+
+/** A field in a sentence: by its name in quotes, or by its path where it has none. @param {string} path */
+function nameOf(path) {
+  const label = labelOf(path);
+  return label ? say("error.named", { label }) : path;
+}
+
+/** What the default of a field rests on, as the core notes it. @param {{ key: string, note: string }} field */
+export function noteOf({ key, note }) {
+  const id = `note.${key}`;
+  return decimals(core.has(id) ? core(id) : note);
+}
+
+/** The decimal points of a fixed text as the reader's marks. @param {string} text */
+const decimals = (text) => text.replace(/(\d)\.(?=\d)/g, `$1${decimalMark()}`);
 
 /** @param {string} text */
 function capital(text) {

@@ -32,7 +32,7 @@ import { question as whichPosition } from "./which-position.js";
  * @property {(options: BoundNumberOptions) => BoundNumber} number a number of the sentence, tied to the store
  * @property {(state: State, positions?: number[]) => { measured: number, estimated: number, typical: number }} known for the line under the sentence; counts the ridden position unless others are named
  * @property {(error: CoreError | null, shown: boolean) => string | null} trouble the sentence for an error that no number of the question shows
- * @property {(about: { kind: string, field: string, message: string, min?: number, max?: number }) => string} words an error or a warning as the reader's sentence
+ * @property {(about: CoreError) => string} words an error or a warning as the reader's sentence
  * @property {(path: string) => Field | undefined} field range, default and evidence of an input
  * @property {(path: string) => string} label what an input is called
  * @property {(key: string) => string} citation

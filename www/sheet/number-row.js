@@ -3,12 +3,11 @@
 
 import { boundNumber } from "../frame/bound-number.js";
 import { h } from "../frame/dom.js";
-import { labelOf, rangeWords } from "../frame/field-words.js";
+import { labelOf, noteOf, rangeWords } from "../frame/field-words.js";
 import { kindOf } from "../frame/kinds.js";
 import { uniqueId } from "../parts/html.js";
 import { numberText, readNumber } from "../parts/number-text.js";
 import { plusMinus, quantity, spreadFromDisplay, spreadToDisplay, unitOf } from "../units.js";
-import { coreWords } from "../words/core-words.js";
 import { book } from "../words/index.js";
 
 /** @import { Page } from "../frame/page.js" */
@@ -138,7 +137,7 @@ function evidence(page, path) {
       range: rangeWords(path, field.min, field.max, units),
       default: defaultWords(path, field, units),
       basis: basisWords(page, field),
-      note: coreWords(field.note),
+      note: noteOf(field),
     });
   }
 

@@ -28,6 +28,44 @@ sd: number, };
 
 export type Column = Float64Array;
 
+export type Value = number | string | { 
+/**
+ * Its path.
+ */
+field: string, } | { 
+/**
+ * What it measures.
+ */
+kind: QuantityKind, 
+/**
+ * In the SI unit of its kind; shares are fractions of one.
+ */
+value: number, } | Message;
+
+export type Message = { 
+/**
+ * The name of the sentence in the catalogues.
+ */
+text: string, 
+/**
+ * What stands at its placeholders.
+ */
+values: { [name: string]: Value }, };
+
+export type Sentence = { 
+/**
+ * Its name in the catalogues.
+ */
+id: string, 
+/**
+ * Its English text with `{placeholders}`.
+ */
+english: string, 
+/**
+ * The names of its placeholders.
+ */
+placeholders: Array<string>, };
+
 export type Kind = "out_of_range" | "not_finite" | "wrong_type" | "unknown_field" | "missing" | "conflict" | "unknown_question" | "newer_version" | "too_large" | "impossible";
 
 export type Error = { 
@@ -40,17 +78,21 @@ kind: Kind,
  */
 field: string, 
 /**
- * One sentence for people.
- */
-message: string, 
-/**
  * The least value allowed, where there is a range.
  */
 min?: number, 
 /**
  * The greatest value allowed, where there is a range.
  */
-max?: number, };
+max?: number, 
+/**
+ * The name of the sentence in the catalogues.
+ */
+text: string, 
+/**
+ * What stands at its placeholders.
+ */
+values: { [name: string]: Value }, };
 
 export type Warning = { 
 /**
@@ -62,9 +104,13 @@ field: string,
  */
 kind: string, 
 /**
- * One sentence for people.
+ * The name of the sentence in the catalogues.
  */
-message: string, };
+text: string, 
+/**
+ * What stands at its placeholders.
+ */
+values: { [name: string]: Value }, };
 
 export type Evidence = "published" | "common-practice" | "from-memory" | "assumed";
 
@@ -760,6 +806,10 @@ fields: Array<Field>,
  * Every citation.
  */
 sources: Array<Source>, 
+/**
+ * Every sentence that the core says, in English.
+ */
+messages: Array<Sentence>, 
 /**
  * Published figures that the page quotes.
  */

@@ -273,7 +273,12 @@ fn page() -> Outcome {
         "The type checker found a fault in the page's scripts: see its message above.",
     )?;
     run(
-        command("node").args(["--test", "tests/page/"]),
+        command("node").args([
+            "--import",
+            "./tests/page/tables.js",
+            "--test",
+            "tests/page/",
+        ]),
         "A test of the page's scripts failed in Node: see its message above.",
     )
 }

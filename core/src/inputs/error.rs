@@ -4,6 +4,9 @@ use std::fmt;
 
 use serde::Serialize;
 
+use crate::inputs::fields::QuantityKind;
+use crate::inputs::message::{self, Message};
+
 /// What kind of thing is wrong with a request.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
 #[cfg_attr(feature = "types", derive(ts_rs::TS))]
@@ -39,8 +42,9 @@ pub struct Error {
     pub kind: Kind,
     /// The path in the request, such as `scenario.positions[0].cda_m2`; empty if it is the whole request.
     pub field: String,
-    /// One sentence for people.
-    pub message: String,
+    /// What is said of it.
+    #[serde(flatten)]
+    pub message: Message,
     /// The least value allowed, where there is a range.
     #[serde(skip_serializing_if = "Option::is_none")]
     #[cfg_attr(feature = "types", ts(optional))]
@@ -53,30 +57,28 @@ pub struct Error {
 
 impl Error {
     /// An error without a range.
-    pub fn new(kind: Kind, field: impl Into<String>, message: impl Into<String>) -> Self {
+    pub fn new(kind: Kind, field: impl Into<String>, message: Message) -> Self {
         Self {
             kind,
             field: field.into(),
-            message: message.into(),
+            message,
             min: None,
             max: None,
         }
     }
 
-    /// A number outside `min` to `max`.
+    /// A number of some kind outside `min` to `max`.
     pub fn out_of_range(
         field: impl Into<String>,
+        kind: QuantityKind,
         value: f64,
         min: f64,
         max: f64,
-        unit: &str,
     ) -> Self {
         let field = field.into();
-        let space = if unit.is_empty() { "" } else { " " };
-        let (is, low, high) = (decimal(value), decimal(min), decimal(max));
         Self {
             kind: Kind::OutOfRange,
-            message: format!("{field} is {is}; it runs from {low} to {high}{space}{unit}."),
+            message: message::out_of_range(&field, (kind, value), (kind, min), (kind, max)),
             field,
             min: Some(min),
             max: Some(max),
@@ -84,26 +86,25 @@ impl Error {
     }
 
     /// A ride that cannot be ridden.
-    pub fn impossible(field: impl Into<String>, message: impl Into<String>) -> Self {
+    pub fn impossible(field: impl Into<String>, message: Message) -> Self {
         Self::new(Kind::Impossible, field, message)
+    }
+
+    /// Two fields of which only one may be given.
+    pub fn not_both(field: impl Into<String>, other: &str) -> Self {
+        let field = field.into();
+        let message = message::not_both(&field, other);
+        Self::new(Kind::Conflict, field, message)
     }
 }
 
 impl fmt::Display for Error {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.write_str(&self.message)
+        self.message.fmt(f)
     }
 }
 
 impl std::error::Error for Error {}
-
-/// Formats a number for a message: the shortest text that reads back as it. The writer of JSON is linked already, and the
-/// standard library's costs the module sixteen kilobytes.
-pub fn decimal(number: f64) -> String {
-    let text = serde_json::Number::from_f64(number)
-        .map_or("not a number".to_owned(), |number| number.to_string());
-    text.strip_suffix(".0").map(str::to_owned).unwrap_or(text)
-}
 
 /// Something legal but doubtful, said beside the answer.
 #[derive(Clone, Debug, PartialEq, Serialize)]
@@ -113,17 +114,23 @@ pub struct Warning {
     pub field: String,
     /// A word the page can look up, such as `extrapolated`.
     pub kind: &'static str,
-    /// One sentence for people.
-    pub message: String,
+    /// What is said of it.
+    #[serde(flatten)]
+    pub message: Message,
 }
 
 impl Warning {
     /// A warning about one field.
-    pub fn new(field: impl Into<String>, kind: &'static str, message: impl Into<String>) -> Self {
+    pub fn new(field: impl Into<String>, kind: &'static str, message: Message) -> Self {
         Self {
             field: field.into(),
             kind,
-            message: message.into(),
+            message,
         }
+    }
+
+    /// A warning whose kind is the name of what is said.
+    pub fn of(field: impl Into<String>, message: Message) -> Self {
+        Self::new(field, message.text, message)
     }
 }

@@ -3,7 +3,8 @@
 
 use serde::{Deserialize, Serialize};
 
-use crate::inputs::error::{self, Error, Warning, decimal};
+use crate::inputs::error::{self, Error, Warning};
+use crate::inputs::message;
 use crate::inputs::quantity::Quantity;
 
 /// What a default or a range rests on.
@@ -82,7 +83,7 @@ pub enum QuantityKind {
 
 impl QuantityKind {
     /// The SI unit, or an empty text for a pure number.
-    const fn unit(self) -> &'static str {
+    pub const fn unit(self) -> &'static str {
         match self {
             Self::Distance | Self::Height | Self::FitLength | Self::BodyLength | Self::Length => {
                 "m"
@@ -184,34 +185,30 @@ impl Field {
         }
         let path = path();
         if !value.is_finite() {
-            let message = format!("{path} is not a number that can be used.");
+            let message = message::not_a_number(&path);
             return Err(Error::new(error::Kind::NotFinite, path, message));
         }
         Err(Error::out_of_range(
-            path, value, self.min, self.max, self.unit,
+            path, self.kind, value, self.min, self.max,
         ))
     }
 
     /// A warning where the number is legal but unusual.
     pub fn doubt(&self, path: &str, value: f64) -> Option<Warning> {
         (!(self.usual_min..=self.usual_max).contains(&value)).then(|| {
+            let measured = |number| (self.kind, number);
             let (is, low, high) = (
-                decimal(value),
-                decimal(self.usual_min),
-                decimal(self.usual_max),
+                measured(value),
+                measured(self.usual_min),
+                measured(self.usual_max),
             );
-            let space = if self.unit.is_empty() { "" } else { " " };
-            let message = format!(
-                "{path} is {is}; it is usually from {low} to {high}{space}{}.",
-                self.unit
-            );
-            Warning::new(path, "unusual", message)
+            Warning::of(path, message::unusual(path, is, low, high))
         })
     }
 }
 
 /// A text that only the tables need: without the feature `tables` it takes no room in a module.
-const fn only_in_tables(text: &'static str) -> &'static str {
+pub(crate) const fn only_in_tables(text: &'static str) -> &'static str {
     if cfg!(feature = "tables") { text } else { "" }
 }
 

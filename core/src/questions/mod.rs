@@ -21,6 +21,7 @@ use serde::Serialize;
 
 use crate::inputs::error::{Error, Kind};
 use crate::inputs::fields::{FIELDS, Field};
+use crate::inputs::message::{self, MESSAGES, Sentence};
 use crate::inputs::published::{PUBLISHED, Published};
 use crate::inputs::sources::{SOURCES, Source};
 use crate::scenario::{Event, VERSION, usual_events};
@@ -89,11 +90,7 @@ questions! {
 fn no_such_question() -> Error {
     let known: Vec<&str> = QUESTIONS.iter().map(|question| question.id).collect();
     let known = known.join(", ");
-    Error::new(
-        Kind::UnknownQuestion,
-        "",
-        format!("There is no such question; there are {known}."),
-    )
+    Error::new(Kind::UnknownQuestion, "", message::unknown_question(&known))
 }
 
 struct Json;
@@ -113,7 +110,7 @@ pub fn ask_json(question: &str, request: &str) -> Result<String, String> {
     match ask(question, request, Json) {
         Ok(Ok(answer)) => Ok(answer),
         Ok(Err(error)) => Err(error.to_string()),
-        Err(error) => Err(serde_json::to_string(&error).unwrap_or(error.message)),
+        Err(error) => Err(serde_json::to_string(&error).unwrap_or_else(|_| error.to_string())),
     }
 }
 
@@ -127,6 +124,8 @@ pub struct Tables {
     pub fields: &'static [&'static Field],
     /// Every citation.
     pub sources: &'static [Source],
+    /// Every sentence that the core says, in English.
+    pub messages: &'static [Sentence],
     /// Published figures that the page quotes.
     pub published: &'static Published,
     /// The version of the scenario that is written.
@@ -142,6 +141,7 @@ pub fn tables() -> Tables {
         questions: QUESTIONS,
         fields: FIELDS,
         sources: SOURCES,
+        messages: MESSAGES,
         published: &PUBLISHED,
         scenario_version: VERSION,
         usual_events: usual_events(),

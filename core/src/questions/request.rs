@@ -7,6 +7,7 @@ use serde_json::Value;
 use super::tree::{Mistake, Node};
 use crate::inputs::error::{Error, Kind, Warning};
 use crate::inputs::fields::{self, Field};
+use crate::inputs::message;
 use crate::inputs::quantity::Quantity;
 use crate::riding::effort::Effort;
 use crate::scenario::{OLDEST, Scenario, VERSION, check_quantity, version_error};
@@ -37,22 +38,20 @@ struct Form<W: Default> {
 /// [`Kind::TooLarge`] before anything is read; then the first mistake, by its path.
 pub fn read<W: DeserializeOwned + Default>(text: &str) -> Result<Request<W>, Error> {
     if text.len() > fields::MOST_REQUEST_BYTES {
-        let message = format!(
-            "The request is larger than {} bytes, the most that is read.",
-            fields::MOST_REQUEST_BYTES
-        );
+        let message = message::too_large(fields::MOST_REQUEST_BYTES);
         return Err(Error::new(Kind::TooLarge, "", message));
     }
     // Some editors begin a file with the mark of its byte order.
     let text = text.strip_prefix('\u{feff}').unwrap_or(text);
-    let tree: Value = serde_json::from_str(text).map_err(|error| unreadable(&error.to_string()))?;
+    let tree: Value = serde_json::from_str(text).map_err(not_json)?;
     // A newer scenario is refused for being newer, not for a field that it has.
     if let Some(version) = tree["scenario"]["fasterby"].as_u64()
         && !(OLDEST..=VERSION).contains(&version)
     {
         return Err(version_error(version));
     }
-    let Form { mut scenario, with } = Form::<W>::deserialize(Node(&tree)).map_err(named)?;
+    let Form { mut scenario, with } =
+        Form::<W>::deserialize(Node(&tree)).map_err(Mistake::into_error)?;
     let mut warnings = scenario.check()?;
     warnings.extend(scenario.simplify_course(fields::MOST_POINTS_RIDDEN));
     scenario.conditions = scenario.conditions.with_forecast_uncertainty();
@@ -63,60 +62,11 @@ pub fn read<W: DeserializeOwned + Default>(text: &str) -> Result<Request<W>, Err
     })
 }
 
-fn unreadable(message: &str) -> Error {
-    let end = message.find(" at line ").unwrap_or(message.len());
-    Error::new(
-        Kind::WrongType,
-        "",
-        format!("The request is not JSON: {}.", &message[..end]),
-    )
-}
-
-/// A long name or value is the caller's own and need not be sent back whole.
-const LONGEST_ECHO: usize = 300;
-
-/// A reader's mistake with its path, its kind read off its words.
-fn named(mistake: Mistake) -> Error {
-    let message = plain(&mistake.message);
-    let kind = match message.split(' ').next() {
-        Some("unknown") if message.starts_with("unknown field") => Kind::UnknownField,
-        Some("missing") => Kind::Missing,
-        Some("too") => Kind::TooLarge,
-        _ => Kind::WrongType,
-    };
-    let path = mistake.path();
-    let nameless = kind == Kind::Missing || kind == Kind::UnknownField;
-    let field = match quoted(&mistake.message) {
-        Some(name) if nameless && path.is_empty() => name.to_owned(),
-        Some(name) if nameless && path != name && !path.ends_with(&format!(".{name}")) => {
-            format!("{path}.{name}")
-        }
-        _ => path,
-    };
-    let field: String = field.chars().take(LONGEST_ECHO).collect();
-    Error::new(kind, field, message)
-}
-
-/// A reader's message as a sentence, in words rather than types.
-fn plain(message: &str) -> String {
-    let short: String = message.chars().take(LONGEST_ECHO).collect();
-    let mut worded = short
-        .replace("expected f64", "expected a number")
-        .replace("expected usize", "expected a whole number");
-    for (named, plain) in [
-        ("expected struct ", "expected an object"),
-        ("expected enum ", "expected a word"),
-    ] {
-        if let Some(at) = worded.find(named) {
-            worded.truncate(at);
-            worded.push_str(plain);
-        }
-    }
-    format!("{worded}.")
-}
-
-fn quoted(message: &str) -> Option<&str> {
-    message.split('`').nth(1)
+/// What the parser says, without the place in the text.
+fn not_json(error: serde_json::Error) -> Error {
+    let why = error.to_string();
+    let why = why.split(" at line ").next().unwrap_or_default();
+    Error::new(Kind::WrongType, "", message::not_json(why))
 }
 
 /// Which kind of effort.
@@ -159,11 +109,8 @@ impl EffortForm {
     pub fn check(&self) -> Result<Effort, Error> {
         let misplaced = |name: &str| {
             let field = format!("with.effort.{name}");
-            Error::new(
-                Kind::Conflict,
-                &field,
-                format!("{field} does not belong to this kind of effort."),
-            )
+            let message = message::effort_without(&field);
+            Error::new(Kind::Conflict, field, message)
         };
         match (self.kind, self.power_w, self.time_s) {
             (EffortKind::Even, None, None) => Ok(Effort::Even),
@@ -185,7 +132,7 @@ impl EffortForm {
 
 /// A field that must be there.
 pub fn missing(field: &str) -> Error {
-    Error::new(Kind::Missing, field, format!("{field} is missing."))
+    Error::new(Kind::Missing, field, message::missing(field))
 }
 
 /// Checks a plain number of the question's own.

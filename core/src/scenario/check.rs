@@ -2,8 +2,9 @@
 
 use super::inspect::{Inspect, Place};
 use super::{CourseKind, Lapse, OLDEST, Point, Position, Power, Scenario, VERSION, YawRow};
-use crate::inputs::error::{Error, Kind, Warning, decimal};
-use crate::inputs::fields::{self, Field};
+use crate::inputs::error::{Error, Kind, Warning};
+use crate::inputs::fields::{self, Field, QuantityKind};
+use crate::inputs::message::{self, Message};
 use crate::inputs::quantity::Quantity;
 use crate::physiology::power_duration::altitude_loss_share;
 
@@ -53,20 +54,12 @@ impl Scenario {
     }
 
     fn check_positions(&self) -> Result<(), Error> {
-        let conflict =
-            |field: &str, message: String| Err(Error::new(Kind::Conflict, field, message));
+        let path = "scenario.positions";
         if self.positions.is_empty() {
-            return conflict(
-                "scenario.positions",
-                "There is no position: give at least one.".into(),
-            );
+            return conflict(path, message::no_position());
         }
         if self.positions.len() > fields::MOST_POSITIONS {
-            return Err(too_many(
-                "scenario.positions",
-                fields::MOST_POSITIONS,
-                "positions",
-            ));
+            return Err(too_many(path, fields::MOST_POSITIONS));
         }
         position_index(self, self.riding_position, "scenario.riding_position")?;
         check_text(&self.title, || "scenario.title".into())?;
@@ -78,11 +71,7 @@ impl Scenario {
 
     fn check_efforts(&self) -> Result<(), Error> {
         if self.efforts.len() > fields::MOST_EFFORTS {
-            return Err(too_many(
-                "scenario.efforts",
-                fields::MOST_EFFORTS,
-                "efforts",
-            ));
+            return Err(too_many("scenario.efforts", fields::MOST_EFFORTS));
         }
         for (i, effort) in self.efforts.iter().enumerate() {
             let path = |name: &str| format!("scenario.efforts[{i}].{name}");
@@ -99,7 +88,7 @@ impl Scenario {
                 && !is_date(date)
             {
                 let field = path("date");
-                let message = format!("{field} is not a day such as 2026-05-01.");
+                let message = message::not_a_date(&field);
                 return Err(Error::new(Kind::WrongType, field, message));
             }
         }
@@ -108,11 +97,10 @@ impl Scenario {
 
     fn check_events(&self) -> Result<(), Error> {
         if self.events.is_empty() {
-            let message = "There is no event: give at least one, or leave events out.";
-            return Err(Error::new(Kind::Conflict, "scenario.events", message));
+            return conflict("scenario.events", message::no_event());
         }
         if self.events.len() > fields::MOST_EVENTS {
-            return Err(too_many("scenario.events", fields::MOST_EVENTS, "events"));
+            return Err(too_many("scenario.events", fields::MOST_EVENTS));
         }
         for (i, event) in self.events.iter().enumerate() {
             check_text(&event.name, || format!("scenario.events[{i}].name"))?;
@@ -126,43 +114,39 @@ impl Scenario {
 
     fn check_course(&self) -> Result<(), Error> {
         let course = &self.course;
-        let misplaced = |field: &str, kind: &str| {
-            let message = format!("scenario.course.{field} does not belong to a {kind} course.");
-            Err(Error::new(
-                Kind::Conflict,
-                format!("scenario.course.{field}"),
-                message,
-            ))
-        };
-        match course.kind {
-            CourseKind::Simple if !course.points.is_empty() => misplaced("points", "simple"),
-            CourseKind::Simple => Ok(()),
-            CourseKind::Profile if course.distance_m.is_some() => {
-                misplaced("distance_m", "profile")
-            }
-            CourseKind::Profile if course.grade.is_some() => misplaced("grade", "profile"),
-            CourseKind::Profile if course.bearing_deg.is_some() => {
-                misplaced("bearing_deg", "profile")
-            }
-            CourseKind::Profile if course.out_and_back.is_some() => {
-                misplaced("out_and_back", "profile")
-            }
-            CourseKind::Profile if course.turn_radius_m.is_some() => {
-                misplaced("turn_radius_m", "profile")
-            }
-            CourseKind::Profile => check_points(&course.points),
+        let path = |field: &str| format!("scenario.course.{field}");
+        if course.kind == CourseKind::Simple {
+            let field = path("points");
+            return match course.points.is_empty() {
+                true => Ok(()),
+                false => conflict(&field, message::not_of_simple_course(&field)),
+            };
         }
+        let of_simple_courses = [
+            ("distance_m", course.distance_m.is_some()),
+            ("grade", course.grade.is_some()),
+            ("bearing_deg", course.bearing_deg.is_some()),
+            ("out_and_back", course.out_and_back.is_some()),
+            ("turn_radius_m", course.turn_radius_m.is_some()),
+        ];
+        if let Some((name, _)) = of_simple_courses.iter().find(|(_, given)| *given) {
+            let field = path(name);
+            return conflict(&field, message::not_of_profile(&field));
+        }
+        check_points(&course.points)
     }
 
     /// What the course leaves open: which way it leads, and how high it lies.
     fn doubt_course(&self, warnings: &mut Vec<Warning>) {
         if self.leaves_wind_out() && self.conditions.wind_speed_m_s.value > 0.0 {
             warnings.push(if self.course.heading.is_some() {
-                let message = "The wind's direction is ignored, as chosen: the ride is in calm air of the same density.";
-                Warning::new("scenario.course.heading", "wind_ignored", message)
+                Warning::of("scenario.course.heading", message::wind_ignored())
             } else {
-                let message = "The wind is left out, because the course does not say which way it leads. Give its points a bearing in degrees, clockwise from north.";
-                Warning::new("scenario.course.points", NO_BEARINGS, message)
+                Warning::new(
+                    "scenario.course.points",
+                    NO_BEARINGS,
+                    message::no_bearings(),
+                )
             });
         }
         // Half a percent of a flat time trial's finish time.
@@ -170,15 +154,9 @@ impl Scenario {
         if let (Some(given), Some(mean_m)) = (self.conditions.altitude_m, self.mean_elevation_m())
             && (given.value - mean_m).abs() > APART_M
         {
-            let message = format!(
-                "The air is taken at an altitude of {} m, but the course's points lie at {} m in the mean. Leave the altitude out to follow them.",
-                decimal(given.value.round()),
-                decimal(mean_m.round())
-            );
-            warnings.push(Warning::new(
+            warnings.push(Warning::of(
                 "scenario.conditions.altitude_m",
-                "altitude_differs",
-                message,
+                message::altitude_differs(given.value.round(), mean_m.round()),
             ));
         }
     }
@@ -190,53 +168,47 @@ impl Scenario {
         const HOT_FROM_C: f64 = 30.0;
         let altitude_m = self.breathing_altitude_m();
         if altitude_m > THIN_FROM_M {
-            let whole_m = decimal(altitude_m.round());
             let share = altitude_loss_share(altitude_m);
+            let rounded = |share: f64| (1000.0 * share).round() / 1000.0;
             let riding = self.positions.get(self.riding_position);
-            warnings.push(if let Some(response) = riding.and_then(|position| self.altitude_response(position)) {
-                let message = format!(
-                    "At {whole_m} m your power curve is lowered by {} % at five minutes, after ten cyclists who were not used to altitude (Clark et al. 2007).",
-                    decimal((1000.0 * response * share).round() / 10.0)
-                );
-                Warning::new("scenario.power.altitude_loss", "altitude_counted", message)
-            } else {
-                let message = format!(
-                    "The thin air at {whole_m} m makes you faster here, but takes no power from you. Ten cyclists lost {} % over five minutes at that height: if your power was tested lower down, switch on the loss of power with altitude.",
-                    decimal((1000.0 * share).round() / 10.0)
-                );
-                Warning::new("scenario.power.altitude_loss", "thin_air", message)
-            });
+            let message = match riding.and_then(|position| self.altitude_response(position)) {
+                Some(response) => {
+                    message::altitude_counted(altitude_m.round(), rounded(response * share))
+                }
+                None => message::thin_air(altitude_m.round(), rounded(share)),
+            };
+            warnings.push(Warning::of("scenario.power.altitude_loss", message));
         }
         if self.conditions.temperature_c.value > HOT_FROM_C {
-            let message = "Hot air is thin and makes you faster here, but takes no power from you. In heat riders hold less, the longer the ride the more.";
-            warnings.push(Warning::new(
+            warnings.push(Warning::of(
                 "scenario.conditions.temperature_c",
-                "heat",
-                message,
+                message::heat(),
             ));
         }
     }
 
     fn check_conditions(&self, warnings: &mut Vec<Warning>) -> Result<(), Error> {
         let day = &self.conditions;
-        let conflict = |field: &str, message: &str| Err(Error::new(Kind::Conflict, field, message));
+        let path = |name: &str| format!("scenario.conditions.{name}");
         if day.relative_humidity.is_some() && day.dew_point_c.is_some() {
-            let message = "Give scenario.conditions.dew_point_c or relative_humidity, not both.";
-            return conflict("scenario.conditions.dew_point_c", message);
+            return Err(Error::not_both(
+                path("dew_point_c"),
+                &path("relative_humidity"),
+            ));
         }
         if day.roughness_length_m.is_some() && day.shelter_factor.is_some() {
-            let message =
-                "Give scenario.conditions.shelter_factor or roughness_length_m, not both.";
-            return conflict("scenario.conditions.shelter_factor", message);
+            return Err(Error::not_both(
+                path("shelter_factor"),
+                &path("roughness_length_m"),
+            ));
         }
         // Forecasts round both to whole degrees or tenths.
         const ROUNDING_C: f64 = 0.2;
         if let Some(dew) = day.dew_point_c
             && dew.value > day.temperature_c.value + ROUNDING_C
         {
-            let message =
-                "scenario.conditions.dew_point_c is above the temperature, which cannot be.";
-            return conflict("scenario.conditions.dew_point_c", message);
+            let field = path("dew_point_c");
+            return conflict(&field, message::dew_point_above_temperature(&field));
         }
         let roughness_m = day
             .roughness_length_m
@@ -245,20 +217,23 @@ impl Scenario {
             && day.wind_speed_m_s.value > 0.0
             && day.rider_height_m.value < 20.0 * roughness_m
         {
-            let message = "The wind law is only indicative so close to rough ground; a stated shelter may serve better.";
-            warnings.push(Warning::new(
-                "scenario.conditions.roughness_length_m",
-                "wind_law",
-                message,
-            ));
+            warnings.push(Warning::of(path("roughness_length_m"), message::wind_law()));
         }
-        let pressure = self.course_pressure_pa();
-        if !(50_000.0..=110_000.0).contains(&pressure) {
-            let message = "The pressure at the course comes out beyond 500 to 1100 hPa.";
-            return conflict("scenario.conditions.pressure_hpa", message);
+        const LEAST_HPA: f64 = 500.0;
+        const MOST_HPA: f64 = 1100.0;
+        let pressure_hpa = self.course_pressure_pa() / 100.0;
+        if !(LEAST_HPA..=MOST_HPA).contains(&pressure_hpa) {
+            return conflict(
+                &path("pressure_hpa"),
+                message::pressure_beyond(LEAST_HPA, MOST_HPA),
+            );
         }
         Ok(())
     }
+}
+
+fn conflict<T>(field: &str, message: Message) -> Result<T, Error> {
+    Err(Error::new(Kind::Conflict, field, message))
 }
 
 /// Checks a value and its standard deviation.
@@ -270,19 +245,16 @@ pub fn check_quantity(field: &Field, path: &str, quantity: &Quantity) -> Result<
     let widest = field.max - field.min;
     let sd_path = format!("{path}.sd");
     if !quantity.sd.is_finite() {
-        return Err(Error::new(
-            Kind::NotFinite,
-            &sd_path,
-            format!("{sd_path} is not a number that can be used."),
-        ));
+        let message = message::not_a_number(&sd_path);
+        return Err(Error::new(Kind::NotFinite, sd_path, message));
     }
     if !(0.0..=widest).contains(&quantity.sd) {
         return Err(Error::out_of_range(
             sd_path,
+            field.kind,
             quantity.sd,
             0.0,
             widest,
-            field.unit,
         ));
     }
     Ok(())
@@ -299,19 +271,15 @@ pub fn position_index(scenario: &Scenario, index: usize, field: &str) -> Result<
     }
     Err(Error::out_of_range(
         field,
+        QuantityKind::Ratio,
         index as f64,
         0.0,
         count.saturating_sub(1) as f64,
-        "",
     ))
 }
 
-fn too_many(field: &str, most: usize, things: &str) -> Error {
-    Error::new(
-        Kind::TooLarge,
-        field,
-        format!("There are more than {most} {things}."),
-    )
+fn too_many(field: &str, most: usize) -> Error {
+    Error::new(Kind::TooLarge, field, message::too_many(field, most))
 }
 
 fn check_text(text: &str, field: impl FnOnce() -> String) -> Result<(), Error> {
@@ -319,7 +287,7 @@ fn check_text(text: &str, field: impl FnOnce() -> String) -> Result<(), Error> {
         return Ok(());
     }
     let field = field();
-    let message = format!("{field} is longer than {} bytes.", fields::MOST_TEXT_BYTES);
+    let message = message::too_long(&field, fields::MOST_TEXT_BYTES);
     Err(Error::new(Kind::TooLarge, field, message))
 }
 
@@ -349,42 +317,34 @@ fn check_power(power: &Power, path: &str) -> Result<(), Error> {
         power.cp_w_prime_correlation,
     )?;
     if power.long_ride_loss_share.is_some() && power.long_ride_loss_w.is_some() {
-        let field = format!("{path}.long_ride_loss_w");
-        let message = format!("{field} stands in place of long_ride_loss_share: give one of them.");
-        return Err(Error::new(Kind::Conflict, &field, message));
+        let other = format!("{path}.long_ride_loss_share");
+        return Err(Error::not_both(format!("{path}.long_ride_loss_w"), &other));
     }
     match power.peak_w {
         Some(peak_w) if peak_w.value <= power.cp_w.value => {
             let field = format!("{path}.peak_w");
-            Err(Error::new(
-                Kind::Conflict,
-                &field,
-                format!("{field} must be above cp_w."),
-            ))
+            conflict(&field, message::not_above(&field, &format!("{path}.cp_w")))
         }
         _ => Ok(()),
     }
 }
 
 fn check_position(position: &Position, path: &str) -> Result<(), Error> {
-    let conflict = |field: String, message: &str| {
-        let message = format!("{field} {message}");
-        Err(Error::new(Kind::Conflict, field, message))
-    };
     check_text(&position.name, || format!("{path}.name"))?;
     if let Some(fade) = &position.fade
         && fade.complete_s.value < fade.begins_s.value
     {
+        let field = format!("{path}.fade.complete_s");
         return conflict(
-            format!("{path}.fade.complete_s"),
-            "must not be before begins_s.",
+            &field,
+            message::before(&field, &format!("{path}.fade.begins_s")),
         );
     }
     if position.fade.is_some() && position.fade_test.is_some() {
-        return conflict(
+        return Err(Error::not_both(
             format!("{path}.fade_test"),
-            "stands in place of fade: give one of them.",
-        );
+            &format!("{path}.fade"),
+        ));
     }
     if let Some(power) = &position.power {
         check_power(power, &format!("{path}.power"))?;
@@ -395,7 +355,6 @@ fn check_position(position: &Position, path: &str) -> Result<(), Error> {
         return Err(too_many(
             &format!("{path}.equipment"),
             fields::MOST_EQUIPMENT,
-            "pieces of equipment",
         ));
     }
     for (i, option) in position.equipment.iter().enumerate() {
@@ -407,17 +366,17 @@ fn check_position(position: &Position, path: &str) -> Result<(), Error> {
         check_lapses(&option.lapses, &format!("{path}.equipment[{i}].lapses"))?;
     }
     match position.worn {
-        Some(worn) if worn >= position.equipment.len() => conflict(
-            format!("{path}.worn"),
-            "names a piece of equipment that is not there.",
-        ),
+        Some(worn) if worn >= position.equipment.len() => {
+            let field = format!("{path}.worn");
+            conflict(&field, message::no_such_equipment(&field))
+        }
         _ => Ok(()),
     }
 }
 
 fn check_lapses(lapses: &[Lapse], path: &str) -> Result<(), Error> {
     if lapses.len() > fields::MOST_LAPSES {
-        return Err(too_many(path, fields::MOST_LAPSES, "kinds of lapse"));
+        return Err(too_many(path, fields::MOST_LAPSES));
     }
     for (i, lapse) in lapses.iter().enumerate() {
         check_text(&lapse.name, || format!("{path}[{i}].name"))?;
@@ -425,27 +384,21 @@ fn check_lapses(lapses: &[Lapse], path: &str) -> Result<(), Error> {
     // Shares are written as decimal fractions.
     const ROUNDING: f64 = 1e-9;
     if lapses.iter().map(|lapse| lapse.share.value).sum::<f64>() > 1.0 + ROUNDING {
-        let message = format!("{path} come to more than the whole time together.");
-        return Err(Error::new(Kind::Conflict, path, message));
+        return conflict(path, message::more_than_whole(path));
     }
     Ok(())
 }
 
 fn check_yaw_table(rows: &[YawRow], path: &str) -> Result<(), Error> {
     if rows.len() > fields::MOST_YAW_ROWS {
-        let message = format!("{path} has more than {} rows.", fields::MOST_YAW_ROWS);
-        return Err(Error::new(Kind::TooLarge, path, message));
+        return Err(too_many(path, fields::MOST_YAW_ROWS));
     }
     for (i, row) in rows.iter().enumerate() {
         fields::YAW_DEG.check(|| format!("{path}[{i}].yaw_deg"), row.yaw_deg)?;
         fields::YAW_RATIO.check(|| format!("{path}[{i}].ratio"), row.ratio)?;
         if i > 0 && row.yaw_deg <= rows[i - 1].yaw_deg {
             let field = format!("{path}[{i}].yaw_deg");
-            return Err(Error::new(
-                Kind::Conflict,
-                &field,
-                format!("{field} must be larger than the row before."),
-            ));
+            return conflict(&field, message::rows_not_in_order(&field));
         }
     }
     Ok(())
@@ -454,11 +407,10 @@ fn check_yaw_table(rows: &[YawRow], path: &str) -> Result<(), Error> {
 fn check_points(points: &[Point]) -> Result<(), Error> {
     let path = "scenario.course.points";
     if points.len() < 2 {
-        return Err(Error::new(
-            Kind::Missing,
-            path,
-            "A profile needs at least two points.",
-        ));
+        return Err(Error::new(Kind::Missing, path, message::too_few_points()));
+    }
+    if points.len() > fields::MOST_POINTS {
+        return Err(too_many(path, fields::MOST_POINTS));
     }
     for (i, point) in points.iter().enumerate() {
         fields::POINT_DISTANCE_M.check(|| format!("{path}[{i}].distance_m"), point.distance_m)?;
@@ -477,16 +429,12 @@ fn check_points(points: &[Point]) -> Result<(), Error> {
         const CLOSEST_M: f64 = 0.1;
         if point.distance_m < before.distance_m + CLOSEST_M {
             let field = format!("{path}[{i}].distance_m");
-            let message = format!("{field} must be at least 0.1 m beyond the point before.");
-            return Err(Error::new(Kind::Conflict, field, message));
+            return conflict(&field, message::points_too_close(&field, CLOSEST_M));
         }
         let grade =
             (point.elevation_m - before.elevation_m) / (point.distance_m - before.distance_m);
         if !(fields::GRADE.min..=fields::GRADE.max).contains(&grade) {
-            let message = format!(
-                "The road to point {i} rises by {} %, more than is ridden.",
-                decimal((100.0 * grade).round())
-            );
+            let message = message::too_steep(i, (100.0 * grade).round() / 100.0);
             // The bounds are the slope's, not the elevation's, and so stay out of the error.
             return Err(Error::new(
                 Kind::OutOfRange,
@@ -504,14 +452,12 @@ pub fn version_error(version: u64) -> Error {
     let (kind, message) = if version > VERSION {
         (
             Kind::NewerVersion,
-            format!(
-                "This was saved by a newer version ({version}); this one reads version {VERSION}. It is left as it is."
-            ),
+            message::newer_version(version as usize, VERSION as usize),
         )
     } else {
         (
             Kind::OutOfRange,
-            format!("scenario.fasterby is {version}; the oldest version is {OLDEST}."),
+            message::older_version(version as usize, OLDEST as usize),
         )
     };
     Error::new(kind, "scenario.fasterby", message)

@@ -16,6 +16,7 @@ use super::propagation::{Case, Propagation};
 use super::ride_errors::no_effort;
 use super::shared_drag_error::{Measurement, SharedDragError};
 use crate::inputs::error::{Error, Kind};
+use crate::inputs::message;
 use crate::riding::crossovers::Crossing;
 use crate::riding::effort::NoEffort;
 use crate::riding::integrated::Setup;
@@ -92,7 +93,7 @@ impl Comparison<'_> {
             }
             let setup = setups
                 .get_mut(ride.choice)
-                .ok_or_else(|| Error::impossible("", "There is no such choice."))?;
+                .ok_or_else(|| Error::impossible("", message::no_such_choice()))?;
             setup.course = match course_moves {
                 true => Rc::new(case.course().scaled_to(ride.distance_m)),
                 false => Rc::clone(&ride.course),
@@ -145,7 +146,7 @@ impl Comparison<'_> {
     ) -> Result<Tally, Error> {
         let mut tally = so_far.unwrap_or_else(|| Tally::new(shape));
         if !tally.fits(shape) {
-            let message = "with.so_far does not belong to these choices, events and numbers.";
+            let message = message::not_as_before("with.so_far");
             return Err(Error::new(Kind::Conflict, "with.so_far", message));
         }
         let inputs = self.propagation.uncertain_inputs();

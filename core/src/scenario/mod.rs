@@ -325,7 +325,7 @@ pub struct Course {
     #[cfg_attr(feature = "types", ts(optional))]
     pub heading: Option<HeadingForm>,
     /// Points of a profile, by ascending distance.
-    #[serde(deserialize_with = "points", skip_serializing_if = "Vec::is_empty")]
+    #[serde(skip_serializing_if = "Vec::is_empty")]
     pub points: Vec<Point>,
 }
 
@@ -567,29 +567,4 @@ impl<'de> Deserialize<'de> for StartForm {
         }
         deserializer.deserialize_any(Form)
     }
-}
-
-/// Points, refused beyond the most that are read so that no request holds the page up.
-fn points<'de, D: Deserializer<'de>>(deserializer: D) -> Result<Vec<Point>, D::Error> {
-    struct Points;
-    impl<'de> Visitor<'de> for Points {
-        type Value = Vec<Point>;
-        fn expecting(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-            f.write_str("a list of points")
-        }
-        fn visit_seq<A: de::SeqAccess<'de>>(self, mut list: A) -> Result<Vec<Point>, A::Error> {
-            let mut points = Vec::new();
-            while let Some(point) = list.next_element()? {
-                if points.len() == fields::MOST_POINTS {
-                    return Err(de::Error::custom(format!(
-                        "too large: at most {} points are read",
-                        fields::MOST_POINTS
-                    )));
-                }
-                points.push(point);
-            }
-            Ok(points)
-        }
-    }
-    deserializer.deserialize_seq(Points)
 }

@@ -14,6 +14,7 @@ use serde::Serialize;
 use super::{Input, Ridden, Scenario};
 use crate::inputs::error::Error;
 use crate::inputs::fields;
+use crate::inputs::message;
 use crate::inputs::quantity::{Figure, Known, Quantity};
 use crate::physics::course::Course;
 use crate::riding::integrated::{Integrated, Setup, TimeModel};
@@ -73,7 +74,7 @@ impl Case<'_> {
     pub fn setup(&self, position: usize) -> Result<Setup, Error> {
         self.scenario
             .setup_on(position, Rc::clone(&self.course))
-            .ok_or_else(|| Error::impossible("scenario.positions", "There is no such position."))
+            .ok_or_else(|| Error::impossible("scenario.positions", message::no_such_position()))
     }
 
     /// The ride in a position with a piece of its equipment.
@@ -83,7 +84,7 @@ impl Case<'_> {
     pub fn setup_in(&self, ridden: Ridden) -> Result<Setup, Error> {
         self.scenario
             .setup_in(ridden, Rc::clone(&self.course))
-            .ok_or_else(|| Error::impossible("scenario.positions", "There is no such position."))
+            .ok_or_else(|| Error::impossible("scenario.positions", message::no_such_position()))
     }
 
     /// The course.

@@ -2,6 +2,7 @@
 
 use super::{CourseKind, Point, Scenario};
 use crate::inputs::error::Warning;
+use crate::inputs::message;
 
 /// How far the simplified road may leave the surveyed one.
 #[derive(Clone, Copy)]
@@ -68,13 +69,9 @@ impl Scenario {
             .find(|fewer| fewer.len() <= most)?;
         let after = fewer.len();
         *points = fewer;
-        let message = format!(
-            "The course has {before} points; it is ridden over {after} that keep its shape."
-        );
-        Some(Warning::new(
+        Some(Warning::of(
             "scenario.course.points",
-            "simplified",
-            message,
+            message::simplified(before, after),
         ))
     }
 }

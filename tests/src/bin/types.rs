@@ -1,7 +1,8 @@
 //! Prints the structs of the boundary as TypeScript, for the page's type checker.
 
 use fasterby_core::{
-    draws, error, fields, published, quantity, questions, scenario, sources, value_of_information,
+    draws, error, fields, message, published, quantity, questions, scenario, sources,
+    value_of_information,
 };
 use ts_rs::{Config, TS};
 
@@ -18,7 +19,7 @@ fn main() {
     );
     print_types!(config:
         quantity::Known, quantity::Quantity, quantity::Figure, quantity::Column,
-        error::Kind, error::Error, error::Warning,
+        message::Value, message::Message, message::Sentence, error::Kind, error::Error, error::Warning,
         fields::Evidence, fields::QuantityKind, fields::Included, fields::Field,
         sources::Read, sources::Source, published::MeanAndSd, published::Published,
         draws::Drawn, value_of_information::Tally,

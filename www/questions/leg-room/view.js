@@ -14,13 +14,12 @@ import { doubts } from "../shared/warnings.js";
 import { changesTable, keepTheHip } from "./changes.js";
 import { ownLengths } from "./lengths.js";
 import { setUps } from "./set-ups.js";
-import { angle, crankAngle, LEVEL_DEG, millimetres, turning, words } from "./texts.js";
+import { angle, crankAngle, LEVEL_DEG, turning, words } from "./texts.js";
 import { turnViews } from "./turn.js";
 import { why, workedOut } from "./worked-out.js";
 
 /** @import { Question, Tools, View } from "../index.js" */
 /** @import { State } from "../../state/history.js" */
-/** @import { CoreError } from "../../core.js" */
 /** @import { FoldPiece, Piece, Shell, Shown } from "../shared/shell.js" */
 /** @import { Figure, LegRoomAnswer as Answer } from "../../types/core.d.ts" */
 
@@ -43,7 +42,6 @@ export function create(host, tools, question) {
     words: () => setting.words,
     fields: [setting, lengths],
     known: lengths.known,
-    explain: withLimit,
     answer: [verdict(), balance(), results(), certainty(), doubts(tools)],
     picture: [
       piece(turnViews(), (turn, { state, answer, settled }) => turn.update(state, answer, settled)),
@@ -59,22 +57,6 @@ export function create(host, tools, question) {
     ],
     folds: foldsOf(tools, lengths),
   });
-}
-
-/** Where the leg does not reach: the figures of the core's sentence, with the nearest saddle at which it would. @param {CoreError} error @param {State} state @returns {CoreError} */
-function withLimit(error, { units: shownUnits }) {
-  const { kind, min, max, message } = error;
-  const limit = kind === "impossible" ? (max ?? min) : undefined;
-  if (limit === undefined) return error;
-  const [from, to, missing, at] = message.match(/\d+/g) ?? [];
-  const where = {
-    from: `${from}°`,
-    to: `${to}°`,
-    at: `${at}°`,
-    missing: `${missing}\u00a0mm`,
-    limit: millimetres(limit, shownUnits),
-  };
-  return { ...error, message: words(max === undefined ? "wrong.too-near" : "wrong.too-far", where) };
 }
 
 /** @param {Tools} tools */

@@ -36,7 +36,6 @@ const say = book("shared");
  * @property {readonly { update: (state: State, error: CoreError | null) => boolean }[]} fields each tells whether it shows the error
  * @property {Node} [below] what is asked below the sentence
  * @property {(state: State) => KnownCounts} [known] what counts as known, where it is not all of the ridden position
- * @property {(error: CoreError, state: State) => CoreError} [explain] an error in other words
  * @property {(state: State) => boolean} [compares] whether there is something to compare: else what would be drawn is hidden, and the question
  *   says so itself
  * @property {(state: State, answer: Answer | null) => void} [follow] what else follows the state
@@ -115,13 +114,12 @@ export function questionShell(host, tools, question) {
 
   /** @param {Pieces<Answer>} pieces @returns {View} */
   function show(pieces) {
-    const { words, wording, fields, compares, follow, explain, work, known = tools.known, answered } = pieces;
+    const { words, wording, fields, compares, follow, work, known = tools.known, answered } = pieces;
     const ask = layOut(pieces);
     let worded = wording?.(tools.store.get());
     return {
       answered,
-      update(state, answer, thrown) {
-        const error = thrown && (explain?.(thrown, state) ?? thrown);
+      update(state, answer, error) {
         const alone = compares?.(state) === false;
         // What the core refuses is not what the answer is about.
         if (answer && !alone)

@@ -167,9 +167,4 @@ export default {
   "table.knee_b": "Knie, neu",
   "table.thigh_a": "Schenkel, jetzt",
   "table.thigh_b": "Schenkel, neu",
-
-  "wrong.too-far":
-    "Das Bein reicht von {from} bis {to} nach dem oberen Totpunkt nicht zum Pedal; bei {at} fehlen {missing}. Mit dem Sattel auf {limit} oder weniger reicht es.",
-  "wrong.too-near":
-    "Das Bein faltet sich von {from} bis {to} nach dem oberen Totpunkt nicht bis zum Pedal; bei {at} ist es {missing} zu lang. Mit dem Sattel auf {limit} oder mehr geht es.",
 };

@@ -1,4 +1,7 @@
 // @ts-check
-/** Sentences that come from the core, which speaks English: there is nothing to translate. */
+/** What the core says: its own table of messages. What a field's default rests on stands in its table of fields. */
 
-export default {};
+import { messages } from "fasterby-tables";
+
+/** @type {Record<string, string>} */
+export default Object.fromEntries(messages.map(({ id, english }) => [id, english]));

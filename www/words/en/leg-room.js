@@ -162,9 +162,4 @@ export default {
   "table.knee_b": "Knee, new",
   "table.thigh_a": "Thigh, now",
   "table.thigh_b": "Thigh, new",
-
-  "wrong.too-far":
-    "The leg does not reach the pedal from {from} to {to} past the top; at {at} it is {missing} short. It reaches with the saddle at {limit} or less.",
-  "wrong.too-near":
-    "The leg does not fold up to the pedal from {from} to {to} past the top; at {at} it is {missing} too long. It does with the saddle at {limit} or more.",
 };

@@ -170,9 +170,4 @@ export default {
   "table.knee_b": "Genou, nouveau",
   "table.thigh_a": "Cuisse, actuel",
   "table.thigh_b": "Cuisse, nouveau",
-
-  "wrong.too-far":
-    "La jambe n’atteint pas la pédale de {from} à {to} après le point haut ; à {at} il manque {missing}. Avec la selle à {limit} ou moins, elle l’atteint.",
-  "wrong.too-near":
-    "La jambe ne se replie pas jusqu’à la pédale de {from} à {to} après le point haut ; à {at} elle est trop longue de {missing}. Avec la selle à {limit} ou plus, cela va.",
 };

@@ -5,8 +5,9 @@ use std::rc::Rc;
 use serde::{Deserialize, Serialize};
 
 use super::request::{EffortForm, Request, check_number};
-use crate::inputs::error::{Error, Kind, Warning, decimal};
+use crate::inputs::error::{Error, Kind, Warning};
 use crate::inputs::fields;
+use crate::inputs::message::{self, Message};
 use crate::inputs::quantity::{Column, Figure};
 use crate::numerics::distributions::normal_share;
 use crate::numerics::solve::{spaced, spaced_log};
@@ -172,7 +173,7 @@ const MOST_SPLITS: f64 = 200.0;
 /// A yaw table that ends too early is worth a word from this share of the time on: less is the first metres or a lull.
 const BEYOND_TABLE_SHARE: f64 = 0.02;
 /// From here on a power curve without a long-ride loss says too much, s.
-const OVERSTATED_FROM_S: f64 = 3000.0;
+pub(super) const OVERSTATED_FROM_S: f64 = 3000.0;
 /// From here on a power curve is a guess, s: three times as long as the published powers that its long-ride loss rests on
 /// (four-and-twenty).
 const FAR_FROM_S: f64 = 3.0 * 3600.0;
@@ -348,7 +349,7 @@ fn fixed_time(with: &With) -> Result<Option<f64>, Error> {
     };
     check_number(&fields::FOR_TIME_S, "with.for_time_s", fixed_s)?;
     if with.effort.time_s.is_some() {
-        let message = "with.for_time_s fixes the time already; a target time says it twice.";
+        let message = message::time_fixed_twice("with.for_time_s");
         return Err(Error::new(Kind::Conflict, "with.for_time_s", message));
     }
     Ok(Some(fixed_s))
@@ -360,8 +361,7 @@ fn target_time(with: &With) -> Result<Option<f64>, Error> {
     };
     check_number(&fields::TARGET_TIME_S, "with.target_time_s", target_s)?;
     if with.for_time_s.is_some() || with.effort.time_s.is_some() {
-        let message =
-            "with.target_time_s asks for the chance of a finish time, which is given here.";
+        let message = message::chance_of_given_time("with.target_time_s");
         return Err(Error::new(Kind::Conflict, "with.target_time_s", message));
     }
     Ok(Some(target_s))
@@ -501,25 +501,18 @@ fn doubts(
     sustainable_w: f64,
     warnings: &mut Vec<Warning>,
 ) {
-    let mut warn =
-        |field: &str, kind, message: String| warnings.push(Warning::new(field, kind, message));
+    let mut warn = |field: &str, message| warnings.push(Warning::of(field, message));
     // A watt is below what any meter tells.
     if !matches!(effort, Effort::Even) && power_w > sustainable_w + 1.0 {
-        let message = beyond_curve(power_w, sustainable_w);
-        warn("with.effort", "beyond_curve", message);
+        warn("with.effort", beyond_curve(power_w, sustainable_w));
     }
     if matches!(effort, Effort::Even) && ride.time_s < 120.0 && setup.power.peak_w.is_none() {
-        let message = "Below two minutes the power curve needs a peak power.";
-        warn("scenario.power.peak_w", "short_overstated", message.into());
+        warn("scenario.power.peak_w", message::short_overstated());
     }
     if let Some(last_deg) = setup.position.shape.last_yaw_deg()
         && ride.beyond_table_share > BEYOND_TABLE_SHARE
     {
-        let message = format!(
-            "The apparent wind comes from beyond {}°, the last row of your yaw table.",
-            decimal(last_deg)
-        );
-        warn("scenario.positions", "beyond_table", message);
+        warn("scenario.positions", message::beyond_table(last_deg));
     }
     long_doubts(setup, effort, ride.time_s, warnings);
     climb_doubt(&setup.course, warnings);
@@ -531,20 +524,20 @@ pub(super) fn long_doubts(setup: &Setup, effort: Effort, time_s: f64, warnings: 
         return;
     }
     if time_s > OVERSTATED_FROM_S && setup.power.long_ride.is_none() {
-        let message = "Without a long-ride loss the power curve overstates what can be held for an hour, by 5 % or more.";
-        warnings.push(Warning::new(
-            "scenario.power.long_ride_loss_w",
-            "hour_overstated",
-            message,
-        ));
+        warnings.push(hour_overstated());
     }
     if time_s > FAR_FROM_S {
-        let message = format!(
-            "A ride of {} hours is far beyond what a power curve rests on: the published powers behind it end at one hour. What can be held for so long is a guess, and food, sleep and weather decide.",
-            decimal((time_s / 3600.0).round())
-        );
-        warnings.push(Warning::new("scenario.power", "far_beyond", message));
+        let hours = (time_s / 3600.0).round() as usize;
+        warnings.push(Warning::of("scenario.power", message::far_beyond(hours)));
     }
+}
+
+/// What is said of long rides where the power curve has no long-ride loss.
+pub(super) fn hour_overstated() -> Warning {
+    Warning::of(
+        "scenario.power.long_ride_loss_w",
+        message::hour_overstated(),
+    )
 }
 
 /// What a turn would cost where an out-and-back course has none.
@@ -562,23 +555,17 @@ fn turn_doubt(scenario: &Scenario, setup: &Setup, power_w: f64, warnings: &mut V
         ..setup.clone()
     };
     if let (Ok(straight_s), Ok(turned_s)) = (time_s(setup, power_w), time_s(&turning, power_w)) {
-        let message = format!(
-            "Turning round is not counted. Braking, a half circle of {} m radius and getting back to speed would take about {} s; give the turn a radius to count it.",
-            decimal(radius_m),
-            decimal((turned_s - straight_s).round())
-        );
-        warnings.push(Warning::new(
+        let seconds = (turned_s - straight_s).round() as usize;
+        warnings.push(Warning::of(
             "scenario.course.turn_radius_m",
-            "turn_not_counted",
-            message,
+            message::turn_not_counted(radius_m, seconds),
         ));
     }
 }
 
 /// What is said of a power above the curve's.
-pub(super) fn beyond_curve(power_w: f64, sustainable_w: f64) -> String {
-    let (asked_w, allowed_w) = (decimal(power_w.round()), decimal(sustainable_w.round()));
-    format!("This asks {asked_w} W; your power curve allows {allowed_w} W for that long.")
+pub(super) fn beyond_curve(power_w: f64, sustainable_w: f64) -> Message {
+    message::beyond_curve(power_w.round(), sustainable_w.round())
 }
 
 /// Air thins with height, which one density for the whole course leaves out.
@@ -590,11 +577,8 @@ fn climb_doubt(course: &Course, warnings: &mut Vec<Warning>) {
         (low, high) = (low.min(height), high.max(height));
     }
     if high - low > MUCH_M {
-        let message = format!(
-            "The course spans {} m of height; the air is taken as one density, and thins by about 1 % in 90 m.",
-            decimal((high - low).round())
-        );
-        warnings.push(Warning::new("scenario.course", "one_density", message));
+        let message = message::one_density((high - low).round());
+        warnings.push(Warning::of("scenario.course", message));
     }
 }
 

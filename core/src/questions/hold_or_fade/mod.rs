@@ -6,6 +6,7 @@ use super::finish_time::{beyond_curve, long_doubts, own_effort};
 use super::request::{EffortForm, Request, check_number};
 use crate::inputs::error::{Error, Kind, Warning};
 use crate::inputs::fields;
+use crate::inputs::message;
 use crate::inputs::quantity::{Column, Figure, Quantity};
 use crate::numerics::solve::{root, spaced, within};
 use crate::physics::position::{Fade, Lapses, Position};
@@ -261,7 +262,7 @@ fn check(with: &With) -> Result<Effort, Error> {
     }
     match with.effort.check()? {
         Effort::Time(_) => {
-            let message = "A fixed finish time leaves nothing to compare; give a power or the best even effort.";
+            let message = message::fixed_time_compares_nothing();
             Err(Error::new(Kind::Conflict, "with.effort.kind", message))
         }
         effort => Ok(effort),
@@ -477,26 +478,22 @@ fn with_doubts(
     effort: Effort,
     ride: Paced,
 ) -> Vec<Warning> {
-    let mut warn =
-        |field: &str, kind, message: String| warnings.push(Warning::new(field, kind, message));
+    let mut warn = |field: &str, message| warnings.push(Warning::of(field, message));
     if low.position.lost_cda_m2().is_none() {
-        let message = "The low position neither fades nor lapses here; say when it goes, or both are simply held.";
-        warn("with.low", "never_lost", message.into());
+        warn("with.low", message::never_lost());
     }
     if let Some(fade) = low.position.fade
         && fade.begins_s >= ride.time_s
     {
-        warn(
-            "with.low",
-            "after_finish",
-            "The low position would begin to go only after the finish.".into(),
-        );
+        warn("with.low", message::after_finish());
     }
     let sustainable_w = low.power.sustainable_w(ride.time_s);
     // A watt is below what any meter tells.
     if matches!(effort, Effort::Power(_)) && ride.power_w > sustainable_w + 1.0 {
-        let message = beyond_curve(ride.power_w, sustainable_w);
-        warn("with.effort.power_w", "beyond_curve", message);
+        warn(
+            "with.effort.power_w",
+            beyond_curve(ride.power_w, sustainable_w),
+        );
     }
     long_doubts(low, effort, ride.time_s, &mut warnings);
     warnings

@@ -7,8 +7,9 @@ use std::f64::consts::TAU;
 use serde::{Deserialize, Serialize};
 
 use super::request::Request;
-use crate::inputs::error::{Error, Kind, Warning, decimal};
+use crate::inputs::error::{Error, Warning};
 use crate::inputs::fields::{self, Field};
+use crate::inputs::message::{self, Message};
 use crate::inputs::quantity::{Column, Figure, Known, Quantity};
 use crate::numerics::solve::{root_bracketed, spaced};
 use crate::physics::leg::{Ankle, CrankState, Leg, Linkage, OutOfReach, Seat, Turn, Vector};
@@ -466,9 +467,8 @@ fn numbers_of(name: &str, fit: &SetUp) -> Result<[Number; NUMBERS_OF_A_FIT], Err
     };
     let front = match (fit.bar_drop_m, fit.torso_deg) {
         (Some(_), Some(_)) => {
-            let field = format!("with.{name}.torso_deg");
-            let message = format!("Give with.{name}.bar_drop_m or {field}, not both.");
-            return Err(Error::new(Kind::Conflict, field, message));
+            let other = format!("with.{name}.bar_drop_m");
+            return Err(Error::not_both(format!("with.{name}.torso_deg"), &other));
         }
         (None, Some(torso_deg)) => number(&fields::TORSO_DEG, torso_deg),
         (drop_m, None) => number(
@@ -726,22 +726,14 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
     ];
     for (name, side) in ["a", "b"].into_iter().zip(&sides) {
         if side.straightest_knee_deg.value > NEARLY_STRAIGHT_DEG {
-            let message = "The leg is nearly straight there: a few millimetres of saddle move all of this a great deal.";
-            warnings.push(Warning::new(
-                format!("with.{name}.saddle_height_m"),
-                "nearly_straight",
-                message,
-            ));
+            let field = format!("with.{name}.saddle_height_m");
+            warnings.push(Warning::of(field, message::nearly_straight()));
         }
         if side.reach_share < SURELY_REACHES {
-            let message = format!(
-                "With {} of 100 combinations of these lengths the leg would not reach the pedal. Every ± is of the others, since the saddle was set to this leg; measured lengths would narrow it.",
-                decimal((100.0 * (1.0 - side.reach_share)).round())
-            );
-            warnings.push(Warning::new(
+            let of_hundred = (100.0 * (1.0 - side.reach_share)).round() as usize;
+            warnings.push(Warning::of(
                 format!("with.{name}.saddle_height_m"),
-                "may_not_reach",
-                message,
+                message::may_not_reach(of_hundred),
             ));
         }
     }
@@ -1041,34 +1033,30 @@ fn unfit((side, reason): (usize, Unfit)) -> Error {
     match reason {
         Unfit::Torso => Error::impossible(
             format!("with.{name}.bar_drop_m"),
-            "The trunk is too short for pads at this height: the shoulders would not meet them.",
+            message::trunk_too_short(),
         ),
         Unfit::Leg(leg) => {
             let (rider, missing) = *leg;
-            let whole = |degrees: f64| decimal(degrees.to_degrees().round());
-            let millimetres = decimal((missing.missing_m * 1000.0).round().max(1.0));
-            let [from, to, worst] =
-                [missing.from_rad, missing.to_rad, missing.worst_rad].map(whole);
-            let message = if missing.too_near {
-                format!(
-                    "The leg is too long to fold up to the pedal from {from}° to {to}° of the crank, by {millimetres} mm at {worst}°."
-                )
-            } else {
-                format!(
-                    "The leg is too short for the pedal from {from}° to {to}° of the crank, by {millimetres} mm at {worst}°."
-                )
-            };
+            let whole = |radians: f64| radians.to_degrees().round();
+            let [from, to, at] = [missing.from_rad, missing.to_rad, missing.worst_rad].map(whole);
+            let missing_m = (missing.missing_m * 1000.0).round().max(1.0) / 1000.0;
             let limit_m = reachable_saddle_m(&rider, missing.too_near);
-            let (min, max) = if missing.too_near {
-                (limit_m, None)
+            let (why, limited): (_, fn(Message, f64) -> Message) = if missing.too_near {
+                (
+                    message::leg_too_long(from, to, missing_m, at),
+                    message::saddle_at_least,
+                )
             } else {
-                (None, limit_m)
+                (
+                    message::leg_too_short(from, to, missing_m, at),
+                    message::saddle_at_most,
+                )
             };
-            Error {
-                min,
-                max,
-                ..Error::impossible(format!("with.{name}.saddle_height_m"), message)
-            }
+            let message = match limit_m {
+                Some(limit_m) => limited(why, limit_m),
+                None => why,
+            };
+            Error::impossible(format!("with.{name}.saddle_height_m"), message)
         }
     }
 }

@@ -5,6 +5,7 @@ use serde::{Deserialize, Serialize};
 use super::Candidate;
 use crate::inputs::error::{Error, Kind};
 use crate::inputs::fields::{self, Field};
+use crate::inputs::message;
 use crate::inputs::quantity::Quantity;
 use crate::numerics::solve::within;
 use crate::numerics::subsets::{Axis, Part};
@@ -187,10 +188,7 @@ impl Plan {
         change: &Change,
         path: &str,
     ) -> Result<Move, Error> {
-        let conflict = || {
-            let message = format!("{path} takes a field with by or share, or use_position.");
-            Error::new(Kind::Conflict, path, message)
-        };
+        let conflict = || Error::new(Kind::Conflict, path, message::neither_by_nor_share(path));
         match (&change.field, change.by, change.share, change.use_position) {
             (None, None, None, Some(position)) => Ok(Move::Ride(position_index(
                 scenario,
@@ -226,13 +224,9 @@ impl Plan {
         let named = |number: &&Number| number.path == field || number.field.key == field;
         let Some(first) = known.iter().find(named) else {
             let short: String = field.chars().take(80).collect();
-            let message =
-                format!("{path}.field is {short}, which is not a number of this scenario.");
-            return Err(Error::new(
-                Kind::UnknownField,
-                format!("{path}.field"),
-                message,
-            ));
+            let field = format!("{path}.field");
+            let message = message::no_such_number(&field, &short);
+            return Err(Error::new(Kind::UnknownField, field, message));
         };
         let every = first.field.key == field;
         let moves = |number: &Number| {
@@ -496,16 +490,12 @@ pub(super) fn check(candidate: &Candidate, c: usize) -> Result<(), Error> {
     ];
     for (name, text) in texts {
         if text.len() > fields::MOST_TEXT_BYTES {
-            let message = format!(
-                "{} is longer than {} bytes.",
-                path(name),
-                fields::MOST_TEXT_BYTES
-            );
+            let message = message::too_long(&path(name), fields::MOST_TEXT_BYTES);
             return Err(Error::new(Kind::TooLarge, path(name), message));
         }
     }
     if candidate.changes.len() > MOST_CHANGES {
-        let message = format!("{} has more than {MOST_CHANGES} changes.", path("changes"));
+        let message = message::too_many(&path("changes"), MOST_CHANGES);
         return Err(Error::new(Kind::TooLarge, path("changes"), message));
     }
     Ok(())

@@ -20,10 +20,11 @@ use std::rc::Rc;
 
 use serde::{Deserialize, Serialize};
 
+use super::finish_time::{OVERSTATED_FROM_S, hour_overstated};
 use super::request::{Request, check_number};
-use super::which_position::{LONG_S, hour_overstated};
 use crate::inputs::error::{Error, Kind, Warning};
 use crate::inputs::fields::{self, Evidence};
+use crate::inputs::message;
 use crate::inputs::quantity::{Column, Figure, Quantity};
 use crate::numerics::best_set::{self, Found, Item, Limits, MOST_ITEMS, on_average};
 use crate::numerics::schedule::Block;
@@ -432,11 +433,9 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
     }
     warnings.extend(season.long_ride_doubt()?);
     if chosen.as_ref().is_some_and(|chosen| chosen.cut_short) {
-        let message = "So many blocks of weeks overlap that not every schedule was tried; a better set may fit.";
-        warnings.push(Warning::new(
+        warnings.push(Warning::of(
             "with.candidates",
-            "schedules_cut_short",
-            message,
+            message::schedules_cut_short(),
         ));
     }
     let left_out = chosen
@@ -486,7 +485,7 @@ fn check(scenario: &Scenario, with: &With) -> Result<Vec<f64>, Error> {
         0 => Ok(vec![1.0; scenario.events.len()]),
         n if n == scenario.events.len() => Ok(with.times_ridden.clone()),
         _ => {
-            let message = "with.times_ridden needs one number for each of scenario.events.";
+            let message = message::times_for_each_event();
             Err(Error::new(Kind::Conflict, "with.times_ridden", message))
         }
     }
@@ -494,7 +493,7 @@ fn check(scenario: &Scenario, with: &With) -> Result<Vec<f64>, Error> {
 
 fn check_candidates(candidates: &[Candidate]) -> Result<(), Error> {
     if candidates.len() > MOST_ITEMS {
-        let message = format!("There are more than {MOST_ITEMS} candidates.");
+        let message = message::too_many("with.candidates", MOST_ITEMS);
         return Err(Error::new(Kind::TooLarge, "with.candidates", message));
     }
     candidates
@@ -962,7 +961,7 @@ impl<'a> Season<'a> {
         for event in self
             .events
             .iter()
-            .filter(|event| event.times_ridden > 0.0 && event.now.time_s > LONG_S)
+            .filter(|event| event.times_ridden > 0.0 && event.now.time_s > OVERSTATED_FROM_S)
         {
             let setup = self.setup(
                 event,
@@ -984,11 +983,14 @@ impl<'a> Season<'a> {
     ) -> Result<(Searched, Option<Chosen>), Error> {
         let parts = Parts::new(self.plan);
         let columns = self.columns.len();
-        let points =
-            subsets::points(&parts.parts).filter(|points| points * columns <= MOST_TIMES).ok_or_else(|| {
-                let message =
-                    "These candidates change too many different numbers to compare every set of them; leave some out.";
-                Error::new(Kind::TooLarge, "with.candidates", message)
+        let points = subsets::points(&parts.parts)
+            .filter(|points| points * columns <= MOST_TIMES)
+            .ok_or_else(|| {
+                Error::new(
+                    Kind::TooLarge,
+                    "with.candidates",
+                    message::too_many_numbers(),
+                )
             })?;
         let of = points * columns;
         let mut times = earlier(&with.so_far, of)?;
@@ -1021,8 +1023,7 @@ impl<'a> Season<'a> {
             let guess_w = setup.power.sustainable_w(before_s[column]).max(1.0);
             let ridden =
                 even_within(time_model.as_ref(), &setup, guess_w, accuracy).map_err(|_| {
-                    let message = "Together these changes leave a ride that cannot be ridden.";
-                    Error::impossible("with.candidates", message)
+                    Error::impossible("with.candidates", message::cannot_be_ridden_together())
                 })?;
             before_s[column] = ridden.time_s;
             times.push(ridden.time_s);
@@ -1335,14 +1336,14 @@ fn why_not(
 fn earlier(so_far: &[f64], of: usize) -> Result<Vec<f64>, Error> {
     let plausible = |time_s: &f64| time_s.is_finite() && *time_s > 0.0;
     if so_far.len() > of || !so_far.iter().all(plausible) {
-        let message = "with.so_far is not what an earlier asking of the same question gave.";
+        let message = message::not_as_before("with.so_far");
         return Err(Error::new(Kind::Conflict, "with.so_far", message));
     }
     Ok(so_far.to_vec())
 }
 
 fn no_position() -> Error {
-    Error::impossible("scenario.positions", "There is no such position.")
+    Error::impossible("scenario.positions", message::no_such_position())
 }
 
 /// The scenario on the same kind of road at another length: slopes and headings stay.

@@ -2,6 +2,7 @@
 
 use super::Candidate;
 use crate::inputs::error::{Error, Kind};
+use crate::inputs::message;
 
 /// For each candidate the place of the one that it requires.
 ///
@@ -15,7 +16,7 @@ pub(super) fn places(candidates: &[Candidate]) -> Result<Vec<Option<usize>>, Err
         let place = candidates.iter().position(|other| other.is_called(wanted));
         if place.is_none() && !wanted.is_empty() {
             let (path, short) = (field(c), wanted.chars().take(80).collect::<String>());
-            let message = format!("{path} is {short}, which is no change of this list.");
+            let message = message::no_such_change(&path, &short);
             return Err(Error::new(Kind::Conflict, path, message));
         }
         places.push(place.filter(|_| !wanted.is_empty()));
@@ -24,8 +25,7 @@ pub(super) fn places(candidates: &[Candidate]) -> Result<Vec<Option<usize>>, Err
         let mut before = std::iter::successors(places[c], |&at| places[at]).take(candidates.len());
         if before.any(|at| at == c) {
             let path = field(c);
-            let message =
-                format!("{path} leads back to itself: one of the changes must come first.");
+            let message = message::requires_itself(&path);
             return Err(Error::new(Kind::Conflict, path, message));
         }
     }

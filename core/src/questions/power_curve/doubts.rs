@@ -3,8 +3,9 @@
 use super::compared::{ModelName, SHORT_S};
 use super::held::Held;
 use super::{Basis, Marked, Tested, With};
-use crate::inputs::error::{Warning, decimal};
+use crate::inputs::error::Warning;
 use crate::inputs::fields;
+use crate::inputs::message;
 use crate::physiology::models::Model;
 
 /// What there is to doubt.
@@ -32,8 +33,7 @@ const BELOW_SD: f64 = -2.0;
 
 /// Adds the doubts.
 pub(super) fn add(warnings: &mut Vec<Warning>, seen: &Seen<'_>) {
-    let mut warn =
-        |field: &str, kind, message: &str| warnings.push(Warning::new(field, kind, message));
+    let mut warn = |field: &str, message| warnings.push(Warning::of(field, message));
     let own: Vec<&Tested> = seen
         .efforts
         .iter()
@@ -44,54 +44,22 @@ pub(super) fn add(warnings: &mut Vec<Warning>, seen: &Seen<'_>) {
         let field = format!("scenario.efforts[{}].power_w", tested.effort);
         let short = seen.model == Some(ModelName::TwoParameter) && tested.duration_s < SHORT_S;
         if !tested.used {
-            warn(
-                &field,
-                "beaten",
-                "A longer effort was harder than this one, so it was not all you had: the curve leaves it out.",
-            );
+            warn(&field, message::beaten());
         } else if tested.above_sd.is_some_and(|above| above < BELOW_SD) {
-            warn(
-                &field,
-                "not_maximal",
-                "This effort lies well below the curve of the others: it does not look like all you had.",
-            );
+            warn(&field, message::not_maximal());
         }
         if short {
             let field = format!("scenario.efforts[{}].duration_s", tested.effort);
-            warn(
-                &field,
-                "short",
-                "An effort under two minutes bends a two-parameter curve: CP comes out too high and W′ too low.",
-            );
+            warn(&field, message::short());
         }
     }
     match (seen.basis, used) {
         (Basis::Given, 0) => {}
-        (Basis::Given, _) => warn(
-            "scenario.efforts",
-            "no_curve",
-            "No curve of a rider goes through these efforts; your own CP and W′ are shown.",
-        ),
-        (Basis::Guessed, 1) => warn(
-            "scenario.efforts",
-            "one_effort",
-            "One effort does not tell CP from W′: W′ is taken as riders usually have it. An effort of another length would tell them apart.",
-        ),
-        (Basis::Guessed, _) if seen.apart => warn(
-            "scenario.efforts",
-            "hardly_harder",
-            "The shorter efforts are hardly harder than the longer ones, or far too much so, for all of them to be all you had: W′ is taken as riders usually have it.",
-        ),
-        (Basis::Guessed, _) => warn(
-            "scenario.efforts",
-            "one_length",
-            "Efforts of one length do not tell CP from W′: W′ is taken as riders usually have it. Add one much shorter or longer.",
-        ),
-        (Basis::Fitted, 2) => warn(
-            "scenario.efforts",
-            "two_efforts",
-            "Two efforts fix a curve but cannot check it; a third of another length would.",
-        ),
+        (Basis::Given, _) => warn("scenario.efforts", message::no_curve()),
+        (Basis::Guessed, 1) => warn("scenario.efforts", message::one_effort()),
+        (Basis::Guessed, _) if seen.apart => warn("scenario.efforts", message::hardly_harder()),
+        (Basis::Guessed, _) => warn("scenario.efforts", message::one_length()),
+        (Basis::Fitted, 2) => warn("scenario.efforts", message::two_efforts()),
         (Basis::Fitted, _) => {}
     }
     let reserve_j = match seen.held.model {
@@ -102,27 +70,23 @@ pub(super) fn add(warnings: &mut Vec<Warning>, seen: &Seen<'_>) {
         && let Some(reserve_j) = reserve_j
         && !(fields::W_PRIME_J.usual_min..=fields::W_PRIME_J.usual_max).contains(&reserve_j)
     {
-        let kilojoules = decimal((reserve_j / 100.0).round() / 10.0);
+        let rounded_j = (reserve_j / 100.0).round() * 100.0;
         let message = if reserve_j < fields::W_PRIME_J.usual_min {
-            format!(
-                "W′ comes out at {kilojoules} kJ, less than riders have: the shortest effort does not look like all you had. Repeat it before you use these."
-            )
+            message::w_prime_small(rounded_j)
         } else {
-            format!(
-                "W′ comes out at {kilojoules} kJ, more than riders have: the longest effort does not look like all you had. Repeat it before you use these."
-            )
+            message::w_prime_large(rounded_j)
         };
-        warn("scenario.efforts", "w_prime_implausible", &message);
+        warnings.push(Warning::new(
+            "scenario.efforts",
+            "w_prime_implausible",
+            message,
+        ));
     }
     let Some(longest_s) = seen.longest_s else {
         return;
     };
     if longest_s < LONG_ENOUGH_S {
-        warn(
-            "scenario.efforts",
-            "all_short",
-            "All efforts are under ten minutes: CP comes out too high, whatever the model. One of 12 to 20 minutes helps most.",
-        );
+        warnings.push(Warning::of("scenario.efforts", message::all_short()));
     }
     let farthest_s = seen
         .events
@@ -130,10 +94,8 @@ pub(super) fn add(warnings: &mut Vec<Warning>, seen: &Seen<'_>) {
         .map(|event| event.time_s)
         .fold(seen.with.hold_s, f64::max);
     if farthest_s > longest_s {
-        let minutes = decimal((longest_s / 60.0).round());
-        let message =
-            format!("Beyond {minutes} minutes, your longest effort, the curve is a guess.");
-        warn("with.hold_s", "extrapolated", &message);
+        let message = message::extrapolated((longest_s / 60.0).round() * 60.0);
+        warnings.push(Warning::of("with.hold_s", message));
     }
     let no_loss = match seen.held.model {
         Model::TwoParameter | Model::ThreeParameter => true,
@@ -143,10 +105,10 @@ pub(super) fn add(warnings: &mut Vec<Warning>, seen: &Seen<'_>) {
         Model::LogDecline | Model::PowerLaw => false,
     };
     if no_loss && farthest_s > OVERSTATED_FROM_S && longest_s < OVERSTATED_FROM_S {
-        warn(
+        warnings.push(Warning::new(
             "with.hold_s",
             "hour_overstated",
-            "A curve that levels off at CP overstates an hour: in trained riders CP was 323 W and the hour 309 W.",
-        );
+            message::levels_off(),
+        ));
     }
 }

@@ -8,6 +8,7 @@ use super::finish_time::{aero_share, beyond_curve, long_doubts, own_effort};
 use super::request::{EffortForm, Request, check_number};
 use crate::inputs::error::{Error, Kind, Warning};
 use crate::inputs::fields;
+use crate::inputs::message;
 use crate::inputs::quantity::{Column, Figure};
 use crate::numerics::solve::{chebyshev_points, lagrange_weights, root, spaced, within};
 use crate::physics::position::Position;
@@ -316,7 +317,7 @@ fn check(with: &With) -> Result<Effort, Error> {
     check_span(&fields::CDA_M2, "with.map_cda_m2", with.map_cda_m2)?;
     match with.effort.check()? {
         Effort::Time(_) => {
-            let message = "A fixed finish time leaves nothing to compare; give a power or the best even effort.";
+            let message = message::fixed_time_compares_nothing();
             Err(Error::new(Kind::Conflict, "with.effort.kind", message))
         }
         effort => Ok(effort),
@@ -335,7 +336,7 @@ fn check_span(field: &fields::Field, path: &str, span: Option<[f64; 2]>) -> Resu
     Err(Error::new(
         Kind::Conflict,
         path,
-        format!("{path} must run from the lower to the higher."),
+        message::from_low_to_high(path),
     ))
 }
 
@@ -523,7 +524,7 @@ fn with_doubts(
     // A watt is below what any meter tells.
     if matches!(effort, Effort::Power(_)) && base.power_w > sustainable_w + 1.0 {
         let message = beyond_curve(base.power_w, sustainable_w);
-        warnings.push(Warning::new("with.effort.power_w", "beyond_curve", message));
+        warnings.push(Warning::of("with.effort.power_w", message));
     }
     long_doubts(setup, effort, base.time_s, &mut warnings);
     warnings

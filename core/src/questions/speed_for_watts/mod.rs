@@ -3,8 +3,9 @@
 use serde::{Deserialize, Serialize};
 
 use super::request::{Request, check_number};
-use crate::inputs::error::{Error, Kind, Warning, decimal};
+use crate::inputs::error::{Error, Warning};
 use crate::inputs::fields;
+use crate::inputs::message;
 use crate::inputs::quantity::{Column, Figure, Quantity};
 use crate::numerics::solve::{spaced, within};
 use crate::physics::air::{Heading, RoadWind, STANDARD_DENSITY_KG_M3, apparent_wind};
@@ -292,10 +293,7 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
 
 fn asked(with: &With) -> Result<(Asked, &'static str, Quantity, &'static fields::Field), Error> {
     match (with.power_w, with.speed_m_s) {
-        (Some(_), Some(_)) => {
-            let message = "Give with.power_w or with.speed_m_s, not both.";
-            Err(Error::new(Kind::Conflict, "with.speed_m_s", message))
-        }
+        (Some(_), Some(_)) => Err(Error::not_both("with.speed_m_s", "with.power_w")),
         (None, Some(speed_m_s)) => {
             crate::scenario::check_quantity(&fields::SPEED_M_S, "with.speed_m_s", &speed_m_s)?;
             Ok((
@@ -341,37 +339,22 @@ fn doubts(
     warnings: &mut Vec<Warning>,
 ) {
     let cda_m2 = setup.position.cda_at_m2(0.0);
-    let mut warn =
-        |field: &str, kind, message: String| warnings.push(Warning::new(field, kind, message));
+    let mut warn = |field: &str, message| warnings.push(Warning::of(field, message));
     let needed_n = stretch.total_n(speed_m_s, cda_m2);
     if matches!(asked, Asked::Speed) && needed_n < 0.0 {
-        let message =
-            "The road and the wind push more than this speed needs: no pedalling, some braking."
-                .into();
-        warn("with.speed_m_s", "pushed", message);
+        warn("with.speed_m_s", message::pushed());
     }
     if needed_n > setup.machine.launch_force_n {
-        warn(
-            "scenario.bike.launch_force_n",
-            "launch",
-            "From rest this rider could not start here.".into(),
-        );
+        warn("scenario.bike.launch_force_n", message::launch());
     }
     if let Some(last_deg) = setup.position.shape.last_yaw_deg()
         && stretch.yaw(speed_m_s).to_degrees() > last_deg
     {
-        let message = format!(
-            "The apparent wind comes from beyond {}°, the last row of your yaw table.",
-            decimal(last_deg)
-        );
-        warn("scenario.positions", "beyond_table", message);
+        warn("scenario.positions", message::beyond_table(last_deg));
     }
     if !setup.position.shape.yaw_table.is_empty() && stretch.steady_speeds(road_power_w, cda_m2) > 1
     {
-        let message =
-            "In this wind more than one steady speed takes these watts; the highest is shown."
-                .into();
-        warn("with.power_w", "several_speeds", message);
+        warn("with.power_w", message::several_speeds());
     }
 }
 

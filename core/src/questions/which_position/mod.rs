@@ -2,9 +2,11 @@
 
 use serde::{Deserialize, Serialize};
 
+use super::finish_time::{OVERSTATED_FROM_S, hour_overstated};
 use super::request::{Request, check_number};
 use crate::inputs::error::{Error, Kind, Warning};
 use crate::inputs::fields;
+use crate::inputs::message;
 use crate::inputs::published::{MeanAndSd, PUBLISHED};
 use crate::inputs::quantity::{Column, Figure, Known};
 use crate::numerics::distributions::predicted_share;
@@ -323,8 +325,6 @@ const DOUBT_POINTS: (usize, usize) = (7, 4);
 const MOST_COSTS: usize = 120;
 /// The course of all choices and events together has at most about as many points: a second or so of work.
 const MOST_POINTS_TOGETHER: usize = 6_000;
-/// Beyond this the power curve needs to know what long rides lose, s.
-pub(super) const LONG_S: f64 = 3000.0;
 
 /// Answers the question.
 ///
@@ -493,7 +493,7 @@ fn choices(scenario: &Scenario, with: &With) -> Result<(Vec<Ridden>, usize), Err
     for (i, &index) in named.iter().enumerate() {
         let position = position_index(scenario, index, &format!("with.positions[{i}]"))?;
         if named[..i].contains(&position) {
-            let message = format!("with.positions names position {position} twice.");
+            let message = message::position_twice(position);
             return Err(Error::new(
                 Kind::Conflict,
                 format!("with.positions[{i}]"),
@@ -517,9 +517,7 @@ fn choices(scenario: &Scenario, with: &With) -> Result<(Vec<Ridden>, usize), Err
             rides.extend(scenario.as_worn(&[position]));
         }
         if rides.len() > MOST_CHOICES {
-            let message = format!(
-                "There are more than {MOST_CHOICES} choices: name fewer positions to compare."
-            );
+            let message = message::too_many_choices(MOST_CHOICES);
             return Err(Error::new(Kind::TooLarge, "with.positions", message));
         }
     }
@@ -541,7 +539,7 @@ fn choices(scenario: &Scenario, with: &With) -> Result<(Vec<Ridden>, usize), Err
             Error::new(
                 Kind::Conflict,
                 "with.reference",
-                "with.reference is not among with.positions.",
+                message::reference_left_out(),
             )
         })?;
     Ok((rides, place))
@@ -560,10 +558,9 @@ fn choice(ride: Ridden, setup: &Setup) -> PositionChoice {
 /// What cannot be ridden, named at the event.
 fn at_event(error: Error, event: usize) -> Error {
     let field = format!("scenario.events[{event}].distance_m");
-    let message = format!("{} This is at event {}.", error.message, event + 1);
     Error {
         field,
-        message,
+        message: message::at_event(error.message, event + 1),
         ..error
     }
 }
@@ -921,7 +918,7 @@ fn lower_bars(
 
 fn long_ride_doubt(setups: &[Setup], known_rides: &[KnownRide]) -> Option<Warning> {
     let overstated = |known: &&KnownRide| {
-        known.ride.time_s > LONG_S
+        known.ride.time_s > OVERSTATED_FROM_S
             && setups
                 .get(known.choice)
                 .is_some_and(|setup| setup.power.long_ride.is_none())
@@ -930,14 +927,4 @@ fn long_ride_doubt(setups: &[Setup], known_rides: &[KnownRide]) -> Option<Warnin
         .iter()
         .find(overstated)
         .map(|_| hour_overstated())
-}
-
-/// What is said of rides longer than [`LONG_S`] where the power curve has no long-ride loss.
-pub(super) fn hour_overstated() -> Warning {
-    let message = "Without a long-ride loss the power curve overstates what can be held for an hour, by 5 % or more.";
-    Warning::new(
-        "scenario.power.long_ride_loss_w",
-        "hour_overstated",
-        message,
-    )
 }

@@ -1,0 +1,345 @@
+//! What the core says, as data: which sentence of the message catalogues, and the values in it.
+//!
+//! The one table of [`MESSAGES`] gives each sentence its name, the kinds of its values and its English text. It makes a
+//! function for each, which takes exactly these values. The page writes a message in the reader's language and units; the
+//! command line writes the English text in SI units.
+
+use std::fmt;
+
+use serde::Serialize;
+use serde::ser::{SerializeMap, SerializeStruct, Serializer};
+
+use crate::inputs::fields::{QuantityKind, only_in_tables};
+
+/// A value in a message.
+#[derive(Clone, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(untagged)]
+pub enum Value {
+    /// How many.
+    Count(#[cfg_attr(feature = "types", ts(type = "number"))] u64),
+    /// A text of the request, or a word of the boundary.
+    Text(String),
+    /// A field of the request.
+    Field {
+        /// Its path.
+        field: String,
+    },
+    /// A number with what it measures.
+    Quantity {
+        /// What it measures.
+        kind: QuantityKind,
+        /// In the SI unit of its kind; shares are fractions of one.
+        value: f64,
+    },
+    /// Another message, of which this one says more.
+    Message(Box<Message>),
+}
+
+impl fmt::Display for Value {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match self {
+            Self::Count(count) => write!(f, "{count}"),
+            Self::Text(text) => f.write_str(text),
+            Self::Field { field } => f.write_str(field),
+            Self::Quantity { kind, value } => f.write_str(&in_words(*kind, *value)),
+            Self::Message(message) => message.fmt(f),
+        }
+    }
+}
+
+/// A number with its SI unit, shares in percent.
+fn in_words(kind: QuantityKind, value: f64) -> String {
+    // Percentages of decimal fractions have digits at the end that nobody wrote.
+    const LAST_DIGIT: f64 = 1e-9;
+    if matches!(kind, QuantityKind::Share | QuantityKind::Grade) {
+        return format!(
+            "{} %",
+            decimal((100.0 * value / LAST_DIGIT).round() * LAST_DIGIT)
+        );
+    }
+    let space = if matches!(kind.unit(), "" | "°") {
+        ""
+    } else {
+        " "
+    };
+    format!("{}{space}{}", decimal(value), kind.unit())
+}
+
+/// Formats a number for a message: the shortest text that reads back as it. The writer of JSON is linked already, and the
+/// standard library's costs the module sixteen kilobytes.
+fn decimal(number: f64) -> String {
+    let text = serde_json::Number::from_f64(number)
+        .map_or("not a number".to_owned(), |number| number.to_string());
+    text.strip_suffix(".0").map(str::to_owned).unwrap_or(text)
+}
+
+/// The values of a message by the names of their placeholders.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Values(pub Vec<(&'static str, Value)>);
+
+impl Serialize for Values {
+    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        let mut map = serializer.serialize_map(Some(self.0.len()))?;
+        for (name, value) in &self.0 {
+            map.serialize_entry(name, value)?;
+        }
+        map.end()
+    }
+}
+
+/// A sentence of the catalogues with its values.
+#[derive(Clone, Debug, PartialEq)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+pub struct Message {
+    /// The name of the sentence in the catalogues.
+    pub text: &'static str,
+    /// What stands at its placeholders.
+    #[cfg_attr(feature = "types", ts(type = "{ [name: string]: Value }"))]
+    pub values: Values,
+}
+
+impl Serialize for Message {
+    /// `{ text, values }`, and with the feature `tables` the English sentence as `message`.
+    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        let in_english = cfg!(feature = "tables");
+        let mut object = serializer.serialize_struct("Message", 2 + usize::from(in_english))?;
+        object.serialize_field("text", self.text)?;
+        object.serialize_field("values", &self.values)?;
+        if in_english {
+            object.serialize_field("message", &self.to_string())?;
+        }
+        object.end()
+    }
+}
+
+impl fmt::Display for Message {
+    /// The English sentence, its numbers in SI units.
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        let english = MESSAGES
+            .iter()
+            .find(|known| known.id == self.text)
+            .map_or(self.text, |known| known.english);
+        let mut pieces = english.split(['{', '}']);
+        // Outside and inside of the braces in turn.
+        while let Some(literal) = pieces.next() {
+            f.write_str(literal)?;
+            let Some(name) = pieces.next() else { break };
+            if let Some((_, value)) = self
+                .values
+                .0
+                .iter()
+                .find(|(placeholder, _)| *placeholder == name)
+            {
+                value.fmt(f)?;
+            }
+        }
+        Ok(())
+    }
+}
+
+/// A sentence of the table.
+#[derive(Clone, Copy, Debug, PartialEq, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+pub struct Sentence {
+    /// Its name in the catalogues.
+    pub id: &'static str,
+    /// Its English text with `{placeholders}`.
+    pub english: &'static str,
+    /// The names of its placeholders.
+    pub placeholders: &'static [&'static str],
+}
+
+/// What a function of the table takes for a placeholder of a kind.
+macro_rules! taken {
+    (Count) => {
+        usize
+    };
+    (Text) => {
+        &str
+    };
+    (Field) => {
+        &str
+    };
+    (Measured) => {
+        (QuantityKind, f64)
+    };
+    (Message) => {
+        Message
+    };
+    ($quantity:ident) => {
+        f64
+    };
+}
+
+/// What is kept of it.
+macro_rules! kept {
+    (Count, $value:expr) => {
+        Value::Count($value as u64)
+    };
+    (Text, $value:expr) => {
+        Value::Text($value.to_owned())
+    };
+    (Field, $value:expr) => {
+        Value::Field {
+            field: $value.to_owned(),
+        }
+    };
+    (Measured, $value:expr) => {
+        Value::Quantity {
+            kind: $value.0,
+            value: $value.1,
+        }
+    };
+    (Message, $value:expr) => {
+        Value::Message(Box::new($value))
+    };
+    ($quantity:ident, $value:expr) => {
+        Value::Quantity {
+            kind: QuantityKind::$quantity,
+            value: $value,
+        }
+    };
+}
+
+macro_rules! messages {
+    ($($id:ident($($name:ident: $kind:tt),*) = $english:literal;)*) => {
+        $(
+            #[doc = $english]
+            pub fn $id($($name: taken!($kind)),*) -> Message {
+                Message { text: stringify!($id), values: Values(vec![$((stringify!($name), kept!($kind, $name))),*]) }
+            }
+        )*
+        /// Every sentence.
+        pub static MESSAGES: &[Sentence] = &[$(Sentence {
+            id: only_in_tables(stringify!($id)),
+            english: only_in_tables($english),
+            placeholders: &[$(only_in_tables(stringify!($name))),*],
+        }),*];
+    };
+}
+
+messages! {
+    // Of any field.
+    not_a_number(field: Field) = "{field} is not a number that can be used.";
+    out_of_range(field: Field, is: Measured, low: Measured, high: Measured) = "{field} is {is}; it runs from {low} to {high}.";
+    unusual(field: Field, is: Measured, low: Measured, high: Measured) = "{field} is {is}; it is usually from {low} to {high}.";
+    missing(field: Field) = "{field} is missing.";
+    too_long(field: Field, most: Count) = "{field} is longer than {most} bytes.";
+    too_many(field: Field, most: Count) = "{field} has more than {most} entries.";
+    not_both(field: Field, other: Field) = "Give {other} or {field}, not both.";
+
+    // Reading a request.
+    too_large(most: Count) = "The request is larger than {most} bytes, the most that is read.";
+    not_json(why: Text) = "The request is not JSON: {why}.";
+    not_data() = "The request is not data that can be written as JSON.";
+    wrong_type(found: Text, wanted: Text) = "Found {found}, expected {wanted}.";
+    unknown_field(name: Text, known: Text) = "There is no field {name} here; there are {known}.";
+    unknown_word(word: Text, known: Text) = "{word} is none of the words that may stand here: {known}.";
+    twice(name: Text) = "The field {name} stands here twice.";
+    unreadable(why: Text) = "This cannot be read: {why}.";
+    unknown_question(known: Text) = "There is no such question; there are {known}.";
+    newer_version(version: Count, reads: Count) = "This was saved by a newer version ({version}); this one reads version {reads}. It is left as it is.";
+    older_version(version: Count, oldest: Count) = "This is of version {version}; the oldest version that is read is {oldest}.";
+
+    // A scenario that contradicts itself.
+    no_position() = "There is no position: give at least one.";
+    no_such_position() = "There is no such position.";
+    no_event() = "There is no event: give at least one, or leave events out.";
+    not_a_date(field: Field) = "{field} is not a day such as 2026-05-01.";
+    not_of_simple_course(field: Field) = "{field} does not belong to a simple course.";
+    not_of_profile(field: Field) = "{field} does not belong to a course given as a profile.";
+    dew_point_above_temperature(field: Field) = "{field} is above the temperature, which cannot be.";
+    pressure_beyond(low: Pressure, high: Pressure) = "The pressure at the course comes out beyond {low} to {high}.";
+    not_above(field: Field, other: Field) = "{field} must be above {other}.";
+    before(field: Field, other: Field) = "{field} must not be before {other}.";
+    no_such_equipment(field: Field) = "{field} names a piece of equipment that is not there.";
+    more_than_whole(field: Field) = "{field} come to more than the whole time together.";
+    rows_not_in_order(field: Field) = "{field} must be larger than in the row before.";
+    too_few_points() = "A profile needs at least two points.";
+    points_too_close(field: Field, least: Length) = "{field} must be at least {least} beyond the point before.";
+    too_steep(point: Count, grade: Grade) = "The road to point {point} rises by {grade}, more than is ridden.";
+
+    // What is doubtful about a scenario.
+    simplified(before: Count, after: Count) = "The course has {before} points; it is ridden over {after} that keep its shape.";
+    wind_ignored() = "The wind's direction is ignored, as chosen: the ride is in calm air of the same density.";
+    no_bearings() = "The wind is left out, because the course does not say which way it leads. Give its points a bearing in degrees, clockwise from north.";
+    altitude_differs(altitude: Height, mean: Height) = "The air is taken at an altitude of {altitude}, but the course's points lie at {mean} in the mean. Leave the altitude out to follow them.";
+    altitude_counted(altitude: Height, loss: Share) = "At {altitude} your power curve is lowered by {loss} at five minutes, after ten cyclists who were not used to altitude (Clark et al. 2007).";
+    thin_air(altitude: Height, loss: Share) = "The thin air at {altitude} makes you faster here, but takes no power from you. Ten cyclists lost {loss} over five minutes at that height: if your power was tested lower down, switch on the loss of power with altitude.";
+    heat() = "Hot air is thin and makes you faster here, but takes no power from you. In heat riders hold less, the longer the ride the more.";
+    wind_law() = "The wind law is only indicative so close to rough ground; a stated shelter may serve better.";
+
+    // Rides.
+    stops_at_steep(distance: Length, push: Force) = "The rider comes to a stop after {distance}: the road there takes a push of {push}, more than the greatest push of this rider and gear.";
+    stops(distance: Length) = "The rider comes to a stop after {distance}: too little power for this road and wind.";
+    time_out_of_reach() = "No power from 1 to 2500 W gives this time on this course.";
+    nothing_sustainable() = "This power curve falls to nothing before the finish.";
+    effort_without(field: Field) = "{field} does not belong to this kind of effort.";
+    fixed_time_compares_nothing() = "A fixed finish time leaves nothing to compare; give a power or the best even effort.";
+    not_as_before(field: Field) = "{field} is not what an earlier answer to the same question gave.";
+    beyond_curve(asked: Power, allowed: Power) = "This asks {asked}; your power curve allows {allowed} for that long.";
+    beyond_table(last: Angle) = "The apparent wind comes from beyond {last}, the last row of your yaw table.";
+    hour_overstated() = "Without a long-ride loss the power curve overstates what can be held for an hour, by 5 % or more.";
+    far_beyond(hours: Count) = "A ride of {hours} hours is far beyond what a power curve rests on: the published powers behind it end at one hour. What can be held for so long is a guess, and food, sleep and weather decide.";
+
+    // speed-for-watts
+    pushed() = "The road and the wind push more than this speed needs: no pedalling, some braking.";
+    launch() = "From rest this rider could not start here.";
+    several_speeds() = "In this wind more than one steady speed takes these watts; the highest is shown.";
+
+    // power-or-drag
+    from_low_to_high(field: Field) = "{field} must run from the lower to the higher.";
+
+    // finish-time
+    time_fixed_twice(field: Field) = "{field} fixes the time already; a target time says it twice.";
+    chance_of_given_time(field: Field) = "{field} asks for the chance of a finish time, which is given here.";
+    short_overstated() = "Below two minutes the power curve needs a peak power.";
+    turn_not_counted(radius: Length, seconds: Count) = "Turning round is not counted. Braking, a half circle of {radius} radius and getting back to speed would take about {seconds} s; give the turn a radius to count it.";
+    one_density(climb: Height) = "The course spans {climb} of height; the air is taken as one density, and thins by about 1 % in 90 m.";
+
+    // hold-or-fade
+    never_lost() = "The low position neither fades nor lapses here; say when it goes, or both are simply held.";
+    after_finish() = "The low position would begin to go only after the finish.";
+
+    // power-curve
+    beaten() = "A longer effort was harder than this one, so it was not all you had: the curve leaves it out.";
+    not_maximal() = "This effort lies well below the curve of the others: it does not look like all you had.";
+    short() = "An effort under two minutes bends a two-parameter curve: CP comes out too high and W′ too low.";
+    no_curve() = "No curve of a rider goes through these efforts; your own CP and W′ are shown.";
+    one_effort() = "One effort does not tell CP from W′: W′ is taken as riders usually have it. An effort of another length would tell them apart.";
+    hardly_harder() = "The shorter efforts are hardly harder than the longer ones, or far too much so, for all of them to be all you had: W′ is taken as riders usually have it.";
+    one_length() = "Efforts of one length do not tell CP from W′: W′ is taken as riders usually have it. Add one much shorter or longer.";
+    two_efforts() = "Two efforts fix a curve but cannot check it; a third of another length would.";
+    w_prime_small(w_prime: Work) = "W′ comes out at {w_prime}, less than riders have: the shortest effort does not look like all you had. Repeat it before you use these.";
+    w_prime_large(w_prime: Work) = "W′ comes out at {w_prime}, more than riders have: the longest effort does not look like all you had. Repeat it before you use these.";
+    all_short() = "All efforts are under ten minutes: CP comes out too high, whatever the model. One of 12 to 20 minutes helps most.";
+    extrapolated(longest: Duration) = "Beyond {longest}, your longest effort, the curve is a guess.";
+    levels_off() = "A curve that levels off at CP overstates an hour: in trained riders CP was 323 W and the hour 309 W.";
+
+    // leg-room
+    nearly_straight() = "The leg is nearly straight there: a few millimetres of saddle move all of this a great deal.";
+    may_not_reach(of_hundred: Count) = "With {of_hundred} of 100 combinations of these lengths the leg would not reach the pedal. Every ± is of the others, since the saddle was set to this leg; measured lengths would narrow it.";
+    trunk_too_short() = "The trunk is too short for pads at this height: the shoulders would not meet them.";
+    leg_too_long(from: JointAngle, to: JointAngle, missing: FitLength, at: JointAngle) = "The leg is too long to fold up to the pedal from {from} to {to} past the top; at {at} it is {missing} too long.";
+    leg_too_short(from: JointAngle, to: JointAngle, missing: FitLength, at: JointAngle) = "The leg does not reach the pedal from {from} to {to} past the top; at {at} it is {missing} short.";
+    saddle_at_least(why: Message, limit: FitLength) = "{why} It fits with the saddle at {limit} or more.";
+    saddle_at_most(why: Message, limit: FitLength) = "{why} It reaches with the saddle at {limit} or less.";
+
+    // which-position
+    position_twice(position: Count) = "Position {position} is named twice among those to compare.";
+    too_many_choices(most: Count) = "There are more than {most} choices: name fewer positions to compare.";
+    no_such_choice() = "There is no such choice.";
+    reference_left_out() = "The reference is not among the positions to compare.";
+    at_event(why: Message, event: Count) = "{why} This is at event {event}.";
+
+    // next-gain
+    neither_by_nor_share(field: Field) = "{field} takes a field with by or share, or use_position.";
+    no_such_number(field: Field, name: Text) = "{field} is {name}, which is not a number of this scenario.";
+    no_such_change(field: Field, name: Text) = "{field} is {name}, which is no change of this list.";
+    requires_itself(field: Field) = "{field} leads back to itself: one of the changes must come first.";
+    times_for_each_event() = "How often each event is ridden needs one number for each event.";
+    schedules_cut_short() = "So many blocks of weeks overlap that not every schedule was tried; a better set may fit.";
+    too_many_numbers() = "These candidates change too many different numbers to compare every set of them; leave some out.";
+    cannot_be_ridden_together() = "Together these changes leave a ride that cannot be ridden.";
+}

@@ -5,7 +5,10 @@
  * scope, such as other pages of the same site, is left to the network.
  */
 
-const scope = /** @type {any} */ (globalThis);
+/** What a service worker has that a page has not. @typedef {{ registration: { scope: string }, clients: { claim(): Promise<void> }, addEventListener(name: string, listen: (event: Arrival) => void): void }} WorkerScope */
+/** @typedef {{ request: Request, waitUntil(done: Promise<unknown>): void, respondWith(response: Promise<Response>): void }} Arrival */
+
+const scope = /** @type {WorkerScope} */ (/** @type {unknown} */ (globalThis));
 /** Both are written in at build time. */
 const VERSION = "__VERSION__";
 /** By address from the scope, the hash that each must have. */
@@ -71,9 +74,9 @@ async function answer(file, request) {
   return (await cache.match(file)) ?? fetch(request);
 }
 
-scope.addEventListener("install", (/** @type {any} */ event) => event.waitUntil(install()));
-scope.addEventListener("activate", (/** @type {any} */ event) => event.waitUntil(activate()));
-scope.addEventListener("fetch", (/** @type {any} */ event) => {
+scope.addEventListener("install", (event) => event.waitUntil(install()));
+scope.addEventListener("activate", (event) => event.waitUntil(activate()));
+scope.addEventListener("fetch", (event) => {
   const file = keptFor(event.request);
   if (file) event.respondWith(answer(file, event.request));
 });

@@ -105,6 +105,28 @@ test("a hundred hostile links are read or refused with a sentence, and reach no 
   }
 });
 
+test("a link that holds no object is refused", async () => {
+  await speaking("en");
+  for (const text of [
+    "[1]",
+    "5",
+    "null",
+    '"x"',
+    "true",
+    '{"s":[1]}',
+    '{"w":5}',
+    '{"s":{"rider":{"total_mass_kg":1e999}}}',
+  ])
+    for (const link of [plainLink(text), packedLink(text)])
+      await assert.rejects(() => decode(link, defaults), LinkError, text);
+});
+
+test("a number too large for the page is refused where JSON is read", () => {
+  for (const text of ["1e999", '{"power_w":1e999}', '[{"a":[-1e400]}]'])
+    assert.throws(() => readJson(text), SyntaxError);
+  assert.deepEqual(readJson('{"power_w":1e308}'), { power_w: 1e308 });
+});
+
 test("brackets without end are refused before they are read", () => {
   for (const text of [nested(1_900_000), `{"a":${nested(65)}}`, objects(65)])
     assert.throws(() => readJson(text), SyntaxError);

@@ -3,13 +3,13 @@
 
 import { asCoreError, ask } from "../core.js";
 import { errorWords } from "../frame/field-words.js";
-import { readJson } from "../parts/json.js";
+import { isObject, readJson } from "../parts/json.js";
 import { requestOf } from "../questions/shared/request.js";
 import { decode, LinkError, patched, questionOf } from "../state/address.js";
 import { knownUnits, UNIT_CHOICES, usualUnits } from "../units.js";
 import { book } from "../words/index.js";
 
-/** @import { With } from "../types/page.d.ts" */
+/** @import { JsonObject, With } from "../types/page.d.ts" */
 /** @import { Question } from "../questions/index.js" */
 /** @import { State } from "../state/history.js" */
 /** @import { scenarioFiller } from "../state/scenario.js" */
@@ -64,7 +64,8 @@ export async function stateFrom(given, question, { questions, filler }) {
   const base =
     linked?.question === id ? linked : { scenario: linked?.scenario ?? defaults.scenario, with: question.defaults };
   const changes = parsed("scenario", given.scenario);
-  const course = changes.course?.kind === "profile" ? { ...base.scenario, course: {} } : base.scenario;
+  const course =
+    isObject(changes.course) && changes.course.kind === "profile" ? { ...base.scenario, course: {} } : base.scenario;
   const scenario = patched(course, changes);
   const details = patched(base.with, parsed("with", given.with));
 
@@ -80,7 +81,8 @@ export async function stateFrom(given, question, { questions, filler }) {
   };
   check("finish-time", { scenario, with: { effort: { kind: "even" } } });
   const filled = filler.fill(scenario);
-  for (const name of question.positionFields ?? []) if (details[name] >= filled.positions.length) details[name] = 0;
+  for (const name of question.positionFields ?? [])
+    if (Number(details[name]) >= filled.positions.length) details[name] = 0;
   const state = {
     question: id,
     scenario: filled,
@@ -103,13 +105,13 @@ export function unitsFrom({ units, lang }) {
   return knownUnits(Object.fromEntries(found), usualUnits(lang || navigator.language));
 }
 
-/** @param {string} name @param {string | null} text @returns {Record<string, any>} */
+/** @param {string} name @param {string | null} text @returns {JsonObject} */
 function parsed(name, text) {
   if (!text?.trim()) return {};
   if (text.length > MOST_CHARACTERS) throw new GivenError(words("tooLong", { name }));
   try {
     const value = readJson(text);
-    if (value !== null && typeof value === "object" && !Array.isArray(value)) return value;
+    if (isObject(value)) return value;
   } catch {
     // Said below.
   }

@@ -5,6 +5,7 @@ import { decode, encode, LinkError, questionOf } from "../state/address.js";
 import { book } from "../words/index.js";
 
 /** @import { State, Store } from "../state/history.js" */
+/** @import { JsonObject, Linked } from "../types/page.d.ts" */
 
 /** The address follows once the hands rest: browsers refuse many changes in a row. */
 const REST_MS = 400;
@@ -14,10 +15,10 @@ const say = book("page");
 /**
  * @param {object} page
  * @param {Store} page.store
- * @param {{ scenario: any, with: (question: string) => any }} page.defaults
+ * @param {{ scenario: JsonObject, with: (question: string) => JsonObject }} page.defaults
  * @param {(question: string) => boolean} page.exists
  * @param {(question: string) => boolean} page.withScenario whether its links carry the scenario
- * @param {(linked: { question: string, scenario: any, with: any, otherDefaults: boolean }) => Promise<void>} page.onLink a link with numbers was opened
+ * @param {(linked: Linked) => Promise<void>} page.onLink a link with numbers was opened
  * @param {(message: string) => void} page.onTrouble
  */
 export function createNavigation({ store, defaults, exists, withScenario, onLink, onTrouble }) {

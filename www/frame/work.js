@@ -1,6 +1,7 @@
 // @ts-check
 /** The rider's work between visits: restored, saved as it changes, never lost to a link, never mixed up between tabs. */
 
+import { isObject } from "../parts/json.js";
 import { patched } from "../state/address.js";
 import { same } from "../state/scenario.js";
 import { book } from "../words/index.js";
@@ -8,6 +9,7 @@ import { book } from "../words/index.js";
 /** @import { Page } from "./page.js" */
 /** @import { deviceStorage } from "../state/storage.js" */
 /** @import { State } from "../state/history.js" */
+/** @import { Json, JsonObject, Linked, Work } from "../types/page.d.ts" */
 
 const REST_MS = 500;
 
@@ -16,7 +18,7 @@ const say = book("page");
 /**
  * @param {Page} page
  * @param {ReturnType<typeof deviceStorage>} storage
- * @param {(question: string) => any} defaultsOf a question's own defaults
+ * @param {(question: string) => JsonObject} defaultsOf a question's own defaults
  */
 export function createWork({ store, filler, check, notify, questions }, storage, defaultsOf) {
   /** @type {ReturnType<typeof setTimeout> | undefined} */
@@ -47,7 +49,7 @@ export function createWork({ store, filler, check, notify, questions }, storage,
 
   /**
    * Puts work from a file, a link or the device in place, as one step of undo.
-   * @param {{ question?: string, scenario: any, with?: Record<string, any> }} work
+   * @param {Work} work
    * @returns {string | null} the sentence about what is wrong with it; then nothing was changed
    */
   function adopt({ question, scenario, with: details }) {
@@ -57,17 +59,18 @@ export function createWork({ store, filler, check, notify, questions }, storage,
     return null;
   }
 
-  /** The state with work in it whose scenario has been checked. @param {{ question?: string, scenario: any, with?: Record<string, any> }} work @returns {State} */
+  /** The state with work in it whose scenario has been checked. @param {Work} work @returns {State} */
   function stateWith({ question, scenario, with: details }) {
     const state = store.get();
-    /** @type {Record<string, any>} */
+    /** @type {Record<string, JsonObject>} */
     const next = { ...state.with };
     for (const [id, given] of Object.entries(details ?? {}))
-      if (Object.hasOwn(next, id)) next[id] = { ...defaultsOf(id), ...patched(defaultsOf(id), given) };
+      if (Object.hasOwn(next, id) && isObject(given))
+        next[id] = { ...defaultsOf(id), ...patched(defaultsOf(id), given) };
     const filled = filler.fill(scenario);
     for (const { id, positionFields = [] } of questions) {
       for (const name of positionFields)
-        if (next[id][name] >= filled.positions.length) next[id] = { ...next[id], [name]: 0 };
+        if (Number(next[id][name]) >= filled.positions.length) next[id] = { ...next[id], [name]: 0 };
     }
     return {
       ...state,
@@ -83,35 +86,32 @@ export function createWork({ store, filler, check, notify, questions }, storage,
     if (!own || adopt(own)) store.undo();
   }
 
-  /** A question's own numbers as far as each is of the kind that it is by default: nobody has looked at the rest. @param {Record<string, any>} details */
+  /** A question's own numbers as far as each is of the kind that it is by default: nobody has looked at the rest. @param {JsonObject} details */
   function usable(details) {
-    const kind = (/** @type {any} */ value) =>
-      Array.isArray(value) ? "list" : value === null ? "nothing" : typeof value;
-    return Object.fromEntries(
-      Object.entries(details)
-        .filter(([id, given]) => Object.hasOwn(store.get().with, id) && kind(given) === "object")
-        .map(([id, given]) => {
-          const defaults = defaultsOf(id);
-          return [
-            id,
-            Object.fromEntries(
-              Object.entries(given).filter(
-                ([name, value]) =>
-                  !Object.hasOwn(defaults, name) ||
-                  kind(value) === kind(defaults[name]) ||
-                  isNumber(value, defaults[name]),
-              ),
-            ),
-          ];
-        }),
-    );
+    /** @type {JsonObject} */
+    const kept = {};
+    for (const [id, given] of Object.entries(details))
+      if (Object.hasOwn(store.get().with, id) && isObject(given)) kept[id] = ofKind(given, defaultsOf(id));
+    return kept;
   }
 
-  /** A number stands for one with its spread, and the other way round. @param {any} value @param {any} usual */
+  /** The numbers that are of the kind that they are by default. @param {JsonObject} given @param {JsonObject} usual */
+  function ofKind(given, usual) {
+    const fits = (/** @type {[string, Json]} */ [name, value]) =>
+      !Object.hasOwn(usual, name) || kind(value) === kind(usual[name]) || isNumber(value, usual[name]);
+    return Object.fromEntries(Object.entries(given).filter(fits));
+  }
+
+  /** @param {Json} value */
+  function kind(value) {
+    return Array.isArray(value) ? "list" : value === null ? "nothing" : typeof value;
+  }
+
+  /** A number stands for one with its spread, and the other way round. @param {Json} value @param {Json} usual */
   function isNumber(value, usual) {
     return (
-      (typeof value === "number" && typeof usual?.value === "number") ||
-      (typeof value?.value === "number" && typeof usual === "number")
+      (typeof value === "number" && isObject(usual) && typeof usual.value === "number") ||
+      (isObject(value) && typeof value.value === "number" && typeof usual === "number")
     );
   }
 
@@ -142,7 +142,7 @@ export function createWork({ store, filler, check, notify, questions }, storage,
     },
     /**
      * Opens a link: the rider's own numbers are kept aside, and Undo brings them back.
-     * @param {{ question: string, scenario: any, with: any, otherDefaults: boolean }} linked
+     * @param {Linked} linked
      * @param {string | null} refusedBefore what is wrong with it, as far as that is known
      */
     openLink({ question, scenario, with: details, otherDefaults }, refusedBefore) {
@@ -171,7 +171,7 @@ export function createWork({ store, filler, check, notify, questions }, storage,
         });
       else if (otherDefaults) notify(say("link.changed"));
     },
-    /** The state with a link in it whose scenario has been checked. @param {{ question: string, scenario: any, with: any }} linked */
+    /** The state with a link in it whose scenario has been checked. @param {Omit<Linked, "otherDefaults">} linked */
     stateOf: ({ question, scenario, with: details }) =>
       stateWith({ question, scenario, with: { [question]: details } }),
     startAfresh() {

@@ -9,7 +9,7 @@ import { html, say } from "./html.js";
 const words = book("page");
 
 /**
- * @template [Shown=any]
+ * @template [Shown=unknown]
  * @typedef {object} Fold
  * @property {string} id
  * @property {string} name

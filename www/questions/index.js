@@ -14,6 +14,7 @@ import { question as whichPosition } from "./which-position.js";
 /** @import { State, Store } from "../state/history.js" */
 /** @import { Request } from "./shared/request.js" */
 /** @import { Field } from "../types/core.d.ts" */
+/** @import { AnswerTo, JsonObject, Position } from "../types/page.d.ts" */
 /** @import { CoreError } from "../core.js" */
 /** @import { Jobs } from "../jobs.js" */
 /** @import { BoundNumber, BoundNumberOptions } from "../frame/bound-number.js" */
@@ -36,25 +37,24 @@ import { question as whichPosition } from "./which-position.js";
  * @property {(path: string) => Field | undefined} field range, default and evidence of an input
  * @property {(path: string) => string} label what an input is called
  * @property {(key: string) => string} citation
- * @property {(position?: object) => object} newPosition a position filled in from the defaults
+ * @property {(position?: JsonObject) => Position} newPosition a position filled in from the defaults
  * @property {Notify} notify
  * @property {(question: string) => Fold[]} lastFolds what every question ends with: taking it elsewhere
  */
 
 /**
- * @typedef {object} View
- * @property {(state: State, answer: any, error: CoreError | null) => void} update with the last good answer (null before the first), and the error if there is one
- * @property {Promise<void>} [answered] where the first verdict takes longer than the answer, resolves once it is there: what stands below waits for it
- * @property {() => void} destroy
+ * What shows a question: `update` takes the last good answer (null before the first), and the error if there is one. `answered`, where the
+ * first verdict takes longer than the answer, resolves once it is there: what stands below waits for it.
+ * @typedef {{ update(state: State, answer: AnswerTo<string> | null, error: CoreError | null): void, answered?: Promise<void>, destroy(): void }} View
  */
 
 /**
  * @typedef {object} Question
  * @property {string} id the core's name for it
  * @property {Group} group
- * @property {Record<string, any>} defaults its own part of the state, at `with.<id>`
+ * @property {JsonObject} defaults its own part of the state, at `with.<id>`
  * @property {string[]} [positionFields] which of those are indices of positions, so that they follow when one is removed
- * @property {object[]} [positions] positions that a new rider finds beside their own, because the question compares them; their names are keys of the book "page"
+ * @property {(JsonObject & { name: string })[]} [positions] positions that a new rider finds beside their own, because the question compares them; their names are keys of the book "page"
  * @property {boolean} [alone] nothing of the scenario goes into it, only numbers of its own
  * @property {boolean} [story] asks the core itself, step by step, instead of being one of its questions
  * @property {(state: State) => Request} [request] the scenario and its own part of the state if left out

@@ -167,7 +167,7 @@ function positionCard(page, index, position, { duplicate, remove }) {
       label: say("own_power"),
       there: Boolean(position.power),
       onChange: (on) =>
-        store.set(`${at}.power`, on ? { ...store.at("scenario.power"), cp_w_prime_correlation: undefined } : undefined),
+        store.set(`${at}.power`, on ? { ...store.get().scenario.power, cp_w_prime_correlation: undefined } : undefined),
     },
     () => ({ rows: power.rows, elements: [...power.elements, h("p", { class: "caution" }, say("tests_caution"))] }),
   );

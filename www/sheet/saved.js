@@ -7,6 +7,7 @@ import { download, fileName, readScenario, scenarioText } from "../state/files.j
 import { book, regionTag } from "../words/index.js";
 
 /** @import { Page } from "../frame/page.js" */
+/** @import { Work } from "../types/page.d.ts" */
 /** @import { Kept, deviceStorage } from "../state/storage.js" */
 
 const say = book("sheet");
@@ -15,7 +16,7 @@ const words = book("page");
 /**
  * @param {Page} page
  * @param {ReturnType<typeof deviceStorage>} storage
- * @param {{ adopt: (work: { question?: string, scenario: any, with?: Record<string, any> }) => string | null, startAfresh: () => void }} work
+ * @param {{ adopt: (work: Work) => string | null, startAfresh: () => void }} work
  *   `adopt` puts checked work in place as one step of undo, or gives the sentence about what is wrong with it
  */
 export function openSaved(page, storage, { adopt, startAfresh }) {

@@ -7,9 +7,11 @@
  *     #power-or-drag/1j.eyJz...        the same where the browser cannot deflate
  */
 
-import { jsonText, readJson } from "../parts/json.js";
+import { isObject, jsonText, readJson } from "../parts/json.js";
 import { book } from "../words/index.js";
 import { olderDefaults, same } from "./scenario.js";
+
+/** @import { Json, JsonObject, Linked } from "../types/page.d.ts" */
 
 const say = book("page");
 
@@ -20,21 +22,19 @@ const MOST_CHARACTERS = 400_000;
 /** What a link may unpack to; a small one that swells is refused while it swells. */
 const MOST_BYTES = 4_000_000;
 
-/** What a question's own numbers were in links without a version of the scenario, where that was otherwise. @type {Record<string, any>} */
+/** What a question's own numbers were in links without a version of the scenario, where that was otherwise. @type {Record<string, JsonObject>} */
 const OLDER_DETAILS = { "speed-for-watts": { power_w: 250 } };
 
 /** What is said instead of an answer when a link cannot be used. */
 export class LinkError extends Error {}
 
-/** @typedef {{ scenario?: any, with?: any, defaults: string }} Packed */
-
 /**
  * The difference as a JSON merge patch (RFC 7396): only keys that differ, null for a key that is gone, lists whole.
- * @param {any} base @param {any} target @returns {any}
+ * @param {Json} base @param {Json} target @returns {Json}
  */
 export function differenceOf(base, target) {
-  if (!plain(base) || !plain(target)) return target;
-  /** @type {Record<string, any>} */
+  if (!isObject(base) || !isObject(target)) return target;
+  /** @type {JsonObject} */
   const patch = {};
   for (const key of Object.keys(target))
     if (!same(base[key], target[key])) patch[key] = differenceOf(base[key], target[key]);
@@ -44,43 +44,38 @@ export function differenceOf(base, target) {
 
 /**
  * Applies a JSON merge patch. Keys are defined, never assigned, so none can reach a prototype.
- * @param {any} base @param {any} patch @returns {any}
+ * @template {Json} Patch @param {Json} base @param {Patch} patch @returns {Patch}
  */
 export function patched(base, patch) {
-  if (!plain(patch)) return patch;
-  const result = new Map(plain(base) ? Object.entries(base) : []);
+  if (!isObject(patch)) return patch;
+  const result = new Map(isObject(base) ? Object.entries(base) : []);
   for (const [key, value] of Object.entries(patch)) {
     if (value === null) result.delete(key);
     else result.set(key, patched(result.get(key), value));
   }
-  return Object.fromEntries(result);
-}
-
-/** @param {any} value */
-function plain(value) {
-  return value !== null && typeof value === "object" && !Array.isArray(value);
+  return /** @type {typeof patch} */ (Object.fromEntries(result));
 }
 
 /**
  * The address of a question with its numbers.
- * @param {{ question: string, scenario: any, with: any }} now
- * @param {{ scenario: any, with: any }} defaults
+ * @param {{ question: string, scenario: JsonObject, with: JsonObject }} now
+ * @param {{ scenario: JsonObject, with: JsonObject }} defaults
  * @returns {Promise<string>} such as `#power-or-drag/1z.q1YqT`
  */
 export async function encode(now, defaults) {
-  const scenario = differenceOf(defaults.scenario, now.scenario);
-  const details = differenceOf(defaults.with, now.with);
-  const parts = {
-    ...(Object.keys(scenario).length && { s: scenario }),
-    ...(Object.keys(details).length && { w: details }),
-  };
-  if (!Object.keys(parts).length) return `#${now.question}`;
+  const s = differenceOf(defaults.scenario, now.scenario);
+  const w = differenceOf(defaults.with, now.with);
+  const parts = { ...(holds(s) && { s }), ...(holds(w) && { w }) };
+  if (!holds(parts)) return `#${now.question}`;
   const text = new TextEncoder().encode(
     jsonText({ ...parts, d: markOf(defaults.scenario), v: defaults.scenario.fasterby }),
   );
   const deflated = await deflate(text);
   return `#${now.question}/${VERSION}${deflated ? "z" : "j"}.${toBase64url(deflated ?? text)}`;
 }
+
+/** @param {Json} patch */
+const holds = (patch) => isObject(patch) && Object.keys(patch).length > 0;
 
 /** The question that an address names, whatever follows it. @param {string} hash */
 export function questionOf(hash) {
@@ -90,8 +85,8 @@ export function questionOf(hash) {
 /**
  * What an address holds. The scenario and the question's own numbers come back complete, but unchecked: the core checks them.
  * @param {string} hash
- * @param {{ scenario: any, with: (question: string) => any }} defaults
- * @returns {Promise<{ question: string, scenario: any, with: any, otherDefaults: boolean } | null>} null where it names a question only
+ * @param {{ scenario: JsonObject, with: (question: string) => JsonObject }} defaults
+ * @returns {Promise<Linked | null>} null where it names a question only
  * @throws {LinkError} with a sentence for the reader
  */
 export async function decode(hash, defaults) {
@@ -104,12 +99,15 @@ export async function decode(hash, defaults) {
   try {
     const bytes = fromBase64url(found[3]);
     const text = new TextDecoder("utf-8", { fatal: true }).decode(found[2] === "z" ? await inflate(bytes) : bytes);
-    const { s = {}, w = {}, d, v = 2 } = readJson(text);
-    if (!plain(s) || !plain(w)) throw new Error("The parts of a link are objects.");
+    const packed = readJson(text);
+    if (!isObject(packed)) throw new Error("A link holds an object.");
+    const { s = {}, w = {}, d, v = 2 } = packed;
+    if (!isObject(s) || !isObject(w)) throw new Error("The parts of a link are objects.");
+    const isOlder = Number(v) < Number(defaults.scenario.fasterby);
     return {
       question,
-      scenario: patched(v < defaults.scenario.fasterby ? olderDefaults(defaults.scenario) : defaults.scenario, s),
-      with: patched({ ...defaults.with(question), ...(v < defaults.scenario.fasterby && OLDER_DETAILS[question]) }, w),
+      scenario: patched(isOlder ? olderDefaults(defaults.scenario) : defaults.scenario, s),
+      with: patched({ ...defaults.with(question), ...(isOlder && OLDER_DETAILS[question]) }, w),
       otherDefaults: d !== markOf(defaults.scenario),
     };
   } catch (error) {
@@ -126,7 +124,7 @@ function splitOnce(text, mark) {
 /**
  * A short mark of the defaults (32-bit FNV-1a), so that a link says when a typical value has changed since it was made. What the
  * second version of the scenario added changes no number that an older link left out.
- * @param {any} defaults
+ * @param {JsonObject} defaults
  */
 function markOf(defaults) {
   let mark = 0x811c9dc5;

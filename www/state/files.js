@@ -1,9 +1,11 @@
 // @ts-check
 /** Scenarios as files: the JSON of the scenario and nothing else, so any program that reads JSON can use them. A whole question is read too. */
 
-import { readJson } from "../parts/json.js";
+import { isObject, readJson } from "../parts/json.js";
 import { plainName } from "../save/files.js";
 import { book } from "../words/index.js";
+
+/** @import { Work } from "../types/page.d.ts" */
 
 const say = book("sheet");
 
@@ -33,7 +35,7 @@ export function download(name, text) {
 /**
  * Reads a file as a scenario, or as a question that was saved whole, unchecked: the core checks it.
  * @param {Blob} file
- * @returns {Promise<{ scenario: any, question?: string, with?: Record<string, any> } | { message: string }>}
+ * @returns {Promise<Work | { message: string }>}
  */
 export async function readScenario(file) {
   if (file.size > MOST_BYTES) return { message: say("file_large") };
@@ -43,17 +45,17 @@ export async function readScenario(file) {
   } catch {
     return { message: say("file_not_json") };
   }
-  if (isObject(read) && typeof read.question === "string" && isObject(read.request?.scenario)) {
+  if (
+    isObject(read) &&
+    typeof read.question === "string" &&
+    isObject(read.request) &&
+    isObject(read.request.scenario)
+  ) {
     const { question, own, request } = read;
     // What the page adds to each request is not the rider's.
     const { split_every_m: _, part: __, ...asked } = isObject(request.with) ? request.with : {};
-    return { question, scenario: request.scenario, with: { [question]: isObject(own) ? own : asked } };
+    return { question, scenario: read.request.scenario, with: { [question]: isObject(own) ? own : asked } };
   }
   if (!isObject(read) || !("fasterby" in read)) return { message: say("file_not_scenario") };
   return { scenario: read };
-}
-
-/** @param {any} value */
-function isObject(value) {
-  return value !== null && typeof value === "object" && !Array.isArray(value);
 }

@@ -65,7 +65,7 @@ export function createStore(initial, alsoChange = (next) => next) {
 
   return {
     get: () => state,
-    /** What stands at a path of the state. @param {string} path */
+    /** What stands at a path of the state. @template T what the caller knows to stand there @param {string} path @returns {T} */
     at: (path) => getAt(state, path),
     /**
      * Changes one value. Consecutive changes with the same `merge` are one step of undo.

@@ -1,10 +1,11 @@
 // @ts-check
 /** The scenario as the page holds it: its defaults, its paths, and what fills it in. */
 
+import { isObject } from "../parts/json.js";
 import { book } from "../words/index.js";
 
 /** @import { Known, Quantity as Uncertain } from "../types/core.d.ts" */
-/** @import { Course, Held, Position, Scenario } from "../types/page.d.ts" */
+/** @import { Course, Held, Json, JsonObject, Position, Scenario } from "../types/page.d.ts" */
 /** @import { Event, Field } from "../types/core.d.ts" */
 
 /** What the core says of a scenario. @typedef {{ fields: readonly Field[], version: number, usualEvents: readonly Event[] }} ScenarioTables */
@@ -24,33 +25,32 @@ export function pathParts(path) {
     .map((part) => (/^\d+$/.test(part) ? Number(part) : part));
 }
 
-/** What stands at a path, or undefined. @param {any} root @param {string} path */
+/** What stands at a path, or undefined. @template T what the caller knows to stand there @param {unknown} root @param {string} path @returns {T} */
 export function getAt(root, path) {
-  return pathParts(path).reduce(
-    (at, part) => (at !== null && typeof at === "object" && Object.hasOwn(at, part) ? at[part] : undefined),
-    root,
-  );
+  return /** @type {T} */ (pathParts(path).reduce(inside, root));
 }
+
+/** @param {unknown} at @param {string | number} part @returns {unknown} */
+const inside = (at, part) =>
+  at !== null && typeof at === "object" && Object.hasOwn(at, part)
+    ? /** @type {Record<string | number, unknown>} */ (at)[part]
+    : undefined;
 
 /**
  * A copy of `root` with `value` at `path`; what is not on the path is shared with the original. `undefined` removes the key.
  * @template T @param {T} root @param {string} path @param {unknown} value @returns {T}
  */
 export function setAt(root, path, value) {
-  return setParts(root, pathParts(path), value);
+  return /** @type {T} */ (setParts(root, pathParts(path), value));
 }
 
-/** @param {any} at @param {(string|number)[]} parts @param {unknown} value @returns {any} */
+/** @param {unknown} at @param {(string | number)[]} parts @param {unknown} value @returns {unknown} */
 function setParts(at, [part, ...rest], value) {
   if (part === undefined) return value;
   if (FORBIDDEN.has(String(part))) throw new Error(`"${part}" cannot be a field.`);
-  const copy = Array.isArray(at)
-    ? [...at]
-    : at && typeof at === "object"
-      ? { ...at }
-      : typeof part === "number"
-        ? []
-        : {};
+  const copy = /** @type {Record<string | number, unknown>} */ (
+    Array.isArray(at) ? [...at] : at && typeof at === "object" ? { ...at } : typeof part === "number" ? [] : {}
+  );
   const inner = setParts(copy[part], rest, value);
   if (inner === undefined && !Array.isArray(copy)) delete copy[part];
   else copy[part] = inner;
@@ -72,7 +72,7 @@ export function valueChanges(held, path, si) {
  * @template {Held | undefined} T @param {T} held @returns {T extends undefined ? undefined : number}
  */
 export function amountOf(held) {
-  return /** @type {any} */ (held)?.value ?? held;
+  return /** @type {T extends undefined ? undefined : number} */ (typeof held === "object" ? held.value : held);
 }
 
 /** Its standard deviation; 0 where it is bare. @param {Held | undefined} held */
@@ -125,7 +125,7 @@ const INSTEAD = { roughness_length_m: "shelter_factor", relative_humidity: "dew_
  * Fills scenarios in from the core's tables. Numbers that it takes at their typical value where they are left out are filled in, which changes
  * no answer; what it treats as absent (a peak power, a long-ride loss, a pressure) stays absent.
  * @param {ScenarioTables} tables
- * @param {any[]} [compared] positions that a new rider finds beside their own, because a question compares them; their names are keys of the book "page"
+ * @param {readonly (JsonObject & { name: string })[]} [compared] positions that a new rider finds beside their own, because a question compares them; their names are keys of the book "page"
  */
 export function scenarioFiller({ fields, version, usualEvents }, compared = []) {
   const byKey = new Map(fields.map((field) => [field.key, field]));
@@ -143,15 +143,20 @@ export function scenarioFiller({ fields, version, usualEvents }, compared = []) 
     return field.default_sd ? { value: field.default, sd: field.default_sd, source: "typical" } : field.default;
   }
 
-  /** A plain number is exact; the page shows it beside the others as one with no spread. @param {string} key @param {any} given */
+  /** A plain number is exact; the page shows it beside the others as one with no spread. @param {string} key @param {Json} given @returns {Json} */
   function held(key, given) {
-    if (typeof given !== "number") return given?.value === undefined ? given : { sd: 0, source: "estimated", ...given };
+    if (typeof given !== "number")
+      return isObject(given) && given.value !== undefined ? { sd: 0, source: "estimated", ...given } : given;
     return byKey.get(key)?.default_sd ? { value: given, sd: 0, source: "measured" } : given;
   }
 
-  /** A part with what is always there filled in. @param {string} group @param {any} [given] */
+  /** A part with what is always there filled in. @param {string} group @param {Json} [given] @returns {Json} */
   function part(group, given = {}) {
-    if (given === null || typeof given !== "object") return given;
+    return isObject(given) ? filledIn(group, given) : given;
+  }
+
+  /** @param {string} group @param {JsonObject} given @returns {JsonObject} */
+  function filledIn(group, given) {
     const filled = { ...given };
     for (const [name, value] of Object.entries(given)) filled[name] = held(`${group}.${name}`, value);
     for (const name of namesIn(group, "always")) {
@@ -163,56 +168,57 @@ export function scenarioFiller({ fields, version, usualEvents }, compared = []) 
     return filled;
   }
 
-  /** @param {any} [given] */
+  /** @param {JsonObject} [given] */
   function position(given = {}) {
-    const filled = part("positions", { name: say("position.own"), ...given });
+    const filled = filledIn("positions", { name: say("position.own"), ...given });
     if (filled.fade) filled.fade = part("positions.fade", filled.fade);
     if (filled.fade_test) filled.fade_test = part("positions.fade_test", filled.fade_test);
     if (filled.power) filled.power = part("power", filled.power);
     if (filled.lapses) filled.lapses = lapses(filled.lapses);
     if (Array.isArray(filled.equipment)) filled.equipment = filled.equipment.map(equipment);
-    return filled;
+    return /** @type {Position} */ (filled);
   }
 
-  /** Kinds of lapse; the first version of the scenario had one, not in a list. @param {any} given */
+  /** Kinds of lapse; the first version of the scenario had one, not in a list. @param {Json} given */
   function lapses(given) {
     return (Array.isArray(given) ? given : [given]).map((one) => part("positions.lapses", one));
   }
 
-  /** @param {any} given */
+  /** @param {Json} given @returns {Json} */
   function equipment(given) {
-    const filled = part("positions.equipment", given);
-    if (filled?.lapses) filled.lapses = lapses(filled.lapses);
+    if (!isObject(given)) return given;
+    const filled = filledIn("positions.equipment", given);
+    if (filled.lapses) filled.lapses = lapses(filled.lapses);
     return filled;
   }
 
-  /** @param {any} given */
+  /** @param {Json} given @returns {Json} */
   function efforts(given) {
     return Array.isArray(given) ? given.map((one) => part("efforts", one)) : given;
   }
 
-  /** @param {any} [given] */
+  /** @param {Json} [given] @returns {Json} */
   function course(given = {}) {
-    if (given.kind === "profile") return given;
-    return part("course", { kind: "simple", out_and_back: false, ...given });
+    if (!isObject(given) || given.kind === "profile") return given;
+    return filledIn("course", { kind: "simple", out_and_back: false, ...given });
   }
 
   return {
     field: (/** @type {string} */ path) => byKey.get(fieldKey(path)),
     fade: (/** @type {number} */ cda_m2) => ({
-      ...part("positions.fade"),
+      ...filledIn("positions.fade", {}),
       tired_cda_m2: near("positions.cda_m2", cda_m2 * 1.1),
     }),
     fadeTest: (/** @type {number} */ cda_m2) => ({
-      ...part("positions.fade_test"),
+      ...filledIn("positions.fade_test", {}),
       first_third_cda_m2: near("positions.fade_test.first_third_cda_m2", cda_m2),
       last_third_cda_m2: near("positions.fade_test.last_third_cda_m2", cda_m2 * 1.04),
     }),
     lapse: (/** @type {number} */ cda_m2) => ({
-      ...part("positions.lapses"),
+      ...filledIn("positions.lapses", {}),
       cda_m2: near("positions.cda_m2", cda_m2 * 1.15),
     }),
-    power: () => part("power"),
+    power: () => filledIn("power", {}),
     position,
     course,
     fresh,
@@ -243,38 +249,43 @@ export function scenarioFiller({ fields, version, usualEvents }, compared = []) 
 
   /**
    * A scenario with every part that the page shows, each uncertain number as `{ value, sd, source }`.
-   * @param {any} given
+   * @param {JsonObject} given @returns {Scenario}
    */
   function fill(given) {
     const { fasterby: _, ...rest } = given;
-    return {
+    const { positions, efforts: tests } = given;
+    const filled = {
       fasterby: version,
       title: "",
       ...rest,
       rider: part("rider", given.rider),
       bike: part("bike", given.bike),
-      positions: (given.positions?.length ? given.positions : [{}]).map((/** @type {any} */ one) => position(one)),
+      positions: (Array.isArray(positions) && positions.length ? positions : [{}]).map((one) =>
+        position(isObject(one) ? one : {}),
+      ),
       riding_position: given.riding_position ?? 0,
       power: part("power", given.power),
-      ...(given.efforts?.length ? { efforts: efforts(given.efforts) } : {}),
+      ...(Array.isArray(tests) && tests.length ? { efforts: efforts(tests) } : {}),
       events: given.events ?? usualEvents.map((event) => ({ ...event })),
       course: course(given.course),
-      conditions: { pressure_is: "sea_level", ...part("conditions", given.conditions) },
+      conditions: {
+        pressure_is: "sea_level",
+        ...filledIn("conditions", isObject(given.conditions) ? given.conditions : {}),
+      },
       start: given.start ?? "standing",
       model_error_share: held("model_error_share", given.model_error_share ?? fresh("model_error_share")),
     };
+    return /** @type {Scenario} */ (/** @type {unknown} */ (filled));
   }
 }
 
 /**
  * The defaults that links and patches of versions 1 and 2 of the scenario were made against: the loss in long rides was 22 W.
- * @param {any} defaults those of today
+ * @param {JsonObject} defaults those of today @returns {JsonObject}
  */
-export function olderDefaults({
-  power: { long_ride_loss_share: _, ...power },
-  bike: { power_meter_bias_share: __, ...bike },
-  ...rest
-}) {
+export function olderDefaults({ power: todays, bike: todaysBike, ...rest }) {
+  const { long_ride_loss_share: _, ...power } = isObject(todays) ? todays : {};
+  const { power_meter_bias_share: __, ...bike } = isObject(todaysBike) ? todaysBike : {};
   return { ...rest, bike, power: { long_ride_loss_w: { value: 22, sd: 10, source: "typical" }, ...power } };
 }
 
@@ -294,9 +305,10 @@ export function courseLengthM({ kind, points = [], distance_m = NaN }) {
  */
 export function countKnown(scenario, positions = [scenario.riding_position]) {
   const count = { measured: 0, estimated: 0, typical: 0 };
-  const look = (/** @type {any} */ at) => {
+  const look = (/** @type {unknown} */ at) => {
     if (!at || typeof at !== "object") return;
-    if (typeof at.value === "number" && at.source in count) count[/** @type {Known} */ (at.source)] += 1;
+    if ("value" in at && "source" in at && Object.hasOwn(count, String(at.source)))
+      count[/** @type {Known} */ (at.source)] += 1;
     else Object.values(at).forEach(look);
   };
   look({ ...scenario, positions: positions.map((index) => scenario.positions[index]) });

@@ -5,7 +5,7 @@
  * overwritten unasked. What cannot be read, because somebody or something has changed it, is passed over by itself.
  */
 
-import { readJson } from "../parts/json.js";
+import { isObject, readJson } from "../parts/json.js";
 import { READING } from "./keys.js";
 import { same } from "./scenario.js";
 
@@ -20,10 +20,11 @@ const SAVED = "fasterby:saved:";
 /** Changes when what is kept is laid out differently; what a newer page kept is left as it is. */
 const LAYOUT = 1;
 
-/** @typedef {{ layout: number, stamp: string, saved_at: string, question: string, scenario: any, with: Record<string, any>, from_link: boolean }} Kept `from_link` where it is what a link held, or was made from it */
+/** @typedef {{ layout: number, stamp: string, saved_at: string, question: string, scenario: JsonObject, with: JsonObject, from_link: boolean }} Kept `from_link` where it is what a link held, or was made from it */
 /** @typedef {{ name: string, saved_at: string }} Entry */
 /** @typedef {{ done: true, stamp: string } | { done: false, because: "full" | "newer-copy" | "newer-layout", saved_at?: string }} Outcome */
-/** @typedef {{ question: string, scenario: any, with: Record<string, any>, from_link?: boolean }} Work */
+/** @typedef {{ question: string, scenario: JsonObject, with: JsonObject, from_link?: boolean }} Work */
+/** @import { JsonObject } from "../types/page.d.ts" */
 
 /** @param {Storage | null} [device] */
 export function deviceStorage(device = localStorageOrNull()) {
@@ -39,10 +40,11 @@ export function deviceStorage(device = localStorageOrNull()) {
     }
   }
 
-  /** @param {string} key @returns {any} */
+  /** @param {string} key @returns {JsonObject | null} */
   function read(key) {
     try {
-      return readJson(text(key) ?? "null");
+      const kept = readJson(text(key) ?? "null");
+      return isObject(kept) ? kept : null;
     } catch {
       return null;
     }
@@ -71,7 +73,7 @@ export function deviceStorage(device = localStorageOrNull()) {
   /** @param {string} key @returns {Kept | null} */
   function peek(key) {
     const kept = read(key);
-    if (!isObject(kept) || kept.layout !== LAYOUT || !isObject(kept.scenario)) return null;
+    if (kept?.layout !== LAYOUT || !isObject(kept.scenario)) return null;
     return {
       layout: LAYOUT,
       stamp: String(kept.stamp),
@@ -92,7 +94,7 @@ export function deviceStorage(device = localStorageOrNull()) {
 
   /** @param {string} key @param {Work} work @param {{ replace?: boolean }} [options] @returns {Outcome} */
   function keep(key, { question, scenario, with: details, from_link = false }, { replace = false } = {}) {
-    if (read(key)?.layout > LAYOUT) return { done: false, because: "newer-layout" };
+    if (Number(read(key)?.layout) > LAYOUT) return { done: false, because: "newer-layout" };
     const there = peek(key);
     if (!replace && text(key) !== null && !(there && there.stamp === seen.get(key)))
       return { done: false, because: "newer-copy", saved_at: there?.saved_at };
@@ -204,11 +206,6 @@ function localStorageOrNull() {
   } catch {
     return null;
   }
-}
-
-/** @param {unknown} value @returns {value is Record<string, any>} */
-function isObject(value) {
-  return value !== null && typeof value === "object" && !Array.isArray(value);
 }
 
 /** @param {string} a @param {string} b */

@@ -61,7 +61,7 @@ export type Details = {
 };
 
 /** What all questions keep, and whatever a link of another version holds beside it. */
-export type With = Details & Record<string, Record<string, unknown>>;
+export type With = Details & Record<string, JsonObject>;
 
 /** The answer to a question: what it is of any of them, where the id is known only at run time. */
 export type AnswerTo<Id extends string> = Id extends keyof Answers ? Answers[Id] : Answers[keyof Answers];
@@ -77,3 +77,13 @@ export type Answers = {
   "next-gain": Core.NextGainAnswer;
   "finish-time": Core.FinishTimeAnswer;
 };
+
+/** Data that somebody else wrote. */
+export type Json = null | boolean | number | string | undefined | Json[] | JsonObject;
+export type JsonObject = { [key: string]: Json };
+
+/** Somebody's work, from a file, a link or the device, not yet checked. */
+export type Work = { question?: string; scenario: JsonObject; with?: JsonObject; from_link?: boolean };
+
+/** What a link holds, not yet checked. */
+export type Linked = { question: string; scenario: JsonObject; with: JsonObject; otherDefaults: boolean };

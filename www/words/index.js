@@ -97,8 +97,8 @@ export function book(name) {
   /** The text at a key with its `{placeholders}` filled. @param {keyof Books[Name] & string} key @param {Record<string, string | number>} [values] */
   const say = (key, values) => fill(template(key), values, languageTag());
   /** The text at a key as a run of texts and elements, or of texts and fields: placeholders may be any of them. `**bold**` becomes an element, but not beside fields. @type {Parts<keyof Books[Name] & string>} */
-  say.parts = (/** @type {string} */ key, /** @type {any} */ values) =>
-    /** @type {any[]} */ (parts(template(key), values, languageTag()));
+  say.parts = (/** @type {string} */ key, /** @type {Parameters<typeof parts>[1]} */ values) =>
+    /** @type {(string | Node)[]} */ (parts(template(key), values, languageTag()));
   /** Whether there is a text at a key. @param {string} key @returns {key is keyof Books[Name] & string} */
   say.has = (key) => Object.hasOwn(shelf.get(name) ?? {}, key);
   return say;

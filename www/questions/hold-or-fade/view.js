@@ -102,7 +102,7 @@ function addButton(tools, { defaults }) {
     const low = tools.newPosition({
       ...LOW,
       name: words("lowLine"),
-      cda_m2: withValue(kept.cda_m2, amountOf(kept.cda_m2) - defaults.lower_by_m2.value),
+      cda_m2: withValue(kept.cda_m2, amountOf(kept.cda_m2) - amountOf(/** @type {Held} */ (defaults.lower_by_m2))),
       fade: lostNear(tools, "fade", kept),
     });
     store.setAll([

@@ -9,7 +9,6 @@ import { backgroundWork } from "../shared/background-work.js";
 /** @import { BestSet, Candidate, LeftOut, Searched, Warning } from "../../types/core.d.ts" */
 
 /** @typedef {{ best: BestSet, leftOut: LeftOut[], warnings: Warning[] }} Found */
-/** @typedef {{ searched: Searched, best: BestSet | null, left_out: LeftOut[], warnings: Warning[] }} Piece */
 
 const ID = "next-gain";
 /** Rides of one piece: a twentieth of a second or so, after which a newer request may take over. */
@@ -38,7 +37,8 @@ export function bestSet({ worker }, onChange) {
       if (!same(of, ridden.of)) ridden = { of, times: [] };
       return { part: "best", rides_at_once: RIDES_AT_ONCE, so_far: ridden.times };
     },
-    take(/** @type {Piece} */ { searched, best, left_out: leftOut, warnings }) {
+    take({ searched, best, left_out: leftOut, warnings }) {
+      if (!searched) return { done: true };
       ridden = { ...ridden, times: searched.so_far };
       if (best) return { value: { best, leftOut, warnings }, done: true };
       return { share: searched.done / searched.of, done: false };

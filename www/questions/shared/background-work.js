@@ -7,30 +7,31 @@
 import { same } from "../../state/scenario.js";
 
 /** @import { Jobs } from "../../jobs.js" */
+/** @import { AnswerTo } from "../../types/page.d.ts" */
 
 /** @import { Request } from "./request.js" */
 /** @typedef {"idle" | "waiting" | "running" | "stopped" | "done" | "failed"} WorkState */
 
 /**
- * @template Value
+ * @template Value @template {string} [Id=string]
  * @typedef {object} WorkOptions
  * @property {Pick<Jobs, "ask" | "cancel">} worker
- * @property {string} question who is asked
+ * @property {Id} question who is asked
  * @property {string} slot what else is asked in this slot overtakes it
  * @property {(value: Value | null) => number} [restMs] how long the inputs must have stood still; at once if left out
  * @property {(request: Request, value: Value | null) => object} [chunk] what the next chunk asks beyond the request's own `with`
- * @property {(answer: any, request: Request) => { value?: Value, share?: number, done: boolean }} take what a chunk's answer gives, if anything
+ * @property {(answer: AnswerTo<Id>, request: Request) => { value?: Value, share?: number, done: boolean }} take what a chunk's answer gives, if anything
  *   yet, how much of the work that is, from 0 to 1, and whether it is all
  * @property {boolean} [keepsLast] whether the last value stands until the next one is there
  * @property {() => void} onChange after a chunk, and when it is stopped or resumed
  */
 
-/** @typedef {ReturnType<typeof backgroundWork<any>>} BackgroundWork */
+/** @typedef {ReturnType<typeof backgroundWork>} BackgroundWork */
 
 /** @param {Request} request */
 const inputsOf = ({ scenario: { title: _, ...scenario }, with: details }) => ({ scenario, with: details });
 
-/** @template Value @param {WorkOptions<Value>} options */
+/** @template Value @template {string} Id @param {WorkOptions<Value, Id>} options */
 export function backgroundWork({ worker, question, slot, restMs, chunk, take, keepsLast = false, onChange }) {
   /** @type {WorkState} */
   let state = "idle";
@@ -73,7 +74,7 @@ export function backgroundWork({ worker, question, slot, restMs, chunk, take, ke
     }
   }
 
-  /** @param {unknown} answer @param {Request} request */
+  /** @param {AnswerTo<Id>} answer @param {Request} request */
   function accept(answer, request) {
     const taken = take(answer, request);
     share = taken.share ?? 0;

@@ -4,13 +4,12 @@
 import { backgroundWork } from "./background-work.js";
 
 /** @import { Tools } from "../index.js" */
-/** @import { Drawn } from "../../types/core.d.ts" */
 
 const QUIET_MS = 250;
 /** How many. */
 export const DRAWS = 10_000;
 
-/** @param {Tools} tools @param {string} question @param {() => void} onChange called when the draws are there, or will not come */
+/** @param {Tools} tools @param {"power-or-drag" | "hold-or-fade"} question @param {() => void} onChange called when the draws are there, or will not come */
 export function draws({ worker }, question, onChange) {
   return backgroundWork({
     worker,
@@ -18,7 +17,7 @@ export function draws({ worker }, question, onChange) {
     slot: `${question} draws`,
     restMs: () => QUIET_MS,
     chunk: () => ({ draws: DRAWS }),
-    take: (/** @type {{ drawn: Drawn | null }} */ { drawn }) => ({ value: drawn ?? undefined, done: true }),
+    take: ({ drawn }) => ({ value: drawn ?? undefined, done: true }),
     onChange,
   });
 }

@@ -13,6 +13,7 @@ import { requestOf } from "./request.js";
 
 /** @import { Question, Tools, View } from "../index.js" */
 /** @import { State } from "../../state/history.js" */
+/** @import { AnswerTo } from "../../types/page.d.ts" */
 /** @import { CoreError } from "../../core.js" */
 /** @import { Words } from "../../parts/html.js" */
 /** @import { Fold } from "../../parts/folds.js" */
@@ -78,7 +79,7 @@ const SECTIONS = /** @type {const} */ ([
   ["notes", "whatItMeans"],
 ]);
 
-/** @template Answer @param {HTMLElement} host @param {Tools} tools @param {Question} question @returns {Shell<Answer>} */
+/** @template {AnswerTo<string>} Answer @param {HTMLElement} host @param {Tools} tools @param {Question} question @returns {Shell<Answer>} */
 export function questionShell(host, tools, question) {
   /** @type {Omit<Shown<Answer>, "settled"> | null} */
   let shown = null;
@@ -119,7 +120,7 @@ export function questionShell(host, tools, question) {
     let worded = wording?.(tools.store.get());
     return {
       answered,
-      update(state, answer, error) {
+      update(state, /** @type {Answer | null} */ answer, error) {
         const alone = compares?.(state) === false;
         // What the core refuses is not what the answer is about.
         if (answer && !alone)

@@ -13,7 +13,7 @@ export const ALL = 10_000;
 /** Over a course of very many stretches a lot holds fewer draws; after so many lots it is enough. */
 const MOST_LOTS = 25;
 
-/** @param {Tools} tools @param {string} question @param {() => void} onChange */
+/** @param {Tools} tools @param {"which-position"} question @param {() => void} onChange */
 export function counting({ worker }, question, onChange) {
   let lots = 0;
   const work = backgroundWork({
@@ -25,7 +25,7 @@ export function counting({ worker }, question, onChange) {
       lots = counted ? lots + 1 : 1;
       return { part: "draws", draws: LOT, ...(counted && { so_far: counted.tally }) };
     },
-    take(/** @type {{ drawn: CountedDraws | null }} */ { drawn }) {
+    take({ drawn }) {
       return { value: drawn ?? undefined, done: !drawn || drawn.draws >= ALL || lots >= MOST_LOTS };
     },
     onChange,

@@ -72,7 +72,7 @@ function asked(tools, { defaults }) {
   const fields = {
     course: courseChoice(tools),
     day: weather(tools),
-    known: knownField(tools, defaults.cda_correlation),
+    known: knownField(tools, Number(defaults.cda_correlation)),
     distance: tools.number({
       path: `${AT}.distance_m`,
       label: words("distance"),

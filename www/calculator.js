@@ -3,6 +3,7 @@
 
 import { asCoreError, ask, ready, scenarioTables, sources } from "./core.js";
 import { siteFold } from "./embed/site-fold.js";
+import { createAnswerBar } from "./frame/answer-bar.js";
 import { createBar } from "./frame/bar.js";
 import { byId } from "./frame/dom.js";
 import { sayItFailed, whyLost } from "./frame/failed.js";
@@ -66,6 +67,10 @@ export function start(storage, reading) {
     field: filler.field,
     citation: (key) => citations.get(key) ?? "",
     check,
+    go(id) {
+      sheet?.close();
+      go(id);
+    },
     notify,
     questions: pages,
   };
@@ -107,6 +112,12 @@ export function start(storage, reading) {
     go,
   );
 
+  const answerBar = createAnswerBar(
+    /** @type {HTMLElement} */ (document.querySelector(".bar")),
+    byId("host"),
+    byId("sheet"),
+  );
+
   /** @type {Shown | null} */
   let answered = null;
   const take = takeFold(byId("host"), () => answered);
@@ -146,6 +157,7 @@ export function start(storage, reading) {
       bar.update(state);
       refused = error;
       sheet?.update(state, error);
+      answerBar.update();
     },
   });
   store.subscribe(view.schedule);

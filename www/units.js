@@ -141,6 +141,20 @@ export function fromDisplay(kind, shown, units) {
   return tidy((shown - offset) / per_si);
 }
 
+const COMPASS_STEP_DEG = 22.5;
+
+/** The degrees of a point of the compass, by its letters in the reader's language: "SW" is 225; undefined for anything else. @param {string} text */
+export function compassDegrees(text) {
+  const at = say("compass").split(" ").indexOf(text.trim().toUpperCase());
+  return at < 0 ? undefined : COMPASS_STEP_DEG * at;
+}
+
+/** Whether a kind is read in the core's own unit, or in a decimal multiple of it. @param {Kind} kind @param {Units} units */
+export function isSi(kind, units) {
+  const { per_si, offset = 0 } = unitOf(kind, units);
+  return offset === 0 && Number.isInteger(Math.log10(per_si));
+}
+
 /** A standard deviation or any other difference: the scale without the zero point. @param {Kind} kind @param {number} si @param {Units} units */
 export function spreadToDisplay(kind, si, units) {
   return si * unitOf(kind, units).per_si;

@@ -2,12 +2,22 @@
 /** A number field tied to a path of the store: converts units, takes its range from the core, makes undo steps, shows the core's error about it. */
 
 import { numberField } from "../parts/number.js";
+import { readSum } from "../parts/number-text.js";
 import { amountOf, valueChanges } from "../state/scenario.js";
-import { digitsFor, fromDisplay, otherUnits, spreadToDisplay, stepOf, toDisplay, unitOf } from "../units.js";
+import {
+  compassDegrees,
+  digitsFor,
+  fromDisplay,
+  otherUnits,
+  spreadToDisplay,
+  stepOf,
+  toDisplay,
+  unitOf,
+} from "../units.js";
 import { errorWords, isAbout, labelOf } from "./field-words.js";
 import { kindOf } from "./kinds.js";
 
-/** @import { Kind } from "../units.js" */
+/** @import { Kind, Units } from "../units.js" */
 /** @import { State, Store } from "../state/history.js" */
 /** @import { Field } from "../types/core.d.ts" */
 /** @import { CoreError } from "../core.js" */
@@ -29,6 +39,16 @@ import { kindOf } from "./kinds.js";
  * @property {(state: State) => number | null} [value] what it shows (SI), where it is not what stands at the path
  */
 /** @typedef {ReturnType<typeof boundNumber>} BoundNumber */
+
+/**
+ * What reads words in place of a number: bearings by their letters, masses as a sum.
+ * @param {Kind} kind @param {number} digits @param {Units} units
+ */
+function spelt(kind, digits, units) {
+  const own = { unit: unitOf(kind, units).symbol, digits, otherUnits: otherUnits(kind, units) };
+  if (kind === "mass") return (/** @type {string} */ text) => readSum(text, own);
+  return kind === "angle" ? compassDegrees : undefined;
+}
 
 /**
  * @param {{ store: Store, field: (path: string) => Field | undefined }} page
@@ -68,6 +88,8 @@ export function boundNumber({ store, field: fieldAt }, options) {
       end === undefined ? undefined : toDisplay(kind, sign * end, state.units),
     );
     const [min, max] = negative ? ends.reverse() : ends;
+    const digits =
+      options.digits ?? typedDigits ?? (typeof si === "number" ? digitsFor(kind, si, state.units) : unit.digits);
     return {
       value: shown,
       sd: spread && held?.sd ? spreadToDisplay(kind, held.sd, state.units) : null,
@@ -75,8 +97,8 @@ export function boundNumber({ store, field: fieldAt }, options) {
       unit: unit.symbol,
       unitWords: unit.name || undefined,
       otherUnits: otherUnits(kind, state.units),
-      digits:
-        options.digits ?? typedDigits ?? (typeof si === "number" ? digitsFor(kind, si, state.units) : unit.digits),
+      spelt: spelt(kind, digits, state.units),
+      digits,
       step: options.step ?? stepOf(kind, field?.step, state.units),
       min,
       max,

@@ -3,7 +3,7 @@
 
 import { decimalMark } from "../parts/number-text.js";
 import { fieldKey } from "../state/scenario.js";
-import { fewestDigitsFor, number, plusMinus, quantity, toDisplay } from "../units.js";
+import { fewestDigitsFor, fromDisplay, isSi, number, plusMinus, quantity, toDisplay } from "../units.js";
 import { book } from "../words/index.js";
 import { kindOf } from "./kinds.js";
 
@@ -38,6 +38,14 @@ export function rangeWords(path, min, max, units) {
   const digits = Math.max(fewestDigitsFor(kind, min, units), fewestDigitsFor(kind, max, units));
   const low = kind === "clock" ? quantity(kind, min, units) : number(toDisplay(kind, min, units), { digits });
   return say("range", { min: low, max: quantity(kind, max, units, { digits }) });
+}
+
+/** A usual range in words, in round numbers of the reader's unit: "0.6 to 560 miles". @param {string} path @param {number} min @param {number} max @param {Units} units */
+export function usualRangeWords(path, min, max, units) {
+  const kind = kindOf(path);
+  const rounded = (/** @type {number} */ si) =>
+    fromDisplay(kind, Number(toDisplay(kind, si, units).toPrecision(2)), units);
+  return isSi(kind, units) ? rangeWords(path, min, max, units) : rangeWords(path, rounded(min), rounded(max), units);
 }
 
 /** The sentence for a value outside its range. @param {string} path @param {number} min @param {number} max @param {Units} units */

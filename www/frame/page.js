@@ -14,6 +14,7 @@
  * @property {(key: string) => string} citation the citation for a key, or an empty text
  * @property {ReturnType<typeof scenarioFiller>} filler fills scenarios in from the defaults
  * @property {(scenario: unknown) => string | null} check the core's sentence about what is wrong with a scenario, or null
+ * @property {(question: string) => void} go opens a question; "Your numbers" makes room for it
  * @property {Notify} notify
  * @property {QuestionEntry[]} questions
  */

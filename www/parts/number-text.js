@@ -117,6 +117,16 @@ export function readNumber(typed, { unit, digits, otherUnits = {} }) {
   return other === undefined ? { wrong: "other-unit" } : { value: otherUnits[other](value), decimals: digits };
 }
 
+/**
+ * Reads `70 + 9`, each part a number as {@link readNumber} reads it; undefined where it is no sum of such.
+ * @param {string} typed @param {Parameters<typeof readNumber>[1]} field
+ */
+export function readSum(typed, field) {
+  const parts = typed.split("+").map((part) => readNumber(part, field).value);
+  if (parts.length < 2 || parts.includes(undefined)) return undefined;
+  return parts.reduce((sum, part) => Number(sum) + Number(part), 0);
+}
+
 /** Whole numbers in groups, by the sign that parts them. */
 const GROUPS = [/^[1-9]\d{0,2}(?:\s\d{3})+$/, /^[1-9]\d{0,2}(?:,\d{3})+$/, /^[1-9]\d{0,2}(?:\.\d{3})+$/];
 

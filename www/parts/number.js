@@ -22,6 +22,7 @@ import { numberText, plusOrMinus, readNumber, readTime, sdText, timeText } from 
  * @property {string} [unit] As shown after the digits; "" for none.
  * @property {string} [unitWords] The unit as it is spoken: "watts".
  * @property {Record<string, (value: number) => number>} [otherUnits] Other units that may be typed, each turned into this one.
+ * @property {(text: string) => number | undefined} [spelt] Reads what may be typed in words, such as "SW", in display units.
  * @property {number} digits Decimals shown.
  * @property {number} step One press of an arrow key.
  */
@@ -111,8 +112,8 @@ export function numberField({ label, path, meaning = null, signed = false, kind 
       .filter(Boolean)
       .join(", ");
     set(input, {
-      // Some phones have no minus, and none has a colon, beside the digits.
-      inputmode: kind === "time" || signed || (shown.min ?? 0) < 0 ? "text" : "decimal",
+      // Some phones have no minus, and none has a colon or letters, beside the digits.
+      inputmode: kind === "time" || signed || shown.spelt || (shown.min ?? 0) < 0 ? "text" : "decimal",
       "aria-valuenow": Number.isFinite(shown.value) ? shown.value : null,
       "aria-valuemin": shown.min,
       "aria-valuemax": shown.max,
@@ -154,6 +155,8 @@ export function numberField({ label, path, meaning = null, signed = false, kind 
 
   /** @returns {Reading} */
   function read() {
+    const value = shown.spelt?.(input.value);
+    if (value !== undefined) return { value, decimals: 0 };
     return kind === "time"
       ? readTime(input.value)
       : readNumber(input.value, { unit: shown.unit ?? "", digits: shown.digits, otherUnits: shown.otherUnits });

@@ -1,5 +1,5 @@
 // @ts-check
-/** How sure a difference is, as a chance and as a weight of type. */
+/** How sure a figure is, as a weight of type, and a difference as a chance too. */
 
 /** @typedef {"sure" | "likely" | "open"} Weight */
 
@@ -30,4 +30,14 @@ export function howSure({ value, sd }) {
     weight: deviations >= 2 ? "sure" : deviations >= 1 ? "likely" : "open",
     chance: Math.min(1 - 1e-9, normalBelow(deviations)),
   };
+}
+
+/** A figure that stands by itself is heavy up to this share of doubt, and light beyond the second: an hour ± 1 minute is one to plan with, ± 4 minutes is not. */
+const KNOWN_TO = 0.02;
+const ROUGH_FROM = 0.05;
+
+/** @param {{ value: number, sd: number }} figure @returns {Weight} */
+export function weightOf({ value, sd }) {
+  const doubt = sd / Math.abs(value);
+  return doubt > ROUGH_FROM ? "open" : doubt > KNOWN_TO ? "likely" : "sure";
 }

@@ -178,6 +178,8 @@ export function course(page) {
       return about || aboutStart;
     },
     row(path) {
+      // Where points are asked for, the course becomes one that has them.
+      if (path === "scenario.course.points" && store.get().scenario.course.kind !== "profile") changeKind("profile");
       if (path.startsWith("scenario.start")) return startSpeed.element.hidden ? null : startSpeed;
       if (store.get().scenario.course.kind === "profile")
         return { path, element: text, update: () => false, focus: () => text.focus() };

@@ -3,7 +3,7 @@
 
 import { boundNumber } from "../frame/bound-number.js";
 import { h } from "../frame/dom.js";
-import { labelOf, noteOf, rangeWords } from "../frame/field-words.js";
+import { labelOf, noteOf, rangeWords, usualRangeWords } from "../frame/field-words.js";
 import { kindOf } from "../frame/kinds.js";
 import { uniqueId } from "../parts/html.js";
 import { numberText, readNumber } from "../parts/number-text.js";
@@ -132,7 +132,7 @@ function evidence(page, path) {
     const anyIsUsual = field.usual_min === field.min && field.usual_max === field.max;
     summary.textContent = anyIsUsual
       ? say("about")
-      : say("usually", { range: rangeWords(path, field.usual_min, field.usual_max, units) });
+      : say("usually", { range: usualRangeWords(path, field.usual_min, field.usual_max, units) });
     words.textContent = say("accepted", {
       range: rangeWords(path, field.min, field.max, units),
       default: defaultWords(path, field, units),

@@ -68,6 +68,7 @@ export function power(page) {
     element: h(
       "div",
       {},
+      h("p", {}, h("button", { type: "button", onclick: () => page.go("power-curve") }, say("from_efforts"))),
       ...always.map((row) => row.element),
       ...parts.flatMap(({ label, box, body }) => [h("label", { class: "check" }, box, label), body]),
       h("label", { class: "check" }, loss, say("altitude_part")),

@@ -4,6 +4,7 @@
 import { answer as answerPart } from "../../parts/answer.js";
 import { html, say, strong } from "../../parts/html.js";
 import { lines } from "../../parts/lines.js";
+import { weightOf } from "../../parts/sureness.js";
 import { table } from "../../parts/table.js";
 import { amountOf } from "../../state/scenario.js";
 import * as show from "../../units.js";
@@ -161,7 +162,7 @@ function verdict() {
       sd > 0
         ? shared("nineteenInTwenty", { low: write(Math.max(0, value - 1.96 * sd)), high: write(value + 1.96 * sd) })
         : "";
-    part.update({ figure: write(value), odds, weight: "sure", ...told });
+    part.update({ figure: write(value), odds, weight: weightOf(figure), ...told });
   });
 }
 

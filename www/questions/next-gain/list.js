@@ -28,7 +28,12 @@ export function changeList(tools, usual) {
   const { store } = tools;
   const cards = html("div", { class: "changes" });
   const full = html("p", { class: "soft", hidden: true }, words("full"));
-  const add = button(words("add"), () => put([...list(), fresh()]));
+  /** Whether the last of them is new, and not yet opened. */
+  let added = false;
+  const add = button(words("add"), () => {
+    added = true;
+    put([...list(), fresh()]);
+  });
   const element = html(
     "div",
     {},
@@ -381,6 +386,14 @@ export function changeList(tools, usual) {
     };
   }
 
+  /** @param {readonly { element: HTMLDetailsElement }[]} shown */
+  function openLast(shown) {
+    added = false;
+    const element = shown[shown.length - 1].element;
+    element.open = true;
+    element.querySelector("input")?.focus();
+  }
+
   return {
     element,
     list,
@@ -392,6 +405,7 @@ export function changeList(tools, usual) {
       add.disabled = list().length >= MOST;
       full.hidden = !add.disabled;
       for (const one of shown) one.head();
+      if (added) openLast(shown);
       return shown.flatMap(({ rows }) => rows.map((row) => row.update(state, error))).includes(true);
     },
   };

@@ -42,8 +42,7 @@ export function courseChoice(tools) {
   function change(wanted) {
     const { course } = store.get().scenario;
     if (wanted === "surveyed") {
-      tools.openSheet(AT);
-      kind.update({ value: courseKind(course) });
+      tools.openSheet(`${AT}.points`);
       return;
     }
     const {

@@ -8,6 +8,7 @@ import { choice } from "../../parts/choice.js";
 import { html, strong } from "../../parts/html.js";
 import { lineChart, valueAt } from "../../parts/line-chart.js";
 import { lines } from "../../parts/lines.js";
+import { weightOf } from "../../parts/sureness.js";
 import { table } from "../../parts/table.js";
 import * as show from "../../units.js";
 import { book } from "../../words/index.js";
@@ -234,7 +235,7 @@ function verdict() {
       unit: show.unitOf(kind, units).symbol,
       spread: doubted ? spread : null,
       odds: doubted ? shared("nineteenInTwenty", { low: at(-1.96), high: at(1.96) }) : "",
-      weight: "sure",
+      weight: weightOf(figure),
       spoken: words(kind === "speed" ? "spokenBuys" : "spokenTakes", { power, speed, spread }),
     });
   });

@@ -110,6 +110,7 @@ export default {
   "line.commas":
     "Zeile {line}: Ein Komma kann hier zwei Zahlen trennen oder das Dezimalzeichen sein. Trenn die Zahlen durch Tabulatoren, Semikolons oder Leerzeichen.",
   "line.too_few": "Eine Strecke braucht mindestens zwei Zeilen.",
+  from_efforts: "Aus harten Belastungen berechnen",
   cp_hint:
     "Die Leistung, die du lange halten könntest, ehe der langsame Abfall einsetzt; aus zwei bis vier harten Tests von 2 bis 20 Minuten.",
   peak_part: "Spitzenleistung, für sehr kurze Belastungen",

@@ -40,6 +40,7 @@ export default {
   distance_choice: "{unit}, {speed}",
   "brief.mi": "Meilen, {temperature}",
   "brief.km": "km, {temperature}",
+  compass: "N NNO NO ONO O OSO SO SSO S SSW SW WSW W WNW NW NNW",
   level: "gleich schnell",
   under_a_second: "weniger als eine Sekunde",
   faster_by: "schneller um {figure}",

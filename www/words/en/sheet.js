@@ -106,6 +106,7 @@ export default {
   "line.commas":
     "Line {line}: a comma may part two numbers here or be a decimal mark. Part the numbers by tabs, semicolons or spaces.",
   "line.too_few": "A course needs at least two lines.",
+  from_efforts: "Work them out from hard efforts",
   cp_hint:
     "The power you could hold for a long time before the slow decline sets in; from two to four hard tests of 2 to 20 minutes.",
   peak_part: "Peak power, for very short efforts",

@@ -39,6 +39,7 @@ export default {
   distance_choice: "{unit}, {speed}",
   "brief.mi": "Miles, {temperature}",
   "brief.km": "Kilometres, {temperature}",
+  compass: "N NNE NE ENE E ESE SE SSE S SSW SW WSW W WNW NW NNW",
   level: "level",
   under_a_second: "less than a second",
   faster_by: "faster by {figure}",

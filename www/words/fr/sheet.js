@@ -111,6 +111,7 @@ export default {
   "line.commas":
     "Ligne {line} : une virgule peut ici séparer deux nombres ou être la marque décimale. Sépare les nombres par des tabulations, des points-virgules ou des espaces.",
   "line.too_few": "Un parcours demande au moins deux lignes.",
+  from_efforts: "Les calculer à partir d’efforts intenses",
   cp_hint:
     "La puissance que tu pourrais tenir longtemps avant la lente baisse ; tirée de deux à quatre tests durs de 2 à 20 minutes.",
   peak_part: "Puissance de pointe, pour des efforts très courts",

@@ -40,6 +40,7 @@ export default {
   distance_choice: "{unit}, {speed}",
   "brief.mi": "Miles, {temperature}",
   "brief.km": "km, {temperature}",
+  compass: "N NNE NE ENE E ESE SE SSE S SSO SO OSO O ONO NO NNO",
   level: "à égalité",
   under_a_second: "moins d’une seconde",
   faster_by: "plus rapide de {figure}",

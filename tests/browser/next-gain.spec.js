@@ -60,8 +60,10 @@ test("changes are added, named, told what they change, and taken off", async ({ 
   const usual = await cards.count();
   await list.getByRole("button", { name: "Add a change" }).click();
   await expect(cards).toHaveCount(usual + 1);
-  await change(page, `change ${usual + 1}`);
   const card = cards.last();
+  await expect(card).toContainText(`change ${usual + 1}`);
+  // It is open, and asks for its name.
+  await expect(card.getByRole("textbox", { name: "Name" })).toBeFocused();
   await card.getByRole("textbox", { name: "Name" }).fill("Lighter wheels");
   await card.getByRole("combobox", { name: "What it changes" }).selectOption({ label: "Mass" });
   await expect(card.locator("summary")).toContainText("Lighter wheels");

@@ -22,8 +22,67 @@ test("it can be installed: a name, a start within its scope, and icons that are 
     expect((await request.get(src)).headers()["content-type"]).toContain("image/svg+xml");
 });
 
+/** Screens above the details, at most. */
+const MOST_SCREENS = 5;
+
 test.describe("in the hand", () => {
   test.use({ viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true });
+
+  for (const { id } of questions) {
+    test(`${id}: the figure with its ± is in sight at once, and the details begin within five screens`, async ({
+      page,
+    }) => {
+      await openQuestion(page, id);
+      const { figure, bar, details } = await page.evaluate(() => {
+        const box = (/** @type {string} */ part) => document.querySelector(part)?.getBoundingClientRect();
+        return {
+          figure: Math.max(box(".figure .amount")?.bottom ?? NaN, box(".figure .pm")?.bottom ?? NaN),
+          bar: box(".bar")?.top,
+          details: box("details[data-fold]")?.top,
+        };
+      });
+      expect(figure).toBeLessThanOrEqual(Number(bar));
+      expect(details).toBeLessThan(MOST_SCREENS * 844);
+    });
+  }
+
+  test("the bar tells the answer while a number is edited with the keyboard up, and gives way after", async ({
+    page,
+  }) => {
+    await openQuestion(page, "hold-or-fade");
+    await page.setViewportSize({ width: 390, height: 460 });
+    const bar = page.locator(".bar-answer");
+    await expect(bar).toBeHidden();
+    const area = number(page, "Drag area of the position you keep");
+    await area.tap();
+    await expect(bar).toBeVisible();
+    const before = await bar.innerText();
+    await area.fill("0.300");
+    await expect(bar).not.toHaveText(before);
+    await expect(page.locator(".bar").getByRole("button", { name: "Undo" })).toBeHidden();
+    await area.blur();
+    await expect(bar).toBeHidden();
+  });
+
+  test("the bar tells the answer while Your numbers lies over it", async ({ page }) => {
+    await openQuestion(page, "leg-room");
+    await page.locator(".bar").getByRole("button", { name: "Your numbers" }).tap();
+    await expect(page.locator(".sheet")).toBeVisible();
+    await page.evaluate(() => scrollTo(0, 0));
+    await expect(page.locator(".bar-answer")).toBeVisible();
+    await page.locator(".sheet").getByRole("button", { name: "Done" }).tap();
+    await expect(page.locator(".bar-answer")).toBeHidden();
+  });
+
+  test("a number opens wherever it is tapped: on its digits, its unit or its ±", async ({ page }) => {
+    await openQuestion(page, "finish-time");
+    for (const part of ["input", ".unit", ".pm"]) {
+      const chip = page.locator(".sentence .num.drag").first();
+      await chip.locator(part).tap();
+      await expect(chip.locator("input")).toBeFocused();
+      await chip.locator("input").blur();
+    }
+  });
 
   for (const { id } of questions) {
     test(`${id}: what a finger presses is large enough, numbers open the number pad, and it works on its side`, async ({

@@ -3,7 +3,8 @@
 
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { decimalMark, readNumber, readTime } from "../../www/parts/number-text.js";
+import { decimalMark, readNumber, readSum, readTime } from "../../www/parts/number-text.js";
+import { compassDegrees } from "../../www/units.js";
 import { choices, LANGUAGES, randomFrom, speaking } from "./support.js";
 
 const TEXTS = 200_000;
@@ -202,5 +203,23 @@ test("hours are read with and without the name of minutes", () => {
     ["1 h 5 min", 3900],
   ])) {
     assert.equal(readTime(typed).value, seconds, typed);
+  }
+});
+
+test("masses are read as a sum of their parts, each in any unit that a mass may have", () => {
+  const kilograms = { unit: "kg", digits: 1, otherUnits: { lb: (/** @type {number} */ value) => value / 2 } };
+  assert.equal(readSum("70 + 9", kilograms), 79);
+  assert.equal(readSum("70,5+9.5 kg", kilograms), 80);
+  assert.equal(readSum("70 + 10 lb", kilograms), 75);
+  for (const typed of ["70", "70 +", "+ 9", "70 + W", "", "+"])
+    assert.equal(readSum(typed, kilograms), undefined, typed);
+});
+
+test("the wind's direction is read by its letters, in each language by its own", async () => {
+  const said = { en: ["SW", "E", "nnw"], de: ["SW", "O", "nnw"], fr: ["SO", "E", "nno"] };
+  for (const language of LANGUAGES) {
+    await speaking(language);
+    assert.deepEqual(said[language].map(compassDegrees), [225, 90, 337.5], language);
+    for (const text of ["", "X", "SWSW", "225", "S W"]) assert.equal(compassDegrees(text), undefined, text);
   }
 });

@@ -92,10 +92,10 @@ export function createSheet(page, host) {
     host.hidden = false;
     document.documentElement.dataset.sheet = "open";
     update(store.get(), error);
-    if (!path) return heading.focus();
+    if (!path) return heading.focus({ preventScroll: true });
     const key = path.replace(/^scenario\./, "");
     const index = groups.findIndex(({ covers }) => covers.split(" ").some((start) => key.startsWith(start)));
-    if (index < 0) return heading.focus();
+    if (index < 0) return heading.focus({ preventScroll: true });
     folds[index].open = true;
     const row = groups[index].row(path.replace(/\.(value|sd|source)$/, ""));
     if (!row) return folds[index].querySelector("summary")?.focus();

@@ -403,3 +403,32 @@ fn what_is_left_once_a_number_is_known_is_the_error_of_a_rider_who_knows_it() {
     is_near(left_s, known_s, NEARLY, "left");
     is_near(share, 1.0 - (known_s / all_s).powi(2), NEARLY, "the share");
 }
+
+/// Two-sided 95 % quantile and chances of the standard normal distribution: NIST/SEMATECH e-Handbook of Statistical Methods,
+/// table 1.3.6.7.1 (cumulative distribution function), to its five decimals.
+const REACH_95: f64 = 1.959_963_985;
+const CHANCE_AT_1: f64 = 0.84134;
+const TO_THE_TABLE: f64 = 5e-6;
+
+#[test]
+fn a_figure_crosses_with_its_95_per_cent_range_and_the_chance_that_it_is_positive() {
+    let shown = |value: f64, sd: f64| {
+        serde_json::to_value(fasterby_core::quantity::Figure { value, sd }).expect("JSON")
+    };
+    let number = |figure: &Value, name: &str| figure[name].as_f64().expect("a number");
+    let ahead = shown(3.0, 3.0);
+    assert!((number(&ahead, "low_95") - (3.0 - 3.0 * REACH_95)).abs() < 1e-8);
+    assert!((number(&ahead, "high_95") - (3.0 + 3.0 * REACH_95)).abs() < 1e-8);
+    assert!((number(&ahead, "chance_positive") - CHANCE_AT_1).abs() < TO_THE_TABLE);
+    assert!(
+        (number(&shown(-3.0, 3.0), "chance_positive") - (1.0 - CHANCE_AT_1)).abs() < TO_THE_TABLE
+    );
+    for (value, chance) in [(2.0, 1.0), (0.0, 0.5), (-2.0, 0.0)] {
+        let exact = shown(value, 0.0);
+        assert_eq!(
+            (number(&exact, "low_95"), number(&exact, "high_95")),
+            (value, value)
+        );
+        assert_eq!(number(&exact, "chance_positive"), chance);
+    }
+}

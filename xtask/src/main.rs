@@ -11,6 +11,7 @@ mod first_load;
 mod lighthouse;
 mod one_file;
 mod paths;
+mod pictures;
 mod serve;
 mod setup;
 mod size;
@@ -28,6 +29,7 @@ cargo xtask COMMAND
   bench                           measure speed, natively and in the browser, beside its bounds
   size                            weigh the built page beside its bounds
   lighthouse                      score the built page for accessibility, practices and performance
+  pictures                        take the pictures of the page for README.md
   ask QUESTION < request.json     answer one question on the command line
 ";
 
@@ -41,6 +43,7 @@ enum Task {
     Bench,
     Size,
     Lighthouse,
+    Pictures,
     Ask { question: String },
     Help,
 }
@@ -68,6 +71,7 @@ fn parse(words: &[String]) -> Outcome<Task> {
         ["bench"] => Ok(Task::Bench),
         ["size"] => Ok(Task::Size),
         ["lighthouse"] => Ok(Task::Lighthouse),
+        ["pictures"] => Ok(Task::Pictures),
         ["ask", question] => Ok(Task::Ask {
             question: question.to_string(),
         }),
@@ -119,6 +123,7 @@ fn perform(task: Task) -> Outcome<ExitCode> {
         Task::Bench => bench::bench()?,
         Task::Size => return size::size(),
         Task::Lighthouse => lighthouse::lighthouse()?,
+        Task::Pictures => pictures::pictures()?,
         Task::Ask { question } => return ask::ask(&question),
         Task::Help => print!("{USAGE}"),
     }

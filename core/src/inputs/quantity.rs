@@ -5,6 +5,8 @@ use std::fmt;
 use serde::de::{self, IgnoredAny, MapAccess, Visitor};
 use serde::{Deserialize, Deserializer, Serialize};
 
+use crate::numerics::distributions::{NORMAL_REACH_95, normal_share};
+
 /// How an input is known.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
 #[cfg_attr(feature = "types", derive(ts_rs::TS))]
@@ -117,14 +119,48 @@ impl<'de> Visitor<'de> for QuantityVisitor {
     }
 }
 
-/// A result with one standard deviation.
+/// A result with one standard deviation, its error taken as normal. It crosses with its 95 % range and the chance that it is
+/// positive, so that nobody who shows it works anything out.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Serialize)]
-#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(into = "ShownFigure")]
+#[cfg_attr(feature = "types", derive(ts_rs::TS), ts(as = "ShownFigure"))]
 pub struct Figure {
     /// The value, in the SI unit of the field's name.
     pub value: f64,
     /// One standard deviation, in the same unit.
     pub sd: f64,
+}
+
+/// A figure as it crosses the boundary.
+#[derive(Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS), ts(rename = "Figure"))]
+struct ShownFigure {
+    /// The value, in the SI unit of the field's name.
+    value: f64,
+    /// One standard deviation, in the same unit.
+    sd: f64,
+    /// The true value lies above this 39 times in 40.
+    low_95: f64,
+    /// The true value lies below this 39 times in 40.
+    high_95: f64,
+    /// The chance that the true value is positive, 0 to 1.
+    chance_positive: f64,
+}
+
+impl From<Figure> for ShownFigure {
+    fn from(Figure { value, sd }: Figure) -> Self {
+        Self {
+            value,
+            sd,
+            low_95: value - NORMAL_REACH_95 * sd,
+            high_95: value + NORMAL_REACH_95 * sd,
+            chance_positive: match sd > 0.0 {
+                true => normal_share(value / sd),
+                false if value == 0.0 => 0.5,
+                false => f64::from(value > 0.0),
+            },
+        }
+    }
 }
 
 /// A column of numbers: a curve's abscissae or ordinates. It reaches the page as a `Float64Array`.

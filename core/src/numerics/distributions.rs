@@ -11,7 +11,6 @@ const FARTHEST: f64 = 8.0;
 const PANELS: usize = 24;
 
 /// 95 % of a normal distribution lies within so many standard deviations of its mean: 1.95996, the two-sided quantile.
-#[cfg(feature = "all")]
 pub(crate) const NORMAL_REACH_95: f64 = 1.959_963_984_540_054;
 
 /// The share of a standard normal distribution below `z`, by quadrature to 1e-12.

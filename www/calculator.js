@@ -48,13 +48,21 @@ export function start(storage, reading) {
   const citations = new Map(sources().map(({ key, citation }) => [key, citation]));
   const defaultsOf = (/** @type {string} */ id) => find(id).defaults;
   const exists = (/** @type {string} */ id) => pages.some((page) => page.id === id);
+  const readIn = units.knownUnits(storage.units(), units.usualUnits(navigator.language));
   const store = createStore(
     {
       question: opening.id,
-      scenario: filler.defaults(),
-      with: /** @type {With} */ (Object.fromEntries(pages.map(({ id, defaults }) => [id, defaults]))),
+      scenario: readIn.distance === "km" ? filler.metricDefaults() : filler.defaults(),
+      with: /** @type {With} */ (
+        Object.fromEntries(
+          pages.map(({ id, defaults, metric }) => [
+            id,
+            readIn.distance === "km" ? { ...defaults, ...metric } : defaults,
+          ]),
+        )
+      ),
       from_link: false,
-      units: units.knownUnits(storage.units(), units.usualUnits(navigator.language)),
+      units: readIn,
     },
     (next, previous) => sharedEffort(next, previous, defaultsOf),
   );

@@ -96,6 +96,7 @@ export const scenarioTables = () => ({
   fields: tables.fields,
   version: tables.scenario_version,
   usualEvents: tables.usual_events,
+  usualMetricEvents: tables.usual_metric_events,
 });
 
 /** Whatever was thrown, as the plain object the page routes to a control. @param {unknown} thrown @returns {CoreError} */

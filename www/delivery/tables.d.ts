@@ -8,3 +8,4 @@ export const questions: Tables["questions"];
 export const published: Tables["published"];
 export const scenario_version: Tables["scenario_version"];
 export const usual_events: Tables["usual_events"];
+export const usual_metric_events: Tables["usual_metric_events"];

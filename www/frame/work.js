@@ -159,7 +159,7 @@ export function createWork({ store, filler, check, notify, questions }, storage,
         return store.replace({ ...opened, from_link: own.from_link === true }, { undoable: false });
       clearTimeout(timer);
       kept = opened;
-      const hadOwn = !same(own.scenario, filler.defaults());
+      const hadOwn = ![filler.defaults(), filler.metricDefaults()].some((fresh) => same(own.scenario, fresh));
       if (hadOwn && !storage.keepRecent(own).done) {
         lastIsOnly = !own.from_link;
         sayOnce("work.not_kept");
@@ -179,7 +179,8 @@ export function createWork({ store, filler, check, notify, questions }, storage,
       const fresh = /** @type {State["with"]} */ (
         Object.fromEntries(Object.keys(state.with).map((id) => [id, defaultsOf(id)]))
       );
-      store.replace({ ...state, scenario: filler.defaults(), with: fresh, from_link: false });
+      const scenario = state.units.distance === "km" ? filler.metricDefaults() : filler.defaults();
+      store.replace({ ...state, scenario, with: fresh, from_link: false });
     },
   };
 }

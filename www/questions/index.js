@@ -53,6 +53,7 @@ import { question as whichPosition } from "./which-position.js";
  * @property {string} id the core's name for it
  * @property {Group} group
  * @property {JsonObject} defaults its own part of the state, at `with.<id>`
+ * @property {JsonObject} [metric] what of it is otherwise for a new rider who reads kilometres
  * @property {string[]} [positionFields] which of those are indices of positions, so that they follow when one is removed
  * @property {(JsonObject & { name: string })[]} [positions] positions that a new rider finds beside their own, because the question compares them; their names are keys of the book "page"
  * @property {boolean} [alone] nothing of the scenario goes into it, only numbers of its own

@@ -20,6 +20,7 @@ export const question = {
   id: ID,
   group: "decide",
   defaults: { reference: 0, distance_m: 40233.6, cda_correlation: TOGETHER },
+  metric: { distance_m: 40_000 },
   positionFields: ["reference"],
   request,
   load: () => import("./which-position/view.js"),

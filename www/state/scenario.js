@@ -8,7 +8,7 @@ import { book } from "../words/index.js";
 /** @import { Course, Held, Json, JsonObject, Position, Scenario } from "../types/page.d.ts" */
 /** @import { Event, Field } from "../types/core.d.ts" */
 
-/** What the core says of a scenario. @typedef {{ fields: readonly Field[], version: number, usualEvents: readonly Event[] }} ScenarioTables */
+/** What the core says of a scenario. @typedef {{ fields: readonly Field[], version: number, usualEvents: readonly Event[], usualMetricEvents: readonly Event[] }} ScenarioTables */
 
 const say = book("page");
 
@@ -127,7 +127,7 @@ const INSTEAD = { roughness_length_m: "shelter_factor", relative_humidity: "dew_
  * @param {ScenarioTables} tables
  * @param {readonly (JsonObject & { name: string })[]} [compared] positions that a new rider finds beside their own, because a question compares them; their names are keys of the book "page"
  */
-export function scenarioFiller({ fields, version, usualEvents }, compared = []) {
+export function scenarioFiller({ fields, version, usualEvents, usualMetricEvents }, compared = []) {
   const byKey = new Map(fields.map((field) => [field.key, field]));
 
   /** The names of a part's numbers that are there without being given. @param {string} group @param {Field["included"]} included */
@@ -224,6 +224,7 @@ export function scenarioFiller({ fields, version, usualEvents }, compared = []) 
     fresh,
     fill,
     defaults,
+    metricDefaults,
   };
 
   /** A guess beside a number the rider has given: as unsure as a typical one. @param {string} key @param {number} value @returns {Uncertain} */
@@ -245,6 +246,18 @@ export function scenarioFiller({ fields, version, usualEvents }, compared = []) 
       bike: newIn("bike"),
       conditions: { ...newIn("conditions"), pressure_is: "sea_level" },
     });
+  }
+
+  /** The same for a rider who reads kilometres: over metric distances, the course over the one next to the usual. */
+  function metricDefaults() {
+    const usual = defaults();
+    const apart = (/** @type {Event} */ { distance_m }) => Math.abs(distance_m - courseLengthM(usual.course));
+    const [nearest] = [...usualMetricEvents].sort((a, b) => apart(a) - apart(b));
+    return {
+      ...usual,
+      events: usualMetricEvents.map((event) => ({ ...event })),
+      course: { ...usual.course, distance_m: nearest.distance_m },
+    };
   }
 
   /**

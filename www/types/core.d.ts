@@ -24,7 +24,19 @@ value: number,
 /**
  * One standard deviation, in the same unit.
  */
-sd: number, };
+sd: number, 
+/**
+ * The true value lies above this 39 times in 40.
+ */
+low_95: number, 
+/**
+ * The true value lies below this 39 times in 40.
+ */
+high_95: number, 
+/**
+ * The chance that the true value is positive, 0 to 1.
+ */
+chance_positive: number, };
 
 export type Column = Float64Array;
 
@@ -821,7 +833,11 @@ scenario_version: number,
 /**
  * The events of a scenario that names none.
  */
-usual_events: Array<Event>, };
+usual_events: Array<Event>, 
+/**
+ * The same for riders whose distances are metric.
+ */
+usual_metric_events: Array<Event>, };
 
 // speed-for-watts
 export type SpeedForWattsWith = { 

@@ -24,7 +24,7 @@ use crate::inputs::fields::{FIELDS, Field};
 use crate::inputs::message::{self, MESSAGES, Sentence};
 use crate::inputs::published::{PUBLISHED, Published};
 use crate::inputs::sources::{SOURCES, Source};
-use crate::scenario::{Event, VERSION, usual_events};
+use crate::scenario::{Event, VERSION, usual_events, usual_metric_events};
 use request::read;
 
 /// Takes an answer, whatever its type: as JSON, as values of JavaScript, or to measure it.
@@ -133,6 +133,8 @@ pub struct Tables {
     pub scenario_version: u64,
     /// The events of a scenario that names none.
     pub usual_events: Vec<Event>,
+    /// The same for riders whose distances are metric.
+    pub usual_metric_events: Vec<Event>,
 }
 
 /// The tables.
@@ -145,5 +147,6 @@ pub fn tables() -> Tables {
         published: &PUBLISHED,
         scenario_version: VERSION,
         usual_events: usual_events(),
+        usual_metric_events: usual_metric_events(),
     }
 }

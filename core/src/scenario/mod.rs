@@ -263,10 +263,20 @@ pub struct Event {
 /// The distances that time trials are customarily held over: 10, 25, 50 and 100 miles (common practice, no source).
 pub fn usual_events() -> Vec<Event> {
     const MILE_M: f64 = 1609.344;
-    [10.0, 25.0, 50.0, 100.0]
-        .map(|miles| Event {
+    events_over([10.0, 25.0, 50.0, 100.0].map(|miles| MILE_M * miles))
+}
+
+/// The same where distances are metric: 10, 20, 40, 90 and 180 km (common practice, no source).
+pub fn usual_metric_events() -> Vec<Event> {
+    const KILOMETRE_M: f64 = 1000.0;
+    events_over([10.0, 20.0, 40.0, 90.0, 180.0].map(|kilometres| KILOMETRE_M * kilometres))
+}
+
+fn events_over<const COUNT: usize>(distances_m: [f64; COUNT]) -> Vec<Event> {
+    distances_m
+        .map(|distance_m| Event {
             name: String::new(),
-            distance_m: MILE_M * miles,
+            distance_m,
         })
         .into()
 }

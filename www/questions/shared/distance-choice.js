@@ -1,6 +1,7 @@
 // @ts-check
 /** How far, at the head of a sentence: one of the usual distances, another one, or a fixed time. */
 
+import { scenarioTables } from "../../core.js";
 import { choice } from "../../parts/choice.js";
 import { courseLengthM } from "../../state/scenario.js";
 import { quantity, time } from "../../units.js";
@@ -15,16 +16,11 @@ import { clause } from "./clause.js";
 
 const words = book("shared");
 
+const { usualEvents, usualMetricEvents } = scenarioTables();
 /** The distances that time trials are usually ridden over, in metres, and the unit that names them. @type {readonly [metres: number, unit: Units["distance"]][]} */
 const USUAL_DISTANCES = [
-  [16093.44, "mi"],
-  [40233.6, "mi"],
-  [80467.2, "mi"],
-  [160934.4, "mi"],
-  [20000, "km"],
-  [40000, "km"],
-  [90000, "km"],
-  [180000, "km"],
+  ...usualEvents.map(({ distance_m }) => /** @type {[number, "mi"]} */ ([distance_m, "mi"])),
+  ...usualMetricEvents.map(({ distance_m }) => /** @type {[number, "km"]} */ ([distance_m, "km"])),
 ];
 /** Fixed times, in seconds. */
 const USUAL_TIMES = [3600, 43200, 86400];

@@ -81,16 +81,19 @@ export function takesInBrief() {
           high: units.percent(most, 1),
         }),
       );
-      say(
-        drag,
-        words.parts("dragTakes", {
+      say(drag, [
+        ...words.parts("dragTakes", {
           lead: strong(words("dragTakesLead"), "drag"),
           cda: meanAndSd(LOWER_BARS.cda),
           power: meanAndSd(LOWER_BARS.power),
-          percent: shortPercent(-cda_change),
-          price: priceOfDrag(state, answer),
         }),
-      );
+        ...(cda_change < 0
+          ? [
+              " ",
+              ...words.parts("dragLimit", { percent: shortPercent(-cda_change), price: priceOfDrag(state, answer) }),
+            ]
+          : []),
+      ]);
     },
   };
 }
@@ -154,13 +157,17 @@ export function takesInFull(tools) {
           held: held(answer),
           sustainable: watts(state, answer.takes.sustainable_w),
         }),
-        " ",
-        ...words.parts("ownDrag", {
-          percent: shortPercent(-cda_change),
-          lower: units.quantity("area", answer.less_drag_cda_m2, state.units),
-          area: units.quantity("area", answer.base_cda_m2, state.units),
-          price: priceOfDrag(state, answer),
-        }),
+        ...(cda_change < 0
+          ? [
+              " ",
+              ...words.parts("ownDrag", {
+                percent: shortPercent(-cda_change),
+                lower: units.quantity("area", answer.less_drag_cda_m2, state.units),
+                area: units.quantity("area", answer.base_cda_m2, state.units),
+                price: priceOfDrag(state, answer),
+              }),
+            ]
+          : []),
       ]);
     },
   };

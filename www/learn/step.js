@@ -76,7 +76,9 @@ export function stepFrame({ title, words, toTry, chart, notes = [] }) {
       html("div", { class: "notes" }, ...notes),
     ),
   );
-  const numbers = words.filter((word) => typeof word !== "string" && !(word instanceof Node));
+  const numbers = words.filter(
+    /** @returns {word is BoundNumber} */ (word) => typeof word !== "string" && !(word instanceof Node),
+  );
   /** @type {ReturnType<typeof setTimeout> | undefined} */
   let waiting;
 

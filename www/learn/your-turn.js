@@ -36,7 +36,7 @@ function summary() {
       [words("sumLevel"), words("sumLevelWhen")],
     ],
   });
-  return grid.element;
+  return html("div", { class: "wordy" }, grid.element);
 }
 
 /** @param {Tools} tools */

@@ -47,15 +47,21 @@ export function parts(template, values = {}, tag = "en-GB", meaning = () => "") 
   return form(template, values, tag)
     .split("**")
     .flatMap((run, index) => {
-      const pieces = run
-        .split(TERM)
-        .flatMap((piece, at, all) =>
-          at % 3 === 0 ? filled(piece, values) : at % 3 === 1 ? [term(piece, () => meaning(all[at + 1]))] : [],
-        );
+      const pieces = explained(run, values, meaning);
       return /** @type {(string | HTMLElement | T)[]} */ (
         index % 2 ? [html("b", {}, .../** @type {(string | Node)[]} */ (pieces))] : pieces
       );
     });
+}
+
+/** @template {object} T @param {string} run @param {Record<string, string | number | T | (string | T)[]>} values @param {(key: string) => string} meaning @returns {(string | T | HTMLElement)[]} */
+function explained(run, values, meaning) {
+  const pieces = run.split(TERM);
+  return pieces.flatMap((piece, at) => {
+    /** @type {(string | T | HTMLElement)[]} */
+    const shown = at % 3 === 0 ? filled(piece, values) : [];
+    return at % 3 === 1 ? [term(piece, () => meaning(pieces[at + 1]))] : shown;
+  });
 }
 
 /** @template {object} T @param {string} text @param {Record<string, string | number | T | (string | T)[]>} values @returns {(string | T)[]} */

@@ -32,7 +32,7 @@ export function changeList(tools, usual) {
   const element = html(
     "div",
     {},
-    html("p", {}, words("listLead")),
+    html("p", {}, ...words.parts("listLead")),
     cards,
     full,
     html(
@@ -244,8 +244,6 @@ export function changeList(tools, usual) {
         for (const [key, field] of Object.entries(texts))
           field.show(key === "name" ? nameOf(one, c) : key === "note" ? noteOf(one) : one.group);
         say(about, [
-          words("restsOn"),
-          " ",
           words(one.evidence),
           ...(one.source ? [" ", html("span", { lang: "en" }, tools.citation(one.source))] : []),
         ]);

@@ -21,6 +21,6 @@ export default {
   copied: "Es ist kopiert.",
   selected: "Es ist markiert: Kopiere es mit der Tastatur.",
   workItOut: "In Fasterby ausrechnen",
-  contentPolicy: "Eine Seite mit Content Security Policy braucht außerdem: {directives}. Für den Rahmen: {frame}.",
+  contentPolicy: "Eine Seite mit Content Security Policy braucht außerdem: {directives}. Der Rahmen braucht: {frame}.",
   keepStill: "Damit deine Seite stillhält, während die Frage lädt, gib ihr in deinem eigenen Stylesheet Platz: {rule}",
 };

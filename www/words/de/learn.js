@@ -50,14 +50,14 @@ export default {
   wattsHandle: "Der Fahrer: links und rechts ändern die Watt und mit ihnen das Tempo",
   wattsRead: "Ablesen, wohin die Watt bei einer Geschwindigkeit gehen",
   wattsDescription:
-    "Leistung am Pedal nach Geschwindigkeit, gestapelt: unten die Luft, dann Reifen, Lager und Antrieb. Bei {speed} sind es {power}.",
+    "Die Leistung am Pedal ist nach Geschwindigkeit gestapelt: unten die Luft, dann Reifen, Lager und Antrieb. Bei {speed} sind es {power}.",
   air: "Luft",
   rolling: "Reifen",
   bearings: "Lager",
   drivetrain: "Antrieb",
   inAll: "zusammen",
   wattsSpoken: "{power} bringen {speed}",
-  wattsReading: "Bei **{speed}**: {power} zusammen, {air} in die Luft.",
+  wattsReading: "Bei **{speed}** sind es zusammen {power}, davon {air} für die Luft.",
 
   longTitle: "3. Zehn Prozent mehr, wie lange?",
   longAsk: "Der Fahrer kann {power} eine Zeit lang halten. Und {more} mehr?",
@@ -87,7 +87,7 @@ export default {
   longSeries: "der Fahrer kann halten",
   longMorePoint: "{percent} mehr, {time}",
   longSpoken: "{power}, {time} lang",
-  longReading: "{power}, **{time}** lang.",
+  longReading: "Der Fahrer hält {power} **{time}** lang.",
   minutes: "{count} min",
   hours: "{count} h",
 
@@ -95,7 +95,8 @@ export default {
   tenAsk: "Was bringt mehr, {more} mehr Leistung oder {less} weniger Luftwiderstand?",
   tenTry:
     "Zieh den Ring zu einem stärkeren, dann zu einem schwächeren Fahrer und sieh, welcher Pfeil mehr Linien kreuzt. Oder frag nach {percent} weniger Luftwiderstand gegen {percent} mehr Leistung.",
-  tenSays: "Für {distance} braucht der Fahrer {time}. Mehr Leistung: {power}; weniger Luftwiderstand: {drag}; {ahead}.",
+  tenSays:
+    "Für {distance} braucht der Fahrer {time}. Mit mehr Leistung ist er {power}, mit weniger Luftwiderstand {drag}: {ahead}.",
   tenTooMuch:
     "**Mehr, als dieser Fahrer halten kann:** Die Kurve aus Schritt 3 erlaubt über {time} nur {sustainable}, nicht {power}. Die Zeiten zeigen, was die beiden Änderungen jemandem brächten, der das durchhält.",
   tenTie:
@@ -106,7 +107,8 @@ export default {
   powerAhead: "mehr Leistung liegt um {figure} vorn",
   dragAhead: "weniger Luftwiderstand liegt um {figure} vorn",
   twoLevel: "beides ist gleich schnell",
-  tenSince: "Am Anfang: {began}, und {beganShare} der Arbeit für die Luft. Jetzt: {ahead}, und {share} für die Luft.",
+  tenSince:
+    "Am Anfang war es so: {began}, und {beganShare} der Arbeit für die Luft. Jetzt ist es so: {ahead}, und {share} für die Luft.",
   tenDoesIt:
     "**Ist Position also mehr wert als Leistung?** Nach der Uhr liegen zehn Prozent vom einen und vom anderen auf flacher Straße nah beieinander. Verschieden ist, was sie verlangen. Ein Zehntel mehr Leistung verlangt Training. Ein Zehntel weniger Luftwiderstand verlangt vielleicht nur einen tieferen Lenker, und etwas von deiner Leistung.",
   tenLower:
@@ -122,7 +124,7 @@ export default {
   eachLine: "jede Linie ist eine Fahrzeit",
   tenDescription:
     "Die Fahrzeit sinkt nach rechts, mit mehr Leistung, und nach unten, mit weniger Luftwiderstandsfläche. Der Fahrer steht bei {power} und {drag}, {time}.",
-  tenReading: "{power} und {drag}: **{time}**.",
+  tenReading: "{power} und {drag} ergeben **{time}**.",
 
   lostTitle: "5. Eine Position, die am Ende verloren geht",
   lostAsk:
@@ -184,11 +186,11 @@ export default {
   powerSeries: "mehr Leistung",
   dragSeries: "weniger Luftwiderstand",
   windSpoken: "{slope}: Leistung {power}, Luftwiderstand {drag}",
-  windReading: "Bei {slope}: {power} für Leistung, {drag} für Luftwiderstand.",
+  windReading: "Bei {slope} sind es {power} für Leistung und {drag} für Luftwiderstand.",
 
   threeTitle: "7. Drei Änderungen, ein Budget",
   threeAsk:
-    "Mit {budget} zum Ausgeben: ein tieferer Lenker vom Bikefitter für 100, ein eng anliegender Anzug für 150, schnellere Reifen für 90. Was zuerst?",
+    "Ein tieferer Lenker vom Bikefitter kostet 100, ein eng anliegender Anzug 150, schnellere Reifen 90. Mit {budget} zum Ausgeben: Was zuerst?",
   threeBudget: "Geld zum Ausgeben",
   threeTry: "Gib {budget} aus, dann immer weniger, und sieh, was zuerst wegfällt.",
   threeSays: "Über {distance} ist am besten: {names}; {figure}, die Chance mitgezählt.",
@@ -208,7 +210,7 @@ export default {
     "Ein tieferer Lenker will kleine Schritte, den Blick auf der Straße und ein Bikefitting, wenn etwas schmerzt. Probier ihn abseits des Verkehrs.",
   threeChart: "Was jede von drei Änderungen spart",
   threeLegend:
-    "Punkt: Ersparnis mit der Chance, dass sie eintritt. Ring: Ersparnis, wenn es wirkt; in zwei von drei Fällen liegt die Wahrheit auf der Linie. Haken: was das Budget kaufen sollte.",
+    "Punkt: Ersparnis mit der Chance, dass sie eintritt. Ring: Ersparnis, wenn es wirkt; in zwei von drei Fällen liegt die Wahrheit auf der Linie. Haken: was das Budget kaufen sollte",
   threeAxis: "gespart über {distance}",
   threeDescription:
     "Die Chance mitgezählt, spart am meisten: {first}, {average}. Was das Budget kaufen sollte, ist angehakt.",

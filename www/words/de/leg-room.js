@@ -51,7 +51,7 @@ export default {
   "figure.spoken":
     "{angle} nach dem oberen Totpunkt: Die Hüfte steht jetzt bei {hip_a} und in der neuen Einstellung bei {hip_b}, das Knie bei {knee_a} und {knee_b}.",
   "figure.reading":
-    "**{angle}** nach dem oberen Totpunkt: Hüfte jetzt {hip_a}, neu {hip_b}; Knie {knee_a} und {knee_b}.",
+    "**{angle}** nach dem oberen Totpunkt steht die Hüfte jetzt bei {hip_a} und neu bei {hip_b}, das Knie bei {knee_a} und {knee_b}.",
   "figure.now": "jetzt",
   "figure.new": "neu",
   "figure.slider": "Kurbelwinkel nach dem oberen Totpunkt",
@@ -65,12 +65,12 @@ export default {
   "chart.hip": "Hüftwinkel",
   "chart.hip-title": "Hüftwinkel über eine Umdrehung der Kurbel",
   "chart.hip-desc":
-    "Der Winkel zwischen Rumpf und Oberschenkel über eine Umdrehung, für beide Einstellungen. Am engsten ist er jetzt {at_a} nach dem oberen Totpunkt, {hip_a}, und in der neuen Einstellung bei {at_b}, {hip_b}.",
+    "Das ist der Winkel zwischen Rumpf und Oberschenkel über eine Umdrehung, für beide Einstellungen. Am engsten ist er jetzt {at_a} nach dem oberen Totpunkt, {hip_a}, und in der neuen Einstellung bei {at_b}, {hip_b}.",
   "chart.hip-reader": "Hüftwinkel bei einem Kurbelwinkel ablesen",
   "chart.thigh": "Drehung des Oberschenkels, aufwärts positiv",
   "chart.thigh-title": "Wie schnell sich der Oberschenkel dreht, über eine Umdrehung der Kurbel",
   "chart.thigh-desc":
-    "Wie schnell sich der Oberschenkel über eine Umdrehung dreht, aufwärts positiv. Am schnellsten jetzt {at_a} nach dem oberen Totpunkt, {thigh_a}, und in der neuen Einstellung bei {at_b}, {thigh_b}.",
+    "So schnell dreht sich der Oberschenkel über eine Umdrehung, aufwärts positiv. Am schnellsten ist er jetzt {at_a} nach dem oberen Totpunkt, {thigh_a}, und in der neuen Einstellung bei {at_b}, {thigh_b}.",
   "chart.thigh-reader": "Drehung des Oberschenkels bei einem Kurbelwinkel ablesen",
   "chart.now": "jetzt",
   "chart.new": "neue Einstellung",

@@ -17,7 +17,7 @@ export default {
   },
   nothing: "Nichts auf der Liste hilft mit diesem Budget.",
   spoken:
-    "Am besten für dieses Budget: {names}. Du bist um {figure} schneller über deine Rennen, jede Chance mitgezählt, plus oder minus {spread}.",
+    "Am besten für dieses Budget ist: {names}. Du bist um {figure} schneller über deine Rennen, jede Chance mitgezählt, plus oder minus {spread}.",
   spokenNothing: "Nichts auf der Liste hilft mit diesem Budget.",
   more: { one: "eine weitere", other: "{count} weitere" },
   searching: "Alle Kombinationen werden verglichen: {share}.",
@@ -63,7 +63,7 @@ export default {
   dotsDesc:
     "Die Chance mitgezählt, spart am meisten: {first}, {average}; am wenigsten: {last}, {least}. Was in der besten Auswahl ist, ist angehakt.",
   legend:
-    "Punkt: Ersparnis mit der Chance, dass sie eintritt. Ring: Ersparnis, wenn sie wirkt; in zwei von drei Fällen liegt die Wahrheit auf der Linie. Haken: in der besten Auswahl.",
+    "Punkt: Ersparnis mit der Chance, dass sie eintritt. Ring: Ersparnis, wenn sie wirkt; in zwei von drei Fällen liegt die Wahrheit auf der Linie. Haken: in der besten Auswahl",
   curveMoney: "Was mehr Geld bringt",
   curveHours: "Was mehr Stunden bringen",
   moneyAxis: "Geld",
@@ -97,7 +97,8 @@ export default {
     one: "Auf der Liste steht eine Änderung; bearbeite sie oder ergänze andere.",
     other: "Auf der Liste stehen {count} Änderungen; bearbeite, ergänze oder streiche.",
   },
-  listLead: "Größen und Chancen sind geraten, bis du sie gemessen hast. Bei jeder steht, worauf sie beruht.",
+  listLead:
+    "Größen und Chancen sind geraten, bis du sie gemessen hast. Bei jeder steht, worauf sie beruht. Die meisten ändern deine [Luftwiderstandsfläche|cda], deinen [Rollwiderstandsbeiwert, Crr|crr] oder deine [kritische Leistung|cp].",
   name: "Name",
   whatItChanges: "Was sie ändert",
   size: "Um wie viel",
@@ -114,11 +115,10 @@ export default {
   requiresHint:
     "Sie wird nur zusammen mit jener Änderung genommen und bringt nichts, wenn jene nicht wirkt. Größe und Chance sind das, was sie dann noch dazugibt.",
   note: "Notiz",
-  restsOn: "Worauf sie beruht:",
-  published: "veröffentlicht.",
-  "common-practice": "übliche Praxis, ohne Quelle.",
-  "from-memory": "aus dem Gedächtnis, nicht nachgeschlagen.",
-  assumed: "angenommen.",
+  published: "Das beruht auf Veröffentlichtem.",
+  "common-practice": "Das beruht auf üblicher Praxis, ohne Quelle.",
+  "from-memory": "Das ist aus dem Gedächtnis und wurde nicht nachgeschlagen.",
+  assumed: "Das ist angenommen.",
   add: "Eine Änderung ergänzen",
   addEffect: "Sie ändert noch etwas",
   removeEffect: "Diese Wirkung streichen",

@@ -17,7 +17,7 @@ export default {
   // The efforts.
   yours: "Deine harten Belastungen",
   begin:
-    "**Zwei harte Belastungen zeichnen deine Kurve:** eine von 3 bis 5 Minuten und eine von etwa 20. Fahr jede gut erholt und so hart, wie du sie gleichmäßig halten kannst. Eine allein gibt eine Schätzung. Bis dahin ist die Kurve unten die eines typischen Fahrers oder die aus deinen Zahlen.",
+    "**Zwei harte Belastungen zeichnen deine Kurve:** Fahr eine von 3 bis 5 Minuten und eine von etwa 20. Fahr jede gut erholt und so hart, wie du sie gleichmäßig halten kannst. Eine allein gibt eine Schätzung. Bis dahin ist die Kurve unten die eines typischen Fahrers oder die aus deinen Zahlen.",
   power: "Mittlere Leistung",
   timeOf: "Belastung {number}: wie lange",
   powerOf: "Belastung {number}: mittlere Leistung",
@@ -43,7 +43,7 @@ export default {
   fillOne: "Gib eine Zeit und eine Leistung an: zum Beispiel 20:00 und 280.",
   paste: "Mehrere einfügen",
   pasteHint:
-    "Schreib je Zeile eine Belastung: wie lange und die mittlere Leistung, dann, wenn du magst, die Position, das Datum und ob drinnen oder draußen. Zum Beispiel: 4:00 417, oder 20 min; 342 W; tief; 2026-05-01; drinnen.",
+    "Schreib je Zeile eine Belastung: wie lange und die mittlere Leistung, dann, wenn du magst, die Position, das Datum und ob drinnen oder draußen. Du kannst zum Beispiel schreiben: 4:00 417, oder 20 min; 342 W; tief; 2026-05-01; drinnen.",
   pasteLabel: "Belastungen zum Hinzufügen, eine je Zeile",
   addPasted: "Diese Belastungen hinzufügen",
   added: { one: "{count} Belastung ist hinzugefügt.", other: "{count} Belastungen sind hinzugefügt." },
@@ -111,7 +111,7 @@ export default {
   chartSays:
     "Die Leistung, die man halten kann, fällt mit der Zeit, von {high} bei {short} auf {low} bei {long}. Für {time} sind es {power}.",
   drag: "Zieh den Ring oder nimm die Pfeiltasten.",
-  reading: "Für {time}: **{power}**. Im getönten Band läge ein Test in 19 von 20 Fällen.",
+  reading: "Du kannst **{power}** für {time} halten. Im getönten Band läge ein Test in 19 von 20 Fällen.",
   leftOut: "nicht gezählt",
   rings: "Die kleinen Ringe sind deine Rennen.",
   changed: "{change}: {time}",
@@ -146,8 +146,8 @@ export default {
 
   // Positions.
   positions: "In jeder Position",
-  positionsGist: "{position}: CP {change}.",
-  positionsCaption: "Leistung gegenüber {base}, aus Belastungen in beiden.",
+  positionsGist: "{position}: CP {change}",
+  positionsCaption: "Leistung gegenüber {base}, aus Belastungen in beiden",
   positionsNone: "Gib Belastungen in zwei Positionen an, um zu sehen, wie viel Leistung eine Position nimmt.",
   positionColumn: "Position",
   cpChange: "Änderung von CP",

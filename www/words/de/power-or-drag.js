@@ -55,7 +55,7 @@ export default {
   eachLine: "jede Linie ist eine Fahrzeit",
   mapDescription:
     "Die Fahrzeit sinkt nach rechts, mit mehr Leistung, und nach unten, mit weniger Luftwiderstandsfläche. Du stehst bei {power} und {drag}, {time}. {morePower}: {powerDiffers}; {lessDrag}: {dragDiffers}.",
-  mapReading: "**{power}** und **{drag}**: **{time}**, {speed}.",
+  mapReading: "**{power}** und **{drag}** ergeben **{time}** bei {speed}.",
   dragRingEven: "Zieh den Ring, oder nimm die Pfeiltasten: seitwärts ändert sich deine kritische Leistung.",
   dashedRing: "Der gestrichelte Ring zeigt, wie gut deine Zahlen bekannt sind.",
   timesCaption: "Fahrzeit nach Leistung und Luftwiderstandsfläche",
@@ -136,7 +136,7 @@ export default {
   symbolSlope: "Neigung der Straße",
   symbolBearings: "Widerstand der Lager in N",
   howTie:
-    "Ohne Tabelle nach Anströmwinkel liegt der Luftwiderstand in Richtung des scheinbaren Windes. Auf flacher Straße bei Windstille geben zwei Zeilen den Luftanteil f, bei dem beide Änderungen zur selben Geschwindigkeit führen. Darin ist r das Verhältnis der neuen Geschwindigkeit zur alten. Der Anteil der zusätzlichen Leistung ist x, der des gesparten Luftwiderstands y:",
+    "Ohne Tabelle nach [Anströmwinkel|yaw] liegt der Luftwiderstand in Richtung des scheinbaren Windes. Auf flacher Straße bei Windstille geben zwei Zeilen den Luftanteil f, bei dem beide Änderungen zur selben Geschwindigkeit führen. Darin ist r das Verhältnis der neuen Geschwindigkeit zur alten. Der Anteil der zusätzlichen Leistung ist x, der des gesparten Luftwiderstands y:",
   formulaPower: "f mal r hoch drei plus eins minus f mal r gleich eins plus x",
   formulaDrag: "eins minus y mal f mal r hoch drei plus eins minus f mal r gleich eins",
   howEven:

@@ -58,7 +58,7 @@ export default {
   "land.0.5": "Parklandschaft, Obstgärten",
   "land.other": "eine eigene Rauigkeitslänge",
   "land.sheltered": "geschützt: Häuser, Wald, hohe Hecken",
-  wind_from_hint: "0 aus Norden, 90 aus Osten, 180 aus Süden, 270 aus Westen.",
+  wind_from_hint: "Schreib 0 für Wind aus Norden, 90 aus Osten, 180 aus Süden, 270 aus Westen.",
   shelter_hint:
     "Hinter Häusern oder Wald lässt sich nicht berechnen, wie viel Wind bleibt: Dieser Anteil der Vorhersage ist deine Schätzung.",
   wind_read: "Der Wind stammt",
@@ -121,7 +121,7 @@ export default {
   "altitude.given": "hier angegeben",
   altitude_part: "In der Höhe senken: Getestet wurde nahe Meereshöhe",
   altitude_hint:
-    "Das senkt die kritische Leistung um so viel, wie zehn nicht an die Höhe gewöhnte Radfahrer über fünf Minuten verloren. W′ bleibt dabei gleich (Clark u. a. 2007). Lass es aus, wenn du auf Höhe der Strecke getestet oder dort wochenlang gelebt hast.",
+    "Das senkt die kritische Leistung um so viel, wie zehn nicht an die Höhe gewöhnte Radfahrer über fünf Minuten verloren. W′ bleibt dabei gleich (Clark et al. 2007). Lass es aus, wenn du auf Höhe der Strecke getestet oder dort wochenlang gelebt hast.",
   tests_caution:
     "Tests bis zur Erschöpfung sind maximale Belastungen. Bist du krank, herzkrank oder nicht daran gewöhnt, hol dir zuerst ärztlichen Rat.",
   name: "Name",
@@ -184,7 +184,7 @@ export default {
   "help.nowhere":
     "Sie gehen nirgendwohin. Alles wird auf diesem Gerät gerechnet. Es gibt kein Konto, keine Zählung von Besuchern, und nichts wird gesendet. Ein Link, den du teilst, trägt deine Zahlen hinter dem #, einem Teil der Adresse, den Browser an keinen Server schicken. {offline}",
   "help.one_file":
-    "{link} (ein halbes Megabyte). Sie öffnet sich aus einem Ordner oder von einem Stick, ohne Netz und ohne Server.",
+    "{link} (ein halbes Megabyte); sie öffnet sich aus einem Ordner oder von einem Stick, ohne Netz und ohne Server.",
   "help.save_one_file": "Diese Seite als eine Datei sichern",
   "word.cp": "Kritische Leistung, CP",
   "word.w_prime": "W′ (W Strich)",

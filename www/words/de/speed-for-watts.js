@@ -38,7 +38,7 @@ export default {
 
   nextTen: "Die nächsten {ten} bringen **{gain}**. Ein Prozent mehr Leistung sind {percent} mehr Geschwindigkeit.",
   percentForPercent:
-    "**Von allem ein Prozent.** Ein Prozent weniger Luftwiderstandsfläche macht dich {cda}, ein Prozent dünnere Luft {density}. Ein Prozent weniger Masse macht dich {mass}, ein Prozent weniger Rollwiderstand {rolling}.",
+    "**Von allem ein Prozent.** Ein Prozent weniger Luftwiderstandsfläche macht dich {cda}, ein Prozent dünnere Luft {density}. Ein Prozent weniger Masse macht dich {mass}, ein Prozent weniger [Rollwiderstand|crr] {rolling}.",
   percentFaster: "{percent} schneller",
   percentSlower: "{percent} langsamer",
   airStandard: "**Die Luft heute** wiegt {density}, wie an einem Normtag auf Meereshöhe.",

@@ -37,11 +37,11 @@ export default {
   chartHandle: "Distanz zum Ablesen: links und rechts ändern sie",
   chartReader: "Unterschiede entlang der Distanz ablesen",
   chartDescription: {
-    one: "Verglichen mit {reference}: {list}. Es gibt {crossings} Schnittpunkt.",
-    other: "Verglichen mit {reference}: {list}. Es gibt {crossings} Schnittpunkte.",
+    one: "Verglichen mit {reference} gilt: {list}. Es gibt {crossings} Schnittpunkt.",
+    other: "Verglichen mit {reference} gilt: {list}. Es gibt {crossings} Schnittpunkte.",
   },
   levelIs: "so schnell wie {reference}",
-  chartSpoken: "Über {distance}: {list}.",
+  chartSpoken: "Über {distance} gilt: {list}.",
   chartSays: "{name} {differs}",
   chartReading:
     "Über der Linie ist eine Position schneller als {reference}, darunter langsamer. Die Tönung ist das ± der farbigen Kurve.",
@@ -104,7 +104,7 @@ export default {
   howGist:
     "Jede Position auf derselben Straße, am selben Tag, in denselben Durchläufen, sodass sich Gemeinsames aufhebt",
   howRides:
-    "Jede Position wird über jede Distanz gleichmäßig am Limit gefahren, wie ihre eigene Leistungskurve es zulässt, vom Start bis ins Ziel. Deine Strecke wird dafür verkürzt oder verlängert. Ausrüstung bringt ihre Luftwiderstandsfläche und Masse mit, und wo sie sie hat, eigene Anströmwinkel, Aussetzer und eigenes Kurventempo.",
+    "Jede Position wird über jede Distanz gleichmäßig am Limit gefahren, wie ihre eigene Leistungskurve es zulässt, vom Start bis ins Ziel. Deine Strecke wird dafür verkürzt oder verlängert. Ausrüstung bringt ihre Luftwiderstandsfläche und Masse mit, und wo sie sie hat, eigene [Anströmwinkel|yaw], Aussetzer und eigenes Kurventempo.",
   howTogether:
     "Luftwiderstandsflächen aus einem Test, oder für eine Person geschätzt, liegen gemeinsam daneben, weil sie den Maßstabsfehler des Tests teilen. Dann wird angenommen, dass ihre Fehler fast ganz zusammenhängen, und der Unterschied zweier Positionen ist viel sicherer als jede Fläche für sich. Ein Test von nur einer Position sagt dann wenig darüber, welche schneller ist; ein Test beider sagt am meisten.",
   howCrossing:

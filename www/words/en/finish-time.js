@@ -88,7 +88,7 @@ export default {
 
   // Tables.
   splits: "Splits",
-  splitsGist: { one: "One split, at {last}.", other: "{count} splits, the last at {last}." },
+  splitsGist: { one: "One split, at {last}", other: "{count} splits, the last at {last}" },
   splitsCaption: "Each time is since the start, each speed the mean since the split before",
   at: "At, {unit}",
   distanceIn: "Distance, {unit}",

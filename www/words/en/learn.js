@@ -56,7 +56,7 @@ export default {
   drivetrain: "drivetrain",
   inAll: "in all",
   wattsSpoken: "{power} gives {speed}",
-  wattsReading: "At **{speed}**: {power} in all, {air} into the air.",
+  wattsReading: "At **{speed}** it takes {power} in all, {air} of it for the air.",
 
   // 3.
   longTitle: "3. Ten percent more, for how long?",
@@ -87,7 +87,7 @@ export default {
   longSeries: "the rider can hold",
   longMorePoint: "{percent} more, {time}",
   longSpoken: "{power} for {time}",
-  longReading: "{power} for **{time}**.",
+  longReading: "The rider holds {power} for **{time}**.",
   minutes: "{count} min",
   hours: "{count} h",
 
@@ -106,7 +106,8 @@ export default {
   powerAhead: "more power ahead by {figure}",
   dragAhead: "less drag ahead by {figure}",
   twoLevel: "the two level",
-  tenSince: "At the start: {began}, and {beganShare} of the work for the air. Now: {ahead}, and {share} for the air.",
+  tenSince:
+    "At the start it was: {began}, and {beganShare} of the work for the air. Now it is: {ahead}, and {share} for the air.",
   tenDoesIt:
     "**So is position worth more than power?** By the clock, ten percent of either is worth much the same on a flat road. The two differ in what they take. A tenth more power takes training. A tenth less drag may take only lower bars, and some of your power.",
   tenLower:
@@ -122,7 +123,7 @@ export default {
   eachLine: "each line is one finish time",
   tenDescription:
     "Finish time falls to the right, with more power, and downwards, with less drag area. The rider stands at {power} and {drag}, {time}.",
-  tenReading: "{power} and {drag}: **{time}**.",
+  tenReading: "{power} and {drag} give **{time}**.",
 
   // 5.
   lostTitle: "5. A position that is lost at the end",
@@ -194,7 +195,7 @@ export default {
   threeMost: "The most by itself, counting the chance that it works, comes from {first}: {average}.",
   threeMoral:
     "What comes first is not what saves most when it works. It is what saves most **for what it takes**, counting the chance that it works.",
-  threeSince: "The story began with {names}.",
+  threeSince: "At the beginning of the story it was {names}.",
   threeNone: "none of them",
   threeFront: "a lower front",
   threeSuit: "the suit",
@@ -206,7 +207,7 @@ export default {
     "Lower bars want small steps, eyes on the road, and a fitter if anything hurts. Try them away from traffic.",
   threeChart: "What each of three changes saves",
   threeLegend:
-    "Dot: saving with its chance counted. Ring: saving if it works; two times in three the truth lies on the line. Tick: what the budget should buy.",
+    "Dot: saving with its chance counted. Ring: saving if it works; two times in three the truth lies on the line. Tick: what the budget should buy",
   threeAxis: "saved over {distance}",
   threeDescription:
     "Counting the chance that it works, the most comes from {first}: {average}. What the budget should buy is ticked.",

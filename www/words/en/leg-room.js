@@ -47,7 +47,8 @@ export default {
   "figure.title": "The two set-ups from the side, to scale",
   "figure.spoken":
     "At {angle} past the top: the hip is at {hip_a} now and {hip_b} in the new set-up, the knee at {knee_a} and {knee_b}.",
-  "figure.reading": "**{angle}** past the top: hip {hip_a} now, {hip_b} new; knee {knee_a} and {knee_b}.",
+  "figure.reading":
+    "**{angle}** past the top the hip is at {hip_a} now and {hip_b} in the new set-up, the knee at {knee_a} and {knee_b}.",
   "figure.now": "now",
   "figure.new": "new",
   "figure.slider": "Crank angle past the top",
@@ -101,7 +102,7 @@ export default {
   "changes.pads": "Pads {by} lower",
   "changes.out-of-reach": "out of reach",
 
-  knee: "**The knee.** At its straightest it is {short} short of straight now, and {short_new} in the new set-up. A review of the studies advises 25 to 30°, though evidence on injury is limited. Set to 25° at rest, riders in one study pedalled at 29\u00a0±\u00a05°.",
+  knee: "**The knee.** At its straightest it is {short} short of straight now, and {short_new} in the new set-up. A review of the studies advises 25 to 30°, though little is known about injury. Set to 25° at rest, riders in one study pedalled at 29\u00a0±\u00a05°.",
   takes:
     "**What it takes.** Shorter cranks are an easy way to open the hip. A review of sprint cycling found crank length no factor in power from 165 to 180\u00a0mm. A lower front takes power from some riders and not from others, so test it.",
   price:

@@ -61,7 +61,7 @@ export default {
   dotsDesc:
     "Counting the chance that it works, {first} saves most, {average}, and {last} least, {least}. What is in the best set is marked.",
   legend:
-    "Dot: saving with its chance counted. Ring: saving if it works; two times in three the truth lies on the line. Tick: in the best set.",
+    "Dot: saving with its chance counted. Ring: saving if it works; two times in three the truth lies on the line. Tick: in the best set",
   curveMoney: "What more money brings",
   curveHours: "What more hours bring",
   moneyAxis: "money",
@@ -98,7 +98,8 @@ export default {
     one: "There is one change on the list; edit it, or add others.",
     other: "There are {count} changes on the list; edit, add or take away.",
   },
-  listLead: "Sizes and chances are guesses until you have measured them. Each says what it rests on.",
+  listLead:
+    "Sizes and chances are guesses until you have measured them. Each says what it rests on. Most change your [drag area, CdA|cda], [rolling resistance, Crr|crr] or [critical power|cp].",
   name: "Name",
   whatItChanges: "What it changes",
   size: "By how much",
@@ -115,11 +116,10 @@ export default {
   requiresHint:
     "It is taken only together with that change, and brings nothing if that one fails. Its size and chance are what it adds then.",
   note: "Note",
-  restsOn: "What it rests on:",
-  published: "published.",
-  "common-practice": "common practice, no source.",
-  "from-memory": "from memory, not looked up again.",
-  assumed: "assumed.",
+  published: "It rests on published work.",
+  "common-practice": "It rests on common practice, without a source.",
+  "from-memory": "It is from memory and was not looked up again.",
+  assumed: "It is assumed.",
   add: "Add a change",
   addEffect: "It changes something else too",
   removeEffect: "Take this effect away",

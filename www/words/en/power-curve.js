@@ -14,7 +14,7 @@ export default {
   // The efforts.
   yours: "Your hard efforts",
   begin:
-    "**Two hard efforts draw your curve:** one of 3 to 5 minutes and one of about 20. Ride each when you are rested, and as hard as you can hold evenly. One alone gives a guess. Until then the curve below is a typical rider’s, or the one in Your numbers.",
+    "**Two hard efforts draw your curve:** ride one of 3 to 5 minutes and one of about 20. Ride each when you are rested, and as hard as you can hold evenly. One alone gives a guess. Until then the curve below is a typical rider’s, or the one in Your numbers.",
   power: "Mean power",
   timeOf: "Effort {number}: how long",
   powerOf: "Effort {number}: mean power",
@@ -40,7 +40,7 @@ export default {
   fillOne: "Give a time and a power: 20:00 and 280, for example.",
   paste: "Paste several",
   pasteHint:
-    "Write one effort a line: how long and the mean power, then, if you like, the position, the date and indoors or outdoors. For example: 4:00 417, or 20 min; 342 W; low; 2026-05-01; indoors.",
+    "Write one effort a line: how long and the mean power, then, if you like, the position, the date and indoors or outdoors. You can write, for example: 4:00 417, or 20 min; 342 W; low; 2026-05-01; indoors.",
   pasteLabel: "Efforts to add, one a line",
   addPasted: "Add these efforts",
   added: { one: "{count} effort was added.", other: "{count} efforts were added." },
@@ -106,7 +106,7 @@ export default {
   chartSays:
     "Power that can be held falls with time, from {high} at {short} to {low} at {long}. For {time} it is {power}.",
   drag: "Drag the ring, or use the arrow keys.",
-  reading: "For {time}: **{power}**. The shaded band is where a test would come out, 19 times in 20.",
+  reading: "You can hold **{power}** for {time}. The shaded band is where a test would come out, 19 times in 20.",
   leftOut: "left out",
   rings: "The small rings are your events.",
   changed: "{change}: {time}",
@@ -141,8 +141,8 @@ export default {
 
   // Positions.
   positions: "In each position",
-  positionsGist: "{position}: CP {change}.",
-  positionsCaption: "Power against {base}, from efforts in each.",
+  positionsGist: "{position}: CP {change}",
+  positionsCaption: "Power against {base}, from efforts in each",
   positionsNone: "Mark efforts in two positions to see how much power a position takes.",
   positionColumn: "Position",
   cpChange: "CP change",

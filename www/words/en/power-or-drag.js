@@ -57,7 +57,7 @@ export default {
   eachLine: "each line is one finish time",
   mapDescription:
     "Finish time falls to the right, with more power, and downwards, with less drag area. You stand at {power} and {drag}, {time}. {morePower} is {powerDiffers}; {lessDrag} is {dragDiffers}.",
-  mapReading: "**{power}** and **{drag}**: **{time}**, {speed}.",
+  mapReading: "**{power}** and **{drag}** give **{time}**, at {speed}.",
   dragRingEven: "Drag the ring, or use the arrow keys: sideways moves your critical power.",
   dashedRing: "The dashed ring is how well your numbers are known.",
   timesCaption: "Finish time by power and drag area",
@@ -136,7 +136,7 @@ export default {
   symbolSlope: "slope of the road",
   symbolBearings: "drag of the bearings, N",
   howTie:
-    "Without a yaw table, drag lies along the apparent wind. On a flat calm road, two lines give the share of air f at which both changes lead to one speed. In them, r is the ratio of the new speed to the old. The share of extra power is x, and the share of drag saved is y:",
+    "Without a [yaw|yaw] table, drag lies along the apparent wind. On a flat calm road, two lines give the share of air f at which both changes lead to one speed. In them, r is the ratio of the new speed to the old. The share of extra power is x, and the share of drag saved is y:",
   formulaPower: "f r cubed plus one minus f times r equals one plus x",
   formulaDrag: "one minus y times f r cubed plus one minus f times r equals one",
   howEven:

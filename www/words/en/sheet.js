@@ -56,7 +56,7 @@ export default {
   "land.0.5": "parkland, orchards",
   "land.other": "a roughness length of its own",
   "land.sheltered": "sheltered: houses, woods, high hedges",
-  wind_from_hint: "0 from north, 90 from east, 180 from south, 270 from west.",
+  wind_from_hint: "Write 0 for a wind from north, 90 from east, 180 from south, 270 from west.",
   shelter_hint: "Behind houses or woods nothing tells how much wind is left: this share of the forecast is your guess.",
   wind_read: "The wind was read",
   "wind.forecast": "in a forecast: without a ± it counts as ± 30 % and ± 20°",
@@ -177,7 +177,8 @@ export default {
   "help.where": "Where your numbers go",
   "help.nowhere":
     "They go nowhere. Everything is worked out on this device. There is no account, no counting of visitors, and nothing is sent. A link you share holds your numbers after its # sign, a part of the address that browsers do not send to any server. {offline}",
-  "help.one_file": "{link} (half a megabyte). It opens from a folder or a memory stick, with no network and no server.",
+  "help.one_file":
+    "{link} (half a megabyte), which opens from a folder or a memory stick, with no network and no server.",
   "help.save_one_file": "Save this page as one file",
   "word.cp": "Critical power, CP",
   "word.w_prime": "W′ (W prime)",

@@ -40,7 +40,7 @@ export default {
   // Notes.
   nextTen: "The next {ten} add **{gain}**. One percent more power is {percent} more speed.",
   percentForPercent:
-    "**One percent of each.** One percent less drag area makes you {cda}, and one percent thinner air {density}. One percent less mass makes you {mass}, and one percent less rolling resistance {rolling}.",
+    "**One percent of each.** One percent less drag area makes you {cda}, and one percent thinner air {density}. One percent less mass makes you {mass}, and one percent less [rolling resistance|crr] {rolling}.",
   percentFaster: "{percent} faster",
   percentSlower: "{percent} slower",
   airStandard: "**Today’s air** weighs {density}, as on a standard day at sea level.",

@@ -43,7 +43,7 @@ export default {
     other: "Compared with {reference}: {list}. The number of crossings is {crossings}.",
   },
   levelIs: "as fast as {reference}",
-  chartSpoken: "Over {distance}: {list}.",
+  chartSpoken: "Over {distance} it is: {list}.",
   chartSays: "{name} {differs}",
   chartReading:
     "A position above the line is faster than {reference}, one below it slower. The tint is the ± of the curve in colour.",
@@ -69,7 +69,7 @@ export default {
   againstOther: "{one} against {other}",
   costsNow: "takes now",
   otherWay: "the other way round",
-  nothingTies: "never level",
+  nothingTies: "never equal",
   ofPower: "{share} of CP",
   mayCost:
     "**How much power it may take.** Over {over}, {one} may take {watts} from you ({share} of critical power) before it loses to {other}.",
@@ -109,7 +109,7 @@ export default {
     "**Head down, you cannot see.** Count on no more than the position that you can hold with your eyes on the road. Try new positions and wheels away from traffic, in calm air and in small steps; long front ends and deep wheels catch crosswinds. If anything hurts, ask a fitter or a clinician. Event rules and traffic law come before seconds.",
   howGist: "Every position on the same road, on the same day and in the same tries, so that what they share cancels",
   howRides:
-    "Every position is ridden over every distance at the best even effort that its own power allows, from the start to the line. The course of your numbers is made shorter or longer for that. Equipment adds its drag area and mass, and brings its own yaw table, lapses and corner speed where it has them.",
+    "Every position is ridden over every distance at the best even effort that its own power allows, from the start to the line. The course of your numbers is made shorter or longer for that. Equipment adds its drag area and mass, and brings its own [yaw|yaw] table, lapses and corner speed where it has them.",
   howTogether:
     "Drag areas from one test, or guessed for one rider, are wrong together, because they share the test’s error of scale. Then their errors are taken to go together almost fully, which is assumed, and a difference of positions is much surer than either drag area. A test of one of them alone then says little about which is faster; one test of both says most.",
   howCrossing:

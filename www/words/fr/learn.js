@@ -54,7 +54,7 @@ export default {
   drivetrain: "transmission",
   inAll: "en tout",
   wattsSpoken: "{power} donnent {speed}",
-  wattsReading: "À **{speed}** : {power} en tout, {air} dans l’air.",
+  wattsReading: "À **{speed}**, il faut {power} en tout, dont {air} pour l’air.",
 
   longTitle: "3. Dix pour cent de plus, combien de temps ?",
   longAsk: "Le coureur peut tenir {power} un certain temps. Et {more} de plus ?",
@@ -84,7 +84,7 @@ export default {
   longSeries: "le coureur peut tenir",
   longMorePoint: "{percent} de plus, {time}",
   longSpoken: "{power} pendant {time}",
-  longReading: "{power} pendant **{time}**.",
+  longReading: "Le coureur tient {power} pendant **{time}**.",
   minutes: "{count} min",
   hours: "{count} h",
 
@@ -93,7 +93,7 @@ export default {
   tenTry:
     "Tire l’anneau vers un coureur plus fort, puis plus faible, et vois quelle flèche croise le plus de lignes. Ou demande {percent} de traînée en moins contre {percent} de puissance en plus.",
   tenSays:
-    "Pour {distance}, il faut {time} au coureur. Plus de puissance : {power} ; moins de traînée : {drag} ; {ahead}.",
+    "Pour {distance}, il faut {time} au coureur. Avec plus de puissance, il est {power}, avec moins de traînée {drag} : {ahead}.",
   tenTooMuch:
     "**Plus que ce coureur ne peut tenir :** pendant {time}, la courbe de l’étape 3 permet {sustainable}, et non {power}. Les temps montrent ce que vaudraient les deux changements pour qui tiendrait cette puissance.",
   tenTie:
@@ -104,7 +104,8 @@ export default {
   powerAhead: "plus de puissance mène de {figure}",
   dragAhead: "moins de traînée mène de {figure}",
   twoLevel: "les deux sont à égalité",
-  tenSince: "Au début : {began}, et {beganShare} du travail pour l’air. Maintenant : {ahead}, et {share} pour l’air.",
+  tenSince:
+    "Au début, c’était : {began}, et {beganShare} du travail pour l’air. Maintenant, c’est : {ahead}, et {share} pour l’air.",
   tenDoesIt:
     "**La position vaut-elle donc mieux que la puissance ?** Au chronomètre, dix pour cent de l’une et de l’autre se valent presque sur route plate. Ce qui diffère, c’est ce qu’elles demandent. Un dixième de puissance en plus demande de l’entraînement. Un dixième de traînée en moins ne demande peut-être qu’un cintre plus bas, et un peu de ta puissance.",
   tenLower:
@@ -120,7 +121,7 @@ export default {
   eachLine: "chaque ligne est un temps à l’arrivée",
   tenDescription:
     "Le temps à l’arrivée baisse vers la droite, avec plus de puissance, et vers le bas, avec moins de surface de traînée. Le coureur est à {power} et {drag}, {time}.",
-  tenReading: "{power} et {drag} : **{time}**.",
+  tenReading: "{power} et {drag} donnent **{time}**.",
 
   lostTitle: "5. Une position perdue à la fin",
   lostAsk:
@@ -181,11 +182,11 @@ export default {
   powerSeries: "plus de puissance",
   dragSeries: "moins de traînée",
   windSpoken: "{slope} : puissance {power}, traînée {drag}",
-  windReading: "À {slope} : {power} pour la puissance, {drag} pour la traînée.",
+  windReading: "À {slope}, c’est {power} pour la puissance et {drag} pour la traînée.",
 
   threeTitle: "7. Trois changements, un budget",
   threeAsk:
-    "Avec {budget} à dépenser : un cintre abaissé par un spécialiste pour 100, une tenue près du corps pour 150, des pneus plus rapides pour 90. Lequel d’abord ?",
+    "Un cintre abaissé par un spécialiste coûte 100, une tenue près du corps 150, des pneus plus rapides 90. Avec {budget} à dépenser : lequel d’abord ?",
   threeBudget: "Argent à dépenser",
   threeTry: "Dépense {budget}, puis de moins en moins, et vois ce qui part en premier.",
   threeSays: "Sur {distance}, le mieux est {names} : {figure}, la chance comptée.",
@@ -193,7 +194,7 @@ export default {
   threeMost: "Isolément, le plus grand gain, la chance comptée, est pour {first} : {average}.",
   threeMoral:
     "Ce qui vient d’abord n’est pas ce qui gagne le plus quand cela marche. C’est ce qui gagne le plus **pour ce que cela demande**, la chance comptée.",
-  threeSince: "L’histoire commençait avec {names}.",
+  threeSince: "Au début de l’histoire, c’était {names}.",
   threeNone: "aucun d’eux",
   threeFront: "un poste de pilotage plus bas",
   threeSuit: "la tenue",
@@ -205,7 +206,7 @@ export default {
     "Un cintre plus bas demande de petits pas, les yeux sur la route, et un spécialiste si quelque chose fait mal. Essaie loin de la circulation.",
   threeChart: "Ce que gagne chacun de trois changements",
   threeLegend:
-    "Point : gain avec la chance comptée. Anneau : gain si cela marche ; deux fois sur trois, la vérité est sur le trait. Coche : ce que le budget devrait acheter.",
+    "Point : gain avec la chance comptée. Anneau : gain si cela marche ; deux fois sur trois, la vérité est sur le trait. Coche : ce que le budget devrait acheter",
   threeAxis: "gagné sur {distance}",
   threeDescription:
     "La chance comptée, le plus grand gain est pour {first} : {average}. Ce que le budget devrait acheter est coché.",

@@ -3,7 +3,7 @@
 
 /** @satisfies {import("../books.d.ts").Texts<"leg-room">} */
 export default {
-  ask: "Je mesure {stature}. Mon réglage : des manivelles de {crank_a} à {cadence_a}, la selle à {saddle_a} de leur axe, un angle de selle de {seat_a} et {front_a}. Que change-t-on avec des manivelles de {crank_b} à {cadence_b}, la selle à {saddle_b}, un angle de {seat_b} et {front_b} ? Calcule avec {model}.",
+  ask: "Je mesure {stature}. Mon réglage a des manivelles de {crank_a} à {cadence_a}, la selle à {saddle_a} de leur axe, un angle de selle de {seat_a} et {front_a}. Que change-t-on avec des manivelles de {crank_b} à {cadence_b}, la selle à {saddle_b}, un angle de {seat_b} et {front_b} ? Fais le calcul avec {model}.",
   front: "{choice} {tail}",
   "front.label": "Comment le poste de pilotage est donné",
   "front.by-pads": "les repose-coudes",
@@ -51,7 +51,7 @@ export default {
   "figure.spoken":
     "À {angle} après le point mort haut, la hanche est à {hip_a} pour le réglage actuel et {hip_b} pour le nouveau. Le genou est à {knee_a} et {knee_b}.",
   "figure.reading":
-    "**{angle}** après le point mort haut : hanche actuelle {hip_a}, nouvelle {hip_b} ; genou {knee_a} et {knee_b}.",
+    "À **{angle}** après le point mort haut, la hanche est à {hip_a} (actuel) et {hip_b} (nouveau), le genou à {knee_a} et {knee_b}.",
   "figure.now": "actuel",
   "figure.new": "nouveau",
   "figure.slider": "Angle de manivelle après le point mort haut",

@@ -17,7 +17,7 @@ export default {
   },
   nothing: "Rien dans la liste n’aide avec ce budget.",
   spoken:
-    "Le mieux pour ce budget : {names}. Tu es plus rapide de {figure} sur tes épreuves, chaque chance comptée, plus ou moins {spread}.",
+    "Le mieux pour ce budget est : {names}. Tu es plus rapide de {figure} sur tes épreuves, chaque chance comptée, plus ou moins {spread}.",
   spokenNothing: "Rien dans la liste n’aide avec ce budget.",
   more: { one: "un autre", other: "{count} autres" },
   searching: "Comparaison de toutes les combinaisons : {share}.",
@@ -62,7 +62,7 @@ export default {
   dotsDesc:
     "La chance comptée, le plus grand gain : {first}, {average} ; le plus petit : {last}, {least}. Ce qui est dans le meilleur choix est coché.",
   legend:
-    "Point : gain avec la chance comptée. Anneau : gain s’il marche ; deux fois sur trois, la vérité est sur le trait. Coche : dans le meilleur choix.",
+    "Point : gain avec la chance comptée. Anneau : gain s’il marche ; deux fois sur trois, la vérité est sur le trait. Coche : dans le meilleur choix",
   curveMoney: "Ce qu’apporte plus d’argent",
   curveHours: "Ce qu’apportent plus d’heures",
   moneyAxis: "argent",
@@ -97,7 +97,7 @@ export default {
     other: "Il y a {count} changements dans la liste ; modifie, ajoute ou retire.",
   },
   listLead:
-    "Effets et chances sont devinés tant que tu ne les as pas mesurés. Chaque changement dit sur quoi il repose.",
+    "Effets et chances sont devinés tant que tu ne les as pas mesurés. Chaque changement dit sur quoi il repose. La plupart changent ta [surface de traînée, CdA|cda], ta [résistance au roulement, Crr|crr] ou ta [puissance critique|cp].",
   name: "Nom",
   whatItChanges: "Ce qu’il change",
   size: "De combien",
@@ -114,11 +114,10 @@ export default {
   requiresHint:
     "Il n’est retenu qu’avec ce changement, et n’apporte rien si celui-ci échoue. Son effet et sa chance sont ce qu’il ajoute alors.",
   note: "Note",
-  restsOn: "Sur quoi il repose :",
-  published: "publié.",
-  "common-practice": "usage courant, sans source.",
-  "from-memory": "de mémoire, non revérifié.",
-  assumed: "supposé.",
+  published: "Cela repose sur une publication.",
+  "common-practice": "Cela repose sur l’usage courant, sans source.",
+  "from-memory": "C’est de mémoire et n’a pas été revérifié.",
+  assumed: "C’est supposé.",
   add: "Ajouter un changement",
   addEffect: "Il change autre chose aussi",
   removeEffect: "Retirer cet effet",

@@ -17,7 +17,7 @@ export default {
   // The efforts.
   yours: "Tes efforts intenses",
   begin:
-    "**Deux efforts intenses tracent ta courbe :** un de 3 à 5 minutes et un de 20 environ. Fais chacun en étant reposé, et aussi fort que tu peux le tenir régulièrement. Un seul donne une estimation. D’ici là, la courbe ci-dessous est celle d’un cycliste typique, ou celle de tes chiffres.",
+    "**Deux efforts intenses tracent ta courbe :** fais-en un de 3 à 5 minutes et un de 20 environ. Fais chacun en étant reposé, et aussi fort que tu peux le tenir régulièrement. Un seul donne une estimation. D’ici là, la courbe ci-dessous est celle d’un cycliste typique, ou celle de tes chiffres.",
   power: "Puissance moyenne",
   timeOf: "Effort {number} : durée",
   powerOf: "Effort {number} : puissance moyenne",
@@ -43,7 +43,7 @@ export default {
   fillOne: "Donne une durée et une puissance : 20:00 et 280, par exemple.",
   paste: "En coller plusieurs",
   pasteHint:
-    "Écris un effort par ligne : la durée et la puissance moyenne, puis, si tu veux, la position, la date et intérieur ou extérieur. Par exemple : 4:00 417, ou 20 min; 342 W; basse; 2026-05-01; intérieur.",
+    "Écris un effort par ligne : la durée et la puissance moyenne, puis, si tu veux, la position, la date et intérieur ou extérieur. Tu peux écrire, par exemple : 4:00 417, ou 20 min; 342 W; basse; 2026-05-01; intérieur.",
   pasteLabel: "Efforts à ajouter, un par ligne",
   addPasted: "Ajouter ces efforts",
   added: {
@@ -113,7 +113,7 @@ export default {
   chartSays:
     "La puissance qu’on peut tenir baisse avec la durée, de {high} à {short} jusqu’à {low} à {long}. Pour {time}, elle est de {power}.",
   drag: "Tire l’anneau, ou sers-toi des flèches.",
-  reading: "Pour {time} : **{power}**. La bande teintée est là où tomberait un test, 19 fois sur 20.",
+  reading: "Tu peux tenir **{power}** pendant {time}. La bande teintée est là où tomberait un test, 19 fois sur 20.",
   leftOut: "non compté",
   rings: "Les petits anneaux sont tes épreuves.",
   changed: "{change} : {time}",
@@ -148,8 +148,8 @@ export default {
 
   // Positions.
   positions: "Dans chaque position",
-  positionsGist: "{position} : CP {change}.",
-  positionsCaption: "Puissance par rapport à {base}, d’après des efforts dans chacune.",
+  positionsGist: "{position} : CP {change}",
+  positionsCaption: "Puissance par rapport à {base}, d’après des efforts dans chacune",
   positionsNone: "Indique des efforts dans deux positions pour voir combien de puissance une position prend.",
   positionColumn: "Position",
   cpChange: "Écart de CP",

@@ -55,7 +55,7 @@ export default {
   eachLine: "chaque ligne est un temps à l’arrivée",
   mapDescription:
     "Le temps à l’arrivée baisse vers la droite, avec plus de puissance, et vers le bas, avec moins de surface de traînée. Tu es à {power} et {drag}, {time}. {morePower} : {powerDiffers} ; {lessDrag} : {dragDiffers}.",
-  mapReading: "**{power}** et **{drag}** : **{time}**, {speed}.",
+  mapReading: "**{power}** et **{drag}** donnent **{time}**, à {speed}.",
   dragRingEven:
     "Déplace l’anneau, ou sers-toi des flèches du clavier : sur les côtés, c’est ta puissance critique qui change.",
   dashedRing: "L’anneau en pointillé montre à quel point tes chiffres sont connus.",
@@ -137,7 +137,7 @@ export default {
   symbolSlope: "pente de la route",
   symbolBearings: "résistance des roulements, en N",
   howTie:
-    "Sans tableau par angle de lacet, la traînée est dirigée selon le vent apparent. Sur route plate et sans vent, deux lignes donnent la part de l’air f à laquelle les deux changements mènent à la même vitesse. On y note r le rapport de la nouvelle vitesse à l’ancienne. La part de puissance en plus est x, la part de traînée en moins y :",
+    "Sans tableau par [angle de lacet|yaw], la traînée est dirigée selon le vent apparent. Sur route plate et sans vent, deux lignes donnent la part de l’air f à laquelle les deux changements mènent à la même vitesse. On y note r le rapport de la nouvelle vitesse à l’ancienne. La part de puissance en plus est x, la part de traînée en moins y :",
   formulaPower: "f r au cube plus un moins f fois r égale un plus x",
   formulaDrag: "un moins y fois f r au cube plus un moins f fois r égale un",
   howEven:

@@ -184,7 +184,7 @@ export default {
   "help.where": "Où vont tes chiffres",
   "help.nowhere":
     "Ils ne vont nulle part. Tout est calculé sur cet appareil. Il n’y a ni compte ni comptage des visites, et rien n’est envoyé. Un lien que tu partages porte tes chiffres après le signe #, une partie de l’adresse que les navigateurs n’envoient à aucun serveur. {offline}",
-  "help.one_file": "{link} (un demi-mégaoctet). Il s’ouvre depuis un dossier ou une clé, sans réseau et sans serveur.",
+  "help.one_file": "{link} (un demi-mégaoctet), qui s’ouvre depuis un dossier ou une clé, sans réseau et sans serveur.",
   "help.save_one_file": "Enregistrer cette page en un seul fichier",
   "word.cp": "Puissance critique, CP",
   "word.w_prime": "W′ (W prime)",

@@ -39,7 +39,7 @@ export default {
   nextTen:
     "Les {ten} suivants donnent **{gain}**. Un pour cent de puissance en plus, c’est {percent} de vitesse en plus.",
   percentForPercent:
-    "**Un pour cent de chaque.** Avec un pour cent de surface de traînée en moins, tu vas {cda} ; dans un air un pour cent moins dense, {density}. Avec un pour cent de masse en moins, tu vas {mass} ; avec un pour cent de résistance au roulement en moins, {rolling}.",
+    "**Un pour cent de chaque.** Avec un pour cent de surface de traînée en moins, tu vas {cda} ; dans un air un pour cent moins dense, {density}. Avec un pour cent de masse en moins, tu vas {mass} ; avec un pour cent de [résistance au roulement|crr] en moins, {rolling}.",
   percentFaster: "{percent} plus vite",
   percentSlower: "{percent} moins vite",
   airStandard: "**L’air du jour** pèse {density}, comme un jour standard au niveau de la mer.",

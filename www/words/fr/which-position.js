@@ -41,7 +41,7 @@ export default {
     other: "Comparées à {reference} : {list}. Il y a {crossings} croisements.",
   },
   levelIs: "aussi rapide que {reference}",
-  chartSpoken: "Sur {distance} : {list}.",
+  chartSpoken: "Sur {distance}, c’est : {list}.",
   chartSays: "{name} {differs}",
   chartReading:
     "Au-dessus de la ligne, une position est plus rapide que {reference} ; au-dessous, elle est moins rapide. La teinte est le ± de la courbe en couleur.",
@@ -105,7 +105,7 @@ export default {
   howGist:
     "Chaque position sur la même route, le même jour, dans les mêmes simulations, si bien que ce qui est commun s’annule",
   howRides:
-    "Chaque position est roulée sur chaque distance au meilleur effort régulier que permet sa propre puissance, du départ à la ligne. Ton parcours est raccourci ou allongé pour cela. L’équipement ajoute sa surface de traînée et sa masse, et apporte s’il en a son tableau d’angles, ses relâchements et sa vitesse en virage.",
+    "Chaque position est roulée sur chaque distance au meilleur effort régulier que permet sa propre puissance, du départ à la ligne. Ton parcours est raccourci ou allongé pour cela. L’équipement ajoute sa surface de traînée et sa masse, et apporte s’il en a son tableau par [angle de lacet|yaw], ses relâchements et sa vitesse en virage.",
   howTogether:
     "Des surfaces de traînée tirées d’un même test, ou estimées pour une même personne, se trompent ensemble : elles partagent l’erreur d’échelle du test. Leurs erreurs sont alors supposées aller presque entièrement ensemble, et l’écart de deux positions est bien plus sûr que chaque surface. Un test d’une seule position dit alors peu sur laquelle est la plus rapide ; un test des deux en dit le plus.",
   howCrossing:

@@ -43,7 +43,7 @@ for (const { id, handles } of questions) {
 
     await test.step("Tab goes through the numbers, the charts and the folds in their order, and the focus shows", async () => {
       // What is counted beside the page may add a fold.
-      await expect(page.getByText("Counting draws")).toHaveCount(0);
+      await expect(page.getByText("tries are counted")).toHaveCount(0);
       /** @type {{ part: string, seen: boolean, name: string }[]} */
       const stops = [];
       for (let stop = 0; stop < MOST_STOPS; stop += 1) {

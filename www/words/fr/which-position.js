@@ -68,7 +68,7 @@ export default {
   nothingTies: "jamais à égalité",
   ofPower: "{share} de CP",
   mayCost:
-    "**Combien de puissance elle peut prendre.** Sur {over}, {one} peut te prendre {watts} ({share} de la puissance critique) avant de perdre face à {other}.",
+    "**Combien de puissance elle peut prendre.** Sur {over}, {one} peut te prendre {watts} ({share} de la [puissance critique|cp]) avant de perdre face à {other}.",
   published:
     "D’après une étude, un cintre plus bas a réduit de {cut} la traînée de {riders} cyclistes et leur a pris {cost} ± {spread} de puissance. D’après une autre, un tronc à 12° a pris à {others} cyclistes {watts} ± {wattsSpread}.",
   lowerBars:
@@ -105,13 +105,13 @@ export default {
   howGist:
     "Chaque position sur la même route, le même jour, dans les mêmes simulations, si bien que ce qui est commun s’annule",
   howRides:
-    "Chaque position est roulée sur chaque distance au meilleur effort régulier que permet sa propre puissance, du départ à la ligne. Ton parcours est raccourci ou allongé pour cela. L’équipement ajoute sa surface de traînée et sa masse, et apporte s’il en a son tableau par [angle de lacet|yaw], ses relâchements et sa vitesse en virage.",
+    "Chaque position est roulée sur chaque distance au meilleur effort régulier que permet sa propre puissance, du départ à la ligne. Ton parcours est raccourci ou allongé pour cela. L’équipement ajoute sa surface de traînée et sa masse. S’il y a lieu, il apporte aussi son tableau par [angle de lacet|yaw], ses relâchements et sa vitesse en virage.",
   howTogether:
     "Des surfaces de traînée tirées d’un même test, ou estimées pour une même personne, se trompent ensemble : elles partagent l’erreur d’échelle du test. Leurs erreurs sont alors supposées aller presque entièrement ensemble, et l’écart de deux positions est bien plus sûr que chaque surface. Un test d’une seule position dit alors peu sur laquelle est la plus rapide ; un test des deux en dit le plus.",
   howCrossing:
     "L’endroit où deux positions se valent est calculé, pas lu sur la courbe. Son ± est celui de l’écart à cet endroit, divisé par sa croissance avec la distance. Là où deux courbes se longent, un petit doute déplace beaucoup le croisement.",
   howCost:
-    "Ce qu’une position peut prendre est calculé aussi : la puissance critique avec laquelle elle est tout juste à égalité, W′ inchangé. Les travaux publiés trouvent la puissance critique plus basse en position de contre-la-montre et W′ inchangé. La perte grandit donc avec la durée de l’épreuve, et les cyclistes entraînés dans la position perdaient peu. La dispersion publiée est aussi large que la moyenne : c’est une plage, pas une prévision. Cinq ou onze cyclistes ne donnent qu’à peu près une moyenne et une dispersion ; les parts de cyclistes en tiennent compte (t de Student).",
+    "Ce qu’une position peut prendre est calculé aussi : la puissance critique avec laquelle elle est tout juste à égalité, [W′|w_prime] inchangé. Les travaux publiés trouvent la puissance critique plus basse en position de contre-la-montre et W′ inchangé. La perte grandit donc avec la durée de l’épreuve, et les cyclistes entraînés dans la position perdaient peu. La dispersion publiée est aussi large que la moyenne : c’est une plage, pas une prévision. Cinq ou onze cyclistes ne donnent qu’à peu près une moyenne et une dispersion ; les parts de cyclistes en tiennent compte (t de Student).",
   howDraws:
     "Pour les comptes, tous les chiffres varient ensemble dans leur ±, et chaque position est roulée dans les mêmes simulations. Si l’on sait comment les erreurs de la puissance critique et de W′ vont ensemble, elles varient ensemble.",
   howWorth:

@@ -216,7 +216,7 @@ export default {
   "field.with.cda_correlation": "Wie die Fehler der Luftwiderstandsflächen zusammenhängen",
   "field.with.distance_m": "Distanz zum Ablesen",
   about:
-    "Für Zeitfahren auf dem Rad: Sieh, wie viel Zeit im Ziel mehr Leistung, weniger Luftwiderstand oder eine andere Position bringt.",
+    "Für Zeitfahren auf dem Rad: Sieh, wie viel Zeit mehr Leistung, weniger Luftwiderstand oder eine andere Position spart.",
   "term.cda": "Der CdA-Wert (auch cwA) sagt, wie groß du für die Luft bist: Kleiner ist schneller.",
   "term.cp":
     "Über dieser Leistung leert sich ein begrenzter Vorrat; halten lässt sie sich meist weniger als eine Stunde.",

@@ -52,7 +52,7 @@ export default {
   eventsCaption: "Zeiten in deinen Rennen",
   event: "Rennen",
   comparedWith: "{name} (Vergleich)",
-  winsOf: "am schnellsten in {count} von {all} Durchläufen",
+  winsOf: "vorn in {count} von {all}",
   counting: "{draws} von {all} Durchläufen sind gezählt.",
   stopped: "Die Zählung ist bei {draws} von {all} Durchläufen angehalten.",
   countedAll: "Alle deine Zahlen schwankten in {draws} [Durchläufen|tries], für jede Position in denselben.",

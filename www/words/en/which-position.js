@@ -55,7 +55,7 @@ export default {
   eventsCaption: "Finish times at your events",
   event: "event",
   comparedWith: "{name} (reference)",
-  winsOf: "fastest in {count} of {all} tries",
+  winsOf: "fastest in {count} of {all}",
   counting: "{draws} of {all} tries are counted.",
   stopped: "Counting stopped at {draws} of {all} tries.",
   countedAll: "All your numbers were varied in {draws} [tries|tries], the same for every position.",

@@ -52,7 +52,7 @@ export default {
   eventsCaption: "Temps à tes épreuves",
   event: "épreuve",
   comparedWith: "{name} (référence)",
-  winsOf: "la plus rapide dans {count} simulations sur {all}",
+  winsOf: "devant dans {count} sur {all}",
   counting: "{draws} simulations sur {all} sont comptées.",
   stopped: "Le compte est arrêté à {draws} simulations sur {all}.",
   countedAll: "Tous tes chiffres ont varié dans {draws} [simulations|tries], les mêmes pour chaque position.",

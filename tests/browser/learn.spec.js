@@ -242,7 +242,7 @@ test("what a step states is the core’s own", async ({ page }) => {
     await expect(says(page, 3)).toContainText(`here it takes ${percent(answer.aero_share)}`);
     await expect(says(page, 3)).toContainText(`more power ahead by ${clock(answer.difference_s.value)}`);
     await expect(says(page, 3)).toContainText(
-      `9.1\u202f% less, and against that more power is ${difference(mirror.difference_s.value)}`,
+      `9.1\u202f% less. Against that, more power is ${difference(mirror.difference_s.value)}`,
     );
     await expect(says(page, 3)).toContainText("What you changed.");
   });

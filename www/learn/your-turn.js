@@ -36,7 +36,7 @@ function summary() {
       [words("sumLevel"), words("sumLevelWhen")],
     ],
   });
-  return html("div", { class: "wordy" }, grid.element);
+  return html("div", { class: "summary" }, grid.element);
 }
 
 /** @param {Tools} tools */

@@ -3,9 +3,6 @@
 
 import { html } from "./html.js";
 
-/** Keeps what follows on the same line (U+2060). */
-const WORD_JOINER = "\u2060";
-
 /**
  * The browser closes the sentence on Escape and on a press elsewhere, and tells a screen reader of it.
  * @param {string} text @param {() => string} meaning asked for when it is shown, so that a closed term holds its own text alone
@@ -18,5 +15,5 @@ export function term(text, meaning) {
   });
   // Without an id, so that the same term drawn again is the same element.
   button.popoverTargetElement = note;
-  return html("span", { class: "term-box" }, button, note, WORD_JOINER);
+  return html("span", { class: "term-box" }, button, note);
 }

@@ -10,6 +10,9 @@ import { term } from "../parts/term.js";
 /** A term of the trade or of statistics: what the reader sees, and the key of its one sentence. */
 const TERM = /\[([^|\]]+)\|(\w+)\]/;
 
+/** Keeps what follows a term on the same line (U+2060). */
+const WORD_JOINER = "\u2060";
+
 /** @type {Map<string, Intl.PluralRules>} */
 const rules = new Map();
 
@@ -60,7 +63,9 @@ function explained(run, values, meaning) {
   return pieces.flatMap((piece, at) => {
     /** @type {(string | T | HTMLElement)[]} */
     const shown = at % 3 === 0 ? filled(piece, values) : [];
-    return at % 3 === 1 ? [term(piece, () => meaning(pieces[at + 1]))] : shown;
+    if (at % 3 !== 1) return shown;
+    const joined = /^[,.;:?!)]/.test(pieces[at + 2]) ? [WORD_JOINER] : [];
+    return [term(piece, () => meaning(pieces[at + 1])), ...joined];
   });
 }
 

@@ -43,7 +43,7 @@ export default {
   tooCloseSlower: "zu knapp für ein Urteil: langsamer in\u00a0{count} von\u00a0{all} Durchläufen",
   nineteenInTwenty: "19\u00a0von\u00a020 Mal: {low}\u00a0bis\u00a0{high}",
   spoken: "{claim}.",
-  spokenSure: "{claim}: {odds}.",
+  spokenSure: "{claim}; {odds}.",
 
   surerTime: "**Für mehr Sicherheit:** Von den {all} bei der Fahrzeit kommt {portion} von „{input}“ ({known}).",
   surerDifference: "**Für mehr Sicherheit:** Von den {all} beim Unterschied kommt {portion} von „{input}“ ({known}).",

@@ -231,7 +231,7 @@ export default {
   sumPowerWhen: "The road climbs, you ride slowly, or the lower shape takes too much power or slips too early.",
   sumLevel: "The two are level",
   sumLevelWhen:
-    "Ten percent of either, on a flat road in still air: then choose the one that is easier for you to get.",
+    "You get ten percent of either on a flat road in still air: then choose the one that is easier for you to get.",
   sumWho: "Which",
   sumWhen: "When",
 };

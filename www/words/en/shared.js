@@ -48,7 +48,7 @@ export default {
   tooCloseSlower: "too close to call: slower in\u00a0{count} of\u00a0{all}\u00a0tries",
   nineteenInTwenty: "19\u00a0in\u00a020: {low}\u00a0to\u00a0{high}",
   spoken: "{claim}.",
-  spokenSure: "{claim}: {odds}.",
+  spokenSure: "{claim}; {odds}.",
 
   // What would make an answer surer.
   surerTime: "**To be surer:** {portion} of the {all} in the time comes from {input} ({known}).",

@@ -43,7 +43,7 @@ export default {
   tooCloseSlower: "trop serré pour trancher : moins rapide dans\u00a0{count} simulations sur\u00a0{all}",
   nineteenInTwenty: "19\u00a0fois sur\u00a020 : de\u00a0{low} à\u00a0{high}",
   spoken: "{claim}.",
-  spokenSure: "{claim} : {odds}.",
+  spokenSure: "{claim} ; {odds}.",
 
   surerTime: "**Pour y voir plus clair :** sur les {all} du temps, {portion} vient de « {input} » ({known}).",
   surerDifference: "**Pour y voir plus clair :** sur les {all} de l’écart, {portion} vient de « {input} » ({known}).",

@@ -97,7 +97,7 @@ test("a scenario goes out as a file and comes in again unchanged", async ({ page
   await openQuestion(there, "finish-time");
   await openSaved(there);
   await chooseFile(there, content);
-  await expect(notice(there)).toContainText("Opened ride.json");
+  await expect(notice(there)).toContainText("ride.json is open");
   await expect.poll(() => answerText(there)).toBe(answer);
   await elsewhere.close();
 });

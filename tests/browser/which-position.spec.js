@@ -27,7 +27,7 @@ test("positions are compared at every event, and the draws are counted while the
   const table = page.getByRole("table", { name: "Finish times at your events" });
   await expect(table.getByRole("row")).toHaveCount(5);
   await expect(page.getByText(/varied in 10,?000 tries/)).toBeVisible({ timeout: 30_000 });
-  await expect(table.getByText(/first in \d+ of 100/).first()).toBeVisible();
+  await expect(table.getByText(/fastest in \d+ of 100/).first()).toBeVisible();
   await expect(page.getByText("What would settle it.", { exact: false }).first()).toBeVisible();
 });
 
@@ -98,7 +98,7 @@ test("positions that were guessed together are to be measured together", async (
   await openTwo(page, [0.24, 0.226]);
   await expect(page.getByText(/varied in 10,?000 tries/)).toBeVisible({ timeout: 30_000 });
   await expect(page.locator(".surer")).toContainText(
-    "Measure as it is and lower in one test: knowing exactly how far their CdA differs would save you",
+    "Measure as it is and lower in one test. If you knew exactly how far their CdA differs, you would choose better",
   );
   await page.locator('[data-fold="worth"] summary').click();
   await expect(page.locator("ol.worth li").first()).toHaveText(/^as it is and lower in one test: \d/);

@@ -83,9 +83,9 @@ export default {
   price:
     "Wer schon trainiert, muss für ein Zehntel mehr Leistung viel tun; ein tieferer Lenker ist an einem Nachmittag ausprobiert. Aber schnell ist eine Position nicht, wenn sie so viel Leistung nimmt, wie sie bringt, oder kurz vor dem Ziel verloren geht. Miss deine Leistung darin, bevor du dich entscheidest.",
   ownCurve:
-    "Bei {power} reicht deine Leistungskurve für {time}; bei {more} gilt: {held}. Für eine so lange Fahrt erlaubt sie {sustainable}.",
+    "Bei {power} reicht deine Leistungskurve für {time}. Bei {more} gilt: {held}. Für eine so lange Fahrt erlaubt sie {sustainable}.",
   ownCurveLong:
-    "Bei {power} reicht deine Leistungskurve so lange, wie diese Fahrt es braucht; bei {more} gilt: {held}. Für eine so lange Fahrt erlaubt sie {sustainable}.",
+    "Bei {power} reicht deine Leistungskurve so lange, wie diese Fahrt es braucht. Bei {more} gilt: {held}. Für eine so lange Fahrt erlaubt sie {sustainable}.",
   ownDrag:
     "Auf der anderen Seite sind {percent} weniger Luftwiderstand {lower} statt {area}. Das lohnt sich nicht mehr, sobald die neue Position etwa **{price}** Leistung nimmt.",
   trainedRiders:
@@ -142,4 +142,7 @@ export default {
   howEven:
     "Gleichmäßig am Limit wird die ganze Leistungskurve angehoben. Die gleichmäßige Leistung, die sie für genau die entstehende Zeit erlaubt, wird dann für jede Fahrt neu berechnet. Das ± ist eine Standardabweichung. Es folgt zuerst daraus, wie jede deiner Zahlen den Unterschied verschiebt, dann, sobald du nichts mehr änderst, aus {draws} Durchläufen mit allen.",
   dragLimit: "Deine {percent} lohnen sich nicht mehr, sobald sie dir etwa **{price}** Leistung nehmen.",
+  lastsFor: "sie reicht für **{time}**",
+  lastsNot: "sie reicht gar nicht",
+  lastsAlways: "sie reicht, so lange du willst",
 };

@@ -142,4 +142,7 @@ export default {
   howEven:
     "At a best even effort the whole power curve is raised. The even power that it allows for just the resulting time is then solved anew for each ride. The ± is one standard deviation. It comes first from how the difference moves with each of your numbers, then, once you stop changing numbers, from {draws} tries of them all.",
   dragLimit: "Your {percent} no longer helps once it takes about **{price}** of your power.",
+  lastsFor: "it lasts **{time}**",
+  lastsNot: "it does not last at all",
+  lastsAlways: "it lasts as long as you like",
 };

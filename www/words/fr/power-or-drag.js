@@ -143,4 +143,7 @@ export default {
   howEven:
     "Au meilleur effort régulier, c’est toute la courbe de puissance qui est relevée. La puissance régulière qu’elle permet pour exactement le temps obtenu est alors recalculée pour chaque course. Le ± est un écart type. Il vient d’abord de la façon dont chacun de tes chiffres déplace l’écart. Dès que tu ne changes plus rien, il vient de {draws} simulations de tous à la fois.",
   dragLimit: "Tes {percent} ne rapportent plus rien dès qu’ils te prennent environ **{price}** de puissance.",
+  lastsFor: "elle tient **{time}**",
+  lastsNot: "elle ne tient pas du tout",
+  lastsAlways: "elle tient aussi longtemps que tu veux",
 };

@@ -16,7 +16,7 @@ import { book, language } from "./words/index.js";
 /**
  * A unit: `shown = si * per_si + offset`. Signs that differ between languages stand in the book, as all names do.
  * @typedef {{ symbol: string, per_si: number, offset?: number, digits: number, step: number, tight?: boolean, also?: string[] }} UnitRow
- * @typedef {UnitRow & { name: string }} Unit
+ * @typedef {UnitRow & { name: string, one: string }} Unit
  */
 
 /** International mile: 1760 yards of exactly 0.9144 m (international yard and pound agreement, 1959). */
@@ -96,6 +96,7 @@ function inWords(table) {
       {
         ...unit,
         symbol: word(`${id}.symbol`, unit.symbol),
+        one: word(`${id}.one`, ""),
         name: word(`${id}.name`, ""),
         also: [...(unit.also ?? []), ...word(`${id}.typed`, "").split(" ").filter(Boolean)],
       },
@@ -257,7 +258,8 @@ export function quantity(kind, si, units, { digits = digitsFor(kind, si, units),
 /** @param {string} text @param {Unit} unit */
 function withUnit(text, unit) {
   if (!unit.symbol || unit.tight) return text + unit.symbol;
-  return text + (unit.symbol === "%" ? NARROW : NO_BREAK) + unit.symbol;
+  const symbol = unit.one && /^[+−]?1$/.test(text) ? unit.one : unit.symbol;
+  return text + (symbol === "%" ? NARROW : NO_BREAK) + symbol;
 }
 
 /** A standard deviation: "± 0.008 m²". @param {Kind} kind @param {number} sd @param {Units} units */

@@ -356,7 +356,7 @@ function framesUntilCounted(patience) {
       frames.push(now - before);
       before = now;
       if (now > given) reject(new Error("The draws were not counted in time."));
-      else if (document.querySelector("#host")?.textContent?.includes("Counted in")) resolve(frames);
+      else if (document.querySelector("#host")?.textContent?.includes("varied in")) resolve(frames);
       else requestAnimationFrame(frame);
     };
     requestAnimationFrame(frame);
@@ -370,12 +370,12 @@ async function measureFrames() {
   await page.goto(
     `${address}#which-position/1j.${Buffer.from(JSON.stringify({ s: sixPositions })).toString("base64url")}`,
   );
-  await page.getByText("Counted in").waitFor();
+  await page.getByText("varied in").waitFor();
   const number = page.getByRole("main").getByRole("spinbutton").first();
   const frames = [];
   for (const key of ["ArrowUp", "ArrowDown", "ArrowUp", "ArrowDown", "ArrowUp"]) {
     await number.press(key);
-    await page.getByText("Counting draws").waitFor();
+    await page.getByText("tries are counted").waitFor();
     frames.push(.../** @type {number[]} */ (await page.evaluate(framesUntilCounted, PATIENCE_MS)));
   }
   await browser.close();

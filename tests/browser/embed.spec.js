@@ -457,10 +457,10 @@ test("a question follows its attributes, and may be moved and removed", async ({
   await host.show(page, TWO);
   await answered(page);
   await page.locator("#one").evaluate((element) => element.setAttribute("question", "speed-for-watts"));
-  await expect(page.locator("#one h1")).toHaveText("What speed do my watts buy?");
+  await expect(page.locator("#one h1")).toHaveText("What speed do my watts give?");
   await page.locator("#one").evaluate((element) => document.querySelector("main")?.append(element));
   await page.locator("#one").scrollIntoViewIfNeeded();
-  await expect(page.locator("#one h1")).toHaveText("What speed do my watts buy?");
+  await expect(page.locator("#one h1")).toHaveText("What speed do my watts give?");
   await page.locator("#one").evaluate((element) => element.remove());
   await expect(page.locator("h1", { hasText: "watts" })).toHaveCount(0);
 });
@@ -476,7 +476,7 @@ test("the lines under “Put this on your site” show the same answer elsewhere
   await page.getByRole("spinbutton", { name: "Drag area, CdA", exact: true }).fill("0.29");
   await page.locator("summary", { hasText: "Put this on your site" }).click();
   await page.getByRole("button", { name: "Copy the two lines" }).click();
-  await expect(page.getByText("Copied.")).toBeVisible();
+  await expect(page.getByText("It is copied.")).toBeVisible();
   const lines = await page.evaluate(() => navigator.clipboard.readText());
   const own = await page.locator(".lines").first().innerText();
   expect(lines.split("\n")).toHaveLength(2);
@@ -503,7 +503,7 @@ test("a frame has its height also where the script for it comes late", async ({ 
     `<iframe id="frame" src="${ours}/embed/frame.html#power-or-drag" title="More power, or less drag?" width="100%" height="300"></iframe>`,
     { policy, script: "" },
   );
-  await expect(page.frameLocator("#frame").locator(".odds")).toContainText("of 100 draws");
+  await expect(page.frameLocator("#frame").locator(".odds")).toContainText("of 100 tries");
   await page.evaluate(
     (src) => document.head.append(Object.assign(document.createElement("script"), { type: "module", src })),
     `${ours}/frame-height.js`,

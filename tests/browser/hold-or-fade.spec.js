@@ -7,7 +7,7 @@ test("how a position is lost can be given as the thirds of a test, and the answe
   await openQuestion(page, "hold-or-fade");
   await page
     .getByRole("combobox", { name: "How the low position is lost" })
-    .selectOption({ label: "goes as a filmed test shows" });
+    .selectOption({ label: "slips as a filmed test shows" });
   await expect.poll(async () => Boolean((await kept(page))?.scenario.positions[1].fade_test)).toBe(true);
   expect((await kept(page)).scenario.positions[1].fade).toBeUndefined();
   const before = await answerText(page);

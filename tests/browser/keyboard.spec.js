@@ -43,7 +43,7 @@ for (const { id, handles } of questions) {
 
     await test.step("Tab goes through the numbers, the charts and the folds in their order, and the focus shows", async () => {
       // What is counted beside the page may add a fold.
-      await expect(page.getByText("Counting draws")).toHaveCount(0);
+      await expect(page.getByText("tries are counted")).toHaveCount(0);
       /** @type {{ part: string, seen: boolean, name: string }[]} */
       const stops = [];
       for (let stop = 0; stop < MOST_STOPS; stop += 1) {
@@ -59,9 +59,9 @@ for (const { id, handles } of questions) {
       const fields = await page
         .locator(".sentence")
         .evaluate((line) =>
-          [...line.querySelectorAll("input, select")]
+          [...line.querySelectorAll("input, select, .term")]
             .filter((field) => field.checkVisibility())
-            .map((field) => field.getAttribute("aria-label")),
+            .map((field) => field.getAttribute("aria-label") ?? field.textContent),
         );
       expect(named("number")).toEqual(fields);
       for (const name of handles) expect(named("handle").some((label) => label.startsWith(name))).toBe(true);
@@ -134,4 +134,17 @@ test("what changes is spoken once, in a whole sentence", async ({ page }) => {
   await page.getByRole("main").getByRole("spinbutton").first().press("Shift+ArrowUp");
   await expect(spoken).not.toHaveText(String(before));
   await expect(spoken).toHaveText(/plus or minus.*\.$/);
+});
+
+test("a term shows its sentence by a key, and Escape takes it away and leaves the focus there", async ({ page }) => {
+  await openQuestion(page, "power-or-drag");
+  const term = page.locator(".sentence .term:visible").first();
+  await term.focus();
+  await page.keyboard.press("Enter");
+  await expect(page.locator(".meaning:popover-open")).toHaveText(
+    "CdA is how big you are to the air, shape and size together; less is faster.",
+  );
+  await page.keyboard.press("Escape");
+  await expect(page.locator(".meaning:popover-open")).toHaveCount(0);
+  await expect(term).toBeFocused();
 });

@@ -8,7 +8,7 @@ import { expect, kept, notice, number, open, openQuestion, started, test, tool }
 
 /** @import { Locator, Page } from "@playwright/test" */
 
-const TITLE = "Does position beat power?";
+const TITLE = "Is position worth more than power?";
 const STEPS = [
   "1. The wall of air",
   "2. Where the watts go",
@@ -23,7 +23,7 @@ const HANDLES = [
   "The rider: left and right change the watts",
   "Time held",
   "The rider on the map",
-  "When the low position starts to go",
+  "When the low position starts to slip",
   "The slope",
 ];
 /** Exact by definition: 1609.344 m an hour. */
@@ -115,10 +115,10 @@ test("three changes and one budget: what is said is what the core finds best, an
   page,
 }) => {
   await openStory(page);
-  await expect(says(page, 6)).toContainText(/on average/);
+  await expect(says(page, 6)).toContainText(/counting the chance/);
   const before = await says(page, 6).locator(".also").textContent();
   await type(page, 6, "Money to spend", "50");
-  await expect(says(page, 6)).toContainText("this budget buys none of the three");
+  await expect(says(page, 6)).toContainText("this budget is enough for none of the three");
   await type(page, 6, "Money to spend", "340");
   await expect(says(page, 6)).toContainText("the suit, tyres and a lower front");
   expect(await says(page, 6).locator(".also").textContent()).not.toBe(before);
@@ -162,10 +162,10 @@ test("what a step states is the core’s own", async ({ page }) => {
       scenario: rider(0.3),
       with: { power_w: 280 },
     });
-    await expect(says(page, 1)).toContainText(`280\u00a0W buys ${mph(speed_m_s.value)}`);
+    await expect(says(page, 1)).toContainText(`280\u00a0W gives ${mph(speed_m_s.value)}`);
     await expect(says(page, 1)).toContainText(`Air is ${(100 * aero_share).toFixed(0)}\u202f% of the load`);
     await expect(says(page, 1)).toContainText(
-      `the next 10\u00a0W buy only ${(next_10_w_m_s.value / M_S_PER_MPH).toFixed(2)}\u00a0mph`,
+      `the next 10\u00a0W add only ${(next_10_w_m_s.value / M_S_PER_MPH).toFixed(2)}\u00a0mph`,
     );
     const parts =
       (await says(page, 1).innerText())
@@ -242,14 +242,14 @@ test("what a step states is the core’s own", async ({ page }) => {
     await expect(says(page, 3)).toContainText(`here it takes ${percent(answer.aero_share)}`);
     await expect(says(page, 3)).toContainText(`more power ahead by ${clock(answer.difference_s.value)}`);
     await expect(says(page, 3)).toContainText(
-      `9.1\u202f% less, and against that more power is ${difference(mirror.difference_s.value)}`,
+      `9.1\u202f% less. Against that, more power is ${difference(mirror.difference_s.value)}`,
     );
     await expect(says(page, 3)).toContainText("What you changed.");
   });
 
   await test.step("a position lost at the end, and the moment at which it is level", async () => {
     await openStoryAnew(page);
-    await type(page, 4, "When the low position starts to go", "12");
+    await type(page, 4, "When the low position starts to slip", "12");
     const asked = (/** @type {number} */ begins_s) =>
       ask(page, "hold-or-fade", {
         scenario: {
@@ -266,7 +266,7 @@ test("what a step states is the core’s own", async ({ page }) => {
     await expect(says(page, 4)).toContainText(
       `Held to the end it would be ${difference(answer.held_difference_s.value)}`,
     );
-    const [, minutes, seconds] = (await says(page, 4).innerText()).match(/starts to go at (\d+):(\d+)/) ?? [];
+    const [, minutes, seconds] = (await says(page, 4).innerText()).match(/starts to slip after (\d+):(\d+)/) ?? [];
     expect(Math.abs((await asked(60 * Number(minutes) + Number(seconds))).difference_s.value)).toBeLessThan(LEVEL_S);
   });
 
@@ -354,7 +354,7 @@ test("a link holds what was changed in it", async ({ page, browser }) => {
   await there.goto(page.url());
   await started(there);
   await expect(step(there, 1).getByRole("spinbutton", { name: "Power at the pedals" })).toHaveValue("310");
-  await expect(says(there, 1)).toContainText("310\u00a0W buys");
+  await expect(says(there, 1)).toContainText("310\u00a0W gives");
   await elsewhere.close();
 });
 
@@ -380,7 +380,7 @@ test("a link with impossible numbers is brought back into range", async ({ page 
     JSON.stringify({ w: { power_w: 1e9, cda_m2: "wide", grade: -5, begins_s: null } }),
   ).toString("base64url");
   await open(page, `#start-here/1j.${packed}`);
-  await expect(says(page, 1)).toContainText("450\u00a0W buys");
+  await expect(says(page, 1)).toContainText("450\u00a0W gives");
   await expect(step(page, 1).getByRole("spinbutton", { name: "Drag area, CdA" })).toHaveValue("0.240");
   await expect(says(page, 5)).toContainText("more speed");
 });
@@ -396,7 +396,7 @@ test.describe("when its steps cannot be fetched", () => {
     await expect(page.getByRole("heading", { level: 1 })).toHaveText("More power, or less drag?");
     await page.unroute(/part-.*\.js/);
     await page.getByRole("link", { name: "Speed for watts" }).click();
-    await expect(page.getByRole("heading", { level: 1 })).toHaveText("What speed do my watts buy?");
+    await expect(page.getByRole("heading", { level: 1 })).toHaveText("What speed do my watts give?");
   });
 });
 

@@ -27,7 +27,7 @@ test.use({ permissions: ["clipboard-read", "clipboard-write"] });
 /** The link that the Share button copies. @param {Page} page */
 async function shared(page) {
   await tool(page, "Share").click();
-  await expect(notice(page)).toContainText("Link copied");
+  await expect(notice(page)).toContainText("The link is copied");
   return page.evaluate(() => navigator.clipboard.readText());
 }
 

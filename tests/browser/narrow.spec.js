@@ -11,7 +11,7 @@ test.describe("on a small phone", () => {
     await openQuestion(page, questions[0].id);
     for (const { title } of questions) {
       await page.getByRole("button", { name: "Questions" }).tap();
-      await page.getByRole("dialog").getByTitle(title).tap();
+      await page.getByRole("dialog").getByRole("listitem").filter({ hasText: title }).getByRole("link").tap();
       await expect(page.getByRole("heading", { level: 1 })).toHaveText(title);
       await expect
         .poll(() => page.evaluate(() => (document.scrollingElement?.scrollWidth ?? 0) - innerWidth))

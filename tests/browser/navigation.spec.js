@@ -15,7 +15,12 @@ async function expectQuestion(page, title) {
 
 /** @param {Page} page @param {string} title */
 async function go(page, title) {
-  await page.getByRole("navigation", { name: "Questions" }).getByTitle(title).click();
+  await page
+    .getByRole("navigation", { name: "Questions" })
+    .getByRole("listitem")
+    .filter({ hasText: title })
+    .getByRole("link")
+    .click();
   await expectQuestion(page, title);
 }
 

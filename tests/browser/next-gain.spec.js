@@ -28,7 +28,7 @@ test("without money and hours nothing of the usual list is taken, and the page s
   await openQuestion(page, ID);
   await type(page, "Money to spend", "0");
   await type(page, HOURS, "0");
-  await expect(page.locator(".claim")).toHaveText("Nothing on the list pays within this budget.");
+  await expect(page.locator(".claim")).toHaveText("Nothing on the list helps within this budget.");
   await expect(figure(page)).toHaveText("0:00");
 });
 

@@ -107,7 +107,7 @@ test("from a disk every question answers, typing changes the answer, and both ar
 test("the odds are worked out beside the page, by a worker made of the same file", async ({ page, file }) => {
   const worker = page.waitForEvent("worker");
   await openFile(page, file, "#power-or-drag");
-  await expect(page.locator(".odds")).toContainText("of 100 draws");
+  await expect(page.locator(".odds")).toContainText("of 100 tries");
   expect((await worker).url()).toMatch(/^blob:/);
 });
 
@@ -120,7 +120,7 @@ test("where a worker is refused, the odds are worked out in the page", async ({ 
     );
   });
   await openFile(page, file, "#power-or-drag");
-  await expect(page.locator(".odds")).toContainText("of 100 draws");
+  await expect(page.locator(".odds")).toContainText("of 100 tries");
 });
 
 test("what follows # on the site opens the same numbers in the file", async ({ page, file }) => {
@@ -194,7 +194,7 @@ test("what the site fetches later is in the file already: the story, the sheet, 
 test("its dialogs and sheet open, and it says that its link leads to this device", async ({ page, file, context }) => {
   await openFile(page, file, "#power-or-drag");
   await tool(page, "Help").click();
-  await expect(page.getByRole("dialog")).toContainText("Nowhere. Everything is worked out on this device.");
+  await expect(page.getByRole("dialog")).toContainText("They go nowhere. Everything is worked out on this device.");
   await expect(page.getByRole("dialog").getByRole("link", { name: "Save this page as one file" })).toHaveCount(0);
   await page.keyboard.press("Escape");
   await page.evaluate(() => {

@@ -20,7 +20,7 @@ const TWO = "4:00 417\n20 min 342 W";
 test("a newcomer is invited, sees a typical curve, and begins with two efforts", async ({ page }) => {
   await openQuestion(page, "power-curve");
   await expect(page.getByText("Two hard efforts draw your curve")).toBeVisible();
-  await expect(page.getByText("No efforts yet")).toBeVisible();
+  await expect(page.getByText("No efforts are entered yet")).toBeVisible();
   await expect(page.getByText("Before a test.")).toBeVisible();
   await page.getByRole("textbox", { name: "First effort: mean power in watts" }).fill("417");
   await page.getByRole("textbox", { name: "Second effort: mean power in watts" }).fill("342 W");
@@ -34,7 +34,7 @@ test("one effort gives a guess that says so", async ({ page }) => {
   await openQuestion(page, "power-curve");
   await page.getByRole("textbox", { name: "Second effort: mean power in watts" }).fill("286");
   await page.getByRole("button", { name: "Draw my curve" }).click();
-  await expect(page.getByText("A guess:", { exact: false })).toBeVisible();
+  await expect(page.getByText("This is a guess:", { exact: false })).toBeVisible();
   await expect(page.getByText("One effort does not tell CP from W′", { exact: false })).toBeVisible();
 });
 
@@ -42,7 +42,7 @@ test("what is missing is said at the fields, and nothing is added", async ({ pag
   await openQuestion(page, "power-curve");
   await page.getByRole("button", { name: "Draw my curve" }).click();
   await expect(page.getByText("Give a time and a power", { exact: false })).toBeVisible();
-  await expect(page.getByText("No efforts yet")).toBeVisible();
+  await expect(page.getByText("No efforts are entered yet")).toBeVisible();
 });
 
 test("efforts are pasted; a line that is not understood is named and the text stays", async ({ page }) => {
@@ -50,9 +50,9 @@ test("efforts are pasted; a line that is not understood is named and the text st
   await paste(page, `${TWO}\n5:00 4.9 W/kg`);
   await expect(page.getByText("Line 3: “4.9 W/kg” is watts per kilogram.", { exact: false })).toBeVisible();
   await expect(page.getByRole("textbox", { name: "Efforts to add, one a line" })).toHaveValue(`${TWO}\n5:00 4.9 W/kg`);
-  await expect(page.getByText("No efforts yet")).toBeVisible();
+  await expect(page.getByText("No efforts are entered yet")).toBeVisible();
   await paste(page, TWO);
-  await expect(notice(page)).toContainText("2 efforts added.");
+  await expect(notice(page)).toContainText("2 efforts were added.");
   await expect(page.getByRole("listitem").getByRole("spinbutton")).toHaveCount(4);
 });
 
@@ -99,7 +99,7 @@ test("a model is chosen by hand, and the page says what the efforts speak for", 
   await paste(page, `3:00 372\n5:00 343\n12:00 301\n20:00 286`);
   await page.getByRole("heading", { name: "Which model?" }).click();
   await page.getByRole("combobox", { name: "Read the curve by" }).selectOption("three-parameter");
-  await expect(page.getByText("You chose it", { exact: false })).toBeVisible();
+  await expect(page.getByText("You chose this model", { exact: false })).toBeVisible();
 });
 
 test("efforts in two positions say what a position costs", async ({ page }) => {
@@ -131,11 +131,13 @@ test("with efforts, every fold open and a line that is not understood, the page 
 
 test("how many tests show a gain is told with how often they would be wrong either way", async ({ page }) => {
   await openQuestion(page, "power-curve");
-  const fold = page.locator("details", { hasText: "What training buys" }).first();
+  const fold = page.locator("details", { hasText: "What training gives" }).first();
   await fold.locator("summary").click();
   // A test repeats to 2 %: the noncentral t distribution, at a level of 0.05 and a power of 0.8.
-  await expect(fold).toContainText("To show a gain of 3 % takes 9 tests before and as many after; for 6.2 %, 3 tests");
   await expect(fold).toContainText(
-    "if the gain is real, 4 times in 5 the tests show it; if it is not, 1 time in 20 they seem to",
+    "To show a gain of 3 % takes 9 tests before and as many after; for 6.2 % it takes 3 tests",
+  );
+  await expect(fold).toContainText(
+    "If the gain is real, the tests then show it 4 times in 5. If it is not, they seem to 1 time in 20",
   );
 });

@@ -36,7 +36,7 @@ test("using every part of the page asks nothing of another origin and sends noth
     for (const fold of await page.locator(".folds summary").all()) await fold.click();
   }
   await tool(page, "Share").click();
-  await expect(notice(page)).toContainText("Link copied");
+  await expect(notice(page)).toContainText("The link is copied");
   await tool(page, "Save").click();
   await page.getByRole("dialog").getByLabel("Name").fill("Thursday");
   await page.getByRole("dialog").getByRole("button", { name: "Save", exact: true }).click();

@@ -62,7 +62,7 @@ test("a scenario saved by name opens again, and is removed only when asked twice
   await openQuestion(page, "speed-for-watts");
   await change(page, "0.222");
   await save(page, "Thursday <evening>");
-  await expect(notice(page)).toContainText("Saved on this device as “Thursday <evening>”");
+  await expect(notice(page)).toContainText("It is saved on this device as “Thursday <evening>”");
   await page.keyboard.press("Escape");
   await change(page, "0.333");
 
@@ -97,7 +97,7 @@ test("a scenario goes out as a file and comes in again unchanged", async ({ page
   await openQuestion(there, "finish-time");
   await openSaved(there);
   await chooseFile(there, content);
-  await expect(notice(there)).toContainText("Opened ride.json");
+  await expect(notice(there)).toContainText("ride.json is open");
   await expect.poll(() => answerText(there)).toBe(answer);
   await elsewhere.close();
 });
@@ -119,14 +119,14 @@ test("a file that is no scenario is refused in words, and nothing changes", asyn
   const files = [
     ["", /not JSON/],
     ["no JSON at all", /not JSON/],
-    ["[1, 2]", /not a scenario/],
-    ['{"wheels":2}', /not a scenario/],
+    ["[1, 2]", /no “fasterby” version/],
+    ['{"wheels":2}', /no “fasterby” version/],
     ['{"fasterby":4}', /newer/i],
     ['{"fasterby":1,"wheels":3}', /no field “wheels”/],
     ['{"fasterby":1,"rider":{"total_mass_kg":900}}', /Rider, bicycle and kit together runs from/],
     ['{"fasterby":1,"rider":"heavy"}', /./],
     ['{"fasterby":1,"positions":[]}', /./],
-    [`{"fasterby":1,"title":"${"x".repeat(8_000_000)}"}`, /larger than any scenario/],
+    [`{"fasterby":1,"title":"${"x".repeat(8_000_000)}"}`, /larger than any set of numbers/],
   ];
   for (const [content, says] of files) {
     await chooseFile(page, content);
@@ -163,7 +163,7 @@ test("a scenario that another tab saved is not overwritten unasked", async ({ pa
   await save(second, "Club ride");
   await expect(second.getByRole("dialog").getByRole("alert")).toContainText("There is already a “Club ride”");
   await second.getByRole("button", { name: "Replace it" }).click();
-  await expect(notice(second)).toContainText("Saved on this device");
+  await expect(notice(second)).toContainText("saved on this device");
   await expect(notice(page)).toContainText("“Club ride” was changed in another tab");
 
   await save(page, "Club ride");

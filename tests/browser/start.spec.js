@@ -106,7 +106,7 @@ test("where a worker is refused, the odds are worked out in the page", async ({ 
     );
   });
   await openQuestion(page, "power-or-drag");
-  await expect(page.locator(".odds")).toContainText("of 100 draws");
+  await expect(page.locator(".odds")).toContainText("of 100 tries");
 });
 
 test("a browser that cannot pack links makes longer ones, which open", async ({ page }) => {

@@ -26,8 +26,8 @@ test("positions are compared at every event, and the draws are counted while the
   await openQuestion(page, "which-position");
   const table = page.getByRole("table", { name: "Finish times at your events" });
   await expect(table.getByRole("row")).toHaveCount(5);
-  await expect(page.getByText(/Counted in 10,?000 draws/)).toBeVisible({ timeout: 30_000 });
-  await expect(table.getByText(/first in \d+ of 100/).first()).toBeVisible();
+  await expect(page.getByText(/varied in 10,?000 tries/)).toBeVisible({ timeout: 30_000 });
+  await expect(table.getByText(/fastest in \d+ of 100/).first()).toBeVisible();
   await expect(page.getByText("What would settle it.", { exact: false }).first()).toBeVisible();
 });
 
@@ -38,17 +38,17 @@ test("counting can be stopped and taken up again", async ({ page }) => {
   await stop.focus();
   await stop.dispatchEvent("click");
   await expect(page.getByRole("button", { name: "Go on" })).toBeFocused();
-  await expect(page.getByText(/Stopped at .* of 10,?000 draws/)).toBeVisible();
+  await expect(page.getByText(/stopped at .* of 10,?000 tries/)).toBeVisible();
   await page.getByRole("button", { name: "Go on" }).click();
-  await expect(page.getByText(/Counted in 10,?000 draws/)).toBeVisible({ timeout: 30_000 });
+  await expect(page.getByText(/varied in 10,?000 tries/)).toBeVisible({ timeout: 30_000 });
 });
 
 test("a changed number ends the count and begins another", async ({ page }) => {
   await countSlowly(page);
   await openQuestion(page, "which-position");
-  await expect(page.getByText("Counting draws", { exact: false })).toBeVisible();
+  await expect(page.getByText("tries are counted", { exact: false })).toBeVisible();
   await type(page, "Air temperature", "25");
-  await expect(page.getByText(/Counted in 10,?000 draws/)).toBeVisible({ timeout: 30_000 });
+  await expect(page.getByText(/varied in 10,?000 tries/)).toBeVisible({ timeout: 30_000 });
   await expect.poll(async () => (await kept(page))?.scenario.conditions.temperature_c.value).toBe(25);
 });
 
@@ -96,9 +96,9 @@ async function openTwo(page, areas_m2) {
 
 test("positions that were guessed together are to be measured together", async ({ page }) => {
   await openTwo(page, [0.24, 0.226]);
-  await expect(page.getByText(/Counted in 10,?000 draws/)).toBeVisible({ timeout: 30_000 });
+  await expect(page.getByText(/varied in 10,?000 tries/)).toBeVisible({ timeout: 30_000 });
   await expect(page.locator(".surer")).toContainText(
-    "Measure as it is and lower in one test: knowing exactly how far their CdA differs would save you",
+    "Measure as it is and lower in one test. If you knew exactly how far their CdA differs, you would choose better",
   );
   await page.locator('[data-fold="worth"] summary').click();
   await expect(page.locator("ol.worth li").first()).toHaveText(/^as it is and lower in one test: \d/);
@@ -110,11 +110,11 @@ test("a published cost is scaled to the cut, and none is told of positions that 
   await fold.locator("summary").click();
   // The published cost of 9.5 % ± 5.4 % came with a cut of 10.7 %; this one is 5.8 %.
   await expect(fold).toContainText(
-    /Scaled from that cut to the 5\.8\s?% by which lower is smaller, .+ would cost 5\.2\s?% ± 2\.9\s?% of power/,
+    /The drag area of lower is smaller by 5\.8\s?%\. .+ would take 5\.2\s?% ± 2\.9\s?% of power/,
   );
   await openTwo(page, [0.226, 0.226]);
   await expect(fold).toContainText("lower bars cut 5 riders’ drag area by 10.7");
-  await expect(fold).not.toContainText("Scaled from that cut");
+  await expect(fold).not.toContainText("is smaller by");
 });
 
 for (const width of [320, 390, 820, 1440]) {

@@ -155,11 +155,11 @@ test("another language is chosen without losing a number or a step of undo, and 
   await expect(page.getByRole("heading", { level: 1 })).toHaveText("Mehr Leistung oder weniger Luftwiderstand?");
   const field = number(page, "Luftwiderstandsfläche, CdA");
   await expect(field).toHaveValue("0,222");
-  await tool(page, "Zurück").click();
+  await tool(page, "Rückgängig").click();
   await expect(field).toHaveValue("0,240");
-  await tool(page, "Wieder vor").click();
+  await tool(page, "Wiederholen").click();
   await expect(field).toHaveValue("0,222");
-  await expect.poll(async () => (await kept(page))?.scenario.positions[0].name).toBe("meine Haltung");
+  await expect.poll(async () => (await kept(page))?.scenario.positions[0].name).toBe("meine Position");
   await page.reload();
   await expect(number(page, "Luftwiderstandsfläche, CdA")).toHaveValue("0,222");
   await expect(page.locator("html")).toHaveAttribute("lang", "de");

@@ -14,14 +14,13 @@ const MEDIA_REM_PX = 16;
 /** What a place needs beyond the page's style. The chances get longer once draws are there; they have room for that. */
 const OWN = `
 .${GROUND} { padding: var(--faster-by-padding, 1.25rem); min-height: inherit; text-align: start; direction: ltr; }
-.known button { display: none; }
+.known button, .about { display: none; }
 .num[data-fixed] { padding: 0; background: none; border-bottom-color: transparent; cursor: auto; }
 .num[data-fixed]::after { display: none; }
 .num[data-fixed] select { padding-right: 0; opacity: 1; color: inherit; cursor: auto; }
 [data-locked] .handle { pointer-events: none; cursor: auto; }
 [data-locked] .hand-hint { display: none; }
-.odds { display: flex; align-items: flex-end; min-height: 2.6em; }
-@container (min-width: 1152px) { .odds { min-height: 3.9em; } }
+.odds { display: flex; align-items: flex-end; min-height: 3.9em; }
 .notice { position: sticky; left: auto; bottom: .5rem; transform: none; max-width: 100%; }
 .foot { display: flex; flex-wrap: wrap; justify-content: space-between; gap: .5rem 1.5rem; margin-top: 1rem; font-size: .875rem; color: var(--soft); }
 .foot button { min-height: 2.75rem; padding: 0 .75rem; background: none; border: 1px solid var(--edge); border-radius: .375rem; color: var(--ink); cursor: pointer; }

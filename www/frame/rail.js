@@ -31,11 +31,12 @@ export function questionList(questions, go) {
 
   /** @param {QuestionEntry} question */
   function item({ id }) {
+    const line = uniqueId("line");
     const link = h(
       "a",
       {
         href: `#${id}`,
-        title: titleOf(id),
+        "aria-describedby": line,
         onclick: (/** @type {MouseEvent} */ event) => {
           if (event.metaKey || event.ctrlKey || event.shiftKey) return;
           event.preventDefault();
@@ -45,7 +46,7 @@ export function questionList(questions, go) {
       nameOf(id),
     );
     links.set(id, link);
-    return h("li", {}, link);
+    return h("li", {}, link, h("span", { class: "line", id: line }, titleOf(id)));
   }
 
   return {

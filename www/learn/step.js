@@ -47,7 +47,7 @@ export function moveTo({ store }, changes, phase) {
 /**
  * @param {object} options
  * @param {string} options.title
- * @param {readonly (string | BoundNumber)[]} options.words
+ * @param {readonly (string | Node | BoundNumber)[]} options.words
  * @param {string} options.toTry
  * @param {HTMLElement} options.chart
  * @param {readonly Node[]} [options.notes] after what the core says
@@ -76,7 +76,9 @@ export function stepFrame({ title, words, toTry, chart, notes = [] }) {
       html("div", { class: "notes" }, ...notes),
     ),
   );
-  const numbers = words.filter((word) => typeof word !== "string");
+  const numbers = words.filter(
+    /** @returns {word is BoundNumber} */ (word) => typeof word !== "string" && !(word instanceof Node),
+  );
   /** @type {ReturnType<typeof setTimeout> | undefined} */
   let waiting;
 

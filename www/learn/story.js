@@ -47,6 +47,7 @@ export function create(host, tools) {
   const end = yourTurn(tools);
   host.replaceChildren(
     html("h1", {}, titleOf(ID)),
+    html("p", { class: "about" }, page("about")),
     html("p", { class: "also" }, words("lead", { mass })),
     ...steps.map(({ element }) => element),
     end.element,

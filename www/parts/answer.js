@@ -1,9 +1,11 @@
 // @ts-check
 /** The answer: a claim, its figure as heavy as it is sure, the ± and the odds in words. */
 
+import { book } from "../words/index.js";
 import { html, say, set } from "./html.js";
 import { mark } from "./marks.js";
 import { plusOrMinus } from "./number-text.js";
+import { term } from "./term.js";
 
 /** @import { Words } from "./html.js" */
 /** @import { MarkName } from "./marks.js" */
@@ -17,10 +19,13 @@ import { plusOrMinus } from "./number-text.js";
  * @property {string} [unit] "mph", for a figure that is not a time.
  * @property {string | null} [spread] One standard deviation as text, without its ±.
  * @property {string} [odds] "all but certain"
+ * @property {boolean} [counted] Whether the odds are counted in tries, which are then explained.
  * @property {Weight} [weight]
  * @property {string} spoken The whole answer as one sentence, for those who hear the page.
  * @property {boolean} [settled] False while the rider is dragging: the weight of the figure then waits.
  */
+
+const texts = book("page");
 
 /** An answer is spoken once it has stood still for this long. */
 const QUIET_MS = 700;
@@ -29,18 +34,20 @@ const QUIET_MS = 700;
  * What is seen changes at once; what is heard follows when the hand rests, so that a drag does not chatter.
  */
 export function answer() {
-  const claim = html("span", { class: "claim" });
+  const claim = html("span", { class: "claim", "aria-hidden": "true" });
   const figure = html("b");
   const unit = html("span", { class: "unit" });
-  const spread = html("span", { class: "pm" });
-  const odds = html("span", { class: "odds" });
+  const [sd, tries] = [term("", () => texts("term.sd")), term("", () => texts("term.tries"))];
+  const spread = html("span", { class: "pm" }, sd);
+  const plainly = html("span", { "aria-hidden": "true" });
+  const odds = html("span", { class: "odds" }, plainly, tries);
   const whole = html(
     "span",
     { class: "figure", "data-weight": "sure" },
-    html("span", { class: "amount" }, figure, unit),
+    html("span", { class: "amount", "aria-hidden": "true" }, figure, unit),
     html("span", { class: "how-sure" }, spread, odds),
   );
-  const seen = html("p", { class: "verdict", "aria-hidden": "true" }, claim, whole);
+  const seen = html("p", { class: "verdict" }, claim, whole);
   const heard = html("p", { class: "say", role: "status" });
   const element = html("div", { class: "answer-words" }, seen, heard);
   /** @type {ReturnType<typeof setTimeout> | undefined} */
@@ -67,9 +74,11 @@ export function answer() {
       say(figure, next.figure);
       say(unit, next.unit ?? "");
       set(unit, { hidden: !next.unit });
-      say(spread, next.spread ? plusOrMinus(next.spread) : "");
+      name(sd, next.spread ? plusOrMinus(next.spread) : "");
       set(spread, { hidden: !next.spread });
-      say(odds, next.odds ?? "");
+      say(plainly, next.counted ? "" : (next.odds ?? ""));
+      name(tries, next.counted ? (next.odds ?? "") : "");
+      set(tries, { hidden: !next.counted });
       set(odds, { hidden: !next.odds });
       set(whole, { "data-length": next.figure.length > 6 ? "long" : next.figure.length > 4 ? "middling" : null });
       if (next.settled !== false) set(whole, { "data-weight": next.weight ?? "sure" });
@@ -79,4 +88,9 @@ export function answer() {
       clearTimeout(waiting);
     },
   };
+}
+
+/** Changes what a term says. @param {HTMLElement} box @param {string} text */
+function name(box, text) {
+  if (box.firstElementChild) say(box.firstElementChild, text);
 }

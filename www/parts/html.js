@@ -7,8 +7,8 @@ import { isolated } from "./isolate.js";
 /** @typedef {string | Node | ReadonlyArray<string | Node>} Words Text, an element, or a run of both. */
 /** @typedef {Record<string, string | number | boolean | null | undefined>} Attributes */
 
-/** What a reader can act on. */
-const ACTIVE = "a, button, input, select, textarea, summary";
+/** What a reader can act on; a term does the same wherever it stands. */
+const ACTIVE = "a, button:not(.term), input, select, textarea, summary";
 
 /**
  * An element with attributes and children. `false`, `null` and `undefined` leave an attribute out; `true` writes it empty.

@@ -28,7 +28,9 @@ export function sentence({ title, words: first, onOpen, level = 1 }) {
   const button = html("button", { type: "button" }, words("your_numbers"));
   const counts = KINDS.map((kind) => ({ kind, element: html("span", { hidden: true }) }));
   const known = html("p", { class: "known" }, button, ...counts.map((count) => count.element));
-  const element = html("div", { class: "ask" }, heading, line, notes, known);
+  const about = html("p", { class: "about" }, level === 1 ? words("about") : "");
+  about.hidden = level !== 1;
+  const element = html("div", { class: "ask" }, heading, about, line, notes, known);
   if (onOpen) button.addEventListener("click", () => onOpen());
   else known.hidden = true;
 

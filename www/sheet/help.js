@@ -13,8 +13,8 @@ const words = book("page");
 const WORD_JOINER = "\u2060";
 
 const WORDS = /** @type {const} */ ([
-  "drag_area",
-  "rolling",
+  "cda",
+  "crr",
   "cp",
   "w_prime",
   "duration",
@@ -22,10 +22,17 @@ const WORDS = /** @type {const} */ ([
   "density",
   "fade",
   "sd",
+  "tries",
   "known",
 ]);
 const CAUTIONS = /** @type {const} */ (["look", "traffic", "crosswind", "descents", "maximal", "fit", "rules"]);
 const NOT_KNOWN = /** @type {const} */ (["own", "fade", "gusts", "model"]);
+
+/** The sentence that the same word explains itself with elsewhere, or one of its own. @param {string} word */
+function meaning(word) {
+  const [shown, own] = [`term.${word}`, `word.${word}.meaning`];
+  return words.has(shown) ? words(shown) : say.has(own) ? say(own) : "";
+}
 
 /**
  * @param {{ questions: string[], offline: string }} page `offline` is a sentence about working without a network
@@ -61,11 +68,7 @@ export function openHelp({ questions, offline }, openSheet) {
     h("h3", {}, say("help.changing")),
     h("p", {}, say("help.how_to_change")),
     h("h3", {}, say("help.words")),
-    h(
-      "dl",
-      {},
-      ...WORDS.flatMap((word) => [h("dt", {}, say(`word.${word}`)), h("dd", {}, say(`word.${word}.meaning`))]),
-    ),
+    h("dl", {}, ...WORDS.flatMap((word) => [h("dt", {}, say(`word.${word}`)), h("dd", {}, meaning(word))])),
     h("h3", {}, say("help.safely")),
     list(CAUTIONS.map((caution) => say(`caution.${caution}`))),
     h("h3", {}, say("help.not_known")),

@@ -109,7 +109,7 @@ export function yawTable({ store }, path, rows) {
       h("label", { class: "check", id: label }, box, say("position.yaw")),
       table,
       more,
-      rows && h("p", { class: "row-hint" }, say("position.yaw_hint")),
+      rows && h("p", { class: "row-hint" }, ...say.parts("position.yaw_hint")),
     ],
     /** @param {YawRow[] | undefined} now */
     update(now) {

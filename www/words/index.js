@@ -29,8 +29,10 @@ export const language = () => spoken;
 export const languageTag = () => LANGUAGES[spoken].tag;
 
 /** The tag by which numbers and dates are written: as in the reader's own country, where its language is spoken. */
-export const regionTag = () =>
-  navigator.languages?.find((tag) => tag.toLowerCase().split("-")[0] === spoken) ?? languageTag();
+export const regionTag = () => tagOf(spoken) ?? languageTag();
+
+/** The reader's own tag of a language, such as de-CH. @param {Language} wanted */
+const tagOf = (wanted) => navigator.languages?.find((tag) => tag.toLowerCase().split("-")[0] === wanted);
 
 /**
  * Speaks a language from now on. The books open so far are there in it before anything changes; what is on the page is the caller's to redraw.
@@ -67,7 +69,7 @@ async function fetchBook(wanted, name) {
   return typeset((await import(`./${wanted}/${name}.js`)).default, wanted);
 }
 
-/** Spaces that do not break: before units, and in French before double signs and inside quotes. The books are written with plain ones. @param {Record<string, Template>} texts @param {Language} wanted @returns {Record<string, Template>} */
+/** Spaces that do not break: before units, and in French before double signs and inside quotes. The books are written with plain ones, and in German with ß, which Switzerland and Liechtenstein write as ss. @param {Record<string, Template>} texts @param {Language} wanted @returns {Record<string, Template>} */
 function typeset(texts, wanted) {
   const units = (/** @type {string} */ text) =>
     text
@@ -78,9 +80,14 @@ function typeset(texts, wanted) {
       .replace(/ ([;!?])/g, "\u202f$1")
       .replace(/ ([:»])/g, "\u00a0$1")
       .replace(/« /g, "«\u00a0");
-  const set = (/** @type {string} */ text) => (wanted === "fr" ? french(units(text)) : units(text));
+  const swiss = (/** @type {string} */ text) => text.replaceAll("ß", "ss");
+  const own = wanted === "fr" ? french : /^de-(?:ch|li)\b/i.test(tagOf(wanted) ?? "") ? swiss : String;
+  const set = (/** @type {string} */ text) => own(units(text));
   return JSON.parse(JSON.stringify(texts), (_, value) => (typeof value === "string" ? set(value) : value));
 }
+
+/** What a term means, in one sentence. @param {string} key */
+const meaningOf = (key) => String(shelf.get("page")?.[`term.${key}`] ?? "");
 
 /** The keys of an open book in the language that is spoken. @param {string} name */
 export const keysOf = (name) => Object.keys(shelf.get(name) ?? {});
@@ -98,7 +105,7 @@ export function book(name) {
   const say = (key, values) => fill(template(key), values, languageTag());
   /** The text at a key as a run of texts and elements, or of texts and fields: placeholders may be any of them. `**bold**` becomes an element, but not beside fields. @type {Parts<keyof Books[Name] & string>} */
   say.parts = (/** @type {string} */ key, /** @type {Parameters<typeof parts>[1]} */ values) =>
-    /** @type {(string | Node)[]} */ (parts(template(key), values, languageTag()));
+    /** @type {(string | Node)[]} */ (parts(template(key), values, languageTag(), meaningOf));
   /** Whether there is a text at a key. @param {string} key @returns {key is keyof Books[Name] & string} */
   say.has = (key) => Object.hasOwn(shelf.get(name) ?? {}, key);
   return say;

@@ -29,7 +29,7 @@ const DAY = [
 export const questions = [
   {
     id: "speed-for-watts",
-    title: "What speed do my watts buy?",
+    title: "What speed do my watts give?",
     number: DRAG_AREA,
     also: DAY,
     handles: ["You: left and right change your speed, and the watts with it", "You: left and right change your power"],
@@ -45,8 +45,8 @@ export const questions = [
     id: "hold-or-fade",
     title: "Is a faster position worth it if I can’t hold it?",
     number: { ...DRAG_AREA, name: "Drag area of the position you keep" },
-    also: [["How much lower the low position is", "0.021"]],
-    handles: ["When the low position starts to go", "When it is wholly lost", "Share of the ride held"],
+    also: [["How much less drag area the low position has", "0.021"]],
+    handles: ["When the low position starts to slip", "When it is fully lost", "Share of the ride held"],
   },
   {
     id: "power-curve",

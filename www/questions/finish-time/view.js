@@ -248,8 +248,8 @@ function rideInFigures() {
       },
       { name: words("workAtPedals"), value: work(answer.energy_j.pedal, 0) },
       left_j < -MUCH_J
-        ? { name: words("wPrimeAtLine"), value: work(-left_j), difference: words("short"), soft: true }
-        : { name: words("wPrimeLeftAtLine"), value: work(left_j) },
+        ? { name: words.parts("wPrimeAtLine"), value: work(-left_j), difference: words("short"), soft: true }
+        : { name: words.parts("wPrimeLeftAtLine"), value: work(left_j) },
     ]);
   });
 }

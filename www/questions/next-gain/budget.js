@@ -48,7 +48,9 @@ export function budgetChart({ store }, name) {
   function inWords(value) {
     const { currency } = store.at(AT);
     const text = units.number(value, { digits: money ? 0 : 1, atLeast: 0 });
-    return money ? `${text}${currency ? `\u00a0${currency}` : ""}` : words("hoursAWeekText", { number: text });
+    return money
+      ? `${text}${currency ? `\u00a0${currency}` : ""}`
+      : words("hoursAWeekText", { number: text, count: value });
   }
 
   return {

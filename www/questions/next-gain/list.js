@@ -37,7 +37,7 @@ export function changeList(tools, usual) {
   const element = html(
     "div",
     {},
-    html("p", {}, words("listLead")),
+    html("p", {}, ...words.parts("listLead")),
     cards,
     full,
     html(
@@ -249,8 +249,6 @@ export function changeList(tools, usual) {
         for (const [key, field] of Object.entries(texts))
           field.show(key === "name" ? nameOf(one, c) : key === "note" ? noteOf(one) : one.group);
         say(about, [
-          words("restsOn"),
-          " ",
           words(one.evidence),
           ...(one.source ? [" ", html("span", { lang: "en" }, tools.citation(one.source))] : []),
         ]);
@@ -262,8 +260,10 @@ export function changeList(tools, usual) {
   function inBrief({ chance, money, hours_once, hours_per_week }) {
     const { currency } = store.at(AT);
     const hours = [
-      hours_once ? words("hoursText", { number: write(hours_once, { digits: 1, atLeast: 0 }) }) : "",
-      hours_per_week ? `${write(hours_per_week, { digits: 1, atLeast: 0 })} ${words("hoursAxis")}` : "",
+      hours_once ? words("hoursText", { number: write(hours_once, { digits: 1, atLeast: 0 }), count: hours_once }) : "",
+      hours_per_week
+        ? words("hoursAWeekText", { number: write(hours_per_week, { digits: 1, atLeast: 0 }), count: hours_per_week })
+        : "",
     ];
     return [percent(chance), money ? `${write(money)}${currency ? `\u00a0${currency}` : ""}` : "", ...hours]
       .filter(Boolean)

@@ -72,20 +72,22 @@ function asked(tools, lists) {
   const hours = tools.number({ path: `${AT}.hours_per_week`, kind: "ratio", step: 0.5, label: words("hoursLabel") });
   const weeks = tools.number({ path: `${AT}.weeks`, kind: "ratio", digits: 0, step: 1, label: words("weeksLabel") });
   const currency = currencyField(tools);
-  const counted = html("span");
+  const [counted, hoursUnit, weeksUnit] = [html("span"), html("span"), html("span")];
   return {
     words: () =>
       words.parts("ask", {
         money,
         currency,
-        hours: clause(hours, ` ${words("hoursUnit")}`),
-        weeks: clause(weeks, ` ${words("weeksUnit")}`),
+        hours: clause(hours, " ", hoursUnit),
+        weeks: clause(weeks, " ", weeksUnit),
         events: { element: counted, note: html("div") },
       }),
     fields: [money, hours, weeks, ...lists],
     follow(/** @type {State} */ state) {
       currency.update(state);
       say(counted, words("myEvents", { count: state.scenario.events.length }));
+      say(hoursUnit, words("hoursUnit", { count: state.with[ID].hours_per_week }));
+      say(weeksUnit, words("weeksUnit", { count: state.with[ID].weeks }));
     },
   };
 }
@@ -371,10 +373,11 @@ function inMoney(state, amount) {
 const inHours = (amount) =>
   amount === 1
     ? words("hours", { count: 1 })
-    : words("hoursText", { number: units.number(amount, { digits: 1, atLeast: 0 }) });
+    : words("hoursText", { number: units.number(amount, { digits: 1, atLeast: 0 }), count: amount });
 
 /** @param {number} amount */
-const inHoursAWeek = (amount) => words("hoursAWeekText", { number: units.number(amount, { digits: 1, atLeast: 0 }) });
+const inHoursAWeek = (amount) =>
+  words("hoursAWeekText", { number: units.number(amount, { digits: 1, atLeast: 0 }), count: amount });
 
 /** A currency is a label: the rider types what they call theirs. @param {Tools} tools */
 function currencyField({ store }) {

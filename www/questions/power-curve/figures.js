@@ -19,7 +19,7 @@ export function positionName({ scenario }, index) {
   return scenario.positions[index]?.name || words("position", { number: index + 1 });
 }
 
-/** The numbers of a model that it has, as name, value and ±. @param {State} state @param {ModelFit} fit @returns {{ name: string, value: string, spread: string }[]} */
+/** The numbers of a model that it has, as name, value and ±. @param {State} state @param {ModelFit} fit @returns {{ key: "criticalPower" | "wPrime" | "peak" | "longRideLoss" | "sevenMinute" | "decline" | "oneSecond" | "exponent", name: string, value: string, spread: string }[]} */
 export function modelNumbers({ units }, fit) {
   /** @type {["criticalPower" | "wPrime" | "peak" | "longRideLoss" | "sevenMinute" | "decline" | "oneSecond" | "exponent", Figure | null, Kind][]} */
   const all = [
@@ -37,6 +37,7 @@ export function modelNumbers({ units }, fit) {
       ? []
       : [
           {
+            key,
             name: words(key),
             value: show.quantity(kind, figure.value, units, { digits: kind === "power" ? 0 : kind === "work" ? 1 : 3 }),
             spread: show.plusMinus(kind, figure.sd, units),

@@ -136,8 +136,8 @@ function figures() {
         difference: held_s && held_s.sd > 0 ? show.plusMinusTime(held_s.sd) : "",
         soft: true,
       },
-      ...numbersOf(state, answer).map(({ name, value, spread }) => ({
-        name,
+      ...numbersOf(state, answer).map(({ key, value, spread }) => ({
+        name: words.parts(key),
         value,
         difference: spread,
         soft: true,
@@ -146,7 +146,7 @@ function figures() {
   });
 }
 
-/** The numbers of the curve, fitted or guessed. @param {State} state @param {Answer} answer */
+/** The numbers of the curve, fitted or guessed. @param {State} state @param {Answer} answer @returns {Omit<ReturnType<typeof modelNumbers>[number], "name">[]} */
 function numbersOf(state, { model, models, usable, basis }) {
   const fit = models.find((one) => one.model === model);
   if (fit) return modelNumbers(state, fit);
@@ -154,12 +154,12 @@ function numbersOf(state, { model, models, usable, basis }) {
   const { cp_w, w_prime_j } = usable;
   return [
     {
-      name: words("criticalPower"),
+      key: "criticalPower",
       value: wattsOf(state)(cp_w.value),
       spread: show.plusMinus("power", cp_w.sd, state.units),
     },
     {
-      name: words("wPrime"),
+      key: "wPrime",
       value: show.quantity("work", w_prime_j.value, state.units, { digits: 1 }),
       spread: show.plusMinus("work", w_prime_j.sd, state.units),
     },

@@ -56,7 +56,7 @@ export function exchangeTable() {
             area(rates.m2_per_kg / kilogram),
           ],
           [
-            words("ofCrr", { amount: smallCrr() }),
+            words.parts("ofCrr", { amount: smallCrr() }),
             seconds(rates.s_per_0_0001_crr),
             watts(rates.w_per_0_0001_crr),
             area(rates.m2_per_0_0001_crr),

@@ -44,10 +44,10 @@ export function takesGist(answer) {
   return words(close(answer) ? "takesGistClose" : "takesGist");
 }
 
-/** How long the changed power could be held, as the middle of a sentence. @param {Answer} answer */
-function held({ takes, more_power_w }) {
-  if (takes.more_power_held_s !== null) return words.parts("heldFor", { time: units.time(takes.more_power_held_s) });
-  return words.parts(more_power_w > takes.sustainable_w ? "heldNot" : "heldAlways");
+/** How long the changed power could be held, as the middle of a sentence; `lasts` where the curve is its subject. @param {Answer} answer @param {"held" | "lasts"} [as] */
+function held({ takes, more_power_w }, as = "held") {
+  if (takes.more_power_held_s !== null) return words.parts(`${as}For`, { time: units.time(takes.more_power_held_s) });
+  return words.parts(more_power_w > takes.sustainable_w ? `${as}Not` : `${as}Always`);
 }
 
 /** The watts that the change of drag area is worth, where a lower shape would stop paying. @param {State} state @param {Answer} answer */
@@ -81,16 +81,19 @@ export function takesInBrief() {
           high: units.percent(most, 1),
         }),
       );
-      say(
-        drag,
-        words.parts("dragTakes", {
+      say(drag, [
+        ...words.parts("dragTakes", {
           lead: strong(words("dragTakesLead"), "drag"),
           cda: meanAndSd(LOWER_BARS.cda),
           power: meanAndSd(LOWER_BARS.power),
-          percent: shortPercent(-cda_change),
-          price: priceOfDrag(state, answer),
         }),
-      );
+        ...(cda_change < 0
+          ? [
+              " ",
+              ...words.parts("dragLimit", { percent: shortPercent(-cda_change), price: priceOfDrag(state, answer) }),
+            ]
+          : []),
+      ]);
     },
   };
 }
@@ -151,16 +154,20 @@ export function takesInFull(tools) {
           power: watts(state, answer.base_power_w),
           time: now_s === null ? "" : units.time(now_s),
           more: watts(state, answer.more_power_w),
-          held: held(answer),
+          held: held(answer, "lasts"),
           sustainable: watts(state, answer.takes.sustainable_w),
         }),
-        " ",
-        ...words.parts("ownDrag", {
-          percent: shortPercent(-cda_change),
-          lower: units.quantity("area", answer.less_drag_cda_m2, state.units),
-          area: units.quantity("area", answer.base_cda_m2, state.units),
-          price: priceOfDrag(state, answer),
-        }),
+        ...(cda_change < 0
+          ? [
+              " ",
+              ...words.parts("ownDrag", {
+                percent: shortPercent(-cda_change),
+                lower: units.quantity("area", answer.less_drag_cda_m2, state.units),
+                area: units.quantity("area", answer.base_cda_m2, state.units),
+                price: priceOfDrag(state, answer),
+              }),
+            ]
+          : []),
       ]);
     },
   };

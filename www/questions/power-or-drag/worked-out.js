@@ -63,7 +63,7 @@ export function workedOut() {
       ["θ", words("symbolSlope")],
       ["Fb", words("symbolBearings")],
     ]),
-    paragraph(words("howTie")),
+    paragraph(words.parts("howTie")),
     formula(words("formulaPower"), ["f", power("r", "3"), "+", "(", "1", "−", "f", ")", "r", "=", "1", "+", "x"], {
       block: true,
     }),

@@ -5,10 +5,13 @@ import { html, set } from "../../parts/html.js";
 
 /** @typedef {{ element: HTMLElement, note: HTMLElement }} Field A number, a choice or another clause. */
 
-/** @param {...(string | Field)} words */
+/** @param {string | Node | Field} word @returns {word is Field} */
+const isField = (word) => typeof word !== "string" && !(word instanceof Node);
+
+/** @param {...(string | Node | Field)} words */
 export function clause(...words) {
-  const fields = words.filter((word) => typeof word !== "string");
-  const element = html("span", {}, ...words.map((word) => (typeof word === "string" ? word : word.element)));
+  const fields = words.filter(isField);
+  const element = html("span", {}, ...words.map((word) => (isField(word) ? word.element : word)));
   const note = html("div", {}, ...fields.map((field) => field.note));
   return {
     element,

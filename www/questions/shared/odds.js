@@ -26,22 +26,30 @@ const LONGEST = 100;
  * "likely: 88 of 100 draws", "too close to call: slower in 56 of 100 draws"
  * @param {Figure} difference positive is faster
  * @param {Drawn | null} drawn
- * @returns {{ weight: Weight, words: string }}
+ * @returns {{ weight: Weight, words: string, counted: boolean }}
  */
 export function odds({ value, sd }, drawn) {
   const faster = value >= 0;
   if (!drawn || !(drawn.sd > 0))
-    return firstOrder(value, sd, (count) => words(faster ? "oneInSlower" : "oneInFaster", { count }));
+    return {
+      ...firstOrder(value, sd, (_, count) => words(faster ? "aboutFaster" : "aboutSlower", { count, all: ALL })),
+      counted: false,
+    };
   const chance = faster ? drawn.share_positive : 1 - drawn.share_positive;
   const count = chance >= NEARLY_ALL ? words("overCount", { count: ALL - 1 }) : String(Math.round(chance * ALL));
   const known = SURE.find(([least]) => chance >= least);
-  if (known) return { weight: known[1], words: words("ofDraws", { sure: words(known[2]), count, all: ALL }) };
-  return { weight: "open", words: words(faster ? "tooCloseFaster" : "tooCloseSlower", { count, all: ALL }) };
+  if (known)
+    return { weight: known[1], words: words("ofDraws", { sure: words(known[2]), count, all: ALL }), counted: true };
+  return {
+    weight: "open",
+    words: words(faster ? "tooCloseFaster" : "tooCloseSlower", { count, all: ALL }),
+    counted: true,
+  };
 }
 
 /**
  * "likely", or the odds of the other outcome where it is too close to call.
- * @param {number} value @param {number} sd @param {(count: number) => string} other the other outcome, happening one time in so many
+ * @param {number} value @param {number} sd @param {(count: number, likelier: number) => string} other the other outcome happens one time in so many; the likelier one so often in a hundred
  * @returns {{ weight: Weight, words: string }}
  */
 export function firstOrder(value, sd, other) {
@@ -49,7 +57,7 @@ export function firstOrder(value, sd, other) {
   if (chance === 1) return { weight, words: "" };
   const known = SURE.find(([least]) => chance >= least);
   if (known) return { weight, words: words(known[2]) };
-  return { weight, words: other(Math.min(LONGEST, Math.round(1 / (1 - chance)))) };
+  return { weight, words: other(Math.min(LONGEST, Math.round(1 / (1 - chance))), Math.round(chance * ALL)) };
 }
 
 /** An answer as one sentence for those who hear the page, with how sure it is where that is known. @param {string} claim @param {string} odds */

@@ -527,7 +527,7 @@ function onward({ go }) {
   return html(
     "p",
     { class: "takes" },
-    link(words("howLongHold"), "finish-time"),
+    link(words("howLongHold"), "power-curve"),
     " ",
     link(titleOf("power-or-drag"), "power-or-drag"),
   );

@@ -193,6 +193,7 @@ function verdict(counts) {
       figure: short,
       spread: ahead_s.sd > 0 ? spread : null,
       odds: counted,
+      counted: share !== undefined,
       weight: sure.weight,
       settled,
       spoken: spokenAnswer(words("spoken", { ...values, figure, spread }), counted),
@@ -267,9 +268,9 @@ function progress(counts) {
       const draws = show.number(counts.value()?.draws ?? 0);
       const all = show.number(ALL);
       stop.update();
-      if (counts.state() === "stopped") soFar.textContent = words("stopped", { draws, all });
-      else if (counts.isBusy()) soFar.textContent = words("counting", { draws, all });
-      else soFar.textContent = counts.value() ? words("countedAll", { draws }) : "";
+      if (counts.state() === "stopped") say(soFar, words("stopped", { draws, all }));
+      else if (counts.isBusy()) say(soFar, words("counting", { draws, all }));
+      else say(soFar, counts.value() ? words.parts("countedAll", { draws }) : "");
     },
   };
 }
@@ -309,9 +310,10 @@ function price({ state, answer }) {
     over: distanceName(answer.events[nearestEvent(answer)].distance_m, state.units),
     watts: strong(watts(cost.allowed_w.value), "power"),
     share: show.percent(cost.allowed_share ?? 0, 1),
-    now: watts(cost.now_w),
   });
-  return [...own, " ", said];
+  const now_w = Math.round(cost.now_w);
+  const now = words(now_w > 0 ? "nowTakes" : now_w < 0 ? "nowGives" : "nowNothing", { now: watts(Math.abs(now_w)) });
+  return [...own, " ", now, " ", said];
 }
 
 /** What lower bars may cost, where that is known for the whole published range. @param {State} state @param {Answer} answer */

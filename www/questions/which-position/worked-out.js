@@ -12,7 +12,7 @@ export function workedOut() {
     "div",
     {},
     ...["howRides", "howTogether", "howCrossing", "howCost", "howDraws", "howWorth"].map((key) =>
-      paragraph(words(/** @type {"howRides"} */ (key))),
+      paragraph(words.parts(/** @type {"howRides"} */ (key))),
     ),
     citations(["polanco-2020", "faulkner-2021", "kordi-2019", "peveler-2005", "beaumont-2018"]),
   );

@@ -18,9 +18,9 @@ export default {
   copyLines: "Die zwei Zeilen kopieren",
   inFrame: "In einem Rahmen, wo sie es nicht sind",
   copyFrame: "Den Rahmen kopieren",
-  copied: "Kopiert.",
-  selected: "Markiert: kopier es mit der Tastatur.",
+  copied: "Es ist kopiert.",
+  selected: "Es ist markiert: Kopiere es mit der Tastatur.",
   workItOut: "In Fasterby ausrechnen",
-  contentPolicy: "Eine Seite mit Content Security Policy braucht außerdem: {directives}. Für den Rahmen: {frame}.",
+  contentPolicy: "Eine Seite mit Content Security Policy braucht außerdem: {directives}. Der Rahmen braucht: {frame}.",
   keepStill: "Damit deine Seite stillhält, während die Frage lädt, gib ihr in deinem eigenen Stylesheet Platz: {rule}",
 };

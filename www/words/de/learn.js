@@ -4,7 +4,7 @@
 /** @satisfies {import("../books.d.ts").Texts<"learn">} */
 export default {
   lead: "Vielleicht hast du gehört, dass es so ist. Hier sind sieben Dinge zum Ausprobieren, jedes mit einer oder zwei Zahlen zum Ändern, und ein Fahrer, dem das nichts ausmacht. Er und sein Rad sind typisch, zusammen {mass}, auf flacher Straße bei Windstille, bis du etwas anderes sagst. Eine Zahl, die du in einem Schritt änderst, gilt in allen, und jeder Wert wird dabei neu gerechnet.",
-  coda: "Was die Geschichte nicht ändert, sind die typischen Zahlen der Seite: Masse, Reifen, Lager und kritische Leistung aus dem Gedächtnis, die anderen veröffentlicht oder angenommen, wie es unter „{yourNumbers}“ neben jeder steht.",
+  coda: "Die Geschichte lässt die typischen Zahlen der Seite, wie sie sind. Masse, Reifen, Lager und kritische Leistung sind aus dem Gedächtnis, die anderen veröffentlicht oder angenommen, wie es unter „{yourNumbers}“ neben jeder steht.",
   tryIt: "**Probier es.** {what}",
   youChanged: "**Was du geändert hast.**",
 
@@ -18,61 +18,64 @@ export default {
   lessDrag: "{percent} weniger Luftwiderstand",
 
   wallTitle: "1. Die Wand aus Luft",
-  wallAsk: "Jemand fährt auf flacher Straße mit {speed}, bei Windstille. Was kostet es, diese Luft beiseitezuschieben?",
+  wallAsk:
+    "Jemand fährt auf flacher Straße mit {speed}, bei Windstille. Was braucht es, um diese Luft beiseitezuschieben?",
   wallSpeed: "Geschwindigkeit bei Windstille",
   wallTry:
     "Stell den Ring auf Bummeltempo, dann auf Renntempo, oder tipp oben eine Geschwindigkeit ein: Sieh, wie spät die Kurve ansteigt, und wie steil.",
   wallSays:
-    "Bei **{speed}** nimmt die Luft {watts}. Bei doppeltem Tempo nähme sie {twice}, {times}-mal so viel; und schon ein Zehntel mehr Tempo nimmt {tenth} mehr. Der Druck der Luft wächst mit dem Quadrat der Geschwindigkeit, und du triffst sie auch noch so viel schneller: Darum wächst die Leistung mit der dritten Potenz.",
-  wallSince: "Du bist von {began} auf {speed} gegangen: Was die Luft nimmt, ging von {beganWatts} auf {watts}.",
+    "Bei **{speed}** gehen {watts} in die Luft. Bei doppeltem Tempo wären es {twice}, {times}-mal so viel; und schon ein Zehntel mehr Tempo braucht {tenth} mehr. Die Kraft der Luft wächst mit dem Quadrat der Geschwindigkeit, und du triffst sie auch noch so viel schneller. Darum wächst die Leistung mit der dritten Potenz.",
+  wallSince:
+    "Du bist von {began} auf {speed} gegangen: Was in die Luft geht, änderte sich von {beganWatts} auf {watts}.",
   wallChart: "Leistung, die bei jeder Geschwindigkeit in die Luft geht",
   wallAxis: "Leistung in die Luft, {unit}",
   wallHandle: "Das Tempo des Fahrers: links und rechts ändern es",
   wallRead: "Die Leistung in die Luft bei einer Geschwindigkeit ablesen",
   wallDescription: "Die Leistung, die in die Luft geht, steigt immer steiler an. Bei {speed} sind es {watts}.",
-  wallSeries: "die Luft nimmt",
-  wallSpoken: "{speed}: Die Luft nimmt {watts}",
-  wallReading: "Bei **{speed}** nimmt die Luft {watts}.",
+  wallSeries: "in die Luft",
+  wallSpoken: "{speed}: {watts} gehen in die Luft",
+  wallReading: "Bei **{speed}** gehen {watts} in die Luft.",
 
   wattsTitle: "2. Wohin die Watt gehen",
-  wattsAsk: "Mit {power} und einer Luftwiderstandsfläche von {drag}: Wie schnell ist das, und wohin gehen die Watt?",
+  wattsAsk:
+    "Mit {power} und einer [Luftwiderstandsfläche|cda] von {drag}: Wie schnell ist das, und wohin gehen die Watt?",
   wattsPower: "Leistung am Pedal",
   wattsDrag: "Luftwiderstandsfläche, CdA",
   wattsTry:
-    "Gib dem Fahrer mehr Watt und sieh, welche Schicht sie nimmt. Gib ihm dann die Luftwiderstandsfläche von jemandem, der aufrecht sitzt, {area}.",
+    "Gib dem Fahrer mehr Watt und sieh, in welche Schicht sie gehen. Gib ihm dann die Luftwiderstandsfläche von jemandem, der aufrecht sitzt, {area}.",
   wattsSays:
-    "{power} bringen **{speed}**. Von diesen Watt gehen {air} in die Luft, {tyres} in die Reifen, {bearings} in die Lager und {drivetrain} in den Antrieb. Die Luft macht {share} des Fahrwiderstands aus, und umso mehr, je schneller man fährt: Die nächsten {ten} bringen nur {gain}. Weniger Luftwiderstandsfläche macht die dicke Schicht dünner. Mehr Leistung klettert an ihr hoch.",
+    "{power} bringen **{speed}**. Von diesen Watt gehen {air} in die Luft, {tyres} in die Reifen, {bearings} in die Lager und {drivetrain} in den Antrieb. Die Luft macht {share} des Fahrwiderstands aus, und umso mehr, je schneller man fährt: Die nächsten {ten} bringen nur {gain}. Weniger Luftwiderstandsfläche macht die dicke Schicht dünner. Mehr Leistung bringt dich nur weiter an ihr hinauf.",
   wattsSince: "Der Fahrer fuhr {began}, mit {beganWatts} und {beganArea}; deiner fährt {speed}.",
   wattsChart: "Wohin die Watt des Fahrers bei jeder Geschwindigkeit gehen",
   wattsHandle: "Der Fahrer: links und rechts ändern die Watt und mit ihnen das Tempo",
   wattsRead: "Ablesen, wohin die Watt bei einer Geschwindigkeit gehen",
   wattsDescription:
-    "Leistung am Pedal nach Geschwindigkeit, gestapelt: unten die Luft, dann Reifen, Lager und Antrieb. Bei {speed} sind es {power}.",
+    "Die Leistung am Pedal ist nach Geschwindigkeit gestapelt: unten die Luft, dann Reifen, Lager und Antrieb. Bei {speed} sind es {power}.",
   air: "Luft",
   rolling: "Reifen",
   bearings: "Lager",
   drivetrain: "Antrieb",
   inAll: "zusammen",
   wattsSpoken: "{power} bringen {speed}",
-  wattsReading: "Bei **{speed}**: {power} zusammen, {air} in die Luft.",
+  wattsReading: "Bei **{speed}** sind es zusammen {power}, davon {air} für die Luft.",
 
   longTitle: "3. Zehn Prozent mehr, wie lange?",
   longAsk: "Der Fahrer kann {power} eine Zeit lang halten. Und {more} mehr?",
   longPower: "Leistung, die gehalten wird",
   longTry:
-    "Beweg den Ring die Kurve entlang. Wo sie steil ist, kostet etwas mehr Leistung wenig Zeit; wo sie flach ist, das meiste davon. Gleiche Abstände am Fuß des Diagramms heißen: so viel Mal so lang, nicht so viele Minuten länger.",
+    "Beweg den Ring die Kurve entlang. Wo sie steil ist, nimmt etwas mehr Leistung wenig Zeit; wo sie flach ist, das meiste davon. Jeder gleiche Abstand am Fuß des Diagramms macht die Zeit gleich viele Male so lang.",
   longSays: "Die Kurve dieses Fahrers gibt {power} {held} her und {percent} mehr, {more}, {moreHeld}.",
   longShare: "Das sind {share} der Zeit.",
   longNoSwitch:
-    "„Zehn Prozent mehr Leistung“ ist also kein Schalter: Für dieselbe Strecke braucht es eine andere Kurve, und die braucht Training. Veröffentlicht: Nach vier Wochen Intervalltraining waren sehr gut trainierte Fahrer über {trial} um {low} bis {high} besser.",
+    "„Zehn Prozent mehr Leistung“ ist also kein Schalter: Für dieselbe Distanz braucht es eine andere Kurve, und die braucht Training. In einer Studie waren sehr gut trainierte Fahrer nach vier Wochen Intervalltraining über {trial} um {low} bis {high} besser.",
   notAtAll: "gar nicht",
   longerThanRaces: "länger als jedes Rennen",
   heldFor: "**{time}** lang",
   longSince: "Der Fahrer begann mit {began}, {beganHeld}; deiner hat {watts}, {held}.",
   longTypical:
-    "Die Kurve ist eine typische, nicht deine: **{cp} kritische Leistung** sind aus dem Gedächtnis, **{wPrime} W′** liegen nahe dem Mittel veröffentlichter Tests. Nach mehr als einer halben Stunde fällt sie so, wie es die einer trainierten Gruppe tat. Nur für ausgeruhte Fahrer, die gut versorgt und nicht überhitzt sind.",
+    "Die Kurve ist eine typische, nicht deine: **{cp} [kritische Leistung|cp]** sind aus dem Gedächtnis, **{wPrime} [W′|w_prime]** liegen nahe dem Mittel veröffentlichter Tests. Nach mehr als einer halben Stunde fällt sie so, wie es die einer trainierten Gruppe tat. Sie gilt für ausgeruhte Fahrer, die gut versorgt und nicht überhitzt sind.",
   longCaution:
-    "Die eigene Kurve zu finden braucht maximale Belastungen. Sie sind für gesunde, regelmäßig aktive Fahrer; frag im Zweifel zuerst einen Arzt, und teste abseits vom Verkehr.",
+    "Die eigene Kurve zu finden braucht maximale Belastungen. Sie sind für gesunde, regelmäßig aktive Fahrer; hol dir im Zweifel zuerst ärztlichen Rat, und teste abseits des Verkehrs.",
   longChart: "Leistung, die der Fahrer für jede Dauer halten kann",
   longAxis: "gehaltene Dauer",
   longHandle: "Gehaltene Dauer: links und rechts ändern sie und mit ihr die Leistung",
@@ -84,7 +87,7 @@ export default {
   longSeries: "der Fahrer kann halten",
   longMorePoint: "{percent} mehr, {time}",
   longSpoken: "{power}, {time} lang",
-  longReading: "{power}, **{time}** lang.",
+  longReading: "Der Fahrer hält {power} **{time}** lang.",
   minutes: "{count} min",
   hours: "{count} h",
 
@@ -92,26 +95,28 @@ export default {
   tenAsk: "Was bringt mehr, {more} mehr Leistung oder {less} weniger Luftwiderstand?",
   tenTry:
     "Zieh den Ring zu einem stärkeren, dann zu einem schwächeren Fahrer und sieh, welcher Pfeil mehr Linien kreuzt. Oder frag nach {percent} weniger Luftwiderstand gegen {percent} mehr Leistung.",
-  tenSays: "Für {distance} braucht der Fahrer {time}. Mehr Leistung: {power}; weniger Luftwiderstand: {drag}; {ahead}.",
+  tenSays:
+    "Für {distance} braucht der Fahrer {time}. Mit mehr Leistung ist er {power}, mit weniger Luftwiderstand {drag}: {ahead}.",
   tenTooMuch:
     "**Mehr, als dieser Fahrer halten kann:** Die Kurve aus Schritt 3 erlaubt über {time} nur {sustainable}, nicht {power}. Die Zeiten zeigen, was die beiden Änderungen jemandem brächten, der das durchhält.",
   tenTie:
-    "Auf flacher Straße bei Windstille sind beide Änderungen gleichauf, wenn die Luft **{tie}** der Arbeit nimmt; hier nimmt sie {share}.",
-  tenNoTie: "Bei keinem Luftanteil wären diese beiden Änderungen gleichauf.",
+    "Auf flacher Straße bei Windstille sind beide Änderungen gleich viel wert, wenn **{tie}** der Arbeit in die Luft gehen; hier sind es {share}.",
+  tenNoTie: "Bei keinem Luftanteil wären diese beiden Änderungen gleich viel wert.",
   tenMirror:
-    "Wegnehmen ist ein größerer Schritt als Dazugeben: Das Spiegelbild von {percent} mehr ist {mirror} weniger, und dagegen ist mehr Leistung {differs}.",
+    "Wegnehmen ist ein größerer Schritt als Dazugeben: Der Schritt, der zu {percent} mehr passt, ist {mirror} weniger. Dagegen ist mehr Leistung {differs}.",
   powerAhead: "mehr Leistung liegt um {figure} vorn",
   dragAhead: "weniger Luftwiderstand liegt um {figure} vorn",
-  twoLevel: "beides ist gleichauf",
-  tenSince: "Am Anfang: {began}, und {beganShare} der Arbeit für die Luft. Jetzt: {ahead}, und {share} für die Luft.",
+  twoLevel: "beides ist gleich schnell",
+  tenSince:
+    "Am Anfang war es so: {began}, und {beganShare} der Arbeit für die Luft. Jetzt ist es so: {ahead}, und {share} für die Luft.",
   tenDoesIt:
-    "**Schlägt also die Haltung die Leistung?** Nach der Uhr liegen zehn Prozent vom einen und vom anderen auf flacher Straße nah beieinander. Verschieden ist, was sie kosten. Ein Zehntel mehr Leistung ist Training; ein Zehntel weniger Luftwiderstand ist vielleicht ein tieferer Lenker, und was der dich an Leistung kostet.",
+    "**Ist Position also mehr wert als Leistung?** Nach der Uhr liegen zehn Prozent vom einen und vom anderen auf flacher Straße nah beieinander. Verschieden ist, was sie verlangen. Ein Zehntel mehr Leistung verlangt Training. Ein Zehntel weniger Luftwiderstand verlangt vielleicht nur einen tieferen Lenker, und etwas von deiner Leistung.",
   tenLower:
-    "Veröffentlicht: Ein tieferer Lenker senkte bei fünf Fahrern die CdA um {cda} und ihre Leistung um {power}. Beide Mittelwerte zugleich brächten den Fahrer dieser Geschichte von **{speed}** auf **{lower}**.",
+    "In einer Studie senkte ein tieferer Lenker bei fünf Fahrern den CdA-Wert um {cda} und ihre Leistung um {power}. Beide Mittelwerte zugleich brächten den Fahrer dieser Geschichte von **{speed}** auf **{lower}**.",
   tenTorso:
-    "Bei elf anderen kostete ein tiefer Rumpf {watts} an der anaeroben Schwelle, und die tiefe Haltung gewann trotzdem. Fahrer unterscheiden sich so sehr wie die Mittelwerte; nur ein eigener Test sagt es dir.",
+    "Bei elf anderen nahm ein tiefer Rumpf {watts} an der anaeroben Schwelle, und die tiefe Position gewann trotzdem. Von Fahrer zu Fahrer schwankt es so stark, wie diese Mittelwerte groß sind; nur ein eigener Test sagt es dir.",
   tenCaution:
-    "Ein tief gehaltener Kopf sieht die Straße nicht. Probier Haltungen abseits vom Verkehr und in kleinen Schritten; frag bei allem, was schmerzt, Bikefitter oder Arzt. Wettkampfregeln und Verkehrsregeln gehen vor.",
+    "Ein tief gehaltener Kopf sieht die Straße nicht. Probier Positionen abseits des Verkehrs und in kleinen Schritten; hol dir bei allem, was schmerzt, Rat beim Bikefitting oder ärztlichen Rat. Wettkampfregeln und Verkehrsregeln gehen vor.",
   tenChart: "Die Fahrzeit des Fahrers für jede Leistung und jede Luftwiderstandsfläche",
   tenHandle: "Der Fahrer auf der Karte: links und rechts ändern die Leistung, oben und unten die Luftwiderstandsfläche",
   theRider: "der Fahrer",
@@ -119,35 +124,35 @@ export default {
   eachLine: "jede Linie ist eine Fahrzeit",
   tenDescription:
     "Die Fahrzeit sinkt nach rechts, mit mehr Leistung, und nach unten, mit weniger Luftwiderstandsfläche. Der Fahrer steht bei {power} und {drag}, {time}.",
-  tenReading: "{power} und {drag}: **{time}**.",
+  tenReading: "{power} und {drag} ergeben **{time}**.",
 
-  lostTitle: "5. Eine Haltung, die am Ende verloren geht",
+  lostTitle: "5. Eine Position, die am Ende verloren geht",
   lostAsk:
-    "Der Fahrer geht um {less} tiefer. Das hält {begins} lang, dann wird er müde, und es geht verloren. Hat es sich gelohnt?",
-  lostBegins: "Wann die tiefe Haltung verloren zu gehen beginnt",
-  lostLess: "Um wie viel weniger Luftwiderstand die tiefe Haltung hat",
+    "Der Fahrer nimmt eine Position mit {less} weniger Luftwiderstand, hält sie {begins} lang, wird dann müde und verliert sie. Hat es sich gelohnt?",
+  lostBegins: "Wann die tiefe Position nachzulassen beginnt",
+  lostLess: "Um wie viel weniger Luftwiderstand die tiefe Position hat",
   lostTry:
-    "Finde den Augenblick, in dem es gleichauf ist: Eine Minute früher verliert sie, eine Minute später gewinnt sie.",
+    "Finde den Augenblick, in dem beide gleich schnell sind: Eine Minute früher verliert die tiefe, eine Minute später gewinnt sie.",
   lostSays:
-    "Mit {low} am Anfang und bis zu {tired} am Ende ist die tiefe Haltung {differs} {spread} gegenüber {kept}, die bis zum Schluss gehalten werden. Bis zum Ziel gehalten wäre sie {held}.",
-  lostTie: "Beide sind gleichauf, wenn sie bei {time} verloren zu gehen beginnt.",
-  lostNoTie: "Es gibt keinen Augenblick, in dem beide gleichauf sind.",
+    "Mit {low} am Anfang und bis zu {tired} am Ende ist die tiefe Position {differs} {spread} gegenüber {kept}, die bis zum Schluss gehalten werden. Bis zum Ziel gehalten wäre sie {held}.",
+  lostTie: "Beide sind gleich schnell, wenn sie {time} nach dem Start nachzulassen beginnt.",
+  lostNoTie: "Es gibt keinen Augenblick, in dem beide gleich schnell sind.",
   lostMoral:
-    "Die schnellste Haltung ist nicht die tiefste, sondern die tiefste, die du kurz vor dem Ziel noch halten kannst.",
-  lostSince: "Am Anfang war die tiefe Haltung {began}; jetzt ist sie {differs}.",
+    "Die schnellste Position ist nicht die tiefste, sondern die tiefste, die du kurz vor dem Ziel noch halten kannst.",
+  lostSince: "Am Anfang war die tiefe Position {began}; jetzt ist sie {differs}.",
   lostAssumed:
-    "Wie der Luftwiderstand mit der Müdigkeit steigt, ist, soweit wir sehen, nicht veröffentlicht. Dass die Haltung in fünfundzwanzig Minuten verloren geht, bis zu einem Zehntel mehr als bei der, die zu halten gewesen wäre, ist hier **angenommen**. Fragst du nach deiner eigenen Fahrt, sagst du, wie es bei dir geht.",
+    "Wie der Luftwiderstand mit der Müdigkeit steigt, ist, soweit wir sehen, nicht veröffentlicht. **Angenommen** ist hier, dass die Position in fünfundzwanzig Minuten verloren geht. Am Ende ist der Luftwiderstand ein Zehntel größer als in der, die zu halten gewesen wäre. Fragst du nach deiner eigenen Fahrt, sagst du, wie es bei dir geht.",
   lostChart: "Die Luftwiderstandsfläche des Fahrers über die Fahrt",
   lostAxis: "gefahrene Zeit, {unit}",
-  lostHandle: "Wann die tiefe Haltung verloren zu gehen beginnt: links und rechts ändern es",
+  lostHandle: "Wann die tiefe Position nachzulassen beginnt: links und rechts ändern es",
   lostRead: "Beide Luftwiderstandsflächen über die Fahrt ablesen",
   lostDescription:
-    "Die gehaltene Haltung bleibt bei {kept}. Die tiefe startet bei {low} und beginnt bei {time} verloren zu gehen.",
+    "Die gehaltene Position bleibt bei {kept}. Die tiefe startet bei {low} und beginnt nach {time} nachzulassen.",
   keptSeries: "die gehaltene",
   lowSeries: "die tiefe",
-  levelAt: "gleichauf bei {time}",
-  lostSpoken: "beginnt bei {time} verloren zu gehen: {differs}",
-  lostReading: "Sie beginnt bei {time} verloren zu gehen: **{differs}**.",
+  levelAt: "gleich nach {time}",
+  lostSpoken: "lässt nach {time} nach: {differs}",
+  lostReading: "Sie beginnt nach {time} nachzulassen: **{differs}**.",
 
   windTitle: "6. Bergauf und gegen den Wind",
   windAsk:
@@ -160,17 +165,17 @@ export default {
     "Bei {speed} bringt ein Prozent mehr Leistung {power}, ein Prozent weniger Luftwiderstandsfläche {drag}: das {ratio}-Fache.",
   moreSpeed: "{percent} mehr Tempo",
   windDragWins:
-    "Weniger Luftwiderstand ist mehr wert: Das Gefälle gibt zurück, was die Reifen nehmen, und zu bezahlen bleibt nur die Luft.",
+    "Weniger Luftwiderstand ist mehr wert: Das Gefälle gibt zurück, was die Reifen nehmen, und es bleibt nur die Luft.",
   windNear: "Das meiste des Fahrwiderstands ist Luft, also liegen beide nah beieinander.",
   windPowerWins:
-    "Ein guter Teil des Fahrwiderstands ist hier Höhe oder Reifen, und davon erspart eine tiefere Haltung nichts: Leistung ist mehr wert.",
+    "Ein guter Teil des Fahrwiderstands ist hier Höhe oder Reifen, und davon erspart eine tiefere Position nichts: Leistung ist mehr wert.",
   windStill: "Bei Windstille wären es {power} und {drag}.",
   windMoral:
     "Die Luftwiderstandsfläche zählt am meisten, wo die Straße flach ist oder fällt, die Leistung am meisten, wo sie steigt.",
   windSince:
     "Im Flachen bei Windstille waren es {beganPower} für Leistung und {beganDrag} für Luftwiderstand; hier sind es {power} und {drag}.",
   windCaution:
-    "Bergab sprechen die Zahlen für eine tiefe Haltung; die Straße vielleicht nicht. Gefälle, Kurven, Verkehr und Böen bestimmen dort Haltung und Tempo, kein Diagramm.",
+    "Bergab sprechen die Zahlen für eine tiefe Position; die Straße vielleicht nicht. Gefälle, Kurven, Verkehr und Böen bestimmen dort Position und Tempo, kein Diagramm.",
   windChart: "Was ein Prozent Leistung oder Luftwiderstandsfläche bei jeder Steigung wert ist",
   slopeAxis: "Steigung, {unit}",
   worthAxis: "was ein Prozent wert ist, {unit} der Geschwindigkeit",
@@ -181,18 +186,18 @@ export default {
   powerSeries: "mehr Leistung",
   dragSeries: "weniger Luftwiderstand",
   windSpoken: "{slope}: Leistung {power}, Luftwiderstand {drag}",
-  windReading: "Bei {slope}: {power} für Leistung, {drag} für Luftwiderstand.",
+  windReading: "Bei {slope} sind es {power} für Leistung und {drag} für Luftwiderstand.",
 
   threeTitle: "7. Drei Änderungen, ein Budget",
   threeAsk:
-    "Mit {budget} zum Ausgeben: ein tieferer Lenker vom Bikefitter für 100, ein eng anliegender Anzug für 150, schnellere Reifen für 90. Was zuerst?",
+    "Ein tieferer Lenker vom Bikefitter kostet 100, ein eng anliegender Anzug 150, schnellere Reifen 90. Mit {budget} zum Ausgeben: Was zuerst?",
   threeBudget: "Geld zum Ausgeben",
   threeTry: "Gib {budget} aus, dann immer weniger, und sieh, was zuerst wegfällt.",
-  threeSays: "Über {distance} ist am besten: {names}; im Mittel {figure}.",
-  threeNothing: "Über {distance} kauft dieses Budget nichts von den dreien.",
-  threeMost: "Für sich allein spart im Mittel am meisten: {first}, {average}.",
+  threeSays: "Über {distance} ist am besten: {names}; {figure}, die Chance mitgezählt.",
+  threeNothing: "Über {distance} reicht dieses Budget für keines der drei.",
+  threeMost: "Für sich allein spart mit der Chance, dass es wirkt, am meisten: {first}, {average}.",
   threeMoral:
-    "Zuerst kommt nicht, was am meisten spart, wenn es gelingt, sondern was **für seinen Preis** am meisten spart, mit der Chance, dass es gelingt.",
+    "Zuerst kommt nicht, was am meisten spart, wenn es wirkt. Zuerst kommt, was **für seinen Preis** am meisten spart, die Chance mitgezählt.",
   threeSince: "Am Anfang der Geschichte war es: {names}.",
   threeNone: "nichts davon",
   threeFront: "eine tiefere Front",
@@ -202,22 +207,35 @@ export default {
   threeAssumed:
     "Die Wirkung des Anzugs ist veröffentlicht; die des tieferen Lenkers ist ein Drittel des Veröffentlichten, die der Reifen ist aus dem Gedächtnis. Jede Chance und jeder Preis ist **angenommen**: Setz unter „{question}“ deine eigenen ein.",
   threeCaution:
-    "Ein tieferer Lenker will kleine Schritte, den Blick auf der Straße und einen Bikefitter, wenn etwas schmerzt. Probier ihn abseits vom Verkehr.",
+    "Ein tieferer Lenker will kleine Schritte, den Blick auf der Straße und ein Bikefitting, wenn etwas schmerzt. Probier ihn abseits des Verkehrs.",
   threeChart: "Was jede von drei Änderungen spart",
   threeLegend:
-    "Punkt: im Mittel, die Chance mitgezählt. Ring: wenn sie gelingt, mit einer Linie für zwei von drei Fällen. Haken: was das Budget kaufen sollte.",
+    "Punkt: Ersparnis mit der Chance, dass sie eintritt. Ring: Ersparnis, wenn es wirkt; in zwei von drei Fällen liegt die Wahrheit auf der Linie. Haken: was das Budget kaufen sollte",
   threeAxis: "gespart über {distance}",
-  threeDescription: "Im Mittel spart am meisten: {first}, {average}. Was das Budget kaufen sollte, ist angehakt.",
+  threeDescription:
+    "Die Chance mitgezählt, spart am meisten: {first}, {average}. Was das Budget kaufen sollte, ist angehakt.",
 
   endTitle: "Jetzt deine eigene Fahrt",
   askChanged: "Für meine eigene Fahrt fragen, mit dem, was ich geändert habe",
   askOwn: "Für meine eigene Fahrt fragen",
   untouched:
-    "Bis hierher hat nichts davon deine eigenen Zahlen berührt, und „{undo}“ nimmt es zurück, wenn du etwas mitnimmst. Die Steigung, der Wind und die Haltung, die verloren geht, haben ihren Platz unter „{yourNumbers}“ und in „{holdOrFade}“.",
+    "Bis hierher hat nichts davon deine eigenen Zahlen berührt. Wenn du etwas mitnimmst, nimmt „{undo}“ es zurück. Die Steigung, der Wind und die Position, die nachlässt, haben ihren Platz unter „{yourNumbers}“ und in „{holdOrFade}“.",
   taken: "Was du in der Geschichte geändert hast, steht jetzt in deinen eigenen Zahlen. „{undo}“ nimmt es zurück.",
-  changedCda: "eine CdA von {area}",
+  changedCda: "ein CdA-Wert von {area}",
   bringAlong:
     "Du hast geändert: {list}. Nimm das zu „{question}“ mit, oder öffne die Frage mit den Zahlen, die dort stehen.",
   notYou:
-    "Der Fahrer dieser Geschichte bist nicht du. „{question}“ fragt dasselbe für deine eigene Leistung, Haltung, Strecke und deinen Tag, und sagt, wie sicher die Antwort ist.",
+    "Der Fahrer dieser Geschichte bist nicht du. „{question}“ fragt dasselbe für deine eigene Leistung, Position, Strecke und deinen Tag, und sagt, wie sicher die Antwort ist.",
+  sumTitle: "Kurz gesagt: Position oder Leistung?",
+  sumPosition: "Die Position gewinnt",
+  sumPositionWhen:
+    "Die Straße ist flach oder fällt, du fährst schnell oder gegen den Wind, und du hältst die Position ohne viel Leistungsverlust.",
+  sumPower: "Die Leistung gewinnt",
+  sumPowerWhen:
+    "Die Straße steigt, du fährst langsam, oder die tiefere Position nimmt zu viel Leistung oder lässt zu früh nach.",
+  sumLevel: "Beides ist gleich",
+  sumLevelWhen:
+    "Es sind zehn Prozent von beidem, auf flacher Straße bei Windstille: Dann wähl, was du leichter erreichst.",
+  sumWho: "Was",
+  sumWhen: "Wann",
 };

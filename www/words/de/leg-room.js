@@ -3,24 +3,24 @@
 
 /** @satisfies {import("../books.d.ts").Texts<"leg-room">} */
 export default {
-  ask: "Ich bin {stature} groß. Jetzt trete ich Kurbeln von {crank_a} mit {cadence_a}, den Sattel {saddle_a} über ihrer Achse bei {seat_a}, und {front_a}. Was wäre mit Kurbeln von {crank_b} bei {cadence_b}, dem Sattel {saddle_b} darüber bei {seat_b}, und {front_b}, mit {model}?",
+  ask: "Ich bin {stature} groß. Jetzt trete ich Kurbeln von {crank_a} mit {cadence_a}, mit dem Sattel {saddle_a} über ihrer Achse, einem Sitzwinkel von {seat_a} und {front_a}. Was ändert sich mit Kurbeln von {crank_b} bei {cadence_b}, dem Sattel {saddle_b} darüber, einem Sitzwinkel von {seat_b} und {front_b}? Rechne mit {model}.",
   front: "{choice} {tail}",
   "front.label": "Wie die Front angegeben ist",
   "front.by-pads": "Armauflagen",
   "front.by-torso": "Rumpf",
   "front.drop": "{drop} unter dem Sattel",
   "front.torso": "bei {torso}",
-  "model.label": "Was der Knöchel tut",
-  "model.ankling": "bewegtem Knöchel",
-  "model.frozen": "stillem Knöchel",
+  "model.label": "Was das Sprunggelenk tut",
+  "model.ankling": "beweglichem Sprunggelenk",
+  "model.frozen": "festem Sprunggelenk",
   "number.a": "{label}, jetzt",
   "number.b": "{label}, neue Einstellung",
 
   "verdict.opens": "Die **neue Einstellung** öffnet die Hüfte um",
   "verdict.closes": "Die **neue Einstellung** schließt die Hüfte um",
   "verdict.level": "Die **neue Einstellung** lässt die Hüfte, wie sie ist",
-  "verdict.one-in-closes": "zu knapp: in\u00a01\u00a0von\u00a0{count} Fällen schließt sie sich",
-  "verdict.one-in-opens": "zu knapp: in\u00a01\u00a0von\u00a0{count} Fällen öffnet sie sich",
+  "verdict.one-in-closes": "zu knapp für ein Urteil: in\u00a01\u00a0von\u00a0{count} Fällen schließt sie sich",
+  "verdict.one-in-opens": "zu knapp für ein Urteil: in\u00a01\u00a0von\u00a0{count} Fällen öffnet sie sich",
   "verdict.spoken-opens":
     "Die neue Einstellung öffnet die Hüfte an der engsten Stelle um {figure}, plus oder minus {spread}.",
   "verdict.spoken-closes":
@@ -43,7 +43,7 @@ export default {
   "results.knee-bent": "Knie, am stärksten gebeugt",
   "results.thigh": "Oberschenkel, am schnellsten",
   "results.sure-guessed":
-    "Deine eigenen Winkel sind für die Hüfte nur auf {hip} und für das Knie nur auf {knee} bekannt, weil deine Längen aus der Körpergröße geschätzt sind. Die Änderung zwischen beiden Einstellungen ist viel sicherer: Es sitzt derselbe Körper auf beiden.",
+    "Deine eigenen Winkel sind für die Hüfte nur auf {hip} und für das Knie nur auf {knee} bekannt: Deine Längen sind aus der Körpergröße geschätzt. Die Änderung zwischen beiden Einstellungen ist viel sicherer: Es sitzt derselbe Körper auf beiden.",
   "results.sure-typed":
     "Deine eigenen Winkel sind für die Hüfte auf {hip} und für das Knie auf {knee} bekannt. Die Änderung zwischen beiden Einstellungen ist viel sicherer: Es sitzt derselbe Körper auf beiden.",
 
@@ -51,7 +51,7 @@ export default {
   "figure.spoken":
     "{angle} nach dem oberen Totpunkt: Die Hüfte steht jetzt bei {hip_a} und in der neuen Einstellung bei {hip_b}, das Knie bei {knee_a} und {knee_b}.",
   "figure.reading":
-    "**{angle}** nach dem oberen Totpunkt: Hüfte jetzt {hip_a}, neu {hip_b}; Knie {knee_a} und {knee_b}.",
+    "**{angle}** nach dem oberen Totpunkt steht die Hüfte jetzt bei {hip_a} und neu bei {hip_b}, das Knie bei {knee_a} und {knee_b}.",
   "figure.now": "jetzt",
   "figure.new": "neu",
   "figure.slider": "Kurbelwinkel nach dem oberen Totpunkt",
@@ -59,30 +59,31 @@ export default {
   "figure.play": "Kurbel drehen",
   "figure.pause": "Kurbel anhalten",
   "figure.tightest": "Engste Hüfte",
-  "figure.straightest": "Gestrecktestes Knie",
+  "figure.straightest": "Knie, am weitesten gestreckt",
 
   "chart.crank": "Kurbelwinkel nach dem oberen Totpunkt",
   "chart.hip": "Hüftwinkel",
   "chart.hip-title": "Hüftwinkel über eine Umdrehung der Kurbel",
   "chart.hip-desc":
-    "Der Winkel zwischen Rumpf und Oberschenkel über eine Umdrehung, für beide Einstellungen. Am engsten ist er jetzt {at_a} nach dem oberen Totpunkt, {hip_a}, und in der neuen Einstellung bei {at_b}, {hip_b}.",
+    "Das ist der Winkel zwischen Rumpf und Oberschenkel über eine Umdrehung, für beide Einstellungen. Am engsten ist er jetzt {at_a} nach dem oberen Totpunkt, {hip_a}, und in der neuen Einstellung bei {at_b}, {hip_b}.",
   "chart.hip-reader": "Hüftwinkel bei einem Kurbelwinkel ablesen",
   "chart.thigh": "Drehung des Oberschenkels, aufwärts positiv",
   "chart.thigh-title": "Wie schnell sich der Oberschenkel dreht, über eine Umdrehung der Kurbel",
   "chart.thigh-desc":
-    "Wie schnell sich der Oberschenkel über eine Umdrehung dreht, aufwärts positiv. Am schnellsten jetzt {at_a} nach dem oberen Totpunkt, {thigh_a}, und in der neuen Einstellung bei {at_b}, {thigh_b}.",
+    "So schnell dreht sich der Oberschenkel über eine Umdrehung, aufwärts positiv. Am schnellsten ist er jetzt {at_a} nach dem oberen Totpunkt, {thigh_a}, und in der neuen Einstellung bei {at_b}, {thigh_b}.",
   "chart.thigh-reader": "Drehung des Oberschenkels bei einem Kurbelwinkel ablesen",
   "chart.now": "jetzt",
   "chart.new": "neue Einstellung",
   "chart.handle": "Du: links und rechts drehen die Kurbel",
 
   "level.already": "**So offen wie jetzt.** Die neue Einstellung lässt die Hüfte auf ein Zehntelgrad, wo sie ist.",
-  "level.tighter": "**Um so offen zu sein wie jetzt,** braucht die neue Einstellung eines hiervon: {ways}.",
-  "level.wider": "**Die neue Einstellung hat Platz übrig:** Eines hiervon würde ihn wieder aufbrauchen: {ways}.",
+  "level.tighter": "**Um so offen zu sein wie jetzt,** braucht die neue Einstellung eine dieser Änderungen: {ways}.",
+  "level.wider":
+    "**Die neue Einstellung hat Platz übrig:** Eine dieser Änderungen würde ihn wieder aufbrauchen: {ways}.",
   "level.none":
     "**Keine einzelne Änderung** von Kurbel, Sattel, Sitzwinkel oder Auflagen macht die neue Einstellung so offen wie jetzt.",
   "give-back":
-    "**Vorne tiefer, Hüfte gleich offen.** Von jetzt aus schließen {drop} tiefere Auflagen die Hüfte um {hip}. Jedes hiervon gibt das zurück: {ways}.",
+    "**Vorne tiefer, Hüfte gleich offen.** Von jetzt aus schließen {drop} tiefere Auflagen die Hüfte um {hip}. Jede dieser Änderungen gibt das zurück: {ways}.",
   "give-back.none": "**Vorne tiefer.** Von jetzt aus schließen {drop} tiefere Auflagen die Hüfte um {hip}.",
   "way.crank-shorter": "Kurbeln um {by} kürzer und der Sattel um ebenso viel höher",
   "way.crank-longer": "Kurbeln um {by} länger und der Sattel um ebenso viel tiefer",
@@ -94,7 +95,7 @@ export default {
   "way.pads-lower": "die Auflagen um {by} tiefer",
 
   "changes.title":
-    "Was kleine Änderungen an der engsten Hüfte, am gestrecktesten Knie und am schnellsten Oberschenkel bewirken, von jetzt aus",
+    "Was kleine Änderungen von jetzt aus bewirken: an der engsten Hüfte, am gestreckten Knie und am schnellsten Oberschenkel",
   "changes.change": "Änderung",
   "changes.hip": "Hüfte",
   "changes.knee": "Knie",
@@ -106,33 +107,33 @@ export default {
   "changes.pads": "Auflagen {by} tiefer",
   "changes.out-of-reach": "außer Reichweite",
 
-  knee: "**Das Knie.** An der gestrecktesten Stelle fehlen ihm jetzt {short} zur Streckung, in der neuen Einstellung {short_new}. Eine Übersicht der Studien rät zu 25 bis 30°. In Ruhe auf 25° eingestellt, fehlten den Fahrern einer Studie beim Treten 29\u00a0±\u00a05°.",
+  knee: "**Das Knie.** Wo es am weitesten gestreckt ist, fehlen ihm jetzt {short} zur Streckung, in der neuen Einstellung {short_new}. Eine Übersicht der Studien rät zu 25 bis 30°, auch wenn wenig über Verletzungen bekannt ist. Statisch auf 25° eingestellt, waren es beim Treten 29\u00a0±\u00a05°.",
   takes:
-    "**Was es kostet.** Kürzere Kurbeln öffnen die Hüfte billig: Eine Übersicht zum Sprint fand, dass die Kurbellänge von 165 bis 180\u00a0mm für die Leistung keine Rolle spielt. Eine tiefere Front kostet manche Fahrer Leistung und andere nicht, also teste es.",
+    "**Was es verlangt.** Kürzere Kurbeln öffnen die Hüfte leicht. Eine Übersicht zum Sprint fand, dass die Kurbellänge von 165 bis 180\u00a0mm für die Leistung keine Rolle spielt. Eine tiefere Front nimmt manchen Fahrern Leistung und anderen nicht, also teste es.",
   price:
-    "**Was ist es wert?** Diese Seite zählt Grade. Für die Watt fahre beide Fronten in einem Test und lass „Welche Haltung“ sie bewerten. {open}",
+    "**Was ist es wert?** Diese Seite zählt Grade. Für die Watt fahre beide Fronten in einem Test und lass „Welche Position“ sie vergleichen. {open}",
   "price.open": "Öffnen",
   caution:
-    "**Kein Urteil über deinen Körper.** Das ist ein Bein aus Stäben in einer Ebene. Ändere eines nach dem anderen, in kleinen Schritten, fahre nach jedem eine Weile locker, und hör auf, wenn etwas schmerzt oder taub wird: Knie, Hüfte, Rücken, Nacken, Hände oder wo du sitzt. Frag Arzt oder Bikefitter. Probiert wird abseits des Verkehrs, und die Regeln des Wettkampfs für Sattel und Lenker gehen vor.",
+    "**Das ist kein Urteil über deinen Körper.** Gerechnet wird mit einem Bein aus Stäben in einer Ebene. Ändere eines nach dem anderen, in kleinen Schritten, und fahre nach jedem eine Weile locker. Hör auf, wenn etwas schmerzt oder taub wird: Knie, Hüfte, Rücken, Nacken, Hände oder wo du sitzt. Hol dir ärztlichen Rat, oder frag beim Bikefitting. Probiert wird abseits des Verkehrs, und die Regeln des Wettkampfs für Sattel und Lenker gehen vor.",
 
   "why.gist": "Der Oberschenkel ist kurz nach dem oberen Totpunkt am höchsten, wenn das Pedal noch fast ganz oben ist.",
   "why.hip":
-    "Die Hüfte ist {at} nach dem oberen Totpunkt am engsten, wenn der Oberschenkel am höchsten ist. Eine kürzere Kurbel hebt das Pedal weniger, und mit ebenso viel höherem Sattel hängt das ganze Bein von weiter oben: Beides lässt den Oberschenkel tiefer bleiben. Tiefere Auflagen ändern am Bein nichts; der Rumpf kommt ihm nur entgegen, Grad für Grad.",
+    "Die Hüfte ist {at} nach dem oberen Totpunkt am engsten, wenn der Oberschenkel am höchsten ist. Eine kürzere Kurbel hebt das Pedal weniger, und mit ebenso viel höherem Sattel hängt das ganze Bein von weiter oben. Beides lässt den Oberschenkel tiefer bleiben. Tiefere Auflagen ändern am Bein nichts; der Rumpf kommt ihm nur entgegen, Grad für Grad.",
   "why.seat":
-    "Dreht man den Sitz um die Kurbelachse nach vorn, drehen sich Bein und Hüfte mit, und bei gleichem Rumpfwinkel bleibt mehr Platz: etwa ein Grad für ein Grad bei stillem Knöchel und etwas mehr bei einem, der sich bewegt. Darum sitzen Zeitfahrsättel weit vorn.",
+    "Dreht man den Sitz um die Kurbelachse nach vorn, drehen sich Bein und Hüfte mit, und bei gleichem Rumpfwinkel bleibt mehr Platz. Bei festem Sprunggelenk ist das etwa ein Grad für ein Grad, bei einem beweglichen etwas mehr. Das ist ein Grund, warum Zeitfahrsättel weit vorn sitzen.",
   "why.speed":
-    "Bei {cadence} schwingt der Oberschenkel einmal je Umdrehung auf und ab. Längere Kurbeln schwingen ihn weiter, also muss er schneller sein; sein Tempo ist der Preis einer höheren Trittfrequenz.",
+    "Bei {cadence} schwingt der Oberschenkel einmal je Umdrehung auf und ab. Längere Kurbeln schwingen ihn weiter, also muss er schneller sein; eine höhere Trittfrequenz macht ihn ebenfalls schneller.",
 
-  "how.gist": "Oberschenkel, Unterschenkel und Fuß als Stäbe zwischen einer ruhenden Hüfte und einem drehenden Pedal.",
+  "how.gist": "Oberschenkel, Unterschenkel und Fuß als Stäbe zwischen einer ruhenden Hüfte und einem drehenden Pedal",
   "how.loop":
-    "Hüfte, Knie, Knöchel und Pedal sind in einer Ebene durch steife Stäbe verbunden. Das Hüftgelenk liegt auf der Linie von der Kurbelachse durch die Satteloberkante, {above} jenseits des Sattels (angenommen). Die Sattelhöhe wird entlang dieser Linie gemessen, und der Sitzwinkel ist der dieser Linie, nicht der des Rahmens.",
+    "Hüfte, Knie, Sprunggelenk und Pedal sind in einer Ebene durch steife Stäbe verbunden. Das Hüftgelenk liegt auf der Linie von der Kurbelachse durch die Satteloberkante, {above} jenseits des Sattels (angenommen). Die Sattelhöhe wird entlang dieser Linie gemessen, und der Sitzwinkel ist der dieser Linie, nicht der des Rahmens.",
   "how.frozen":
-    "Mit stillem Knöchel sind Unterschenkel und Fuß ein geknickter Stab mit {ankle} (angenommen). Mit bewegtem Knöchel zeigt die Linie vom Knöchel zum Pedal im Mittel {pitch} nach unten und über die Umdrehung {swing} mehr oder weniger, die Zehen hinten am tiefsten (angenommen). Das zweite Modell zeigt etwa zehn Grad mehr als das erste: Vergleiche innerhalb eines Modells und nie mit einem Winkelmesser auf der Haut.",
+    "Mit festem Sprunggelenk sind Unterschenkel und Fuß ein geknickter Stab mit {ankle} (angenommen). Mit beweglichem zeigt die Linie vom Sprunggelenk zum Pedal im Mittel {pitch} nach unten und über die Umdrehung {swing} mehr oder weniger. Die Zehen sind hinten am tiefsten (angenommen). Das zweite Modell zeigt etwa zehn Grad mehr als das erste: Vergleiche innerhalb eines Modells und nie mit einem Winkelmesser auf der Haut.",
   "how.formula": "Hüftwinkel gleich Rumpfwinkel minus Winkel des Oberschenkels, der aus dem Kosinussatz folgt",
   "how.torso":
-    "Der Rumpf ist die Linie vom Hüft- zum Schultergelenk. Ist die Überhöhung zu den Auflagen gegeben, steht die Schulter einen Oberarm über ihnen, der Arm senkrecht: Der Sinus des Rumpfwinkels ist Oberarm minus Überhöhung minus Höhe der Hüfte über dem Sattel, durch die Länge des Rumpfs.",
+    "Der Rumpf ist die Linie vom Hüft- zum Schultergelenk. Ist die Überhöhung zu den Auflagen gegeben, steht die Schulter einen Oberarm über ihnen, der Arm senkrecht. Der Sinus des Rumpfwinkels ist eine Höhe, geteilt durch die Länge des Rumpfs. Diese Höhe ist der Oberarm, minus die Überhöhung, minus die Höhe der Hüfte über dem Sattel.",
   "how.rates":
-    "Wie schnell sich der Oberschenkel dreht, kommt aus den Ableitungen des Gestänges selbst, und die engsten und schnellsten Stellen aus den Nullstellen der nächsten, nicht aus einem Raster. Das ± ist eine Standardabweichung: Jede unsichere Länge wird der Reihe nach vergrößert und verkleinert, in beiden Einstellungen gleich.",
+    "Wie schnell sich der Oberschenkel dreht, wird aus dem Gestänge genau berechnet, ebenso die engsten und schnellsten Stellen. Das ± ist eine Standardabweichung: Jede unsichere Länge wird der Reihe nach vergrößert und verkleinert, in beiden Einstellungen gleich.",
   "how.none":
     "Eine veröffentlichte Tabelle eines solchen Beins fand sich nicht. Geprüft wird gegen dasselbe Gestänge, mit 40 Stellen gerechnet.",
   "how.τ": "Rumpf über der Waagerechten",
@@ -142,24 +143,24 @@ export default {
   "how.L": "unterer Stab: Unterschenkel, oder Unterschenkel und Fuß zusammen",
 
   lengths: "Deine eigenen Längen",
-  "lengths.gist-guessed": "{count} aus der Körpergröße geschätzt; gib ein, was du gemessen hast.",
-  "lengths.gist-typed": "Alle eingegeben.",
+  "lengths.gist-guessed": "{count} aus der Körpergröße geschätzt; gib ein, was du gemessen hast",
+  "lengths.gist-typed": "Alle eingegeben",
   "lengths.how":
-    "Von Gelenk zu Gelenk, was ein Maßband auf etwa einen Zentimeter genau misst: Das Hüftgelenk liegt unter dem knöchernen Punkt seitlich an der Hüfte, das Knie an seiner Falte, der Knöchel an seiner äußeren Erhebung. Die Anteile der Körpergröße hinter einer Schätzung sind aus dem Gedächtnis.",
+    "Miss von Gelenk zu Gelenk; ein Maßband trifft das auf etwa einen Zentimeter. Das Hüftgelenk liegt unter dem knöchernen Punkt seitlich an der Hüfte, das Knie an seiner Falte, das Sprunggelenk an der äußeren Erhebung. Die Anteile der Körpergröße hinter einer Schätzung sind aus dem Gedächtnis.",
   "lengths.thigh_m": "Hüftgelenk bis Knie",
-  "lengths.shank_m": "Knie bis Knöchel",
-  "lengths.foot_m": "Knöchel bis Pedalachse",
+  "lengths.shank_m": "Knie bis Sprunggelenk",
+  "lengths.foot_m": "Sprunggelenk bis Pedalachse",
   "lengths.trunk_m": "Hüftgelenk bis Schultergelenk",
   "lengths.upper_arm_m": "Schultergelenk bis Auflagen",
   "lengths.hip_above_saddle_m": "Hüftgelenk jenseits des Sattels",
   "lengths.foot_pitch_deg": "Fuß unter der Waagerechten, im Mittel",
   "lengths.foot_swing_deg": "Ausschlag des Fußes, zu beiden Seiten",
-  "lengths.ankle_deg": "Winkel des Knöchels",
+  "lengths.ankle_deg": "Winkel des Sprunggelenks",
   "lengths.guess": "geschätzt",
   "lengths.guess-again": "Wieder schätzen",
 
-  "table.gist": "Beide Einstellungen alle fünfzehn Grad der Kurbel.",
-  "table.caption": "Winkel in Grad und Drehung des Oberschenkels in Grad pro Sekunde, über eine Umdrehung der Kurbel.",
+  "table.gist": "Beide Einstellungen alle fünfzehn Grad der Kurbel",
+  "table.caption": "Winkel in Grad und Drehung des Oberschenkels in Grad pro Sekunde, über eine Umdrehung der Kurbel",
   "table.crank": "Kurbel",
   "table.hip_a": "Hüfte, jetzt",
   "table.hip_b": "Hüfte, neu",

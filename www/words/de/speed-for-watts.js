@@ -7,9 +7,9 @@ export default {
   byPower: "Mit einer Leistung von",
   bySpeed: "Bei einer Geschwindigkeit von",
   askSpeed:
-    "{by} {amount}, einer Luftwiderstandsfläche von {cda} und einer Steigung von {grade}, {day}: Welches Tempo bringt das, und wohin gehen die Watt?",
+    "{by} {amount}, einer [Luftwiderstandsfläche|cda] von {cda} und einer Steigung von {grade}, {day}: Welches Tempo bringt das, und wohin gehen die Watt?",
   askPower:
-    "{by} {amount}, einer Luftwiderstandsfläche von {cda} und einer Steigung von {grade}, {day}: Was kostet das, und wohin gehen die Watt?",
+    "{by} {amount}, einer [Luftwiderstandsfläche|cda] von {cda} und einer Steigung von {grade}, {day}: Welche Leistung braucht das, und wohin gehen die Watt?",
   slopeHere: "Steigung der Straße hier",
   directionHere: "Richtung der Straße hier",
 
@@ -20,9 +20,9 @@ export default {
   drivetrain: "Antrieb",
 
   buys: "{power} bringen",
-  takes: "{speed} kosten",
+  takes: "{speed} brauchen",
   spokenBuys: "{power} bringen {speed}, plus oder minus {spread}.",
-  spokenTakes: "{speed} kosten {power}, plus oder minus {spread}.",
+  spokenTakes: "{speed} brauchen {power}, plus oder minus {spread}.",
   whereWattsGo: "Wohin die Watt gehen",
   into: "Wohin",
   power: "Leistung",
@@ -38,31 +38,31 @@ export default {
 
   nextTen: "Die nächsten {ten} bringen **{gain}**. Ein Prozent mehr Leistung sind {percent} mehr Geschwindigkeit.",
   percentForPercent:
-    "**Prozent für Prozent.** Ein Prozent weniger Luftwiderstandsfläche: {cda}; ein Prozent dünnere Luft: {density}; ein Prozent weniger Masse: {mass}; ein Prozent weniger Rollwiderstand: {rolling}.",
+    "**Von allem ein Prozent.** Ein Prozent weniger Luftwiderstandsfläche macht dich {cda}, ein Prozent dünnere Luft {density}. Ein Prozent weniger Masse macht dich {mass}, ein Prozent weniger [Rollwiderstand|crr] {rolling}.",
   percentFaster: "{percent} schneller",
   percentSlower: "{percent} langsamer",
-  airStandard: "**Die Luft heute.** {density}, wie an einem Normtag auf Meereshöhe.",
-  airThinner: "**Die Luft heute.** {density}, {percent} dünner als an einem Normtag auf Meereshöhe.",
-  airThicker: "**Die Luft heute.** {density}, {percent} dichter als an einem Normtag auf Meereshöhe.",
+  airStandard: "**Die Luft heute** wiegt {density}, wie an einem Normtag auf Meereshöhe.",
+  airThinner: "**Die Luft heute** wiegt {density}; sie ist {percent} dünner als an einem Normtag auf Meereshöhe.",
+  airThicker: "**Die Luft heute** wiegt {density}; sie ist {percent} dichter als an einem Normtag auf Meereshöhe.",
   windAgainst:
-    "Vom vorhergesagten Wind erreichen dich {wind}: {head} von vorn, {cross} von der Seite. Du spürst {felt} Wind, unter {yaw} zur Fahrtrichtung.",
+    "Vom vorhergesagten Wind erreichen dich {wind}: {head} von vorn, {cross} von der Seite. Du spürst {felt} Wind unter einem [Anströmwinkel|yaw] von {yaw}.",
   windBehind:
-    "Vom vorhergesagten Wind erreichen dich {wind}: {head} von hinten, {cross} von der Seite. Du spürst {felt} Wind, unter {yaw} zur Fahrtrichtung.",
+    "Vom vorhergesagten Wind erreichen dich {wind}: {head} von hinten, {cross} von der Seite. Du spürst {felt} Wind unter einem [Anströmwinkel|yaw] von {yaw}.",
   noWind: "Es ist windstill.",
   caution:
-    "Augen auf die Straße: Kein Tempo auf dieser Seite ist ein Grund, im Verkehr, bei Seitenwind oder bergab den Kopf unten zu halten. Wettkampfregeln und Verkehrsregeln gehen vor.",
-  howLongHold: "Wie lange kann ich das halten?",
+    "Halte die Augen auf der Straße: Kein Tempo auf dieser Seite ist ein Grund, im Verkehr, bei Seitenwind oder bergab den Kopf unten zu halten. Wettkampfregeln und Verkehrsregeln gehen vor.",
+  howLongHold: "Wie lange kann ich diese Leistung halten?",
 
   whyShare:
-    "Die Luft macht {share} des Fahrwiderstands aus; was in die Luft geht, wächst mit der dritten Potenz der Geschwindigkeit.",
+    "Die Luft macht {share} des Fahrwiderstands aus; die Leistung für sie wächst mit der dritten Potenz der Geschwindigkeit.",
   whyGiven:
-    "Die Luft nimmt {watts}, und Gefälle oder Wind geben einen Teil davon zurück; was in die Luft geht, wächst mit der dritten Potenz der Geschwindigkeit.",
+    "{watts} gehen in die Luft, und Gefälle oder Wind geben einen Teil davon zurück. Die Leistung für die Luft wächst mit der dritten Potenz der Geschwindigkeit.",
   whyCubeShare:
-    "Die Leistung, die in die Luft geht, wächst mit der dritten Potenz der Geschwindigkeit durch sie; Reifen und Steigung wachsen nur mit der Geschwindigkeit. Bei {speed} macht die Luft {share} des Fahrwiderstands aus, also bringt jedes weitere Watt weniger Tempo als das davor: Das ist die fallende Kurve.",
+    "Bei Windstille wächst die Leistung für die Luft mit der dritten Potenz des Tempos; die für Reifen und Steigung wächst nur im gleichen Maß. Bei {speed} macht die Luft {share} des Fahrwiderstands aus. Also bringt jedes weitere Watt weniger Tempo als das davor: Das ist die fallende Kurve.",
   whyCubeGiven:
-    "Die Leistung, die in die Luft geht, wächst mit der dritten Potenz der Geschwindigkeit durch sie; Reifen und Steigung wachsen nur mit der Geschwindigkeit. Bei {speed} nimmt die Luft {watts}, und Gefälle oder Wind geben einen Teil davon zurück. Also bringt jedes weitere Watt weniger Tempo als das davor: Das ist die fallende Kurve.",
+    "Bei Windstille wächst die Leistung für die Luft mit der dritten Potenz des Tempos; die für Reifen und Steigung wächst nur im gleichen Maß. Bei {speed} gehen {watts} in die Luft, und Gefälle oder Wind geben einen Teil davon zurück. Also bringt jedes weitere Watt weniger Tempo als das davor: Das ist die fallende Kurve.",
   whyThird:
-    "Gäbe es nur Luft, brächte ein Prozent mehr Leistung ein drittel Prozent Geschwindigkeit; an einem steilen Anstieg fast ein ganzes. Dein eigener Wert liegt dazwischen.",
+    "Gäbe es nur Luft, brächte ein Prozent mehr Leistung ein drittel Prozent Geschwindigkeit. An einem steilen Anstieg bringt es fast ein ganzes. Dein eigener Wert liegt dazwischen.",
 
   stackTitle: "Wohin die Watt bei jeder Geschwindigkeit gehen",
   speedAxis: "Geschwindigkeit, {unit}",
@@ -86,7 +86,7 @@ export default {
   gainSpoken: "{power}: zehn mehr bringen {gain}",
   gainReading: "Bei {power} bringen zehn Watt mehr **{gain}**.",
 
-  tableGist: "Watt nach Geschwindigkeit, und was zehn mehr brächten.",
+  tableGist: "Watt nach Geschwindigkeit, und was zehn mehr brächten",
   tableCaption:
     "Leistung am Pedal nach Geschwindigkeit und wohin sie geht, in Watt; und was zehn mehr brächten, in {unit}.",
   speedIn: "Tempo, {unit}",
@@ -98,7 +98,7 @@ export default {
   drivetrainIn: "Antrieb, {unit}",
   tenMoreIn: "{ten} mehr, {unit}",
 
-  howGist: "Die Kräfte auf der Straße, zusammengezählt, mal Geschwindigkeit.",
+  howGist: "Die Kräfte auf der Straße, zusammengezählt, mal Geschwindigkeit",
   howSteady:
     "Bei gleichbleibender Geschwindigkeit ist die Leistung, die die Straße erreicht, gleich den Kräften darauf mal der Geschwindigkeit:",
   formulaPower: "Eta mal P gleich v mal Summe der Kräfte von Luft, Rollen, Steigung und Lagern",
@@ -111,9 +111,9 @@ export default {
   symbolDensity: "Dichte der Luft, aus Temperatur, Druck und Feuchte (CIPM-2007)",
   symbolCda:
     "Luftwiderstandsfläche; ohne Tabelle nach Anströmwinkel liegt der Widerstand in Richtung des scheinbaren Windes",
-  symbolRolling: "Rollwiderstandsbeiwert, Masse von Fahrer und Rad, Erdbeschleunigung, Neigung",
+  symbolRolling: "Rollwiderstandsbeiwert, Masse von Fahrer und Rad, Fallbeschleunigung, Neigung",
   symbolBearings: "eine feste Kraft und eine, die mit der Geschwindigkeit wächst",
   howFound:
-    "Die Geschwindigkeit für gegebene Watt ist die, bei der beide Seiten gleich sind; sie wird durch Nullstellensuche gefunden. Was zehn Watt mehr bringen, ist der Unterschied zweier solcher Geschwindigkeiten. Der vorhergesagte Wind wird mit dem logarithmischen Gesetz über dem Gelände, das du nennst, auf deine Höhe umgerechnet. Jedes ± ist erster Ordnung: Jede unsichere Zahl wird um ihr eigenes ± verschoben, und die Wirkungen werden quadratisch addiert.",
-  howNot: "Nicht enthalten: Böen, die Geschwindigkeit des Verkehrs und eine Straße, die hier rauer ist als dort.",
+    "Die Geschwindigkeit für gegebene Watt ist die, bei der beide Seiten gleich sind; sie wird durch Nullstellensuche gefunden. Was zehn Watt mehr bringen, ist der Unterschied zweier solcher Geschwindigkeiten. Der vorhergesagte Wind wird mit dem logarithmischen Gesetz über dem Gelände, das du nennst, auf deine Höhe umgerechnet. Für jedes ± wird jede unsichere Zahl um ihr eigenes ± verschoben, und die Wirkungen werden quadratisch addiert.",
+  howNot: "Böen, die Geschwindigkeit des Verkehrs und eine Straße, die hier rauer ist als dort, sind nicht enthalten.",
 };

@@ -45,4 +45,5 @@ export default {
   under_a_second: "weniger als eine Sekunde",
   faster_by: "schneller um {figure}",
   slower_by: "langsamer um {figure}",
+  "mi.one": "Meile",
 };

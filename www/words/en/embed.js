@@ -18,9 +18,9 @@ export default {
   copyLines: "Copy the two lines",
   inFrame: "In a frame, where they are not",
   copyFrame: "Copy the frame",
-  copied: "Copied.",
-  selected: "Selected: copy it with your keyboard.",
+  copied: "It is copied.",
+  selected: "It is selected: copy it with your keyboard.",
   workItOut: "Work it out in Fasterby",
-  contentPolicy: "A site with a content policy also needs: {directives}. For the frame: {frame}.",
+  contentPolicy: "A site with a content policy also needs: {directives}. The frame needs: {frame}.",
   keepStill: "To keep your page still while the question loads, give it room in your own style sheet: {rule}",
 };

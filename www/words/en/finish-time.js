@@ -2,9 +2,9 @@
 /** How long will it take, how far in a fixed time, or what watts does a time take? */
 
 export default {
-  askTime: "{distance} of {course} {effort} with a drag area of {cda}, {day}: how long will it take?",
-  askFar: "{distance} of {course} {effort} with a drag area of {cda}, {day}: how far will I get?",
-  askPower: "{distance} of {course} {effort} with a drag area of {cda}, {day}: what power does it take?",
+  askTime: "{distance} of {course} {effort} with a [drag area|cda] of {cda}, {day}: how long will it take?",
+  askFar: "{distance} of {course} {effort} with a [drag area|cda] of {cda}, {day}: how far will I get?",
+  askPower: "{distance} of {course} {effort} with a [drag area|cda] of {cda}, {day}: what power does it take?",
 
   // The answer.
   bestEvenEffort: "best even effort",
@@ -22,18 +22,18 @@ export default {
   rideInFigures: "The ride in figures",
   figure: "Figure",
   value: "Value",
-  spread: "Spread",
+  spread: "Give or take",
   power: "Power",
   averageSpeed: "Average speed",
   workAtPedals: "Work at the pedals",
-  wPrimeAtLine: "W′ at the line",
-  wPrimeLeftAtLine: "W′ left at the line",
+  wPrimeAtLine: "[W′|w_prime] at the line",
+  wPrimeLeftAtLine: "[W′|w_prime] left at the line",
   short: "short",
   tooMuch: "Your power curve allows {power} for that long: this is **{gap} too much**.",
   justThis: "Your power curve allows {power} for that long: exactly this.",
   inHand: "Your power curve allows {power} for that long: you keep {gap} in hand.",
   haveTarget: "I have a target time",
-  chanceOfBeating: "Chance of {target} or faster: {chance}.",
+  chanceOfBeating: "The chance of {target} or faster is {chance}.",
   chanceAbout: "about {count} in {all}",
   chanceUnder: "less than 1 in 100",
   chanceOver: "over 99 in 100",
@@ -48,9 +48,9 @@ export default {
   fromModel: "The model’s own error",
   together: "Together",
   absolute:
-    "**An absolute figure** carries the model’s own error, {error} of a time; a difference between two rides hardly does, for most of it is in both.",
+    "**A time or a distance by itself** carries the model’s own error, {error} of a time; two rides that are compared share most of it.",
   differenceSurer:
-    "**A difference is surer than a time.** The two add in squares. Compare two rides on the same day and course, and most of both is in each of them, so it cancels: a saving of half a minute can be sure while the time itself is not.",
+    "**A difference is surer than a time.** The two parts of the ± add in squares. Two rides on one day and course share nearly all of this doubt, so it cancels. A saving of half a minute can be sure while the time itself is not.",
 
   // The day, and W′.
   theDay: "**The day.** The air weighs {density}.",
@@ -65,12 +65,12 @@ export default {
   meanArea: "Your drag area averages {area} over the ride.",
   wPrimeOut: "**W′ runs out.** The ride asks for {work} more than you have, whichever way W′ comes back.",
   wPrimeLeft:
-    "**What is left of W′.** {usual} at the line, whichever way W′ comes back: on this ride you are hardly ever below the power at which it would come back.",
+    "**What is left of W′** at the line is {usual}, whichever way it comes back. On this ride you are hardly ever below the power at which it would come back.",
   wPrimeLong:
-    "**What is left of W′.** {usual} at the line. On so long a ride what drains W′ is not CP but anything above the power that its length allows less W′ shared out over it, so an even ride drains it evenly and none comes back.",
+    "**What is left of W′** at the line is {usual}. On so long a ride W′ drains not only above CP, but above the power that the ride’s length allows, less its share of W′. So an even ride drains it evenly, and none comes back.",
   wPrimeForms:
-    "**What is left of W′.** {usual} at the line if W′ comes back ever more slowly as it fills, the form used here; {none} if nothing comes back; {linear} if all of it does, watt for watt. Nobody knows which fits you: the spread is doubt too.",
-  wPrimeLeast: "On the way it falls to {least}: you spend more than you have.",
+    "**What is left of W′** at the line depends on how it comes back. It is {usual} if W′ comes back ever more slowly as it fills, the form used here. It is {none} if nothing comes back, and {linear} if all of it does, watt for watt. Below zero the ride asks for more than you have. Nobody knows which form fits you: the range between them is doubt too.",
+  wPrimeLeast: "On the way it falls to {least}: you use more than you have.",
 
   // Why.
   whyShare: "Air takes {share} of the work on the road.",
@@ -84,20 +84,20 @@ export default {
   braking: "{share} into the brakes",
   kinetic: "{share} into the speed you cross the line with",
   whyLonger:
-    "The longer the ride, the less power can be held, so time grows a little faster than distance. At the best even effort the two agree: it is the one power that your curve allows for exactly as long as it takes.",
+    "The longer the ride, the less power can be held, so time grows a little faster than distance. Your best even effort is the one power that your curve allows for exactly as long as the ride lasts.",
 
   // Tables.
   splits: "Splits",
-  splitsGist: { one: "One split, at {last}.", other: "{count} splits, the last at {last}." },
-  splitsCaption: "Since the start, and the mean speed since the split before.",
+  splitsGist: { one: "One split, at {last}", other: "{count} splits, the last at {last}" },
+  splitsCaption: "Each time is since the start, each speed the mean since the split before",
   at: "At, {unit}",
   distanceIn: "Distance, {unit}",
   time: "Time",
   speedIn: "Speed, {unit}",
   powerIn: "Power, {unit}",
   wPrimeIn: "W′ left, {unit}",
-  curveCaption: "Your best even effort over other distances, on a course of this kind in this air.",
-  curveGist: "Time and power against distance.",
+  curveCaption: "Your best even effort over other distances, on a course of this kind in this air",
+  curveGist: "Time and power against distance",
 
   // Charts.
   timeTitle: "Time of the best even effort at every distance",
@@ -112,9 +112,9 @@ export default {
   alongAxis: "along the ride, {unit}",
   speedAxis: "speed, {unit}",
   readSpeed: "Read the speed along the ride",
-  reserveTitle: "W′ balance along the ride",
-  reserveAxis: "W′ balance, {unit}",
-  readReserve: "Read the W′ balance along the ride",
+  reserveTitle: "W′ left along the ride",
+  reserveAxis: "W′ left, {unit}",
+  readReserve: "Read the W′ left along the ride",
   minutes: "{count} min",
   hours: "{count} h",
   youAtTheseWatts: "you, at these watts",
@@ -123,22 +123,22 @@ export default {
   timeDescription:
     "Finish time grows with distance, a little faster than in proportion. Your event is {distance}, {time}.",
   effortSeries: "best even effort",
-  timeReading: "**{distance}** in **{time}**.",
+  timeReading: "**{distance}** takes **{time}**.",
   powerDescription: "The power that can be sustained falls as the distance grows. Over {distance} you ride at {power}.",
   powerSeries: "you can sustain",
   powerReading: "Your curve allows {power} for {time}.",
-  speedDescription: "Speed along the ride, {speed} on average.",
+  speedDescription: "Speed along the ride is {speed} on average.",
   speedSeries: "speed",
   onAverage: "on average {speed}",
-  speedReading: "On average **{speed}**.",
-  reserveDescription: "W′ balance along the ride, from {start} to {end} at the line.",
+  speedReading: "The average is **{speed}**.",
+  reserveDescription: "W′ left along the ride goes from {start} to {end} at the line.",
   reserveSeries: "W′ left",
   moreThanYouHave: "more than you have",
   reserveShort: "At the line you are {work} short.",
   reserveLeft: "At the line {work} is left.",
 
   // How it is worked out.
-  howGist: "Step by step along the road, from the start to the line.",
+  howGist: "Step by step along the road, from the start to the line",
   howStepped:
     "The ride is stepped along the road: at each step what the pedals give, less air, tyres, hill and bearings, changes the speed.",
   formulaMotion: "m v times the rate of v equals eta P minus F v",
@@ -149,7 +149,7 @@ export default {
   formulaBalance:
     "the rate of W prime balance equals the threshold minus P, times one minus W prime balance over W prime",
   formulaDoubt:
-    "the variance of the time is the sum over inputs of the square of how far each moves it, plus the square of the model’s own error",
+    "the variance of the time is the sum of the squares of each input’s effect on it, plus the square of the model’s own error",
   inputMark: "input",
   modelMark: "model",
   balanceMark: "bal",
@@ -157,11 +157,10 @@ export default {
   symbolLong:
     "what long rides lose, and from when; left out before T, or where no long-ride loss is given. A peak power, where given, bends the curve for short rides",
   symbolMotion: "mass with what the turning wheels add, speed, time, the forces on the road, drivetrain efficiency",
-  symbolBalance:
-    "W′ balance: what is left at that moment. Two other forms bound it: nothing comes back, or all does, watt for watt",
+  symbolBalance: "W′ left at that moment; two other forms bound it: nothing comes back, or all does, watt for watt",
   symbolDoubt: "one standard deviation; each uncertain number is moved by its own to see what it does to the time",
   howModel:
-    "The model’s own error stands apart: published models of time trials missed real times by three to four percent on the road. Two percent is taken here until your own past results say otherwise. It is much the same in two rides compared on one day, so it cancels in a difference.",
+    "The model’s own error stands apart. Published models of time trials missed real road times by three to four percent on average, and single times by more. Part of that came from their inputs, which count by themselves here. So three percent is assumed until your own past results say otherwise. It is much the same in two rides compared on one day, so it cancels in a difference.",
   howNot:
-    "Not in it: gusts, traffic, junctions, nerves, food and sleep. For half a day or more the power curve is a guess.",
+    "Gusts, traffic, junctions, nerves, food and sleep are left out. For half a day or more the power curve is a guess.",
 };

@@ -2,8 +2,8 @@
 /** The guided story for newcomers. */
 
 export default {
-  lead: "You may have heard that it does. Here are seven things to try, each with a number or two to change, and a rider who does not mind. They and their bicycle are typical, {mass} in all, on a flat road in still air until you say otherwise. A number changed in one step holds in all of them, and every figure is worked out as you go.",
-  coda: "What the story leaves alone are the page’s own typical numbers: mass, tyres, bearings and critical power from memory, the others published or assumed, as it says beside each under {yourNumbers}.",
+  lead: "You may have heard that it is. Here are seven things to try, each with a number or two to change, and a rider who does not mind. They and their bicycle are typical, {mass} in all, on a flat road in still air until you say otherwise. A number changed in one step holds in all of them, and every figure is worked out as you go.",
+  coda: "The story leaves the page’s own typical numbers alone. Mass, tyres, bearings and critical power are from memory, the others published or assumed, as it says beside each under {yourNumbers}.",
   tryIt: "**Try it.** {what}",
   youChanged: "**What you changed.**",
 
@@ -24,7 +24,7 @@ export default {
   wallTry:
     "Put the ring at a stroll, then at racing speed, or type a speed above: watch how late the curve turns, and how steeply.",
   wallSays:
-    "At **{speed}** the air takes {watts}. At twice that speed it would take {twice}, {times} times as much; and just a tenth more speed takes {tenth} more. The push of the air grows with the square of speed, and you meet it that much faster as well: so power grows with the cube.",
+    "At **{speed}** the air takes {watts}. At twice that speed it would take {twice}, {times} times as much; and just a tenth more speed takes {tenth} more. The push of the air grows with the square of speed, and you meet it that much faster as well. So power grows with the cube.",
   wallSince: "You went from {began} to {speed}: what the air takes went from {beganWatts} to {watts}.",
   wallChart: "Power that goes into the air at every speed",
   wallAxis: "power into the air, {unit}",
@@ -37,13 +37,13 @@ export default {
 
   // 2.
   wattsTitle: "2. Where the watts go",
-  wattsAsk: "Holding {power}, with a drag area of {drag}: how fast is that, and where do the watts go?",
+  wattsAsk: "A rider holds {power} with a [drag area|cda] of {drag}: how fast is that, and where do the watts go?",
   wattsPower: "Power at the pedals",
   wattsDrag: "Drag area, CdA",
   wattsTry:
     "Give the rider more watts and see which layer takes them. Then try the drag area of someone sitting up, {area}.",
   wattsSays:
-    "{power} buys **{speed}**. Of those watts {air} go into the air, {tyres} into the tyres, {bearings} into bearings and {drivetrain} into the drivetrain. Air is {share} of the load on the road, and more of it the faster the rider goes: the next {ten} buy only {gain}. Less drag area makes the thick layer thinner. More power climbs up it.",
+    "{power} gives **{speed}**. Of those watts {air} go into the air, {tyres} into the tyres, {bearings} into bearings and {drivetrain} into the drivetrain. Air is {share} of the load on the road, and more of it the faster the rider goes: the next {ten} add only {gain}. Less drag area makes the thick layer thinner. More power only moves you further up it.",
   wattsSince: "The rider went {began}, with {beganWatts} and {beganArea}; yours goes {speed}.",
   wattsChart: "Where the rider’s watts go at every speed",
   wattsHandle: "The rider: left and right change the watts, and the speed with them",
@@ -55,25 +55,25 @@ export default {
   bearings: "bearings",
   drivetrain: "drivetrain",
   inAll: "in all",
-  wattsSpoken: "{power} buys {speed}",
-  wattsReading: "At **{speed}**: {power} in all, {air} into the air.",
+  wattsSpoken: "{power} gives {speed}",
+  wattsReading: "At **{speed}** it takes {power} in all, {air} of it for the air.",
 
   // 3.
   longTitle: "3. Ten percent more, for how long?",
   longAsk: "The rider can hold {power} for a while. And {more} more?",
   longPower: "Power to hold",
   longTry:
-    "Move the ring along the curve. Where it is steep, a little more power costs little time; where it is flat, it costs most of it. Equal steps along the foot of the chart multiply the time; they do not add minutes.",
+    "Move the ring along the curve. Where it is steep, a little more power takes away little time; where it is flat, it takes away most of it. Each equal step along the foot of the chart makes the time the same number of times longer.",
   longSays: "This rider’s curve gives {power} {held} and {percent} more, {more}, {moreHeld}.",
   longShare: "That is {share} of the time.",
   longNoSwitch:
-    "So “ten percent more power” is no switch: for the same distance it asks for another curve, and that asks for training. Published: four weeks of intervals made highly trained riders’ {trial} trials {low} to {high} better.",
+    "So “ten percent more power” is no switch: for the same distance it asks for another curve, and that asks for training. In one study, four weeks of intervals made highly trained riders’ {trial} trials {low} to {high} better.",
   notAtAll: "not at all",
   longerThanRaces: "for longer than anyone races",
   heldFor: "for **{time}**",
   longSince: "The rider began with {began} {beganHeld}; yours has {watts}, {held}.",
   longTypical:
-    "The curve is a typical one, not yours: **{cp} of critical power** is from memory, **{wPrime} of W′** stands near the mean of published tests. Beyond half an hour it also falls as one trained group’s did. Fresh, cool and fed riders only.",
+    "The curve is a typical one, not yours: **{cp} of [critical power|cp]** is from memory, **{wPrime} of [W′|w_prime]** stands near the mean of published tests. Beyond half an hour it also falls as one trained group’s did. It is for riders who are rested, cool and fed.",
   longCaution:
     "Finding your own curve takes maximal efforts. They are for healthy, regularly active riders; if in doubt ask a doctor first, and test away from traffic.",
   longChart: "Power the rider can hold for every length of time",
@@ -87,7 +87,7 @@ export default {
   longSeries: "the rider can hold",
   longMorePoint: "{percent} more, {time}",
   longSpoken: "{power} for {time}",
-  longReading: "{power} for **{time}**.",
+  longReading: "The rider holds {power} for **{time}**.",
   minutes: "{count} min",
   hours: "{count} h",
 
@@ -102,17 +102,18 @@ export default {
   tenTie: "On a flat, calm road these two changes tie when air takes **{tie}** of the work; here it takes {share}.",
   tenNoTie: "No share of air would make these two changes tie.",
   tenMirror:
-    "Taking away is a bigger step than adding: the mirror of {percent} more is {mirror} less, and against that more power is {differs}.",
+    "Taking off is a bigger step than adding: the step that matches {percent} more is {mirror} less. Against that, more power is {differs}.",
   powerAhead: "more power ahead by {figure}",
   dragAhead: "less drag ahead by {figure}",
   twoLevel: "the two level",
-  tenSince: "At the start: {began}, and {beganShare} of the work for the air. Now: {ahead}, and {share} for the air.",
+  tenSince:
+    "At the start it was: {began}, and {beganShare} of the work for the air. Now it is: {ahead}, and {share} for the air.",
   tenDoesIt:
-    "**So does position beat power?** By the clock, ten percent of either is worth much the same on a flat road. The two differ in what they take. A tenth more power is training; a tenth less drag may be a lower pair of bars, and what that costs you in power.",
+    "**So is position worth more than power?** By the clock, ten percent of either is worth much the same on a flat road. The two differ in what they take. A tenth more power takes training. A tenth less drag may take only lower bars, and some of your power.",
   tenLower:
-    "Published: lower bars cut five riders’ CdA by {cda}, and their power by {power}. Both averages at once would take the rider of this story from **{speed}** to **{lower}**.",
+    "In one study, lower bars cut five riders’ CdA by {cda}, and their power by {power}. Both averages at once would take the rider of this story from **{speed}** to **{lower}**.",
   tenTorso:
-    "In eleven others a low torso cost {watts} at the anaerobic threshold, and the low position won all the same. Riders differ by as much as these averages, so only a test of your own tells.",
+    "In eleven others a low torso took {watts} at the anaerobic threshold, and the low position won all the same. Riders differ by as much as these averages, so only a test of your own tells.",
   tenCaution:
     "A head held low does not see the road. Try positions away from traffic and in small steps; ask a fitter or clinician about anything that hurts. Event rules and the law of the road come first.",
   tenChart: "The rider’s finish time for every power and drag area",
@@ -122,32 +123,35 @@ export default {
   eachLine: "each line is one finish time",
   tenDescription:
     "Finish time falls to the right, with more power, and downwards, with less drag area. The rider stands at {power} and {drag}, {time}.",
-  tenReading: "{power} and {drag}: **{time}**.",
+  tenReading: "{power} and {drag} give **{time}**.",
 
   // 5.
   lostTitle: "5. A position that is lost at the end",
-  lostAsk: "The rider goes {less} lower, holds it for {begins}, then tires and loses it. Was it worth it?",
-  lostBegins: "When the low position starts to go",
+  lostAsk:
+    "The rider takes a position with {less} less drag, holds it for {begins}, then tires and loses it. Was it worth it?",
+  lostBegins: "When the low position starts to slip",
   lostLess: "How much less drag the low position has",
-  lostTry: "Find the moment at which it is level: a minute earlier it loses, a minute later it wins.",
+  lostTry:
+    "Find the moment at which the two are equal: a minute earlier the low position loses, a minute later it wins.",
   lostSays:
     "Starting at {low} and ending at up to {tired}, the low position is {differs} {spread} against {kept} kept all the way. Held to the end it would be {held}.",
-  lostTie: "The two are level if it starts to go at {time}.",
-  lostNoTie: "There is no moment at which the two are level.",
+  lostTie: "The two are equal if it starts to slip after {time} of riding.",
+  lostNoTie: "There is no moment at which the two are equal.",
   lostMoral: "The fastest shape is not the lowest one, but the lowest you can still hold near the line.",
   lostSince: "At the start the low position was {began}; now it is {differs}.",
   lostAssumed:
-    "No published figure was found for how drag creeps up as riders tire. That it goes over twenty-five minutes, to a tenth more than the position they could have kept, is **assumed** here. When you ask about your own ride, you say how yours goes.",
+    "No published figure was found for how drag creeps up as riders tire. That the position slips over twenty-five minutes, to a tenth more than the one they could have kept, is **assumed** here. When you ask about your own ride, you say how yours slips.",
   lostChart: "The rider’s drag area over the ride",
   lostAxis: "time ridden, {unit}",
-  lostHandle: "When the low position starts to go: left and right change it",
+  lostHandle: "When the low position starts to slip: left and right change it",
   lostRead: "Read both drag areas over the ride",
-  lostDescription: "The position that is kept stays at {kept}. The low one starts at {low} and starts to go at {time}.",
+  lostDescription:
+    "The position that is kept stays at {kept}. The low one starts at {low} and starts to slip after {time} of riding.",
   keptSeries: "the position kept",
   lowSeries: "the low one",
-  levelAt: "level at {time}",
-  lostSpoken: "starts to go at {time}: {differs}",
-  lostReading: "It starts to go at {time}: **{differs}**.",
+  levelAt: "equal at {time}",
+  lostSpoken: "starts to slip after {time}: {differs}",
+  lostReading: "It starts to slip after {time} of riding: **{differs}**.",
 
   // 6.
   windTitle: "6. Uphill and into the wind",
@@ -158,7 +162,7 @@ export default {
   windSays: "At {speed}, one percent more power is {power}, one percent less drag area {drag}: {ratio} times as much.",
   moreSpeed: "{percent} more speed",
   windDragWins:
-    "Less drag is worth more: the slope gives back what the tyres take, and air is all that is left to pay for.",
+    "Less drag is worth more: the slope gives back what the tyres take, and only the air is left to ride against.",
   windNear: "Most of the load is air, so the two are near each other.",
   windPowerWins:
     "A good part of the load here is height or tyres, and a lower shape spares none of that: power is worth more.",
@@ -186,12 +190,12 @@ export default {
     "With {budget} to spend, and lower bars set by a fitter at 100, a close-fitting suit at 150 and faster tyres at 90: which first?",
   threeBudget: "Money to spend",
   threeTry: "Spend {budget}, then less and less, and see what goes first.",
-  threeSays: "Over {distance} the best is {names}: {figure} on average.",
-  threeNothing: "Over {distance} this budget buys none of the three.",
-  threeMost: "The most by itself, on average, comes from {first}: {average}.",
+  threeSays: "Over {distance} the best is {names}: {figure}, counting the chance that each works.",
+  threeNothing: "Over {distance} this budget is enough for none of the three.",
+  threeMost: "The most by itself, counting the chance that it works, comes from {first}: {average}.",
   threeMoral:
-    "What comes first is not what saves most when it works, but what saves most **for what it takes**, with the chance that it comes off.",
-  threeSince: "The story began with {names}.",
+    "What comes first is not what saves most when it works. It is what saves most **for what it takes**, counting the chance that it works.",
+  threeSince: "At the beginning of the story it was {names}.",
   threeNone: "none of them",
   threeFront: "a lower front",
   threeSuit: "the suit",
@@ -203,19 +207,31 @@ export default {
     "Lower bars want small steps, eyes on the road, and a fitter if anything hurts. Try them away from traffic.",
   threeChart: "What each of three changes saves",
   threeLegend:
-    "Dot: on average, its chance counted. Ring: if it works, with a line for two times in three. Ticked: what the budget should buy.",
+    "Dot: saving with its chance counted. Ring: saving if it works; two times in three the truth lies on the line. Tick: what the budget should buy",
   threeAxis: "saved over {distance}",
-  threeDescription: "Most on average: {first}, {average}. What the budget should buy is ticked.",
+  threeDescription:
+    "Counting the chance that it works, the most comes from {first}: {average}. What the budget should buy is ticked.",
 
   // The end.
   endTitle: "Now your own ride",
   askChanged: "Ask it of my own ride, with what I changed",
   askOwn: "Ask it of my own ride",
   untouched:
-    "So far none of this has touched your own numbers, and {undo} takes it back if you bring something along. The slope, the wind and the position that is lost have their place under {yourNumbers} and in {holdOrFade}.",
+    "None of this has touched your own numbers. If you copy something over, {undo} takes it back. The slope, the wind and the position that slips have their place under {yourNumbers} and in {holdOrFade}.",
   taken: "What you changed in the story is in your own numbers now. {undo} takes it back.",
   changedCda: "a CdA of {area}",
-  bringAlong: "You changed {list}. Bring that along to “{question}”, or open it with the numbers that are there.",
+  bringAlong: "You changed {list}. Copy that over to “{question}”, or open it with the numbers that are there.",
   notYou:
     "The rider of this story is not you. “{question}” asks the same of your own power, position, course and day, and says how sure the answer is.",
+  sumTitle: "In short: position or power?",
+  sumPosition: "Position wins",
+  sumPositionWhen:
+    "The road is flat or falls, you ride fast or into the wind, and you hold the shape without losing much power.",
+  sumPower: "Power wins",
+  sumPowerWhen: "The road climbs, you ride slowly, or the lower shape takes too much power or slips too early.",
+  sumLevel: "The two are level",
+  sumLevelWhen:
+    "You get ten percent of either on a flat road in still air: then choose the one that is easier for you to get.",
+  sumWho: "Which",
+  sumWhen: "When",
 };

@@ -2,7 +2,7 @@
 /** The texts of "What does this fit do to my hip?". */
 
 export default {
-  ask: "I am {stature} tall. Now I turn cranks of {crank_a} at {cadence_a}, the saddle {saddle_a} above their axle at {seat_a}, and {front_a}. What if it were cranks of {crank_b} at {cadence_b}, the saddle {saddle_b} above at {seat_b}, and {front_b}, with {model}?",
+  ask: "I am {stature} tall. Now I turn cranks of {crank_a} at {cadence_a}, with the saddle {saddle_a} above their axle, a seat angle of {seat_a}, and {front_a}. What would change with cranks of {crank_b} at {cadence_b}, the saddle {saddle_b} above, a seat angle of {seat_b}, and {front_b}? Work it out with {model}.",
   front: "{choice} {tail}",
   "front.label": "How the front end is given",
   "front.by-pads": "the arm pads",
@@ -18,8 +18,8 @@ export default {
   "verdict.opens": "The **new set-up** opens the hip by",
   "verdict.closes": "The **new set-up** closes the hip by",
   "verdict.level": "The **new set-up** leaves the hip as it is",
-  "verdict.one-in-closes": "too close to call: closes it 1\u00a0time in\u00a0{count}",
-  "verdict.one-in-opens": "too close to call: opens it 1\u00a0time in\u00a0{count}",
+  "verdict.one-in-closes": "too close to call: it closes the hip 1\u00a0time in\u00a0{count}",
+  "verdict.one-in-opens": "too close to call: it opens the hip 1\u00a0time in\u00a0{count}",
   "verdict.spoken-opens": "The new set-up opens the hip by {figure} at its tightest, plus or minus {spread}.",
   "verdict.spoken-closes": "The new set-up closes the hip by {figure} at its tightest, plus or minus {spread}.",
   "verdict.spoken-exact-opens": "The new set-up opens the hip by {figure} at its tightest.",
@@ -47,7 +47,8 @@ export default {
   "figure.title": "The two set-ups from the side, to scale",
   "figure.spoken":
     "At {angle} past the top: the hip is at {hip_a} now and {hip_b} in the new set-up, the knee at {knee_a} and {knee_b}.",
-  "figure.reading": "**{angle}** past the top: hip {hip_a} now, {hip_b} new; knee {knee_a} and {knee_b}.",
+  "figure.reading":
+    "**{angle}** past the top the hip is at {hip_a} now and {hip_b} in the new set-up, the knee at {knee_a} and {knee_b}.",
   "figure.now": "now",
   "figure.new": "new",
   "figure.slider": "Crank angle past the top",
@@ -74,7 +75,7 @@ export default {
 
   "level.already": "**As open as now.** The new set-up leaves the hip within a tenth of a degree of where it is.",
   "level.tighter": "**To be as open as now,** the new set-up needs one of these: {ways}.",
-  "level.wider": "**The new set-up has room to spare:** one of these would take it up again: {ways}.",
+  "level.wider": "**The new set-up has room to spare:** one of these would use it up: {ways}.",
   "level.none": "**No single change** of crank, saddle, seat angle or pads makes the new set-up as open as now.",
   "give-back":
     "**Lower in front, hip as open.** From where you are now, pads lower by {drop} close the hip by {hip}. Any one of these gives it back: {ways}.",
@@ -101,33 +102,33 @@ export default {
   "changes.pads": "Pads {by} lower",
   "changes.out-of-reach": "out of reach",
 
-  knee: "**The knee.** At its straightest it is {short} short of straight now, and {short_new} in the new set-up. A review of the studies advises 25 to 30°. Set to 25° at rest, riders in one study pedalled at 29\u00a0±\u00a05°.",
+  knee: "**The knee.** At its straightest it is {short} short of straight now, and {short_new} in the new set-up. A review of the studies advises 25 to 30°, though little is known about injury. Set to 25° at rest, riders in one study pedalled at 29\u00a0±\u00a05°.",
   takes:
-    "**What it takes.** Shorter cranks are a cheap way to open the hip: a review of sprint cycling found crank length no factor in power from 165 to 180\u00a0mm. A lower front costs some riders power and others none, so test it.",
+    "**What it takes.** Shorter cranks are an easy way to open the hip. A review of sprint cycling found crank length no factor in power from 165 to 180\u00a0mm. A lower front takes power from some riders and not from others, so test it.",
   price:
-    "**What is it worth?** This page counts degrees. For the watts, ride both front ends in one test and let “Which position” price them. {open}",
+    "**What is it worth?** This page counts degrees. For the watts, ride both front ends in one test and let “Which position” compare them. {open}",
   "price.open": "Open it",
   caution:
-    "**Not a verdict on your body.** This is a leg of sticks in one plane. Change one thing at a time, in small steps, ride easily for a while after each, and stop if anything hurts or goes numb: knees, hips, back, neck, hands or where you sit. Ask a clinician or a bike fitter. Try set-ups away from traffic; the event’s own rules for saddle and bars come first.",
+    "**This is not a verdict on your body.** It is a leg of sticks in one plane. Change one thing at a time, in small steps, and ride easily for a while after each. Stop if anything hurts or goes numb: knees, hips, back, neck, hands or where you sit. Ask a clinician or a bike fitter. Try set-ups away from traffic; the event’s own rules for saddle and bars come first.",
 
   "why.gist": "The thigh comes up highest just after the top, where the pedal is still near its highest.",
   "why.hip":
-    "The hip is tightest at {at} past the top, when the thigh is highest. A shorter crank lifts the pedal less, and with the saddle raised by as much the whole leg hangs from higher up: both let the thigh stay lower. Lowering the pads does nothing to the leg; the torso simply comes down to meet it, degree for degree.",
+    "The hip is tightest at {at} past the top, when the thigh is highest. A shorter crank lifts the pedal less, and with the saddle raised by as much, the whole leg hangs from higher up. Both let the thigh stay lower. Lowering the pads does nothing to the leg; the torso simply comes down to meet it, degree for degree.",
   "why.seat":
-    "Turning the seat forward about the crank’s axle turns leg and hip together, so the same torso angle leaves more room: about a degree for a degree with a still ankle, and some more with one that moves. That is why time-trial saddles sit far forward.",
+    "Turning the seat forward about the crank’s axle turns leg and hip together, so the same torso angle leaves more room. With a still ankle that is about a degree for a degree, and some more with one that moves. That is one reason why time-trial saddles sit far forward.",
   "why.speed":
     "At {cadence} the thigh swings up and down once a turn. Longer cranks swing it further, so it must go faster; a higher cadence makes it go faster too.",
 
-  "how.gist": "Thigh, shank and foot as links between a still hip and a turning pedal.",
+  "how.gist": "Thigh, shank and foot as links between a still hip and a turning pedal",
   "how.loop":
     "Hip, knee, ankle and pedal are joined by stiff links in one plane. The hip joint lies on the line from the crank’s axle through the top of the saddle, {above} beyond the saddle (assumed). The saddle’s height is measured along that line, and the seat angle is that line’s, not the frame’s.",
   "how.frozen":
-    "With an ankle that stays, shank and foot are one bent link at {ankle} (assumed). With an ankle that moves, the line from ankle to pedal points {pitch} down on average and {swing} more or less over the turn, toes lowest at the back (assumed). The second reads about ten degrees more open than the first: compare within one, and never with a protractor on skin.",
+    "With an ankle that stays, shank and foot are one bent link at {ankle} (assumed). With an ankle that moves, the line from ankle to pedal points {pitch} down on average and {swing} more or less over the turn. The toes are lowest at the back (assumed). The second reads about ten degrees more open than the first: compare within one, and never with a protractor on skin.",
   "how.formula": "hip angle equals torso angle minus thigh angle, the thigh’s angle following from the law of cosines",
   "how.torso":
-    "The torso is the line from hip joint to shoulder joint. Given the drop to the pads, the shoulder stands an upper arm above them, the arm upright: the sine of the torso’s angle is upper arm less drop less the hip’s height over the saddle, all divided by the trunk’s length.",
+    "The torso is the line from hip joint to shoulder joint. Given the drop to the pads, the shoulder stands an upper arm above them, with the arm upright. The sine of the torso’s angle is a height over the trunk’s length. That height is the upper arm, less the drop, less the height of the hip over the saddle.",
   "how.rates":
-    "How fast the thigh turns comes from the linkage’s own derivatives, and the tightest and fastest places from the roots of the next one, not from a grid. The ± is one standard deviation: every unsure length is moved up and down in turn, in both set-ups alike.",
+    "How fast the thigh turns is calculated exactly from the linkage, and so are the tightest and the fastest places. The ± is one standard deviation: every unsure length is moved up and down in turn, in both set-ups alike.",
   "how.none":
     "No published table of such a leg was found to check against. The page is checked against the same linkage worked out in 40-digit arithmetic.",
   "how.τ": "torso above the horizontal",
@@ -137,10 +138,10 @@ export default {
   "how.L": "lower link: shank, or shank and foot together",
 
   lengths: "Your own lengths",
-  "lengths.gist-guessed": "{count} guessed from your height; type what you have measured.",
-  "lengths.gist-typed": "All of them typed.",
+  "lengths.gist-guessed": "{count} guessed from your height; type what you have measured",
+  "lengths.gist-typed": "All of them typed",
   "lengths.how":
-    "From joint to joint, which a tape finds to about a centimetre: the hip joint lies under the bony point at the side of the hip, the knee at its crease, the ankle at its outer knob. The shares of height behind a guess are from memory.",
+    "Measure from joint to joint, which a tape finds to about a centimetre. The hip joint lies under the bony point at the side of the hip, the knee at its crease, the ankle at its outer knob. The shares of height behind a guess are from memory.",
   "lengths.thigh_m": "Hip joint to knee",
   "lengths.shank_m": "Knee to ankle",
   "lengths.foot_m": "Ankle to pedal axle",
@@ -153,8 +154,8 @@ export default {
   "lengths.guess": "a guess",
   "lengths.guess-again": "Guess again",
 
-  "table.gist": "Both set-ups at every fifteenth degree of the crank.",
-  "table.caption": "Angles in degrees and thigh speed in degrees a second, over one turn of the crank.",
+  "table.gist": "Both set-ups at every fifteenth degree of the crank",
+  "table.caption": "Angles in degrees and thigh speed in degrees a second, over one turn of the crank",
   "table.crank": "Crank",
   "table.hip_a": "Hip, now",
   "table.hip_b": "Hip, new",

@@ -2,7 +2,7 @@
 /** More power, or less drag? */
 
 export default {
-  ask: "{distance} of {course}, {effort} at a CdA of {cda} {day}, which is worth more: {power} more power or {drag} less drag?",
+  ask: "{distance} of {course}, {effort} at a [CdA|cda] of {cda} {day}, which is worth more: {power} more power or {drag} less drag?",
   morePowerBy: "More power by",
   lessDragBy: "Less drag by",
 
@@ -18,9 +18,9 @@ export default {
   spokenDrag: "Less drag is faster than more power by {figure}, plus or minus {spread}",
   spokenLevel: "More power and less drag are level.",
   rulerPower:
-    "From less drag on the left to more power on the right: more power is ahead by {figure}, two times in three within {spread} of that.",
+    "From less drag on the left to more power on the right: more power is ahead by {figure}, give or take {spread}.",
   rulerDrag:
-    "From less drag on the left to more power on the right: less drag is ahead by {figure}, two times in three within {spread} of that.",
+    "From less drag on the left to more power on the right: less drag is ahead by {figure}, give or take {spread}.",
   threeTimes: "The three finish times",
   asYouAre: "As you are",
   caution:
@@ -30,26 +30,26 @@ export default {
   onePercent: "One percent of CdA is worth {watts} to you.",
   onePercentAnd: "One percent of CdA is worth {watts} to you; {percent} is worth {more}.",
   airTakes: "Air takes {share} of your work;",
-  airTakesAll: "Air takes more than your own work, the hill paying the rest;",
+  airTakesAll: "Air takes more than your own work, and the hill gives the rest;",
   tiesAt: "on a flat road the two changes tie when it takes **{tie}**.",
   neverTies: "no share would make these two changes tie.",
   exchange: "What one is worth in the other",
   sameTime: "Each row is worth the same time",
   ratesHold:
-    "These are the rates at your own point, at the same power all the way: true for small changes, and a little off for large ones.",
+    "These rates hold at your own point, at the same power all the way. They are true for small changes, and a little off for large ones.",
   change: "Change",
   areaOfCda: "{unit} of CdA",
   percentOfCda: "{percent} of CdA",
-  ofCrr: "{amount} Crr",
+  ofCrr: "{amount} of [Crr|crr]",
   exchangeGist:
-    "A watt is worth {area}. In watts: {smallArea} is worth {forArea}, a kilogram {forKilogram}, {smallCrr} of rolling resistance {forCrr}.",
+    "A watt is worth {area}. In watts, {smallArea} is worth {forArea}, a kilogram {forKilogram}, and {smallCrr} of rolling resistance {forCrr}.",
 
   // The map, and the map as a table.
   mapTitle: "Finish time for every power and drag area",
   mapX: "power, {unit}",
   mapY: "drag area CdA, {unit}",
   mapYou: "You on the map: left and right change power, up and down change drag area",
-  evenTrade: "{time}, an even trade",
+  evenTrade: "{time} all along this line",
   tradeRate: "{watts} for {area}",
   pointSpoken: "{power} at {drag}: {time}",
   powerChange: "{percent} more power",
@@ -57,60 +57,59 @@ export default {
   eachLine: "each line is one finish time",
   mapDescription:
     "Finish time falls to the right, with more power, and downwards, with less drag area. You stand at {power} and {drag}, {time}. {morePower} is {powerDiffers}; {lessDrag} is {dragDiffers}.",
-  mapReading: "**{power}** and **{drag}**: **{time}**, {speed}.",
+  mapReading: "**{power}** and **{drag}** give **{time}**, at {speed}.",
   dragRingEven: "Drag the ring, or use the arrow keys: sideways moves your critical power.",
   dashedRing: "The dashed ring is how well your numbers are known.",
   timesCaption: "Finish time by power and drag area",
-  timesGist: "Finish times for round powers and drag areas around yours.",
+  timesGist: "Finish times for round powers and drag areas around yours",
   timesTrouble: "There is no round range of powers and drag areas about these.",
 
   // What each takes.
   takes: "What each takes",
-  takesGistClose: "The seconds are close. The price seldom is.",
-  takesGist: "Training on the one side, a lower shape on the other, and what is published about both.",
-  takesLeadClose: "The seconds are close. What they take is not:",
-  takesLead: "What each takes:",
+  takesGistClose: "The times are close; the effort is not.",
+  takesGist: "Training on the one side, a smaller shape or better kit on the other, and what is published about both",
+  takesLeadClose: "The times are close. What they ask of you is not:",
+  takesLead: "What each asks of you:",
   heldFor: "today your curve gives you that for **{time}**",
   heldNot: "today your curve does not give you that at all",
   heldAlways: "today your curve already gives you that for as long as you like",
   powerTakes:
-    "{lead} {percent} more is {watts}; {held}, and this ride would last {time}. Published: four weeks of intervals made highly trained riders’ {trial} trials {low} to {high} better.",
+    "{lead} {percent} more is {watts}; {held}, and this ride would last {time}. In one study, four weeks of intervals made highly trained riders’ {trial} trials {low} to {high} better.",
   powerTakesLead: "More power takes training.",
-  dragTakes:
-    "{lead} Published: lower bars cut CdA by {cda} in five riders, and their power by {power}. Your {percent} stops paying once it costs you about **{price}**.",
-  dragTakesLead: "Less drag takes a lower shape.",
+  dragTakes: "{lead} In one study, lower bars cut five riders’ CdA by {cda} and their power by {power}.",
+  dragTakesLead: "Less drag takes a smaller shape or better kit.",
   closeCall:
-    "The seconds are close, so the choice is mostly one of price. That is why position so often wins although the clock calls it nearly level.",
-  oneFavoured: "The seconds favour one of the two here, but they are not the price.",
+    "The times are close, so what counts most is which is easier for you to get. So position can be the better choice although the clock calls it nearly level.",
+  oneFavoured: "One is faster here; what each asks of you still counts.",
   price:
-    "If you already train, a tenth more power is a lot to ask; lower bars can be tried in an afternoon. But a shape that takes as much power as it is worth, or that is lost in the last miles, is not fast: measure your power in it before you decide.",
+    "If you already train, a tenth more power is a lot to ask; lower bars can be tried in an afternoon. But a shape is not fast if it takes as much power as it is worth, or if it is lost in the last miles. Measure your power in it before you decide.",
   ownCurve:
-    "At {power} your power curve lasts {time}; at {more}, {held}. For a finish time like yours it allows {sustainable}.",
+    "At {power} your power curve lasts {time}; at {more}, {held}. For a ride as long as yours it allows {sustainable}.",
   ownCurveLong:
-    "At {power} your power curve lasts as long as this ride needs; at {more}, {held}. For a finish time like yours it allows {sustainable}.",
+    "At {power} your power curve lasts as long as this ride needs; at {more}, {held}. For a ride as long as yours it allows {sustainable}.",
   ownDrag:
-    "On the other side, {percent} less drag is {lower} in place of {area}, and stops paying once the new shape costs about **{price}**.",
+    "On the other side, {percent} less drag is {lower} in place of {area}. It no longer helps once the new shape takes about **{price}** of your power.",
   trainedRiders:
-    "**Trained riders:** highly trained cyclists, four weeks of intervals: {trial} trial {low} to {high} better.",
+    "**Trained riders:** four weeks of intervals made highly trained cyclists’ {trial} trials {low} to {high} better.",
   newRiders:
-    "**New riders:** no figure checked against a paper; from memory, {low} to {high} in two months. If you are new, more power is the cheaper of the two for a while.",
-  lowerBars: "**Lower bars:** {cda} less CdA and {power} less power, in five riders.",
+    "**New riders:** from memory, and not checked against a paper, they gain {low} to {high} in two months. If you are new, more power is the easier of the two for a while.",
+  lowerBars: "**Lower bars:** five riders had {cda} less CdA and {power} less power.",
   torsoAngle:
-    "**Torso angle:** {watts} less power at the anaerobic threshold at a torso angle of {angle}, in eleven riders; the low position won all the same.",
+    "**Torso angle:** at {angle}, eleven riders had {watts} less power at the anaerobic threshold, where a steady effort turns into a draining one. The low position won all the same.",
   takesCaution:
-    "Hard training and maximal efforts want a healthy heart and rest between; a change of fit wants small steps and, if anything hurts, a fitter or a physiotherapist.",
+    "Hard training and maximal efforts want a healthy heart and rest between. A change of fit wants small steps and, if anything hurts, a fitter or a physiotherapist.",
 
   // Why, and how it is worked out.
   whyGistTie: "Air takes {share} of your work on this road. On a flat one the two changes tie when it takes {tie}.",
   whyGistNoTie: "Air takes {share} of your work on this road. No share would make these two changes tie.",
   whyGistDownTie:
-    "Air takes more than your own work on this road, the hill paying the rest. On a flat one the two changes tie when it takes {tie}.",
+    "Air takes more than your own work on this road, and the hill gives the rest. On a flat one the two changes tie when it takes {tie}.",
   whyGistDownNoTie:
-    "Air takes more than your own work on this road, the hill paying the rest. No share would make these two changes tie.",
+    "Air takes more than your own work on this road, and the hill gives the rest. No share would make these two changes tie.",
   whyPower:
-    "More power pays for everything that holds you back: {more} more for the air, the tyres, the bearings and the hill alike. Less drag cheapens the air only, here {share} of your work. But where it helps it helps by more than it seems: {less} less drag lets the same watts push {cheaper} more air aside, because dividing by {divisor} is what counts.",
+    "More power helps against everything that holds you back: {more} more for the air, the tyres, the bearings and the hill alike. Less drag helps against the air only, here {share} of your work. But there it helps more than it seems. With {less} less drag, the same watts push {cheaper} more air aside, because they now meet only {divisor} times the drag.",
   whyPowerDown:
-    "More power pays for everything that holds you back: {more} more for the air, the tyres, the bearings and the hill alike. Less drag cheapens the air only, which here takes more than your own work, the hill paying the rest. But where it helps it helps by more than it seems: {less} less drag lets the same watts push {cheaper} more air aside, because dividing by {divisor} is what counts.",
+    "More power helps against everything that holds you back: {more} more for the air, the tyres, the bearings and the hill alike. Less drag helps against the air only, which here takes more than your own work, and the hill gives the rest. But there it helps more than it seems. With {less} less drag, the same watts push {cheaper} more air aside, because they now meet only {divisor} times the drag.",
   whyBelow:
     "On a flat road in still air those two facts balance when air takes {tie} of the work. Where it takes less, more power is ahead; where it takes more, less drag is. You are below it.",
   whyAbove:
@@ -122,7 +121,7 @@ export default {
   whyNever: "With changes as unequal as these, the same one wins on every flat road.",
   whyShare:
     "Climbing, soft tyres and slow riding push the share down and favour power. Speed, smooth tyres and headwinds push it up and favour less drag. Try a hill, or a record speed, in the sentence above.",
-  howGist: "The same ride, one number changed at a time, so what is common to all cancels.",
+  howGist: "The same ride with one number changed at a time, so that what all share cancels",
   howThreeRides:
     "The ride is worked out three times, as you are, with more power and with less drag, on the same road on the same day. What is uncertain in all three alike, the model’s own error included, cancels in the difference. That is why a difference of seconds can be surer than the finish time it stands beside.",
   formulaForces:
@@ -137,9 +136,13 @@ export default {
   symbolSlope: "slope of the road",
   symbolBearings: "drag of the bearings, N",
   howTie:
-    "Without a yaw table, drag lies along the apparent wind. On a flat calm road the share of air f at which the two changes give one speed follows from two lines, r being the ratio of the new speed to the old, x the share of extra power and y the share of drag saved:",
+    "Without a [yaw|yaw] table, drag lies along the apparent wind. On a flat calm road, two lines give the share of air f at which both changes lead to one speed. In them, r is the ratio of the new speed to the old. The share of extra power is x, and the share of drag saved is y:",
   formulaPower: "f r cubed plus one minus f times r equals one plus x",
   formulaDrag: "one minus y times f r cubed plus one minus f times r equals one",
   howEven:
-    "At a best even effort the whole power curve is raised, and the even power that it allows for just the resulting time is solved anew for each ride. The ± is one standard deviation: first from how the difference moves with each of your numbers, then, when your hands rest, counted in {draws} draws of them all.",
+    "At a best even effort the whole power curve is raised. The even power that it allows for just the resulting time is then solved anew for each ride. The ± is one standard deviation. It comes first from how the difference moves with each of your numbers, then, once you stop changing numbers, from {draws} tries of them all.",
+  dragLimit: "Your {percent} no longer helps once it takes about **{price}** of your power.",
+  lastsFor: "it lasts **{time}**",
+  lastsNot: "it does not last at all",
+  lastsAlways: "it lasts as long as you like",
 };

@@ -11,7 +11,7 @@ export default {
   chart: "Chart",
   table: "Table",
   saveAs: "Save “{name}” as {kind}",
-  savedAs: "Saved as {file}.",
+  savedAs: "It is saved as {file}.",
   notSaved: "“{name}” could not be saved as {kind}: {why}",
   noPicture: "The picture could not be made.",
   stillWorking: "it is still being worked out.",
@@ -23,11 +23,11 @@ export default {
   // The printed page.
   inputsAndLink: "Inputs and link",
   whatWentIn: "What went in",
-  plusMinus: "(± is one standard deviation; a number without one is taken as exact)",
+  plusMinus: "(the truth lies within ± two times in three; a number without one is taken as exact)",
   input: "{label} **{value}**",
   inputKnown: "{label} **{value}**, {known}",
   linkTooLong: "The link to these numbers is too long for paper. Share it, or save the question as a file.",
-  sameQuestion: "The same question with these numbers, to change and ask again: {link}",
+  sameQuestion: "Open this link to ask the same question with these numbers: {link}",
   qrCode: "QR code of the link",
 
   // Inputs.

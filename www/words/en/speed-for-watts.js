@@ -6,9 +6,9 @@ export default {
   byPower: "Holding a power of",
   bySpeed: "Riding at a speed of",
   askSpeed:
-    "{by} {amount} with a drag area of {cda} on a slope of {grade}, {day}: what speed does it buy, and where do the watts go?",
+    "{by} {amount} with a [drag area|cda] of {cda} on a slope of {grade}, {day}: what speed does it give, and where do the watts go?",
   askPower:
-    "{by} {amount} with a drag area of {cda} on a slope of {grade}, {day}: what does it take, and where do the watts go?",
+    "{by} {amount} with a [drag area|cda] of {cda} on a slope of {grade}, {day}: what power does it take, and where do the watts go?",
   slopeHere: "Slope of the road here",
   directionHere: "Direction of the road here",
 
@@ -20,9 +20,9 @@ export default {
   drivetrain: "drivetrain",
 
   // The answer.
-  buys: "{power} buys",
+  buys: "{power} gives",
   takes: "{speed} takes",
-  spokenBuys: "{power} buys {speed}, plus or minus {spread}.",
+  spokenBuys: "{power} gives {speed}, plus or minus {spread}.",
   spokenTakes: "{speed} takes {power}, plus or minus {spread}.",
   whereWattsGo: "Where the watts go",
   into: "Into",
@@ -38,33 +38,33 @@ export default {
   inStandardAir: "In standard air",
 
   // Notes.
-  nextTen: "The next {ten} buy **{gain}**. One percent more power is {percent} more speed.",
+  nextTen: "The next {ten} add **{gain}**. One percent more power is {percent} more speed.",
   percentForPercent:
-    "**Percent for percent.** One percent less drag area is {cda}, one percent thinner air {density}, one percent less mass {mass}, one percent less rolling resistance {rolling}.",
+    "**One percent of each.** One percent less drag area makes you {cda}, and one percent thinner air {density}. One percent less mass makes you {mass}, and one percent less [rolling resistance|crr] {rolling}.",
   percentFaster: "{percent} faster",
   percentSlower: "{percent} slower",
-  airStandard: "**Today’s air.** {density}, as on a standard day at sea level.",
-  airThinner: "**Today’s air.** {density}, {percent} thinner than a standard day at sea level.",
-  airThicker: "**Today’s air.** {density}, {percent} thicker than a standard day at sea level.",
+  airStandard: "**Today’s air** weighs {density}, as on a standard day at sea level.",
+  airThinner: "**Today’s air** weighs {density}; it is {percent} thinner than on a standard day at sea level.",
+  airThicker: "**Today’s air** weighs {density}; it is {percent} thicker than on a standard day at sea level.",
   windAgainst:
-    "Of the forecast wind, {wind} reaches you: {head} against you, {cross} across. You feel {felt} of air, {yaw} off your nose.",
+    "Of the forecast wind, {wind} reaches you: {head} against you, {cross} across. You feel {felt} of air at a [yaw angle|yaw] of {yaw}.",
   windBehind:
-    "Of the forecast wind, {wind} reaches you: {head} from behind, {cross} across. You feel {felt} of air, {yaw} off your nose.",
+    "Of the forecast wind, {wind} reaches you: {head} from behind, {cross} across. You feel {felt} of air at a [yaw angle|yaw] of {yaw}.",
   noWind: "There is no wind.",
   caution:
-    "Eyes on the road: a speed on this page is no reason to hold your head down in traffic, a crosswind or a descent. Event rules and the law of the road come first.",
-  howLongHold: "How long can I hold it?",
+    "Keep your eyes on the road. No speed on this page is a reason to hold your head down in traffic, a crosswind or a descent. Event rules and the law of the road come first.",
+  howLongHold: "How long can I hold this power?",
 
   // Why.
-  whyShare: "Air takes {share} of the load on the road; what goes into air grows with the cube of speed.",
+  whyShare: "Air makes up {share} of the load on the road; the power into air grows with the cube of speed.",
   whyGiven:
-    "Air takes {watts}, and the hill or the wind gives some of it back; what goes into air grows with the cube of speed.",
+    "Air takes {watts}, and the hill or the wind gives some of it back; the power into air grows with the cube of speed.",
   whyCubeShare:
-    "The power that goes into the air grows with the cube of the speed through it; tyres and hill grow with speed alone. Air takes {share} of the load on the road at {speed}, so each further watt buys less speed than the one before: that is the falling curve.",
+    "In still air, power into the air grows with the cube of speed; what tyres and hill take grows only in step with it. At {speed}, air makes up {share} of the load on the road. So each further watt gives less speed than the one before: that is the falling curve.",
   whyCubeGiven:
-    "The power that goes into the air grows with the cube of the speed through it; tyres and hill grow with speed alone. Air takes {watts} at {speed}, and the hill or the wind gives some of it back. So each further watt buys less speed than the one before: that is the falling curve.",
+    "In still air, power into the air grows with the cube of speed; what tyres and hill take grows only in step with it. At {speed}, air takes {watts}, and the hill or the wind gives some of it back. So each further watt gives less speed than the one before: that is the falling curve.",
   whyThird:
-    "Were there nothing but air, one percent more power would buy a third of a percent of speed; on a steep climb, nearly a whole percent. Your own figure lies between.",
+    "If there were only air, one percent more power would give a third of a percent more speed. On a steep climb it gives nearly a whole percent. Your own figure lies between.",
 
   // Charts.
   stackTitle: "Where the watts go at every speed",
@@ -73,10 +73,10 @@ export default {
   powerAxisGiven: "power, {unit}",
   speedHandle: "You: left and right change your speed, and the watts with it",
   readWatts: "Read the watts at a speed",
-  gainTitle: "What the next ten watts buy at every power",
-  gainAxis: "what {ten} more buy, {unit}",
+  gainTitle: "What the next ten watts add at every power",
+  gainAxis: "what {ten} more add, {unit}",
   powerHandle: "You: left and right change your power",
-  readGain: "Read what ten watts more buy at a power",
+  readGain: "Read what ten watts more add at a power",
   inAll: "in all",
   stackDescription:
     "Watts at every speed up to {most}, stacked by where they go. At {speed} they are {power}, {share} of the load on the road being air.",
@@ -85,12 +85,12 @@ export default {
   stackReadingGiven: "**{power}** at **{speed}**: the road and the wind give {given} besides.",
   gainDescription:
     "What ten more watts add to speed at every power up to {most}: it falls as power grows. At {power} it is {gain}.",
-  gainSeries: "ten watts more buy",
-  gainSpoken: "{power}: ten more buy {gain}",
-  gainReading: "At {power} ten watts more buy **{gain}**.",
+  gainSeries: "ten watts more add",
+  gainSpoken: "{power}: ten more add {gain}",
+  gainReading: "At {power}, ten watts more add **{gain}**.",
 
   // As a table.
-  tableGist: "Watts by speed, and what ten more would add.",
+  tableGist: "Watts by speed, and what ten more would add",
   tableCaption: "Power at the pedals by speed and where it goes, in watts; and what ten more would add, in {unit}.",
   speedIn: "Speed, {unit}",
   powerIn: "Power, {unit}",
@@ -102,7 +102,7 @@ export default {
   tenMoreIn: "{ten} more, {unit}",
 
   // How it is worked out.
-  howGist: "The forces on the road, added up, times the speed.",
+  howGist: "The forces on the road, added up, times the speed",
   howSteady: "At a steady speed the power that reaches the road equals the forces on it times the speed:",
   formulaPower: "eta times P equals v times the sum of air, rolling, hill and bearing forces",
   formulaAir: "the air force is one half rho times drag area times apparent wind times the sum of v and headwind",
@@ -115,6 +115,6 @@ export default {
   symbolRolling: "rolling-resistance coefficient, mass of rider and bicycle, gravity, slope",
   symbolBearings: "a constant force and one that grows with speed",
   howFound:
-    "The speed for given watts is the one at which the two sides are equal; it is found by a root search. What ten watts more buy is the difference of two such speeds. A forecast’s wind is brought down to your height by the log law over the land you name. Each ± is first order: every uncertain number is moved by its own ± and the effects are added in squares.",
-  howNot: "Not in it: gusts, the speed of traffic, and a road that is rougher here than there.",
+    "The speed for given watts is the one at which the two sides are equal; it is found by a root search. What ten watts more add is the difference of two such speeds. A forecast’s wind is brought down to your height by the log law over the land you name. For each ±, every uncertain number is moved by its own ± and the effects are added in squares.",
+  howNot: "Gusts, the speed of traffic, and a road that is rougher here than there are left out.",
 };

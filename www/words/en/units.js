@@ -44,4 +44,5 @@ export default {
   under_a_second: "less than a second",
   faster_by: "faster by {figure}",
   slower_by: "slower by {figure}",
+  "mi.one": "mile",
 };

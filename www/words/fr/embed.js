@@ -18,10 +18,11 @@ export default {
   copyLines: "Copier les deux lignes",
   inFrame: "Dans un cadre, là où ils ne le sont pas",
   copyFrame: "Copier le cadre",
-  copied: "Copié.",
-  selected: "Sélectionné : copie-le avec ton clavier.",
+  copied: "C’est copié.",
+  selected: "C’est sélectionné : copie-le avec ton clavier.",
   workItOut: "Calcule-le dans Fasterby",
-  contentPolicy: "Un site avec une politique de contenu a aussi besoin de : {directives}. Pour le cadre : {frame}.",
+  contentPolicy:
+    "Un site avec une politique de contenu a aussi besoin de : {directives}. Le cadre a besoin de : {frame}.",
   keepStill:
     "Pour que ta page reste immobile pendant que la question se charge, donne-lui de la place dans ta propre feuille de style : {rule}",
 };

@@ -3,9 +3,9 @@
 
 /** @satisfies {import("../books.d.ts").Texts<"leg-room">} */
 export default {
-  ask: "Je mesure {stature}. Aujourd’hui je roule avec des manivelles de {crank_a} à {cadence_a}, la selle à {saddle_a} de leur axe et à {seat_a}, et {front_a}. Et avec des manivelles de {crank_b} à {cadence_b}, la selle à {saddle_b} et à {seat_b}, et {front_b}, avec {model} ?",
+  ask: "Je mesure {stature}. Mon réglage a des manivelles de {crank_a} à {cadence_a}, la selle à {saddle_a} de leur axe, un angle de selle de {seat_a} et {front_a}. Que change-t-on avec des manivelles de {crank_b} à {cadence_b}, la selle à {saddle_b}, un angle de {seat_b} et {front_b} ? Fais le calcul avec {model}.",
   front: "{choice} {tail}",
-  "front.label": "Comment l’avant est donné",
+  "front.label": "Comment le poste de pilotage est donné",
   "front.by-pads": "les repose-coudes",
   "front.by-torso": "le tronc",
   "front.drop": "{drop} sous la selle",
@@ -13,14 +13,14 @@ export default {
   "model.label": "Ce que fait la cheville",
   "model.ankling": "une cheville mobile",
   "model.frozen": "une cheville fixe",
-  "number.a": "{label}, aujourd’hui",
+  "number.a": "{label}, réglage actuel",
   "number.b": "{label}, nouveau réglage",
 
   "verdict.opens": "Le **nouveau réglage** ouvre la hanche de",
   "verdict.closes": "Le **nouveau réglage** ferme la hanche de",
   "verdict.level": "Le **nouveau réglage** laisse la hanche comme elle est",
-  "verdict.one-in-closes": "trop serré : 1\u00a0fois sur\u00a0{count} il la ferme",
-  "verdict.one-in-opens": "trop serré : 1\u00a0fois sur\u00a0{count} il l’ouvre",
+  "verdict.one-in-closes": "trop serré pour trancher : 1\u00a0fois sur\u00a0{count}, il la ferme",
+  "verdict.one-in-opens": "trop serré pour trancher : 1\u00a0fois sur\u00a0{count}, il l’ouvre",
   "verdict.spoken-opens":
     "Le nouveau réglage ouvre la hanche de {figure} là où elle est la plus fermée, plus ou moins {spread}.",
   "verdict.spoken-closes":
@@ -49,44 +49,44 @@ export default {
 
   "figure.title": "Les deux réglages vus de côté, à l’échelle",
   "figure.spoken":
-    "À {angle} après le point haut : la hanche est à {hip_a} aujourd’hui et à {hip_b} avec le nouveau réglage, le genou à {knee_a} et {knee_b}.",
+    "À {angle} après le point mort haut, la hanche est à {hip_a} pour le réglage actuel et {hip_b} pour le nouveau. Le genou est à {knee_a} et {knee_b}.",
   "figure.reading":
-    "**{angle}** après le point haut : hanche {hip_a} aujourd’hui, {hip_b} ensuite ; genou {knee_a} et {knee_b}.",
-  "figure.now": "avant",
-  "figure.new": "après",
-  "figure.slider": "Angle de manivelle après le point haut",
-  "figure.slider-value": "{angle} après le point haut",
+    "À **{angle}** après le point mort haut, la hanche est à {hip_a} (actuel) et {hip_b} (nouveau), le genou à {knee_a} et {knee_b}.",
+  "figure.now": "actuel",
+  "figure.new": "nouveau",
+  "figure.slider": "Angle de manivelle après le point mort haut",
+  "figure.slider-value": "{angle} après le point mort haut",
   "figure.play": "Tourner la manivelle",
   "figure.pause": "Arrêter la manivelle",
   "figure.tightest": "Hanche la plus fermée",
   "figure.straightest": "Genou le plus tendu",
 
-  "chart.crank": "angle de manivelle après le point haut",
+  "chart.crank": "angle de manivelle après le point mort haut",
   "chart.hip": "angle de hanche",
   "chart.hip-title": "Angle de hanche sur un tour de manivelle",
   "chart.hip-desc":
-    "L’angle entre le tronc et la cuisse sur un tour, pour les deux réglages. Il est le plus fermé à {at_a} après le point haut aujourd’hui, {hip_a}, et à {at_b} avec le nouveau réglage, {hip_b}.",
+    "Voici l’angle entre le tronc et la cuisse sur un tour, pour les deux réglages. Le réglage actuel le ferme le plus à {at_a} après le point mort haut, {hip_a} ; le nouveau à {at_b}, {hip_b}.",
   "chart.hip-reader": "Lire les angles de hanche à un angle de manivelle",
   "chart.thigh": "rotation de la cuisse, positive vers le haut",
   "chart.thigh-title": "À quelle vitesse tourne la cuisse, sur un tour de manivelle",
   "chart.thigh-desc":
-    "À quelle vitesse tourne la cuisse sur un tour, positive vers le haut. Elle est la plus rapide à {at_a} après le point haut aujourd’hui, {thigh_a}, et à {at_b} avec le nouveau réglage, {thigh_b}.",
+    "Voici à quelle vitesse tourne la cuisse sur un tour, positive vers le haut. Avec le réglage actuel, elle est la plus rapide à {at_a} après le point mort haut, {thigh_a} ; avec le nouveau à {at_b}, {thigh_b}.",
   "chart.thigh-reader": "Lire la vitesse de la cuisse à un angle de manivelle",
   "chart.now": "actuel",
   "chart.new": "nouveau réglage",
   "chart.handle": "Toi : gauche et droite tournent la manivelle",
 
   "level.already":
-    "**Aussi ouverte qu’aujourd’hui.** Le nouveau réglage laisse la hanche à un dixième de degré près où elle est.",
+    "**Aussi ouverte qu’à présent.** Le nouveau réglage laisse la hanche à un dixième de degré près où elle est.",
   "level.tighter":
-    "**Pour être aussi ouvert qu’aujourd’hui,** il faut au nouveau réglage l’une de ces choses : {ways}.",
-  "level.wider": "**Le nouveau réglage a de la marge :** l’une de ces choses la reprendrait : {ways}.",
+    "**Pour être aussi ouvert qu’à présent,** il faut au nouveau réglage l’un de ces changements : {ways}.",
+  "level.wider": "**Le nouveau réglage a de la marge :** l’un de ces changements la reprendrait : {ways}.",
   "level.none":
-    "**Aucun changement seul** de manivelle, de selle, d’angle de selle ou de repose-coudes ne rend le nouveau réglage aussi ouvert qu’aujourd’hui.",
+    "**Aucun changement seul** de manivelle, de selle, d’angle de selle ou de repose-coudes ne rend le nouveau réglage aussi ouvert qu’à présent.",
   "give-back":
-    "**Plus bas devant, hanche aussi ouverte.** À partir d’aujourd’hui, des repose-coudes {drop} plus bas ferment la hanche de {hip}. L’une de ces choses le compense : {ways}.",
+    "**Plus bas devant, hanche aussi ouverte.** À partir du réglage actuel, des repose-coudes {drop} plus bas ferment la hanche de {hip}. L’un de ces changements le compense : {ways}.",
   "give-back.none":
-    "**Plus bas devant.** À partir d’aujourd’hui, des repose-coudes {drop} plus bas ferment la hanche de {hip}.",
+    "**Plus bas devant.** À partir du réglage actuel, des repose-coudes {drop} plus bas ferment la hanche de {hip}.",
   "way.crank-shorter": "des manivelles {by} plus courtes et la selle d’autant plus haute",
   "way.crank-longer": "des manivelles {by} plus longues et la selle d’autant plus basse",
   "way.saddle-higher": "la selle {by} plus haute, les repose-coudes suivant",
@@ -97,7 +97,7 @@ export default {
   "way.pads-lower": "les repose-coudes {by} plus bas",
 
   "changes.title":
-    "Ce que de petits changements font à la hanche la plus fermée, au genou le plus tendu et à la cuisse la plus rapide, à partir d’aujourd’hui",
+    "Ce que de petits changements du réglage actuel font : hanche la plus fermée, genou le plus tendu, cuisse la plus rapide",
   "changes.change": "Changement",
   "changes.hip": "Hanche",
   "changes.knee": "Genou",
@@ -109,35 +109,35 @@ export default {
   "changes.pads": "Repose-coudes {by} plus bas",
   "changes.out-of-reach": "hors de portée",
 
-  knee: "**Le genou.** Au plus tendu, il lui manque {short} d’extension aujourd’hui et {short_new} avec le nouveau réglage. Une revue des études conseille 25 à 30°. Réglés à 25° au repos, les cyclistes d’une étude pédalaient à 29\u00a0±\u00a05°.",
+  knee: "**Le genou.** Au plus tendu, il lui manque {short} d’extension dans le réglage actuel et {short_new} dans le nouveau. Une revue des études conseille 25 à 30°, même si l’on sait peu de chose sur les blessures. Réglés à 25° au repos, les cyclistes d’une étude pédalaient à 29\u00a0±\u00a05°.",
   takes:
-    "**Ce que cela demande.** Des manivelles plus courtes ouvrent la hanche à bon compte : une revue sur le sprint a trouvé que, de 165 à 180 mm, leur longueur ne joue pas sur la puissance. Un avant plus bas coûte de la puissance à certains et rien à d’autres, alors essaie.",
+    "**Ce que cela demande.** Des manivelles plus courtes ouvrent facilement la hanche. Une revue sur le sprint a trouvé que, de 165 à 180 mm, leur longueur ne joue pas sur la puissance. Un poste de pilotage plus bas prend de la puissance à certains et rien à d’autres, alors fais le test.",
   price:
-    "**Qu’est-ce que cela vaut ?** Cette page compte des degrés. Pour les watts, roule avec les deux avants dans un même essai et laisse « Quelle position » les chiffrer. {open}",
+    "**Qu’est-ce que cela vaut ?** Cette page compte des degrés. Pour les watts, roule avec les deux postes de pilotage dans un même test et laisse « Quelle position » les comparer. {open}",
   "price.open": "L’ouvrir",
   caution:
-    "**Pas un verdict sur ton corps.** C’est une jambe de bâtons dans un plan. Change une chose à la fois, par petits pas, roule tranquillement un moment après chacun, et arrête-toi si quelque chose fait mal ou s’engourdit : genoux, hanches, dos, nuque, mains ou assise. Demande à un médecin ou à un spécialiste de la position. On essaie loin de la circulation, et le règlement de l’épreuve pour la selle et le cintre passe d’abord.",
+    "**Ce n’est pas un verdict sur ton corps.** C’est une jambe de bâtons dans un plan. Change une chose à la fois, par petits pas, et roule tranquillement un moment après chacun. Arrête-toi si quelque chose fait mal ou s’engourdit : genoux, hanches, dos, nuque, mains ou assise. Demande à un médecin ou à un spécialiste de la position. On essaie loin de la circulation, et le règlement de l’épreuve pour la selle et le cintre passe d’abord.",
 
-  "why.gist": "La cuisse est au plus haut juste après le point haut, quand la pédale est encore presque en haut.",
+  "why.gist": "La cuisse est au plus haut juste après le point mort haut, quand la pédale est encore presque en haut.",
   "why.hip":
-    "La hanche est la plus fermée à {at} après le point haut, quand la cuisse est au plus haut. Une manivelle plus courte lève moins la pédale, et avec la selle d’autant plus haute toute la jambe pend de plus haut : les deux laissent la cuisse plus basse. Baisser les repose-coudes ne fait rien à la jambe ; le tronc descend simplement vers elle, degré pour degré.",
+    "La hanche est la plus fermée à {at} après le point mort haut, quand la cuisse est au plus haut. Une manivelle plus courte lève moins la pédale, et avec la selle d’autant plus haute toute la jambe pend de plus haut. Les deux laissent la cuisse plus basse. Baisser les repose-coudes ne fait rien à la jambe ; le tronc descend simplement vers elle, degré pour degré.",
   "why.seat":
-    "Avancer l’assise autour de l’axe du pédalier tourne la jambe et la hanche ensemble, et le même angle de tronc laisse plus de place : environ un degré par degré avec une cheville fixe, et un peu plus avec une qui bouge. C’est pourquoi les selles de contre-la-montre sont très en avant.",
+    "Avancer l’assise autour de l’axe du pédalier tourne la jambe et la hanche ensemble, et le même angle de tronc laisse plus de place. Avec une cheville fixe, c’est environ un degré par degré ; avec une qui bouge, c’est un peu plus. C’est une des raisons pour lesquelles les selles de contre-la-montre sont très en avant.",
   "why.speed":
     "À {cadence}, la cuisse monte et descend une fois par tour. Des manivelles plus longues la font aller plus loin, donc plus vite ; une cadence plus haute aussi.",
 
-  "how.gist": "Cuisse, jambe et pied comme des barres entre une hanche immobile et une pédale qui tourne.",
+  "how.gist": "Cuisse, jambe et pied comme des barres entre une hanche immobile et une pédale qui tourne",
   "how.loop":
     "Hanche, genou, cheville et pédale sont reliés par des barres rigides dans un plan. La hanche se trouve sur la ligne qui passe par l’axe du pédalier et le dessus de la selle, {above} plus loin (supposé). La hauteur de selle se mesure le long de cette ligne, et l’angle de selle est celui de cette ligne, non celui du cadre.",
   "how.frozen":
-    "Avec une cheville fixe, jambe et pied font une barre coudée à {ankle} (supposé). Avec une cheville mobile, la ligne de la cheville à la pédale pointe en moyenne {pitch} vers le bas, {swing} de plus ou de moins sur le tour, les orteils au plus bas à l’arrière (supposé). Le second modèle donne environ dix degrés de plus que le premier : compare à l’intérieur d’un seul, et jamais avec un rapporteur sur la peau.",
+    "Avec une cheville fixe, jambe et pied font une barre coudée à {ankle} (supposé). Avec une cheville mobile, la ligne de la cheville à la pédale pointe en moyenne {pitch} vers le bas, à {swing} près sur le tour. Les orteils sont au plus bas à l’arrière (supposé). Le second modèle donne environ dix degrés de plus que le premier : compare à l’intérieur d’un seul, et jamais avec un rapporteur sur la peau.",
   "how.formula": "angle de hanche égale angle du tronc moins angle de la cuisse, qui découle de la loi des cosinus",
   "how.torso":
-    "Le tronc est la ligne de la hanche à l’épaule. Si l’on donne le dénivelé des repose-coudes, l’épaule est un bras au-dessus d’eux, le bras vertical : le sinus de l’angle du tronc est le bras moins le dénivelé moins la hauteur de la hanche sur la selle, divisé par la longueur du tronc.",
+    "Le tronc est la ligne de la hanche à l’épaule. Si l’on donne le dénivelé des repose-coudes, l’épaule est un bras au-dessus d’eux, le bras vertical. Le sinus de l’angle du tronc est une hauteur divisée par la longueur du tronc. Cette hauteur est le bras, moins le dénivelé, moins la hauteur de la hanche sur la selle.",
   "how.rates":
-    "La vitesse de la cuisse vient des dérivées de la tringlerie elle-même, et les points les plus fermés et les plus rapides des racines de la suivante, non d’une grille. Le ± est un écart type : chaque longueur incertaine est déplacée tour à tour vers le haut et vers le bas, dans les deux réglages à la fois.",
+    "La vitesse de la cuisse est calculée exactement d’après le mécanisme, comme les points les plus fermés et les plus rapides. Le ± est un écart type : chaque longueur incertaine est allongée puis raccourcie tour à tour, dans les deux réglages à la fois.",
   "how.none":
-    "Aucune table publiée d’une telle jambe n’a été trouvée. La page est vérifiée avec la même tringlerie calculée à 40 chiffres.",
+    "Aucune table publiée d’une telle jambe n’a été trouvée. La page est vérifiée avec le même mécanisme calculé à 40 chiffres.",
   "how.τ": "tronc au-dessus de l’horizontale",
   "how.φ": "cuisse au-dessus de l’horizontale",
   "how.E": "de la hanche au bout de la barre inférieure",
@@ -145,10 +145,10 @@ export default {
   "how.L": "barre inférieure : jambe, ou jambe et pied ensemble",
 
   lengths: "Tes propres longueurs",
-  "lengths.gist-guessed": "Estimées d’après ta taille : {count} ; saisis ce que tu as mesuré.",
-  "lengths.gist-typed": "Toutes saisies.",
+  "lengths.gist-guessed": "Estimées d’après ta taille : {count} ; saisis ce que tu as mesuré",
+  "lengths.gist-typed": "Toutes saisies",
   "lengths.how":
-    "D’articulation à articulation, ce qu’un mètre ruban trouve à un centimètre près : la hanche est sous le point osseux sur le côté, le genou à son pli, la cheville à sa bosse extérieure. Les parts de la taille derrière une estimation sont de mémoire.",
+    "Mesure d’articulation à articulation, ce qu’un mètre ruban trouve à un centimètre près. La hanche est sous le point osseux sur le côté, le genou à son pli, la cheville à sa bosse extérieure. Les parts de la taille derrière une estimation sont de mémoire.",
   "lengths.thigh_m": "De la hanche au genou",
   "lengths.shank_m": "Du genou à la cheville",
   "lengths.foot_m": "De la cheville à l’axe de pédale",
@@ -161,13 +161,13 @@ export default {
   "lengths.guess": "estimation",
   "lengths.guess-again": "Estimer à nouveau",
 
-  "table.gist": "Les deux réglages tous les quinze degrés de manivelle.",
-  "table.caption": "Angles en degrés et vitesse de la cuisse en degrés par seconde, sur un tour de manivelle.",
+  "table.gist": "Les deux réglages tous les quinze degrés de manivelle",
+  "table.caption": "Angles en degrés et vitesse de la cuisse en degrés par seconde, sur un tour de manivelle",
   "table.crank": "Manivelle",
-  "table.hip_a": "Hanche, actuel",
-  "table.hip_b": "Hanche, nouveau",
+  "table.hip_a": "Hanche, actuelle",
+  "table.hip_b": "Hanche, nouvelle",
   "table.knee_a": "Genou, actuel",
   "table.knee_b": "Genou, nouveau",
-  "table.thigh_a": "Cuisse, actuel",
-  "table.thigh_b": "Cuisse, nouveau",
+  "table.thigh_a": "Cuisse, actuelle",
+  "table.thigh_b": "Cuisse, nouvelle",
 };

@@ -11,7 +11,7 @@ export default {
   chart: "Graphique",
   table: "Tableau",
   saveAs: "Enregistrer « {name} » en {kind}",
-  savedAs: "Enregistré sous {file}.",
+  savedAs: "C’est enregistré sous {file}.",
   notSaved: "« {name} » n’a pas pu être enregistré en {kind} : {why}",
   noPicture: "L’image n’a pas pu être faite.",
   stillWorking: "le calcul est encore en cours.",
@@ -22,12 +22,12 @@ export default {
 
   inputsAndLink: "Entrées et lien",
   whatWentIn: "Données d’entrée",
-  plusMinus: "(± est un écart type ; un chiffre sans ± est pris comme exact)",
+  plusMinus: "(la vérité est à ± près deux fois sur trois ; un chiffre sans ± est pris comme exact)",
   input: "{label} **{value}**",
   inputKnown: "{label} **{value}**, {known}",
   linkTooLong:
     "Le lien vers ces chiffres est trop long pour le papier. Partage-le, ou enregistre la question dans un fichier.",
-  sameQuestion: "La même question avec ces chiffres, à changer et à poser de nouveau : {link}",
+  sameQuestion: "Ouvre ce lien pour reposer la même question avec ces chiffres : {link}",
   qrCode: "Code QR du lien",
 
   typical: "typique",

@@ -7,9 +7,9 @@ export default {
   byPower: "Avec une puissance de",
   bySpeed: "À une vitesse de",
   askSpeed:
-    "{by} {amount}, une surface de traînée de {cda} et une pente de {grade}, {day} : quelle vitesse cela donne-t-il, et où vont les watts ?",
+    "{by} {amount}, une [surface de traînée|cda] de {cda} et une pente de {grade}, {day} : quelle vitesse cela donne-t-il, et où vont les watts ?",
   askPower:
-    "{by} {amount}, avec une surface de traînée de {cda} et une pente de {grade}, {day} : que faut-il, et où vont les watts ?",
+    "{by} {amount}, avec une [surface de traînée|cda] de {cda} et une pente de {grade}, {day} : quelle puissance faut-il, et où vont les watts ?",
   slopeHere: "Pente de la route ici",
   directionHere: "Direction de la route ici",
 
@@ -39,31 +39,32 @@ export default {
   nextTen:
     "Les {ten} suivants donnent **{gain}**. Un pour cent de puissance en plus, c’est {percent} de vitesse en plus.",
   percentForPercent:
-    "**Pour cent pour pour cent.** Un pour cent de surface de traînée en moins : {cda} ; un air un pour cent moins dense : {density} ; un pour cent de masse en moins : {mass} ; un pour cent de résistance au roulement en moins : {rolling}.",
+    "**Un pour cent de chaque.** Avec un pour cent de surface de traînée en moins, tu vas {cda} ; dans un air un pour cent moins dense, {density}. Avec un pour cent de masse en moins, tu vas {mass} ; avec un pour cent de [résistance au roulement|crr] en moins, {rolling}.",
   percentFaster: "{percent} plus vite",
   percentSlower: "{percent} moins vite",
-  airStandard: "**L’air du jour.** {density}, comme un jour standard au niveau de la mer.",
-  airThinner: "**L’air du jour.** {density}, {percent} moins dense qu’un jour standard au niveau de la mer.",
-  airThicker: "**L’air du jour.** {density}, {percent} plus dense qu’un jour standard au niveau de la mer.",
+  airStandard: "**L’air du jour** pèse {density}, comme un jour standard au niveau de la mer.",
+  airThinner:
+    "**L’air du jour** pèse {density} ; il est {percent} moins dense qu’un jour standard au niveau de la mer.",
+  airThicker: "**L’air du jour** pèse {density} ; il est {percent} plus dense qu’un jour standard au niveau de la mer.",
   windAgainst:
-    "Du vent prévu, {wind} t’arrivent : {head} de face, {cross} de côté. Tu sens {felt} de vent, à {yaw} de ton axe.",
+    "Il t’arrive {wind} du vent prévu : {head} de face, {cross} de côté. Tu sens {felt} de vent sous un [angle de lacet (yaw)|yaw] de {yaw}.",
   windBehind:
-    "Du vent prévu, {wind} t’arrivent : {head} dans le dos, {cross} de côté. Tu sens {felt} de vent, à {yaw} de ton axe.",
+    "Il t’arrive {wind} du vent prévu : {head} dans le dos, {cross} de côté. Tu sens {felt} de vent sous un [angle de lacet (yaw)|yaw] de {yaw}.",
   noWind: "Il n’y a pas de vent.",
   caution:
-    "Les yeux sur la route : aucune vitesse de cette page n’est une raison de garder la tête baissée dans la circulation, par vent de côté ou en descente. Le règlement de l’épreuve et le code de la route passent d’abord.",
-  howLongHold: "Combien de temps puis-je tenir ?",
+    "Garde les yeux sur la route. Aucune vitesse de cette page ne justifie de garder la tête baissée dans la circulation, par vent de côté ou en descente. Le règlement de l’épreuve et le code de la route passent d’abord.",
+  howLongHold: "Combien de temps puis-je tenir cette puissance ?",
 
   whyShare:
-    "L’air fait {share} de la résistance à l’avancement ; ce qui va dans l’air croît comme le cube de la vitesse.",
+    "L’air fait {share} de la résistance à l’avancement ; la puissance qu’il prend croît comme le cube de la vitesse.",
   whyGiven:
-    "L’air prend {watts}, et la pente ou le vent en rend une partie ; ce qui va dans l’air croît comme le cube de la vitesse.",
+    "L’air prend {watts}, et la pente ou le vent en rend une partie ; la puissance qu’il prend croît comme le cube de la vitesse.",
   whyCubeShare:
-    "La puissance qui va dans l’air croît comme le cube de la vitesse dans l’air ; les pneus et la pente ne croissent qu’avec la vitesse. À {speed}, l’air fait {share} de la résistance à l’avancement, donc chaque watt de plus donne moins de vitesse que le précédent : c’est la courbe qui descend.",
+    "Sans vent, la puissance pour l’air croît comme le cube de la vitesse, celle pour les pneus et la pente seulement comme la vitesse. À {speed}, l’air fait {share} de la résistance à l’avancement. Chaque watt de plus donne donc moins de vitesse que le précédent : c’est la courbe qui descend.",
   whyCubeGiven:
-    "La puissance qui va dans l’air croît comme le cube de la vitesse dans l’air ; les pneus et la pente ne croissent qu’avec la vitesse. À {speed}, l’air prend {watts}, et la pente ou le vent en rend une partie. Donc chaque watt de plus donne moins de vitesse que le précédent : c’est la courbe qui descend.",
+    "Sans vent, la puissance pour l’air croît comme le cube de la vitesse, celle pour les pneus et la pente seulement comme la vitesse. À {speed}, l’air prend {watts}, et la pente ou le vent en rend une partie. Chaque watt de plus donne donc moins de vitesse que le précédent : c’est la courbe qui descend.",
   whyThird:
-    "S’il n’y avait que l’air, un pour cent de puissance en plus donnerait un tiers de pour cent de vitesse ; dans une montée raide, presque un pour cent entier. Ton propre chiffre est entre les deux.",
+    "S’il n’y avait que l’air, un pour cent de puissance en plus donnerait un tiers de pour cent de vitesse. Dans une montée raide, il donne presque un pour cent entier. Ton propre chiffre est entre les deux.",
 
   stackTitle: "Où vont les watts à chaque vitesse",
   speedAxis: "vitesse, {unit}",
@@ -87,7 +88,7 @@ export default {
   gainSpoken: "{power} : dix de plus donnent {gain}",
   gainReading: "À {power}, dix watts de plus donnent **{gain}**.",
 
-  tableGist: "Les watts selon la vitesse, et ce qu’ajouteraient dix de plus.",
+  tableGist: "Les watts selon la vitesse, et ce qu’ajouteraient dix de plus",
   tableCaption:
     "Puissance aux pédales selon la vitesse et sa destination, en watts ; et ce qu’ajouteraient dix de plus, en {unit}.",
   speedIn: "Vitesse, {unit}",
@@ -99,21 +100,21 @@ export default {
   drivetrainIn: "Transmission, {unit}",
   tenMoreIn: "{ten} de plus, {unit}",
 
-  howGist: "Les forces sur la route, additionnées, fois la vitesse.",
+  howGist: "Les forces sur la route, additionnées, fois la vitesse",
   howSteady:
     "À vitesse constante, la puissance qui atteint la route égale les forces qui s’y exercent fois la vitesse :",
   formulaPower: "êta fois P égale v fois la somme des forces de l’air, du roulement, de la pente et des roulements",
   formulaAir:
-    "la force de l’air est un demi de rhô fois la surface de traînée fois le vent apparent fois la somme de v et du vent de face",
+    "la force de l’air est un demi de rhô fois la surface de traînée fois le vent apparent fois v plus vent de face",
   formulaWind: "le vent apparent est la racine du carré de v plus h, plus le carré de c",
   formulaTyres: "la force de roulement est Crr m g cosinus thêta, et celle de la pente m g sinus thêta",
   symbolPower: "puissance aux pédales, et la part qui atteint la route",
   symbolSpeed: "vitesse par rapport au sol ; vent de face et de côté à hauteur du cycliste",
-  symbolDensity: "densité de l’air, d’après la température, la pression et l’humidité (CIPM-2007)",
-  symbolCda: "surface de traînée ; sans tableau par angle du vent, la traînée est dirigée selon le vent apparent",
+  symbolDensity: "masse volumique de l’air, d’après la température, la pression et l’humidité (CIPM-2007)",
+  symbolCda: "surface de traînée ; sans tableau par angle de lacet, la traînée est dirigée selon le vent apparent",
   symbolRolling: "coefficient de résistance au roulement, masse du cycliste et du vélo, pesanteur, pente",
   symbolBearings: "une force constante et une qui croît avec la vitesse",
   howFound:
-    "La vitesse pour des watts donnés est celle où les deux membres sont égaux ; elle est trouvée par recherche de racine. Ce que donnent dix watts de plus est la différence de deux vitesses ainsi trouvées. Le vent prévu est ramené à ta hauteur par la loi logarithmique sur le terrain que tu indiques. Chaque ± est du premier ordre : chaque chiffre incertain est déplacé de son propre ± et les effets sont additionnés en carrés.",
-  howNot: "Ce qui n’y est pas : les rafales, la vitesse de la circulation, et une route plus rugueuse ici que là.",
+    "La vitesse pour des watts donnés est celle où les deux membres sont égaux ; elle est trouvée par recherche de racine. Ce que donnent dix watts de plus est la différence de deux vitesses ainsi trouvées. Le vent prévu est ramené à ta hauteur par la loi logarithmique sur le terrain que tu indiques. Pour chaque ±, chaque chiffre incertain est déplacé de son propre ± et les effets sont additionnés en carrés.",
+  howNot: "Les rafales, la vitesse de la circulation et une route plus rugueuse ici que là n’y sont pas.",
 };

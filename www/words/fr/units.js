@@ -45,4 +45,5 @@ export default {
   under_a_second: "moins d’une seconde",
   faster_by: "plus rapide de {figure}",
   slower_by: "moins rapide de {figure}",
+  "mi.one": "mile",
 };

@@ -147,33 +147,6 @@ const MAY_COMPUTE: &[(&str, &[&str], &str)] = &[
         "conversions of units, by definition",
     ),
     (
-        "www/parts/sureness.js",
-        &[
-            "Math.exp",
-            "Math.sqrt",
-            "normalBelow",
-            "polynomial",
-            "0.2316419",
-            "0.31938153",
-        ],
-        "the chance of a sign, until the core gives it",
-    ),
-    (
-        "www/parts/ruler.js",
-        &["1.96"],
-        "the ends of a 95 % range, until the core gives them",
-    ),
-    (
-        "www/questions/finish-time/view.js",
-        &["1.96"],
-        "the ends of a 95 % range, until the core gives them",
-    ),
-    (
-        "www/questions/speed-for-watts/view.js",
-        &["1.96"],
-        "the ends of a 95 % range, until the core gives them",
-    ),
-    (
         "www/questions/hold-or-fade/charts.js",
         &["left_s * left_s"],
         "where a ring stands on a share that is drawn",

@@ -11,13 +11,13 @@ import { px, svg } from "./svg.js";
 /** @import { Meaning } from "./html.js" */
 /** @import { MarkName } from "./marks.js" */
 
+/** @typedef {{ low_95: number, high_95: number }} Range */
 /** @typedef {{ words: string, mark: MarkName, meaning: Meaning }} Side */
 
 /**
  * @typedef {object} RulerData
- * @property {number} value Positive: the right-hand choice is ahead.
- * @property {number | null} sd
- * @property {readonly [number, number]} [range] What holds 19 in 20, where it was counted; otherwise a normal one is taken.
+ * @property {Range & { value: number, sd: number }} difference Positive: the right-hand choice is ahead.
+ * @property {Range} [range] What holds 19 in 20, where it was counted.
  * @property {(amount: number) => string} format An amount without its sign.
  * @property {string} spoken What the ruler shows, in a sentence.
  * @property {Side} [left]
@@ -33,8 +33,6 @@ const LINE_Y_PX = 44;
 const PRINTED_PX = 250;
 /** Half-lengths of the ruler, so that its scale stays put while the difference wanders. */
 const SPANS = [2, 4, 10, 20, 40, 60, 120, 240, 600, 1200, 1800, 3600, 7200, 14400, 43200];
-/** Standard deviations either side that hold 19 in 20. */
-const NINETEEN_IN_TWENTY = 1.96;
 
 /**
  * @param {object} options
@@ -79,10 +77,10 @@ export function ruler({ left, right }) {
   /** @param {number} width_px */
   function draw(width_px) {
     if (!data || width_px <= 0) return;
-    const { value, sd, format } = data;
-    const one = sd ?? 0;
-    const range = data.range ?? [value - NINETEEN_IN_TWENTY * one, value + NINETEEN_IN_TWENTY * one];
-    const reach = Math.max(Math.abs(range[0]), Math.abs(range[1]), Math.abs(value) + one, 1e-9);
+    const { difference, range = difference, format } = data;
+    const { value, sd: one } = difference;
+    const { low_95, high_95 } = range;
+    const reach = Math.max(Math.abs(low_95), Math.abs(high_95), Math.abs(value) + one, 1e-9);
     const span = SPANS.find((half) => half >= reach) ?? reach;
     const middle = width_px / 2;
     const at = (/** @type {number} */ amount) => middle + Math.max(-1, Math.min(1, amount / span)) * (middle - 8);
@@ -115,7 +113,7 @@ export function ruler({ left, right }) {
       say(text, name);
     }
     for (const [bar, [low, high]] of /** @type {const} */ ([
-      [thin, range],
+      [thin, [low_95, high_95]],
       [thick, [value - one, value + one]],
     ])) {
       set(bar, { class: `spread-bar ${ahead.meaning}`, x: px(at(low)), width: px(at(high) - at(low)) });

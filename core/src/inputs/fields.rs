@@ -345,13 +345,13 @@ fields! {
         key: "positions.fade.begins_s", kind: Duration,
         range: 0.0..200000.0, usual: 0.0..100000.0, default: 1500.0, sd: 300.0, step: 60.0,
         chosen: false, included: Always, evidence: Assumed, source: "",
-        note: "When the position begins to creep up.",
+        note: "When the position starts to slip.",
     }
     FADE_COMPLETE_S {
         key: "positions.fade.complete_s", kind: Duration,
         range: 1.0..200000.0, usual: 1.0..100000.0, default: 3000.0, sd: 300.0, step: 60.0,
         chosen: false, included: Always, evidence: Assumed, source: "",
-        note: "When the position is wholly lost.",
+        note: "When the position is fully lost.",
     }
     LAPSES_SHARE {
         key: "positions.lapses.share", kind: Share,
@@ -417,7 +417,7 @@ fields! {
         key: "power.long_ride_loss_share", kind: Share,
         range: 0.0..0.4, usual: 0.02..0.2, default: 0.09, sd: 0.04, step: 0.005,
         chosen: false, included: New, evidence: Published, source: "four-and-twenty",
-        note: "Share of critical power lost for each e-fold of time past half an hour; eight trained riders' 60-minute power implies 9 %, and the ± is assumed.",
+        note: "Share of critical power lost each time the ride grows 2.7-fold past half an hour; eight trained riders' 60-minute power implies 9 %, and the ± is assumed.",
     }
     LONG_RIDE_LOSS_W {
         key: "power.long_ride_loss_w", kind: Power,
@@ -567,7 +567,7 @@ fields! {
         key: "conditions.roughness_length_m", kind: Length,
         range: 0.0001..0.5, usual: 0.0001..0.06, default: 0.03, sd: 0.0, step: 0.01,
         chosen: false, included: Always, evidence: Published, source: "wieringa-1992",
-        note: "Of the land around: 0.03 open grass, 0.1 low crops, 0.25 hedges and trees; above 0.06 the law is only indicative at 1.2 m.",
+        note: "Of the land around: 0.03 open grass, 0.1 low crops, 0.25 hedges and trees; above 0.06 the wind at 1.2 m is only a rough guess.",
     }
     SHELTER_FACTOR {
         key: "conditions.shelter_factor", kind: Ratio,
@@ -831,7 +831,7 @@ fields! {
         key: "with.draws", kind: Ratio,
         range: 0.0..100000.0, usual: 0.0..100000.0, default: 10000.0, sd: 0.0, step: 1000.0,
         chosen: false, included: Optional, evidence: CommonPractice, source: "",
-        note: "How many draws a comparison takes; none leaves it at first order, and a course of very many points gets fewer.",
+        note: "How many tries a comparison takes. With none, its ± is worked out for small changes; a course of very many points gets fewer.",
     }
 }
 

@@ -268,7 +268,7 @@ messages! {
     altitude_counted(altitude: Height, loss: Share) = "At {altitude} your power curve is lowered by {loss} at five minutes, after ten cyclists who were not used to altitude (Clark et al. 2007).";
     thin_air(altitude: Height, loss: Share) = "The thin air at {altitude} makes you faster here, but takes no power from you. Ten cyclists lost {loss} over five minutes at that height: if your power was tested lower down, switch on the loss of power with altitude.";
     heat() = "Hot air is thin and makes you faster here, but takes no power from you. In heat riders hold less, the longer the ride the more.";
-    wind_law() = "The wind law is only indicative so close to rough ground; a stated shelter may serve better.";
+    wind_law() = "So close to rough ground the wind at your height is a rough guess; giving the share that reaches you may be better.";
 
     // Rides.
     stops_at_steep(distance: Length, push: Force) = "The rider comes to a stop after {distance}: the road there takes a push of {push}, more than the greatest push of this rider and gear.";
@@ -299,8 +299,8 @@ messages! {
     one_density(climb: Height) = "The course spans {climb} of height; the air is taken as one density, and thins by about 1 % in 90 m.";
 
     // hold-or-fade
-    never_lost() = "The low position neither fades nor lapses here; say when it goes, or both are simply held.";
-    after_finish() = "The low position would begin to go only after the finish.";
+    never_lost() = "The low position neither fades nor lapses here. Say when it starts to slip, or both are simply held.";
+    after_finish() = "The low position would start to slip only after the finish.";
 
     // power-curve
     beaten() = "A longer effort was harder than this one, so it was not all you had: the curve leaves it out.";

@@ -90,7 +90,7 @@ sources! {
     "morton-1996", Abstract, "Morton RH. Ergonomics 1996;39:611–619 (title not in the record read).",
         "A peak power; CP comes out lower and W′ higher than with two parameters.";
     "padilla-2000", Abstract, "Padilla S, Mujika I, Angulo F, Goiriena JJ. Scientific approach to the 1-h cycling world record: a case study. J Appl Physiol 2000;89:1522–1527.",
-        "53.040 km in the hour at an estimated 509.5 W; CdA 0.244 m² in a tunnel.";
+        "CdA 0.244 m² in a tunnel, at an estimated 509.5 W.";
     "peronnet-1987", Abstract, "Péronnet F, Thibault G 1987 (abstract; journal not in the record read).",
         "Power declines with the logarithm of time past seven minutes.";
     "peveler-2005", Abstract, "Peveler W, Bishop P, Smith J, Richardson M. Effects of training in an aero position on metabolic economy. J Exerc Physiol online 2005;8(1):44–50.",

@@ -157,11 +157,8 @@ function target(tools, page) {
 function verdict() {
   return piece(answerPart(), (part, { state, answer }) => {
     const { figure, write, ...told } = TELL[endingOf(state)](state, answer);
-    const { value, sd } = figure;
-    const odds =
-      sd > 0
-        ? shared("nineteenInTwenty", { low: write(Math.max(0, value - 1.96 * sd)), high: write(value + 1.96 * sd) })
-        : "";
+    const { value, sd, low_95, high_95 } = figure;
+    const odds = sd > 0 ? shared("nineteenInTwenty", { low: write(Math.max(0, low_95)), high: write(high_95) }) : "";
     part.update({ figure: write(value), odds, weight: weightOf(figure), ...told });
   });
 }

@@ -89,7 +89,8 @@ function knee({ state, answer }) {
 
 /** The change of the hip as it is told. @param {Shown<Answer>} shown */
 function toldOf({ state, answer }) {
-  const { value, sd } = answer.difference.tightest_hip_deg;
+  const change = answer.difference.tightest_hip_deg;
+  const { value, sd } = change;
   const level = Math.abs(value) < LEVEL_DEG;
   const way = value < 0 ? /** @type {const} */ ("closes") : /** @type {const} */ ("opens");
   const figure = angle(Math.abs(value), state.units);
@@ -99,17 +100,17 @@ function toldOf({ state, answer }) {
     : spread === null
       ? words(`verdict.spoken-exact-${way}`, { figure })
       : words(`verdict.spoken-${way}`, { figure, spread });
-  return { value, sd, level, way, figure, spread, spoken };
+  return { change, level, way, figure, spread, spoken };
 }
 
 /** @returns {Piece<Answer>} */
 function verdict() {
   return piece(answerPart(), (part, shown) => {
-    const { value, sd, level, way, figure, spread, spoken } = toldOf(shown);
+    const { change, level, way, figure, spread, spoken } = toldOf(shown);
     const certain = level
       ? { weight: /** @type {const} */ ("sure"), words: "" }
-      : firstOrder(value, sd, (count) =>
-          words(value < 0 ? "verdict.one-in-opens" : "verdict.one-in-closes", { count }),
+      : firstOrder(change, (count) =>
+          words(change.value < 0 ? "verdict.one-in-opens" : "verdict.one-in-closes", { count }),
         );
     part.update({
       mark: "hold",
@@ -131,10 +132,9 @@ function balance() {
     right: { words: words("ruler.right"), mark: "hold", meaning: "hold" },
   });
   return piece(part, (_, shown) => {
-    const { value, sd, spoken } = toldOf(shown);
+    const { change, spoken } = toldOf(shown);
     part.update({
-      value,
-      sd,
+      difference: change,
       format: (deg) => angle(deg, shown.state.units, { digits: Number.isInteger(deg) ? 0 : 1 }),
       ease: shown.settled,
       spoken: words("ruler.spoken", { change: spoken }),

@@ -28,7 +28,7 @@ import { why, whyGist } from "./why.js";
 /** @import { State } from "../../state/history.js" */
 /** @import { FoldPiece, Piece, Shell, Shown } from "../shared/shell.js" */
 /** @typedef {ReturnType<typeof draws>} Draws */
-/** @import { PowerOrDragAnswer as Answer } from "../../types/core.d.ts" */
+/** @import { Figure, PowerOrDragAnswer as Answer } from "../../types/core.d.ts" */
 
 const words = book("power-or-drag");
 const shared = book("shared");
@@ -143,6 +143,15 @@ function changesOf({ with: { [ID]: own } }) {
   };
 }
 
+/** What the one is ahead of the other, as what the other is ahead of the one. @param {Figure} difference @returns {Figure} */
+const opposite = ({ value, sd, low_95, high_95, chance_positive }) => ({
+  value: -value,
+  sd,
+  low_95: -high_95,
+  high_95: -low_95,
+  chance_positive: 1 - chance_positive,
+});
+
 /** The difference as it is told. @param {Answer} answer */
 function toldOf(answer) {
   const { difference_s } = answer;
@@ -159,7 +168,7 @@ function verdict(drawn) {
     const taken = drawn.value();
     const meaning = powerAhead ? "power" : "drag";
     const chances = odds(
-      { value: Math.abs(difference_s.value), sd: difference_s.sd },
+      powerAhead ? difference_s : opposite(difference_s),
       taken && !powerAhead ? { ...taken, share_positive: 1 - taken.share_positive } : taken,
     );
     const ahead = powerAhead

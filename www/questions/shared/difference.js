@@ -32,9 +32,8 @@ export function differenceRuler(ends, drawn, spoken) {
   return piece(ruler(ends), (part, /** @type {Shown<Answer>} */ { answer, settled }) => {
     const taken = drawn.value();
     part.update({
-      value: answer.difference_s.value,
-      sd: answer.difference_s.sd,
-      range: taken ? [taken.low_95, taken.high_95] : undefined,
+      difference: answer.difference_s,
+      range: taken ?? undefined,
       format: time,
       ease: settled,
       spoken: spoken(answer),

@@ -1,7 +1,6 @@
 // @ts-check
 /** How sure a difference is, in words and as a weight: counted in draws where there are any, otherwise to first order. */
 
-import { howSure } from "../../parts/sureness.js";
 import { book } from "../../words/index.js";
 
 /** @import { Drawn, Figure } from "../../types/core.d.ts" */
@@ -28,11 +27,11 @@ const LONGEST = 100;
  * @param {Drawn | null} drawn
  * @returns {{ weight: Weight, words: string, counted: boolean }}
  */
-export function odds({ value, sd }, drawn) {
-  const faster = value >= 0;
+export function odds(difference, drawn) {
+  const faster = difference.value >= 0;
   if (!drawn || !(drawn.sd > 0))
     return {
-      ...firstOrder(value, sd, (_, count) => words(faster ? "aboutFaster" : "aboutSlower", { count, all: ALL })),
+      ...firstOrder(difference, (_, count) => words(faster ? "aboutFaster" : "aboutSlower", { count, all: ALL })),
       counted: false,
     };
   const chance = faster ? drawn.share_positive : 1 - drawn.share_positive;
@@ -49,15 +48,15 @@ export function odds({ value, sd }, drawn) {
 
 /**
  * "likely", or the odds of the other outcome where it is too close to call.
- * @param {number} value @param {number} sd @param {(count: number, likelier: number) => string} other the other outcome happens one time in so many; the likelier one so often in a hundred
+ * @param {Figure} difference @param {(count: number, likelier: number) => string} other the other outcome happens one time in so many; the likelier one so often in a hundred
  * @returns {{ weight: Weight, words: string }}
  */
-export function firstOrder(value, sd, other) {
-  const { weight, chance } = howSure({ value, sd });
-  if (chance === 1) return { weight, words: "" };
+export function firstOrder({ value, sd, chance_positive }, other) {
+  if (!(sd > 0)) return { weight: "sure", words: "" };
+  const chance = value < 0 ? 1 - chance_positive : chance_positive;
   const known = SURE.find(([least]) => chance >= least);
-  if (known) return { weight, words: words(known[2]) };
-  return { weight, words: other(Math.min(LONGEST, Math.round(1 / (1 - chance))), Math.round(chance * ALL)) };
+  if (known) return { weight: known[1], words: words(known[2]) };
+  return { weight: "open", words: other(Math.min(LONGEST, Math.round(1 / (1 - chance))), Math.round(chance * ALL)) };
 }
 
 /** An answer as one sentence for those who hear the page, with how sure it is where that is known. @param {string} claim @param {string} odds */

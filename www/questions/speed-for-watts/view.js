@@ -222,8 +222,7 @@ function verdict() {
     const { kind, figure, digits } = askedOf(state, answer);
     const { watts, speed: speedText } = writeOf(state);
     const [speed, power] = [speedText(answer.speed_m_s.value), watts(answer.power_w.value)];
-    const at = (/** @type {number} */ sds) =>
-      show.number(show.toDisplay(kind, Math.max(0, figure.value + sds * figure.sd), units), { digits });
+    const write = (/** @type {number} */ si) => show.number(show.toDisplay(kind, Math.max(0, si), units), { digits });
     const spread = show.spreadText(kind, figure.sd, units);
     const doubted = figure.sd > 0;
     part.update({
@@ -234,7 +233,7 @@ function verdict() {
       figure: show.number(show.toDisplay(kind, figure.value, units), { digits }),
       unit: show.unitOf(kind, units).symbol,
       spread: doubted ? spread : null,
-      odds: doubted ? shared("nineteenInTwenty", { low: at(-1.96), high: at(1.96) }) : "",
+      odds: doubted ? shared("nineteenInTwenty", { low: write(figure.low_95), high: write(figure.high_95) }) : "",
       weight: weightOf(figure),
       spoken: words(kind === "speed" ? "spokenBuys" : "spokenTakes", { power, speed, spread }),
     });

@@ -22,8 +22,8 @@ export default {
   newer_version:
     "Das stammt von einer neueren Fassung ({version}); diese liest Fassung {reads}. Es bleibt, wie es ist.",
   older_version: "Das ist von Fassung {version}; die älteste lesbare Fassung ist {oldest}.",
-  no_position: "Es gibt keine Haltung: Gib mindestens eine an.",
-  no_such_position: "Diese Haltung gibt es nicht.",
+  no_position: "Es gibt keine Position: Gib mindestens eine an.",
+  no_such_position: "Diese Position gibt es nicht.",
   no_event: "Es gibt kein Rennen: Gib mindestens eines an, oder lass sie ganz weg.",
   not_a_date: "{field} ist kein Tag wie 2026-05-01.",
   not_of_simple_course: "{field} gehört nicht zu einer einfachen Strecke.",
@@ -50,7 +50,8 @@ export default {
   thin_air:
     "Die dünne Luft auf {altitude} macht dich hier schneller, nimmt dir aber keine Leistung. Zehn Radfahrer verloren in dieser Höhe {loss} über fünf Minuten: Wurde deine Leistung weiter unten getestet, schalte den Leistungsverlust in der Höhe ein.",
   heat: "Heiße Luft ist dünn und macht dich hier schneller, nimmt dir aber keine Leistung. Bei Hitze hält man weniger durch, je länger die Fahrt, desto mehr.",
-  wind_law: "So nah an rauem Boden gilt das Windgesetz nur ungefähr; ein angegebener Schutz mag besser passen.",
+  wind_law:
+    "So nah an rauem Gelände ist der Wind auf deiner Höhe nur grob geschätzt; besser gibst du vielleicht den Anteil an, der dich erreicht.",
   stops_at_steep:
     "Der Fahrer kommt nach {distance} zum Stehen: Die Straße verlangt dort {push} Schub, mehr als der größte dieses Fahrers mit diesem Gang.",
   stops: "Der Fahrer kommt nach {distance} zum Stehen: zu wenig Leistung für diese Straße und diesen Wind.",
@@ -75,12 +76,12 @@ export default {
   chance_of_given_time: "{field} fragt nach der Chance auf eine Zielzeit, die hier aber schon feststeht.",
   short_overstated: "Unter zwei Minuten braucht die Leistungskurve eine Spitzenleistung.",
   turn_not_counted:
-    "Das Wenden ist nicht mitgerechnet. Bremsen, ein Halbkreis mit {radius} Radius und das Beschleunigen danach kosten etwa {seconds} s; gib der Wende einen Radius, um es mitzurechnen.",
+    "Das Wenden ist nicht mitgerechnet. Bremsen, ein Halbkreis mit {radius} Radius und das Beschleunigen danach brauchen etwa {seconds} s; gib der Wende einen Radius, um es mitzurechnen.",
   one_density:
-    "Die Strecke umfasst {climb} Höhe; die Luft gilt als überall gleich dicht, wird aber je 90 m um etwa 1 % dünner.",
+    "Die Strecke umfasst {climb} Höhenunterschied; die Luft gilt als überall gleich dicht, wird aber je 90 m um etwa 1 % dünner.",
   never_lost:
-    "Die tiefe Haltung lässt hier weder nach noch setzt sie aus; sag, wann sie verloren geht, sonst werden beide einfach gehalten.",
-  after_finish: "Die tiefe Haltung würde erst nach dem Ziel nachlassen.",
+    "Die tiefe Position lässt hier weder nach noch setzt sie aus. Gib an, wann sie nachlässt, sonst werden beide einfach gehalten.",
+  after_finish: "Die tiefe Position würde erst nach dem Ziel nachlassen.",
   beaten: "Eine längere Belastung war härter als diese, also war diese nicht dein Maximum: Die Kurve lässt sie weg.",
   not_maximal: "Diese Belastung liegt weit unter der Kurve der anderen: Sie sieht nicht nach deinem Maximum aus.",
   short:
@@ -113,10 +114,10 @@ export default {
     "Das Bein reicht von {from} bis {to} nach dem oberen Totpunkt nicht zum Pedal; bei {at} fehlen {missing}.",
   saddle_at_least: "{why} Mit dem Sattel auf {limit} oder mehr geht es.",
   saddle_at_most: "{why} Mit dem Sattel auf {limit} oder weniger reicht es.",
-  position_twice: "Haltung {position} ist beim Vergleich zweimal genannt.",
-  too_many_choices: "Es gibt mehr als {most} Möglichkeiten: Nenne weniger Haltungen zum Vergleich.",
+  position_twice: "Position {position} ist beim Vergleich zweimal genannt.",
+  too_many_choices: "Es gibt mehr als {most} Möglichkeiten: Nenne weniger Positionen zum Vergleich.",
   no_such_choice: "Diese Möglichkeit gibt es nicht.",
-  reference_left_out: "Die Vergleichshaltung ist nicht unter den verglichenen Haltungen.",
+  reference_left_out: "Die Vergleichshaltung ist nicht unter den verglichenen Positionen.",
   at_event: "{why} Das gilt für Rennen {event}.",
   neither_by_nor_share: "{field} braucht ein Feld mit by oder share, oder use_position.",
   no_such_number: "{field} ist {name}; eine solche Zahl gibt es in diesen Angaben nicht.",
@@ -149,19 +150,19 @@ export default {
   "note.positions.cda_m2":
     "Am Zeitfahrlenker; veröffentlicht sind 0.244 m², gemessen im Windkanal für einen Rekordfahrer. Dass eine Schätzung auf ± 0.04 genau ist, ist angenommen.",
   "note.positions.cp_factor":
-    "Kritische Leistung hier als Anteil von der in der Haltung deiner Tests; 1, wenn es diese war.",
+    "Kritische Leistung hier als Anteil von der in der Position deiner Tests; 1, wenn es diese war.",
   "note.positions.w_prime_factor":
-    "Bei sieben trainierten Fahrern senkte die Haltung die kritische Leistung und ließ W′ unberührt.",
+    "Bei sieben trainierten Fahrern senkte die Position die kritische Leistung und ließ W′ unberührt.",
   "note.positions.speed_exponent":
     "Wie sich CdA mit dem Fahrtwind ändert; eine einzelne veröffentlichte Zahl gibt es nicht, also 0, wenn nichts gemessen ist.",
   "note.positions.reference_airspeed_m_s":
     "Der Fahrtwind, bei dem CdA gemessen wurde; er zählt nur mit einem Tempo-Exponenten.",
   "note.positions.fade.tired_cda_m2":
-    "CdA, wenn die Haltung verloren ist; eine veröffentlichte Zahl fand sich nicht, also film dich und miss sie.",
-  "note.positions.fade.begins_s": "Wann die Haltung langsam höher wird.",
-  "note.positions.fade.complete_s": "Wann die Haltung ganz verloren ist.",
+    "CdA, wenn die Position verloren ist; eine veröffentlichte Zahl fand sich nicht, also film dich und miss sie.",
+  "note.positions.fade.begins_s": "Wann die Position nachzulassen beginnt.",
+  "note.positions.fade.complete_s": "Wann die Position ganz verloren ist.",
   "note.positions.lapses.share":
-    "Anteil der Fahrt außerhalb der Haltung: Kopf hoch oder tief, Aufrichten an einer Kreuzung.",
+    "Anteil der Fahrt außerhalb der Position: Kopf hoch oder tief, Aufrichten an einer Kreuzung.",
   "note.positions.lapses.cda_m2": "CdA während eines Aussetzers.",
   "note.positions.fade_test.first_third_cda_m2":
     "Mittlere CdA im ersten Drittel eines gleichmäßigen Tests; seine Mitte steht für den Zeitpunkt nach einem Sechstel.",
@@ -176,7 +177,7 @@ export default {
   "note.power.w_prime_j": "Arbeit über der kritischen Leistung; zwölf Laborreihen ergaben im Mittel 16.9 ± 3.2 kJ.",
   "note.power.peak_w": "Leistung im ersten Augenblick einer Höchstbelastung.",
   "note.power.long_ride_loss_share":
-    "Anteil der kritischen Leistung, der nach einer halben Stunde mit jeder e-fachen Zeit verloren geht; die 60-Minuten-Leistung von acht trainierten Fahrern bedeutet 9 %, das ± ist angenommen.",
+    "Anteil der kritischen Leistung, der nach einer halben Stunde jedes Mal verloren geht, wenn die Fahrt 2.7-mal so lang wird; die 60-Minuten-Leistung von acht trainierten Fahrern bedeutet 9 %, das ± ist angenommen.",
   "note.power.long_ride_loss_w":
     "Der Verlust auf langer Fahrt in Watt, wie ältere Dateien ihn angeben: 9 % einer kritischen Leistung von 245 W.",
   "note.power.long_ride_from_s": "Ab wann der Verlust auf langer Fahrt zählt.",
@@ -206,7 +207,7 @@ export default {
   "note.conditions.wind_height_m": "Vorhersagen geben den Wind in 10 m Höhe an.",
   "note.conditions.rider_height_m": "Höhe, in der der Wind den Fahrer trifft.",
   "note.conditions.roughness_length_m":
-    "Des Geländes ringsum: 0.03 offenes Grasland, 0.1 niedriger Bewuchs, 0.25 Hecken und Bäume; über 0.06 gilt das Gesetz in 1.2 m Höhe nur ungefähr.",
+    "Des Geländes ringsum: 0.03 offenes Grasland, 0.1 niedriger Bewuchs, 0.25 Hecken und Bäume; über 0.06 ist der Wind in 1.2 m Höhe nur grob geschätzt.",
   "note.conditions.shelter_factor":
     "Anteil des vorhergesagten Windes, der den Fahrer erreicht; tritt an die Stelle der Rauigkeit, wo das Windgesetz versagt.",
   "note.conditions.latitude_deg": "Ohne Angabe gilt die Normfallbeschleunigung 9.80665 m/s².",
@@ -241,18 +242,18 @@ export default {
   "note.with.rides_at_once": "Höchstzahl der Fahrten, die eine Anfrage ausrechnet.",
   "note.with.stature_m": "Größe im Stehen, aus der Segmentlängen geschätzt werden, die nicht angegeben sind.",
   "note.with.thigh_m": "Hüftgelenk bis Knie; ohne Angabe 0.245 der Körpergröße ± 3 %: eine Schätzung.",
-  "note.with.shank_m": "Knie bis Knöchel; ohne Angabe 0.246 der Körpergröße ± 3 %: eine Schätzung.",
+  "note.with.shank_m": "Knie bis Sprunggelenk; ohne Angabe 0.246 der Körpergröße ± 3 %: eine Schätzung.",
   "note.with.foot_m":
-    "Knöchel bis Pedalachse; ohne Angabe 0.085 der Körpergröße ± 3 %: eine Schätzung, und der Sitz der Schuhplatte entscheidet.",
+    "Sprunggelenk bis Pedalachse; ohne Angabe 0.085 der Körpergröße ± 3 %: eine Schätzung, und der Sitz der Schuhplatte entscheidet.",
   "note.with.trunk_m": "Hüftgelenk bis Schultergelenk; ohne Angabe 0.288 der Körpergröße ± 3 %: eine Schätzung.",
   "note.with.upper_arm_m":
     "Vom Schultergelenk hinab zu den Armauflagen, der Oberarm senkrecht; ohne Angabe 0.186 der Körpergröße ± 3 %: eine Schätzung.",
   "note.with.hip_above_saddle_m":
     "Die Mitte des Hüftgelenks jenseits der Satteloberkante, entlang der Linie von der Kurbelachse.",
   "note.with.ankle_deg":
-    "Zwischen Unterschenkel und der Linie vom Knöchel zum Pedal, für einen Knöchel, der sich nicht bewegt.",
+    "Zwischen Unterschenkel und der Linie vom Sprunggelenk zum Pedal, für einen Sprunggelenk, der sich nicht bewegt.",
   "note.with.foot_pitch_deg":
-    "Wie weit die Linie vom Knöchel zum Pedal im Mittel unter die Waagerechte zeigt, für einen Knöchel, der sich bewegt.",
+    "Wie weit die Linie vom Sprunggelenk zum Pedal im Mittel unter die Waagerechte zeigt, für einen Sprunggelenk, der sich bewegt.",
   "note.with.foot_swing_deg": "Wie weit diese Linie über eine Umdrehung zu beiden Seiten ihres Mittels ausschlägt.",
   "note.with.cadence_rpm": "Umdrehungen der Kurbel pro Minute.",
   "note.with.crank_m": "Von der Kurbelachse bis zur Pedalachse.",
@@ -266,5 +267,5 @@ export default {
   "note.with.cda_correlation":
     "Wie die Fehler mehrerer Luftwiderstandsflächen zusammenhängen: fast 1 bei einem Test oder einer Schätzung, 0 bei Tests, die nichts gemeinsam haben.",
   "note.with.draws":
-    "Wie viele Ziehungen ein Vergleich macht; ohne bleibt er bei der ersten Ordnung, und eine Strecke mit sehr vielen Punkten bekommt weniger.",
+    "Wie viele Durchläufe ein Vergleich macht. Ohne wird sein ± für kleine Änderungen gerechnet; eine Strecke mit sehr vielen Punkten bekommt weniger.",
 };

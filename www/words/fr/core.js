@@ -39,7 +39,8 @@ export default {
   points_too_close: "{field} doit être à au moins {least} après le point d’avant.",
   too_steep: "La route vers le point {point} monte de {grade}, plus que ce qui se roule.",
   simplified: "Le parcours compte {before} points ; il est calculé sur {after} qui en gardent la forme.",
-  wind_ignored: "La direction du vent est ignorée, comme choisi : la course est calculée en air calme de même densité.",
+  wind_ignored:
+    "La direction du vent est ignorée, comme choisi : la course est calculée en air calme de même masse volumique.",
   no_bearings:
     "Le vent est laissé de côté, car le parcours ne dit pas où il mène. Donne à ses points une direction en degrés, depuis le nord dans le sens des aiguilles d’une montre.",
   altitude_differs:
@@ -49,7 +50,8 @@ export default {
   thin_air:
     "L’air plus léger à {altitude} te rend plus rapide ici, mais ne t’enlève aucune puissance. Dix cyclistes y perdaient {loss} sur cinq minutes : si ta puissance a été testée plus bas, active la perte de puissance en altitude.",
   heat: "L’air chaud est léger et te rend plus rapide ici, mais ne t’enlève aucune puissance. Par forte chaleur on tient moins, et d’autant moins que la course est longue.",
-  wind_law: "Si près d’un sol rugueux, la loi du vent n’est qu’indicative ; un abri donné peut mieux convenir.",
+  wind_law:
+    "Si près d’un terrain rugueux, le vent à ta hauteur n’est qu’une estimation grossière ; mieux vaut peut-être donner la part qui t’atteint.",
   stops_at_steep:
     "Le cycliste s’arrête après {distance} : la route y demande une poussée de {push}, plus que la plus forte de ce cycliste avec ce braquet.",
   stops: "Le cycliste s’arrête après {distance} : trop peu de puissance pour cette route et ce vent.",
@@ -57,7 +59,7 @@ export default {
   nothing_sustainable: "Cette courbe de puissance tombe à zéro avant l’arrivée.",
   effort_without: "{field} ne va pas avec ce genre d’effort.",
   fixed_time_compares_nothing:
-    "Un temps fixé ne laisse rien à comparer ; donne une puissance ou « à fond et régulier ».",
+    "Un temps fixé ne laisse rien à comparer ; donne une puissance ou « meilleur effort régulier ».",
   not_as_before: "{field} ne vient pas d’une réponse précédente à la même question.",
   beyond_curve: "Cela demande {asked} ; ta courbe de puissance permet {allowed} aussi longtemps.",
   beyond_table: "Le vent apparent vient d’au-delà de {last}, la dernière ligne de ton tableau d’angles.",
@@ -70,15 +72,15 @@ export default {
   several_speeds: "Dans ce vent, plus d’une vitesse régulière demande ces watts ; la plus haute est montrée.",
   from_low_to_high: "{field} doit aller du plus petit au plus grand.",
   time_fixed_twice: "{field} fixe déjà le temps ; un temps visé le dit deux fois.",
-  chance_of_given_time: "{field} demande les chances d’un temps final, qui est déjà fixé ici.",
+  chance_of_given_time: "{field} demande les chances d’un temps à l’arrivée, qui est déjà fixé ici.",
   short_overstated: "Sous deux minutes, la courbe de puissance demande une puissance de pointe.",
   turn_not_counted:
     "Le demi-tour n’est pas compté. Freiner, tourner sur un rayon de {radius} et relancer prendrait environ {seconds} s ; donne un rayon au demi-tour pour le compter.",
   one_density:
-    "Le parcours couvre {climb} d’altitude ; l’air est pris à une seule densité, et perd environ 1 % en 90 m.",
+    "Le parcours couvre {climb} d’altitude ; l’air est pris à une seule masse volumique, et perd environ 1 % en 90 m.",
   never_lost:
-    "La position basse ne cède ni ne s’interrompt ici ; dis quand elle se perd, sinon les deux sont simplement tenues.",
-  after_finish: "La position basse ne commencerait à céder qu’après l’arrivée.",
+    "La position basse ne se dégrade ni ne se relâche ici. Dis quand elle commence à se dégrader, sinon les deux sont simplement tenues.",
+  after_finish: "La position basse ne se dégraderait qu’après l’arrivée.",
   beaten:
     "Un effort plus long a été plus dur que celui-ci, donc tu n’y as pas tout donné : la courbe le laisse de côté.",
   not_maximal: "Cet effort est bien en dessous de la courbe des autres : on ne dirait pas que tu y as tout donné.",
@@ -106,8 +108,9 @@ export default {
   trunk_too_short:
     "Le tronc est trop court pour des repose-coudes à cette hauteur : les épaules ne les atteindraient pas.",
   leg_too_long:
-    "La jambe ne se replie pas jusqu’à la pédale de {from} à {to} après le point haut ; à {at} elle est trop longue de {missing}.",
-  leg_too_short: "La jambe n’atteint pas la pédale de {from} à {to} après le point haut ; à {at} il manque {missing}.",
+    "La jambe ne se replie pas jusqu’à la pédale de {from} à {to} après le point mort haut ; à {at} elle est trop longue de {missing}.",
+  leg_too_short:
+    "La jambe n’atteint pas la pédale de {from} à {to} après le point mort haut ; à {at} il manque {missing}.",
   saddle_at_least: "{why} Avec la selle à {limit} ou plus, cela va.",
   saddle_at_most: "{why} Avec la selle à {limit} ou moins, elle l’atteint.",
   position_twice: "La position {position} est nommée deux fois dans la comparaison.",
@@ -156,7 +159,7 @@ export default {
     "La vitesse de l’air où le CdA a été mesuré ; elle ne compte qu’avec un exposant de vitesse.",
   "note.positions.fade.tired_cda_m2":
     "CdA une fois la position perdue ; aucun chiffre publié n’a été trouvé, alors filme-toi et mesure-le.",
-  "note.positions.fade.begins_s": "Quand la position commence à se relever.",
+  "note.positions.fade.begins_s": "Quand la position commence à se dégrader.",
   "note.positions.fade.complete_s": "Quand la position est tout à fait perdue.",
   "note.positions.lapses.share":
     "Part du parcours passée hors de la position : tête haute ou basse, redressé à un carrefour.",
@@ -175,7 +178,7 @@ export default {
     "Travail au-dessus de la puissance critique ; douze séries en laboratoire donnaient 16.9 ± 3.2 kJ en moyenne.",
   "note.power.peak_w": "Puissance au premier instant d’un effort maximal.",
   "note.power.long_ride_loss_share":
-    "Part de la puissance critique perdue à chaque fois que le temps est multiplié par e au-delà d’une demi-heure ; la puissance sur 60 minutes de huit cyclistes entraînés implique 9 %, et le ± est supposé.",
+    "Part de la puissance critique perdue chaque fois que la course devient 2.7 fois plus longue, après une demi-heure ; la puissance sur 60 minutes de huit cyclistes entraînés implique 9 %, et le ± est supposé.",
   "note.power.long_ride_loss_w":
     "La perte sur longue durée en watts, comme la donnent les anciens fichiers : 9 % d’une puissance critique de 245 W.",
   "note.power.long_ride_from_s": "À partir de quand compte la perte sur longue durée.",
@@ -199,26 +202,26 @@ export default {
   "note.conditions.temperature_c": "Par défaut, celle de l’atmosphère standard au niveau de la mer.",
   "note.conditions.pressure_hpa": "Sans indication, celle de l’atmosphère standard à cette altitude.",
   "note.conditions.altitude_m": "Du parcours, au-dessus de la mer ; sans valeur, la moyenne des points du parcours.",
-  "note.conditions.relative_humidity": "À 20 °C, toute la plage change la densité de 0.9 %.",
+  "note.conditions.relative_humidity": "À 20 °C, toute la plage change la masse volumique de 0.9 %.",
   "note.conditions.dew_point_c": "Peut remplacer l’humidité.",
   "note.conditions.wind_speed_m_s": "Tel que la prévision le donne, à la hauteur du vent.",
   "note.conditions.wind_from_deg": "D’où vient le vent, dans le sens horaire depuis le nord.",
   "note.conditions.wind_height_m": "Les prévisions donnent le vent à 10 m.",
   "note.conditions.rider_height_m": "Hauteur où le cycliste rencontre le vent.",
   "note.conditions.roughness_length_m":
-    "Du terrain autour : 0.03 herbe rase, 0.1 cultures basses, 0.25 haies et arbres ; au-dessus de 0.06, la loi n’est qu’indicative à 1.2 m.",
+    "Du terrain alentour : 0.03 herbe rase, 0.1 cultures basses, 0.25 haies et arbres ; au-dessus de 0.06, le vent à 1.2 m n’est qu’une estimation grossière.",
   "note.conditions.shelter_factor":
     "Part du vent prévu qui atteint le cycliste ; remplace la rugosité là où la loi du vent ne tient plus.",
   "note.conditions.latitude_deg": "Sans indication, la pesanteur est la valeur normale 9.80665 m/s².",
   "note.start.speed_m_s": "Vitesse au départ.",
   "note.model_error_share":
-    "L’erreur propre du modèle, en part d’un temps final. Des modèles publiés se trompaient dehors de 3.2 à 3.9 % en moyenne, soit un écart type de 4 à 5 % ; environ 3 % sont attribués à leurs données, qui comptent ici à part.",
+    "L’erreur propre du modèle, en part d’un temps à l’arrivée. Des modèles publiés se trompaient dehors de 3.2 à 3.9 % en moyenne, soit un écart type de 4 à 5 % ; environ 3 % sont attribués à leurs données, qui comptent ici à part.",
   "note.positions.yaw_table.yaw_deg": "Angle entre le vélo et le vent apparent.",
   "note.positions.yaw_table.ratio": "Surface de traînée axiale à cet angle, divisée par celle à angle nul.",
   "note.with.power_w": "Puissance aux pédales.",
   "note.with.speed_m_s": "Vitesse par rapport au sol.",
-  "note.with.time_s": "Un temps final à viser.",
-  "note.with.target_time_s": "Un temps final dont on veut connaître les chances.",
+  "note.with.time_s": "Un temps à l’arrivée à viser.",
+  "note.with.target_time_s": "Un temps à l’arrivée dont on veut connaître les chances.",
   "note.with.hold_s": "Combien de temps tenir une puissance.",
   "note.with.test_error_share":
     "Répétabilité d’un effort intense : tests de 20 minutes de huit cyclistes entraînés à 1.3 % près, tests de 4 minutes à 2.0 %.",
@@ -264,5 +267,5 @@ export default {
   "note.with.cda_correlation":
     "Corrélation des erreurs de plusieurs surfaces de traînée : presque 1 pour un même essai ou une même estimation, 0 pour des essais sans rien de commun.",
   "note.with.draws":
-    "Combien de tirages fait une comparaison ; sans, elle reste au premier ordre, et un parcours de très nombreux points en a moins.",
+    "Combien de simulations fait une comparaison. Sans, son ± est calculé pour de petits changements ; un parcours de très nombreux points en a moins.",
 };

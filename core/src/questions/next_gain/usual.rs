@@ -53,7 +53,7 @@ const FOR_ALL: &[Usual] = &[
         chance: 0.6,
         hours_once: 4.0,
         source: "polanco-2020",
-        note: "A third of the published change of lower bars (CdA −10.7 ± 3.1 %); the power that riders who train in the position lost (1.3 %, not significant), taken to be lost in full.",
+        note: "A third of the published change of lower bars (CdA −10.7 ± 3.1 %); the extra oxygen used by riders who train in the position (1.3 %, not significant), counted here as lost power.",
         ..NOTHING
     },
     Usual {

@@ -174,7 +174,7 @@ test("the sheet follows another language while it is open", async ({ page }) => 
   await speak(page, "Français");
   await page.keyboard.press("Escape");
   await expect(page.getByRole("complementary", { name: "Tes chiffres" })).toBeVisible();
-  await expect(page.locator("#sheet")).toContainText("± est un écart type");
+  await expect(page.locator("#sheet")).toContainText("La vérité est à ± près deux fois sur trois");
 });
 
 test("the decimal mark may be another than the language's, and is kept", async ({ page }) => {

@@ -117,7 +117,7 @@ export default {
   position_twice: "Position {position} ist beim Vergleich zweimal genannt.",
   too_many_choices: "Es gibt mehr als {most} Möglichkeiten: Nenne weniger Positionen zum Vergleich.",
   no_such_choice: "Diese Möglichkeit gibt es nicht.",
-  reference_left_out: "Die Vergleichshaltung ist nicht unter den verglichenen Positionen.",
+  reference_left_out: "Die Vergleichsposition ist nicht unter den verglichenen Positionen.",
   at_event: "{why} Das gilt für Rennen {event}.",
   neither_by_nor_share: "{field} braucht ein Feld mit by oder share, oder use_position.",
   no_such_number: "{field} ist {name}; eine solche Zahl gibt es in diesen Angaben nicht.",
@@ -251,9 +251,9 @@ export default {
   "note.with.hip_above_saddle_m":
     "Die Mitte des Hüftgelenks jenseits der Satteloberkante, entlang der Linie von der Kurbelachse.",
   "note.with.ankle_deg":
-    "Zwischen Unterschenkel und der Linie vom Sprunggelenk zum Pedal, für einen Sprunggelenk, der sich nicht bewegt.",
+    "Zwischen Unterschenkel und der Linie vom Sprunggelenk zum Pedal, für ein Sprunggelenk, das sich nicht bewegt.",
   "note.with.foot_pitch_deg":
-    "Wie weit die Linie vom Sprunggelenk zum Pedal im Mittel unter die Waagerechte zeigt, für einen Sprunggelenk, der sich bewegt.",
+    "Wie weit die Linie vom Sprunggelenk zum Pedal im Mittel unter die Waagerechte zeigt, für ein Sprunggelenk, das sich bewegt.",
   "note.with.foot_swing_deg": "Wie weit diese Linie über eine Umdrehung zu beiden Seiten ihres Mittels ausschlägt.",
   "note.with.cadence_rpm": "Umdrehungen der Kurbel pro Minute.",
   "note.with.crank_m": "Von der Kurbelachse bis zur Pedalachse.",

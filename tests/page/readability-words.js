@@ -24,7 +24,7 @@ export const VERBS = {
     attend~ change~ charge~ choisi~ coche coll~ commenc~ compar~ compt~ contient consult~ convient continu~ copi~ coupe croît croi~ croise~ demand~ dépass~ dépend~ déplac~ descend~ devien~ diff~ dur~
     écri~ efface enregistr~ essai~ export~ expliqu~ ferm~ film~ form~ gagn~ gard~ garde indiqu~ laiss~ lis lit lisent manqu~ march~ mène~ mesur~ mont~ montr~ obtient ouvr~ parl~ part~ partag~ pass~ pens~ perd~
     pèse place~ port~ pos~ produ~ recharg~ regard~ remplac~ rempli~ répond~ repos~ retrouv~ rend~ roul~ se sert sers sépar~ suit suivent suffit suppos~ tap~ tir~ touch~ tourn~ tranch~ travaill~ tomb~ trouv~ utilis~ vaut valent varie~ vari~ veut veux vérifi~ voi~ vois
-    lisse-la fais-le quitte connaît envoie pouvoir`),
+    lisse-la fais-le quitte connaît envoie pouvoir pédal~`),
 };
 
 /** Words that must not stand in a text, and why. `only` names the books where the rule holds; else it holds in all of them. */

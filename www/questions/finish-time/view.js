@@ -9,6 +9,7 @@ import { table } from "../../parts/table.js";
 import { amountOf } from "../../state/scenario.js";
 import * as show from "../../units.js";
 import { book } from "../../words/index.js";
+import { caution } from "../shared/caution.js";
 import { clause } from "../shared/clause.js";
 import { courseChoice } from "../shared/course-choice.js";
 import { distanceChoice, distanceName, timeName } from "../shared/distance-choice.js";
@@ -86,7 +87,7 @@ export function create(host, tools, question) {
         surer.update(answer.surer, { sd: inputs, of, plusMinus });
       }),
       doubts(tools, ({ kind }) => kind !== ASKED_TOO_MUCH),
-      { element: html("p", { class: "caution" }, words("caution")) },
+      caution(words.parts("caution")),
     ],
     folds: foldsOf(),
   });

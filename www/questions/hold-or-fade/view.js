@@ -8,6 +8,7 @@ import { amountOf } from "../../state/scenario.js";
 import * as units from "../../units.js";
 import { book } from "../../words/index.js";
 import { savingsThatAddUp } from "../shared/adding-up.js";
+import { caution } from "../shared/caution.js";
 import { courseChoice } from "../shared/course-choice.js";
 import { differenceRuler, differs } from "../shared/difference.js";
 import { distanceChoice } from "../shared/distance-choice.js";
@@ -57,7 +58,7 @@ export function create(host, tools, question) {
     notes: [
       paragraphPiece("also", ({ state, answer }) => breakEven(state, answer)),
       surer(tools, focusLowerBy),
-      { element: html("p", { class: "caution" }, ...words.parts("caution")) },
+      caution(words.parts("caution")),
     ],
     folds: foldsOf(),
     work: drawn,

@@ -5,6 +5,7 @@ import { html, say } from "../../parts/html.js";
 import { amountOf } from "../../state/scenario.js";
 import { words } from "./texts.js";
 
+/** @import { Field } from "../../parts/sentence.js" */
 /** @import { Tools } from "../index.js" */
 /** @import { Held } from "../../types/page.d.ts" */
 /** @import { State } from "../../state/history.js" */
@@ -17,8 +18,8 @@ const ASSUMED = /** @type {const} */ (["hip_above_saddle_m", "foot_pitch_deg", "
 /** A tape over skin finds a joint's centre to about a centimetre. */
 const TAPE_SD_M = 0.01;
 
-/** @param {Tools} tools @param {string} at @param {() => Answer | null} answer */
-export function ownLengths(tools, at, answer) {
+/** @param {Tools} tools @param {string} at @param {() => Answer | null} answer @param {Field} pedalling what stands before them */
+export function ownLengths(tools, at, answer, pedalling) {
   const { store } = tools;
   const rows = [...GUESSED, ...ASSUMED].map((name) => {
     const path = `${at}.${name}`;
@@ -56,7 +57,14 @@ export function ownLengths(tools, at, answer) {
       number.note,
     ]),
   );
-  const element = html("div", {}, html("p", {}, words("lengths.how")), grid);
+  const element = html(
+    "div",
+    {},
+    html("p", { class: "sentence" }, pedalling.element),
+    pedalling.note,
+    html("p", {}, words("lengths.how")),
+    grid,
+  );
 
   return {
     element,

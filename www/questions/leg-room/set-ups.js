@@ -1,5 +1,5 @@
 // @ts-check
-/** The sentence: the rider, both set-ups, and what the ankle does. */
+/** The sentence: the rider and both set-ups; and, for a fold of its own, how fast they pedal and what the ankle does. */
 
 import { choice } from "../../parts/choice.js";
 import { clause } from "../shared/clause.js";
@@ -81,17 +81,22 @@ export function setUps(tools, at, answer) {
   }
 
   return {
+    /** How fast the rider pedals, and what the ankle does. */
+    pedalling: clause(
+      ...words.parts("pedalling", {
+        model,
+        cadence_a: a.numbers.cadence_rpm,
+        cadence_b: b.numbers.cadence_rpm,
+      }),
+    ),
     words: words.parts("ask", {
       stature,
-      model,
       front_a: a.front,
       front_b: b.front,
       crank_a: a.numbers.crank_m,
-      cadence_a: a.numbers.cadence_rpm,
       saddle_a: a.numbers.saddle_height_m,
       seat_a: a.numbers.seat_angle_deg,
       crank_b: b.numbers.crank_m,
-      cadence_b: b.numbers.cadence_rpm,
       saddle_b: b.numbers.saddle_height_m,
       seat_b: b.numbers.seat_angle_deg,
     }),

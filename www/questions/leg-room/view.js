@@ -7,6 +7,7 @@ import { ruler } from "../../parts/ruler.js";
 import { table } from "../../parts/table.js";
 import * as units from "../../units.js";
 import { book } from "../../words/index.js";
+import { caution } from "../shared/caution.js";
 import { firstOrder } from "../shared/odds.js";
 import { paragraphPiece, passagePiece, piece, questionShell } from "../shared/shell.js";
 import { surerNote } from "../shared/surer.js";
@@ -36,7 +37,7 @@ export function create(host, tools, question) {
   /** @type {Shell<Answer>} */
   const page = questionShell(host, tools, question);
   const setting = setUps(tools, AT, page.answer);
-  const lengths = ownLengths(tools, AT, page.answer);
+  const lengths = ownLengths(tools, AT, page.answer, setting.pedalling);
   const keep = keepTheHip();
   return page.show({
     words: () => setting.words,
@@ -53,7 +54,7 @@ export function create(host, tools, question) {
       { element: html("p", { class: "takes no-print" }, ...words.parts("takes")) },
       { element: price(tools) },
       surer(tools, (field) => (field === "with.stature_m" ? setting.focusStature() : lengths.focus(field))),
-      { element: html("p", { class: "caution" }, ...words.parts("caution")) },
+      caution(words.parts("caution")),
     ],
     folds: foldsOf(tools, lengths),
   });

@@ -6,6 +6,7 @@ import { html, say, set, strong, uniqueId } from "../../parts/html.js";
 import { lines } from "../../parts/lines.js";
 import * as units from "../../units.js";
 import { book } from "../../words/index.js";
+import { caution } from "../shared/caution.js";
 import { clause } from "../shared/clause.js";
 import { listOf } from "../shared/list.js";
 import { nameOf as questionName } from "../shared/names.js";
@@ -59,7 +60,7 @@ export function create(host, tools, question) {
       warnings(tools, search),
     ],
     picture: [dots(search), budget(tools, search, "money"), budget(tools, search, "hours_per_week"), tell],
-    notes: [{ element: elsewhere(tools) }, { element: html("p", { class: "caution" }, ...words.parts("caution")) }],
+    notes: [{ element: elsewhere(tools) }, caution(words.parts("caution"))],
     folds: foldsOf(tools, page, search, { list, events }),
     work: search,
     answered,

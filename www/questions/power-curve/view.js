@@ -48,8 +48,7 @@ export function create(host, tools, question) {
   const cautionForTested = html("div");
   return page.show({
     ...ask,
-    below: efforts.element,
-    answer: [verdict(), figures(), paragraphPiece("also", restsOn), ...use(tools, page)],
+    answer: [verdict(), figures(), paragraphPiece("also", restsOn), ...use(tools, page), { element: efforts.element }],
     picture: [
       piece(curveChart(tools), (chart, { state, answer, settled }) => chart.update(state, answer, { settled })),
     ],

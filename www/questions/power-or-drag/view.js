@@ -7,6 +7,7 @@ import { lines } from "../../parts/lines.js";
 import * as units from "../../units.js";
 import { book } from "../../words/index.js";
 import { savingsThatAddUp } from "../shared/adding-up.js";
+import { caution } from "../shared/caution.js";
 import { courseChoice } from "../shared/course-choice.js";
 import { differenceRuler, differs } from "../shared/difference.js";
 import { distanceChoice } from "../shared/distance-choice.js";
@@ -42,7 +43,7 @@ export function create(host, tools, question) {
   const drawn = draws(tools, ID, page.redraw);
   return page.show({
     ...asked(tools, page),
-    answer: [verdict(drawn), balance(drawn), threeTimes(), doubts(tools)],
+    answer: [verdict(drawn), paragraphPiece("demands", demands), balance(drawn), threeTimes(), doubts(tools)],
     picture: [
       piece(tradeMap(tools, AT, page.answer), (map, { state, answer, settled }) =>
         map.update(state, answer, { saved: savingsOf(answer), settled, ...changesOf(state) }),
@@ -60,7 +61,7 @@ export function create(host, tools, question) {
           of: "difference",
         }),
       ),
-      { element: html("p", { class: "caution" }, ...words.parts("caution")) },
+      caution(words.parts("caution")),
     ],
     folds: foldsOf(tools, page),
     work: drawn,
@@ -199,6 +200,15 @@ function balance(drawn) {
   return differenceRuler(ends, drawn, (/** @type {Answer} */ answer) => {
     const { figure, spread, powerAhead } = toldOf(answer);
     return words(powerAhead ? "rulerPower" : "rulerDrag", { figure, spread });
+  });
+}
+
+/** What each of the two asks of the rider. @param {Shown<Answer>} shown */
+function demands({ state, answer }) {
+  const { more_power_w, base_power_w, base_cda_m2, less_drag_cda_m2 } = answer;
+  return words.parts("demands", {
+    power: strong(units.quantity("power", more_power_w - base_power_w, state.units, { digits: 0 }), "power"),
+    area: strong(units.quantity("area", base_cda_m2 - less_drag_cda_m2, state.units), "drag"),
   });
 }
 

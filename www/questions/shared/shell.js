@@ -35,7 +35,6 @@ const say = book("shared");
  * @property {(state: State) => readonly (string | Node | Field)[]} words the sentence
  * @property {(state: State) => unknown} [wording] what the sentence's words depend on, where they change
  * @property {readonly { update: (state: State, error: CoreError | null) => boolean }[]} fields each tells whether it shows the error
- * @property {Node} [below] what is asked below the sentence
  * @property {(state: State) => KnownCounts} [known] what counts as known, where it is not all of the ridden position
  * @property {(state: State) => boolean} [compares] whether there is something to compare: else what would be drawn is hidden, and the question
  *   says so itself
@@ -93,7 +92,7 @@ export function questionShell(host, tools, question) {
   }
 
   /** @param {Pieces<Answer>} pieces */
-  function layOut({ words, below, folds: list, ...pieces }) {
+  function layOut({ words, folds: list, ...pieces }) {
     const ask = sentence({
       title: titleOf(question.id),
       words: words(tools.store.get()),
@@ -105,11 +104,7 @@ export function questionShell(host, tools, question) {
     const sections = SECTIONS.map(([name, label]) =>
       html("section", { class: name, "aria-label": say(label) }, ...pieces[name].flatMap(elementsOf)),
     );
-    host.replaceChildren(
-      below ? html("div", {}, ask.element, below) : ask.element,
-      html("div", { class: "work" }, ...sections),
-      foldList.element,
-    );
+    host.replaceChildren(ask.element, html("div", { class: "work" }, ...sections), foldList.element);
     return ask;
   }
 

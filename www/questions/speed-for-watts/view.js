@@ -12,6 +12,7 @@ import { weightOf } from "../../parts/sureness.js";
 import { table } from "../../parts/table.js";
 import * as show from "../../units.js";
 import { book } from "../../words/index.js";
+import { caution } from "../shared/caution.js";
 import { titleOf } from "../shared/names.js";
 import { onScreen } from "../shared/on-screen.js";
 import { partsThatAddUp, rung } from "../shared/rounding.js";
@@ -81,7 +82,7 @@ export function create(host, tools, question) {
         });
       }),
       doubts(tools),
-      { element: html("p", { class: "caution" }, words("caution")) },
+      caution(words.parts("caution")),
       { element: onward(tools) },
     ],
     folds: foldsOf(),

@@ -6,6 +6,7 @@ import { choice } from "../../parts/choice.js";
 import { html, say, set, strong } from "../../parts/html.js";
 import * as show from "../../units.js";
 import { book } from "../../words/index.js";
+import { caution } from "../shared/caution.js";
 import { courseChoice } from "../shared/course-choice.js";
 import { distanceName } from "../shared/distance-choice.js";
 import { inSentence } from "../shared/in-sentence.js";
@@ -59,7 +60,7 @@ export function create(host, tools, question) {
     notes: [
       ifCompared(paragraphPiece("takes", price)),
       ifCompared(settle(tools, counts)),
-      { element: html("p", { class: "caution" }, ...words.parts("caution")) },
+      caution(words.parts("caution")),
     ],
     folds: foldsOf(tools, counts),
     work: counts,

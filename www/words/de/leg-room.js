@@ -3,7 +3,8 @@
 
 /** @satisfies {import("../books.d.ts").Texts<"leg-room">} */
 export default {
-  ask: "Ich bin {stature} groß. Jetzt trete ich Kurbeln von {crank_a} mit {cadence_a}, mit dem Sattel {saddle_a} über ihrer Achse, einem Sitzwinkel von {seat_a} und {front_a}. Was ändert sich mit Kurbeln von {crank_b} bei {cadence_b}, dem Sattel {saddle_b} darüber, einem Sitzwinkel von {seat_b} und {front_b}? Rechne mit {model}.",
+  ask: "Ich bin {stature} groß. Jetzt fahre ich Kurbeln von {crank_a}, den Sattel {saddle_a} über ihrer Achse bei einem Sitzwinkel von {seat_a}, und {front_a}. Was ändert sich mit Kurbeln von {crank_b}, dem Sattel auf {saddle_b} bei {seat_b} und {front_b}?",
+  pedalling: "Ich trete jetzt mit {cadence_a} und nach der Änderung mit {cadence_b}, mit {model}.",
   front: "{choice} {tail}",
   "front.label": "Wie die Front angegeben ist",
   "front.by-pads": "Armauflagen",

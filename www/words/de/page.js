@@ -215,8 +215,7 @@ export default {
   "field.events.distance_m": "Distanz des Rennens",
   "field.with.cda_correlation": "Wie die Fehler der Luftwiderstandsflächen zusammenhängen",
   "field.with.distance_m": "Distanz zum Ablesen",
-  about:
-    "Für Zeitfahren auf dem Rad: Sieh, wie viel Zeit mehr Leistung, weniger Luftwiderstand oder eine andere Position spart.",
+  about: "Fürs Zeitfahren: wie viel Zeit eine Änderung bringt.",
   "term.cda": "Der CdA-Wert (auch cwA) sagt, wie groß du für die Luft bist: Kleiner ist schneller.",
   "term.cp":
     "Über dieser Leistung leert sich ein begrenzter Vorrat; halten lässt sie sich meist weniger als eine Stunde.",

@@ -63,6 +63,8 @@ export default {
   timesTrouble: "Um diese Werte herum gibt es keinen runden Bereich von Leistungen und Luftwiderstandsflächen.",
 
   takes: "Was beides verlangt",
+  demands:
+    "Mehr Leistung heißt, {power} mehr zu erarbeiten. Weniger Luftwiderstand heißt, {area} einzusparen, mit der Position oder dem Material.",
   takesGistClose: "Die Zeiten liegen nah beieinander, der Aufwand nicht.",
   takesGist:
     "Training auf der einen Seite, kleinere Haltung oder besseres Material auf der anderen, und was darüber veröffentlicht ist",

@@ -104,4 +104,6 @@ export default {
   you: "du",
   aboutFaster: "zu knapp für ein Urteil: schneller in\u00a0etwa {count} von\u00a0{all} Fällen",
   aboutSlower: "zu knapp für ein Urteil: langsamer in\u00a0etwa {count} von\u00a0{all} Fällen",
+  readOn: "Weiterlesen",
+  readLess: "Nur eine Zeile",
 };

@@ -2,7 +2,8 @@
 /** The texts of "What does this fit do to my hip?". */
 
 export default {
-  ask: "I am {stature} tall. Now I turn cranks of {crank_a} at {cadence_a}, with the saddle {saddle_a} above their axle, a seat angle of {seat_a}, and {front_a}. What would change with cranks of {crank_b} at {cadence_b}, the saddle {saddle_b} above, a seat angle of {seat_b}, and {front_b}? Work it out with {model}.",
+  ask: "I am {stature} tall. Now I ride cranks of {crank_a}, the saddle {saddle_a} above their axle at a seat angle of {seat_a}, and {front_a}. What would change with cranks of {crank_b}, the saddle at {saddle_b} and {seat_b}, and {front_b}?",
+  pedalling: "I pedal at {cadence_a} now and at {cadence_b} with the new set-up, with {model}.",
   front: "{choice} {tail}",
   "front.label": "How the front end is given",
   "front.by-pads": "the arm pads",

@@ -212,7 +212,7 @@ export default {
   "field.events.distance_m": "Distance of the event",
   "field.with.cda_correlation": "How the drag areas’ errors go together",
   "field.with.distance_m": "Distance to read off",
-  about: "For cycling time trials: see how much time more power, less drag or another position saves.",
+  about: "For cycling time trials: what a change saves.",
   "term.cda": "CdA is how big you are to the air, shape and size together; less is faster.",
   "term.cp": "Above this power a limited reserve drains; riders usually hold it for less than an hour.",
   "term.w_prime": "W′ (say W prime) is the reserve of work that drains above critical power.",

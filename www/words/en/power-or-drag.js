@@ -66,6 +66,8 @@ export default {
 
   // What each takes.
   takes: "What each takes",
+  demands:
+    "More power means training for {power} more. Less drag means finding {area} less, in your position or your kit.",
   takesGistClose: "The times are close; the effort is not.",
   takesGist: "Training on the one side, a smaller shape or better kit on the other, and what is published about both",
   takesLeadClose: "The times are close. What they ask of you is not:",

@@ -110,4 +110,6 @@ export default {
   you: "you",
   aboutFaster: "too close to call: faster about {count}\u00a0times in\u00a0{all}",
   aboutSlower: "too close to call: slower about {count}\u00a0times in\u00a0{all}",
+  readOn: "Read on",
+  readLess: "Show one line",
 };

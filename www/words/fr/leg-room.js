@@ -3,7 +3,8 @@
 
 /** @satisfies {import("../books.d.ts").Texts<"leg-room">} */
 export default {
-  ask: "Je mesure {stature}. Mon réglage a des manivelles de {crank_a} à {cadence_a}, la selle à {saddle_a} de leur axe, un angle de selle de {seat_a} et {front_a}. Que change-t-on avec des manivelles de {crank_b} à {cadence_b}, la selle à {saddle_b}, un angle de {seat_b} et {front_b} ? Fais le calcul avec {model}.",
+  ask: "Je mesure {stature}. Mon réglage a des manivelles de {crank_a}, la selle à {saddle_a} de leur axe avec un angle de selle de {seat_a}, et {front_a}. Que change-t-on avec des manivelles de {crank_b}, la selle à {saddle_b} et {seat_b}, et {front_b} ?",
+  pedalling: "Je pédale à {cadence_a} maintenant et à {cadence_b} avec le nouveau réglage, avec {model}.",
   front: "{choice} {tail}",
   "front.label": "Comment le poste de pilotage est donné",
   "front.by-pads": "les repose-coudes",

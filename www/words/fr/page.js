@@ -215,8 +215,7 @@ export default {
   "field.events.distance_m": "Distance de l’épreuve",
   "field.with.cda_correlation": "Corrélation des erreurs des surfaces",
   "field.with.distance_m": "Distance à lire",
-  about:
-    "Pour le contre-la-montre à vélo : vois le temps que gagnent plus de puissance, moins de traînée ou une autre position.",
+  about: "Pour le contre-la-montre : le gain d’un changement.",
   "term.cda": "Le CdA (ou SCx) dit quelle place tu prends dans l’air : plus petit, c’est plus rapide.",
   "term.cp": "Au-dessus de cette puissance, une réserve limitée se vide ; on la tient d’ordinaire moins d’une heure.",
   "term.w_prime": "W′ (on dit W prime) est la réserve de travail qui se vide au-dessus de la puissance critique.",

@@ -64,6 +64,8 @@ export default {
   timesTrouble: "Il n’y a pas de plage ronde de puissances et de surfaces de traînée autour de ces valeurs.",
 
   takes: "Ce que chacun demande",
+  demands:
+    "Plus de puissance, c’est {power} de plus à gagner à l’entraînement. Moins de traînée, c’est {area} de moins à trouver, par la position ou le matériel.",
   takesGistClose: "Les temps sont proches ; l’effort demandé ne l’est pas.",
   takesGist:
     "De l’entraînement d’un côté, une position plus compacte ou un meilleur matériel de l’autre, et ce qui est publié",

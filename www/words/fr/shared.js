@@ -102,4 +102,6 @@ export default {
   you: "toi",
   aboutFaster: "trop serré pour trancher : plus rapide environ {count}\u00a0fois sur\u00a0{all}",
   aboutSlower: "trop serré pour trancher : moins rapide environ {count}\u00a0fois sur\u00a0{all}",
+  readOn: "Lire la suite",
+  readLess: "Une seule ligne",
 };

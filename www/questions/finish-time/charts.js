@@ -85,7 +85,53 @@ export function finishTimeCharts({ store }, { rideOver, rideFor, settle }) {
     y: { name: words("reserveAxis", unit("work")), meaning: "power", format: number, read: workShown },
     reader: words("readReserve"),
   });
-  const charts = [time, power, speed, reserve];
+  const road = lineChart({
+    title: words("roadTitle"),
+    height: (width) => Math.round(low(width) * 0.8),
+    x: { name: words("alongAxis", unit("distance")), format: number },
+    y: { name: words("heightAxis", unit("height")), meaning: "ground", format: number },
+    reader: words("readHeight"),
+  });
+  /** The road itself comes first where it is surveyed; else what a distance takes. */
+  const surveyedFirst = [road, speed, reserve, time, power];
+  const charts = [time, power, speed, reserve, road];
+  let isSurveyed = false;
+
+  /** @param {boolean} surveyed */
+  function arrange(surveyed) {
+    road.element.hidden = !surveyed;
+    if (surveyed === isSurveyed) return;
+    isSurveyed = surveyed;
+    const host = time.element.parentElement;
+    for (const { element } of surveyed ? surveyedFirst : charts) host?.append(element);
+  }
+
+  /** @param {State} state */
+  function updateRoad({ units, scenario: { course } }) {
+    const points = course.points ?? [];
+    const start_m = points[0]?.distance_m ?? 0;
+    const far = (/** @type {number} */ m) => show.toDisplay("distance", m, units);
+    const high = (/** @type {number} */ m) => show.quantity("height", m, units, { digits: 0 });
+    const xs = points.map(({ distance_m }) => far(distance_m - start_m));
+    const ys = points.map(({ elevation_m }) => show.toDisplay("height", elevation_m, units));
+    const [lowest, highest] = [Math.min(...ys), Math.max(...ys)];
+    const ends = points.map(({ elevation_m }) => elevation_m);
+    const values = { low: high(Math.min(...ends)), high: high(Math.max(...ends)) };
+    road.update({
+      leftMargin: LEFT_PX,
+      desc: words("roadDescription", values),
+      x: {
+        domain: [0, xs[xs.length - 1]],
+        read: (shown) => show.quantity("distance", show.fromDisplay("distance", shown, units), units, { digits: 1 }),
+      },
+      y: {
+        domain: [lowest - 1, Math.max(highest, lowest + 10) + 1],
+        read: (shown) => high(show.fromDisplay("height", shown, units)),
+      },
+      series: [{ name: words("roadSeries"), xs, ys, meaning: "ground" }],
+      reading: [words("roadReading", values)],
+    });
+  }
 
   return {
     elements: charts.map(({ element }) => element),
@@ -107,6 +153,8 @@ export function finishTimeCharts({ store }, { rideOver, rideFor, settle }) {
       const x = { name: words("distanceAxis", unit("distance")), domain, read: farText };
       const surveyed = state.scenario.course.kind === "profile";
       const off = state.with[ID].effort.kind !== "even";
+      arrange(surveyed);
+      if (surveyed) updateRoad(state);
       const timeText = show.time(answer.time_s.value);
       const powerText = watts(answer.power_w.value);
       const here = {

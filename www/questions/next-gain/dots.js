@@ -83,8 +83,10 @@ export function dotPlot({ title, legend }) {
     set(axis, {
       d: `M${px(left)} ${bottom}H${px(right)}${ticks.map((tick) => `M${px(x(tick))} ${bottom}v5`).join("")}`,
     });
-    set(zero, { d: `M${px(x(0))} 4V${bottom}` });
     const rows = list.map((dot, row) => ({ ...dot, y: lineOf(row) }));
+    // Beside the dots only, clear of the names between them.
+    const beside_px = printed ? PRINTED_ROW_PX / 2 : 10;
+    set(zero, { d: rows.map(({ y }) => `M${px(x(0))} ${y - beside_px}v${2 * beside_px}`).join("") });
     drawSpans(rows, (line, { works, sd, y, meaning }) =>
       set(line, { class: `whisker ${meaning}`, d: `M${px(x(works - sd))} ${y}H${px(x(works + sd))}` }),
     );

@@ -2,7 +2,7 @@
 /** More power, or less drag: the sentence, the answer, the map, and what each takes. */
 
 import { answer as answerPart } from "../../parts/answer.js";
-import { html, strong } from "../../parts/html.js";
+import { strong } from "../../parts/html.js";
 import { lines } from "../../parts/lines.js";
 import * as units from "../../units.js";
 import { book } from "../../words/index.js";

@@ -98,6 +98,12 @@ export default {
   curveCaption: "Gleichmäßig am Limit über andere Distanzen, auf einer Strecke dieser Art in dieser Luft",
   curveGist: "Zeit und Leistung über der Distanz",
 
+  roadTitle: "Das Profil der Straße",
+  heightAxis: "Höhe, {unit}",
+  readHeight: "Die Höhe entlang der Strecke ablesen",
+  roadSeries: "Höhe",
+  roadDescription: "Die Höhe der Straße entlang der Strecke, von {low} bis {high}.",
+  roadReading: "Die Straße liegt zwischen {low} und {high}.",
   timeTitle: "Fahrzeit gleichmäßig am Limit, für jede Distanz",
   distanceAxis: "Distanz, {unit}",
   timeAxis: "Fahrzeit",

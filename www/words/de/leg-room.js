@@ -143,7 +143,7 @@ export default {
   "how.t": "Oberschenkel",
   "how.L": "unterer Stab: Unterschenkel, oder Unterschenkel und Fuß zusammen",
 
-  lengths: "Deine eigenen Längen",
+  lengths: "Wie du trittst, und deine Längen",
   "lengths.gist-guessed": "{count} aus der Körpergröße geschätzt; gib ein, was du gemessen hast",
   "lengths.gist-typed": "Alle eingegeben",
   "lengths.how":

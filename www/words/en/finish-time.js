@@ -100,6 +100,12 @@ export default {
   curveGist: "Time and power against distance",
 
   // Charts.
+  roadTitle: "The road’s profile",
+  heightAxis: "height, {unit}",
+  readHeight: "Read the height along the ride",
+  roadSeries: "height",
+  roadDescription: "The road’s height along the ride, from {low} to {high}.",
+  roadReading: "The road lies between {low} and {high}.",
   timeTitle: "Time of the best even effort at every distance",
   distanceAxis: "distance, {unit}",
   timeAxis: "finish time",

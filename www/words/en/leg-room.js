@@ -138,7 +138,7 @@ export default {
   "how.t": "thigh",
   "how.L": "lower link: shank, or shank and foot together",
 
-  lengths: "Your own lengths",
+  lengths: "How you pedal, and your lengths",
   "lengths.gist-guessed": "{count} guessed from your height; type what you have measured",
   "lengths.gist-typed": "All of them typed",
   "lengths.how":

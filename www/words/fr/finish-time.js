@@ -98,6 +98,12 @@ export default {
   curveCaption: "Ton meilleur effort régulier sur d’autres distances, sur un parcours de ce genre et dans cet air",
   curveGist: "Temps et puissance selon la distance",
 
+  roadTitle: "Le profil de la route",
+  heightAxis: "altitude, {unit}",
+  readHeight: "Lire l’altitude au fil de la course",
+  roadSeries: "altitude",
+  roadDescription: "L’altitude de la route au fil de la course, de {low} à {high}.",
+  roadReading: "La route se tient entre {low} et {high}.",
   timeTitle: "Temps au meilleur effort régulier, pour chaque distance",
   distanceAxis: "distance, {unit}",
   timeAxis: "temps à l’arrivée",

@@ -145,7 +145,7 @@ export default {
   "how.t": "cuisse",
   "how.L": "barre inférieure : jambe, ou jambe et pied ensemble",
 
-  lengths: "Tes propres longueurs",
+  lengths: "Ton pédalage et tes longueurs",
   "lengths.gist-guessed": "Estimées d’après ta taille : {count} ; saisis ce que tu as mesuré",
   "lengths.gist-typed": "Toutes saisies",
   "lengths.how":

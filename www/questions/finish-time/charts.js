@@ -119,7 +119,7 @@ export function finishTimeCharts({ store }, { rideOver, rideFor, settle }) {
     const values = { low: high(Math.min(...ends)), high: high(Math.max(...ends)) };
     road.update({
       leftMargin: LEFT_PX,
-      desc: words("roadDescription", values),
+      desc: words("roadReading", values),
       x: {
         domain: [0, xs[xs.length - 1]],
         read: (shown) => show.quantity("distance", show.fromDisplay("distance", shown, units), units, { digits: 1 }),

@@ -102,7 +102,6 @@ export default {
   heightAxis: "Höhe, {unit}",
   readHeight: "Die Höhe entlang der Strecke ablesen",
   roadSeries: "Höhe",
-  roadDescription: "Die Höhe der Straße entlang der Strecke, von {low} bis {high}.",
   roadReading: "Die Straße liegt zwischen {low} und {high}.",
   timeTitle: "Fahrzeit gleichmäßig am Limit, für jede Distanz",
   distanceAxis: "Distanz, {unit}",

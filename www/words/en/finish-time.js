@@ -104,7 +104,6 @@ export default {
   heightAxis: "height, {unit}",
   readHeight: "Read the height along the ride",
   roadSeries: "height",
-  roadDescription: "The road’s height along the ride, from {low} to {high}.",
   roadReading: "The road lies between {low} and {high}.",
   timeTitle: "Time of the best even effort at every distance",
   distanceAxis: "distance, {unit}",

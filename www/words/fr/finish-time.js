@@ -102,7 +102,6 @@ export default {
   heightAxis: "altitude, {unit}",
   readHeight: "Lire l’altitude au fil de la course",
   roadSeries: "altitude",
-  roadDescription: "L’altitude de la route au fil de la course, de {low} à {high}.",
   roadReading: "La route se tient entre {low} et {high}.",
   timeTitle: "Temps au meilleur effort régulier, pour chaque distance",
   distanceAxis: "distance, {unit}",

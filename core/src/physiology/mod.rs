@@ -5,4 +5,6 @@
 pub mod models;
 pub mod power_duration;
 #[cfg(feature = "all")]
+pub(crate) mod smooth_branches;
+#[cfg(feature = "all")]
 pub mod w_prime_forms;

@@ -124,15 +124,10 @@ impl EffortForm {
             }
             (EffortKind::Even | EffortKind::Time, Some(_), _) => Err(misplaced("power_w")),
             (EffortKind::Even | EffortKind::Power, _, Some(_)) => Err(misplaced("time_s")),
-            (EffortKind::Power, None, None) => Err(missing("with.effort.power_w")),
-            (EffortKind::Time, None, None) => Err(missing("with.effort.time_s")),
+            (EffortKind::Power, None, None) => Err(Error::missing("with.effort.power_w")),
+            (EffortKind::Time, None, None) => Err(Error::missing("with.effort.time_s")),
         }
     }
-}
-
-/// A field that must be there.
-pub fn missing(field: &str) -> Error {
-    Error::new(Kind::Missing, field, message::missing(field))
 }
 
 /// Checks a plain number of the question's own.

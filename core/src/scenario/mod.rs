@@ -5,10 +5,13 @@ mod check;
 #[cfg(feature = "all")]
 pub(crate) mod comparison;
 mod inspect;
+pub(crate) mod long_ride_doubt;
 mod physical;
 mod position;
 pub mod propagation;
 pub(crate) mod ride_errors;
+#[cfg(feature = "all")]
+pub(crate) mod season;
 #[cfg(feature = "all")]
 pub(crate) mod shared_drag_error;
 mod simplify;

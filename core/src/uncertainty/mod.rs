@@ -3,4 +3,6 @@
 
 pub mod draws;
 #[cfg(feature = "all")]
+pub(crate) mod outcomes;
+#[cfg(feature = "all")]
 pub mod value_of_information;

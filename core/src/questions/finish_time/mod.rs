@@ -18,6 +18,7 @@ use crate::riding::effort::{
     Effort, Paced, distance_in_time_m, even_from, paced, power_for_time_w,
 };
 use crate::riding::integrated::{self, Integrated, Ride, Setup, TimeModel, ride, time_s};
+use crate::scenario::long_ride_doubt::overstated_hour;
 use crate::scenario::propagation::{Case, Contribution, Propagation, figure};
 use crate::scenario::ride_errors::no_effort;
 use crate::scenario::{CourseKind, Scenario};
@@ -172,8 +173,6 @@ const MANY_SEGMENTS: usize = 60;
 const MOST_SPLITS: f64 = 200.0;
 /// A yaw table that ends too early is worth a word from this share of the time on: less is the first metres or a lull.
 const BEYOND_TABLE_SHARE: f64 = 0.02;
-/// From here on a power curve without a long-ride loss says too much, s.
-pub(super) const OVERSTATED_FROM_S: f64 = 3000.0;
 /// From here on a power curve is a guess, s: three times as long as the published powers that its long-ride loss rests on
 /// (four-and-twenty).
 const FAR_FROM_S: f64 = 3.0 * 3600.0;
@@ -523,21 +522,11 @@ pub(super) fn long_doubts(setup: &Setup, effort: Effort, time_s: f64, warnings: 
     if matches!(effort, Effort::Power(_)) {
         return;
     }
-    if time_s > OVERSTATED_FROM_S && setup.power.long_ride.is_none() {
-        warnings.push(hour_overstated());
-    }
+    warnings.extend(overstated_hour(time_s, &setup.power));
     if time_s > FAR_FROM_S {
         let hours = (time_s / 3600.0).round() as usize;
         warnings.push(Warning::of("scenario.power", message::far_beyond(hours)));
     }
-}
-
-/// What is said of long rides where the power curve has no long-ride loss.
-pub(super) fn hour_overstated() -> Warning {
-    Warning::of(
-        "scenario.power.long_ride_loss_w",
-        message::hour_overstated(),
-    )
 }
 
 /// What a turn would cost where an out-and-back course has none.

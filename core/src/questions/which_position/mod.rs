@@ -2,7 +2,6 @@
 
 use serde::{Deserialize, Serialize};
 
-use super::finish_time::{OVERSTATED_FROM_S, hour_overstated};
 use super::request::{Request, check_number};
 use crate::inputs::error::{Error, Kind, Warning};
 use crate::inputs::fields;
@@ -17,6 +16,7 @@ use crate::riding::integrated::Setup;
 use crate::riding::known_ride::{KnownRide, at_length};
 use crate::riding::tie::{seconds_per_watt, tie_factor};
 use crate::scenario::comparison::{Comparison, setups};
+use crate::scenario::long_ride_doubt::overstated_hour;
 use crate::scenario::propagation::{Propagation, with_model_error};
 use crate::scenario::ride_errors::no_effort;
 pub use crate::scenario::shared_drag_error::Measured;
@@ -917,14 +917,7 @@ fn lower_bars(
 }
 
 fn long_ride_doubt(setups: &[Setup], known_rides: &[KnownRide]) -> Option<Warning> {
-    let overstated = |known: &&KnownRide| {
-        known.ride.time_s > OVERSTATED_FROM_S
-            && setups
-                .get(known.choice)
-                .is_some_and(|setup| setup.power.long_ride.is_none())
-    };
     known_rides
         .iter()
-        .find(overstated)
-        .map(|_| hour_overstated())
+        .find_map(|known| overstated_hour(known.ride.time_s, &setups.get(known.choice)?.power))
 }

@@ -1,5 +1,5 @@
-//! The physics of a rider on a road, at one moment or at one place: air, forces, drag area, course, and the linkage of the
-//! leg. May import `numerics` and `inputs`.
+//! The physics of a rider on a road, at one moment or at one place: air, forces, drag area, course, the linkage of the
+//! leg and the rider on a set-up. May import `numerics` and `inputs`.
 
 pub mod air;
 pub mod course;
@@ -7,3 +7,7 @@ pub mod course;
 pub mod leg;
 pub mod position;
 pub mod resistance;
+#[cfg(feature = "all")]
+pub(crate) mod set_up;
+#[cfg(feature = "all")]
+pub(crate) mod set_up_changes;

@@ -13,6 +13,8 @@ pub(crate) mod ride_errors;
 #[cfg(feature = "all")]
 pub(crate) mod season;
 #[cfg(feature = "all")]
+pub(crate) mod set_ups;
+#[cfg(feature = "all")]
 pub(crate) mod shared_drag_error;
 mod simplify;
 

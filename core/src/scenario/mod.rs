@@ -6,8 +6,12 @@ mod check;
 pub(crate) mod comparison;
 mod inspect;
 pub(crate) mod long_ride_doubt;
+#[cfg(feature = "all")]
+pub(crate) mod lower_bars;
 mod physical;
 mod position;
+#[cfg(feature = "all")]
+pub(crate) mod position_costs;
 pub mod propagation;
 pub(crate) mod ride_errors;
 #[cfg(feature = "all")]

@@ -90,6 +90,18 @@ pub struct Sensitivities {
     pub by_input: Vec<Vec<f64>>,
 }
 
+impl Sensitivities {
+    /// One standard deviation of a linear combination of outputs: inputs add in quadrature.
+    #[cfg(feature = "all")]
+    pub fn sd(&self, output: impl Fn(&[f64]) -> f64) -> f64 {
+        self.by_input
+            .iter()
+            .map(|moved| output(moved).powi(2))
+            .sum::<f64>()
+            .sqrt()
+    }
+}
+
 /// Gives outputs for values of the inputs.
 type Outputs<'a, E> = dyn FnMut(&[f64]) -> Result<Vec<f64>, E> + 'a;
 

@@ -2,7 +2,15 @@
 //! import `numerics`, `inputs` and `physics`.
 
 #[cfg(feature = "all")]
+pub(crate) mod efforts;
+#[cfg(feature = "all")]
+pub(crate) mod held;
+#[cfg(feature = "all")]
+pub(crate) mod model_comparison;
+#[cfg(feature = "all")]
 pub mod models;
+#[cfg(feature = "all")]
+pub(crate) mod position_curves;
 pub mod power_duration;
 #[cfg(feature = "all")]
 pub(crate) mod smooth_branches;

@@ -4,6 +4,8 @@
 #[cfg(feature = "all")]
 pub(crate) mod crossovers;
 pub mod effort;
+#[cfg(feature = "all")]
+pub(crate) mod held_power;
 pub mod integrated;
 #[cfg(feature = "all")]
 pub(crate) mod known_ride;

@@ -4,6 +4,10 @@
 mod check;
 #[cfg(feature = "all")]
 pub(crate) mod comparison;
+#[cfg(feature = "all")]
+mod efforts;
+#[cfg(feature = "all")]
+mod held;
 mod inspect;
 pub(crate) mod long_ride_doubt;
 #[cfg(feature = "all")]

@@ -127,6 +127,26 @@ pub struct Figure {
     pub sd: f64,
 }
 
+impl Figure {
+    /// What it is more than another whose error is independent.
+    #[cfg(feature = "all")]
+    pub(crate) fn less(self, other: Self) -> Self {
+        Self {
+            value: self.value - other.value,
+            sd: self.sd.hypot(other.sd),
+        }
+    }
+
+    /// Its ratio to another whose error is independent, to first order.
+    pub(crate) fn over(self, other: Self) -> Self {
+        let value = self.value / other.value;
+        Self {
+            value,
+            sd: value * (self.sd / self.value).hypot(other.sd / other.value),
+        }
+    }
+}
+
 /// A column of numbers: a curve's abscissae or ordinates. It reaches the page as a `Float64Array`.
 #[derive(Clone, Debug, Default, PartialEq, Serialize)]
 #[cfg_attr(feature = "types", derive(ts_rs::TS), ts(type = "Float64Array"))]

@@ -97,7 +97,7 @@ pub(crate) fn curves(
             (Some(held), Some(base)) => {
                 let change = |time_s: f64| {
                     let (there, here) = (held.power_w(time_s), base.power_w(time_s));
-                    let change_w = less(there, here);
+                    let change_w = there.less(here);
                     let change_share = if here.value > 0.0 {
                         change_w.value / here.value
                     } else {
@@ -120,8 +120,8 @@ pub(crate) fn curves(
             basis,
             cp_w,
             w_prime_j,
-            cp_change_w: both_cp.map(|(there, here)| less(there, here)),
-            cp_factor: both_cp.map(|(there, here)| over(there, here)),
+            cp_change_w: both_cp.map(|(there, here)| there.less(here)),
+            cp_factor: both_cp.map(|(there, here)| there.over(here)),
             at,
         };
         (curve, held)
@@ -165,19 +165,4 @@ fn like(efforts: &[Effort], base: &Curve) -> Option<Curve> {
     let fit = fit(Model::TwoParameter, efforts, &[prior]).ok()?;
     let curve = Curve::new(Model::TwoParameter, fit, KNOWN_FROM, 1);
     plausible(curve.model, &curve.fit.parameters).then_some(curve)
-}
-
-fn less(a: Figure, b: Figure) -> Figure {
-    Figure {
-        value: a.value - b.value,
-        sd: a.sd.hypot(b.sd),
-    }
-}
-
-fn over(a: Figure, b: Figure) -> Figure {
-    let value = a.value / b.value;
-    Figure {
-        value,
-        sd: value * (a.sd / a.value).hypot(b.sd / b.value),
-    }
 }

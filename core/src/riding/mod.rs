@@ -4,6 +4,7 @@
 #[cfg(feature = "all")]
 pub(crate) mod crossovers;
 pub mod effort;
+pub(crate) mod even_efforts;
 #[cfg(feature = "all")]
 pub(crate) mod held_power;
 pub mod integrated;

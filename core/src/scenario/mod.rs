@@ -9,7 +9,6 @@ mod efforts;
 #[cfg(feature = "all")]
 mod held;
 mod inspect;
-pub(crate) mod long_ride_doubt;
 #[cfg(feature = "all")]
 pub(crate) mod lower_bars;
 mod physical;
@@ -17,6 +16,7 @@ mod position;
 #[cfg(feature = "all")]
 pub(crate) mod position_costs;
 pub mod propagation;
+pub(crate) mod ride_doubts;
 pub(crate) mod ride_errors;
 #[cfg(feature = "all")]
 pub(crate) mod season;

@@ -2,7 +2,6 @@
 
 use serde::{Deserialize, Serialize};
 
-use super::finish_time::{beyond_curve, long_doubts, own_effort};
 use super::request::{EffortForm, Request, check_number};
 use crate::inputs::error::{Error, Kind, Warning};
 use crate::inputs::fields;
@@ -13,6 +12,7 @@ use crate::physics::position::{Fade, Lapses, Position};
 use crate::riding::effort::{Effort, Paced, even_from, paced};
 use crate::riding::integrated::{Integrated, Setup, TimeModel};
 use crate::scenario::propagation::{Case, Contribution, Propagation, figure, with_model_error};
+use crate::scenario::ride_doubts::{beyond_curve, long_doubts};
 use crate::scenario::ride_errors::no_effort;
 use crate::scenario::{check_quantity, position_index};
 use crate::uncertainty::draws::Drawn;
@@ -178,7 +178,7 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
     let held_ride = paced(&Integrated, &low_setup.in_position(held), effort).map_err(no_effort)?;
 
     let outputs = |case: &Case<'_>, time_model: &dyn TimeModel| -> Result<[f64; 4], Error> {
-        let effort = own_effort(case, effort);
+        let effort = case.effort(effort);
         let (low, steady) = pair(case)?;
         let held = Position {
             fade: None,
@@ -198,7 +198,7 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
     };
     let spread = inquiry.spread(outputs)?;
     let apart = |case: &Case<'_>, time_model: &dyn TimeModel| -> Result<f64, Error> {
-        let effort = own_effort(case, effort);
+        let effort = case.effort(effort);
         let (low, steady) = pair(case)?;
         let low_s = near(time_model, &low, effort, low_ride.power_w)?.time_s;
         Ok(near(time_model, &steady, effort, steady_ride.power_w)?.time_s - low_s)

@@ -4,7 +4,6 @@
 
 use serde::{Deserialize, Serialize};
 
-use super::finish_time::{aero_share, beyond_curve, long_doubts, own_effort};
 use super::request::{EffortForm, Request, check_number};
 use crate::inputs::error::{Error, Kind, Warning};
 use crate::inputs::fields;
@@ -17,6 +16,7 @@ use crate::physiology::power_duration::Recovery;
 use crate::riding::effort::{Effort, Paced, even_from, paced};
 use crate::riding::integrated::{Integrated, Setup, TimeModel, ride, time_s};
 use crate::scenario::propagation::{Case, Contribution, Propagation, figure, with_model_error};
+use crate::scenario::ride_doubts::{beyond_curve, long_doubts};
 use crate::scenario::ride_errors::no_effort;
 use crate::uncertainty::draws::{Drawn, Spread};
 
@@ -200,7 +200,7 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
 
     let outputs = |case: &Case<'_>, time_model: &dyn TimeModel| -> Result<[f64; 3], Error> {
         let setup = case.setup(riding)?;
-        let effort = own_effort(case, effort);
+        let effort = case.effort(effort);
         let near = |power_change, cda_change| {
             changed(
                 time_model,
@@ -221,7 +221,7 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
     let spread = inquiry.spread(outputs)?;
     let apart = |case: &Case<'_>, time_model: &dyn TimeModel| -> Result<f64, Error> {
         let setup = case.setup(riding)?;
-        let effort = own_effort(case, effort);
+        let effort = case.effort(effort);
         let more = changed(
             time_model,
             &setup,
@@ -278,7 +278,7 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
             .map(|value| equal_figure(value, &spread)),
         equal_power_change: equal_power(&setup, effort, base, less.time_s)
             .map(|value| equal_figure(value, &spread)),
-        aero_share: aero_share(&log.energy),
+        aero_share: log.energy.aero_share(),
         tie_aero_share: tie_aero_share(with.power_change, -with.cda_change),
         base_power_w: base.power_w,
         more_power_w: more.power_w,

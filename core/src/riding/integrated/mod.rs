@@ -136,6 +136,18 @@ pub struct Energy {
     pub kinetic_j: f64,
 }
 
+impl Energy {
+    /// Share of the work against road load that went into the air.
+    pub fn aero_share(&self) -> f64 {
+        let load_j = self.air_j + self.rolling_j + self.climbing_j + self.bearings_j;
+        if load_j == 0.0 {
+            0.0
+        } else {
+            self.air_j / load_j
+        }
+    }
+}
+
 /// The ride as it stood at one distance.
 #[derive(Clone, Copy, Debug, Default, PartialEq)]
 pub struct Sample {

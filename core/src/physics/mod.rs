@@ -6,6 +6,8 @@ pub mod course;
 #[cfg(feature = "all")]
 pub mod leg;
 pub mod position;
+#[cfg(feature = "all")]
+pub(crate) mod position_comparison;
 pub mod resistance;
 #[cfg(feature = "all")]
 pub(crate) mod set_up;

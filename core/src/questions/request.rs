@@ -128,6 +128,20 @@ impl EffortForm {
             (EffortKind::Time, None, None) => Err(Error::missing("with.effort.time_s")),
         }
     }
+
+    /// Checks an effort at which finish times are compared: a given time compares nothing.
+    ///
+    /// # Errors
+    /// As [`check`](Self::check), and names `with.effort.kind` of a given time.
+    pub(super) fn check_comparing(&self) -> Result<Effort, Error> {
+        match self.check()? {
+            Effort::Time(_) => {
+                let message = message::fixed_time_compares_nothing();
+                Err(Error::new(Kind::Conflict, "with.effort.kind", message))
+            }
+            effort => Ok(effort),
+        }
+    }
 }
 
 /// Checks a plain number of the question's own.

@@ -90,6 +90,22 @@ pub fn paced(time_model: &dyn TimeModel, setup: &Setup, effort: Effort) -> Resul
     }
 }
 
+/// The power of an effort and the time it gives, an even one from a guess at its power.
+///
+/// # Errors
+/// [`NoEffort`].
+pub(crate) fn paced_from(
+    time_model: &dyn TimeModel,
+    setup: &Setup,
+    effort: Effort,
+    guess_w: f64,
+) -> Result<Paced, NoEffort> {
+    match effort {
+        Effort::Even => even_from(time_model, setup, guess_w),
+        _ => paced(time_model, setup, effort),
+    }
+}
+
 /// The best even effort: the constant power `P = S(T(P))` that the power–duration relation `S` allows for exactly the time
 /// `T` that it takes.
 ///

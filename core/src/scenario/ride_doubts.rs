@@ -3,7 +3,7 @@
 use crate::inputs::error::Warning;
 use crate::inputs::message::{self, Message};
 use crate::physiology::power_duration::PowerDuration;
-use crate::riding::effort::Effort;
+use crate::riding::effort::{Effort, Paced};
 use crate::riding::integrated::Setup;
 
 /// From here on a power curve without a long-ride loss says too much, s.
@@ -33,6 +33,19 @@ pub(crate) fn long_doubts(setup: &Setup, effort: Effort, time_s: f64, warnings: 
         let hours = (time_s / 3600.0).round() as usize;
         warnings.push(Warning::of("scenario.power", message::far_beyond(hours)));
     }
+}
+
+/// The warning for a given power above the curve's.
+pub(crate) fn above_curve(setup: &Setup, effort: Effort, ride: Paced) -> Option<Warning> {
+    let sustainable_w = setup.power.sustainable_w(ride.time_s);
+    // A watt is below what any meter tells.
+    let above = matches!(effort, Effort::Power(_)) && ride.power_w > sustainable_w + 1.0;
+    above.then(|| {
+        Warning::of(
+            "with.effort.power_w",
+            beyond_curve(ride.power_w, sustainable_w),
+        )
+    })
 }
 
 /// What is said of a power above the curve's.

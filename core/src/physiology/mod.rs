@@ -1,5 +1,5 @@
-//! What a rider can produce and for how long: power–duration, the models that compete to describe it, and W′ balance. May
-//! import `numerics`, `inputs` and `physics`.
+//! What a rider can produce and for how long: power–duration, the models that compete to describe it and which of them efforts
+//! speak for, what positions cost in power, and W′ balance. May import `numerics`, `inputs` and `physics`.
 
 #[cfg(feature = "all")]
 pub(crate) mod efforts;

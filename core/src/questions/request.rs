@@ -4,7 +4,8 @@ use serde::de::DeserializeOwned;
 use serde::{Deserialize, Serialize};
 use serde_json::Value;
 
-use super::tree::{Mistake, Node};
+use super::mistake::Mistake;
+use super::tree::Node;
 use crate::inputs::error::{Error, Kind, Warning};
 use crate::inputs::fields::{self, Field};
 use crate::inputs::message;

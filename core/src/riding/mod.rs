@@ -1,5 +1,5 @@
-//! A whole ride along a course: the integrated ride, the quasi-steady time model that is quick enough for draws, and the best
-//! even effort. May import the layers from `numerics` to `physiology`.
+//! A whole ride along a course: the integrated ride, the quasi-steady time model that is quick enough for draws, the best even
+//! effort, and what compares rides in different setups. May import the layers from `numerics` to `physiology`.
 
 pub(crate) mod changes;
 #[cfg(feature = "all")]

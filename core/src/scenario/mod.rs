@@ -1,5 +1,6 @@
-//! The saved file: its types, checks and versions, the physics' structs made from it, and its uncertain inputs taken through
-//! any calculation. May import every layer but `questions`.
+//! The saved file: its types, checks and versions, the physics' structs made from it, its uncertain inputs taken through any
+//! calculation, and the calculations that need all of it: comparisons of positions, a season with changes, two set-ups of a
+//! leg. May import every layer but `questions`.
 
 mod check;
 #[cfg(feature = "all")]

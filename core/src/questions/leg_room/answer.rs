@@ -2,6 +2,8 @@
 
 use serde::Serialize;
 
+#[cfg(doc)]
+use super::SMALL_DROP_M;
 use super::columns::Columns;
 use crate::inputs::error::Warning;
 use crate::inputs::quantity::Figure;
@@ -127,7 +129,7 @@ pub struct Answer {
     pub difference: SetUpDifference,
     /// What small changes to the first set-up do.
     pub changes: Vec<SetUpChange>,
-    /// What gives back the hip angle that pads lower by [`SMALL_DROP_M`](super::SMALL_DROP_M) take from the first set-up.
+    /// What gives back the hip angle that pads lower by [`SMALL_DROP_M`] take from the first set-up.
     pub give_back: SetUpWays,
     /// What would make the second set-up's hip as open as the first's.
     pub level: SetUpWays,

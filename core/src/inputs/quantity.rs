@@ -127,6 +127,23 @@ pub struct Figure {
     pub sd: f64,
 }
 
+/// A column of numbers: a curve's abscissae or ordinates. It reaches the page as a `Float64Array`.
+#[derive(Clone, Debug, Default, PartialEq, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS), ts(type = "Float64Array"))]
+pub struct Column(pub Vec<f64>);
+
+impl From<Vec<f64>> for Column {
+    fn from(numbers: Vec<f64>) -> Self {
+        Self(numbers)
+    }
+}
+
+impl FromIterator<f64> for Column {
+    fn from_iter<I: IntoIterator<Item = f64>>(numbers: I) -> Self {
+        Self(numbers.into_iter().collect())
+    }
+}
+
 impl Figure {
     /// What it is more than another whose error is independent.
     #[cfg(feature = "all")]
@@ -144,22 +161,5 @@ impl Figure {
             value,
             sd: value * (self.sd / self.value).hypot(other.sd / other.value),
         }
-    }
-}
-
-/// A column of numbers: a curve's abscissae or ordinates. It reaches the page as a `Float64Array`.
-#[derive(Clone, Debug, Default, PartialEq, Serialize)]
-#[cfg_attr(feature = "types", derive(ts_rs::TS), ts(type = "Float64Array"))]
-pub struct Column(pub Vec<f64>);
-
-impl From<Vec<f64>> for Column {
-    fn from(numbers: Vec<f64>) -> Self {
-        Self(numbers)
-    }
-}
-
-impl FromIterator<f64> for Column {
-    fn from_iter<I: IntoIterator<Item = f64>>(numbers: I) -> Self {
-        Self(numbers.into_iter().collect())
     }
 }

@@ -67,6 +67,13 @@ impl Error {
         }
     }
 
+    /// A field that must be there.
+    pub fn missing(field: impl Into<String>) -> Self {
+        let field = field.into();
+        let message = message::missing(&field);
+        Self::new(Kind::Missing, field, message)
+    }
+
     /// A number of some kind outside `min` to `max`.
     pub fn out_of_range(
         field: impl Into<String>,

@@ -5,5 +5,7 @@ pub mod error;
 pub mod fields;
 pub mod message;
 pub mod published;
+#[cfg(feature = "all")]
+pub(crate) mod published_costs;
 pub mod quantity;
 pub mod sources;

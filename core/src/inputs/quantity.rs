@@ -179,3 +179,23 @@ impl FromIterator<f64> for Column {
         Self(numbers.into_iter().collect())
     }
 }
+
+impl Figure {
+    /// What it is more than another whose error is independent.
+    #[cfg(feature = "all")]
+    pub(crate) fn less(self, other: Self) -> Self {
+        Self {
+            value: self.value - other.value,
+            sd: self.sd.hypot(other.sd),
+        }
+    }
+
+    /// Its ratio to another whose error is independent, to first order.
+    pub(crate) fn over(self, other: Self) -> Self {
+        let value = self.value / other.value;
+        Self {
+            value,
+            sd: value * (self.sd / self.value).hypot(other.sd / other.value),
+        }
+    }
+}

@@ -24,6 +24,15 @@ pub fn normal_share(z: f64) -> f64 {
     0.5 + integral(normal_density, within(z, -FARTHEST, FARTHEST))
 }
 
+/// The chance of a normal distribution about 0 with this standard deviation to lie below a value; certain where that is 0.
+pub(crate) fn chance_below(value: f64, sd: f64) -> f64 {
+    if sd > 0.0 {
+        normal_share(value / sd)
+    } else {
+        f64::from(u8::from(value >= 0.0))
+    }
+}
+
 fn normal_density(x: f64) -> f64 {
     (-0.5 * x * x).exp() / TAU.sqrt()
 }

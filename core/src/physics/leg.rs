@@ -11,7 +11,7 @@
 //! A leg is a planar linkage: positions in closed form, three derivatives by crank angle from its loop, an extreme at a
 //! root of the next derivative between looks three degrees apart. Rates are per radian of crank; cadence scales them
 //! last. A leg that does not reach comes back as the part of the turn and the nearest saddle height at which it would.
-//! The ± of angles is that of the lengths with which the leg reaches (`leg_room/reach.rs`): near a straight knee first
+//! The ± of angles is that of the lengths with which the leg reaches (`uncertainty::conditional`): near a straight knee first
 //! order is blind to where reach ends.
 
 use std::f64::consts::{FRAC_PI_2, PI, TAU};

@@ -115,6 +115,23 @@ impl Position {
             .or(self.lapses.map(|lapses| lapses.cda_m2))
     }
 
+    /// The same position never lost.
+    #[cfg(feature = "all")]
+    pub(crate) fn held(&self) -> Self {
+        Self {
+            fade: None,
+            lapses: None,
+            ..self.clone()
+        }
+    }
+
+    /// The position as it is once lost, all the way. `None` if it is never lost.
+    #[cfg(feature = "all")]
+    pub(crate) fn lost(&self) -> Option<Self> {
+        self.lost_cda_m2()
+            .map(|lost_m2| self.held_for_share(0.0, lost_m2))
+    }
+
     /// The same position held for a share of the time at its fresh drag area and at `lost_cda_m2` for the rest.
     pub fn held_for_share(&self, share: f64, lost_cda_m2: f64) -> Self {
         let lapses = Some(Lapses {

@@ -1,11 +1,12 @@
-//! The questions: a request in, an answer out. One folder per question with its request and answer types, composed of the
-//! layers below, all of which it may import; no algorithms. One line per question in [`ask`].
+//! The questions: a request in, an answer out. One folder per question: `with` what it takes, `answer` what it gives, `mod`
+//! how that is composed of the layers below, all of which it may import; no algorithms. One line per question in [`ask`].
 
 pub mod finish_time;
 #[cfg(feature = "all")]
 pub mod hold_or_fade;
 #[cfg(feature = "all")]
 pub mod leg_room;
+mod mistake;
 #[cfg(feature = "all")]
 pub mod next_gain;
 #[cfg(feature = "all")]

@@ -4,7 +4,8 @@ use serde::de::DeserializeOwned;
 use serde::{Deserialize, Serialize};
 use serde_json::Value;
 
-use super::tree::{Mistake, Node};
+use super::mistake::Mistake;
+use super::tree::Node;
 use crate::inputs::error::{Error, Kind, Warning};
 use crate::inputs::fields::{self, Field};
 use crate::inputs::message;
@@ -124,15 +125,24 @@ impl EffortForm {
             }
             (EffortKind::Even | EffortKind::Time, Some(_), _) => Err(misplaced("power_w")),
             (EffortKind::Even | EffortKind::Power, _, Some(_)) => Err(misplaced("time_s")),
-            (EffortKind::Power, None, None) => Err(missing("with.effort.power_w")),
-            (EffortKind::Time, None, None) => Err(missing("with.effort.time_s")),
+            (EffortKind::Power, None, None) => Err(Error::missing("with.effort.power_w")),
+            (EffortKind::Time, None, None) => Err(Error::missing("with.effort.time_s")),
         }
     }
-}
 
-/// A field that must be there.
-pub fn missing(field: &str) -> Error {
-    Error::new(Kind::Missing, field, message::missing(field))
+    /// Checks an effort at which finish times are compared: a given time compares nothing.
+    ///
+    /// # Errors
+    /// As [`check`](Self::check), and names `with.effort.kind` of a given time.
+    pub(super) fn check_comparing(&self) -> Result<Effort, Error> {
+        match self.check()? {
+            Effort::Time(_) => {
+                let message = message::fixed_time_compares_nothing();
+                Err(Error::new(Kind::Conflict, "with.effort.kind", message))
+            }
+            effort => Ok(effort),
+        }
+    }
 }
 
 /// Checks a plain number of the question's own.

@@ -90,6 +90,22 @@ pub fn paced(time_model: &dyn TimeModel, setup: &Setup, effort: Effort) -> Resul
     }
 }
 
+/// The power of an effort and the time it gives, an even one from a guess at its power.
+///
+/// # Errors
+/// [`NoEffort`].
+pub(crate) fn paced_from(
+    time_model: &dyn TimeModel,
+    setup: &Setup,
+    effort: Effort,
+    guess_w: f64,
+) -> Result<Paced, NoEffort> {
+    match effort {
+        Effort::Even => even_from(time_model, setup, guess_w),
+        _ => paced(time_model, setup, effort),
+    }
+}
+
 /// The best even effort: the constant power `P = S(T(P))` that the power–duration relation `S` allows for exactly the time
 /// `T` that it takes.
 ///
@@ -291,6 +307,24 @@ pub fn power_for_time_from_w(
         (POWERS_W.0.ln(), POWERS_W.1.ln()),
     );
     Ok(found.map_err(|_| NoEffort::OutOfReach)?.exp())
+}
+
+/// What an error of finish times, as a share of them, means for the power that a target time needs, W; 0 where the times an
+/// error earlier or later are out of reach.
+pub(crate) fn power_error_w(
+    time_model: &dyn TimeModel,
+    setup: &Setup,
+    target_s: f64,
+    time_error_share: f64,
+) -> f64 {
+    let needed_w = |time_s: f64| power_for_time_w(time_model, setup, time_s);
+    match (
+        needed_w(target_s * (1.0 - time_error_share)),
+        needed_w(target_s * (1.0 + time_error_share)),
+    ) {
+        (Ok(more_w), Ok(less_w)) => 0.5 * (more_w - less_w),
+        _ => 0.0,
+    }
 }
 
 /// How far, m, a power goes in a fixed time on a course of this kind, every stretch made longer or shorter alike.

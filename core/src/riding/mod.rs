@@ -1,12 +1,20 @@
-//! A whole ride along a course: the integrated ride, the quasi-steady time model that is quick enough for draws, and the best
-//! even effort. May import the layers from `numerics` to `physiology`.
+//! A whole ride along a course: the integrated ride, the quasi-steady time model that is quick enough for draws, the best even
+//! effort, and what compares rides in different setups. May import the layers from `numerics` to `physiology`.
 
+pub(crate) mod changes;
 #[cfg(feature = "all")]
 pub(crate) mod crossovers;
 pub mod effort;
+pub(crate) mod even_efforts;
+pub(crate) mod exchange;
+#[cfg(feature = "all")]
+pub(crate) mod fade_tie;
+#[cfg(feature = "all")]
+pub(crate) mod held_power;
 pub mod integrated;
 #[cfg(feature = "all")]
 pub(crate) mod known_ride;
 pub mod quasi_steady;
 #[cfg(feature = "all")]
 pub(crate) mod tie;
+pub(crate) mod time_map;

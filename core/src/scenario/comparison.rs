@@ -17,6 +17,7 @@ use super::ride_errors::no_effort;
 use super::shared_drag_error::{Measurement, SharedDragError};
 use crate::inputs::error::{Error, Kind};
 use crate::inputs::message;
+use crate::inputs::quantity::Figure;
 use crate::riding::crossovers::Crossing;
 use crate::riding::effort::NoEffort;
 use crate::riding::integrated::Setup;
@@ -186,6 +187,14 @@ impl Comparison<'_> {
     fn most_draws(&self) -> u32 {
         let pieces: f64 = self.known_rides.iter().map(|known| known.pieces).sum();
         (MOST_STRETCHES_DRAWN / pieces).max(1.0) as u32
+    }
+}
+
+/// How much faster the second of two rides is.
+pub(crate) fn faster_by(spread: &Sensitivities, first: usize, second: usize) -> Figure {
+    Figure {
+        value: spread.base[first] - spread.base[second],
+        sd: spread.sd(|moved| moved[first] - moved[second]),
     }
 }
 

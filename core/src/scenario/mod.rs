@@ -1,14 +1,28 @@
-//! The saved file: its types, checks and versions, the physics' structs made from it, and its uncertain inputs taken through
-//! any calculation. May import every layer but `questions`.
+//! The saved file: its types, checks and versions, the physics' structs made from it, its uncertain inputs taken through any
+//! calculation, and the calculations that need all of it: comparisons of positions, a season with changes, two set-ups of a
+//! leg. May import every layer but `questions`.
 
 mod check;
 #[cfg(feature = "all")]
 pub(crate) mod comparison;
+#[cfg(feature = "all")]
+mod efforts;
+#[cfg(feature = "all")]
+mod held;
 mod inspect;
+#[cfg(feature = "all")]
+pub(crate) mod lower_bars;
 mod physical;
 mod position;
+#[cfg(feature = "all")]
+pub(crate) mod position_costs;
 pub mod propagation;
+pub(crate) mod ride_doubts;
 pub(crate) mod ride_errors;
+#[cfg(feature = "all")]
+pub(crate) mod season;
+#[cfg(feature = "all")]
+pub(crate) mod set_ups;
 #[cfg(feature = "all")]
 pub(crate) mod shared_drag_error;
 mod simplify;

@@ -17,6 +17,7 @@ use crate::inputs::fields;
 use crate::inputs::message;
 use crate::inputs::quantity::{Figure, Known, Quantity};
 use crate::physics::course::Course;
+use crate::riding::effort::Effort;
 use crate::riding::integrated::{Integrated, Setup, TimeModel};
 use crate::riding::quasi_steady::{PIECE_M, QuasiSteady};
 use crate::uncertainty::draws::{Drawn, Spread, UncertainInput, monte_carlo, propagate};
@@ -85,6 +86,14 @@ impl Case<'_> {
         self.scenario
             .setup_in(ridden, Rc::clone(&self.course))
             .ok_or_else(|| Error::impossible("scenario.positions", message::no_such_position()))
+    }
+
+    /// The effort, a given power being the question's first own input.
+    pub fn effort(&self, effort: Effort) -> Effort {
+        match (effort, self.own.first()) {
+            (Effort::Power(_), Some(&power_w)) => Effort::Power(power_w),
+            _ => effort,
+        }
     }
 
     /// The course.

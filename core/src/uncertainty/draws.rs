@@ -43,6 +43,20 @@ pub struct Spread<const N: usize> {
 }
 
 impl<const N: usize> Spread<N> {
+    /// One standard deviation of the ratio of two linear combinations of outputs, as a share of it, to first order.
+    pub(crate) fn ratio_sd_share(
+        &self,
+        over: impl Fn(&[f64; N]) -> f64,
+        under: impl Fn(&[f64; N]) -> f64,
+    ) -> f64 {
+        let (over_here, under_here) = (over(&self.base), under(&self.base));
+        self.by_input
+            .iter()
+            .map(|moved| (over(moved) / over_here - under(moved) / under_here).powi(2))
+            .sum::<f64>()
+            .sqrt()
+    }
+
     /// One standard deviation of an output.
     pub fn sd(&self, output: usize) -> f64 {
         self.by_input
@@ -88,6 +102,18 @@ pub struct Sensitivities {
     pub base: Vec<f64>,
     /// For each input, the signed change of each output, as in [`Spread::by_input`].
     pub by_input: Vec<Vec<f64>>,
+}
+
+impl Sensitivities {
+    /// One standard deviation of a linear combination of outputs: inputs add in quadrature.
+    #[cfg(feature = "all")]
+    pub fn sd(&self, output: impl Fn(&[f64]) -> f64) -> f64 {
+        self.by_input
+            .iter()
+            .map(|moved| output(moved).powi(2))
+            .sum::<f64>()
+            .sqrt()
+    }
 }
 
 /// Gives outputs for values of the inputs.

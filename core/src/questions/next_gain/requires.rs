@@ -1,6 +1,6 @@
 //! Which candidate requires which.
 
-use super::Candidate;
+use super::candidate::Candidate;
 use crate::inputs::error::{Error, Kind};
 use crate::inputs::message;
 

@@ -1,8 +1,23 @@
 //! Changes that many riders weigh, each beside what it rests on. Money and hours are assumed; so is every chance.
 
-use super::{Candidate, Change, Standing};
+use serde::{Deserialize, Serialize};
+
+use super::candidate::Candidate;
 use crate::inputs::fields::Evidence::{self, Assumed, FromMemory, Published};
 use crate::inputs::quantity::Quantity;
+use crate::scenario::season::changes::Change;
+
+/// Which riders the usual candidates are for.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(rename_all = "snake_case")]
+pub enum Standing {
+    /// Riders who train already.
+    #[default]
+    Trained,
+    /// Riders who begin.
+    New,
+}
 
 struct Usual {
     key: &'static str,

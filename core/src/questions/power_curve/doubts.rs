@@ -1,12 +1,14 @@
 //! What efforts cannot tell, or tell badly.
 
-use super::compared::{ModelName, SHORT_S};
-use super::held::Held;
-use super::{Basis, Marked, Tested, With};
+use super::answer::{Marked, Tested};
+use super::with::With;
 use crate::inputs::error::Warning;
 use crate::inputs::fields;
 use crate::inputs::message;
+use crate::physiology::held::Held;
+use crate::physiology::model_comparison::{ModelName, SHORT_S};
 use crate::physiology::models::Model;
+use crate::physiology::position_curves::Basis;
 
 /// What there is to doubt.
 pub(super) struct Seen<'a> {

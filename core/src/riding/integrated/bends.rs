@@ -117,13 +117,8 @@ pub(super) fn follow_limit(
     } else {
         until_braking_m.min(left_m)
     };
-    let longest_m = rider
-        .position
-        .unchanged_until_s(state.time_s)
-        .map_or(LONGEST_M, |until_s| {
-            (until_s - state.time_s) * first.node.speed_m_s
-        });
-    let h = h.min(longest_m);
+    let unchanged_m = rider.unchanged_for_m(state, first.node.speed_m_s);
+    let h = h.min(unchanged_m.unwrap_or(LONGEST_M));
     let h = if h > 1e-6 { h } else { left_m.min(1e-6) };
     let after = u + slope * h;
     let (v0, v1) = ((2.0 * u).sqrt(), (2.0 * after).sqrt());

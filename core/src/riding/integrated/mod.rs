@@ -136,6 +136,18 @@ pub struct Energy {
     pub kinetic_j: f64,
 }
 
+impl Energy {
+    /// Share of the work against road load that went into the air.
+    pub fn aero_share(&self) -> f64 {
+        let load_j = self.air_j + self.rolling_j + self.climbing_j + self.bearings_j;
+        if load_j == 0.0 {
+            0.0
+        } else {
+            self.air_j / load_j
+        }
+    }
+}
+
 /// The ride as it stood at one distance.
 #[derive(Clone, Copy, Debug, Default, PartialEq)]
 pub struct Sample {
@@ -279,6 +291,14 @@ impl Rider<'_> {
             distance_m: state.distance_m,
             push_n: (needed_n >= self.launch_n).then_some(needed_n),
         }
+    }
+
+    /// How far drag area stays what it is at a state, at a speed that stays, m: infinite without fade, `None` while it fades.
+    #[inline]
+    fn unchanged_for_m(&self, state: &State, speed_m_s: f64) -> Option<f64> {
+        self.position
+            .unchanged_until_s(state.time_s)
+            .map(|until_s| (until_s - state.time_s) * speed_m_s)
     }
 
     #[inline]
@@ -468,11 +488,11 @@ fn ride_stretch(
         }
         let relaxation = rider.relaxation_per_m(&first);
         let transient = (first.du / relaxation).abs() / state.u;
-        let unchanged_until_s = rider.position.unchanged_until_s(state.time_s);
+        let unchanged_m = rider.unchanged_for_m(state, speed_m_s);
         if transient < SETTLED
-            && let Some(until_s) = unchanged_until_s
+            && let Some(unchanged_m) = unchanged_m
         {
-            let h = left_m.min((until_s - state.time_s) * speed_m_s);
+            let h = left_m.min(unchanged_m);
             let h = limit.map_or(h, |limit| h.min(settled_until_m(state, limit)));
             if h > 0.0 {
                 settle(
@@ -489,7 +509,7 @@ fn ride_stretch(
         let finest = rider.steps_per_relaxation;
         let steps = STEPS_FOLLOWING + (finest - STEPS_FOLLOWING) * (transient / FOLLOWING).min(1.0);
         let mut h = 1.0 / (steps * relaxation + finest * first.du.abs() / state.u);
-        if h < longest_m && transient < FOLLOWING && unchanged_until_s.is_none() {
+        if h < longest_m && transient < FOLLOWING && unchanged_m.is_none() {
             let cda_m2 = rider.position.cda_at_m2(state.time_s);
             let steady = rider.stretch.speed_m_s(rider.road_power_w, cda_m2);
             if steady < STALL_M_S {

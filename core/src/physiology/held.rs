@@ -1,23 +1,20 @@
-//! What is known of a rider's power and duration, whatever it was made from: fitted efforts, or the scenario's own numbers.
+//! What is known of a rider's power and duration, whatever it was made from: fitted efforts, or given numbers.
 
-use crate::inputs::fields;
+use super::models::{Curve, Model};
 use crate::inputs::quantity::{Figure, Quantity};
-use crate::numerics::distributions::NORMAL_REACH_95;
 use crate::numerics::least_squares::student_t;
-use crate::numerics::solve::root;
-use crate::physiology::models::{Curve, Model};
-use crate::scenario::Power;
+use crate::numerics::solve::{root, within};
 
 /// A relation between power and duration with the covariance of its parameters.
-pub(super) struct Held {
-    pub model: Model,
-    pub parameters: Vec<f64>,
+pub(crate) struct Held {
+    pub(crate) model: Model,
+    pub(crate) parameters: Vec<f64>,
     /// Row by row.
-    pub covariance: Vec<f64>,
+    pub(crate) covariance: Vec<f64>,
     /// By how many standard deviations a band of 95 % reaches.
-    pub reach: f64,
+    pub(crate) reach: f64,
     /// One standard deviation of an effort about the curve, as a share of its power.
-    pub test_share: f64,
+    pub(crate) test_share: f64,
 }
 
 /// The share of what is meant that a band holds.
@@ -27,7 +24,7 @@ const DURATIONS_S: (f64, f64) = (1.0, 1e6);
 
 impl Held {
     /// From a fit; `test_share` is the stated standard deviation of an effort as a share of its power.
-    pub(super) fn fitted(curve: &Curve, test_share: f64) -> Self {
+    pub(crate) fn fitted(curve: &Curve, test_share: f64) -> Self {
         let p = curve.model.parameters();
         Self {
             model: curve.model,
@@ -40,37 +37,9 @@ impl Held {
         }
     }
 
-    /// From a fit as rides use it: beyond the point from which long rides lose power it loses the share of critical power that the
-    /// scenario says, or the usual one. A fit to efforts beyond that point contains the loss already and stays as it is.
-    pub(super) fn for_rides(curve: &Curve, power: &Power, longest_s: f64, test_share: f64) -> Self {
-        let held = Self::fitted(curve, test_share);
-        let from_s = power.long_ride_from_s.value;
-        let peak = match curve.model {
-            Model::TwoParameter => false,
-            Model::OmniDomain {
-                peak,
-                long_ride_from_s: None,
-            } => peak,
-            _ => return held,
-        };
-        if longest_s > from_s {
-            return held;
-        }
-        let loss = power
-            .long_ride_loss_share
-            .unwrap_or(fields::LONG_RIDE_LOSS_SHARE.typical());
-        held.with_loss(
-            loss,
-            Model::OmniDomain {
-                peak,
-                long_ride_from_s: Some(from_s),
-            },
-        )
-    }
-
     /// The same with a loss in long rides as its last parameter, in watts: a share of the first, `A = s CP`, whose error is its own:
     /// `cov(A, x) = s cov(CP, x)` and `var(A) = CP² var(s) + s² var(CP)`.
-    fn with_loss(self, loss: Quantity, model: Model) -> Self {
+    pub(crate) fn with_loss(self, loss: Quantity, model: Model) -> Self {
         let p = self.parameters.len();
         let cp_w = self.parameters[0];
         let covariance = |i: usize, j: usize| match (i.min(j), i.max(j)) {
@@ -94,53 +63,8 @@ impl Held {
         }
     }
 
-    /// From the scenario's own numbers.
-    pub(super) fn given(power: &Power, test_share: f64) -> Self {
-        let without = Self::given_without_share(power, test_share);
-        match (power.long_ride_loss_share, without.model) {
-            (Some(loss), Model::OmniDomain { peak, .. }) => {
-                let from_s = power.long_ride_from_s.value;
-                without.with_loss(
-                    loss,
-                    Model::OmniDomain {
-                        peak,
-                        long_ride_from_s: Some(from_s),
-                    },
-                )
-            }
-            _ => without,
-        }
-    }
-
-    fn given_without_share(power: &Power, test_share: f64) -> Self {
-        let optional = [power.peak_w, power.long_ride_loss_w];
-        let quantities: Vec<Quantity> = [power.cp_w, power.w_prime_j]
-            .into_iter()
-            .chain(optional.into_iter().flatten())
-            .collect();
-        let p = quantities.len();
-        let covariance = |i: usize, j: usize| {
-            let together = match (i.min(j), i.max(j)) {
-                (i, j) if i == j => 1.0,
-                (0, 1) => power.cp_w_prime_correlation,
-                _ => 0.0,
-            };
-            together * quantities[i].sd * quantities[j].sd
-        };
-        Self {
-            model: Model::OmniDomain {
-                peak: power.peak_w.is_some(),
-                long_ride_from_s: power.long_ride_loss_w.map(|_| power.long_ride_from_s.value),
-            },
-            parameters: quantities.iter().map(|quantity| quantity.value).collect(),
-            covariance: (0..p * p).map(|at| covariance(at / p, at % p)).collect(),
-            reach: NORMAL_REACH_95,
-            test_share,
-        }
-    }
-
     /// The power that can be held for a time; not below 0.
-    pub(super) fn power_w(&self, time_s: f64) -> Figure {
+    pub(crate) fn power_w(&self, time_s: f64) -> Figure {
         let mut derivatives = vec![0.0; self.parameters.len()];
         let power_w = self
             .model
@@ -152,13 +76,13 @@ impl Held {
     }
 
     /// One standard deviation of a test of this length about what is known.
-    pub(super) fn test_sd_w(&self, time_s: f64) -> f64 {
+    pub(crate) fn test_sd_w(&self, time_s: f64) -> f64 {
         let power_w = self.power_w(time_s);
         power_w.sd.hypot(self.test_share * power_w.value)
     }
 
     /// A parameter.
-    pub(super) fn parameter(&self, at: usize) -> Option<Figure> {
+    pub(crate) fn parameter(&self, at: usize) -> Option<Figure> {
         let p = self.parameters.len();
         Some(Figure {
             value: *self.parameters.get(at)?,
@@ -167,7 +91,7 @@ impl Held {
     }
 
     /// The places of Pmax and of the long-ride loss among the parameters.
-    pub(super) fn places(&self) -> (Option<usize>, Option<usize>) {
+    pub(crate) fn places(&self) -> (Option<usize>, Option<usize>) {
         match self.model {
             Model::OmniDomain {
                 peak,
@@ -181,7 +105,7 @@ impl Held {
     }
 
     /// The loss in long rides as a share of critical power: `s = A/CP`, `var(s) = (var(A) − 2 s cov(A, CP) + s² var(CP))/CP²`.
-    pub(super) fn loss_share(&self) -> Option<Figure> {
+    pub(crate) fn loss_share(&self) -> Option<Figure> {
         let at = self.places().1?;
         let p = self.parameters.len();
         let cp_w = self.parameters[0];
@@ -196,14 +120,14 @@ impl Held {
     }
 
     /// How the first two parameters go together, kept to what a scenario takes.
-    pub(super) fn correlation(&self) -> f64 {
+    pub(crate) fn correlation(&self) -> f64 {
         let p = self.parameters.len();
         let sd = |at: usize| self.covariance[at * p + at].max(0.0).sqrt();
         let both = sd(0) * sd(1);
         // What a scenario takes at most.
         const MOST: f64 = 0.999;
         if both > 0.0 {
-            crate::numerics::solve::within(self.covariance[1] / both, -MOST, MOST)
+            within(self.covariance[1] / both, -MOST, MOST)
         } else {
             0.0
         }
@@ -212,7 +136,7 @@ impl Held {
     /// How long the power for `hold_s`, times a factor, can be held when the whole curve is raised by another; `None` for
     /// ever, or not for a second. Both powers are of one curve, so that what is common to them cancels: by the implicit
     /// function, `dt/db = (c dP(hold)/db − dP(t)/db)/P′(t)` with `c` the one factor over the other.
-    pub(super) fn held_s(
+    pub(crate) fn held_s(
         &self,
         hold_s: f64,
         power_factor: f64,

@@ -8,7 +8,7 @@ use crate::numerics::solve::root;
 
 /// A member of the set.
 #[derive(Clone, Debug, Default)]
-pub(super) struct Member {
+pub(crate) struct Member {
     /// The chance that it comes off, once what it needs does.
     pub chance: f64,
     /// The place of the member that it needs.
@@ -24,7 +24,7 @@ pub(super) struct Member {
 
 /// A saving's standard deviation and the range that holds it 19 times in 20.
 #[derive(Clone, Copy, Debug, Default, PartialEq)]
-pub(super) struct Spread {
+pub(crate) struct Spread {
     /// One standard deviation.
     pub sd: f64,
     /// What 2.5 % and 97.5 % of all that may happen lie below.
@@ -41,7 +41,7 @@ const MOST_NORMALS: usize = 256;
 ///
 /// The moves are known for each member by itself and for all together. In between, what members do to each other's moves is
 /// shared out by how much they save: it is of second order, and so the error of that is of third.
-pub(super) fn spread(saved_s: &[f64], members: &[Member], together_s: &[f64]) -> Spread {
+pub(crate) fn spread(saved_s: &[f64], members: &[Member], together_s: &[f64]) -> Spread {
     let chances = chances(members, saved_s.len());
     let variances = variances(saved_s, members, together_s);
     let outcomes = || {

@@ -2,12 +2,24 @@
 
 use serde::Serialize;
 
-use super::compared::{best, compare, guessed};
+use super::efforts::Tests;
 use super::held::Held;
-use super::{Basis, Tests, spans};
+use super::model_comparison::{KNOWN_FROM, best, compare, guessed, plausible, spans};
+use super::models::{Curve, Effort, Model, Prior, fit};
 use crate::inputs::quantity::Figure;
-use crate::physiology::models::{Curve, Effort, Model, Prior, fit};
-use crate::scenario::Scenario;
+
+/// What the answer rests on.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(rename_all = "snake_case")]
+pub enum Basis {
+    /// The scenario's own CP and W′: there are no efforts that give a curve.
+    Given,
+    /// One effort, or several of one length, and riders' usual W′.
+    Guessed,
+    /// Efforts.
+    Fitted,
+}
 
 /// A position's own curve, and what it costs beside the one asked for.
 #[derive(Clone, Debug, Serialize)]
@@ -52,21 +64,21 @@ const W_PRIME_SHARE: f64 = 0.1;
 
 /// Every position that has efforts, with its curve, in the form that rides use. The errors of efforts in different positions are
 /// taken as independent.
-pub(super) fn curves(
-    scenario: &Scenario,
+pub(crate) fn curves(
     groups: &[Tests],
     asked: usize,
+    long_ride_from_s: f64,
     test_share: f64,
 ) -> Vec<(PositionCurve, Option<Held>)> {
     let base = groups.iter().find(|tests| tests.position == asked);
-    let base_curve = base.and_then(|tests| own_curve(tests, scenario, None));
+    let base_curve = base.and_then(|tests| own_curve(tests, long_ride_from_s, None));
     let longest_s = |tests: &Tests| tests.used.iter().map(|e| e.duration_s).fold(0.0, f64::max);
     let one = |tests: &Tests| {
         let itself = tests.position == asked;
         let found = if itself {
             base_curve.clone()
         } else {
-            own_curve(tests, scenario, base_curve.as_ref())
+            own_curve(tests, long_ride_from_s, base_curve.as_ref())
         };
         let basis = found.as_ref().map_or(Basis::Given, |(basis, _)| *basis);
         let held = found.map(|(_, curve)| Held::fitted(&curve, test_share));
@@ -85,7 +97,7 @@ pub(super) fn curves(
             (Some(held), Some(base)) => {
                 let change = |time_s: f64| {
                     let (there, here) = (held.power_w(time_s), base.power_w(time_s));
-                    let change_w = less(there, here);
+                    let change_w = there.less(here);
                     let change_share = if here.value > 0.0 {
                         change_w.value / here.value
                     } else {
@@ -108,8 +120,8 @@ pub(super) fn curves(
             basis,
             cp_w,
             w_prime_j,
-            cp_change_w: both_cp.map(|(there, here)| less(there, here)),
-            cp_factor: both_cp.map(|(there, here)| over(there, here)),
+            cp_change_w: both_cp.map(|(there, here)| there.less(here)),
+            cp_factor: both_cp.map(|(there, here)| there.over(here)),
             at,
         };
         (curve, held)
@@ -120,21 +132,21 @@ pub(super) fn curves(
 /// The curve that a position's efforts give, in the form that rides use.
 fn own_curve(
     tests: &Tests,
-    scenario: &Scenario,
+    long_ride_from_s: f64,
     base: Option<&(Basis, Curve)>,
 ) -> Option<(Basis, Curve)> {
     if tests.used.is_empty() {
         return None;
     }
     if spans(&tests.used) {
-        let compared = compare(&tests.used, &scenario.power);
+        let compared = compare(&tests.used, long_ride_from_s);
         if let Some(curve) = best(&compared).and_then(|one| one.curve.clone()) {
             return Some((Basis::Fitted, curve));
         }
     }
     let like_base = base.and_then(|(_, base)| like(&tests.used, base));
     like_base
-        .or_else(|| guessed(&tests.used, &scenario.power))
+        .or_else(|| guessed(&tests.used, long_ride_from_s))
         .map(|curve| (Basis::Guessed, curve))
 }
 
@@ -151,21 +163,6 @@ fn like(efforts: &[Effort], base: &Curve) -> Option<Curve> {
         sd,
     };
     let fit = fit(Model::TwoParameter, efforts, &[prior]).ok()?;
-    let curve = Curve::new(Model::TwoParameter, fit, super::compared::KNOWN_FROM, 1);
-    super::compared::plausible(curve.model, &curve.fit.parameters).then_some(curve)
-}
-
-fn less(a: Figure, b: Figure) -> Figure {
-    Figure {
-        value: a.value - b.value,
-        sd: a.sd.hypot(b.sd),
-    }
-}
-
-fn over(a: Figure, b: Figure) -> Figure {
-    let value = a.value / b.value;
-    Figure {
-        value,
-        sd: value * (a.sd / a.value).hypot(b.sd / b.value),
-    }
+    let curve = Curve::new(Model::TwoParameter, fit, KNOWN_FROM, 1);
+    plausible(curve.model, &curve.fit.parameters).then_some(curve)
 }

@@ -2,11 +2,9 @@
 
 use serde::{Deserialize, Serialize};
 
+use super::models::{Curve, Effort, LOG_DECLINE_FROM_S, Model, Prior, fit};
 use crate::inputs::fields;
-use crate::inputs::quantity::Figure;
 use crate::numerics::least_squares::NoFit;
-use crate::physiology::models::{Curve, Effort, LOG_DECLINE_FROM_S, Model, Prior, fit};
-use crate::scenario::Power;
 
 /// A model by its name.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
@@ -26,7 +24,7 @@ pub enum ModelName {
 }
 
 /// Every model, in the order in which they are shown.
-pub(super) const MODELS: [ModelName; 5] = [
+const MODELS: [ModelName; 5] = [
     ModelName::TwoParameter,
     ModelName::ThreeParameter,
     ModelName::OmniDomain,
@@ -53,62 +51,38 @@ pub enum Outcome {
     Implausible,
 }
 
-/// A model's fit.
-#[derive(Clone, Debug, Serialize)]
-#[cfg_attr(feature = "types", derive(ts_rs::TS))]
-pub struct ModelFit {
-    /// Which.
-    pub model: ModelName,
-    /// How it came off; the rest is `null` where it did not.
-    pub outcome: Outcome,
-    /// CP, W.
-    pub cp_w: Option<Figure>,
-    /// W′, J.
-    pub w_prime_j: Option<Figure>,
-    /// Pmax, W.
-    pub peak_w: Option<Figure>,
-    /// A, W for each e-fold of time.
-    pub long_ride_loss_w: Option<Figure>,
-    /// MAP, W.
-    pub seven_minute_w: Option<Figure>,
-    /// E, W for each e-fold of time.
-    pub decline_w: Option<Figure>,
-    /// S, W.
-    pub one_second_w: Option<Figure>,
-    /// k.
-    pub exponent: Option<Figure>,
-    /// How CP and W′ go together: their coefficient of correlation.
-    pub correlation: Option<f64>,
-    /// The scatter of the efforts about it, as a share of power; `null` where none is left over.
-    pub scatter_share: Option<f64>,
-    /// Akaike's criterion, up to a constant common to all.
-    pub criterion: Option<f64>,
-    /// The weight of the evidence for it among those compared; they add up to 1.
-    pub weight: Option<f64>,
-}
-
 /// A model with its curve, where it has one.
-pub(super) struct Compared {
-    pub name: ModelName,
-    pub outcome: Outcome,
-    pub curve: Option<Curve>,
-    pub weight: Option<f64>,
+pub(crate) struct Compared {
+    pub(crate) name: ModelName,
+    pub(crate) outcome: Outcome,
+    pub(crate) curve: Option<Curve>,
+    pub(crate) weight: Option<f64>,
 }
 
 /// The degrees of freedom that the stated repeatability is worth: eight riders tested twice.
 ///
 /// Source: four-and-twenty.
-pub(super) const KNOWN_FROM: usize = 7;
+pub(crate) const KNOWN_FROM: usize = 7;
 /// An effort shorter than this takes a peak power to describe, s; two-parameter curves are not for it.
-pub(super) const SHORT_S: f64 = 120.0;
+pub(crate) const SHORT_S: f64 = 120.0;
 /// Efforts whose lengths differ by less than this factor say nothing of CP and W′ apart.
-pub(super) const SPAN: f64 = 1.3;
+const SPAN: f64 = 1.3;
 
-/// Fits every model and weighs those that describe all efforts.
-pub(super) fn compare(efforts: &[Effort], power: &Power) -> Vec<Compared> {
+/// Whether efforts are of different enough lengths to tell CP from W′.
+pub(crate) fn spans(efforts: &[Effort]) -> bool {
+    let longest_s = efforts.iter().map(|e| e.duration_s).fold(0.0, f64::max);
+    let shortest_s = efforts
+        .iter()
+        .map(|e| e.duration_s)
+        .fold(f64::INFINITY, f64::min);
+    longest_s >= SPAN * shortest_s
+}
+
+/// Fits every model and weighs those that describe all efforts; long rides lose power from `long_ride_from_s` on.
+pub(crate) fn compare(efforts: &[Effort], long_ride_from_s: f64) -> Vec<Compared> {
     let mut all: Vec<Compared> = MODELS
         .iter()
-        .map(|&name| attempt(name, efforts, power))
+        .map(|&name| attempt(name, efforts, long_ride_from_s))
         .collect();
     let criterion = |one: &Compared| match (one.outcome, &one.curve) {
         (Outcome::Compared, Some(curve)) => curve.information_criterion(),
@@ -126,7 +100,7 @@ pub(super) fn compare(efforts: &[Effort], power: &Power) -> Vec<Compared> {
     all
 }
 
-fn attempt(name: ModelName, efforts: &[Effort], power: &Power) -> Compared {
+fn attempt(name: ModelName, efforts: &[Effort], from_s: f64) -> Compared {
     let without = |outcome| Compared {
         name,
         outcome,
@@ -138,7 +112,6 @@ fn attempt(name: ModelName, efforts: &[Effort], power: &Power) -> Compared {
         .map(|e| e.duration_s)
         .fold(f64::INFINITY, f64::min);
     let longest_s = efforts.iter().map(|e| e.duration_s).fold(0.0, f64::max);
-    let from_s = power.long_ride_from_s.value;
     let late: Vec<Effort> = efforts
         .iter()
         .filter(|e| e.duration_s >= LOG_DECLINE_FROM_S)
@@ -206,7 +179,7 @@ fn loss_prior(model: Model) -> Vec<Prior> {
 }
 
 /// Whether the parameters are a rider's: within the bounds of a scenario, and power falls with time.
-pub(super) fn plausible(model: Model, b: &[f64]) -> bool {
+pub(crate) fn plausible(model: Model, b: &[f64]) -> bool {
     let within = |value: f64, field: &fields::Field| (field.min..=field.max).contains(&value);
     match model {
         Model::TwoParameter => within(b[0], &fields::CP_W) && within(b[1], &fields::W_PRIME_J),
@@ -231,7 +204,7 @@ pub(super) fn plausible(model: Model, b: &[f64]) -> bool {
 /// The model that is read where none is asked for: of the forms that rides use (two parameters, or omni-domain), so that what
 /// the curve shows is what is ridden. Where an effort was longer than the point from which long rides lose power, it is the
 /// one with that loss, which the effort tells of; else the one with more evidence.
-pub(super) fn best(all: &[Compared]) -> Option<&Compared> {
+pub(crate) fn best(all: &[Compared]) -> Option<&Compared> {
     let knows_loss = |one: &&Compared| one.curve.as_ref().is_some_and(|curve| curve.priors > 0);
     all.iter()
         .find(knows_loss)
@@ -239,7 +212,7 @@ pub(super) fn best(all: &[Compared]) -> Option<&Compared> {
 }
 
 /// Whether rides use a model.
-pub(super) fn is_ridden(name: ModelName) -> bool {
+pub(crate) fn is_ridden(name: ModelName) -> bool {
     matches!(name, ModelName::TwoParameter | ModelName::OmniDomain)
 }
 
@@ -250,11 +223,11 @@ fn heaviest(all: &[Compared], among: impl Fn(&Compared) -> bool) -> Option<&Comp
 
 /// What is guessed of CP and W′ where the efforts do not tell them apart: with riders' usual W′, and their usual loss in long
 /// rides, both as uncertain as they are.
-pub(super) fn guessed(efforts: &[Effort], power: &Power) -> Option<Curve> {
+pub(crate) fn guessed(efforts: &[Effort], long_ride_from_s: f64) -> Option<Curve> {
     let usual = fields::W_PRIME_J.typical();
     let model = Model::OmniDomain {
         peak: false,
-        long_ride_from_s: Some(power.long_ride_from_s.value),
+        long_ride_from_s: Some(long_ride_from_s),
     };
     let mut priors = loss_prior(model);
     priors.push(Prior {
@@ -265,62 +238,4 @@ pub(super) fn guessed(efforts: &[Effort], power: &Power) -> Option<Curve> {
     });
     let fit = fit(model, efforts, &priors).ok()?;
     plausible(model, &fit.parameters).then(|| Curve::new(model, fit, KNOWN_FROM, priors.len()))
-}
-
-impl Compared {
-    /// As it is answered.
-    pub(super) fn shown(&self, test_share: f64) -> ModelFit {
-        let curve = self.curve.as_ref();
-        let figure = |model: &[ModelName], at: usize| {
-            let curve = curve.filter(|_| model.contains(&self.name))?;
-            Some(Figure {
-                value: *curve.fit.parameters.get(at)?,
-                sd: curve.parameter_sd(at),
-            })
-        };
-        let hyperbolas = [
-            ModelName::TwoParameter,
-            ModelName::ThreeParameter,
-            ModelName::OmniDomain,
-        ];
-        let (peak, loss) = match curve.map(|curve| curve.model) {
-            Some(Model::ThreeParameter) => (Some(2), None),
-            Some(Model::OmniDomain {
-                peak,
-                long_ride_from_s,
-            }) => (
-                peak.then_some(2),
-                long_ride_from_s.map(|_| 2 + usize::from(peak)),
-            ),
-            _ => (None, None),
-        };
-        let correlation = |curve: &Curve| {
-            curve.covariance(0, 1) / (curve.parameter_sd(0) * curve.parameter_sd(1))
-        };
-        let scatter = |curve: &Curve| {
-            (curve.fit.degrees_of_freedom() > 0)
-                .then(|| curve.fit.residual_variance().sqrt() * test_share)
-        };
-        ModelFit {
-            model: self.name,
-            outcome: self.outcome,
-            cp_w: figure(&hyperbolas, 0),
-            w_prime_j: figure(&hyperbolas, 1),
-            peak_w: peak.and_then(|at| figure(&hyperbolas, at)),
-            long_ride_loss_w: loss.and_then(|at| figure(&hyperbolas, at)),
-            seven_minute_w: figure(&[ModelName::LogDecline], 0),
-            decline_w: figure(&[ModelName::LogDecline], 1),
-            one_second_w: figure(&[ModelName::PowerLaw], 0),
-            exponent: figure(&[ModelName::PowerLaw], 1),
-            correlation: curve
-                .filter(|_| hyperbolas.contains(&self.name))
-                .map(correlation),
-            scatter_share: curve.and_then(scatter),
-            criterion: curve
-                .filter(|_| self.outcome == Outcome::Compared)
-                .map(Curve::information_criterion)
-                .filter(|criterion| criterion.is_finite()),
-            weight: self.weight,
-        }
-    }
 }

@@ -1,0 +1,83 @@
+//! What is doubtful about a ride over a course.
+
+use std::rc::Rc;
+
+use crate::inputs::error::Warning;
+use crate::inputs::fields;
+use crate::inputs::message;
+use crate::physics::course::Course;
+use crate::riding::effort::Effort;
+use crate::riding::integrated::{Ride, Setup, time_s};
+use crate::scenario::ride_doubts::{beyond_curve, long_doubts};
+use crate::scenario::{CourseKind, Scenario};
+
+/// A yaw table that ends too early is worth a word from this share of the time on: less is the first metres or a lull.
+const BEYOND_TABLE_SHARE: f64 = 0.02;
+
+/// Adds what is doubtful about the ride.
+pub(super) fn doubts(
+    setup: &Setup,
+    effort: Effort,
+    ride: &Ride,
+    power_w: f64,
+    sustainable_w: f64,
+    warnings: &mut Vec<Warning>,
+) {
+    let mut warn = |field: &str, message| warnings.push(Warning::of(field, message));
+    // A watt is below what any meter tells.
+    if !matches!(effort, Effort::Even) && power_w > sustainable_w + 1.0 {
+        warn("with.effort", beyond_curve(power_w, sustainable_w));
+    }
+    if matches!(effort, Effort::Even) && ride.time_s < 120.0 && setup.power.peak_w.is_none() {
+        warn("scenario.power.peak_w", message::short_overstated());
+    }
+    if let Some(last_deg) = setup.position.shape.last_yaw_deg()
+        && ride.beyond_table_share > BEYOND_TABLE_SHARE
+    {
+        warn("scenario.positions", message::beyond_table(last_deg));
+    }
+    long_doubts(setup, effort, ride.time_s, warnings);
+    climb_doubt(&setup.course, warnings);
+}
+
+/// What a turn would cost where an out-and-back course has none.
+pub(super) fn turn_doubt(
+    scenario: &Scenario,
+    setup: &Setup,
+    power_w: f64,
+    warnings: &mut Vec<Warning>,
+) {
+    let course = &scenario.course;
+    if course.kind != CourseKind::Simple
+        || course.out_and_back != Some(true)
+        || course.turn_radius_m.is_some()
+    {
+        return;
+    }
+    let radius_m = fields::TURN_RADIUS_M.default;
+    let turning = Setup {
+        course: Rc::new(setup.course.as_ref().clone().turning(radius_m)),
+        ..setup.clone()
+    };
+    if let (Ok(straight_s), Ok(turned_s)) = (time_s(setup, power_w), time_s(&turning, power_w)) {
+        let seconds = (turned_s - straight_s).round() as usize;
+        warnings.push(Warning::of(
+            "scenario.course.turn_radius_m",
+            message::turn_not_counted(radius_m, seconds),
+        ));
+    }
+}
+
+/// Air thins with height, which one density for the whole course leaves out.
+fn climb_doubt(course: &Course, warnings: &mut Vec<Warning>) {
+    const MUCH_M: f64 = 200.0;
+    let (mut height, mut low, mut high) = (0.0f64, 0.0f64, 0.0f64);
+    for segment in &course.segments {
+        height += segment.length_m * segment.slope.0;
+        (low, high) = (low.min(height), high.max(height));
+    }
+    if high - low > MUCH_M {
+        let message = message::one_density((high - low).round());
+        warnings.push(Warning::of("scenario.course", message));
+    }
+}

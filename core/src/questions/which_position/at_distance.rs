@@ -1,0 +1,87 @@
+//! All choices over one distance.
+
+use serde::Serialize;
+
+use crate::inputs::quantity::Figure;
+use crate::riding::integrated::Setup;
+use crate::scenario::Scenario;
+use crate::scenario::comparison::{Comparison, faster_by};
+use crate::scenario::propagation::with_model_error;
+use crate::uncertainty::draws::Sensitivities;
+
+/// What a choice gives over a distance.
+#[derive(Clone, Copy, Debug, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+pub struct ChoiceTime {
+    /// Finish time.
+    pub time_s: Figure,
+    /// How much faster than the reference; negative if slower. The model's own error cancels.
+    pub difference_s: Figure,
+    /// Power of the best even effort.
+    pub power_w: f64,
+    /// Drag area averaged over the ride, m².
+    pub mean_cda_m2: f64,
+}
+
+/// All choices over a distance.
+#[derive(Clone, Debug, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+pub struct AtDistance {
+    /// How far.
+    pub distance_m: f64,
+    /// The fastest choice, by its place in `choices`.
+    pub best: usize,
+    /// By how much it is faster than the next, in seconds; `null` if there is no other.
+    pub ahead_s: Option<Figure>,
+    /// What each choice gives.
+    pub times: Vec<ChoiceTime>,
+}
+
+impl AtDistance {
+    /// The row of known_rides that begins at `row`, as the answer tells it.
+    pub(super) fn new(
+        comparison: &Comparison<'_>,
+        spread: &Sensitivities,
+        row: usize,
+        distance_m: f64,
+        reference: usize,
+        setups: &[Setup],
+        scenario: &Scenario,
+    ) -> Self {
+        let model = scenario.model_error_share.value;
+        let times: Vec<ChoiceTime> = setups
+            .iter()
+            .enumerate()
+            .map(|(choice, setup)| {
+                let ride = comparison.known_rides[row + choice].ride;
+                let time = Figure {
+                    value: ride.time_s,
+                    sd: spread.sd(|moved| moved[row + choice]),
+                };
+                ChoiceTime {
+                    time_s: with_model_error(time, model),
+                    difference_s: faster_by(spread, row + reference, row + choice),
+                    power_w: ride.power_w,
+                    mean_cda_m2: setup.position.mean_cda_m2(ride.time_s),
+                }
+            })
+            .collect();
+        let fastest = |but: Option<usize>| {
+            let others = times
+                .iter()
+                .enumerate()
+                .filter(|(choice, _)| Some(*choice) != but);
+            others
+                .min_by(|a, b| a.1.time_s.value.total_cmp(&b.1.time_s.value))
+                .map(|(choice, _)| choice)
+        };
+        let best = fastest(None).unwrap_or(reference);
+        let ahead_s = fastest(Some(best)).map(|next| faster_by(spread, row + next, row + best));
+        Self {
+            distance_m,
+            best,
+            ahead_s,
+            times,
+        }
+    }
+}

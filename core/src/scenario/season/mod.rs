@@ -1,0 +1,187 @@
+//! A season's events with changes to the rider's work and bicycle: what every set of changes saves, and the best set within two
+//! budgets.
+//!
+//! The best set of next gain: candidates that move the same numbers make a part (`numerics::subsets`); at best even
+//! effort the season's time is ridden at every value a part's sets give a number or, where those are many, at Chebyshev
+//! points, so that every set of candidates is known with all its interactions from a few hundred rides. Chances are
+//! folded in item by item over the table of all sets, exactly; `numerics::best_set` then compares every set. A
+//! candidate's weekly hours are a block of weeks that may begin in any week (`numerics::schedule`): sets that would count
+//! are scheduled by a complete search, capped, which on the side of caution leaves out what it could not place, and says
+//! so. One that requires another brings nothing where that fails. The set's ± and its 95 % range are those of the mixture
+//! of all outcomes (`uncertainty::outcomes`). Where finish times cross the kink of the long-ride loss, its two smooth
+//! branches are read off and the later taken. Long courses are searched in pieces: each request works out some rides and
+//! returns the state with which the next one resumes.
+
+pub(crate) mod best;
+pub(crate) mod changes;
+pub(crate) mod left_out;
+pub(crate) mod parts;
+pub(crate) mod plan;
+pub(crate) mod savings;
+pub(crate) mod search;
+
+use std::rc::Rc;
+
+use super::ride_errors::no_effort;
+use super::{CourseKind, Event, Scenario};
+use crate::inputs::error::Error;
+use crate::inputs::fields;
+use crate::inputs::message;
+use crate::inputs::quantity::Quantity;
+use crate::numerics::best_set::MOST_ITEMS;
+use crate::physics::course::Course;
+use crate::physiology::power_duration::PowerDuration;
+use crate::physiology::smooth_branches::Branch;
+use crate::riding::effort::{Effort, Paced, even_from, paced};
+use crate::riding::integrated::{Integrated, Setup, TimeModel};
+use plan::Plan;
+
+/// Up to so many stretches a ride of the search is followed; beyond, it is read off steady speeds, as the draws are.
+const MOST_STRETCHES_FOLLOWED: usize = 40;
+/// Outputs of one event's spread: as the rider is, then with each candidate and those it requires, and with the best set.
+const OUTPUTS: usize = MOST_ITEMS + 2;
+/// The most stretches that the rider's own doubts are worked out over, all rides together.
+const MOST_STRETCHES_IN_DOUBT: usize = 20_000_000;
+
+/// One event: the scenario on its road, as it is ridden now.
+pub(crate) struct RiddenEvent {
+    pub(crate) scenario: Scenario,
+    course: Rc<Course>,
+    pub(crate) times_ridden: f64,
+    pub(crate) now: Paced,
+    pub(crate) power: PowerDuration,
+}
+
+/// All the rider's events, and what the candidates move in them.
+pub(crate) struct Season<'a> {
+    plan: &'a Plan,
+    pub(crate) events: Vec<RiddenEvent>,
+    /// The rides of the search at each point: an event, by its place, along a branch.
+    columns: Vec<(usize, Branch)>,
+    /// Whether the search follows its rides.
+    followed: bool,
+    /// Whether the rider's own doubts are worked out: not where that would take long.
+    rider_counts: bool,
+}
+
+impl<'a> Season<'a> {
+    /// The events of a scenario, each ridden as it is now.
+    ///
+    /// # Errors
+    /// Says why one cannot be ridden.
+    pub(crate) fn new(
+        scenario: &'a Scenario,
+        plan: &'a Plan,
+        times_ridden: Vec<f64>,
+    ) -> Result<Self, Error> {
+        let event = |(event, times_ridden): (&Event, f64)| {
+            let scenario = over(scenario, event.distance_m);
+            let course = Rc::new(scenario.course());
+            let setup = scenario
+                .setup_on(scenario.riding_position, Rc::clone(&course))
+                .ok_or_else(no_position)?;
+            let now = paced(&Integrated, &setup, Effort::Even).map_err(no_effort)?;
+            let branches = Branch::of(now.time_s, &setup.power);
+            let event = RiddenEvent {
+                scenario,
+                course,
+                times_ridden,
+                now,
+                power: setup.power,
+            };
+            Ok((event, branches))
+        };
+        let events = scenario
+            .events
+            .iter()
+            .zip(times_ridden)
+            .map(event)
+            .collect::<Result<Vec<_>, Error>>()?;
+        let columns = events
+            .iter()
+            .enumerate()
+            .flat_map(|(e, (_, branches))| branches.iter().map(move |&b| (e, b)));
+        let columns = columns.collect();
+        let events: Vec<RiddenEvent> = events.into_iter().map(|(event, _)| event).collect();
+        let stretches = events
+            .first()
+            .map_or(1, |event| event.course.segments.len());
+        let rides = events.len() * (plan.moves.len() + 1) * 2 * plan.numbers();
+        Ok(Self {
+            plan,
+            events,
+            columns,
+            followed: stretches <= MOST_STRETCHES_FOLLOWED,
+            rider_counts: rides * stretches <= MOST_STRETCHES_IN_DOUBT,
+        })
+    }
+
+    /// How often each event is ridden.
+    pub(crate) fn times_ridden(&self) -> Vec<f64> {
+        self.events.iter().map(|event| event.times_ridden).collect()
+    }
+
+    /// Finish time on an event's road of a changed scenario in a position.
+    fn time_s(
+        &self,
+        time_model: &dyn TimeModel,
+        event: &RiddenEvent,
+        moved: &(Scenario, usize),
+    ) -> Result<f64, Error> {
+        let setup = self.setup(event, moved)?;
+        even_from(time_model, &setup, event.now.power_w)
+            .map(|paced| paced.time_s)
+            .map_err(no_effort)
+    }
+
+    /// The ride on an event's road of a changed scenario in a position.
+    pub(crate) fn setup(
+        &self,
+        event: &RiddenEvent,
+        (scenario, position): &(Scenario, usize),
+    ) -> Result<Setup, Error> {
+        let course = if self.plan.course_moves {
+            Rc::new(scenario.course())
+        } else {
+            Rc::clone(&event.course)
+        };
+        scenario.setup_on(*position, course).ok_or_else(no_position)
+    }
+}
+
+fn no_position() -> Error {
+    Error::impossible("scenario.positions", message::no_such_position())
+}
+
+/// The scenario over the first event's distance, in whose numbers changes are found: the length of a simple road is among them.
+pub(crate) fn over_first_event(scenario: &Scenario) -> Scenario {
+    let first_m = scenario
+        .events
+        .first()
+        .map_or(fields::DISTANCE_M.default, |event| event.distance_m);
+    over(scenario, first_m)
+}
+
+/// The scenario on the same kind of road at another length: slopes and headings stay.
+fn over(scenario: &Scenario, distance_m: f64) -> Scenario {
+    let mut over = scenario.clone();
+    let course = &mut over.course;
+    match course.kind {
+        CourseKind::Simple => course.distance_m = Some(Quantity::exact(distance_m)),
+        CourseKind::Profile => {
+            let (Some(first), Some(last)) = (
+                course.points.first().copied(),
+                course.points.last().copied(),
+            ) else {
+                return over;
+            };
+            let scale = distance_m / (last.distance_m - first.distance_m);
+            for point in &mut course.points {
+                point.distance_m = scale * (point.distance_m - first.distance_m);
+                point.elevation_m =
+                    first.elevation_m + scale * (point.elevation_m - first.elevation_m);
+            }
+        }
+    }
+    over
+}

@@ -59,6 +59,7 @@ export function createAnswerBar(bar, host, sheet) {
   }
 
   for (const type of ["focusin", "focusout", "scroll"]) document.addEventListener(type, updateLater, { passive: true });
+  new MutationObserver(updateLater).observe(sheet, { attributes: true, attributeFilter: ["hidden"] });
   visualViewport?.addEventListener("resize", aboveKeyboard);
   return { update };
 }

@@ -94,16 +94,16 @@ export function finishTimeCharts({ store }, { rideOver, rideFor, settle }) {
   });
   /** The road itself comes first where it is surveyed; else what a distance takes. */
   const surveyedFirst = [road, speed, reserve, time, power];
-  const charts = [time, power, speed, reserve, road];
+  const charts = [time, power, speed, reserve];
   let isSurveyed = false;
 
   /** @param {boolean} surveyed */
   function arrange(surveyed) {
-    road.element.hidden = !surveyed;
     if (surveyed === isSurveyed) return;
     isSurveyed = surveyed;
     const host = time.element.parentElement;
     for (const { element } of surveyed ? surveyedFirst : charts) host?.append(element);
+    if (!surveyed) road.element.remove();
   }
 
   /** @param {State} state */
@@ -136,7 +136,7 @@ export function finishTimeCharts({ store }, { rideOver, rideFor, settle }) {
   return {
     elements: charts.map(({ element }) => element),
     destroy() {
-      for (const chart of charts) chart.destroy();
+      for (const chart of surveyedFirst) chart.destroy();
     },
     /** @param {State} state @param {FinishTimeAnswer} answer */
     update(state, answer) {

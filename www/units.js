@@ -89,16 +89,15 @@ function tables() {
 
 /** @param {Record<string, UnitRow>} table @returns {Record<string, Unit>} */
 function inWords(table) {
-  const word = (/** @type {string} */ key, /** @type {string} */ otherwise) => (say.has(key) ? say(key) : otherwise);
   return Object.fromEntries(
     Object.entries(table).map(([id, unit]) => [
       id,
       {
         ...unit,
-        symbol: word(`${id}.symbol`, unit.symbol),
-        one: word(`${id}.one`, ""),
-        name: word(`${id}.name`, ""),
-        also: [...(unit.also ?? []), ...word(`${id}.typed`, "").split(" ").filter(Boolean)],
+        symbol: say.found(`${id}.symbol`, unit.symbol),
+        one: say.found(`${id}.one`, ""),
+        name: say.found(`${id}.name`),
+        also: [...(unit.also ?? []), ...say.found(`${id}.typed`).split(" ").filter(Boolean)],
       },
     ]),
   );

@@ -143,8 +143,15 @@ const UNITS: &[&str] = &[
 const MAY_COMPUTE: &[(&str, &[&str], &str)] = &[
     (
         "www/units.js",
-        &["9.80665", "13595.1", "0.3048", "0.45359237", "1609.344"],
-        "conversions of units, by definition",
+        &[
+            "9.80665",
+            "13595.1",
+            "0.3048",
+            "0.45359237",
+            "1609.344",
+            "Math.log10",
+        ],
+        "conversions of units, by definition, and which units are decimal multiples",
     ),
     (
         "www/questions/hold-or-fade/charts.js",
@@ -670,4 +677,19 @@ fn a_question_has_a_folder_of_its_own_in_the_core() {
         let file = folder.join(question.replace('-', "_")).join("mod.rs");
         assert!(file.is_file(), "{}", shown(&file));
     }
+}
+
+/// A question's file holds declarations and composition; what is longer holds an algorithm, which belongs in a layer below.
+const MOST_LINES_OF_A_QUESTION: usize = 300;
+
+#[test]
+fn a_file_of_a_question_is_short() {
+    let files = with_ending("core/src/questions", &["rs"]);
+    assert!(files.len() > 30, "the questions were not found");
+    let long: Vec<_> = files
+        .iter()
+        .map(|path| (shown(path), text(path).lines().count()))
+        .filter(|(_, lines)| *lines > MOST_LINES_OF_A_QUESTION)
+        .collect();
+    assert!(long.is_empty(), "{long:?}");
 }

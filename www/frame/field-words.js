@@ -16,8 +16,7 @@ const core = book("core");
 
 /** What the field at a path is called, or an empty text. @param {string} path */
 export function labelOf(path) {
-  const key = `field.${fieldKey(path)}`;
-  return say.has(key) ? say(key) : "";
+  return say.found(`field.${fieldKey(path)}`);
 }
 
 /** A path as the core names it: `with.power-or-drag.power_change` in the store is `with.power_change` in the request. @param {string} path */

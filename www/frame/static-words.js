@@ -14,5 +14,5 @@ export function speakPage() {
 
 /** @param {string | null} key */
 function text(key) {
-  return key !== null && say.has(key) ? say(key) : "";
+  return key === null ? "" : say.found(key);
 }

@@ -31,7 +31,7 @@ const NOT_KNOWN = /** @type {const} */ (["own", "fade", "gusts", "model"]);
 /** The sentence that the same word explains itself with elsewhere, or one of its own. @param {string} word */
 function meaning(word) {
   const [shown, own] = [`term.${word}`, `word.${word}.meaning`];
-  return words.has(shown) ? words(shown) : say.has(own) ? say(own) : "";
+  return words.found(shown) || say.found(own);
 }
 
 /**

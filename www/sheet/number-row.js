@@ -152,8 +152,7 @@ function defaultWords(path, field, units) {
 
 /** @param {Page} page @param {Field} field */
 function basisWords({ citation }, field) {
-  const key = `evidence.${field.evidence}`;
-  const evidence = say.has(key) ? say(key) : "";
+  const evidence = say.found(`evidence.${field.evidence}`);
   const cited = citation(field.source).replace(/\.$/, "");
   return evidence && cited ? say("basis", { evidence, citation: cited }) : evidence || cited;
 }

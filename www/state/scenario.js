@@ -303,7 +303,7 @@ export function olderDefaults({ power: todays, bike: todaysBike, ...rest }) {
 }
 
 /** @param {string} key */
-const nameFor = (key) => (say.has(key) ? say(key) : key);
+const nameFor = (key) => say.found(key, key);
 
 /** The length of a course, whichever way it is given. @param {Course} course @returns {number} metres */
 export function courseLengthM({ kind, points = [], distance_m = NaN }) {

@@ -23,3 +23,20 @@ export interface Books {
 export type Texts<Name extends keyof Books> = {
   [Key in keyof Books[Name]]: Books[Name][Key] extends string ? string : { one: string; many?: string; other: string };
 };
+
+/** The names of a text's placeholders, of all its forms. */
+type Placeholders<Text> = Text extends string
+  ? Text extends `${string}{${infer Name}}${infer Rest}`
+    ? Name | Placeholders<Rest>
+    : never
+  : Text extends object
+    ? Placeholders<Text[keyof Text]>
+    : never;
+
+/** Values for the placeholders of a text. Where a key is one of several, the values of each of them. */
+export type Values<Text, Value> = string extends Text ? Record<string, Value> : { [Name in Placeholders<Text>]: Value };
+
+/** What follows a key: nothing where its text has no placeholder. Forms by a count need the count, whether it is said or not. */
+export type Rest<Text, Value> = [Placeholders<Text>] extends [never]
+  ? [values?: Record<string, Value>]
+  : [values: Values<Text, Value> & Record<string, Value>];

@@ -4,16 +4,16 @@
 import { LANGUAGES } from "./languages.js";
 import { fill, parts } from "./template.js";
 
-/** @import { Books } from "./books.d.ts" */
+/** @import { Books, Rest } from "./books.d.ts" */
 /** @import { Language } from "./languages.js" */
 /** @import { Template } from "./template.js" */
 /** @import { Field } from "../parts/sentence.js" */
 
 /**
- * @template {string} Key
+ * @template {keyof Books} Name
  * @typedef {{
- *   (key: Key, values?: Record<string, string | number | Node | readonly (string | Node)[]>): (string | Node)[],
- *   <F extends Field>(key: Key, values: Record<string, string | number | F>): (string | F)[],
+ *   <Key extends keyof Books[Name] & string>(key: Key, ...rest: Rest<Books[Name][Key], string | number | Node | readonly (string | Node)[]>): (string | Node)[],
+ *   <F extends Field, Key extends keyof Books[Name] & string>(key: Key, ...rest: Rest<Books[Name][Key], string | number | F>): (string | F)[],
  * }} Parts
  */
 
@@ -101,12 +101,22 @@ export function book(name) {
   /** @param {string} key @returns {Template} */
   const template = (key) => shelf.get(name)?.[key] ?? key;
 
-  /** The text at a key with its `{placeholders}` filled. @param {keyof Books[Name] & string} key @param {Record<string, string | number>} [values] */
-  const say = (key, values) => fill(template(key), values, languageTag());
-  /** The text at a key as a run of texts and elements, or of texts and fields: placeholders may be any of them. `**bold**` becomes an element, but not beside fields. @type {Parts<keyof Books[Name] & string>} */
-  say.parts = (/** @type {string} */ key, /** @type {Parameters<typeof parts>[1]} */ values) =>
-    /** @type {(string | Node)[]} */ (parts(template(key), values, languageTag(), meaningOf));
-  /** Whether there is a text at a key. @param {string} key @returns {key is keyof Books[Name] & string} */
+  /**
+   * The text at a key with its `{placeholders}` filled.
+   * @template {keyof Books[Name] & string} Key
+   * @param {Key} key @param {Rest<Books[Name][Key], string | number>} rest
+   */
+  const say = (key, ...rest) => fill(template(key), rest[0], languageTag());
+  /** The text at a key as a run of texts and elements, or of texts and fields: placeholders may be any of them. `**bold**` becomes an element, but not beside fields. @type {Parts<Name>} */
+  say.parts = /** @type {Parts<Name>} */ (
+    /** @type {unknown} */ (
+      (/** @type {string} */ key, /** @type {Parameters<typeof parts>[1]} */ values) =>
+        parts(template(key), values, languageTag(), meaningOf)
+    )
+  );
+  /** Whether there is a text at a key. @param {string} key */
   say.has = (key) => Object.hasOwn(shelf.get(name) ?? {}, key);
+  /** The text at a key that is put together as the page runs, without placeholders; another text where there is none. @param {string} key @param {string} [otherwise] */
+  say.found = (key, otherwise = "") => (say.has(key) ? fill(template(key), {}, languageTag()) : otherwise);
   return say;
 }

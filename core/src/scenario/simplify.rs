@@ -81,7 +81,7 @@ impl Scenario {
     /// most: a quarter as many with a yaw table, whose rides take longer, and never so few that the shape of the road is lost.
     #[cfg(feature = "all")]
     pub fn simplify_for(&mut self, rides: usize, together: usize) -> Option<Warning> {
-        const LEAST_POINTS: usize = 30;
+        const LEAST_POINTS: usize = 24;
         let with_table = self
             .positions
             .iter()

@@ -45,7 +45,9 @@ export function waysInWords(ways, shown, { pads }) {
   ].filter((text) => text !== null);
   return found.length ? new Intl.ListFormat(languageTag(), { type: "disjunction" }).format(found) : null;
 
-  /** @param {number | null} by @param {Parameters<typeof words>[0]} more @param {Parameters<typeof words>[0]} less @param {(by: number, shown: Units) => string} text */
+  /** @typedef {"way.crank-longer" | "way.crank-shorter" | "way.seat-forward" | "way.seat-back" | "way.saddle-higher" | "way.saddle-lower" | "way.pads-lower" | "way.pads-higher"} Way */
+
+  /** @param {number | null} by @param {Way} more @param {Way} less @param {(by: number, shown: Units) => string} text */
   function way(by, more, less, text) {
     return by === null ? null : words(by > 0 ? more : less, { by: text(by, shown) });
   }

@@ -10,13 +10,14 @@ const words = book("next-gain");
 
 /** Names and notes of the usual ones are told in the language that is spoken, until the rider gives their own. @param {Candidate} candidate @param {number} index */
 export function nameOf({ key, name }, index) {
-  if (key && words.has(`usual.${key}.name`)) return words(/** @type {"usual.tyres.name"} */ (`usual.${key}.name`));
+  const usual = words.found(`usual.${key}.name`);
+  if (usual) return usual;
   return name || words("numbered", { number: index + 1 });
 }
 
 /** @param {Candidate} candidate */
 export function noteOf({ key, note }) {
-  return key && words.has(`usual.${key}.note`) ? words(/** @type {"usual.tyres.note"} */ (`usual.${key}.note`)) : note;
+  return words.found(`usual.${key}.note`, note);
 }
 
 /** What another candidate's `requires` calls this one. @param {Candidate} candidate */

@@ -12,4 +12,4 @@ export const nameOf = (id) => named(`questions.${id}.name`);
 export const titleOf = (id) => named(`questions.${id}.title`);
 
 /** @param {string} key */
-const named = (key) => (say.has(key) ? say(key) : key);
+const named = (key) => say.found(key, key);

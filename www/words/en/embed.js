@@ -1,7 +1,7 @@
 // @ts-check
 /** A question on somebody else's site. */
 
-export default {
+export default /** @type {const} */ ({
   cannotShow: "This question cannot be shown here. {why}",
   noQuestion: "There is no question called “{name}”. The questions are {list}.",
   tooLong: "What is in “{name}” is too long.",
@@ -23,4 +23,4 @@ export default {
   workItOut: "Work it out in Fasterby",
   contentPolicy: "A site with a content policy also needs: {directives}. The frame needs: {frame}.",
   keepStill: "To keep your page still while the question loads, give it room in your own style sheet: {rule}",
-};
+});

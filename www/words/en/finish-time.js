@@ -1,7 +1,7 @@
 // @ts-check
 /** How long will it take, how far in a fixed time, or what watts does a time take? */
 
-export default {
+export default /** @type {const} */ ({
   askTime: "{distance} of {course} {effort} with a [drag area|cda] of {cda}, {day}: how long will it take?",
   askFar: "{distance} of {course} {effort} with a [drag area|cda] of {cda}, {day}: how far will I get?",
   askPower: "{distance} of {course} {effort} with a [drag area|cda] of {cda}, {day}: what power does it take?",
@@ -168,4 +168,4 @@ export default {
     "The model’s own error stands apart. Published models of time trials missed real road times by three to four percent on average, and single times by more. Part of that came from their inputs, which count by themselves here. So three percent is assumed until your own past results say otherwise. It is much the same in two rides compared on one day, so it cancels in a difference.",
   howNot:
     "Gusts, traffic, junctions, nerves, food and sleep are left out. For half a day or more the power curve is a guess.",
-};
+});

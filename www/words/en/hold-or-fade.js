@@ -1,7 +1,7 @@
 // @ts-check
 /** Is a faster position worth it if I can’t hold it? */
 
-export default {
+export default /** @type {const} */ ({
   ask: "{distance} of {course}, {effort}: I can keep {keptName}{kept} of [drag area|cda] to the end. Another position{lowName} has {lowerBy} less. If that one {how}{fading}{lapsing}, is it worth it?",
   keptAt: "{pick} at ",
   lowIn: " ({pick})",
@@ -136,4 +136,4 @@ export default {
   tableCaption: "By how much the low position is faster, for every share of the ride held",
   columnHeld: "Held",
   columnDifference: "Difference",
-};
+});

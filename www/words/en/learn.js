@@ -1,7 +1,7 @@
 // @ts-check
 /** The guided story for newcomers. */
 
-export default {
+export default /** @type {const} */ ({
   lead: "You may have heard that it is. Here are seven things to try, each with a number or two to change, and a rider who does not mind. They and their bicycle are typical, {mass} in all, on a flat road in still air until you say otherwise. A number changed in one step holds in all of them, and every figure is worked out as you go.",
   coda: "The story leaves the page’s own typical numbers alone. Mass, tyres, bearings and critical power are from memory, the others published or assumed, as it says beside each under {yourNumbers}.",
   tryIt: "**Try it.** {what}",
@@ -234,4 +234,4 @@ export default {
     "You get ten percent of either on a flat road in still air: then choose the one that is easier for you to get.",
   sumWho: "Which",
   sumWhen: "When",
-};
+});

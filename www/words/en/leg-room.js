@@ -1,7 +1,7 @@
 // @ts-check
 /** The texts of "What does this fit do to my hip?". */
 
-export default {
+export default /** @type {const} */ ({
   ask: "I am {stature} tall. Now I ride cranks of {crank_a}, the saddle {saddle_a} above their axle at a seat angle of {seat_a}, and {front_a}. What would change with cranks of {crank_b}, the saddle at {saddle_b} and {seat_b}, and {front_b}?",
   pedalling: "I pedal at {cadence_a} now and at {cadence_b} with the new set-up, with {model}.",
   front: "{choice} {tail}",
@@ -164,4 +164,4 @@ export default {
   "table.knee_b": "Knee, new",
   "table.thigh_a": "Thigh, now",
   "table.thigh_b": "Thigh, new",
-};
+});

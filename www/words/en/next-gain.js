@@ -1,7 +1,7 @@
 // @ts-check
 /** What should I work on next? */
 
-export default {
+export default /** @type {const} */ ({
   ask: "With {money} {currency} and {hours} a week for {weeks}, what should I work on next for {events}?",
   myEvents: { one: "my one event", other: "my {count} events" },
   moneyLabel: "Money to spend",
@@ -211,4 +211,4 @@ export default {
   weeksUnit: { one: "week", other: "weeks" },
   hoursText: { one: "{number} hour", other: "{number} hours" },
   hoursAWeekText: { one: "{number} hour a week", other: "{number} hours a week" },
-};
+});

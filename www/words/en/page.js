@@ -1,7 +1,7 @@
 // @ts-check
 /** The frame of the page, its parts, the names of fields, and what is kept on the device. */
 
-export default {
+export default /** @type {const} */ ({
   "questions.start-here.name": "Start here",
   "questions.start-here.title": "Is position worth more than power?",
   "questions.speed-for-watts.name": "Speed for watts",
@@ -220,4 +220,4 @@ export default {
   "term.yaw": "Yaw is the angle at which wind and riding speed together meet the bicycle.",
   "term.sd": "The truth lies within ± two times in three, and within twice that 19 times in 20.",
   "term.tries": "In each try, all your numbers vary at random within their ±.",
-};
+});

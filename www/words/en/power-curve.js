@@ -1,7 +1,7 @@
 // @ts-check
 /** What can I hold, and for how long? */
 
-export default {
+export default /** @type {const} */ ({
   ask: "From {efforts}, what can I hold for {time}, and for how long could I hold {change} more?",
   askIn: "From my hard efforts in {position}, what can I hold for {time}, and for how long could I hold {change} more?",
   askNone: "From the numbers I have so far, what can I hold for {time}, and for how long could I hold {change} more?",
@@ -200,4 +200,4 @@ export default {
   eventTime: "Time",
   eventPower: "Power",
   beyond: "longer than any effort",
-};
+});

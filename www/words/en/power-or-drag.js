@@ -1,7 +1,7 @@
 // @ts-check
 /** More power, or less drag? */
 
-export default {
+export default /** @type {const} */ ({
   ask: "{distance} of {course}, {effort} at a [CdA|cda] of {cda} {day}, which is worth more: {power} more power or {drag} less drag?",
   morePowerBy: "More power by",
   lessDragBy: "Less drag by",
@@ -147,4 +147,4 @@ export default {
   lastsFor: "it lasts **{time}**",
   lastsNot: "it does not last at all",
   lastsAlways: "it lasts as long as you like",
-};
+});

@@ -1,7 +1,7 @@
 // @ts-check
 /** What is taken away: files, and the printed page. */
 
-export default {
+export default /** @type {const} */ ({
   // Files.
   charts: "Charts",
   tables: "Tables, as they are shown",
@@ -51,4 +51,4 @@ export default {
   power: "Power",
   conditions: "Conditions",
   theModel: "The model",
-};
+});

@@ -1,7 +1,7 @@
 // @ts-check
 /** What several questions say. */
 
-export default {
+export default /** @type {const} */ ({
   // Where the pieces of a question stand.
   answer: "Answer",
   charts: "Charts",
@@ -112,4 +112,4 @@ export default {
   aboutSlower: "too close to call: slower about {count}\u00a0times in\u00a0{all}",
   readOn: "Read on",
   readLess: "Show one line",
-};
+});

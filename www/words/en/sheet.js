@@ -1,7 +1,7 @@
 // @ts-check
 /** "Your numbers", and the dialogs: units and language, saving, help. */
 
-export default {
+export default /** @type {const} */ ({
   done: "Done",
   lead: "The truth lies within the ± two times in three; a number without one counts as exact. A “typical” number stands in until you estimate or measure your own.",
   title: "Title",
@@ -239,4 +239,4 @@ export default {
   "word.cda": "Drag area, CdA",
   "word.crr": "Rolling resistance, Crr",
   "word.tries": "Tries",
-};
+});

@@ -1,7 +1,7 @@
 // @ts-check
 /** What speed do these watts buy, where do they go, and what would the next ten buy? */
 
-export default {
+export default /** @type {const} */ ({
   wayRound: "Which way round",
   byPower: "Holding a power of",
   bySpeed: "Riding at a speed of",
@@ -117,4 +117,4 @@ export default {
   howFound:
     "The speed for given watts is the one at which the two sides are equal; it is found by a root search. What ten watts more add is the difference of two such speeds. A forecast’s wind is brought down to your height by the log law over the land you name. For each ±, every uncertain number is moved by its own ± and the effects are added in squares.",
   howNot: "Gusts, the speed of traffic, and a road that is rougher here than there are left out.",
-};
+});

@@ -1,7 +1,7 @@
 // @ts-check
 /** Names of units, and the words that go with figures. */
 
-export default {
+export default /** @type {const} */ ({
   "mi.symbol": "miles",
   "mi.typed": "mile",
   "mi.name": "miles",
@@ -45,4 +45,4 @@ export default {
   faster_by: "faster by {figure}",
   slower_by: "slower by {figure}",
   "mi.one": "mile",
-};
+});

@@ -1,7 +1,7 @@
 // @ts-check
 /** What "Which position for which distance?" says. */
 
-export default {
+export default /** @type {const} */ ({
   // The sentence.
   ask: "Over {distance} of {course} {day}, which of my positions is fastest at the best even effort? I compare them with {reference} at a [drag area|cda] of {cda}. The areas come {known}.",
   distance: "Distance to read off",
@@ -123,4 +123,4 @@ export default {
   nowTakes: "As you have it, it takes {now}.",
   nowGives: "As you have it, it gives you {now} more.",
   nowNothing: "As you have it, it takes nothing.",
-};
+});

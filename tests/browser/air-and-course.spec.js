@@ -81,3 +81,24 @@ test("a range whose end is small does not read as nought", async ({ page }) => {
   await number(page, "Distance").fill("0");
   await expect(complaint(page).first()).toContainText("runs from 0.062 to");
 });
+
+test("a surveyed course opens where its points are entered, and the ride then leads with its road", async ({ page }) => {
+  await openQuestion(page, "finish-time");
+  const charts = page.getByRole("region", { name: "Charts" }).locator("figure");
+  await expect(charts.first()).not.toContainText("height");
+  await page.getByRole("combobox", { name: "Kind of course" }).selectOption({ label: "your surveyed course" });
+  const points = page.getByRole("textbox", { name: "Points of the course" });
+  await expect(points).toBeFocused();
+  await points.fill("0 100\n5 160\n10 90");
+  await page.getByRole("button", { name: "Use these points" }).click();
+  await page.locator(".sheet").getByRole("button", { name: "Done" }).click();
+  await expect(charts.first()).toContainText("The road lies between 90 m and 160 m.");
+  await expect(charts.nth(1)).toContainText("On average");
+});
+
+test("where the wind comes from may be given by its letters", async ({ page }) => {
+  await openQuestion(page, "finish-time");
+  await type(page, "Wind speed, as forecast", "10");
+  await type(page, "Wind from", "sw");
+  await expect(number(page, "Wind from")).toHaveValue("225");
+});

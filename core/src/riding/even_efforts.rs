@@ -20,6 +20,15 @@ pub(crate) struct EvenEfforts {
     pub(crate) powers_w: Vec<f64>,
 }
 
+impl EvenEfforts {
+    /// The average speed of each, m/s.
+    pub(crate) fn average_speeds_m_s(&self) -> Vec<f64> {
+        let each = self.distances_m.iter().zip(&self.times_s);
+        each.map(|(distance_m, time_s)| distance_m / time_s)
+            .collect()
+    }
+}
+
 /// Each effort guessed from the one before; ends at the first distance that cannot be ridden.
 pub(crate) fn even_efforts(setup: &Setup) -> EvenEfforts {
     let points = if setup.course.segments.len() > MANY_SEGMENTS {

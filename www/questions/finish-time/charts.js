@@ -15,7 +15,8 @@ import { onScreen } from "../shared/on-screen.js";
 const words = book("finish-time");
 const shared = book("shared");
 const ID = "finish-time";
-const TIME_TICKS_S = [60, 120, 300, 600, 1200, 1800, 3600, 7200, 14400, 28800, 57600, 86400];
+/** Events nearer to the ride's own distance than a tenth are not told twice. @param {number} one @param {number} other */
+const isNear = (one, other) => 10 * Math.abs(one - other) < other;
 /** All charts begin at the same edge. */
 const LEFT_PX = 60;
 
@@ -59,7 +60,7 @@ export function finishTimeCharts({ store }, { rideOver, rideFor, settle }) {
     title: words("timeTitle"),
     height: (width) => Math.round(Math.min(320, Math.max(240, width * 0.48))),
     x: { name: words("distanceAxis", unit("distance")), kind: "log", format: number },
-    y: { name: words("timeAxis"), kind: "log", format: clock, read: show.time, ticks: TIME_TICKS_S },
+    y: { name: words("paceAxis", unit("speed")), format: number },
     handles: handles(words("eventHandle")),
     reader: words("readTime"),
   });
@@ -169,22 +170,39 @@ export function finishTimeCharts({ store }, { rideOver, rideFor, settle }) {
       const point = (/** @type {number} */ y, /** @type {string} */ label) =>
         fixed ? [{ x: far(own_m), y, label, shape: /** @type {const} */ ("ring") }] : [];
 
+      const paces = Float64Array.from(columns.average_speed_m_s, (v) => show.toDisplay("speed", v, units));
+      const pace = show.toDisplay("speed", answer.average_speed_m_s.value, units);
+      /** What the curve says at a distance. @param {ArrayLike<number>} ys @param {number} distance_m */
+      const at = (ys, distance_m) => valueAt({ name: "", xs: columns.distance_m, ys }, distance_m);
+      const eventPoints = state.scenario.events
+        .filter(({ distance_m }) => far(distance_m) > domain[0] && !isNear(distance_m, own_m))
+        .map(({ distance_m }) => ({
+          x: far(distance_m),
+          y: at(paces, distance_m),
+          label: show.time(at(columns.time_s, distance_m)),
+          shape: /** @type {const} */ ("dot"),
+        }))
+        .filter(({ y }) => Number.isFinite(y));
+
       time.update({
         leftMargin: LEFT_PX,
         desc: words("timeDescription", { distance, time: timeText }),
         x,
-        y: { domain: around(columns.time_s, answer.time_s.value) },
+        y: {
+          domain: padded([...paces, pace]),
+          read: (shown) => show.quantity("speed", show.fromDisplay("speed", shown, units), units, { digits: 1 }),
+        },
         series: [
           {
             name: words("effortSeries"),
             xs,
-            ys: columns.time_s,
+            ys: paces,
             label: off ? words("effortSeries") : undefined,
             labelAt: "start",
           },
         ],
-        points: point(answer.time_s.value, words("youFigure", { figure: timeText })),
-        handles: fixed ? {} : { you: { ...here, y: answer.time_s.value, strong: timeText, spoken } },
+        points: [...eventPoints, ...point(pace, words("youFigure", { figure: timeText }))],
+        handles: fixed ? {} : { you: { ...here, y: pace, strong: timeText, spoken } },
         reading: [
           ...words.parts("timeReading", { distance, time: timeText }),
           ...(fixed ? [] : [" ", onScreen(shared("dragRing"))]),
@@ -195,11 +213,10 @@ export function finishTimeCharts({ store }, { rideOver, rideFor, settle }) {
         desc: words("powerDescription", { distance, power: powerText }),
         x,
         y: {
-          domain: padded([
-            ...columns.power_w,
-            answer.power_w.value + answer.power_w.sd,
-            answer.power_w.value - answer.power_w.sd,
-          ]),
+          domain: padded(
+            [...columns.power_w, answer.power_w.value + answer.power_w.sd, answer.power_w.value - answer.power_w.sd],
+            5,
+          ),
         },
         series: [{ name: words("powerSeries"), xs, ys: columns.power_w, meaning: "power" }],
         points: [
@@ -249,23 +266,11 @@ export function finishTimeCharts({ store }, { rideOver, rideFor, settle }) {
       });
     },
   };
-
-  /** "20 min", "1 h", "2 h" along the axis. @param {number} seconds */
-  function clock(seconds) {
-    return seconds < 3600
-      ? words("minutes", { count: number(seconds / 60) })
-      : words("hours", { count: show.number(seconds / 3600, { digits: 1, atLeast: 0 }) });
-  }
 }
 
-/** A log axis holds everything drawn, with a little room. @param {ArrayLike<number>} ys @param {number} own @returns {readonly [number, number]} */
-function around(ys, own) {
-  return [Math.min(ys[0], own) / 1.2, Math.max(ys[ys.length - 1], own) * 1.3];
-}
-
-/** @param {readonly number[]} ys @returns {readonly [number, number]} */
-function padded(ys) {
+/** @param {readonly number[]} ys @param {number} [least] room above and below @returns {readonly [number, number]} */
+function padded(ys, least = 1) {
   const [low, high] = [Math.min(...ys), Math.max(...ys)];
-  const room = Math.max(5, (high - low) * 0.15);
+  const room = Math.max(least, (high - low) * 0.15);
   return [Math.max(0, low - room), high + room];
 }

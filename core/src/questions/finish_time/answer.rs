@@ -180,6 +180,8 @@ pub struct Columns {
     pub distance_m: Column,
     /// Time of the best even effort over each, s.
     pub time_s: Column,
+    /// Average speed of that effort, m/s.
+    pub average_speed_m_s: Column,
     /// Its power, W.
     pub power_w: Column,
 }

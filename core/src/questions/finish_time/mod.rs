@@ -144,6 +144,7 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
             along_speed_m_s: along.samples.iter().map(|s| s.speed_m_s).collect(),
             along_w_prime_j: along.samples.iter().map(|s| s.w_prime_balance_j).collect(),
             along_m: along_m.into(),
+            average_speed_m_s: curve.average_speeds_m_s().into(),
             distance_m: curve.distances_m.into(),
             time_s: curve.times_s.into(),
             power_w: curve.powers_w.into(),

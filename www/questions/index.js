@@ -56,6 +56,7 @@ import { question as whichPosition } from "./which-position.js";
  * @property {JsonObject} [metric] what of it is otherwise for a new rider who reads kilometres
  * @property {string[]} [positionFields] which of those are indices of positions, so that they follow when one is removed
  * @property {(JsonObject & { name: string })[]} [positions] positions that a new rider finds beside their own, because the question compares them; their names are keys of the book "page"
+ * @property {boolean} [comparesAll] whether every position goes into it
  * @property {boolean} [alone] nothing of the scenario goes into it, only numbers of its own
  * @property {boolean} [story] asks the core itself, step by step, instead of being one of its questions
  * @property {(state: State) => Request} [request] the scenario and its own part of the state if left out

@@ -21,6 +21,7 @@ export const question = {
   group: "decide",
   defaults: { reference: 0, distance_m: 40233.6, cda_correlation: TOGETHER },
   metric: { distance_m: 40_000 },
+  comparesAll: true,
   positionFields: ["reference"],
   request,
   load: () => import("./which-position/view.js"),

@@ -43,10 +43,10 @@ export async function keepPaper(host, current) {
 }
 
 /** @param {State} state @param {Question} question */
-function inputsPart(state, { id, positionFields, alone }) {
-  const compared = (positionFields ?? [])
-    .map((name) => Number(state.with[id]?.[name]))
-    .filter((index) => state.scenario.positions[index]);
+function inputsPart(state, { id, positionFields, comparesAll, alone }) {
+  const { positions } = state.scenario;
+  const named = (positionFields ?? []).map((name) => Number(state.with[id]?.[name]));
+  const compared = comparesAll ? [...positions.keys()] : named.filter((index) => positions[index]);
   const groups = alone
     ? [{ title: nameOf(id), inputs: ownInputsOf(state, id) }]
     : inputsOf(state, compared.length ? [...new Set(compared)] : [state.scenario.riding_position]);

@@ -4,6 +4,7 @@
 import { html, say } from "../../parts/html.js";
 import * as units from "../../units.js";
 import { book } from "../../words/index.js";
+import { distanceName } from "../shared/distance-choice.js";
 
 /** @import { Tools } from "../index.js" */
 /** @import { State } from "../../state/history.js" */
@@ -23,7 +24,7 @@ export function eventList(tools) {
   let made = [];
 
   /** @param {{ name?: string, distance_m: number }} event @param {State} state */
-  const nameOf = ({ name, distance_m }, state) => name || units.quantity("distance", distance_m, state.units);
+  const nameOf = ({ name, distance_m }, state) => name || distanceName(distance_m, state.units);
 
   /** @param {State} state */
   function build(state) {

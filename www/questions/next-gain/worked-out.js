@@ -6,6 +6,7 @@ import { html } from "../../parts/html.js";
 import { table } from "../../parts/table.js";
 import * as units from "../../units.js";
 import { book } from "../../words/index.js";
+import { distanceName } from "../shared/distance-choice.js";
 import { citations, paragraph, symbols } from "../shared/worked-out.js";
 import { nameOf, whyLeftOut } from "./candidates.js";
 
@@ -131,7 +132,7 @@ export function gainsTable() {
           words("perMoney"),
           words("perHour"),
           words("taken"),
-          ...events.map((event) => units.quantity("distance", event.distance_m, state.units)),
+          ...events.map((event) => distanceName(event.distance_m, state.units)),
         ],
         rows: ranked.map((c) => {
           const gain = candidates[c];

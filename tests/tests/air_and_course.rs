@@ -397,3 +397,24 @@ fn a_hill_too_steep_for_the_launch_force_says_so() {
         "scenario.course"
     );
 }
+
+#[test]
+fn a_comparison_at_a_power_above_the_curve_says_so_and_one_below_does_not() {
+    let said = |question: &str, power_w: f64| {
+        let positions = json!([{ "cda_m2": 0.25 }, { "cda_m2": 0.24, "fade": { "begins_s": 900, "complete_s": 2400, "tired_cda_m2": 0.26 } }]);
+        let mut with = json!({ "effort": { "kind": "power", "power_w": power_w } });
+        if question == "hold-or-fade" {
+            with["low"] = json!(1);
+            with["steady"] = json!(0);
+        }
+        let answer = answer(
+            question,
+            &json!({ "scenario": { "positions": positions }, "with": with }),
+        );
+        kinds(&answer).contains(&"beyond_curve")
+    };
+    for question in ["power-or-drag", "hold-or-fade"] {
+        assert!(said(question, 400.0), "{question}");
+        assert!(!said(question, 150.0), "{question}");
+    }
+}

@@ -2,7 +2,6 @@
 /** The events that count, and how often each is ridden. */
 
 import { html, say } from "../../parts/html.js";
-import * as units from "../../units.js";
 import { book } from "../../words/index.js";
 import { distanceName } from "../shared/distance-choice.js";
 

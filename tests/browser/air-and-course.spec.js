@@ -82,7 +82,9 @@ test("a range whose end is small does not read as nought", async ({ page }) => {
   await expect(complaint(page).first()).toContainText("runs from 0.062 to");
 });
 
-test("a surveyed course opens where its points are entered, and the ride then leads with its road", async ({ page }) => {
+test("a surveyed course opens where its points are entered, and the ride then leads with its road", async ({
+  page,
+}) => {
   await openQuestion(page, "finish-time");
   const charts = page.getByRole("region", { name: "Charts" }).locator("figure");
   await expect(charts.first()).not.toContainText("height");

@@ -21,14 +21,11 @@ const choices = {
   // Its only choice comes with efforts in two positions.
   "power-curve": [],
   "next-gain": [],
-  "leg-room": [
-    ["How the front end is given", "the torso"],
-    ["What the ankle does", "a still ankle"],
-  ],
+  "leg-room": [["How the front end is given", "the torso"]],
   "which-position": [
     ["Kind of course", "steady hill"],
-    ["How the drag areas are known", "from separate tests"],
     ["The position that the others are compared with", "the low position"],
+    ["How the drag areas are known", "from separate tests"],
   ],
   "finish-time": [
     ["How far", "In one hour"],

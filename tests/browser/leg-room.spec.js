@@ -117,3 +117,13 @@ test("a length that is typed makes the angle surer, and can be guessed again", a
   await page.getByRole("button", { name: "Guess again" }).click();
   await expect.poll(guesses).toContain("5 guessed");
 });
+
+test("how the rider pedals stands with the lengths, and changes the answer", async ({ page }) => {
+  await openQuestion(page, "leg-room");
+  const before = await answerText(page);
+  const fold = page.locator('details[data-fold="lengths"]');
+  await fold.locator("summary").click();
+  await fold.getByRole("combobox", { name: "What the ankle does" }).selectOption({ label: "a still ankle" });
+  await expect.poll(() => answerText(page)).not.toBe(before);
+  await expect(fold.getByRole("spinbutton", { name: "Cadence, new set-up" })).toHaveValue("90");
+});

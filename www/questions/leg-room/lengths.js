@@ -60,7 +60,7 @@ export function ownLengths(tools, at, answer, pedalling) {
   const element = html(
     "div",
     {},
-    html("p", { class: "also" }, pedalling.element),
+    html("p", { class: "pedalling" }, pedalling.element),
     pedalling.note,
     html("p", {}, words("lengths.how")),
     grid,

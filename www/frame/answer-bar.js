@@ -67,5 +67,10 @@ export function createAnswerBar(bar, host, sheet) {
 /** @param {HTMLElement} answer @param {string} part */
 function copyOf(answer, part) {
   const found = answer.querySelector(part);
-  return found instanceof HTMLElement && !found.hidden ? [found.cloneNode(true), " "] : [];
+  if (!(found instanceof HTMLElement) || found.hidden) return [];
+  const copy = /** @type {HTMLElement} */ (found.cloneNode(true));
+  // What explains a term is pressed where the answer stands.
+  for (const explained of copy.querySelectorAll("[popover]")) explained.remove();
+  for (const button of copy.querySelectorAll("button")) button.replaceWith(button.textContent ?? "");
+  return [copy, " "];
 }

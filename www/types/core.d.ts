@@ -1375,6 +1375,10 @@ distance_m: Column,
  */
 time_s: Column, 
 /**
+ * Average speed of that effort, m/s.
+ */
+average_speed_m_s: Column, 
+/**
  * Its power, W.
  */
 power_w: Column, };

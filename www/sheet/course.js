@@ -179,7 +179,10 @@ export function course(page) {
     },
     row(path) {
       // Where points are asked for, the course becomes one that has them.
-      if (path === "scenario.course.points" && store.get().scenario.course.kind !== "profile") changeKind("profile");
+      if (path === "scenario.course.points" && store.get().scenario.course.kind !== "profile") {
+        changeKind("profile");
+        [simple.hidden, profile.hidden] = [true, false];
+      }
       if (path.startsWith("scenario.start")) return startSpeed.element.hidden ? null : startSpeed;
       if (store.get().scenario.course.kind === "profile")
         return { path, element: text, update: () => false, focus: () => text.focus() };

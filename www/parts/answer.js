@@ -1,11 +1,9 @@
 // @ts-check
 /** The answer: a claim, its figure as heavy as it is sure, the ± and the odds in words. */
 
-import { book } from "../words/index.js";
 import { html, say, set } from "./html.js";
 import { mark } from "./marks.js";
 import { plusOrMinus } from "./number-text.js";
-import { term } from "./term.js";
 
 /** @import { Words } from "./html.js" */
 /** @import { MarkName } from "./marks.js" */
@@ -25,8 +23,6 @@ import { term } from "./term.js";
  * @property {boolean} [settled] False while the rider is dragging: the weight of the figure then waits.
  */
 
-const texts = book("page");
-
 /** An answer is spoken once it has stood still for this long. */
 const QUIET_MS = 700;
 
@@ -37,10 +33,11 @@ export function answer() {
   const claim = html("span", { class: "claim", "aria-hidden": "true" });
   const figure = html("b");
   const unit = html("span", { class: "unit" });
-  const [sd, tries] = [term("", () => texts("term.sd")), term("", () => texts("term.tries"))];
-  const spread = html("span", { class: "pm" }, sd);
+  // Terms that explain themselves make WebKit lay out this part without end.
+  const [sd, tries] = [html("span"), html("span")];
+  const spread = html("span", { class: "pm", "aria-hidden": "true" }, sd);
   const plainly = html("span", { "aria-hidden": "true" });
-  const odds = html("span", { class: "odds" }, plainly, tries);
+  const odds = html("span", { class: "odds", "aria-hidden": "true" }, plainly, tries);
   const whole = html(
     "span",
     { class: "figure", "data-weight": "sure" },
@@ -74,10 +71,10 @@ export function answer() {
       say(figure, next.figure);
       say(unit, next.unit ?? "");
       set(unit, { hidden: !next.unit });
-      name(sd, next.spread ? plusOrMinus(next.spread) : "");
+      say(sd, next.spread ? plusOrMinus(next.spread) : "");
       set(spread, { hidden: !next.spread });
       say(plainly, next.counted ? "" : (next.odds ?? ""));
-      name(tries, next.counted ? (next.odds ?? "") : "");
+      say(tries, next.counted ? (next.odds ?? "") : "");
       set(tries, { hidden: !next.counted });
       set(odds, { hidden: !next.odds });
       set(whole, { "data-length": next.figure.length > 6 ? "long" : next.figure.length > 4 ? "middling" : null });
@@ -88,9 +85,4 @@ export function answer() {
       clearTimeout(waiting);
     },
   };
-}
-
-/** Changes what a term says. @param {HTMLElement} box @param {string} text */
-function name(box, text) {
-  if (box.firstElementChild) say(box.firstElementChild, text);
 }

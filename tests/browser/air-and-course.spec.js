@@ -95,7 +95,7 @@ test("a surveyed course opens where its points are entered, and the ride then le
   await page.getByRole("button", { name: "Use these points" }).click();
   await page.locator(".sheet").getByRole("button", { name: "Done" }).click();
   await expect(charts.first()).toContainText("The road lies between 90 m and 160 m.");
-  await expect(charts.nth(1)).toContainText("On average");
+  await expect(charts.nth(1)).toContainText("on average");
 });
 
 test("where the wind comes from may be given by its letters", async ({ page }) => {

@@ -150,9 +150,11 @@ test("the odds of a difference are counted beside the page", async ({ browser })
 test("a link to numbers opens them", async ({ browser }) => {
   const { id, number } = questions[0];
   await open(browser, `${ADDRESS}#${id}`);
-  expect(await browser.evaluate(() => location.hash)).toBe(`#${id}`);
+  // A reader of kilometres starts with other numbers, which the address then holds.
+  const opened = await browser.evaluate(() => location.hash);
+  expect(opened.split("/")[0]).toBe(`#${id}`);
   await type(browser, number.name, number.typed + TAB);
-  await expect.poll(() => browser.evaluate(() => location.hash)).toContain("/");
+  await expect.poll(() => browser.evaluate(() => location.hash)).not.toBe(opened);
   const link = await browser.evaluate(() => location.href);
   const linked = await settled(browser);
   await open(browser, link);

@@ -67,10 +67,5 @@ export function createAnswerBar(bar, host, sheet) {
 /** @param {HTMLElement} answer @param {string} part */
 function copyOf(answer, part) {
   const found = answer.querySelector(part);
-  if (!(found instanceof HTMLElement) || found.hidden) return [];
-  const copy = /** @type {HTMLElement} */ (found.cloneNode(true));
-  // What explains a term is pressed where the answer stands.
-  for (const explained of copy.querySelectorAll("[popover]")) explained.remove();
-  for (const button of copy.querySelectorAll("button")) button.replaceWith(button.textContent ?? "");
-  return [copy, " "];
+  return found instanceof HTMLElement && !found.hidden ? [found.cloneNode(true), " "] : [];
 }

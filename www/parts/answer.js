@@ -17,7 +17,6 @@ import { plusOrMinus } from "./number-text.js";
  * @property {string} [unit] "mph", for a figure that is not a time.
  * @property {string | null} [spread] One standard deviation as text, without its ±.
  * @property {string} [odds] "all but certain"
- * @property {boolean} [counted] Whether the odds are counted in tries, which are then explained.
  * @property {Weight} [weight]
  * @property {string} spoken The whole answer as one sentence, for those who hear the page.
  * @property {boolean} [settled] False while the rider is dragging: the weight of the figure then waits.
@@ -30,21 +29,19 @@ const QUIET_MS = 700;
  * What is seen changes at once; what is heard follows when the hand rests, so that a drag does not chatter.
  */
 export function answer() {
-  const claim = html("span", { class: "claim", "aria-hidden": "true" });
+  const claim = html("span", { class: "claim" });
   const figure = html("b");
   const unit = html("span", { class: "unit" });
-  // Terms that explain themselves make WebKit lay out this part without end.
-  const [sd, tries] = [html("span"), html("span")];
-  const spread = html("span", { class: "pm", "aria-hidden": "true" }, sd);
-  const plainly = html("span", { "aria-hidden": "true" });
-  const odds = html("span", { class: "odds", "aria-hidden": "true" }, plainly, tries);
+  // Plain text: a term that explains itself made WebKit lay out this part without end.
+  const spread = html("span", { class: "pm" });
+  const odds = html("span", { class: "odds" });
   const whole = html(
     "span",
     { class: "figure", "data-weight": "sure" },
-    html("span", { class: "amount", "aria-hidden": "true" }, figure, unit),
+    html("span", { class: "amount" }, figure, unit),
     html("span", { class: "how-sure" }, spread, odds),
   );
-  const seen = html("p", { class: "verdict" }, claim, whole);
+  const seen = html("p", { class: "verdict", "aria-hidden": "true" }, claim, whole);
   const heard = html("p", { class: "say", role: "status" });
   const element = html("div", { class: "answer-words" }, seen, heard);
   /** @type {ReturnType<typeof setTimeout> | undefined} */
@@ -71,11 +68,9 @@ export function answer() {
       say(figure, next.figure);
       say(unit, next.unit ?? "");
       set(unit, { hidden: !next.unit });
-      say(sd, next.spread ? plusOrMinus(next.spread) : "");
+      say(spread, next.spread ? plusOrMinus(next.spread) : "");
       set(spread, { hidden: !next.spread });
-      say(plainly, next.counted ? "" : (next.odds ?? ""));
-      say(tries, next.counted ? (next.odds ?? "") : "");
-      set(tries, { hidden: !next.counted });
+      say(odds, next.odds ?? "");
       set(odds, { hidden: !next.odds });
       set(whole, { "data-length": next.figure.length > 6 ? "long" : next.figure.length > 4 ? "middling" : null });
       if (next.settled !== false) set(whole, { "data-weight": next.weight ?? "sure" });

@@ -159,7 +159,6 @@ function verdict(drawn) {
       figure: short,
       spread: answer.difference_s.sd > 0 ? spread : null,
       odds: chances.words,
-      counted: chances.counted,
       weight: chances.weight,
       settled,
       spoken: spokenAnswer(words(`spoken${as}`, { figure, spread }), chances.words),

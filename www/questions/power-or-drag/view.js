@@ -181,7 +181,6 @@ function verdict(drawn) {
       figure: short,
       spread: difference_s.sd > 0 ? spread : null,
       odds: chances.words,
-      counted: chances.counted,
       weight: chances.weight,
       settled,
       spoken: level

@@ -25,25 +25,17 @@ const LONGEST = 100;
  * "likely: 88 of 100 draws", "too close to call: slower in 56 of 100 draws"
  * @param {Figure} difference positive is faster
  * @param {Drawn | null} drawn
- * @returns {{ weight: Weight, words: string, counted: boolean }}
+ * @returns {{ weight: Weight, words: string }}
  */
 export function odds(difference, drawn) {
   const faster = difference.value >= 0;
   if (!drawn || !(drawn.sd > 0))
-    return {
-      ...firstOrder(difference, (_, count) => words(faster ? "aboutFaster" : "aboutSlower", { count, all: ALL })),
-      counted: false,
-    };
+    return firstOrder(difference, (_, count) => words(faster ? "aboutFaster" : "aboutSlower", { count, all: ALL }));
   const chance = faster ? drawn.share_positive : 1 - drawn.share_positive;
   const count = chance >= NEARLY_ALL ? words("overCount", { count: ALL - 1 }) : String(Math.round(chance * ALL));
   const known = SURE.find(([least]) => chance >= least);
-  if (known)
-    return { weight: known[1], words: words("ofDraws", { sure: words(known[2]), count, all: ALL }), counted: true };
-  return {
-    weight: "open",
-    words: words(faster ? "tooCloseFaster" : "tooCloseSlower", { count, all: ALL }),
-    counted: true,
-  };
+  if (known) return { weight: known[1], words: words("ofDraws", { sure: words(known[2]), count, all: ALL }) };
+  return { weight: "open", words: words(faster ? "tooCloseFaster" : "tooCloseSlower", { count, all: ALL }) };
 }
 
 /**

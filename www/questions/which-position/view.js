@@ -194,7 +194,6 @@ function verdict(counts) {
       figure: short,
       spread: ahead_s.sd > 0 ? spread : null,
       odds: counted,
-      counted: share !== undefined,
       weight: sure.weight,
       settled,
       spoken: spokenAnswer(words("spoken", { ...values, figure, spread }), counted),

@@ -51,12 +51,9 @@ impl fmt::Display for Value {
 /// A number with its SI unit, shares in percent.
 fn in_words(kind: QuantityKind, value: f64) -> String {
     // Percentages of decimal fractions have digits at the end that nobody wrote.
-    const LAST_DIGIT: f64 = 1e-9;
+    const DIGITS: f64 = 1e9;
     if matches!(kind, QuantityKind::Share | QuantityKind::Grade) {
-        return format!(
-            "{} %",
-            decimal((100.0 * value / LAST_DIGIT).round() * LAST_DIGIT)
-        );
+        return format!("{} %", decimal((100.0 * value * DIGITS).round() / DIGITS));
     }
     let space = if matches!(kind.unit(), "" | "°") {
         ""

@@ -47,20 +47,15 @@ export function start(storage, reading) {
   );
   const citations = new Map(sources().map(({ key, citation }) => [key, citation]));
   const defaultsOf = (/** @type {string} */ id) => find(id).defaults;
+  /** A question's own numbers as a new rider finds them. @param {string} id @param {{ distance: string }} units */
+  const newOf = (id, { distance }) => ({ ...find(id).defaults, ...(distance === "km" && find(id).metric) });
   const exists = (/** @type {string} */ id) => pages.some((page) => page.id === id);
   const readIn = units.knownUnits(storage.units(), units.usualUnits(navigator.language));
   const store = createStore(
     {
       question: opening.id,
-      scenario: readIn.distance === "km" ? filler.metricDefaults() : filler.defaults(),
-      with: /** @type {With} */ (
-        Object.fromEntries(
-          pages.map(({ id, defaults, metric }) => [
-            id,
-            readIn.distance === "km" ? { ...defaults, ...metric } : defaults,
-          ]),
-        )
-      ),
+      scenario: filler.newFor(readIn),
+      with: /** @type {With} */ (Object.fromEntries(pages.map(({ id }) => [id, newOf(id, readIn)]))),
       from_link: false,
       units: readIn,
     },
@@ -82,7 +77,7 @@ export function start(storage, reading) {
     notify,
     questions: pages,
   };
-  const work = createWork(page, storage, defaultsOf);
+  const work = createWork(page, storage, { defaultsOf, newOf });
   work.restore();
   store.forgetSteps();
 

@@ -18,9 +18,11 @@ const say = book("page");
 /**
  * @param {Page} page
  * @param {ReturnType<typeof deviceStorage>} storage
- * @param {(question: string) => JsonObject} defaultsOf a question's own defaults
+ * @param {object} own of a question by its id: its defaults, against which work is read, and what a new rider finds
+ * @param {(question: string) => JsonObject} own.defaultsOf
+ * @param {(question: string, units: { distance: string }) => JsonObject} own.newOf
  */
-export function createWork({ store, filler, check, notify, questions }, storage, defaultsOf) {
+export function createWork({ store, filler, check, notify, questions }, storage, { defaultsOf, newOf }) {
   /** @type {ReturnType<typeof setTimeout> | undefined} */
   let timer;
   let kept = store.get();
@@ -177,10 +179,9 @@ export function createWork({ store, filler, check, notify, questions }, storage,
     startAfresh() {
       const state = store.get();
       const fresh = /** @type {State["with"]} */ (
-        Object.fromEntries(Object.keys(state.with).map((id) => [id, defaultsOf(id)]))
+        Object.fromEntries(Object.keys(state.with).map((id) => [id, newOf(id, state.units)]))
       );
-      const scenario = state.units.distance === "km" ? filler.metricDefaults() : filler.defaults();
-      store.replace({ ...state, scenario, with: fresh, from_link: false });
+      store.replace({ ...state, scenario: filler.newFor(state.units), with: fresh, from_link: false });
     },
   };
 }

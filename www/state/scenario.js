@@ -225,6 +225,7 @@ export function scenarioFiller({ fields, version, usualEvents, usualMetricEvents
     fill,
     defaults,
     metricDefaults,
+    newFor,
   };
 
   /** A guess beside a number the rider has given: as unsure as a typical one. @param {string} key @param {number} value @returns {Uncertain} */
@@ -258,6 +259,11 @@ export function scenarioFiller({ fields, version, usualEvents, usualMetricEvents
       events: usualMetricEvents.map((event) => ({ ...event })),
       course: { ...usual.course, distance_m: nearest.distance_m },
     };
+  }
+
+  /** What a new rider finds, over distances in the unit that they read. @param {{ distance: string }} units */
+  function newFor({ distance }) {
+    return distance === "km" ? metricDefaults() : defaults();
   }
 
   /**

@@ -2,12 +2,10 @@
 /** The page's scripts import each other without cycles, lazy imports included, and no part of the page imports one that is built on it. */
 
 import assert from "node:assert/strict";
-import { readdirSync, readFileSync } from "node:fs";
 import { dirname, join, normalize } from "node:path";
 import { test } from "node:test";
-import { fileURLToPath } from "node:url";
+import { scripts, sourceOf } from "./scripts.js";
 
-const ROOT = fileURLToPath(new URL("../../www/", import.meta.url));
 /** What an import by another name than a path leads to, of the page's own scripts. @type {Record<string, readonly string[]>} */
 const BY_NAME = { "#delivery": ["delivery/site.js", "delivery/one-file.js"] };
 /** Scripts that the build or the core's compiler writes, and packages. */
@@ -23,10 +21,6 @@ const ABOVE = {
 
 /** @typedef {ReadonlyMap<string, readonly string[]>} Graph which scripts each script imports */
 
-const scripts = readdirSync(ROOT, { recursive: true, encoding: "utf8" }).filter(
-  (name) => name.endsWith(".js") && !name.split("/").includes("node_modules"),
-);
-
 /** The specifiers of static imports, re-exports and lazy imports in a script. @param {string} source */
 function specifiers(source) {
   const code = source.replace(/\/\*[\s\S]*?\*\//g, "").replace(/^\s*\/\/.*$/gm, "");
@@ -35,7 +29,7 @@ function specifiers(source) {
 
 /** @param {string} script @returns {string[]} */
 function importsOf(script) {
-  return specifiers(readFileSync(join(ROOT, script), "utf8")).flatMap((specifier) => {
+  return specifiers(sourceOf(script)).flatMap((specifier) => {
     if (BY_NAME[specifier]) return BY_NAME[specifier];
     if (ELSEWHERE.test(specifier)) return [];
     const path = normalize(join(dirname(script), specifier));

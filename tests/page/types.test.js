@@ -2,12 +2,8 @@
 /** The page's types say what things are: `any` switches the type checker off wherever such a value goes. */
 
 import assert from "node:assert/strict";
-import { readdirSync, readFileSync } from "node:fs";
-import { join } from "node:path";
 import { test } from "node:test";
-import { fileURLToPath } from "node:url";
-
-const ROOT = fileURLToPath(new URL("../../www/", import.meta.url));
+import { scripts, sourceOf } from "./scripts.js";
 
 /** The types in a script's comments that are `any`, or made of it: what stands in braces, as in `{Record<string, any>}`. @param {string} source */
 function anys(source) {
@@ -24,12 +20,7 @@ test("a type that is any is found", () => {
 });
 
 test("no script of the page has a type that is any", () => {
-  const scripts = readdirSync(ROOT, { recursive: true, encoding: "utf8" }).filter(
-    (name) => /\.js$/.test(name) && !name.split("/").includes("node_modules"),
-  );
   assert.ok(scripts.length > 150);
-  const found = scripts.flatMap((name) =>
-    anys(readFileSync(join(ROOT, name), "utf8")).map((type) => `${name}: ${type}`),
-  );
+  const found = scripts.flatMap((name) => anys(sourceOf(name)).map((type) => `${name}: ${type}`));
   assert.deepEqual(found, []);
 });

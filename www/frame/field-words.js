@@ -107,8 +107,7 @@ function nameOf(path) {
 
 /** What the default of a field rests on, as the core notes it. @param {{ key: string, note: string }} field */
 export function noteOf({ key, note }) {
-  const id = `note.${key}`;
-  return decimals(core.has(id) ? core(id) : note);
+  return decimals(core.found(`note.${key}`, note));
 }
 
 /** The decimal points of a fixed text as the reader's marks. @param {string} text */

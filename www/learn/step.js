@@ -2,7 +2,7 @@
 /** One step of the story: a heading, a sentence with its numbers, what the core says, something to try, and a chart. */
 
 import { html, say } from "../parts/html.js";
-import { sentence } from "../parts/sentence.js";
+import { isField, sentence } from "../parts/sentence.js";
 import { book } from "../words/index.js";
 import { BEGAN, ID } from "./beginning.js";
 import { numbersOf, RANGES } from "./rider.js";
@@ -76,9 +76,7 @@ export function stepFrame({ title, words, toTry, chart, notes = [] }) {
       html("div", { class: "notes" }, ...notes),
     ),
   );
-  const numbers = words.filter(
-    /** @returns {word is BoundNumber} */ (word) => typeof word !== "string" && !(word instanceof Node),
-  );
+  const numbers = words.filter(isField);
   /** @type {ReturnType<typeof setTimeout> | undefined} */
   let waiting;
 

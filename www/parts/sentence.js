@@ -87,7 +87,7 @@ function afterPunctuation(text, before) {
   return before !== undefined && isField(before) ? text.slice(leadingPunctuation(text).length) : text;
 }
 
-/** @param {string | Node | Field} part @returns {part is Field} */
-function isField(part) {
+/** Whether a part of a sentence is a number, a choice or a clause, rather than text or an element. @template {Field} F @param {string | Node | F} part @returns {part is F} */
+export function isField(part) {
   return typeof part !== "string" && !(part instanceof Node);
 }

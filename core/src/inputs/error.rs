@@ -97,6 +97,11 @@ impl Error {
         Self::new(Kind::Impossible, field, message)
     }
 
+    /// A position that the scenario has not.
+    pub(crate) fn no_such_position() -> Self {
+        Self::impossible("scenario.positions", message::no_such_position())
+    }
+
     /// Two fields of which only one may be given.
     pub fn not_both(field: impl Into<String>, other: &str) -> Self {
         let field = field.into();

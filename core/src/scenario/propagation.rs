@@ -14,7 +14,6 @@ use serde::Serialize;
 use super::{Input, Ridden, Scenario};
 use crate::inputs::error::Error;
 use crate::inputs::fields;
-use crate::inputs::message;
 use crate::inputs::quantity::{Figure, Known, Quantity};
 use crate::physics::course::Course;
 use crate::riding::effort::Effort;
@@ -75,7 +74,7 @@ impl Case<'_> {
     pub fn setup(&self, position: usize) -> Result<Setup, Error> {
         self.scenario
             .setup_on(position, Rc::clone(&self.course))
-            .ok_or_else(|| Error::impossible("scenario.positions", message::no_such_position()))
+            .ok_or_else(Error::no_such_position)
     }
 
     /// The ride in a position with a piece of its equipment.
@@ -85,7 +84,7 @@ impl Case<'_> {
     pub fn setup_in(&self, ridden: Ridden) -> Result<Setup, Error> {
         self.scenario
             .setup_in(ridden, Rc::clone(&self.course))
-            .ok_or_else(|| Error::impossible("scenario.positions", message::no_such_position()))
+            .ok_or_else(Error::no_such_position)
     }
 
     /// The effort, a given power being the question's first own input.

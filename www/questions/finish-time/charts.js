@@ -97,6 +97,8 @@ export function finishTimeCharts({ store }, { rideOver, rideFor, settle }) {
   const surveyedFirst = [road, speed, reserve, time, power];
   const charts = [time, power, speed, reserve];
   let isSurveyed = false;
+  /** What the road was drawn from: it stays as it is while other numbers change. @type {unknown[]} */
+  let drawnRoad = [];
 
   /** @param {boolean} surveyed */
   function arrange(surveyed) {
@@ -109,6 +111,8 @@ export function finishTimeCharts({ store }, { rideOver, rideFor, settle }) {
 
   /** @param {State} state */
   function updateRoad({ units, scenario: { course } }) {
+    if (drawnRoad[0] === course && drawnRoad[1] === units) return;
+    drawnRoad = [course, units];
     const points = course.points ?? [];
     const start_m = points[0]?.distance_m ?? 0;
     const far = (/** @type {number} */ m) => show.toDisplay("distance", m, units);

@@ -2,11 +2,9 @@
 /** A run of words and numbers in a sentence that comes and goes as a whole, so that no field loses its focus when another part changes. */
 
 import { html, set } from "../../parts/html.js";
+import { isField } from "../../parts/sentence.js";
 
 /** @typedef {{ element: HTMLElement, note: HTMLElement }} Field A number, a choice or another clause. */
-
-/** @param {string | Node | Field} word @returns {word is Field} */
-const isField = (word) => typeof word !== "string" && !(word instanceof Node);
 
 /** @param {...(string | Node | Field)} words */
 export function clause(...words) {

@@ -26,7 +26,6 @@ use super::ride_errors::no_effort;
 use super::{CourseKind, Event, Scenario};
 use crate::inputs::error::Error;
 use crate::inputs::fields;
-use crate::inputs::message;
 use crate::inputs::quantity::Quantity;
 use crate::numerics::best_set::MOST_ITEMS;
 use crate::physics::course::Course;
@@ -79,7 +78,7 @@ impl<'a> Season<'a> {
             let course = Rc::new(scenario.course());
             let setup = scenario
                 .setup_on(scenario.riding_position, Rc::clone(&course))
-                .ok_or_else(no_position)?;
+                .ok_or_else(Error::no_such_position)?;
             let now = paced(&Integrated, &setup, Effort::Even).map_err(no_effort)?;
             let branches = Branch::of(now.time_s, &setup.power);
             let event = RiddenEvent {
@@ -145,12 +144,10 @@ impl<'a> Season<'a> {
         } else {
             Rc::clone(&event.course)
         };
-        scenario.setup_on(*position, course).ok_or_else(no_position)
+        scenario
+            .setup_on(*position, course)
+            .ok_or_else(Error::no_such_position)
     }
-}
-
-fn no_position() -> Error {
-    Error::impossible("scenario.positions", message::no_such_position())
 }
 
 /// The scenario over the first event's distance, in whose numbers changes are found: the length of a simple road is among them.

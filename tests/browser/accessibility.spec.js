@@ -2,7 +2,7 @@
 /** Axe-core finds nothing and nothing scrolls sideways: every question, unfolded, with a complaint, with the sheet, with help, light and dark, wide and on a phone. */
 
 import { faults } from "./support/accessibility.js";
-import { expect, number, open, openQuestion, test } from "./support/page.js";
+import { drawn, expect, number, open, openQuestion, test } from "./support/page.js";
 import { questions } from "./support/questions.js";
 import { expectNoSidewaysScroll } from "./support/widths.js";
 
@@ -10,7 +10,7 @@ import { expectNoSidewaysScroll } from "./support/widths.js";
 
 const WIDE = { width: 1440, height: 1000 };
 /** As wide as a phone, and high enough that the bar along the foot covers nothing: what it covers is a matter of scrolling. */
-const PHONE = { width: 390, height: 9000 };
+const PHONE = { width: 390, height: 12000 };
 /** 640 is a window of 1280 at a zoom of 200 %. */
 const WIDTHS_PX = [320, 390, 640, 820];
 
@@ -24,13 +24,6 @@ async function expectNoFault(page) {
       expect(await faults(page), `${colorScheme}, ${size.width} px`).toEqual([]);
     }
   }
-}
-
-/** Two frames: in the first the page learns its new width, in the second it has followed. @param {Page} page */
-function drawn(page) {
-  return page.evaluate(
-    () => new Promise((resolve) => requestAnimationFrame(() => requestAnimationFrame(() => resolve(undefined)))),
-  );
 }
 
 /** @param {Page} page */

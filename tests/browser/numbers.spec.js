@@ -1,7 +1,7 @@
 // @ts-check
 /** A number in a sentence: typed, stepped, dragged, refused, taken back. */
 
-import { answerText, complaint, expect, found, look, number, openQuestion, test, tool } from "./support/page.js";
+import { answerText, complaint, drawn, expect, found, look, number, openQuestion, test, tool } from "./support/page.js";
 import { questions } from "./support/questions.js";
 
 /** @import { Page } from "@playwright/test" */
@@ -64,6 +64,7 @@ for (const { id, number: given } of questions) {
       await test.step(way, async () => {
         await change(page, given);
 
+        await drawn(page);
         await expect.poll(() => answerText(page)).not.toBe(before.answer);
         await found(page);
         const after = await look(page);

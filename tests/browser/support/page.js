@@ -63,6 +63,13 @@ export async function found(page) {
   await expect(page.locator("#host [data-searching]")).toHaveCount(0);
 }
 
+/** Waits for two frames: in the first the page learns a new width or number, in the second it has followed. @param {Page} page */
+export function drawn(page) {
+  return page.evaluate(
+    () => new Promise((resolve) => requestAnimationFrame(() => requestAnimationFrame(() => resolve(undefined)))),
+  );
+}
+
 /** @param {Page} page */
 export async function started(page) {
   await expect(page.locator("html")).toHaveAttribute("data-started", "");

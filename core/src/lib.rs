@@ -1,7 +1,7 @@
 //! Road physics, power–duration and the questions of Fasterby.
 //!
 //! One folder per layer; a layer imports only those before it: `numerics`, `inputs`, `physics`, `physiology`, `riding`,
-//! `uncertainty`, `scenario`, `questions`. There is no input or output here, no clock, no randomness without a seed, and no
+//! `uncertainty`, `measuring`, `scenario`, `questions`. There is no input or output here, no clock, no randomness without a seed, and no
 //! panic that an input can reach.
 //!
 //! ```
@@ -13,6 +13,8 @@
 #![warn(unreachable_pub)]
 
 mod inputs;
+#[cfg(feature = "all")]
+mod measuring;
 mod numerics;
 mod physics;
 mod physiology;
@@ -22,6 +24,8 @@ pub mod scenario;
 mod uncertainty;
 
 pub use inputs::{error, fields, message, published, quantity, sources};
+#[cfg(feature = "all")]
+pub use measuring::{coast_down, columns, common, estimate, lap, late_rise, plan, recording, rig};
 pub use numerics::{distributions, least_squares, solve};
 #[cfg(feature = "all")]
 pub use physics::leg;

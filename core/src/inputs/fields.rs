@@ -827,6 +827,90 @@ fields! {
         chosen: false, included: Optional, evidence: Assumed, source: "",
         note: "How the errors of several drag areas go together: nearly 1 for one test or one guess, 0 for tests that have nothing in common.",
     }
+    WIND_HEAD_M_S {
+        key: "with.wind_head_m_s", kind: Wind,
+        range: -30.0..30.0, usual: -8.0..8.0, default: 0.0, sd: 0.0, step: 0.1,
+        chosen: false, included: Optional, evidence: CommonPractice, source: "",
+        note: "Head wind at the height of the rider during a run; a tail wind is negative.",
+    }
+    COAST_DOWN_S {
+        key: "with.coast_down_time_s", kind: Clock,
+        range: 1.0..3600.0, usual: 5.0..180.0, default: 30.0, sd: 0.0, step: 0.1,
+        chosen: false, included: Optional, evidence: CommonPractice, source: "",
+        note: "How long a coast-down took from its first speed to its last.",
+    }
+    COAST_DOWN_M {
+        key: "with.coast_down_distance_m", kind: Length,
+        range: 1.0..20000.0, usual: 30.0..1500.0, default: 300.0, sd: 0.0, step: 1.0,
+        chosen: false, included: Optional, evidence: CommonPractice, source: "",
+        note: "How far a coast-down went from its first speed to its last.",
+    }
+    RULE_BRAKING_M_S2 {
+        key: "with.rules.braking_m_s2", kind: Acceleration,
+        range: 0.1..1000.0, usual: 0.4..3.0, default: 0.8, sd: 0.0, step: 0.1,
+        chosen: true, included: Optional, evidence: Assumed, source: "",
+        note: "Slowing down by more than this, beyond what the slope explains, counts as braking; drag alone takes 0.3 to 0.5.",
+    }
+    RULE_STOPPED_M_S {
+        key: "with.rules.stopped_m_s", kind: Speed,
+        range: 0.0..20.0, usual: 0.0..5.0, default: 1.5, sd: 0.0, step: 0.1,
+        chosen: true, included: Optional, evidence: Assumed, source: "",
+        note: "Slower than this counts as a stop.",
+    }
+    RULE_ACCELERATING_M_S2 {
+        key: "with.rules.accelerating_m_s2", kind: Acceleration,
+        range: 0.01..1000.0, usual: 0.1..2.0, default: 0.3, sd: 0.0, step: 0.05,
+        chosen: true, included: Optional, evidence: Assumed, source: "",
+        note: "Gaining speed by more than this without power, beyond what the slope explains, counts as a gap in the power meter's record.",
+    }
+    RULE_BRIDGED_S {
+        key: "with.rules.bridged_s", kind: Clock,
+        range: 0.0..600.0, usual: 0.0..15.0, default: 5.0, sd: 0.0, step: 1.0,
+        chosen: true, included: Optional, evidence: Assumed, source: "",
+        note: "A gap in a record up to this long is bridged by a straight line.",
+    }
+    RULE_ALLOWED_S {
+        key: "with.rules.allowed_s", kind: Clock,
+        range: 0.0..100000.0, usual: 0.0..30.0, default: 0.0, sd: 0.0, step: 1.0,
+        chosen: true, included: Optional, evidence: Assumed, source: "",
+        note: "A lap of which no more than this is unusable is kept.",
+    }
+    SPEED_ERROR_SHARE {
+        key: "with.speed_error_share", kind: Share,
+        range: 0.0..0.2, usual: 0.0..0.03, default: 0.005, sd: 0.0, step: 0.001,
+        chosen: false, included: Optional, evidence: Assumed, source: "",
+        note: "How uncertain the scale of every speed is: 0.5 % is a wheel whose circumference was measured to a centimetre.",
+    }
+    FILMED_SHARE {
+        key: "with.film.share", kind: Share,
+        range: 0.0..1.0, usual: 0.0..1.0, default: 0.0, sd: 0.0, step: 0.01,
+        chosen: false, included: Optional, evidence: CommonPractice, source: "",
+        note: "Share of the time that a film shows the rider so.",
+    }
+    DIFFERENCE_SHARE {
+        key: "with.plan.difference_share", kind: Share,
+        range: 0.001..0.5, usual: 0.005..0.1, default: 0.02, sd: 0.0, step: 0.005,
+        chosen: true, included: Optional, evidence: CommonPractice, source: "",
+        note: "The difference between two positions that a test is to show, as a share of the drag area.",
+    }
+    RUN_CV_SHARE {
+        key: "with.plan.run_cv_share", kind: Share,
+        range: 0.0005..0.2, usual: 0.005..0.04, default: 0.015, sd: 0.0, step: 0.001,
+        chosen: false, included: Optional, evidence: Assumed, source: "",
+        note: "How well the drag area of one run repeats; a test of your own tells.",
+    }
+    TEST_POWER {
+        key: "with.plan.power", kind: Ratio,
+        range: 0.1..0.999, usual: 0.5..0.99, default: 0.8, sd: 0.0, step: 0.05,
+        chosen: true, included: Optional, evidence: CommonPractice, source: "",
+        note: "How often a test is to show a difference that is there; 4 times in 5 is customary.",
+    }
+    TEST_RUNS {
+        key: "with.plan.runs", kind: Ratio,
+        range: 2.0..1000.0, usual: 2.0..40.0, default: 6.0, sd: 0.0, step: 1.0,
+        chosen: true, included: Optional, evidence: CommonPractice, source: "",
+        note: "How many runs you mean to do in each position.",
+    }
     DRAWS {
         key: "with.draws", kind: Ratio,
         range: 0.0..100000.0, usual: 0.0..100000.0, default: 10000.0, sd: 0.0, step: 1000.0,

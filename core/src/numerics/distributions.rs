@@ -3,7 +3,7 @@
 use std::f64::consts::{FRAC_1_SQRT_2, TAU};
 
 use crate::numerics::least_squares::student_t;
-use crate::numerics::solve::{gauss_points, within};
+use crate::numerics::solve::{gauss_points, root, within};
 
 /// A standard normal deviate is beyond this once in 1e15.
 const FARTHEST: f64 = 8.0;
@@ -201,6 +201,28 @@ pub fn pairs(difference: f64, certainty: Certainty) -> Option<Enough> {
     })
 }
 
+/// The smallest difference that so many runs in each of two groups show, in standard deviations of one run: the inverse of
+/// [`power_of_groups`], to 1e-9. One run counts as two.
+///
+/// `None` for a power that no difference reaches, or one below the level itself.
+pub fn smallest_difference(runs: u32, certainty: Certainty) -> Option<f64> {
+    let runs = runs.clamp(2, MOST_RUNS);
+    let degrees = 2 * runs - 2;
+    let critical = student_t(1.0 - certainty.false_alarm, degrees as usize);
+    let short = |difference: f64| {
+        let noncentrality = difference * (0.5 * f64::from(runs)).sqrt();
+        let below = |t: f64| noncentral_t_share(t, degrees, noncentrality);
+        1.0 - below(critical) + below(-critical) - certainty.power
+    };
+    // Beyond this a single run of each shows it.
+    const LARGEST: f64 = 1e3;
+    let mut enough = (2.0 / f64::from(runs)).sqrt();
+    while short(enough) < 0.0 && enough < LARGEST {
+        enough *= 2.0;
+    }
+    root(short, 0.0, enough, 1e-9).ok()
+}
+
 /// The least number from 2 to [`MOST_RUNS`] whose power is enough; power grows with the number.
 fn fewest(power: f64, power_of: impl Fn(u32) -> f64) -> Option<Enough> {
     // What is too few, doubled until it is enough; then halved in between.
@@ -277,6 +299,11 @@ mod tests {
             let power = |by: f64| power_of_groups(runs, difference + by, 0.05);
             // Half of the last digit that is printed.
             assert!(power(-0.00005) <= 0.8 && power(0.00005) >= 0.8, "{runs}");
+            let smallest = smallest_difference(runs, Certainty::USUAL).unwrap();
+            assert!(
+                (smallest - difference).abs() <= 0.00005,
+                "{runs}: {smallest}"
+            );
         }
     }
 

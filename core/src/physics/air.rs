@@ -213,6 +213,17 @@ impl Heading {
         Self { north, east }
     }
 
+    /// As a bearing, degrees clockwise from north, 0 to 360; of a longer or shorter vector too.
+    #[cfg(feature = "all")]
+    pub fn bearing_deg(self) -> f64 {
+        let degrees = self.east.atan2(self.north).to_degrees();
+        if degrees < 0.0 {
+            degrees + 360.0
+        } else {
+            degrees
+        }
+    }
+
     /// The other way.
     pub fn reversed(self) -> Self {
         Self {

@@ -1,6 +1,8 @@
 //! The questions: a request in, an answer out. One folder per question: `with` what it takes, `answer` what it gives, `mod`
 //! how that is composed of the layers below, all of which it may import; no algorithms. One line per question in [`ask`].
 
+#[cfg(feature = "all")]
+pub mod drag_test;
 pub mod finish_time;
 #[cfg(feature = "all")]
 pub mod hold_or_fade;
@@ -86,6 +88,7 @@ questions! {
     #[cfg(feature = "all")] "next-gain": next_gain, Whole;
     #[cfg(feature = "all")] "leg-room": leg_room, Whole;
     #[cfg(feature = "all")] "which-position": which_position, Whole;
+    #[cfg(feature = "all")] "drag-test": drag_test, Whole;
 }
 
 fn no_such_question() -> Error {

@@ -82,7 +82,7 @@ impl Scenario {
     }
 
     /// Pressure at the course, Pa.
-    pub(super) fn course_pressure_pa(&self) -> f64 {
+    pub(crate) fn course_pressure_pa(&self) -> f64 {
         let day = &self.conditions;
         match (day.pressure_hpa, day.pressure_is) {
             (None, _) => air::standard_pressure_pa(self.altitude_m()),

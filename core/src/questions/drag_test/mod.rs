@@ -1,0 +1,331 @@
+//! What is my CdA, and is the new position really faster? From laps, runs and coast-downs; or, before a test, how many it takes.
+
+mod answer;
+mod common_errors;
+mod rows;
+mod with;
+
+use super::request::Request;
+use crate::inputs::error::{Error, Warning};
+use crate::inputs::fields;
+use crate::inputs::message;
+use crate::measuring::estimate::{Estimate, Observation, Rolling, Seen, estimate};
+use crate::measuring::lap::Sums;
+use crate::measuring::late_rise::{assumed_rise, measured_rise};
+use crate::measuring::plan::planned;
+use crate::measuring::rig::Rig;
+use crate::measuring::wind_axes::wind_axes;
+use crate::numerics::distributions::MOST_RUNS;
+use crate::physics::air::Heading;
+use crate::scenario::Scenario;
+pub use answer::{
+    Answer, CommonError, DragDifference, LateRise, OtherRolling, PlanAnswer, PositionDrag,
+    RiseKnown, RollingAnswer, RowKind, RowLeftOut, TestFigure, TestRow, TestWind,
+};
+use answer::{differences, positions};
+use common_errors::{Trial, rig, wind};
+use rows::Rows;
+pub use with::{
+    CoastDownForm, FilmForm, LapForm, PlanForm, RecordingForm, RollingForm, RulesForm, RunForm,
+    WindForm, With,
+};
+
+/// A wind that was left out is worth a word where 1 m/s of it moves the drag area by this share; assumed.
+const WIND_MATTERS: f64 = 0.01;
+
+/// Answers the question.
+///
+/// # Errors
+/// Names the field that is wrong.
+pub fn answer(request: Request<With>) -> Result<Answer, Error> {
+    let Request { scenario, with, .. } = request;
+    with.check()?;
+    // What is doubtful about the scenario's course has nothing to do with a test ridden elsewhere.
+    let mut warnings = Vec::new();
+    let rows = Rows::new(&with, wind(&scenario), &mut warnings)?;
+    left_out(&rows, &mut warnings);
+    let plan = with.plan.or((!with.is_measured()).then(PlanForm::default));
+    let plan_answer = plan.map(|plan| plan_of(&plan, &mut warnings));
+    let rig = rig(&scenario);
+    let used = rows.used();
+    if used.is_empty() {
+        let message = match with.is_measured() {
+            true => message::no_usable_laps(),
+            false => message::nothing_measured(),
+        };
+        if with.is_measured() || with.plan.is_none() {
+            warnings.push(Warning::of("with.laps", message));
+        }
+        return Ok(Answer {
+            differences: Vec::new(),
+            positions: Vec::new(),
+            rolling_coefficient: None,
+            identifiable: false,
+            other_rolling: None,
+            laps: rows.shown(None),
+            degrees_of_freedom: 0,
+            scatter_share: None,
+            wind: None,
+            common: before_the_test(&scenario, &with, &plan.unwrap_or_default(), &rig),
+            late_rises: Vec::new(),
+            plan: plan_answer,
+            warnings,
+        });
+    }
+    let found = Found::new(&used, &rig, &with, &mut warnings)?;
+    let shown = found.shown();
+    let laps_of = |position: usize| used.iter().filter(|row| row.position == position).count();
+    let common = Trial {
+        scenario: &scenario,
+        rows: &used,
+        rolling: found.rolling(),
+        axes: &found.axes,
+        wind: wind_of(&with, &rows, &used),
+        speed_error_share: with.speed_error_share,
+        planned: false,
+    }
+    .errors();
+    let answered = rows.shown(Some(shown));
+    doubts(&found, &answered, &common, &with, &mut warnings);
+    let rolling_sd = scenario.bike.rolling_coefficient.sd;
+    Ok(Answer {
+        differences: differences(shown),
+        positions: positions(shown, laps_of),
+        rolling_coefficient: Some(rolling_answer(shown, rolling_sd)),
+        identifiable: found.identifiable,
+        other_rolling: found.other.as_ref().map(|other| OtherRolling {
+            positions: positions(other, laps_of),
+            rolling_coefficient: rolling_answer(other, rolling_sd),
+        }),
+        laps: answered,
+        degrees_of_freedom: shown.degrees_of_freedom(),
+        scatter_share: shown.scatter_share(),
+        wind: Some(found.wind(&with)),
+        common,
+        late_rises: late_rises(&used, shown, &rig, &with),
+        plan: plan_answer,
+        warnings,
+    })
+}
+
+/// What the rows give, and which of it is shown.
+struct Found {
+    main: Estimate,
+    /// With rolling resistance the other way.
+    other: Option<Estimate>,
+    identifiable: bool,
+    axes: Vec<[f64; 2]>,
+}
+
+impl Found {
+    fn new(
+        used: &[Observation],
+        rig: &Rig,
+        with: &With,
+        warnings: &mut Vec<Warning>,
+    ) -> Result<Self, Error> {
+        let held = |axes: &[[f64; 2]]| estimate(used, rig, Rolling::Held, axes);
+        let mut axes = match with.wind {
+            WindForm::Fit => wind_axes(used),
+            _ => Vec::new(),
+        };
+        let told = |axes: &[[f64; 2]]| held(axes).is_ok_and(|found| found.is_told());
+        if with.wind == WindForm::Fit && (axes.is_empty() || !told(&axes)) {
+            axes.clear();
+            warnings.push(Warning::of("with.wind", message::wind_not_told()));
+        }
+        let held =
+            held(&axes).map_err(|_| Error::impossible("with.laps", message::laps_do_not_fit()))?;
+        let fitted = estimate(used, rig, Rolling::Fitted, &axes)
+            .ok()
+            .filter(Estimate::is_told);
+        let (main, other, identifiable) = match (with.rolling, fitted) {
+            (RollingForm::Fit, Some(fitted)) => (fitted, Some(held), true),
+            (RollingForm::Fit, None) => (held, None, false),
+            (RollingForm::Hold, fitted) => (held, fitted, true),
+        };
+        Ok(Self {
+            main,
+            other,
+            identifiable,
+            axes,
+        })
+    }
+
+    fn shown(&self) -> &Estimate {
+        &self.main
+    }
+
+    fn rolling(&self) -> Rolling {
+        match self.main.rolling() {
+            Some(_) => Rolling::Fitted,
+            None => Rolling::Held,
+        }
+    }
+
+    fn wind(&self, with: &With) -> TestWind {
+        let ([north, east], sds) = self.main.wind();
+        let fitted = !self.axes.is_empty();
+        let worst = sds.iter().flatten().copied().reduce(f64::max);
+        TestWind {
+            used: match with.wind {
+                WindForm::Fit if !fitted => WindForm::Ignore,
+                used => used,
+            },
+            speed_m_s: fitted.then(|| north.hypot(east)),
+            from_deg: fitted.then(|| Heading { north, east }.bearing_deg()),
+            sd_m_s: worst,
+            directions: self.axes.len(),
+        }
+    }
+}
+
+fn rolling_answer(estimate: &Estimate, scenario_sd: f64) -> RollingAnswer {
+    match estimate.rolling() {
+        Some(rolling) => RollingAnswer {
+            value: rolling.value,
+            sd: rolling.sd,
+            held: false,
+        },
+        None => RollingAnswer {
+            value: estimate.rolling_value(),
+            sd: Some(scenario_sd),
+            held: true,
+        },
+    }
+}
+
+/// Which wind the common errors move.
+fn wind_of(with: &With, rows: &Rows, used: &[Observation]) -> Option<WindForm> {
+    let headed =
+        |row: &Observation| matches!(&row.seen, Seen::Stretch(sums) if sums.has_headings());
+    match with.wind {
+        WindForm::Given => rows.in_scenario_wind.then_some(WindForm::Given),
+        WindForm::Ignore => used.iter().any(headed).then_some(WindForm::Ignore),
+        WindForm::Fit => None,
+    }
+}
+
+/// The errors that runs at the planned speed would have in common.
+fn before_the_test(
+    scenario: &Scenario,
+    with: &With,
+    plan: &PlanForm,
+    rig: &Rig,
+) -> Vec<CommonError> {
+    let position = scenario.positions.get(scenario.riding_position);
+    let cda_m2 = position.map_or(fields::CDA_M2.default, |position| position.cda_m2.value);
+    let calm = Sums::steady(plan.speed_m_s, 0.0, 0.0, 0.0);
+    let asked = rig.equation(&calm, [0.0; 2]);
+    let needed_j =
+        cda_m2 * asked.air + rig.machine.rolling_coefficient * asked.rolling - asked.loss_j;
+    let power_w = needed_j / rig.machine.drivetrain_efficiency;
+    let north = Heading::new(0.0);
+    let run = Sums::steady(plan.speed_m_s, power_w, 0.0, 0.0).heading(north);
+    let rows = [Observation {
+        position: 0,
+        seen: Seen::Stretch(run),
+    }];
+    Trial {
+        scenario,
+        rows: &rows,
+        rolling: Rolling::Held,
+        axes: &[],
+        wind: None,
+        speed_error_share: with.speed_error_share,
+        planned: true,
+    }
+    .errors()
+}
+
+fn plan_of(plan: &PlanForm, warnings: &mut Vec<Warning>) -> PlanAnswer {
+    let found = planned(
+        plan.difference_share,
+        plan.run_cv_share,
+        plan.power,
+        plan.runs,
+    );
+    if found.runs.is_none() || found.pairs.is_none() {
+        let message = message::more_runs_than(MOST_RUNS as usize);
+        warnings.push(Warning::of("with.plan.difference_share", message));
+    }
+    found.into()
+}
+
+/// How drag rises in every position: by its laps where there are enough, and by its film.
+fn late_rises(used: &[Observation], shown: &Estimate, rig: &Rig, with: &With) -> Vec<LateRise> {
+    let mut rises = Vec::new();
+    for (place, &position) in shown.positions.iter().enumerate() {
+        let own: Vec<Observation> = used
+            .iter()
+            .filter(|row| row.position == position)
+            .copied()
+            .collect();
+        if let Some(rise) = measured_rise(&own, rig, shown.rolling_value()) {
+            rises.push(LateRise {
+                position,
+                known: RiseKnown::Measured,
+                cda_m2: rise.into(),
+            });
+        }
+        for film in with.film.iter().filter(|film| film.position == position) {
+            let rise = assumed_rise(&film.filmed(), shown.cda_m2(place).value);
+            rises.push(LateRise {
+                position,
+                known: RiseKnown::Assumed,
+                cda_m2: TestFigure::assumed(rise),
+            });
+        }
+    }
+    rises
+}
+
+/// Rows that were left out for what is in them.
+fn left_out(rows: &Rows, warnings: &mut Vec<Warning>) {
+    for row in rows.all.iter().map(|tested| &tested.row) {
+        let number = row.index + 1;
+        let message = match row.left_out {
+            Some(RowLeftOut::Braking) => message::lap_braked(number, row.braking_s),
+            Some(RowLeftOut::Stopped) => message::lap_stopped(number, row.stopped_s),
+            Some(RowLeftOut::Dropout) => message::lap_dropout(number, row.dropout_s),
+            Some(RowLeftOut::Excluded) | None => continue,
+        };
+        warnings.push(Warning::of(row.kind.path(row.index), message));
+    }
+}
+
+fn doubts(
+    found: &Found,
+    rows: &[TestRow],
+    common: &[CommonError],
+    with: &With,
+    warnings: &mut Vec<Warning>,
+) {
+    let shown = found.shown();
+    if !found.identifiable {
+        let message = message::rolling_not_told(shown.rolling_value());
+        warnings.push(Warning::of("with.rolling", message));
+    }
+    if shown.degrees_of_freedom() == 0 {
+        warnings.push(Warning::of("with.laps", message::no_spare_laps()));
+    }
+    for row in rows.iter().filter(|row| row.outlier) {
+        let message = message::outlying_lap(row.residual_w.unwrap_or(0.0));
+        warnings.push(Warning::of(row.kind.path(row.index), message));
+    }
+    if with.wind == WindForm::Ignore
+        && let Some(wind) = common
+            .iter()
+            .find(|error| error.field == "scenario.conditions.wind_speed_m_s")
+        && wind.cda_share.abs() >= WIND_MATTERS
+    {
+        let share = (1000.0 * wind.cda_share.abs()).round() / 1000.0;
+        warnings.push(Warning::of(
+            "with.wind",
+            message::ignored_wind_matters(share),
+        ));
+    }
+    for place in 0..shown.positions.len() {
+        warnings.extend(fields::CDA_M2.doubt("with.laps", shown.cda_m2(place).value));
+    }
+}

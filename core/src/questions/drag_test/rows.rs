@@ -1,0 +1,312 @@
+//! The request's laps, runs and coast-downs as rows of the estimate.
+
+use super::answer::{RowKind, RowLeftOut, TestRow};
+use super::with::{CoastDownForm, LapForm, RunForm, WindForm, With};
+use crate::inputs::error::{Error, Kind, Warning};
+use crate::inputs::fields::QuantityKind;
+use crate::inputs::message;
+use crate::measuring::estimate::{CoastDown, CoastDownRead, Estimate, Observation, Seen};
+use crate::measuring::lap::{Lap, Sums};
+use crate::measuring::recording::Recording;
+use crate::physics::air::{Heading, Wind};
+
+/// A lap is at least this long, s; assumed.
+const SHORTEST_S: f64 = 1.0;
+/// And at least this far, m; assumed.
+const SHORTEST_M: f64 = 1.0;
+/// Laps that touch may overlap by this, s: times are written with a few digits.
+const TOUCH_S: f64 = 1e-3;
+
+/// A row with what it says of the test.
+pub(super) struct TestedRow {
+    /// What is shown.
+    pub row: TestRow,
+    /// What is estimated from.
+    pub observation: Observation,
+}
+
+/// Every row, and what is doubtful about them.
+pub(super) struct Rows {
+    /// Laps, runs, coast-downs.
+    pub all: Vec<TestedRow>,
+    /// Whether the scenario's wind blew on every lap.
+    pub in_scenario_wind: bool,
+}
+
+impl Rows {
+    /// Reduces a checked request; `wind` is the scenario's at the height of the rider.
+    ///
+    /// # Errors
+    /// Names the lap that does not lie within its recording, overlaps another, or in which nothing moves.
+    pub(super) fn new(with: &With, wind: Wind, warnings: &mut Vec<Warning>) -> Result<Self, Error> {
+        let rules = with.rules();
+        let recordings: Vec<Recording> = with
+            .recordings
+            .iter()
+            .map(|recording| Recording::new(&recording.columns, &rules))
+            .collect();
+        check_laps(&with.laps, &recordings)?;
+        let mut all = Vec::new();
+        let mut blown = with.wind == WindForm::Given && !with.laps.is_empty();
+        for (i, form) in with.laps.iter().enumerate() {
+            let own = form.wind_speed_m_s.zip(form.wind_from_deg);
+            blown &= own.is_none();
+            let wind = match (with.wind, own) {
+                (WindForm::Given, Some((speed, from))) => Wind::new(speed, from),
+                (WindForm::Given, None) => wind,
+                _ => Wind::default(),
+            };
+            all.push(lap(with, i, form, &recordings[form.recording], wind)?);
+        }
+        let some = |wanted: &dyn Fn(&LapForm, &Recording) -> bool| {
+            let mut used = with.laps.iter().filter(|lap| lap.excluded.is_none());
+            used.any(|lap| wanted(lap, &recordings[lap.recording]))
+        };
+        let windy = wind != Wind::default();
+        let asks = |lap: &LapForm| match with.wind {
+            WindForm::Ignore => false,
+            WindForm::Given => windy || lap.wind_speed_m_s.is_some(),
+            WindForm::Fit => true,
+        };
+        if some(&|lap, recording| asks(lap) && !recording.has_headings()) {
+            warnings.push(Warning::of("with.wind", message::wind_needs_bearings()));
+        }
+        if some(&|lap, recording| !lap.closed && !recording.has_heights()) {
+            warnings.push(Warning::of("with.laps", message::heights_unknown()));
+        }
+        all.extend(
+            with.runs
+                .iter()
+                .enumerate()
+                .map(|(i, form)| run(with.wind, i, form)),
+        );
+        all.extend(
+            with.coast_downs
+                .iter()
+                .enumerate()
+                .map(|(i, form)| coast_down(with.wind, i, form)),
+        );
+        Ok(Self {
+            all,
+            in_scenario_wind: blown && windy && some(&|_, recording| recording.has_headings()),
+        })
+    }
+
+    /// What is estimated from.
+    pub(super) fn used(&self) -> Vec<Observation> {
+        self.all
+            .iter()
+            .filter(|row| row.row.left_out.is_none())
+            .map(|row| row.observation)
+            .collect()
+    }
+
+    /// The rows as they are shown, beside an estimate if there is one.
+    pub(super) fn shown(&self, estimate: Option<&Estimate>) -> Vec<TestRow> {
+        let mut residuals = estimate
+            .map(|found| found.residuals.iter())
+            .into_iter()
+            .flatten();
+        self.all
+            .iter()
+            .map(|tested| {
+                let mut row = tested.row;
+                if row.left_out.is_none()
+                    && let Some(residual) = residuals.next()
+                {
+                    row.residual_w = Some(residual.residual_w);
+                    row.leverage = Some(residual.leverage);
+                    row.studentised = residual.studentised;
+                    row.outlier = residual.outlier;
+                }
+                row
+            })
+            .collect()
+    }
+}
+
+impl RowKind {
+    /// The path of a row in the request.
+    pub(super) fn path(self, index: usize) -> String {
+        let list = match self {
+            Self::Lap => "laps",
+            Self::Run => "runs",
+            Self::CoastDown => "coast_downs",
+        };
+        format!("with.{list}[{index}]")
+    }
+}
+
+/// Laps lie within their recordings and do not share time, which would count it twice.
+fn check_laps(laps: &[LapForm], recordings: &[Recording]) -> Result<(), Error> {
+    let mut used: Vec<(usize, f64, f64, usize)> = Vec::new();
+    for (i, lap) in laps.iter().enumerate() {
+        let path = RowKind::Lap.path(i);
+        lap.check(&path)?;
+        let Some(recording) = recordings.get(lap.recording) else {
+            let field = format!("{path}.recording");
+            let message = message::no_such_recording(&field);
+            return Err(Error::new(Kind::Conflict, field, message));
+        };
+        let (first, last) = recording.span_s();
+        for (name, time_s) in [("from_s", lap.from_s), ("to_s", lap.to_s)] {
+            if !(first - TOUCH_S..=last + TOUCH_S).contains(&time_s) {
+                let (field, kind) = (format!("{path}.{name}"), QuantityKind::Clock);
+                return Err(Error::out_of_range(field, kind, time_s, first, last));
+            }
+        }
+        if lap.to_s - lap.from_s < SHORTEST_S {
+            let field = format!("{path}.to_s");
+            let message = message::lap_too_short(&field, SHORTEST_S);
+            return Err(Error::impossible(field, message));
+        }
+        if lap.excluded.is_none() {
+            used.push((lap.recording, lap.from_s, lap.to_s, i));
+        }
+    }
+    used.sort_by(|a, b| {
+        (a.0, a.1)
+            .partial_cmp(&(b.0, b.1))
+            .unwrap_or(std::cmp::Ordering::Equal)
+    });
+    for pair in used.windows(2) {
+        let [before, after] = [pair[0], pair[1]];
+        if before.0 == after.0 && after.1 < before.2 - TOUCH_S {
+            let field = format!("{}.from_s", RowKind::Lap.path(after.3));
+            let message = message::laps_overlap(&field, before.3 + 1);
+            return Err(Error::new(Kind::Conflict, field, message));
+        }
+    }
+    Ok(())
+}
+
+fn lap(
+    with: &With,
+    index: usize,
+    form: &LapForm,
+    recording: &Recording,
+    wind: Wind,
+) -> Result<TestedRow, Error> {
+    let (first, last) = recording.span_s();
+    let (from_s, to_s) = (form.from_s.max(first), form.to_s.min(last));
+    // Laps that overlap others are excluded, and are not worked out: that bounds the work.
+    let reduced = match &form.excluded {
+        Some(_) => Lap::default(),
+        None => Lap::new(recording, from_s, to_s, form.closed, wind),
+    };
+    let sums = reduced.sums;
+    let worst = [
+        (reduced.dropout_s, RowLeftOut::Dropout),
+        (reduced.stopped_s, RowLeftOut::Stopped),
+        (reduced.braking_s, RowLeftOut::Braking),
+    ]
+    .into_iter()
+    .max_by(|a, b| a.0.total_cmp(&b.0));
+    let unusable = reduced.unusable_s() > with.rules.allowed_s;
+    let left_out = match (&form.excluded, worst) {
+        (Some(_), _) => Some(RowLeftOut::Excluded),
+        (None, Some((_, cause))) if unusable => Some(cause),
+        _ => None,
+    };
+    if left_out.is_none() && sums.distance_m < SHORTEST_M {
+        let field = format!("{}.to_s", RowKind::Lap.path(index));
+        let message = message::nothing_moves(&field);
+        return Err(Error::impossible(field, message));
+    }
+    let seconds = sums.duration_s.max(f64::MIN_POSITIVE);
+    let row = TestRow {
+        duration_s: Some(to_s - from_s),
+        speed_m_s: sums.distance_m / seconds,
+        power_w: Some(sums.work_j / seconds),
+        left_out,
+        braking_s: reduced.braking_s,
+        stopped_s: reduced.stopped_s,
+        dropout_s: reduced.dropout_s,
+        ..typed(RowKind::Lap, index, form.position, 0.0, &None)
+    };
+    Ok(tested(row, Seen::Stretch(sums)))
+}
+
+fn tested(row: TestRow, seen: Seen) -> TestedRow {
+    TestedRow {
+        row,
+        observation: Observation {
+            position: row.position,
+            seen,
+        },
+    }
+}
+
+/// A row without a recording.
+fn typed(
+    kind: RowKind,
+    index: usize,
+    position: usize,
+    speed_m_s: f64,
+    excluded: &Option<String>,
+) -> TestRow {
+    TestRow {
+        kind,
+        index,
+        position,
+        duration_s: None,
+        speed_m_s,
+        power_w: None,
+        residual_w: None,
+        leverage: None,
+        studentised: None,
+        outlier: false,
+        left_out: excluded.as_ref().map(|_| RowLeftOut::Excluded),
+        braking_s: 0.0,
+        stopped_s: 0.0,
+        dropout_s: 0.0,
+    }
+}
+
+fn run(wind: WindForm, index: usize, form: &RunForm) -> TestedRow {
+    let row = TestRow {
+        power_w: Some(form.power_w),
+        ..typed(
+            RowKind::Run,
+            index,
+            form.position,
+            form.speed_m_s,
+            &form.excluded,
+        )
+    };
+    let sums = |head_m_s: f64| Sums::steady(form.speed_m_s, form.power_w, head_m_s, form.grade);
+    let sums = match (wind, form.bearing_deg) {
+        (WindForm::Fit, Some(bearing_deg)) => sums(0.0).heading(Heading::new(bearing_deg)),
+        (WindForm::Ignore, _) => sums(0.0),
+        _ => sums(form.wind_head_m_s),
+    };
+    tested(row, Seen::Stretch(sums))
+}
+
+fn coast_down(wind: WindForm, index: usize, form: &CoastDownForm) -> TestedRow {
+    let (from_m_s, to_m_s) = (form.from_m_s, form.to_m_s);
+    let read = match (form.time_s, form.distance_m) {
+        (Some(time_s), _) => CoastDownRead::Time(time_s),
+        (None, distance_m) => CoastDownRead::Distance(distance_m.unwrap_or(f64::NAN)),
+    };
+    let mean_m_s = 0.5 * (from_m_s + to_m_s);
+    let head_m_s = match wind {
+        WindForm::Ignore => 0.0,
+        _ => form.wind_head_m_s,
+    };
+    let seen = CoastDown {
+        from_m_s,
+        to_m_s,
+        read,
+        head_m_s,
+        grade: form.grade,
+    };
+    let row = typed(
+        RowKind::CoastDown,
+        index,
+        form.position,
+        mean_m_s,
+        &form.excluded,
+    );
+    tested(row, Seen::CoastDown(seen))
+}

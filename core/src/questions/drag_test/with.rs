@@ -1,0 +1,506 @@
+//! What the question takes.
+
+use serde::{Deserialize, Serialize};
+
+use crate::inputs::error::{Error, Kind};
+use crate::inputs::fields::{self, Field};
+use crate::inputs::message;
+use crate::measuring::columns::{Columns, MOST_RECORDINGS};
+use crate::measuring::late_rise::Filmed;
+use crate::measuring::recording::Rules;
+use crate::questions::request::check_number;
+
+/// The most laps, runs and coast-downs of a test, each.
+pub(super) const MOST_LAPS: usize = 500;
+
+/// A recording of a ride.
+#[derive(Clone, Debug, Default, PartialEq, Deserialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(deny_unknown_fields)]
+pub struct RecordingForm {
+    /// What was recorded.
+    pub columns: Columns,
+}
+
+/// A lap of a recording.
+#[derive(Clone, Debug, PartialEq, Deserialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(deny_unknown_fields)]
+pub struct LapForm {
+    /// The recording, by its place.
+    #[serde(default)]
+    pub recording: usize,
+    /// When it begins, in the recording's time, s.
+    pub from_s: f64,
+    /// When it ends, s.
+    pub to_s: f64,
+    /// The position ridden in: any number that is the same for laps in one position.
+    #[serde(default)]
+    pub position: usize,
+    /// Whether it ends where it began, so that the road is as high.
+    #[serde(default = "yes")]
+    pub closed: bool,
+    /// Why it is left out, if it is.
+    #[serde(default)]
+    #[cfg_attr(feature = "types", ts(optional))]
+    pub excluded: Option<String>,
+    /// The wind at the height of the rider while it was ridden, if that was measured, m/s.
+    #[serde(default)]
+    #[cfg_attr(feature = "types", ts(optional))]
+    pub wind_speed_m_s: Option<f64>,
+    /// Where that came from, degrees.
+    #[serde(default)]
+    #[cfg_attr(feature = "types", ts(optional))]
+    pub wind_from_deg: Option<f64>,
+}
+
+fn yes() -> bool {
+    true
+}
+
+/// A run at constant speed.
+#[derive(Clone, Debug, PartialEq, Deserialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(deny_unknown_fields)]
+pub struct RunForm {
+    /// The position, as for laps.
+    #[serde(default)]
+    pub position: usize,
+    /// m/s.
+    pub speed_m_s: f64,
+    /// At the pedals, W.
+    pub power_w: f64,
+    /// Head wind at the height of the rider, m/s; a tail wind is negative.
+    #[serde(default)]
+    pub wind_head_m_s: f64,
+    /// Rise over run.
+    #[serde(default)]
+    pub grade: f64,
+    /// Where the road leads, degrees; for a wind that is fitted.
+    #[serde(default)]
+    #[cfg_attr(feature = "types", ts(optional))]
+    pub bearing_deg: Option<f64>,
+    /// Why it is left out, if it is.
+    #[serde(default)]
+    #[cfg_attr(feature = "types", ts(optional))]
+    pub excluded: Option<String>,
+}
+
+/// A coast-down: from one speed to another without pedalling.
+#[derive(Clone, Debug, PartialEq, Deserialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(deny_unknown_fields)]
+pub struct CoastDownForm {
+    /// The position, as for laps.
+    #[serde(default)]
+    pub position: usize,
+    /// m/s.
+    pub from_m_s: f64,
+    /// m/s.
+    pub to_m_s: f64,
+    /// How long it took, s.
+    #[serde(default)]
+    #[cfg_attr(feature = "types", ts(optional))]
+    pub time_s: Option<f64>,
+    /// Or how far it went, m.
+    #[serde(default)]
+    #[cfg_attr(feature = "types", ts(optional))]
+    pub distance_m: Option<f64>,
+    /// Head wind at the height of the rider, m/s.
+    #[serde(default)]
+    pub wind_head_m_s: f64,
+    /// Rise over run.
+    #[serde(default)]
+    pub grade: f64,
+    /// Why it is left out, if it is.
+    #[serde(default)]
+    #[cfg_attr(feature = "types", ts(optional))]
+    pub excluded: Option<String>,
+}
+
+/// What becomes of rolling resistance.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(rename_all = "snake_case")]
+pub enum RollingForm {
+    /// It is estimated with the drag areas.
+    #[default]
+    Fit,
+    /// It is the scenario's.
+    Hold,
+}
+
+/// What becomes of the wind.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(rename_all = "snake_case")]
+pub enum WindForm {
+    /// It is left out.
+    Ignore,
+    /// A lap's and a run's own, else the scenario's.
+    #[default]
+    Given,
+    /// A steady one is estimated from laps of different headings.
+    Fit,
+}
+
+/// Which samples are unusable; laps that hold such are left out.
+#[derive(Clone, Copy, Debug, PartialEq, Deserialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(default, deny_unknown_fields)]
+pub struct RulesForm {
+    /// Slowing down by more than this, beyond what the slope explains, is braking, m/s².
+    pub braking_m_s2: f64,
+    /// Slower than this is a stop, m/s.
+    pub stopped_m_s: f64,
+    /// Gaining speed by more than this without power, beyond what the slope explains, is a fault of the meter, m/s².
+    pub accelerating_m_s2: f64,
+    /// A gap up to this long is bridged, s.
+    pub bridged_s: f64,
+    /// A lap with no more than this that is unusable is kept, s.
+    pub allowed_s: f64,
+}
+
+impl Default for RulesForm {
+    fn default() -> Self {
+        Self {
+            braking_m_s2: fields::RULE_BRAKING_M_S2.default,
+            stopped_m_s: fields::RULE_STOPPED_M_S.default,
+            accelerating_m_s2: fields::RULE_ACCELERATING_M_S2.default,
+            bridged_s: fields::RULE_BRIDGED_S.default,
+            allowed_s: fields::RULE_ALLOWED_S.default,
+        }
+    }
+}
+
+/// What a film of a position shows: shares of the time in the first, middle and last third.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Deserialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(default, deny_unknown_fields)]
+pub struct FilmForm {
+    /// The position, as for laps.
+    pub position: usize,
+    /// With the head up.
+    pub head_up_share: [f64; 3],
+    /// With the back raised.
+    pub back_up_share: [f64; 3],
+    /// With the hands off their place.
+    pub hands_moved_share: [f64; 3],
+}
+
+/// A test that is planned.
+#[derive(Clone, Copy, Debug, PartialEq, Deserialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(default, deny_unknown_fields)]
+pub struct PlanForm {
+    /// The difference between two positions that it is to show, as a share of the drag area.
+    pub difference_share: f64,
+    /// How well one run repeats: one standard deviation as a share of the drag area.
+    pub run_cv_share: f64,
+    /// How often it is to show the difference.
+    pub power: f64,
+    /// How many runs in each position the rider means to do; if left out, as many as it takes.
+    #[cfg_attr(feature = "types", ts(optional))]
+    pub runs: Option<u32>,
+    /// The speed of the runs, m/s.
+    pub speed_m_s: f64,
+}
+
+impl Default for PlanForm {
+    fn default() -> Self {
+        Self {
+            difference_share: fields::DIFFERENCE_SHARE.default,
+            run_cv_share: fields::RUN_CV_SHARE.default,
+            power: fields::TEST_POWER.default,
+            runs: None,
+            speed_m_s: fields::SPEED_M_S.default,
+        }
+    }
+}
+
+/// What the question takes. Without laps, runs and coast-downs it plans a test.
+#[derive(Clone, Debug, PartialEq, Deserialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(default, deny_unknown_fields)]
+pub struct With {
+    /// Rides.
+    pub recordings: Vec<RecordingForm>,
+    /// Laps of them, in the order in which they were ridden.
+    pub laps: Vec<LapForm>,
+    /// Runs at constant speed.
+    pub runs: Vec<RunForm>,
+    /// Coast-downs.
+    pub coast_downs: Vec<CoastDownForm>,
+    /// What becomes of rolling resistance.
+    pub rolling: RollingForm,
+    /// What becomes of the wind.
+    pub wind: WindForm,
+    /// Which samples are unusable.
+    pub rules: RulesForm,
+    /// One standard deviation of the scale of every speed, as a share.
+    pub speed_error_share: f64,
+    /// What was filmed.
+    pub film: Vec<FilmForm>,
+    /// A test to plan.
+    #[cfg_attr(feature = "types", ts(optional))]
+    pub plan: Option<PlanForm>,
+}
+
+impl Default for With {
+    fn default() -> Self {
+        Self {
+            recordings: Vec::new(),
+            laps: Vec::new(),
+            runs: Vec::new(),
+            coast_downs: Vec::new(),
+            rolling: RollingForm::default(),
+            wind: WindForm::default(),
+            rules: RulesForm::default(),
+            speed_error_share: fields::SPEED_ERROR_SHARE.default,
+            film: Vec::new(),
+            plan: None,
+        }
+    }
+}
+
+impl With {
+    /// Whether there is anything to estimate from.
+    pub(super) fn is_measured(&self) -> bool {
+        !(self.laps.is_empty() && self.runs.is_empty() && self.coast_downs.is_empty())
+    }
+
+    /// The rules as the reduction takes them.
+    pub(super) fn rules(&self) -> Rules {
+        Rules {
+            braking_m_s2: self.rules.braking_m_s2,
+            stopped_m_s: self.rules.stopped_m_s,
+            accelerating_m_s2: self.rules.accelerating_m_s2,
+            bridged_s: self.rules.bridged_s,
+        }
+    }
+
+    /// Checks everything but laps against their recordings.
+    ///
+    /// # Errors
+    /// Names the field that is wrong.
+    pub(super) fn check(&self) -> Result<(), Error> {
+        few("with.recordings", self.recordings.len(), MOST_RECORDINGS)?;
+        few("with.laps", self.laps.len(), MOST_LAPS)?;
+        few("with.runs", self.runs.len(), MOST_LAPS)?;
+        few("with.coast_downs", self.coast_downs.len(), MOST_LAPS)?;
+        few("with.film", self.film.len(), fields::MOST_POSITIONS)?;
+        for (i, recording) in self.recordings.iter().enumerate() {
+            recording
+                .columns
+                .check(&format!("with.recordings[{i}].columns"))?;
+        }
+        if self.laps.is_empty() && !self.recordings.is_empty() {
+            return Err(Error::missing("with.laps"));
+        }
+        for (i, run) in self.runs.iter().enumerate() {
+            run.check(&format!("with.runs[{i}]"))?;
+        }
+        for (i, coast_down) in self.coast_downs.iter().enumerate() {
+            coast_down.check(&format!("with.coast_downs[{i}]"))?;
+        }
+        for (i, film) in self.film.iter().enumerate() {
+            film.check(&format!("with.film[{i}]"))?;
+        }
+        self.rules.check()?;
+        let path = "with.speed_error_share";
+        check_number(&fields::SPEED_ERROR_SHARE, path, self.speed_error_share)?;
+        self.plan.map_or(Ok(()), |plan| plan.check())
+    }
+}
+
+fn few(path: &str, count: usize, most: usize) -> Result<(), Error> {
+    if count <= most {
+        return Ok(());
+    }
+    Err(Error::new(
+        Kind::TooLarge,
+        path,
+        message::too_many(path, most),
+    ))
+}
+
+fn checked(path: &str, numbers: &[(&str, &Field, f64)]) -> Result<(), Error> {
+    numbers
+        .iter()
+        .try_for_each(|(name, field, value)| field.check(|| format!("{path}.{name}"), *value))
+}
+
+fn check_reason(path: &str, reason: &Option<String>) -> Result<(), Error> {
+    let most = fields::MOST_TEXT_BYTES;
+    if reason.as_ref().is_none_or(|text| text.len() <= most) {
+        return Ok(());
+    }
+    let field = format!("{path}.excluded");
+    let message = message::too_long(&field, most);
+    Err(Error::new(Kind::TooLarge, field, message))
+}
+
+/// Positions are told apart by numbers up to this, so that a wrong one is found.
+fn check_position(path: &str, position: usize) -> Result<(), Error> {
+    let most = fields::MOST_POSITIONS - 1;
+    if position <= most {
+        return Ok(());
+    }
+    let kind = fields::QuantityKind::Ratio;
+    let field = format!("{path}.position");
+    Err(Error::out_of_range(
+        field,
+        kind,
+        position as f64,
+        0.0,
+        most as f64,
+    ))
+}
+
+impl LapForm {
+    /// Checks what does not depend on the recording.
+    pub(super) fn check(&self, path: &str) -> Result<(), Error> {
+        check_position(path, self.position)?;
+        check_reason(path, &self.excluded)?;
+        let wind = (self.wind_speed_m_s, self.wind_from_deg);
+        match wind {
+            (Some(speed), Some(from)) => checked(
+                path,
+                &[
+                    ("wind_speed_m_s", &fields::WIND_SPEED_M_S, speed),
+                    ("wind_from_deg", &fields::WIND_FROM_DEG, from),
+                ],
+            ),
+            (Some(_), None) => Err(Error::missing(format!("{path}.wind_from_deg"))),
+            (None, Some(_)) => Err(Error::missing(format!("{path}.wind_speed_m_s"))),
+            (None, None) => Ok(()),
+        }
+    }
+}
+
+impl RunForm {
+    fn check(&self, path: &str) -> Result<(), Error> {
+        check_position(path, self.position)?;
+        check_reason(path, &self.excluded)?;
+        checked(
+            path,
+            &[
+                ("speed_m_s", &fields::SPEED_M_S, self.speed_m_s),
+                ("power_w", &fields::POWER_W, self.power_w),
+                ("wind_head_m_s", &fields::WIND_HEAD_M_S, self.wind_head_m_s),
+                ("grade", &fields::GRADE, self.grade),
+            ],
+        )?;
+        self.bearing_deg.map_or(Ok(()), |bearing| {
+            checked(path, &[("bearing_deg", &fields::BEARING_DEG, bearing)])
+        })
+    }
+}
+
+impl CoastDownForm {
+    fn check(&self, path: &str) -> Result<(), Error> {
+        check_position(path, self.position)?;
+        check_reason(path, &self.excluded)?;
+        checked(
+            path,
+            &[
+                ("from_m_s", &fields::SPEED_M_S, self.from_m_s),
+                ("to_m_s", &fields::SPEED_M_S, self.to_m_s),
+                ("wind_head_m_s", &fields::WIND_HEAD_M_S, self.wind_head_m_s),
+                ("grade", &fields::GRADE, self.grade),
+            ],
+        )?;
+        let conflict = |field: String, other: &str| {
+            let message = message::not_above(&field, other);
+            Err(Error::new(Kind::Conflict, field, message))
+        };
+        if self.from_m_s <= self.to_m_s {
+            return conflict(format!("{path}.from_m_s"), &format!("{path}.to_m_s"));
+        }
+        if self.to_m_s + self.wind_head_m_s <= 0.0 {
+            return conflict(format!("{path}.to_m_s"), &format!("{path}.wind_head_m_s"));
+        }
+        match (self.time_s, self.distance_m) {
+            (Some(time_s), None) => checked(path, &[("time_s", &fields::COAST_DOWN_S, time_s)]),
+            (None, Some(far_m)) => checked(path, &[("distance_m", &fields::COAST_DOWN_M, far_m)]),
+            (None, None) => Err(Error::missing(format!("{path}.time_s"))),
+            (Some(_), Some(_)) => {
+                let other = format!("{path}.time_s");
+                Err(Error::not_both(format!("{path}.distance_m"), &other))
+            }
+        }
+    }
+}
+
+impl FilmForm {
+    fn check(&self, path: &str) -> Result<(), Error> {
+        check_position(path, self.position)?;
+        let seen = [
+            ("head_up_share", self.head_up_share),
+            ("back_up_share", self.back_up_share),
+            ("hands_moved_share", self.hands_moved_share),
+        ];
+        for (name, thirds) in seen {
+            for (i, share) in thirds.into_iter().enumerate() {
+                let path = || format!("{path}.{name}[{i}]");
+                fields::FILMED_SHARE.check(path, share)?;
+            }
+        }
+        Ok(())
+    }
+
+    pub(super) fn filmed(&self) -> Filmed {
+        Filmed {
+            head_up_share: self.head_up_share,
+            back_up_share: self.back_up_share,
+            hands_moved_share: self.hands_moved_share,
+        }
+    }
+}
+
+impl RulesForm {
+    fn check(&self) -> Result<(), Error> {
+        checked(
+            "with.rules",
+            &[
+                (
+                    "braking_m_s2",
+                    &fields::RULE_BRAKING_M_S2,
+                    self.braking_m_s2,
+                ),
+                ("stopped_m_s", &fields::RULE_STOPPED_M_S, self.stopped_m_s),
+                (
+                    "accelerating_m_s2",
+                    &fields::RULE_ACCELERATING_M_S2,
+                    self.accelerating_m_s2,
+                ),
+                ("bridged_s", &fields::RULE_BRIDGED_S, self.bridged_s),
+                ("allowed_s", &fields::RULE_ALLOWED_S, self.allowed_s),
+            ],
+        )
+    }
+}
+
+impl PlanForm {
+    fn check(&self) -> Result<(), Error> {
+        checked(
+            "with.plan",
+            &[
+                (
+                    "difference_share",
+                    &fields::DIFFERENCE_SHARE,
+                    self.difference_share,
+                ),
+                ("run_cv_share", &fields::RUN_CV_SHARE, self.run_cv_share),
+                ("power", &fields::TEST_POWER, self.power),
+                ("speed_m_s", &fields::SPEED_M_S, self.speed_m_s),
+            ],
+        )?;
+        self.runs.map_or(Ok(()), |runs| {
+            checked(
+                "with.plan",
+                &[("runs", &fields::TEST_RUNS, f64::from(runs))],
+            )
+        })
+    }
+}

@@ -4,6 +4,7 @@ from concurrent.futures import ProcessPoolExecutor
 from pathlib import Path
 
 import density
+import drag
 import even
 import gains
 import leg_reach
@@ -22,7 +23,7 @@ PUBLISHED = HERE.parent / "published"
 
 
 # The longest first, so that the last ones fill what is left of the time.
-ORACLES = (even, positions, worth, leg_reach, rides, gains, runs, power_fits, steady, linkage, density)
+ORACLES = (even, positions, worth, leg_reach, rides, gains, runs, power_fits, steady, linkage, density, drag)
 
 
 def generate(data, tables):

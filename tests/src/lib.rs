@@ -1,5 +1,7 @@
 //! What the checks share: tables, tolerances, and asking a question as text.
 
+pub mod loop_ride;
+
 use serde_json::Value;
 
 /// A table read from CSV whose cells hold neither commas nor quotes.

@@ -1134,6 +1134,7 @@ fn extreme_with(question: &str) -> BoxedStrategy<Value> {
             })
             .boxed(),
         "leg-room" => extreme_legs().boxed(),
+        "drag-test" => extreme_tests().boxed(),
         "which-position" => (perhaps(plain(&fields::EVENT_DISTANCE_M)), any::<bool>(), draws())
             .prop_map(|(distance, equipment, draws)| {
                 let with = vec![("distance_m", distance), ("equipment", Some(json!(equipment))), ("draws", Some(draws))];
@@ -1180,6 +1181,64 @@ fn extreme_changes() -> impl Strategy<Value = Value> {
 }
 
 /// Two set-ups and a rider, most of them usual: legs and bicycles at opposite ends do not meet.
+/// Typed runs and coast-downs in two positions, rules, and a plan.
+fn extreme_tests() -> impl Strategy<Value = Value> {
+    let run = (
+        0_usize..2,
+        plain(&fields::SPEED_M_S),
+        plain(&fields::POWER_W),
+        perhaps(plain(&fields::WIND_HEAD_M_S)),
+        perhaps(plain(&fields::GRADE)),
+        perhaps(plain(&fields::BEARING_DEG)),
+    )
+        .prop_map(|(position, speed, power, head, grade, bearing)| {
+            object(vec![
+                ("position", Some(json!(position))),
+                ("speed_m_s", Some(speed)),
+                ("power_w", Some(power)),
+                ("wind_head_m_s", head),
+                ("grade", grade),
+                ("bearing_deg", bearing),
+            ])
+        });
+    let coast_down = (
+        plain(&fields::SPEED_M_S),
+        plain(&fields::SPEED_M_S),
+        plain(&fields::COAST_DOWN_S),
+    )
+        .prop_map(|(from, to, time)| json!({ "from_m_s": from, "to_m_s": to, "time_s": time }));
+    let plan = (
+        plain(&fields::DIFFERENCE_SHARE),
+        plain(&fields::RUN_CV_SHARE),
+        plain(&fields::TEST_POWER),
+        plain(&fields::SPEED_M_S),
+    )
+        .prop_map(|(difference, cv, power, speed)| {
+            json!({ "difference_share": difference, "run_cv_share": cv, "power": power, "speed_m_s": speed })
+        });
+    let choices = (
+        prop_oneof![Just("fit"), Just("hold")],
+        prop_oneof![Just("ignore"), Just("given"), Just("fit")],
+    );
+    (
+        proptest::collection::vec(run, 0..6),
+        proptest::option::weighted(0.2, proptest::collection::vec(coast_down, 0..2)),
+        perhaps(plain(&fields::SPEED_ERROR_SHARE)),
+        perhaps(plan),
+        choices,
+    )
+        .prop_map(|(runs, coast_downs, speed_error, plan, (rolling, wind))| {
+            object(vec![
+                ("runs", Some(json!(runs))),
+                ("coast_downs", coast_downs.map(|all| json!(all))),
+                ("speed_error_share", speed_error),
+                ("plan", plan),
+                ("rolling", Some(json!(rolling))),
+                ("wind", Some(json!(wind))),
+            ])
+        })
+}
+
 fn extreme_legs() -> impl Strategy<Value = Value> {
     let seldom = |field: &'static Field| proptest::option::weighted(0.12, extreme(field));
     let fit = move || {
@@ -1345,6 +1404,11 @@ fn efforts_of_any_kind_are_answered() {
     if let Err(failure) = result {
         panic!("{failure}");
     }
+}
+
+#[test]
+fn drag_tests_at_the_ends_of_every_range_are_answered_or_refused_by_name() {
+    extremes_of("drag-test");
 }
 
 #[test]
@@ -1556,11 +1620,11 @@ fn points_ridden(question: &str, request: &Value) -> Vec<usize> {
 #[test]
 fn a_course_of_very_many_points_is_ridden_over_few() {
     let scenario = json!({ "course": bends(fields::MOST_POINTS, 10.0), "positions": [{}, { "cda_m2": 0.24 }] });
-    // The leg turns on no road.
+    // The leg turns on no road, and a test is ridden on its own.
     for question in QUESTIONS
         .iter()
         .map(|question| question.id)
-        .filter(|&question| question != "leg-room")
+        .filter(|question| !["leg-room", "drag-test"].contains(question))
     {
         let ridden = points_ridden(question, &json!({ "scenario": scenario }));
         let least = ridden.iter().min().copied().unwrap_or(usize::MAX);

@@ -208,6 +208,11 @@ fn fitted_power_curves_agree_with_scipy() {
 }
 
 #[wasm_bindgen_test(unsupported = test)]
+fn drag_areas_from_runs_agree_with_scipy() {
+    agree(include_str!("../oracle/data/drag.json"));
+}
+
+#[wasm_bindgen_test(unsupported = test)]
 fn savings_of_changes_together_and_the_best_set_agree_with_a_brute_force_search() {
     agree(include_str!("../oracle/data/gains.json"));
 }

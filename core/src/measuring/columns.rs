@@ -35,7 +35,7 @@ impl<'de> Deserialize<'de> for Samples {
 
 /// What was recorded, one number for each sample in every column; a column that was not recorded is empty.
 #[derive(Clone, Debug, Default, PartialEq, Deserialize)]
-#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[cfg_attr(feature = "types", derive(ts_rs::TS), ts(rename = "RecordedColumns"))]
 #[serde(default, deny_unknown_fields)]
 pub struct Columns {
     /// When, s; rising from sample to sample.

@@ -1,7 +1,7 @@
 //! Prints the structs of the boundary as TypeScript, for the page's type checker.
 
 use fasterby_core::{
-    draws, error, fields, message, published, quantity, questions, scenario, sources,
+    columns, draws, error, fields, message, published, quantity, questions, scenario, sources,
     value_of_information,
 };
 use ts_rs::{Config, TS};
@@ -48,6 +48,10 @@ fn main() {
     print_question!("leg-room", leg_room: With, Answer, Columns, AnkleModel, SetUp, PlanePoint, SetUpAnswer, SetUpDifference, SetUpPart, SetUpChange, SetUpWays, SegmentLengths);
     print_question!("which-position", which_position: With, Wanted, Measured, Answer, Columns, PositionChoice, ChoiceTime, AtDistance, Crossover,
         PositionCost, LowerBars, PublishedCost, Worth, CountedEvent, CountedDraws);
+    print_types!(config: columns::Samples, columns::Columns);
+    print_question!("drag-test", drag_test: With, RecordingForm, LapForm, RunForm, CoastDownForm, RollingForm, WindForm, RulesForm, FilmForm, PlanForm,
+        Answer, TestFigure, PositionDrag, RollingAnswer, DragDifference, OtherRolling, RowKind, RowLeftOut, TestRow, CommonError, TestWind,
+        RiseKnown, LateRise, PlanAnswer);
 }
 
 /// A declaration whose `With`, `Answer` and `Columns` carry the question's name, which the modules give them in Rust.

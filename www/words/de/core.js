@@ -119,6 +119,33 @@ export default {
   no_such_choice: "Diese Möglichkeit gibt es nicht.",
   reference_left_out: "Die Vergleichsposition ist nicht unter den verglichenen Positionen.",
   at_event: "{why} Das gilt für Rennen {event}.",
+  too_few_samples: "{field} braucht mindestens zwei Werte.",
+  column_length: "{field} hat {is} Werte, es gibt aber {wanted} Zeiten.",
+  no_such_recording: "{field} nennt eine Aufzeichnung, die es nicht gibt.",
+  lap_too_short: "{field} muss mindestens {least} nach dem Beginn der Runde liegen.",
+  laps_overlap: "{field} liegt vor dem Ende von Runde {lap}: Die gemeinsame Zeit würde doppelt zählen.",
+  nothing_moves: "Bis {field} bewegt sich nichts: Eine Runde braucht ein Tempo.",
+  nothing_measured: "Noch ist keine Runde und keine Fahrt angegeben, also wird hier ein Test geplant.",
+  no_usable_laps:
+    "Keine brauchbare Runde ist übrig. Nimm einen Ausschluss zurück, oder ändere die Regeln dafür, was unbrauchbar ist.",
+  laps_do_not_fit: "Zu diesen Runden passt keine Luftwiderstandsfläche: Prüfe Masse, Leistung und Tempo.",
+  rolling_not_told:
+    "Die Runden sind im Tempo zu ähnlich, oder es sind zu wenige, um Luftwiderstand und Rollwiderstand zu trennen. Der Rollwiderstand bleibt bei {rolling}. Um beide zu messen, fahr in einer Position gleich viele langsame und schnelle Runden, etwa mit 8 und 12 m/s.",
+  no_spare_laps:
+    "Es gibt nicht mehr Runden als Unbekannte, also sagt nichts, wie sicher das Ergebnis ist. Fahr mehr Runden.",
+  outlying_lap:
+    "Diese Runde liegt {watts} neben den anderen, mehr als der Zufall erklärt. Sie zählt trotzdem; lass sie weg, wenn du einen Grund kennst.",
+  lap_braked: "Runde {lap} zählt nicht: Darin wird {time} gebremst.",
+  lap_stopped: "Runde {lap} zählt nicht: Darin steht das Rad {time}.",
+  lap_dropout: "Runde {lap} zählt nicht: Leistung oder Tempo fehlen {time} lang oder können nicht stimmen.",
+  wind_needs_bearings: "Der Wind bleibt in Runden außer Acht, deren Aufzeichnung nicht sagt, wohin gefahren wurde.",
+  wind_not_told:
+    "Diese Runden sagen nichts über den Wind, also bleibt er außer Acht. Fahr dieselbe Straße in beide Richtungen, jede Richtung als eigene Runde.",
+  ignored_wind_matters:
+    "Der Wind bleibt außer Acht. Auf dieser Runde kann ein Wind von 1 m/s die Luftwiderstandsfläche um {share} verschieben: Gib seine Stärke und Richtung an.",
+  heights_unknown:
+    "Die Höhen der Straße sind nicht aufgezeichnet, also gelten Runden, die sich nicht schließen, als eben.",
+  more_runs_than: "Ein so kleiner Unterschied braucht mehr als {most} Fahrten.",
   neither_by_nor_share: "{field} braucht ein Feld mit by oder share, oder use_position.",
   no_such_number: "{field} ist {name}; eine solche Zahl gibt es in diesen Angaben nicht.",
   no_such_change: "{field} ist {name}; eine solche Änderung steht nicht in der Liste.",
@@ -266,6 +293,25 @@ export default {
   "note.with.bar_drop_m": "Von der Oberkante des Sattels senkrecht hinab bis auf die Höhe der Armauflagen.",
   "note.with.cda_correlation":
     "Wie die Fehler mehrerer Luftwiderstandsflächen zusammenhängen: fast 1 bei einem Test oder einer Schätzung, 0 bei Tests, die nichts gemeinsam haben.",
+  "note.with.wind_head_m_s": "Gegenwind auf Höhe des Fahrers während einer Fahrt; Rückenwind ist negativ.",
+  "note.with.coast_down_time_s": "Wie lange ein Ausrollen vom ersten bis zum letzten Tempo dauerte.",
+  "note.with.coast_down_distance_m": "Wie weit ein Ausrollen vom ersten bis zum letzten Tempo ging.",
+  "note.with.rules.braking_m_s2":
+    "Stärker langsamer zu werden, als die Steigung erklärt, zählt ab hier als Bremsen; der Luftwiderstand allein macht 0.3 bis 0.5.",
+  "note.with.rules.stopped_m_s": "Langsamer als das zählt als Stehen.",
+  "note.with.rules.accelerating_m_s2":
+    "Ohne Leistung stärker schneller zu werden, als das Gefälle erklärt, zählt ab hier als Lücke in der Aufzeichnung des Leistungsmessers.",
+  "note.with.rules.bridged_s": "Eine Lücke der Aufzeichnung bis zu dieser Länge wird mit einer Geraden überbrückt.",
+  "note.with.rules.allowed_s": "Eine Runde, von der nicht mehr als das unbrauchbar ist, bleibt im Test.",
+  "note.with.speed_error_share":
+    "Wie unsicher der Maßstab aller Tempi ist: 0.5 % ist ein Rad, dessen Umfang auf einen Zentimeter gemessen wurde.",
+  "note.with.film.share": "Anteil der Zeit, in der ein Film den Fahrer so zeigt.",
+  "note.with.plan.difference_share":
+    "Der Unterschied zwischen zwei Positionen, den ein Test zeigen soll, als Anteil der Luftwiderstandsfläche.",
+  "note.with.plan.run_cv_share":
+    "Wie gut sich die Luftwiderstandsfläche einer Fahrt wiederholt; ein eigener Test sagt es.",
+  "note.with.plan.power": "Wie oft ein Test einen Unterschied zeigen soll, den es gibt; üblich ist 4 von 5 Mal.",
+  "note.with.plan.runs": "Wie viele Fahrten du in jeder Position machen willst.",
   "note.with.draws":
     "Wie viele Durchläufe ein Vergleich macht. Ohne wird sein ± für kleine Änderungen gerechnet; eine Strecke mit sehr vielen Punkten bekommt weniger.",
 };

@@ -118,6 +118,34 @@ export default {
   no_such_choice: "Ce choix n’existe pas.",
   reference_left_out: "La référence n’est pas parmi les positions comparées.",
   at_event: "{why} Cela vaut pour l’épreuve {event}.",
+  too_few_samples: "{field} demande au moins deux valeurs.",
+  column_length: "{field} a {is} valeurs, mais il y a {wanted} temps.",
+  no_such_recording: "{field} désigne un enregistrement qui n’existe pas.",
+  lap_too_short: "{field} doit se trouver au moins {least} après le début du tour.",
+  laps_overlap: "{field} se trouve avant la fin du tour {lap} : le temps commun compterait deux fois.",
+  nothing_moves: "Jusqu’à {field}, rien ne bouge : un tour demande une vitesse.",
+  nothing_measured: "Aucun tour ni passage n’est encore donné : un test est donc planifié ici.",
+  no_usable_laps:
+    "Il ne reste aucun tour utilisable. Reprenez ce qui a été exclu, ou changez les règles de ce qui est inutilisable.",
+  laps_do_not_fit: "Aucune surface de traînée ne va avec ces tours : vérifiez la masse, la puissance et les vitesses.",
+  rolling_not_told:
+    "Les tours sont trop semblables en vitesse, ou trop peu nombreux, pour séparer la traînée de la résistance au roulement. Celle-ci reste à {rolling}. Pour mesurer les deux, roulez autant de tours lents que rapides, par exemple à 8 et 12 m/s, dans une même position.",
+  no_spare_laps:
+    "Il n’y a pas plus de tours que d’inconnues : rien ne dit à quel point le résultat est sûr. Roulez plus de tours.",
+  outlying_lap:
+    "Ce tour s’écarte de {watts} des autres, plus que le hasard ne l’explique. Il compte quand même ; écartez-le si vous en connaissez la raison.",
+  lap_braked: "Le tour {lap} est écarté : il contient {time} de freinage.",
+  lap_stopped: "Le tour {lap} est écarté : le vélo est à l’arrêt pendant {time}.",
+  lap_dropout: "Le tour {lap} est écarté : la puissance ou la vitesse manque, ou ne peut être juste, pendant {time}.",
+  wind_needs_bearings:
+    "Le vent est laissé de côté dans les tours dont l’enregistrement ne dit pas dans quelle direction on roule.",
+  wind_not_told:
+    "Ces tours ne disent rien du vent, il est donc laissé de côté. Roulez la même route dans les deux sens, chaque sens comme un tour à part.",
+  ignored_wind_matters:
+    "Le vent est laissé de côté. Sur cette boucle, un vent de 1 m/s peut changer la surface de traînée de {share} : donnez sa force et sa direction.",
+  heights_unknown:
+    "Les altitudes de la route ne sont pas enregistrées : les tours qui ne se ferment pas comptent comme plats.",
+  more_runs_than: "Une si petite différence demande plus de {most} passages.",
   neither_by_nor_share: "{field} demande un champ avec by ou share, ou use_position.",
   no_such_number: "{field} est {name}, qui n’est pas un nombre de ces données.",
   no_such_change: "{field} est {name}, qui n’est pas un changement de cette liste.",
@@ -266,6 +294,25 @@ export default {
   "note.with.bar_drop_m": "Du dessus de la selle, à la verticale, jusqu’à la hauteur des repose-coudes.",
   "note.with.cda_correlation":
     "Corrélation des erreurs de plusieurs surfaces de traînée : presque 1 pour un même essai ou une même estimation, 0 pour des essais sans rien de commun.",
+  "note.with.wind_head_m_s": "Vent de face à hauteur du cycliste pendant un passage ; un vent de dos est négatif.",
+  "note.with.coast_down_time_s": "Durée d’une décélération en roue libre, de la première vitesse à la dernière.",
+  "note.with.coast_down_distance_m": "Distance d’une décélération en roue libre, de la première vitesse à la dernière.",
+  "note.with.rules.braking_m_s2":
+    "Ralentir de plus que cela, au-delà de ce que la pente explique, compte comme un freinage ; la traînée seule fait 0.3 à 0.5.",
+  "note.with.rules.stopped_m_s": "Plus lentement que cela compte comme un arrêt.",
+  "note.with.rules.accelerating_m_s2":
+    "Gagner de la vitesse de plus que cela sans puissance, au-delà de ce que la pente explique, compte comme un trou du capteur de puissance.",
+  "note.with.rules.bridged_s": "Un trou de l’enregistrement jusqu’à cette durée est comblé par une droite.",
+  "note.with.rules.allowed_s": "Un tour dont pas plus que cela n’est inutilisable est gardé.",
+  "note.with.speed_error_share":
+    "À quel point l’échelle de toutes les vitesses est incertaine : 0.5 % est une roue dont la circonférence est mesurée au centimètre.",
+  "note.with.film.share": "Part du temps où un film montre le cycliste ainsi.",
+  "note.with.plan.difference_share":
+    "La différence entre deux positions qu’un test doit montrer, en part de la surface de traînée.",
+  "note.with.plan.run_cv_share":
+    "À quel point la surface de traînée d’un passage se répète ; votre propre test le dit.",
+  "note.with.plan.power": "Combien de fois un test doit montrer une différence qui existe ; 4 fois sur 5 est l’usage.",
+  "note.with.plan.runs": "Combien de passages vous voulez faire dans chaque position.",
   "note.with.draws":
     "Combien de simulations fait une comparaison. Sans, son ± est calculé pour de petits changements ; un parcours de très nombreux points en a moins.",
 };

@@ -38,10 +38,13 @@ const WIND_MATTERS: f64 = 0.01;
 /// # Errors
 /// Names the field that is wrong.
 pub fn answer(request: Request<With>) -> Result<Answer, Error> {
-    let Request { scenario, with, .. } = request;
+    let Request {
+        scenario,
+        with,
+        mut warnings,
+    } = request;
     with.check()?;
-    // What is doubtful about the scenario's course has nothing to do with a test ridden elsewhere.
-    let mut warnings = Vec::new();
+    warnings.retain(is_of_the_test);
     let rows = Rows::new(&with, wind(&scenario), &mut warnings)?;
     left_out(&rows, &mut warnings);
     let plan = with.plan.or((!with.is_measured()).then(PlanForm::default));
@@ -106,6 +109,12 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
         plan: plan_answer,
         warnings,
     })
+}
+
+/// Whether a doubt about the scenario concerns a test, which is not ridden on the scenario's course nor at its power.
+fn is_of_the_test(warning: &Warning) -> bool {
+    const PARTS: [&str; 3] = ["scenario.rider.", "scenario.bike.", "scenario.conditions."];
+    warning.kind == "unusual" && PARTS.iter().any(|part| warning.field.starts_with(part))
 }
 
 /// What the rows give, and which of it is shown.

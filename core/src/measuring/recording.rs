@@ -61,9 +61,10 @@ impl Recording {
         let (power_w, no_power) = filled(&time_s, &columns.power_w.0, POWERS_W, rules);
         let optional = |column: &[f64], range: (f64, f64)| {
             let known = column.iter().any(|&x| plausible(x, range));
-            known
-                .then(|| filled(&time_s, column, range, rules).0)
-                .unwrap_or_default()
+            match known {
+                true => filled(&time_s, column, range, rules).0,
+                false => Vec::new(),
+            }
         };
         let elevation_m = optional(&columns.elevation_m.0, HEIGHTS_M);
         let headings = headings(&columns.bearing_deg.0);

@@ -1,7 +1,10 @@
 //! What is my CdA, and is the new position really faster? From laps, runs and coast-downs; or, before a test, how many it takes.
 
 mod answer;
+mod checks;
 mod common_errors;
+mod doubts;
+mod found;
 mod rows;
 mod with;
 
@@ -9,12 +12,11 @@ use super::request::Request;
 use crate::inputs::error::{Error, Warning};
 use crate::inputs::fields;
 use crate::inputs::message;
-use crate::measuring::estimate::{Estimate, Observation, Rolling, Seen, estimate};
+use crate::measuring::estimate::{Estimate, Observation, Rolling, Seen};
 use crate::measuring::lap::Sums;
 use crate::measuring::late_rise::{assumed_rise, measured_rise};
 use crate::measuring::plan::planned;
 use crate::measuring::rig::Rig;
-use crate::measuring::wind_axes::wind_axes;
 use crate::numerics::distributions::MOST_RUNS;
 use crate::physics::air::Heading;
 use crate::scenario::Scenario;
@@ -24,14 +26,13 @@ pub use answer::{
 };
 use answer::{differences, positions};
 use common_errors::{Trial, rig, wind};
+use doubts::{doubts, is_of_the_test, left_out};
+use found::Found;
 use rows::Rows;
 pub use with::{
     CoastDownForm, FilmForm, LapForm, PlanForm, RecordingForm, RollingForm, RulesForm, RunForm,
     WindForm, With,
 };
-
-/// A wind that was left out is worth a word where 1 m/s of it moves the drag area by this share; assumed.
-const WIND_MATTERS: f64 = 0.01;
 
 /// Answers the question.
 ///
@@ -109,84 +110,6 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
         plan: plan_answer,
         warnings,
     })
-}
-
-/// Whether a doubt about the scenario concerns a test, which is not ridden on the scenario's course nor at its power.
-fn is_of_the_test(warning: &Warning) -> bool {
-    const PARTS: [&str; 3] = ["scenario.rider.", "scenario.bike.", "scenario.conditions."];
-    warning.kind == "unusual" && PARTS.iter().any(|part| warning.field.starts_with(part))
-}
-
-/// What the rows give, and which of it is shown.
-struct Found {
-    main: Estimate,
-    /// With rolling resistance the other way.
-    other: Option<Estimate>,
-    identifiable: bool,
-    axes: Vec<[f64; 2]>,
-}
-
-impl Found {
-    fn new(
-        used: &[Observation],
-        rig: &Rig,
-        with: &With,
-        warnings: &mut Vec<Warning>,
-    ) -> Result<Self, Error> {
-        let held = |axes: &[[f64; 2]]| estimate(used, rig, Rolling::Held, axes);
-        let mut axes = match with.wind {
-            WindForm::Fit => wind_axes(used),
-            _ => Vec::new(),
-        };
-        let told = |axes: &[[f64; 2]]| held(axes).is_ok_and(|found| found.is_told());
-        if with.wind == WindForm::Fit && (axes.is_empty() || !told(&axes)) {
-            axes.clear();
-            warnings.push(Warning::of("with.wind", message::wind_not_told()));
-        }
-        let held =
-            held(&axes).map_err(|_| Error::impossible("with.laps", message::laps_do_not_fit()))?;
-        let fitted = estimate(used, rig, Rolling::Fitted, &axes)
-            .ok()
-            .filter(Estimate::is_told);
-        let (main, other, identifiable) = match (with.rolling, fitted) {
-            (RollingForm::Fit, Some(fitted)) => (fitted, Some(held), true),
-            (RollingForm::Fit, None) => (held, None, false),
-            (RollingForm::Hold, fitted) => (held, fitted, true),
-        };
-        Ok(Self {
-            main,
-            other,
-            identifiable,
-            axes,
-        })
-    }
-
-    fn shown(&self) -> &Estimate {
-        &self.main
-    }
-
-    fn rolling(&self) -> Rolling {
-        match self.main.rolling() {
-            Some(_) => Rolling::Fitted,
-            None => Rolling::Held,
-        }
-    }
-
-    fn wind(&self, with: &With) -> TestWind {
-        let ([north, east], sds) = self.main.wind();
-        let fitted = !self.axes.is_empty();
-        let worst = sds.iter().flatten().copied().reduce(f64::max);
-        TestWind {
-            used: match with.wind {
-                WindForm::Fit if !fitted => WindForm::Ignore,
-                used => used,
-            },
-            speed_m_s: fitted.then(|| north.hypot(east)),
-            from_deg: fitted.then(|| Heading { north, east }.bearing_deg()),
-            sd_m_s: worst,
-            directions: self.axes.len(),
-        }
-    }
 }
 
 fn rolling_answer(estimate: &Estimate, scenario_sd: f64) -> RollingAnswer {
@@ -287,54 +210,4 @@ fn late_rises(used: &[Observation], shown: &Estimate, rig: &Rig, with: &With) ->
         }
     }
     rises
-}
-
-/// Rows that were left out for what is in them.
-fn left_out(rows: &Rows, warnings: &mut Vec<Warning>) {
-    for row in rows.all.iter().map(|tested| &tested.row) {
-        let number = row.index + 1;
-        let message = match row.left_out {
-            Some(RowLeftOut::Braking) => message::lap_braked(number, row.braking_s),
-            Some(RowLeftOut::Stopped) => message::lap_stopped(number, row.stopped_s),
-            Some(RowLeftOut::Dropout) => message::lap_dropout(number, row.dropout_s),
-            Some(RowLeftOut::Excluded) | None => continue,
-        };
-        warnings.push(Warning::of(row.kind.path(row.index), message));
-    }
-}
-
-fn doubts(
-    found: &Found,
-    rows: &[TestRow],
-    common: &[CommonError],
-    with: &With,
-    warnings: &mut Vec<Warning>,
-) {
-    let shown = found.shown();
-    if !found.identifiable {
-        let message = message::rolling_not_told(shown.rolling_value());
-        warnings.push(Warning::of("with.rolling", message));
-    }
-    if shown.degrees_of_freedom() == 0 {
-        warnings.push(Warning::of("with.laps", message::no_spare_laps()));
-    }
-    for row in rows.iter().filter(|row| row.outlier) {
-        let message = message::outlying_lap(row.residual_w.unwrap_or(0.0));
-        warnings.push(Warning::of(row.kind.path(row.index), message));
-    }
-    if with.wind == WindForm::Ignore
-        && let Some(wind) = common
-            .iter()
-            .find(|error| error.field == "scenario.conditions.wind_speed_m_s")
-        && wind.cda_share.abs() >= WIND_MATTERS
-    {
-        let share = (1000.0 * wind.cda_share.abs()).round() / 1000.0;
-        warnings.push(Warning::of(
-            "with.wind",
-            message::ignored_wind_matters(share),
-        ));
-    }
-    for place in 0..shown.positions.len() {
-        warnings.extend(fields::CDA_M2.doubt("with.laps", shown.cda_m2(place).value));
-    }
 }

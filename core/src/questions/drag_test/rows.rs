@@ -1,21 +1,17 @@
 //! The request's laps, runs and coast-downs as rows of the estimate.
 
 use super::answer::{RowKind, RowLeftOut, TestRow};
+use super::checks::check_laps;
 use super::with::{CoastDownForm, LapForm, RunForm, WindForm, With};
-use crate::inputs::error::{Error, Kind, Warning};
-use crate::inputs::fields::QuantityKind;
+use crate::inputs::error::{Error, Warning};
 use crate::inputs::message;
 use crate::measuring::estimate::{CoastDown, CoastDownRead, Estimate, Observation, Seen};
 use crate::measuring::lap::{Lap, Sums};
 use crate::measuring::recording::Recording;
 use crate::physics::air::{Heading, Wind};
 
-/// A lap is at least this long, s; assumed.
-const SHORTEST_S: f64 = 1.0;
-/// And at least this far, m; assumed.
+/// A lap is at least this far, m; assumed.
 const SHORTEST_M: f64 = 1.0;
-/// Laps that touch may overlap by this, s: times are written with a few digits.
-const TOUCH_S: f64 = 1e-3;
 
 /// A row with what it says of the test.
 pub(super) struct TestedRow {
@@ -135,49 +131,6 @@ impl RowKind {
         };
         format!("with.{list}[{index}]")
     }
-}
-
-/// Laps lie within their recordings and do not share time, which would count it twice.
-fn check_laps(laps: &[LapForm], recordings: &[Recording]) -> Result<(), Error> {
-    let mut used: Vec<(usize, f64, f64, usize)> = Vec::new();
-    for (i, lap) in laps.iter().enumerate() {
-        let path = RowKind::Lap.path(i);
-        lap.check(&path)?;
-        let Some(recording) = recordings.get(lap.recording) else {
-            let field = format!("{path}.recording");
-            let message = message::no_such_recording(&field);
-            return Err(Error::new(Kind::Conflict, field, message));
-        };
-        let (first, last) = recording.span_s();
-        for (name, time_s) in [("from_s", lap.from_s), ("to_s", lap.to_s)] {
-            if !(first - TOUCH_S..=last + TOUCH_S).contains(&time_s) {
-                let (field, kind) = (format!("{path}.{name}"), QuantityKind::Clock);
-                return Err(Error::out_of_range(field, kind, time_s, first, last));
-            }
-        }
-        if lap.to_s - lap.from_s < SHORTEST_S {
-            let field = format!("{path}.to_s");
-            let message = message::lap_too_short(&field, SHORTEST_S);
-            return Err(Error::impossible(field, message));
-        }
-        if lap.excluded.is_none() {
-            used.push((lap.recording, lap.from_s, lap.to_s, i));
-        }
-    }
-    used.sort_by(|a, b| {
-        (a.0, a.1)
-            .partial_cmp(&(b.0, b.1))
-            .unwrap_or(std::cmp::Ordering::Equal)
-    });
-    for pair in used.windows(2) {
-        let [before, after] = [pair[0], pair[1]];
-        if before.0 == after.0 && after.1 < before.2 - TOUCH_S {
-            let field = format!("{}.from_s", RowKind::Lap.path(after.3));
-            let message = message::laps_overlap(&field, before.3 + 1);
-            return Err(Error::new(Kind::Conflict, field, message));
-        }
-    }
-    Ok(())
 }
 
 fn lap(

@@ -1,0 +1,87 @@
+//! The estimate that is shown, with rolling resistance and wind as they were asked for or as the rows allow.
+
+use super::answer::TestWind;
+use super::with::{RollingForm, WindForm, With};
+use crate::inputs::error::{Error, Warning};
+use crate::inputs::message;
+use crate::measuring::estimate::{Estimate, Observation, Rolling, estimate};
+use crate::measuring::rig::Rig;
+use crate::measuring::wind_axes::wind_axes;
+use crate::physics::air::Heading;
+
+/// What the rows give, and which of it is shown.
+pub(super) struct Found {
+    /// What is shown.
+    pub main: Estimate,
+    /// With rolling resistance the other way.
+    pub other: Option<Estimate>,
+    /// Whether the rows tell what was asked for.
+    pub identifiable: bool,
+    /// Along which a wind was fitted.
+    pub axes: Vec<[f64; 2]>,
+}
+
+impl Found {
+    /// # Errors
+    /// Where no drag area goes with the rows.
+    pub(super) fn new(
+        used: &[Observation],
+        rig: &Rig,
+        with: &With,
+        warnings: &mut Vec<Warning>,
+    ) -> Result<Self, Error> {
+        let held = |axes: &[[f64; 2]]| estimate(used, rig, Rolling::Held, axes);
+        let mut axes = match with.wind {
+            WindForm::Fit => wind_axes(used),
+            _ => Vec::new(),
+        };
+        let told = |axes: &[[f64; 2]]| held(axes).is_ok_and(|found| found.is_told());
+        if with.wind == WindForm::Fit && (axes.is_empty() || !told(&axes)) {
+            axes.clear();
+            warnings.push(Warning::of("with.wind", message::wind_not_told()));
+        }
+        let held =
+            held(&axes).map_err(|_| Error::impossible("with.laps", message::laps_do_not_fit()))?;
+        let fitted = estimate(used, rig, Rolling::Fitted, &axes)
+            .ok()
+            .filter(Estimate::is_told);
+        let (main, other, identifiable) = match (with.rolling, fitted) {
+            (RollingForm::Fit, Some(fitted)) => (fitted, Some(held), true),
+            (RollingForm::Fit, None) => (held, None, false),
+            (RollingForm::Hold, fitted) => (held, fitted, true),
+        };
+        Ok(Self {
+            main,
+            other,
+            identifiable,
+            axes,
+        })
+    }
+
+    pub(super) fn shown(&self) -> &Estimate {
+        &self.main
+    }
+
+    pub(super) fn rolling(&self) -> Rolling {
+        match self.main.rolling() {
+            Some(_) => Rolling::Fitted,
+            None => Rolling::Held,
+        }
+    }
+
+    pub(super) fn wind(&self, with: &With) -> TestWind {
+        let ([north, east], sds) = self.main.wind();
+        let fitted = !self.axes.is_empty();
+        let worst = sds.iter().flatten().copied().reduce(f64::max);
+        TestWind {
+            used: match with.wind {
+                WindForm::Fit if !fitted => WindForm::Ignore,
+                used => used,
+            },
+            speed_m_s: fitted.then(|| north.hypot(east)),
+            from_deg: fitted.then(|| Heading { north, east }.bearing_deg()),
+            sd_m_s: worst,
+            directions: self.axes.len(),
+        }
+    }
+}

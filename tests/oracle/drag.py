@@ -23,13 +23,15 @@ def rider(random):
 
 
 def loss(bike, air, run):
-    """What road and air took in a second, J; its factors of CdA and Crr; and what went in."""
+    """What road and air took in a second, J; its factors of CdA and Crr; and what its error is a share of."""
     v, through = run["speed_m_s"], run["speed_m_s"] + run["wind_head_m_s"]
     climbed = bike["total_mass_kg"] * GRAVITY * v * run["grade"] / hypot(1, run["grade"])
     pedalled = bike["drivetrain_efficiency"] * run["power_w"]
     bearings = (bike["bearing_drag_n"] + bike["bearing_drag_n_s_per_m"] * v) * v
     factors = 0.5 * air * abs(through) * through * v, bike["total_mass_kg"] * GRAVITY * v
-    return pedalled - climbed - bearings, factors, pedalled + max(-climbed, 0)
+    # An error is a share of what went in, and of what 6 m/s of wind for a share of 1 do to a drag area of 0.25 m².
+    scale = hypot(max(pedalled + max(-climbed, 0), 0.05 * abs(factors[0])), 6 * 0.25 * air * v**2)
+    return pedalled - climbed - bearings, factors, scale
 
 
 def runs(random, bike, air, areas, crr):
@@ -48,16 +50,16 @@ def runs(random, bike, air, areas, crr):
 
 def estimate(bike, air, asked, fitted):
     positions = max(run["position"] for run in asked) + 1
-    matrix, right, inputs = [], [], []
+    matrix, right, scales = [], [], []
     for run in asked:
-        took, (of_area, of_crr), went_in = loss(bike, air, run)
+        took, (of_area, of_crr), scale = loss(bike, air, run)
         row = [of_area if run["position"] == position else 0.0 for position in range(positions)]
         row += [of_crr] if fitted else []
         took -= 0 if fitted else bike["rolling_coefficient"] * of_crr
-        matrix.append(np.array(row) / went_in)
-        right.append(took / went_in)
-        inputs.append(went_in)
-    matrix, right, inputs = np.array(matrix), np.array(right), np.array(inputs)
+        matrix.append(np.array(row) / scale)
+        right.append(took / scale)
+        scales.append(scale)
+    matrix, right, scales = np.array(matrix), np.array(right), np.array(scales)
     found = np.linalg.lstsq(matrix, right, rcond=None)[0]
     residuals = right - matrix @ found
     free = len(asked) - len(found)
@@ -79,7 +81,7 @@ def estimate(bike, air, asked, fitted):
         "differences": [{"cda_m2": figure(unit[b] - unit[a])} for a in range(positions) for b in range(a + 1, positions)],
         "laps": [
             {"residual_w": float(r * e), "leverage": float(h), "studentised": float(r / np.sqrt(o * (1 - h)))}
-            for r, e, h, o in zip(residuals, inputs, hat, others)
+            for r, e, h, o in zip(residuals, scales, hat, others)
         ],
     }
 

@@ -2,7 +2,7 @@
 //! squares over laps, steady runs and coast-downs.
 //!
 //! Every row's error is taken to be the same share of the energy that went in, which is how a meter's drift from lap to lap and
-//! the scatter of pedalling behave. Intervals are Student's t with the degrees of freedom that the residuals have.
+//! the scatter of pedalling behave; of runs one way it grows a little with what the wind can do. Intervals are Student's t with the degrees of freedom that the residuals have.
 
 use super::coast_down::Coasting;
 use super::lap::Sums;
@@ -227,19 +227,19 @@ impl Problem<'_> {
             Seen::Stretch(sums) => {
                 let wind = self.wind(b);
                 let equation = self.rig.equation(sums, wind);
-                slopes[place] = equation.air / equation.input_j;
+                slopes[place] = equation.air / equation.scale_j;
                 if self.rolling == Rolling::Fitted {
-                    slopes[self.areas] = equation.rolling / equation.input_j;
+                    slopes[self.areas] = equation.rolling / equation.scale_j;
                 }
                 if sums.has_headings() {
                     let by = self.rig.air_slopes(sums, wind);
                     for (k, axis) in self.axes.iter().enumerate() {
                         slopes[self.first_axis() + k] =
-                            cda_m2 * (axis[0] * by[0] + axis[1] * by[1]) / equation.input_j;
+                            cda_m2 * (axis[0] * by[0] + axis[1] * by[1]) / equation.scale_j;
                     }
                 }
                 (cda_m2 * equation.air + rolling * equation.rolling - equation.loss_j)
-                    / equation.input_j
+                    / equation.scale_j
             }
             Seen::CoastDown(coast_down) => {
                 let (share, [by_cda, by_rolling]) = coast_down.row(self.rig, cda_m2, rolling);
@@ -255,7 +255,7 @@ impl Problem<'_> {
     /// A share of the energy of a row, in W.
     fn watts(&self, i: usize, b: &[f64]) -> f64 {
         match &self.observations[i].seen {
-            Seen::Stretch(sums) => self.rig.equation(sums, self.wind(b)).input_j / sums.duration_s,
+            Seen::Stretch(sums) => self.rig.equation(sums, self.wind(b)).scale_j / sums.duration_s,
             Seen::CoastDown(coast_down) => {
                 let lost = 0.5
                     * self.rig.machine.effective_mass_kg()

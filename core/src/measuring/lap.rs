@@ -30,6 +30,8 @@ pub struct Sums {
     pub air_sum: f64,
     /// Its derivative by a common scale of the speeds.
     pub air_by_scale: f64,
+    /// How much of `∫v² dt` leads one way, m²/s: all of a run, nothing of a loop. An error of the wind counts by it.
+    pub one_way_sum: f64,
     /// What a little more wind adds to it.
     pub wind: WindSums,
 }
@@ -59,6 +61,7 @@ impl Sums {
             distance_m: speed_m_s,
             square_sum: speed_m_s * speed_m_s,
             air_sum: through.abs() * through * speed_m_s,
+            one_way_sum: speed_m_s * speed_m_s,
             air_by_scale: (2.0 * through.abs() * speed_m_s + through.abs() * through) * speed_m_s,
             wind: WindSums::default(),
         }
@@ -158,6 +161,11 @@ impl Lap {
             a = b;
         }
         lap.sums.half_square_gained = 0.5 * (a.speed_m_s.powi(2) - start.speed_m_s.powi(2));
+        lap.sums.one_way_sum = match (recording.has_headings(), closed) {
+            (true, _) => lap.sums.wind.first[0].hypot(lap.sums.wind.first[1]),
+            (false, true) => 0.0,
+            (false, false) => lap.sums.square_sum,
+        };
         if recording.has_headings() {
             lap.sums.wind.held = [wind.from_north_m_s, wind.from_east_m_s];
         }

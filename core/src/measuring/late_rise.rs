@@ -19,7 +19,7 @@ pub fn measured_rise(laps: &[Observation], rig: &Rig, rolling: f64) -> Option<In
             Seen::Stretch(sums) => {
                 let equation = rig.equation(sums, [0.0; 2]);
                 let cda_m2 = (equation.loss_j - rolling * equation.rolling) / equation.air;
-                Some((cda_m2, equation.input_j / equation.air))
+                Some((cda_m2, equation.scale_j / equation.air))
             }
             Seen::CoastDown(_) => None,
         })

@@ -3,11 +3,14 @@
 use std::hint::black_box;
 use std::time::Instant;
 
-use fasterby_core::air::RoadWind;
+use fasterby_core::air::{RoadWind, Wind};
+use fasterby_core::columns::{Columns, Samples};
 use fasterby_core::effort::{Effort, paced};
 use fasterby_core::fields::{MOST_EVENTS, MOST_POINTS, MOST_YAW_ROWS};
 use fasterby_core::integrated::{Integrated, Setup, time_s};
+use fasterby_core::lap::Lap;
 use fasterby_core::questions::which_position::MOST_CHOICES;
+use fasterby_core::recording::{Recording, Rules};
 use fasterby_core::resistance::{DragShape, Stretch, slope};
 use fasterby_core::scenario::Scenario;
 use serde_json::{Value, json};
@@ -62,6 +65,10 @@ fn main() {
         json!({ "scenario": demo(), "with": { "candidates": twenty_candidates() } }).to_string();
     row("next gain, 20 candidates, 4 events", 300e-3, 1, || {
         answered("next-gain", &twenty)
+    });
+    let recording = long_recording(100_000);
+    row("20 recordings of 100,000 samples, reduced", 2.0, 1, || {
+        (0..20).map(|_| reduced(&recording)).sum::<f64>()
     });
     let drawn = json!({ "draws": 10_000, "effort": { "kind": "power", "power_w": 250.0 } });
     let hundred = json!({ "scenario": profile(100, 40_000.0), "with": drawn }).to_string();
@@ -142,6 +149,37 @@ fn even_s(setup: &Setup) -> f64 {
 
 fn answered(question: &str, request: &str) -> usize {
     fasterby_core::ask_json(question, request).map_or(0, |answer| answer.len())
+}
+
+/// A ride around a loop, recorded once a second.
+fn long_recording(samples: usize) -> Columns {
+    let of =
+        |number: &dyn Fn(f64) -> f64| Samples((0..samples).map(|i| number(i as f64)).collect());
+    Columns {
+        time_s: of(&|i| i),
+        speed_m_s: of(&|i| 10.0 + (i / 30.0).sin()),
+        power_w: of(&|i| 220.0 + 40.0 * (i / 30.0).cos()),
+        elevation_m: of(&|i| 5.0 * (i / 25.0).sin()),
+        bearing_deg: of(&|i| (2.4 * i) % 360.0),
+        ..Columns::default()
+    }
+}
+
+/// A recording checked, made ready and cut into laps in a wind.
+fn reduced(columns: &Columns) -> f64 {
+    let rules = Rules {
+        braking_m_s2: 0.8,
+        stopped_m_s: 1.5,
+        accelerating_m_s2: 0.3,
+        bridged_s: 5.0,
+    };
+    columns.check("columns").expect("columns that are right");
+    let ready = Recording::new(columns, &rules);
+    let wind = Wind::new(2.0, 70.0);
+    let lap = |i: usize| Lap::new(&ready, 150.0 * i as f64, 150.0 * (i + 1) as f64, true, wind);
+    (0..columns.time_s.0.len() / 150)
+        .map(|i| lap(i).sums.air_sum)
+        .sum()
 }
 
 fn setup(scenario: &Value) -> Setup {

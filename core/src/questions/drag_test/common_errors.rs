@@ -4,7 +4,7 @@ use super::answer::CommonError;
 use super::with::WindForm;
 use crate::inputs::fields;
 use crate::inputs::quantity::Quantity;
-use crate::measuring::common::cda_share;
+use crate::measuring::common::{TANGENT, cda_share};
 use crate::measuring::estimate::{Observation, Rolling};
 use crate::measuring::rig::Rig;
 use crate::physics::air::Wind;
@@ -87,22 +87,28 @@ impl Trial<'_> {
         found
     }
 
-    fn share(&self, [less, more]: [Rig; 2]) -> f64 {
+    /// By what share the drag area is larger with a rig than without an error.
+    fn share(&self, other: &Rig) -> f64 {
         let base = rig(self.scenario);
-        cda_share(self.rows, self.rolling, self.axes, [&less, &base, &more]).unwrap_or(f64::NAN)
+        cda_share(self.rows, self.rolling, self.axes, [&base, other]).unwrap_or(f64::NAN)
     }
 
-    fn of_rig(&self, field: &str, sd: f64, change: fn(&mut Rig, f64)) -> CommonError {
-        let rigs = [-sd, sd].map(|by| {
-            let mut rig = rig(self.scenario);
-            change(&mut rig, by);
-            rig
-        });
+    /// What one standard deviation does, along the tangent.
+    fn tangent(&self, field: &str, sd: f64, moved: impl Fn(f64) -> Rig) -> CommonError {
+        let [less, more] = [-TANGENT * sd, TANGENT * sd].map(|by| self.share(&moved(by)));
         CommonError {
             field: field.to_owned(),
             sd,
-            cda_share: self.share(rigs),
+            cda_share: 0.5 * (more - less) / TANGENT,
         }
+    }
+
+    fn of_rig(&self, field: &str, sd: f64, change: fn(&mut Rig, f64)) -> CommonError {
+        self.tangent(field, sd, |by| {
+            let mut rig = rig(self.scenario);
+            change(&mut rig, by);
+            rig
+        })
     }
 
     fn of_scenario(&self) -> Vec<CommonError> {
@@ -164,16 +170,11 @@ impl Trial<'_> {
             ));
         }
         let one = |(field, sd, change): (&str, f64, Change)| {
-            let rigs = [-sd, sd].map(|by| {
+            self.tangent(field, sd, |by| {
                 let mut changed = self.scenario.clone();
                 change(&mut changed, by);
                 rig(&changed)
-            });
-            CommonError {
-                field: field.to_owned(),
-                sd,
-                cda_share: self.share(rigs),
-            }
+            })
         };
         inputs.into_iter().map(one).collect()
     }
@@ -187,10 +188,14 @@ impl Trial<'_> {
             rig.wind_added = added;
             rig
         };
-        let error = |field: &str, sd: f64, rigs: [Rig; 2]| CommonError {
-            field: field.to_owned(),
-            sd,
-            cda_share: self.share(rigs),
+        // Of either side the one that does more: around a loop a wind and its opposite do nearly the same.
+        let error = |field: &str, sd: f64, [less, more]: [Rig; 2]| {
+            let (less, more) = (-self.share(&less), self.share(&more));
+            CommonError {
+                field: field.to_owned(),
+                sd,
+                cda_share: if less.abs() > more.abs() { less } else { more },
+            }
         };
         let base = wind(self.scenario);
         let from_given = |speed_by: f64, from_by: f64| {
@@ -222,14 +227,9 @@ impl Trial<'_> {
             }
             Some(WindForm::Ignore) => {
                 const DIRECTIONS: usize = 8;
-                let calm = rig(self.scenario);
-                // Taking too little wind, on one side only: a wind and its opposite do not cancel.
                 let of = |i: usize| {
                     let angle = std::f64::consts::TAU * i as f64 / DIRECTIONS as f64;
-                    let blown = shifted([angle.cos(), angle.sin()]);
-                    let share =
-                        cda_share(self.rows, self.rolling, self.axes, [&calm, &calm, &blown]);
-                    2.0 * share.unwrap_or(f64::NAN)
+                    self.share(&shifted([angle.cos(), angle.sin()]))
                 };
                 let worst = (0..DIRECTIONS).map(of).fold(0.0, |worst: f64, share| {
                     if share.abs() > worst.abs() {

@@ -77,9 +77,8 @@ impl Trial<'_> {
             },
         ));
         if self.planned {
-            // A road taken as rising more asks for less drag.
             found.push(self.of_rig("with.runs.grade", GRADE_SD, |rig, by| {
-                rig.grade_missed -= by
+                rig.grade_missed += by
             }));
         }
         found.extend(self.of_wind());
@@ -246,7 +245,7 @@ impl Trial<'_> {
             }
             _ if self.planned => {
                 let wind_m_s = SLIGHT_WIND_M_S;
-                let rigs = [[wind_m_s, 0.0], [-wind_m_s, 0.0]].map(shifted);
+                let rigs = [[-wind_m_s, 0.0], [wind_m_s, 0.0]].map(shifted);
                 vec![error("with.runs.wind_head_m_s", wind_m_s, rigs)]
             }
             _ => Vec::new(),

@@ -3069,3 +3069,508 @@ worth: Array<Worth>,
  */
 tally: Tally, };
 
+export type Samples = Float64Array | (number | null)[];
+
+export type RecordedColumns = { 
+/**
+ * When, s; rising from sample to sample.
+ */
+time_s: Samples, 
+/**
+ * Speed over the ground, m/s.
+ */
+speed_m_s: Samples, 
+/**
+ * Power at the pedals, W.
+ */
+power_w: Samples, 
+/**
+ * Height, m.
+ */
+elevation_m?: Samples, 
+/**
+ * Distance from the start, m. Distances of laps are worked out from speed, so that both have one scale.
+ */
+distance_m?: Samples, 
+/**
+ * Where the rider heads, degrees clockwise from north.
+ */
+bearing_deg?: Samples, };
+
+// drag-test
+export type DragTestWith = { 
+/**
+ * Rides.
+ */
+recordings: Array<RecordingForm>, 
+/**
+ * Laps of them, in the order in which they were ridden.
+ */
+laps: Array<LapForm>, 
+/**
+ * Runs at constant speed.
+ */
+runs: Array<RunForm>, 
+/**
+ * Coast-downs.
+ */
+coast_downs: Array<CoastDownForm>, 
+/**
+ * What becomes of rolling resistance.
+ */
+rolling: RollingForm, 
+/**
+ * What becomes of the wind.
+ */
+wind: WindForm, 
+/**
+ * Which samples are unusable.
+ */
+rules: RulesForm, 
+/**
+ * One standard deviation of the scale of every speed, as a share.
+ */
+speed_error_share: number, 
+/**
+ * What was filmed.
+ */
+film: Array<FilmForm>, 
+/**
+ * A test to plan.
+ */
+plan?: PlanForm, };
+
+export type RecordingForm = { 
+/**
+ * What was recorded.
+ */
+columns: RecordedColumns, };
+
+export type LapForm = { 
+/**
+ * The recording, by its place.
+ */
+recording: number, 
+/**
+ * When it begins, in the recording's time, s.
+ */
+from_s: number, 
+/**
+ * When it ends, s.
+ */
+to_s: number, 
+/**
+ * The position ridden in: any number that is the same for laps in one position.
+ */
+position: number, 
+/**
+ * Whether it ends where it began, so that the road is as high.
+ */
+closed: boolean, 
+/**
+ * Why it is left out, if it is.
+ */
+excluded?: string, 
+/**
+ * The wind at the height of the rider while it was ridden, if that was measured, m/s.
+ */
+wind_speed_m_s?: number, 
+/**
+ * Where that came from, degrees.
+ */
+wind_from_deg?: number, };
+
+export type RunForm = { 
+/**
+ * The position, as for laps.
+ */
+position: number, 
+/**
+ * m/s.
+ */
+speed_m_s: number, 
+/**
+ * At the pedals, W.
+ */
+power_w: number, 
+/**
+ * Head wind at the height of the rider, m/s; a tail wind is negative.
+ */
+wind_head_m_s: number, 
+/**
+ * Rise over run.
+ */
+grade: number, 
+/**
+ * Where the road leads, degrees; for a wind that is fitted.
+ */
+bearing_deg?: number, 
+/**
+ * Why it is left out, if it is.
+ */
+excluded?: string, };
+
+export type CoastDownForm = { 
+/**
+ * The position, as for laps.
+ */
+position: number, 
+/**
+ * m/s.
+ */
+from_m_s: number, 
+/**
+ * m/s.
+ */
+to_m_s: number, 
+/**
+ * How long it took, s.
+ */
+time_s?: number, 
+/**
+ * Or how far it went, m.
+ */
+distance_m?: number, 
+/**
+ * Head wind at the height of the rider, m/s.
+ */
+wind_head_m_s: number, 
+/**
+ * Rise over run.
+ */
+grade: number, 
+/**
+ * Why it is left out, if it is.
+ */
+excluded?: string, };
+
+export type RollingForm = "fit" | "hold";
+
+export type WindForm = "ignore" | "given" | "fit";
+
+export type RulesForm = { 
+/**
+ * Slowing down by more than this, beyond what the slope explains, is braking, m/s².
+ */
+braking_m_s2: number, 
+/**
+ * Slower than this is a stop, m/s.
+ */
+stopped_m_s: number, 
+/**
+ * Gaining speed by more than this without power, beyond what the slope explains, is a fault of the meter, m/s².
+ */
+accelerating_m_s2: number, 
+/**
+ * A gap up to this long is bridged, s.
+ */
+bridged_s: number, 
+/**
+ * A lap with no more than this that is unusable is kept, s.
+ */
+allowed_s: number, };
+
+export type FilmForm = { 
+/**
+ * The position, as for laps.
+ */
+position: number, 
+/**
+ * With the head up.
+ */
+head_up_share: [number, number, number], 
+/**
+ * With the back raised.
+ */
+back_up_share: [number, number, number], 
+/**
+ * With the hands off their place.
+ */
+hands_moved_share: [number, number, number], };
+
+export type PlanForm = { 
+/**
+ * The difference between two positions that it is to show, as a share of the drag area.
+ */
+difference_share: number, 
+/**
+ * How well one run repeats: one standard deviation as a share of the drag area.
+ */
+run_cv_share: number, 
+/**
+ * How often it is to show the difference.
+ */
+power: number, 
+/**
+ * How many runs in each position the rider means to do; if left out, as many as it takes.
+ */
+runs?: number, 
+/**
+ * The speed of the runs, m/s.
+ */
+speed_m_s: number, };
+
+export type DragTestAnswer = { 
+/**
+ * Every two positions compared.
+ */
+differences: Array<DragDifference>, 
+/**
+ * Every position.
+ */
+positions: Array<PositionDrag>, 
+/**
+ * Rolling resistance; `null` before a test.
+ */
+rolling_coefficient: RollingAnswer | null, 
+/**
+ * Whether the rows tell what was asked for: `false` where Crr was to be estimated and had to be held.
+ */
+identifiable: boolean, 
+/**
+ * With rolling resistance held where it was estimated, or estimated where it was held and the rows allow it.
+ */
+other_rolling: OtherRolling | null, 
+/**
+ * Every row.
+ */
+laps: Array<TestRow>, 
+/**
+ * Rows that are left over to tell how well the test repeats.
+ */
+degrees_of_freedom: number, 
+/**
+ * How well one row repeats: one standard deviation as a share of its energy.
+ */
+scatter_share: number | null, 
+/**
+ * The wind; `null` before a test.
+ */
+wind: TestWind | null, 
+/**
+ * What no number of laps makes smaller. Before a test: of a run at the planned speed.
+ */
+common: Array<CommonError>, 
+/**
+ * How drag rises within the test.
+ */
+late_rises: Array<LateRise>, 
+/**
+ * A planned test.
+ */
+plan: PlanAnswer | null, 
+/**
+ * What is doubtful.
+ */
+warnings: Array<Warning>, };
+
+export type TestFigure = { 
+/**
+ * The value, in the SI unit of the field's name.
+ */
+value: number, 
+/**
+ * One standard deviation.
+ */
+sd: number | null, 
+/**
+ * The true value lies above this 39 times in 40.
+ */
+low_95: number | null, 
+/**
+ * The true value lies below this 39 times in 40.
+ */
+high_95: number | null, 
+/**
+ * The chance that the true value is positive, 0 to 1.
+ */
+chance_positive: number | null, };
+
+export type PositionDrag = { 
+/**
+ * The position.
+ */
+position: number, 
+/**
+ * Its drag area, m².
+ */
+cda_m2: TestFigure, 
+/**
+ * How many laps, runs and coast-downs it rests on.
+ */
+laps: number, };
+
+export type RollingAnswer = { 
+/**
+ * Crr.
+ */
+value: number, 
+/**
+ * One standard deviation: the test's where it was estimated, the scenario's where it was held.
+ */
+sd: number | null, 
+/**
+ * Whether it is the scenario's.
+ */
+held: boolean, };
+
+export type DragDifference = { 
+/**
+ * The position that is compared with.
+ */
+a: number, 
+/**
+ * The other one.
+ */
+b: number, 
+/**
+ * The drag area of `b` less that of `a`, m²: what both share has cancelled.
+ */
+cda_m2: TestFigure, };
+
+export type OtherRolling = { 
+/**
+ * Every position.
+ */
+positions: Array<PositionDrag>, 
+/**
+ * Rolling resistance.
+ */
+rolling_coefficient: RollingAnswer, };
+
+export type RowKind = "lap" | "run" | "coast_down";
+
+export type RowLeftOut = "excluded" | "braking" | "stopped" | "dropout";
+
+export type TestRow = { 
+/**
+ * What it is.
+ */
+kind: RowKind, 
+/**
+ * Its place in the request's list of its kind.
+ */
+index: number, 
+/**
+ * Its position.
+ */
+position: number, 
+/**
+ * How long, s; `null` for what was typed in.
+ */
+duration_s: number | null, 
+/**
+ * Mean speed, m/s.
+ */
+speed_m_s: number, 
+/**
+ * Mean power, W; `null` for a coast-down.
+ */
+power_w: number | null, 
+/**
+ * What the rider put in beyond what the estimate asks, W; `null` where it was left out.
+ */
+residual_w: number | null, 
+/**
+ * How much it decides its own place, 0 to 1.
+ */
+leverage: number | null, 
+/**
+ * The residual in standard deviations that the other rows give.
+ */
+studentised: number | null, 
+/**
+ * Whether it lies further out than a test without a fault shows once in twenty. It counts all the same.
+ */
+outlier: boolean, 
+/**
+ * Why it was left out, if it was.
+ */
+left_out: RowLeftOut | null, 
+/**
+ * How long the rider braked, s.
+ */
+braking_s: number, 
+/**
+ * How long the rider stood, s.
+ */
+stopped_s: number, 
+/**
+ * How long power or speed was missing, s.
+ */
+dropout_s: number, };
+
+export type CommonError = { 
+/**
+ * The input's path in the request.
+ */
+field: string, 
+/**
+ * One standard deviation of it, in its unit; what is tried where nobody said how uncertain it is.
+ */
+sd: number, 
+/**
+ * By what share of itself the drag area of the first position comes out higher where the input was taken that much too high.
+ */
+cda_share: number, };
+
+export type TestWind = { 
+/**
+ * What became of it.
+ */
+used: WindForm, 
+/**
+ * A fitted wind at the height of the rider, m/s.
+ */
+speed_m_s: number | null, 
+/**
+ * Where it came from, degrees.
+ */
+from_deg: number | null, 
+/**
+ * One standard deviation of its component that is known worst, m/s.
+ */
+sd_m_s: number | null, 
+/**
+ * Along how many directions the headings of the laps tell it: 0, 1 or 2.
+ */
+directions: number, };
+
+export type RiseKnown = "measured" | "assumed";
+
+export type LateRise = { 
+/**
+ * The position.
+ */
+position: number, 
+/**
+ * How it is known.
+ */
+known: RiseKnown, 
+/**
+ * The rise, m².
+ */
+cda_m2: TestFigure, };
+
+export type PlanAnswer = { 
+/**
+ * Runs in each position; `null` if no sensible number is enough.
+ */
+runs_per_position: number | null, 
+/**
+ * How often so many show the difference.
+ */
+runs_power: number | null, 
+/**
+ * Pairs of one run in each position, if runs of a pair have nothing more in common than others.
+ */
+pairs: number | null, 
+/**
+ * How often so many show the difference.
+ */
+pairs_power: number | null, 
+/**
+ * The smallest difference that these runs, or those that the rider means to do, show as often as asked for, as a share.
+ */
+smallest_share: number | null, };
+

@@ -334,6 +334,7 @@ messages! {
     too_few_samples(field: Field) = "{field} needs at least two samples.";
     column_length(field: Field, is: Count, wanted: Count) = "{field} has {is} samples, but there are {wanted} times.";
     no_such_recording(field: Field) = "{field} names a recording that is not there.";
+    time_or_distance(field: Field) = "{field} needs the time that it took, or how far it went.";
     lap_too_short(field: Field, least: Clock) = "{field} must be at least {least} after the beginning of the lap.";
     laps_overlap(field: Field, lap: Count) = "{field} lies before the end of lap {lap}: the time they share would count twice.";
     nothing_moves(field: Field) = "Up to {field} nothing moves: a lap needs a speed.";

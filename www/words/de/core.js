@@ -122,6 +122,7 @@ export default {
   too_few_samples: "{field} braucht mindestens zwei Werte.",
   column_length: "{field} hat {is} Werte, es gibt aber {wanted} Zeiten.",
   no_such_recording: "{field} nennt eine Aufzeichnung, die es nicht gibt.",
+  time_or_distance: "{field} braucht die Zeit, die es dauerte, oder wie weit es ging.",
   lap_too_short: "{field} muss mindestens {least} nach dem Beginn der Runde liegen.",
   laps_overlap: "{field} liegt vor dem Ende von Runde {lap}: Die gemeinsame Zeit würde doppelt zählen.",
   nothing_moves: "Bis {field} bewegt sich nichts: Eine Runde braucht ein Tempo.",

@@ -121,6 +121,7 @@ export default {
   too_few_samples: "{field} demande au moins deux valeurs.",
   column_length: "{field} a {is} valeurs, mais il y a {wanted} temps.",
   no_such_recording: "{field} désigne un enregistrement qui n’existe pas.",
+  time_or_distance: "{field} demande sa durée, ou la distance parcourue.",
   lap_too_short: "{field} doit se trouver au moins {least} après le début du tour.",
   laps_overlap: "{field} se trouve avant la fin du tour {lap} : le temps commun compterait deux fois.",
   nothing_moves: "Jusqu’à {field}, rien ne bouge : un tour demande une vitesse.",

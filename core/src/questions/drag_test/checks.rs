@@ -32,6 +32,9 @@ impl With {
                 .columns
                 .check(&format!("with.recordings[{i}].columns"))?;
         }
+        if self.recordings.is_empty() && !self.laps.is_empty() {
+            return Err(Error::missing("with.recordings"));
+        }
         if self.laps.is_empty() && !self.recordings.is_empty() {
             return Err(Error::missing("with.laps"));
         }
@@ -161,7 +164,10 @@ impl CoastDownForm {
         match (self.time_s, self.distance_m) {
             (Some(time_s), None) => checked(path, &[("time_s", &fields::COAST_DOWN_S, time_s)]),
             (None, Some(far_m)) => checked(path, &[("distance_m", &fields::COAST_DOWN_M, far_m)]),
-            (None, None) => Err(Error::missing(format!("{path}.time_s"))),
+            (None, None) => {
+                let message = message::time_or_distance(path);
+                Err(Error::new(Kind::Missing, path, message))
+            }
             (Some(_), Some(_)) => {
                 let other = format!("{path}.time_s");
                 Err(Error::not_both(format!("{path}.distance_m"), &other))

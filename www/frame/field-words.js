@@ -1,7 +1,6 @@
 // @ts-check
 /** What the fields of a scenario are called on the page, and what the page says when one of them is refused. */
 
-import { decimalMark } from "../parts/number-text.js";
 import { fieldKey } from "../state/scenario.js";
 import { fewestDigitsFor, fromDisplay, isSi, number, plusMinus, quantity, toDisplay } from "../units.js";
 import { book } from "../words/index.js";
@@ -104,14 +103,6 @@ function nameOf(path) {
   const label = labelOf(path);
   return label ? say("error.named", { label }) : path;
 }
-
-/** What the default of a field rests on, as the core notes it. @param {{ key: string, note: string }} field */
-export function noteOf({ key, note }) {
-  return decimals(core.found(`note.${key}`, note));
-}
-
-/** The decimal points of a fixed text as the reader's marks. @param {string} text */
-const decimals = (text) => text.replace(/(\d)\.(?=\d)/g, `$1${decimalMark()}`);
 
 /** @param {string} text */
 function capital(text) {

@@ -1,6 +1,7 @@
 // @ts-check
 /** What the candidates are called and what they change, in the reader's words. */
 
+import { inReadersMark } from "../../parts/number-text.js";
 import { percent, number as write } from "../../units.js";
 import { book } from "../../words/index.js";
 
@@ -18,7 +19,7 @@ export function nameOf({ key, name }, index) {
 
 /** @param {Candidate} candidate */
 export function noteOf({ key, note }) {
-  return words.found(`usual.${key}.note`, note);
+  return inReadersMark(words.found(`usual.${key}.note`, note));
 }
 
 /** Its chance, and the money and hours that it takes. @param {Candidate} candidate @param {string} currency */

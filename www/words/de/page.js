@@ -78,6 +78,7 @@ export default {
   "known.measured": { one: "{count} gemessen", other: "{count} gemessen" },
   "known.estimated": { one: "{count} geschätzt", other: "{count} geschätzt" },
   "known.typical": { one: "{count} typisch", other: "{count} typisch" },
+  "known.terms": "[±|sd] [Durchläufe|tries]",
   "spoken.plus_or_minus": "plus oder minus {sd}",
   "spoken.measured": "gemessen",
   "spoken.estimated": "geschätzt",

@@ -76,6 +76,7 @@ export default /** @type {const} */ ({
   "known.measured": { one: "{count} measured", other: "{count} measured" },
   "known.estimated": { one: "{count} estimated", other: "{count} estimated" },
   "known.typical": { one: "{count} typical", other: "{count} typical" },
+  "known.terms": "[±|sd] [tries|tries]",
   "spoken.plus_or_minus": "plus or minus {sd}",
   "spoken.measured": "measured",
   "spoken.estimated": "estimated",

@@ -78,6 +78,7 @@ export default {
   "known.measured": { one: "{count} mesuré", other: "{count} mesurés" },
   "known.estimated": { one: "{count} estimé", other: "{count} estimés" },
   "known.typical": { one: "{count} typique", other: "{count} typiques" },
+  "known.terms": "[±|sd] [simulations|tries]",
   "spoken.plus_or_minus": "plus ou moins {sd}",
   "spoken.measured": "mesuré",
   "spoken.estimated": "estimé",

@@ -40,6 +40,19 @@ const formsOf = (template) => (typeof template === "string" ? [template] : Objec
 /** @param {string} text */
 const placeholders = (text) => [...new Set(text.match(/\{\w+\}/g) ?? [])].sort();
 
+/** After these a key ends in a name that the core, a question or a symbol has. */
+const NAMED_ELSEWHERE =
+  /^(field|questions|lengths|changes|how|why|usual|model|outcome|evidence|common-practice$|from-memory$|fade_test$)|\.(name|symbol)$/;
+
+test("a key is of words as in scripts, in groups with points between", async () => {
+  for (const file of booksIn("en").filter((one) => one !== "core.js")) {
+    const odd = Object.keys(await read("en", file)).filter(
+      (key) => !/^[a-z]\w*(\.\w+)*$/.test(key.replaceAll("_", "-")) && !NAMED_ELSEWHERE.test(key),
+    );
+    assert.deepEqual(odd, [], file);
+  }
+});
+
 for (const language of LANGUAGES.filter((one) => one !== "en")) {
   test(`the books in ${language} have the keys, placeholders and forms of the English ones`, async () => {
     assert.ok(booksIn("en").length > 0);

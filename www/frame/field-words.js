@@ -49,7 +49,7 @@ export function usualRangeWords(path, min, max, units) {
 /** The sentence for a value outside its range. @param {string} path @param {number} min @param {number} max @param {Units} units */
 export function outsideWords(path, min, max, units) {
   return say("error.outside", {
-    label: labelOf(path) || say("error.this_number"),
+    label: labelOf(path) || say("error.thisNumber"),
     range: rangeWords(path, min, max, units),
   });
 }
@@ -64,9 +64,9 @@ export function errorWords({ kind, field, text, values, min, max }, units) {
   if (kind === "broken") return say("error.broken");
   switch (text) {
     case "unknown_field":
-      return say("error.unknown_field", { name: lastPart });
+      return say("error.unknownField", { name: lastPart });
     case "wrong_type":
-      return say("error.wrong_type", { name: label || lastPart });
+      return say("error.wrongType", { name: label || lastPart });
     case "missing":
       if (label) return say("error.missing", { name: label });
       break;

@@ -48,7 +48,7 @@ export function createNavigation({ store, defaults, exists, withScenario, onLink
   async function open(hash) {
     const question = questionOf(hash);
     if (!question) return;
-    if (!exists(question)) return onTrouble(say("no_such_question", { name: question.slice(0, 40) }));
+    if (!exists(question)) return onTrouble(say("noSuchQuestion", { name: question.slice(0, 40) }));
     const linked = await read(hash);
     if (!linked) return store.go(question);
     try {
@@ -65,7 +65,7 @@ export function createNavigation({ store, defaults, exists, withScenario, onLink
     try {
       return await decode(hash, defaults);
     } catch (error) {
-      onTrouble(error instanceof LinkError ? say("link.refused", { why: error.message }) : say("link.not_read"));
+      onTrouble(error instanceof LinkError ? say("link.refused", { why: error.message }) : say("link.notRead"));
       return null;
     }
   }

@@ -25,7 +25,7 @@ export function events(page) {
       type: "button",
       onclick: () => store.set(ALL, [...store.at(ALL), { name: "", distance_m: store.at(ALL).at(-1).distance_m }]),
     },
-    say("add_event"),
+    say("addEvent"),
   );
   /** @type {Row[]} */
   let rows = [];
@@ -35,10 +35,10 @@ export function events(page) {
   /** @param {number} count */
   function build(count) {
     names = Array.from({ length: count }, (_, index) =>
-      nameInput(page, `${ALL}[${index}].name`, say("event_name", { number: index + 1 })),
+      nameInput(page, `${ALL}[${index}].name`, say("eventName", { number: index + 1 })),
     );
     rows = names.map((_, index) =>
-      numberRow(page, `${ALL}[${index}].distance_m`, { label: say("event_distance", { number: index + 1 }) }),
+      numberRow(page, `${ALL}[${index}].distance_m`, { label: say("eventDistance", { number: index + 1 }) }),
     );
     list.replaceChildren(
       ...rows.map((row, index) =>
@@ -51,7 +51,7 @@ export function events(page) {
             h(
               "p",
               { class: "row-actions" },
-              removeButton(page, ALL, index, say("remove"), say("remove_event", { number: index + 1 })),
+              removeButton(page, ALL, index, say("remove"), say("removeEvent", { number: index + 1 })),
             ),
         ),
       ),
@@ -61,7 +61,7 @@ export function events(page) {
   return {
     title: say("group.events"),
     covers: "events",
-    element: h("div", {}, h("p", { class: "row-hint" }, say("events_hint")), list, add),
+    element: h("div", {}, h("p", { class: "row-hint" }, say("eventsHint")), list, add),
     update(state, error) {
       const { length } = state.scenario.events;
       if (length !== rows.length) build(length);

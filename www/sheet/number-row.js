@@ -70,7 +70,7 @@ function spreadControls({ store }, path, label) {
     inputmode: "decimal",
     autocomplete: "off",
     placeholder: say("exact"),
-    "aria-label": say("spread_label", { label }),
+    "aria-label": say("spreadLabel", { label }),
     "aria-describedby": noteId,
     oninput: () => take(),
     onchange: () => {
@@ -81,7 +81,7 @@ function spreadControls({ store }, path, label) {
   const unit = h("span", { class: "unit", "aria-hidden": "true" });
   const known = h(
     "select",
-    { "aria-label": say("known_label", { label }), onchange: () => store.set(`${path}.source`, known.value) },
+    { "aria-label": say("knownLabel", { label }), onchange: () => store.set(`${path}.source`, known.value) },
     ...KNOWN.map((value) => h("option", { value }, say(`known.${value}`))),
   );
 
@@ -92,7 +92,7 @@ function spreadControls({ store }, path, label) {
     const { value } = readNumber(input.value, { unit: unitOf(kindOf(path), state.units).symbol, digits: 6 });
     const wrong = !empty && !(value !== undefined && value >= 0);
     note.hidden = !wrong;
-    note.textContent = wrong ? say("spread_wrong") : "";
+    note.textContent = wrong ? say("spreadWrong") : "";
     input.setAttribute("aria-invalid", String(wrong));
     if (wrong) return;
     const sd = empty ? 0 : spreadFromDisplay(kindOf(path), value ?? 0, state.units);

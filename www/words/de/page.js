@@ -216,7 +216,7 @@ export default {
   "field.events.distance_m": "Distanz des Rennens",
   "field.with.cda_correlation": "Wie die Fehler der Luftwiderstandsflächen zusammenhängen",
   "field.with.distance_m": "Distanz zum Ablesen",
-  about: "Fürs Zeitfahren: wie viel Zeit eine Änderung bringt.",
+  about: "Zeitfahren: was eine Änderung an Zeit bringt.",
   "term.cda": "Der CdA-Wert (auch cwA) sagt, wie groß du für die Luft bist: Kleiner ist schneller.",
   "term.cp":
     "Über dieser Leistung leert sich ein begrenzter Vorrat; halten lässt sie sich meist weniger als eine Stunde.",

@@ -216,7 +216,7 @@ export default {
   "field.events.distance_m": "Distance de l’épreuve",
   "field.with.cda_correlation": "Corrélation des erreurs des surfaces",
   "field.with.distance_m": "Distance à lire",
-  about: "Pour le contre-la-montre : le gain d’un changement.",
+  about: "Contre-la-montre : le gain d’un changement.",
   "term.cda": "Le CdA (ou SCx) dit quelle place tu prends dans l’air : plus petit, c’est plus rapide.",
   "term.cp": "Au-dessus de cette puissance, une réserve limitée se vide ; on la tient d’ordinaire moins d’une heure.",
   "term.wPrime": "W′ (on dit W prime) est la réserve de travail qui se vide au-dessus de la puissance critique.",

@@ -5,6 +5,7 @@ import { readFile } from "node:fs/promises";
 import { expect, open, openQuestion, test } from "./support/page.js";
 import { questions } from "./support/questions.js";
 import { isPhrase, textsOf, wordsOf } from "./support/said.js";
+import { expectNoSidewaysScroll } from "./support/widths.js";
 
 /** @import { Browser, Page } from "@playwright/test" */
 
@@ -52,7 +53,8 @@ const SPOKEN = {
     inputs: "Données d’entrée",
   },
 };
-const WIDTHS_PX = [320, 390, 820, 1440];
+const WIDTHS_PX = [320, 390, 640, 760, 820, 1440];
+const PHONE = { width: 390, height: 844 };
 
 /** The question as the English page tells it. @param {Browser} browser @param {string} id */
 async function inEnglish(browser, id) {
@@ -86,6 +88,18 @@ for (const [locale, { language, titles, sentence, faster, inputs }] of Object.en
       for (const { id } of questions) {
         await openQuestion(page, id);
         await expect(page.getByRole("heading", { level: 1 })).toHaveText(titles[id]);
+      }
+    });
+
+    test("its words fit every width, and on a phone the figure with its ± is there at once", async ({ page }) => {
+      for (const { id } of questions) {
+        await page.setViewportSize(PHONE);
+        await openQuestion(page, id);
+        const [sure, bar] = await Promise.all(
+          [".figure .pm", "footer.bar"].map((part) => page.locator(part).evaluate((it) => it.getBoundingClientRect())),
+        );
+        expect.soft(sure.bottom, id).toBeLessThanOrEqual(bar.top);
+        await expectNoSidewaysScroll(page, WIDTHS_PX, id);
       }
     });
 

@@ -5,21 +5,29 @@ import { readFileSync } from "node:fs";
 import { register } from "node:module";
 import { isMainThread } from "node:worker_threads";
 
-const NAME = "fasterby-tables";
-const ADDRESS = "fasterby:tables";
-const FILE = new URL("../../target/xtask/tables.json", import.meta.url);
+const KEPT = new URL("../../target/xtask/", import.meta.url);
+const TABLES = "fasterby-tables";
+const NOTES = "fasterby-notes";
+
+/** @param {string} name */
+const addressOf = (name) => `kept:${name}`;
+
+/** @param {string} file */
+const read = (file) => readFileSync(new URL(file, KEPT), "utf8");
 
 // Node runs the two functions below in a thread of their own.
 if (isMainThread) register(import.meta.url);
 
 /** @type {import("node:module").ResolveHook} */
 export const resolve = async (name, context, next) =>
-  name === NAME ? { url: ADDRESS, shortCircuit: true } : next(name, context);
+  name === TABLES || name === NOTES ? { url: addressOf(name), shortCircuit: true } : next(name, context);
 
 /** @type {import("node:module").LoadHook} */
 export async function load(address, context, next) {
-  if (address !== ADDRESS) return next(address, context);
-  const tables = Object.entries(JSON.parse(readFileSync(FILE, "utf8")));
+  if (address === addressOf(NOTES))
+    return { format: "module", source: `export default ${read("notes.json")};`, shortCircuit: true };
+  if (address !== addressOf(TABLES)) return next(address, context);
+  const tables = Object.entries(JSON.parse(read("tables.json")));
   const source = tables.map(([name, table]) => `export const ${name} = ${JSON.stringify(table)};`).join("\n");
   return { format: "module", source, shortCircuit: true };
 }

@@ -7,6 +7,7 @@ import { html, say, set } from "./html.js";
 import { markStrokes } from "./marks.js";
 import { onWidth } from "./resize.js";
 import { px, svg } from "./svg.js";
+import { textWidth } from "./text-size.js";
 
 /** @import { Meaning } from "./html.js" */
 /** @import { MarkName } from "./marks.js" */
@@ -31,8 +32,14 @@ const HEIGHT_PX = 76;
 const LINE_Y_PX = 44;
 /** The answer's column on a printed page is a little wider than this. */
 const PRINTED_PX = 250;
+/** A mark and the space around it, beside a name. */
+const MARK_PX = 27;
+const SECOND_LINE_PX = 16;
 /** Half-lengths of the ruler, so that its scale stays put while the difference wanders. */
 const SPANS = [2, 4, 10, 20, 40, 60, 120, 240, 600, 1200, 1800, 3600, 7200, 14400, 43200];
+
+/** What a side's name takes with its mark. @param {Side} side */
+const sideWidth = ({ words: name }) => textWidth(name, 14) + MARK_PX;
 
 /**
  * @param {object} options
@@ -51,7 +58,7 @@ export function ruler({ left, right }) {
   const names = /** @type {const} */ (["left", "right"]).map((side) => ({
     side,
     icon: svg("g", { class: "mark-in" }),
-    text: svg("text", { y: 14, "text-anchor": side === "left" ? "start" : "end" }),
+    text: svg("text", { "text-anchor": side === "left" ? "start" : "end" }),
   }));
   const thin = svg("rect", { class: "spread-bar", height: 2, y: LINE_Y_PX - 1 });
   const thick = svg("rect", { class: "spread-bar", height: 8, y: LINE_Y_PX - 4 });
@@ -101,15 +108,18 @@ export function ruler({ left, right }) {
       set(tick.text, { x });
       say(tick.text, format(span / 2));
     });
+    const beside = width_px - sideWidth(sides.left) - sideWidth(sides.right) >= 0;
     for (const { side, icon, text } of names) {
       const { words: name, mark, meaning } = sides[side];
+      // Names too long to stand in one line stand in two.
+      const down_px = side === "right" && !beside ? SECOND_LINE_PX : 0;
       if (icon.getAttribute("data-mark") !== mark) icon.replaceChildren(...markStrokes(mark));
       set(icon, {
         "data-mark": mark,
         class: `mark-in ${meaning}`,
-        transform: `translate(${side === "left" ? 0 : px(width_px - 15)} 1)`,
+        transform: `translate(${side === "left" ? 0 : px(width_px - 15)} ${1 + down_px})`,
       });
-      set(text, { class: `end ${meaning}`, x: side === "left" ? 21 : px(width_px - 21) });
+      set(text, { class: `end ${meaning}`, x: side === "left" ? 21 : px(width_px - 21), y: 14 + down_px });
       say(text, name);
     }
     for (const [bar, [low, high]] of /** @type {const} */ ([

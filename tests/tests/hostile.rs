@@ -1180,7 +1180,6 @@ fn extreme_changes() -> impl Strategy<Value = Value> {
     })
 }
 
-/// Two set-ups and a rider, most of them usual: legs and bicycles at opposite ends do not meet.
 /// Typed runs and coast-downs in two positions, rules, and a plan.
 fn extreme_tests() -> impl Strategy<Value = Value> {
     let run = (
@@ -1239,6 +1238,7 @@ fn extreme_tests() -> impl Strategy<Value = Value> {
         })
 }
 
+/// Two set-ups and a rider, most of them usual: legs and bicycles at opposite ends do not meet.
 fn extreme_legs() -> impl Strategy<Value = Value> {
     let seldom = |field: &'static Field| proptest::option::weighted(0.12, extreme(field));
     let fit = move || {

@@ -192,6 +192,11 @@ const MAY_COMPUTE: &[(&str, &[&str], &str)] = &[
         "a drawn leg, whose joints the core gives",
     ),
 ];
+/// Questions that the core answers and the page does not ask, and why. One that has a page is to be taken out.
+const ANSWERED_WITHOUT_A_PAGE: &[(&str, &str)] = &[(
+    "drag-test",
+    "asked on the command line; the page has no form for laps yet",
+)];
 /// Names that a document or picture gives its own language by; nothing is asked of them.
 const NAMESPACES: &str = "http://www.w3.org/";
 
@@ -652,10 +657,15 @@ fn the_page_asks_the_questions_that_the_core_answers() {
         .filter_map(|line| line.split_once("from \"./")?.1.split_once(".js\""))
         .map(|(name, _)| name)
         .collect();
-    assert_eq!(
-        imported,
-        BTreeSet::from_iter(QUESTIONS.iter().map(|question| question.id))
-    );
+    let mut answered = BTreeSet::from_iter(QUESTIONS.iter().map(|question| question.id));
+    for (id, reason) in ANSWERED_WITHOUT_A_PAGE {
+        assert!(
+            !imported.contains(id) && !folder.join(id).exists(),
+            "{id} has a page ({reason}): take the exception out"
+        );
+        assert!(answered.remove(id), "the core does not answer {id}");
+    }
+    assert_eq!(imported, answered);
     for path in entries(&folder).iter().filter(|path| path.is_file()) {
         let script = name(path).trim_end_matches(".js");
         assert!(

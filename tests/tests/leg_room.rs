@@ -3,7 +3,7 @@
 
 #![cfg(not(target_arch = "wasm32"))]
 
-use fasterby_tests::{answer, value};
+use fasterby_tests::{answer, refused, value};
 use serde_json::{Value, json};
 
 /// The core finds the changes to a thousandth of a degree or so.
@@ -90,4 +90,21 @@ fn what_an_ankle_model_leaves_out_adds_no_doubt() {
         }
         assert!(sd_deg(used, 5.0) > sd_deg(used, 0.5), "{model}: {used}");
     }
+}
+
+/// The saddle is named in whole millimetres.
+const MILLIMETRE_M: f64 = 0.001;
+
+#[test]
+fn a_saddle_out_of_reach_is_told_the_nearest_that_is_not() {
+    let mut asked = with(false);
+    asked["b"]["saddle_height_m"] = json!(0.95);
+    let error = refused("leg-room", &json!({ "with": asked }).to_string());
+    assert_eq!(error["field"], "with.b.saddle_height_m");
+    let limit_m = number(&error["values"]["limit"]["value"]);
+
+    asked["b"]["saddle_height_m"] = json!(limit_m);
+    answer("leg-room", &json!({ "with": asked }));
+    asked["b"]["saddle_height_m"] = json!(limit_m + MILLIMETRE_M);
+    refused("leg-room", &json!({ "with": asked }).to_string());
 }

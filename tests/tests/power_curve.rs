@@ -138,6 +138,35 @@ fn another_effort_on_the_curve_makes_it_surer() {
     assert!(sd(&more) < sd(&TESTS[..3]));
 }
 
+/// Two efforts leave no residual, so that how CP and W′ go together follows from their repeatability alone.
+const SAME_CORRELATION: f64 = 1e-6;
+
+#[test]
+fn cp_and_w_prime_of_two_efforts_go_together_as_the_lines_through_them_do() {
+    let [(t1, p1), (t2, p2)] = [(180.0, 372.0), (1200.0, 286.0)];
+    let told = ask(&efforts(&[(t1, p1), (t2, p2)]), &json!({}));
+    // CP = (P₂t₂ − P₁t₁)/(t₂ − t₁), W′ = (P₁ − P₂)t₁t₂/(t₂ − t₁); each power is known to the same share of itself.
+    let (v1, v2) = (p1 * p1, p2 * p2);
+    let wanted = -(t1 * v1 + t2 * v2) / ((t1 * t1 * v1 + t2 * t2 * v2) * (v1 + v2)).sqrt();
+    let found = number(&told["usable"]["cp_w_prime_correlation"]);
+    assert!(
+        (found - wanted).abs() < SAME_CORRELATION,
+        "{found} for {wanted}"
+    );
+}
+
+#[test]
+fn the_model_of_long_efforts_says_whether_all_of_them_are_long() {
+    let outcome = |pairs: &[(f64, f64)]| {
+        let told = ask(&efforts(pairs), &json!({}));
+        let models = told["models"].as_array().expect("models");
+        let of = models.iter().find(|model| model["model"] == "log-decline");
+        of.expect("the model")["outcome"].clone()
+    };
+    assert_eq!(outcome(&TESTS), "partly");
+    assert_eq!(outcome(&TESTS[2..]), "compared");
+}
+
 #[test]
 fn two_published_trials_give_the_published_critical_power() {
     // 4 min 417 W, 20 min 342 W, CP 323 W: eight trained riders (four-and-twenty); solved exactly from the two means.

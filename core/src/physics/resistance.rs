@@ -458,4 +458,44 @@ mod tests {
         assert!((down.speed_m_s(0.0, 0.25) - 14.138_451_374_52).abs() < 1e-9);
         assert_eq!(flat.speed_m_s(0.0, 0.25), 0.0);
     }
+
+    /// A speed found is right to this share of the power.
+    const CLOSE: f64 = 1e-9;
+
+    #[test]
+    fn a_calm_road_has_one_steady_speed() {
+        let (machine, shape) = (machine(), DragShape::default());
+        for grade in [-0.04, 0.0, 0.05] {
+            let stretch = Stretch::new(&machine, &shape, 1.2, RoadWind::default(), slope(grade));
+            assert_eq!(stretch.steady_speeds(200.0, 0.25), 1, "{grade}");
+        }
+    }
+
+    #[test]
+    fn where_drag_falls_with_yaw_the_highest_of_several_speeds_is_ridden() {
+        let machine = machine();
+        // Made up: so much less drag at a narrow yaw that riding faster may take less power.
+        let shape = DragShape {
+            yaw_table: vec![(0.0, 0.2), (8.0, 0.2), (10.0, 3.0), (90.0, 3.0)],
+            ..DragShape::default()
+        };
+        let wind = RoadWind {
+            head_m_s: 0.0,
+            cross_m_s: 1.2,
+        };
+        let stretch = Stretch::new(&machine, &shape, 1.2, wind, slope(0.0));
+        let mut several = 0;
+        for watts in (20..500).step_by(5).map(f64::from) {
+            let found_m_s = stretch.speed_m_s(watts, 0.25);
+            let power_w = |v: f64| v * stretch.total_n(v, 0.25);
+            assert!(
+                (power_w(found_m_s) / watts - 1.0).abs() < CLOSE,
+                "{watts} W"
+            );
+            let above = (1..2000).map(|i| found_m_s * (1.0 + 0.001 * f64::from(i)));
+            assert!(above.into_iter().all(|v| power_w(v) > watts), "{watts} W");
+            several += usize::from(stretch.steady_speeds(watts, 0.25) > 1);
+        }
+        assert!(several > 0, "some power has several speeds");
+    }
 }

@@ -12,7 +12,7 @@ use fasterby_core::rig::Rig;
 /// Horizontal length of the loop, m.
 const LOOP_M: f64 = 1600.0;
 /// Once round the hilly loop along the road, m: the length of the curve, by quadrature.
-const HILLY_PATH_M: f64 = 1600.346_878_2;
+const HILLY_PATH_M: f64 = 1_600.346_878_2;
 const LAPS: usize = 9;
 const STEP_S: f64 = 0.05;
 const STEPS_IN_A_SECOND: usize = 20;

@@ -12,16 +12,20 @@ const LONGEST_PAUSE_S: f64 = 7.0 * DAY_S;
 /// Where the clock was set, the next record is taken to follow after this.
 const USUAL_STEP_S: f64 = 1.0;
 
-/// Puts the records in order of time, which then counts from the first. Without any times, all records stay as they are.
+/// Puts the records in order of time, which then counts from the first. Without times, all records stay as they are.
 ///
 /// Gives the time of the first record by the clock of the file.
 pub(crate) fn put_right(raw: &mut Raw) -> f64 {
-    if !raw.columns.has(Column::Time) {
+    let times = raw.columns.get(Column::Time);
+    let timed = times.iter().filter(|time| !time.is_nan()).count();
+    // Where most records have no time, those that have one say nothing of the ride.
+    if 2 * timed < times.len() {
+        let none = vec![f64::NAN; times.len()];
+        raw.columns.set(Column::Time, none);
         raw.notes.push(notes::no_times());
         return f64::NAN;
     }
     let mut clock = Clock::default();
-    let times = raw.columns.get(Column::Time);
     for at in 0..times.len() {
         clock.take(times, at);
     }

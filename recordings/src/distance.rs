@@ -8,7 +8,8 @@ use crate::raw::Raw;
 /// Steps between positions that are faster than this are told; nobody rides so fast.
 const FASTEST_M_S: f64 = 40.0;
 
-/// Fills the column of distance, from zero at its first value.
+/// Fills the column of distance from what the device gave or from positions, from zero at its first value. The records are
+/// still all there, in the order of the file: one without a time has its place on the road all the same.
 pub(crate) fn put_right(raw: &mut Raw) {
     without_zeros(raw);
     let own = raw.columns.get(Column::Distance);
@@ -29,17 +30,27 @@ pub(crate) fn put_right(raw: &mut Raw) {
     } else if has_positions {
         raw.notes.push(notes::distance_from_positions());
         of_positions(raw)
-    } else if raw.columns.has(Column::Speed) && raw.columns.has(Column::Time) {
-        raw.notes.push(notes::distance_from_speed());
-        of_speed(
-            raw.columns.get(Column::Time),
-            raw.columns.get(Column::Speed),
-        )
     } else {
-        raw.notes.push(notes::no_distance());
-        vec![f64::NAN; raw.columns.len()]
+        return;
     };
     raw.columns.set(Column::Distance, metres);
+}
+
+/// Fills the column from speed where it is still empty; wants records in order of time.
+pub(crate) fn or_from_speed(raw: &mut Raw) {
+    if raw.columns.has(Column::Distance) {
+        return;
+    }
+    if !raw.columns.has(Column::Speed) || !raw.columns.has(Column::Time) {
+        raw.notes.push(notes::no_distance());
+        return;
+    }
+    let metres = of_speed(
+        raw.columns.get(Column::Time),
+        raw.columns.get(Column::Speed),
+    );
+    raw.columns.set(Column::Distance, metres);
+    raw.notes.push(notes::distance_from_speed());
 }
 
 /// Where a receiver has no fix, some devices write latitude 0 and longitude 0, which lies in the sea.

@@ -51,8 +51,9 @@ impl Recording {
         if records == 0 {
             return Err(Error::of(notes::no_records()));
         }
-        let first_s = clock::put_right(&mut raw);
         distance::put_right(&mut raw);
+        let first_s = clock::put_right(&mut raw);
+        distance::or_from_speed(&mut raw);
         speed::put_right(&mut raw);
         bearing::put_right(&mut raw);
         let stops = stops::stops(&mut raw);

@@ -7,6 +7,7 @@ use crate::notes;
 use crate::numbers::number;
 use crate::raw::{LapMark, Raw};
 use crate::time::date_and_time_s;
+use crate::xml::Line;
 
 /// What an element means for a recording.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -104,7 +105,7 @@ impl Track {
         element: Element,
         open: &[Element],
         leaf: &str,
-        line: usize,
+        line: Line<'_>,
     ) -> Result<(), Error> {
         match element {
             Element::Point => return self.point(false),
@@ -124,10 +125,10 @@ impl Track {
         Ok(())
     }
 
-    fn value(&mut self, column: Column, value: f64, leaf: &str, line: usize) {
+    fn value(&mut self, column: Column, value: f64, leaf: &str, line: Line<'_>) {
         if value.is_nan() && !leaf.trim().is_empty() {
             if self.unreadable == 0 {
-                self.first_unreadable = line;
+                self.first_unreadable = line();
             }
             self.unreadable += 1;
         }

@@ -17,6 +17,13 @@ const LONGEST_PIECE: usize = 1_000_000;
 /// No number or time is longer.
 const LONGEST_LEAF: usize = 64;
 
+/// The line that is read, counted only when it is asked for.
+pub(crate) type Line<'a> = &'a dyn Fn() -> usize;
+
+fn line_breaks(text: &str) -> usize {
+    text.bytes().filter(|sign| *sign == b'\n').count()
+}
+
 /// Reads a GPX or TCX file.
 #[derive(Debug, Default)]
 pub(crate) struct XmlReader {
@@ -41,10 +48,7 @@ impl XmlReader {
         let pending = std::mem::take(&mut self.pending);
         let read = self.read(&pending, last)?;
         self.byte += read;
-        self.line += pending[..read]
-            .bytes()
-            .filter(|sign| *sign == b'\n')
-            .count();
+        self.line += line_breaks(&pending[..read]);
         let rest = pending.get(read..).unwrap_or_default();
         self.broken = rest.len() > LONGEST_PIECE || (last && !rest.trim().is_empty());
         rest.clone_into(&mut self.pending);
@@ -68,25 +72,26 @@ impl XmlReader {
             if may_go_on || matches!(event, Event::Eof) {
                 break;
             }
-            self.take(&event)?;
+            let base = self.line + 1;
+            self.take(&event, &|| base + line_breaks(&text[..read]))?;
             read = end;
         }
         Ok(if text.is_char_boundary(read) { read } else { 0 })
     }
 
-    fn take(&mut self, event: &Event<'_>) -> Result<(), Error> {
+    fn take(&mut self, event: &Event<'_>, line: Line<'_>) -> Result<(), Error> {
         match event {
-            Event::Start(tag) => self.start(tag),
+            Event::Start(tag) => self.start(tag, line),
             Event::Empty(tag) => {
-                self.start(tag)?;
-                self.end()
+                self.start(tag, line)?;
+                self.end(line)
             }
             Event::End(tag) => {
                 let element = self.element(tag.local_name().as_ref());
                 // A tag that was never closed ends with the one around it; one that was never opened ends nothing.
                 if let Some(at) = self.open.iter().rposition(|open| *open == element) {
                     while self.open.len() > at {
-                        self.end()?;
+                        self.end(line)?;
                     }
                 }
                 Ok(())
@@ -126,19 +131,19 @@ impl XmlReader {
         }
     }
 
-    fn start(&mut self, tag: &BytesStart<'_>) -> Result<(), Error> {
+    fn start(&mut self, tag: &BytesStart<'_>, line: Line<'_>) -> Result<(), Error> {
         let name = tag.local_name();
         let name = name.as_ref();
         if self.track.is_none() {
             let kind = match name {
                 "gpx" => Kind::Gpx,
                 "TrainingCenterDatabase" => Kind::Tcx,
-                other => return Err(Error::of(notes::other_xml(other)).at_line(self.line_now())),
+                other => return Err(Error::of(notes::other_xml(other)).at_line(line() as u64)),
             };
             self.track = Some(Track::new(kind));
         }
         if self.open.len() >= MOST_DEPTH {
-            let line = self.line + 1;
+            let line = line();
             return Err(Error::of(notes::too_deep(MOST_DEPTH, line))
                 .at_line(line as u64)
                 .at_byte(self.byte as u64));
@@ -168,21 +173,16 @@ impl XmlReader {
         }
     }
 
-    fn end(&mut self) -> Result<(), Error> {
+    fn end(&mut self, line: Line<'_>) -> Result<(), Error> {
         let Some(element) = self.open.pop() else {
             return Ok(());
         };
-        let line = self.line + 1;
         let outcome = match &mut self.track {
             Some(track) => track.end(element, &self.open, &self.leaf, line),
             None => Ok(()),
         };
         self.leaf.clear();
         outcome
-    }
-
-    fn line_now(&self) -> u64 {
-        self.line as u64 + 1
     }
 
     /// What was read.

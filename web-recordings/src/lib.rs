@@ -104,8 +104,8 @@ fn object(recording: &Recording) -> Result<JsValue, JsValue> {
     set(&read, "kind", &recording.kind.name().into())?;
     set(&read, "records", &(recording.records as f64).into())?;
     set(&read, "columns", &columns)?;
-    set(&read, "laps", &spans(&recording.laps)?)?;
-    set(&read, "stops", &spans(&recording.stops)?)?;
+    set(&read, "laps", &spans(&recording.laps)?.into())?;
+    set(&read, "stops", &spans(&recording.stops)?.into())?;
     set(&read, "notes", &notes)?;
     set(&read, "summary", &figures)?;
     Ok(read.into())

@@ -25,12 +25,12 @@ pub fn read(path: &Path) -> Outcome<ExitCode> {
         }
     };
     let mut begin = Vec::new();
-    file.by_ref()
+    Read::by_ref(&mut file)
         .take(GZIP_MARK.len() as u64)
         .read_to_end(&mut begin)
         .map_err(cannot)?;
     let packed = begin == GZIP_MARK;
-    let whole = begin.chain(file);
+    let whole = begin.as_slice().chain(file);
     let read = if packed {
         recording(MultiGzDecoder::new(whole), |_| Ok(Error::packing_broken()))?
     } else {

@@ -10,6 +10,8 @@ use fasterby_core::integrated::{Integrated, Setup, time_s};
 use fasterby_core::questions::which_position::MOST_CHOICES;
 use fasterby_core::resistance::{DragShape, Stretch, slope};
 use fasterby_core::scenario::Scenario;
+use fasterby_tests::altered::read_in_pieces;
+use fasterby_tests::made_rides::{csv, fit, gpx, tcx};
 use serde_json::{Value, json};
 use std::rc::Rc;
 
@@ -85,6 +87,7 @@ fn main() {
         1,
         || answered("power-or-drag", &simple),
     );
+    recordings();
     for (bends, road) in [(true, "tight bends"), (false, "no bends")] {
         let heaviest = json!({ "scenario": heaviest(bends) }).to_string();
         for question in ["which-position", "next-gain"] {
@@ -93,6 +96,23 @@ fn main() {
                 answered(question, &heaviest)
             });
         }
+    }
+}
+
+/// A ride of a hundred thousand records in each kind of file.
+fn recordings() {
+    const RECORDS: usize = 100_000;
+    let files = [
+        ("FIT", fit(RECORDS, false)),
+        ("GPX", gpx(RECORDS).into_bytes()),
+        ("TCX", tcx(RECORDS).into_bytes()),
+        ("CSV", csv(RECORDS).into_bytes()),
+    ];
+    for (kind, bytes) in files {
+        let name = format!("100,000 records, {kind}");
+        batches(&name, 1.0, HEAVY_BATCHES, 1, || {
+            read_in_pieces(&bytes, 65_536).map_or(0, |recording| recording.records)
+        });
     }
 }
 

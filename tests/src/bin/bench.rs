@@ -109,6 +109,13 @@ fn recordings() {
         ("CSV", csv(RECORDS).into_bytes()),
     ];
     for (kind, bytes) in files {
+        // The measurements in the browser read the same files.
+        if let Some(folder) = std::env::var_os("FASTERBY_RIDES") {
+            let file = std::path::Path::new(&folder).join(format!("ride.{}", kind.to_lowercase()));
+            std::fs::create_dir_all(&folder)
+                .and_then(|()| std::fs::write(file, &bytes))
+                .expect("a ride is written");
+        }
         let name = format!("100,000 records, {kind}");
         batches(&name, 1.0, HEAVY_BATCHES, 1, || {
             read_in_pieces(&bytes, 65_536).map_or(0, |recording| recording.records)

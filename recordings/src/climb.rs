@@ -7,7 +7,7 @@ const STEP_M: f64 = 10.0;
 /// On each side.
 const REACH_STEPS: usize = 10;
 /// Longer roads have no climb: nobody rides them.
-const MOST_STEPS: usize = 1_000_000;
+const MOST_STEPS: usize = 300_000;
 
 /// The sum of rises along the road, metres; not a number where elevation or distance is missing.
 pub(crate) fn climb_m(distance_m: &[f64], elevation_m: &[f64]) -> f64 {

@@ -109,9 +109,9 @@ const QUANTITIES: &[(&[&str], Column)] = &[
 
 /// The meaning of a heading; none where it is not known.
 pub(crate) fn meaning(heading: &str) -> Option<Meaning> {
-    let heading = heading.trim().to_lowercase();
+    let heading = lower_case(heading.trim());
     let words: Vec<&str> = heading
-        .split(|sign: char| !sign.is_alphanumeric())
+        .split(|sign: char| sign.is_ascii() && !sign.is_ascii_alphanumeric())
         .filter(|word| !word.is_empty())
         .collect();
     let has = |wanted: &[&str]| words.iter().any(|word| wanted.contains(word));
@@ -132,6 +132,19 @@ pub(crate) fn meaning(heading: &str) -> Option<Meaning> {
         offset,
         guess,
     })
+}
+
+/// Small letters for those of English and of the headings above; the standard library's own knows every script and is as long
+/// as the rest of the table.
+fn lower_case(text: &str) -> String {
+    let lower = |sign: char| match sign {
+        'Ä' => 'ä',
+        'Ö' => 'ö',
+        'Ü' => 'ü',
+        'É' => 'é',
+        other => other.to_ascii_lowercase(),
+    };
+    text.chars().map(lower).collect()
 }
 
 /// How a value becomes SI, and whether the heading leaves the unit open. Conversions are by definition (the foot of 1959).

@@ -30,6 +30,8 @@ pub struct Recording {
     pub stops: Vec<Span>,
     /// What was missing or repaired.
     pub notes: Vec<Message>,
+    /// Along the road, metres, those records included that were left out for their time.
+    distance_m: f64,
 }
 
 /// A recording in a few figures; what is not known is not a number.
@@ -52,8 +54,15 @@ impl Recording {
             return Err(Error::of(notes::no_records()));
         }
         distance::put_right(&mut raw);
+        let in_file_m = last(raw.columns.get(Column::Distance));
         let first_s = clock::put_right(&mut raw);
         distance::or_from_speed(&mut raw);
+        let in_time_m = last(raw.columns.get(Column::Distance));
+        let distance_m = if in_file_m.is_nan() {
+            in_time_m
+        } else {
+            in_file_m
+        };
         speed::put_right(&mut raw);
         bearing::put_right(&mut raw);
         let stops = stops::stops(&mut raw);
@@ -66,6 +75,7 @@ impl Recording {
             laps,
             stops,
             notes: raw.notes,
+            distance_m,
         })
     }
 
@@ -80,7 +90,7 @@ impl Recording {
             powers.fold((0.0, 0.0), |(sum, count), power| (sum + power, count + 1.0));
         Summary {
             elapsed_s: last(column(Column::Time)),
-            distance_m: last(column(Column::Distance)),
+            distance_m: self.distance_m,
             climb_m: climb::climb_m(column(Column::Distance), column(Column::Elevation)),
             mean_power_w: if count > 0.0 { sum_w / count } else { f64::NAN },
         }

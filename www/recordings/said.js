@@ -7,12 +7,15 @@ import { book } from "../words/index.js";
 /** @import { Units } from "../units.js" */
 /** @import { Measured, Note } from "./read.js" */
 
-const say = book("recordings");
+/** Which sentence it is, only the readers know. */
+const say = /** @type {(key: string, values: Record<string, string>) => string} */ (
+  /** @type {unknown} */ (book("recordings"))
+);
 
 /** A note, or why a file is not read, as a sentence. @param {Note} note @param {Units} units */
 export function noteWords({ text, values }, units) {
   const written = Object.entries(values).map(([name, value]) => [name, valueWords(value, units)]);
-  return say(/** @type {never} */ (text), .../** @type {never} */ ([Object.fromEntries(written)]));
+  return say(text, Object.fromEntries(written));
 }
 
 /** @param {number | string | Measured} value @param {Units} units */

@@ -142,7 +142,7 @@ export function start(storage, reading) {
     find,
     tools,
     onShown({ id }) {
-      document.title = say("document_title", { title: titleOf(id) });
+      document.title = say("documentTitle", { title: titleOf(id) });
       byId("host").dataset.question = id;
     },
     onFailed: questionFailed,
@@ -198,7 +198,7 @@ export function start(storage, reading) {
   function withWords(loading, then) {
     Promise.all([loading, open("sheet")]).then(
       ([loaded]) => then(loaded),
-      () => sayLost(say("part_lost")),
+      () => sayLost(say("partLost")),
     );
   }
 
@@ -230,7 +230,7 @@ export function start(storage, reading) {
   /** @param {unknown} error @param {() => void} again */
   function questionFailed(error, again) {
     if (!byId("host").querySelector("h1")) return sayItFailed(error);
-    sayLost(say("question_lost"), { label: say("try_again"), run: again });
+    sayLost(say("questionLost"), { label: say("tryAgain"), run: again });
   }
 
   /** @param {string} otherwise @param {import("./frame/failed.js").Action} [again] */

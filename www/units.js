@@ -199,7 +199,7 @@ export const UNIT_CHOICES = [
 export function choiceWords(key, option) {
   const { symbol } = tables().units[option];
   return key === "distance"
-    ? say("distance_choice", { unit: tables().units[option].name, speed: option === "mi" ? "mph" : "km/h" })
+    ? say("distanceChoice", { unit: tables().units[option].name, speed: option === "mi" ? "mph" : "km/h" })
     : symbol;
 }
 
@@ -296,8 +296,8 @@ export function difference(seconds) {
   if (seconds === 0) return { way: "level", figure: "0:00", short: "0:00", words: say("level") };
   const way = seconds > 0 ? "faster" : "slower";
   const size = Math.abs(seconds);
-  const figure = size < 1 ? say("under_a_second") : time(size);
-  return { way, figure, short: size < 1 ? `<${NARROW}0:01` : figure, words: say(`${way}_by`, { figure }) };
+  const figure = size < 1 ? say("underASecond") : time(size);
+  return { way, figure, short: size < 1 ? `<${NARROW}0:01` : figure, words: say(`${way}By`, { figure }) };
 }
 
 /** "faster by 0:42". @param {number} seconds */

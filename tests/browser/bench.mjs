@@ -8,9 +8,9 @@ import { chromium } from "@playwright/test";
 import { questions } from "./support/questions.js";
 
 const address = process.env.FASTERBY_ADDRESS ?? "http://localhost:8000/";
-const EDITS = 200;
+const EDITS = 100;
 /** Edits before the measured ones, while the browser still compiles. */
-const WARM_UP = 60;
+const WARM_UP = 40;
 /** So many steps up, then as many down: every edit is a new number, and none leaves its range. */
 const STEPS_ONE_WAY = 20;
 const SLOWDOWN = 4;
@@ -171,26 +171,35 @@ const shown = (ms) => (ms < 0.1 ? `${(ms * 1000).toFixed(1)} µs` : `${ms.toFixe
 /** @param {number} ms @param {number} bound */
 const beside = (ms, bound) => `${(ms / bound).toFixed(2)} of ${bound} ms${ms <= bound ? "" : ", OVER"}`;
 
-/** @param {string[][]} rows the first one is the heading */
-function print(rows) {
-  const widths = rows[0].map((_, column) => Math.max(...rows.map((row) => row[column].length)));
-  for (const row of rows)
+const FIRST_COLUMN = 46;
+
+/** A table that is printed row by row, each as soon as it is measured, with how far the measuring is. @param {string[]} headings @param {number} count */
+function table(headings, count) {
+  const widths = headings.map((heading, column) => (column ? Math.max(heading.length, 20) : FIRST_COLUMN));
+  const line = (/** @type {string} */ at, /** @type {string[]} */ cells) =>
     console.log(
-      row
-        .map((cell, column) => cell.padEnd(widths[column]))
-        .join("  ")
-        .trimEnd(),
+      at.padEnd(7) +
+        cells
+          .map((cell, column) => cell.padEnd(widths[column]))
+          .join("  ")
+          .trimEnd(),
     );
+  let printed = 0;
   console.log();
+  line("row", headings);
+  return (/** @type {string[]} */ ...cells) => {
+    printed += 1;
+    line(`${printed}/${count}`, cells);
+  };
 }
 
 /**
- * Runs in the page: median milliseconds of one call, and of a fixed loop of plain JavaScript as the measure of the machine.
- * @param {{ question: string, request: any, lots?: number }[]} calls
+ * Runs in the page: median milliseconds of one call; without one, of a fixed loop of plain JavaScript as the measure of the machine.
+ * @param {{ question: string, request: any, lots?: number } | null} call
  */
-function timeCore(calls) {
+function timeCore(call) {
   const core = /** @type {any} */ (globalThis).fasterby;
-  const BATCHES = 21;
+  const BATCHES = 11;
   const BATCH_MS = 20;
 
   /** @param {() => unknown} call */
@@ -218,19 +227,16 @@ function timeCore(calls) {
   }
 
   let kept = 0;
-  const reference = medianOf(() => {
+  function squareRoots() {
     let sum = 0;
     for (let i = 1; i <= 10_000; i += 1) sum += Math.sqrt(i) / (1 + sum);
     kept += sum;
-  });
-  const medians = calls.map((call) => {
-    try {
-      return medianOf(() => answered(call));
-    } catch (error) {
-      return String(/** @type {any} */ (error).message ?? error);
-    }
-  });
-  return { reference, medians, kept };
+  }
+  try {
+    return { median: medianOf(call ? () => answered(call) : squareRoots), kept };
+  } catch (error) {
+    return { failed: String(/** @type {any} */ (error).message ?? error) };
+  }
 }
 
 async function measureCore() {
@@ -239,16 +245,15 @@ async function measureCore() {
   // A question that fetches the module which answers everything.
   await page.goto(`${address}#hold-or-fade`);
   await page.locator("html[data-started]").waitFor();
-  const calls = timed.map(({ question, request, lots }) => ({ question, request, lots }));
-  const { reference, medians } = await page.evaluate(timeCore, calls);
+  const reference = (await page.evaluate(timeCore, null)).median ?? Number.NaN;
+  console.log(`The reference is a loop of 10,000 square roots and divisions in JavaScript: ${shown(reference)}.`);
+  const row = table(["core in the browser, one answer", "median", "× reference", "share of bound"], timed.length);
+  for (const { name, question, request, lots, bound } of timed) {
+    const { median, failed } = await page.evaluate(timeCore, { question, request, lots });
+    if (median === undefined) row(name, String(failed));
+    else row(name, shown(median), (median / reference).toFixed(2), bound ? beside(median, bound) : "");
+  }
   await browser.close();
-  const rows = timed.map(({ name, bound }, index) => {
-    const median = medians[index];
-    if (typeof median === "string") return [name, median, "", ""];
-    return [name, shown(median), (median / reference).toFixed(2), bound ? beside(median, bound) : ""];
-  });
-  print([["core in the browser, one answer", "median", "× reference", "share of bound"], ...rows]);
-  console.log(`The reference is a loop of 10,000 square roots and divisions in JavaScript: ${shown(reference)}.\n`);
 }
 
 /**
@@ -305,29 +310,8 @@ async function measureEdits() {
   // Without the display's beat, what is left is the page's own work.
   const freely = await launch(["--disable-frame-rate-limit", "--disable-gpu-vsync"]);
   const atSixtyHertz = await launch([]);
-  const rows = [];
-  for (const { id: question } of questions) {
-    try {
-      const plain = await timeEdits(freely, question, 1);
-      const slow = await timeEdits(freely, question, SLOWDOWN);
-      const seen = await timeEdits(atSixtyHertz, question, 1);
-      rows.push([
-        question,
-        shown(plain.median),
-        shown(plain.p95),
-        beside(plain.p95, BOUND_MS.edit),
-        shown(slow.median),
-        shown(slow.p95),
-        beside(slow.p95, BOUND_MS.slow_edit),
-        `${(seen.p95 / FRAME_MS).toFixed(2)} frames`,
-      ]);
-    } catch (error) {
-      console.log(`${question} could not be measured: ${String(/** @type {any} */ (error).message).split("\n")[0]}`);
-    }
-  }
-  await Promise.all([freely.close(), atSixtyHertz.close()]);
   const slowly = `${SLOWDOWN}× slower`;
-  print([
+  const row = table(
     [
       "edit to painted",
       "median",
@@ -338,8 +322,28 @@ async function measureEdits() {
       "share of bound",
       "at 60 Hz, p95",
     ],
-    ...rows,
-  ]);
+    questions.length,
+  );
+  for (const { id: question } of questions) {
+    try {
+      const plain = await timeEdits(freely, question, 1);
+      const slow = await timeEdits(freely, question, SLOWDOWN);
+      const seen = await timeEdits(atSixtyHertz, question, 1);
+      row(
+        question,
+        shown(plain.median),
+        shown(plain.p95),
+        beside(plain.p95, BOUND_MS.edit),
+        shown(slow.median),
+        shown(slow.p95),
+        beside(slow.p95, BOUND_MS.slow_edit),
+        `${(seen.p95 / FRAME_MS).toFixed(2)} frames`,
+      );
+    } catch (error) {
+      row(question, `could not be measured: ${String(/** @type {any} */ (error).message).split("\n")[0]}`);
+    }
+  }
+  await Promise.all([freely.close(), atSixtyHertz.close()]);
 }
 
 /**
@@ -372,7 +376,7 @@ async function measureFrames() {
     `${address}#which-position/1j.${Buffer.from(JSON.stringify({ s: sixPositions })).toString("base64url")}`,
   );
   await page.getByText("varied in").waitFor();
-  const number = page.getByRole("main").getByRole("spinbutton").first();
+  const number = page.getByRole("main").getByRole("spinbutton", { name: "Drag area, CdA" }).first();
   const frames = [];
   for (const key of ["ArrowUp", "ArrowDown", "ArrowUp", "ArrowDown", "ArrowUp"]) {
     await number.press(key);
@@ -382,16 +386,13 @@ async function measureFrames() {
   await browser.close();
   frames.sort((a, b) => a - b);
   const p95 = quantile(frames, 0.95);
-  print([
-    ["frames while draws are counted", "median", "p95", "longest", "p95, share of a frame"],
-    [
-      `${frames.length} frames`,
-      shown(quantile(frames, 0.5)),
-      shown(p95),
-      shown(frames[frames.length - 1]),
-      (p95 / FRAME_MS).toFixed(2),
-    ],
-  ]);
+  table(["frames while draws are counted", "median", "p95", "longest", "p95, share of a frame"], 1)(
+    `${frames.length} frames`,
+    shown(quantile(frames, 0.5)),
+    shown(p95),
+    shown(frames[frames.length - 1]),
+    (p95 / FRAME_MS).toFixed(2),
+  );
 }
 
 /** Runs in the page: milliseconds from a file to its columns, the worker's start and its module included. @returns {Promise<number>} */
@@ -419,17 +420,17 @@ async function measureReading() {
   await page.evaluate(() =>
     document.body.append(Object.assign(document.createElement("input"), { id: "ride", type: "file" })),
   );
-  const rows = [];
-  for (const kind of ["fit", "gpx", "tcx", "csv"]) {
+  const kinds = ["fit", "gpx", "tcx", "csv"];
+  const row = table(["100,000 records read", "first", "median of 3", "share of bound"], kinds.length);
+  for (const kind of kinds) {
     await page.setInputFiles("#ride", `${process.env.FASTERBY_RIDES ?? "target/xtask/made-rides"}/ride.${kind}`);
     const cold = await page.evaluate(readingTime);
     const times = [];
     for (let time = 0; time < 3; time += 1) times.push(await page.evaluate(readingTime));
     times.sort((a, b) => a - b);
-    rows.push([kind, shown(cold), shown(times[1]), beside(times[1], BOUND_MS.reading)]);
+    row(kind, shown(cold), shown(times[1]), beside(times[1], BOUND_MS.reading));
   }
   await browser.close();
-  print([["100,000 records read", "first", "median of 3", "share of bound"], ...rows]);
 }
 
 await measureCore();

@@ -232,6 +232,38 @@ for (const [what, habits] of /** @type {[string, Habits][]} */ ([
   }
 }
 
+test("a link that is opened after the old files are deleted keeps its numbers over Reload", async ({
+  page,
+  baseURL,
+}) => {
+  const { first, second } = await twoVersions(String(baseURL));
+  const server = await serve(first);
+  await page.goto(`${server.address}#which-position`);
+  await started(page);
+  const drag = page.getByRole("main").locator('[data-path*="cda_m2"]').first();
+  await drag.fill("0.27");
+  await drag.press("Tab");
+  await expect.poll(() => page.url()).toContain("which-position/");
+  const { hash } = new URL(page.url());
+
+  await page.evaluate(() => localStorage.clear());
+  await page.goto("about:blank");
+  await page.goto(`${server.address}#power-or-drag`);
+  await started(page);
+  server.change(second);
+  await page.evaluate((link) => {
+    location.hash = link;
+  }, hash);
+  await expect(page.locator("#notice")).toContainText(NEWER["en-GB"]);
+  await page.locator("#notice button").first().click();
+
+  await expect(page.locator("html")).toHaveAttribute("data-script", "second");
+  await started(page);
+  await expect(page.locator("#host")).toHaveAttribute("data-question", "which-position");
+  await expect(page.getByRole("main").locator('[data-path*="cda_m2"]').first()).toHaveValue("0.270");
+  await server.stop();
+});
+
 test("a fold whose scripts were deleted says so in its place", async ({ page, baseURL }) => {
   const { first, second } = await twoVersions(String(baseURL));
   const server = await serve(first);

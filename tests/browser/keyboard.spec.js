@@ -148,3 +148,15 @@ test("a term shows its sentence by a key, and Escape takes it away and leaves th
   await expect(page.locator(".meaning:popover-open")).toHaveCount(0);
   await expect(term).toBeFocused();
 });
+
+test("± and tries explain themselves beside Your numbers", async ({ page }) => {
+  await openQuestion(page, "finish-time");
+  await page.locator(".known").getByRole("button", { name: "±" }).press("Enter");
+  await expect(page.locator(".meaning:popover-open")).toHaveText(
+    "The truth lies within ± two times in three, and within twice that 19 times in 20.",
+  );
+  await page.locator(".known").getByRole("button", { name: "tries" }).press("Enter");
+  await expect(page.locator(".meaning:popover-open")).toHaveText(
+    "In each try, all your numbers vary at random within their ±.",
+  );
+});

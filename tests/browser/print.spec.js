@@ -1,12 +1,17 @@
 // @ts-check
-/** On paper: the sentence with its numbers, the answer and the chart, dark on white, on one page or two. */
+/** On paper: the sentence with its numbers, the answer and the chart, dark on white, on one page. */
 
 import { expect, number, openQuestion, test } from "./support/page.js";
 import { questions } from "./support/questions.js";
 
-const MOST_PAGES = 2;
 /** Of 255, for each of red, green and blue. */
 const DARK = 110;
+
+/** How many pages it takes. @param {import("@playwright/test").Page} page */
+async function pagesOf(page) {
+  const pdf = (await page.pdf({ format: "A4" })).toString("latin1");
+  return pdf.match(/\/Type\s*\/Page\b(?!s)/g)?.length ?? 0;
+}
 
 test("every question is printed whole", async ({ page }) => {
   for (const { id, title, number: given } of questions) {
@@ -22,12 +27,37 @@ test("every question is printed whole", async ({ page }) => {
       expect(await page.locator("svg.chart").first().locator("path").count()).toBeGreaterThan(0);
       for (const part of [".tools", ".questions", ".bar"]) await expect(page.locator(part).first()).toBeHidden();
 
-      const pdf = (await page.pdf({ format: "A4" })).toString("latin1");
-      const pages = pdf.match(/\/Type\s*\/Page\b(?!s)/g)?.length ?? 0;
-      expect(pages).toBeGreaterThanOrEqual(1);
-      expect(pages).toBeLessThanOrEqual(MOST_PAGES);
+      expect(await pagesOf(page)).toBe(1);
     });
   }
+});
+
+for (const locale of ["de-DE", "fr-FR"]) {
+  test.describe(`in ${locale}`, () => {
+    test.use({ locale });
+
+    test("a question takes no more than one page", async ({ page }) => {
+      for (const { id } of questions) {
+        await openQuestion(page, id);
+        expect(await pagesOf(page), id).toBe(1);
+      }
+    });
+  });
+}
+
+test("next gain's paper names every change with its size, its chance and what it takes, and how often each event is ridden", async ({
+  page,
+}) => {
+  await openQuestion(page, "next-gain");
+  const lists = page.getByRole("region", { name: "The changes" });
+  await expect(lists).toBeHidden();
+
+  await page.emulateMedia({ media: "print" });
+  await page.evaluate(() => dispatchEvent(new Event("beforeprint")));
+
+  await expect(lists.getByRole("listitem")).toHaveCount(12);
+  await expect(lists).toContainText("Close-fitting clothing: Drag area, by a share −3.9 % ± 2 %; 70 % · 150");
+  await expect(lists).toContainText("25 miles × 1");
 });
 
 test("what is read in the dark is printed dark on white", async ({ page }) => {

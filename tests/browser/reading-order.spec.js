@@ -133,7 +133,7 @@ test("by keyboard alone one goes to another question, changes a number, opens th
   await page.keyboard.press("Control+z");
   await expect.poll(() => answerText(page)).toBe(before);
 
-  await tabTo(".known button");
+  await tabTo(".known > button");
   await page.keyboard.press("Enter");
   const sheet = page.getByRole("complementary", { name: "Your numbers" });
   await expect(sheet).toBeVisible();

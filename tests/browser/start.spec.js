@@ -152,6 +152,8 @@ test.describe("without JavaScript", () => {
     const plain = page.locator("noscript .plain");
     await expect(plain).toBeVisible();
     await expect(plain).toContainText("It needs JavaScript for that");
-    await expect(plain).toContainText("For most riders on a flat road in still air, ten percent more power is faster");
+    await expect(plain.locator("[lang=de]")).toContainText("Dafür braucht sie JavaScript");
+    await expect(plain.locator("[lang=fr]")).toContainText("Il lui faut JavaScript");
+    await expect(plain).toContainText("On a flat road in still air more power is faster by a few seconds in an hour");
   });
 });

@@ -38,7 +38,7 @@ async function unfold(page) {
 /** Everything that is said on a page and in its sheet, as words alone. @param {Page} page */
 async function saidOn(page) {
   await unfold(page);
-  const opener = page.locator(".known button:visible");
+  const opener = page.locator(".known > button:visible");
   if (await opener.count()) {
     if (await page.locator("#sheet").isHidden()) await opener.first().click();
     await expect(page.locator("#sheet .sheet-group").first()).toBeVisible();
@@ -168,7 +168,7 @@ test("another language is chosen without losing a number or a step of undo, and 
 
 test("the sheet follows another language while it is open", async ({ page }) => {
   await open(page);
-  await page.locator(".known button").click();
+  await page.locator(".known > button").click();
   await speak(page, "Français");
   await page.keyboard.press("Escape");
   await expect(page.getByRole("complementary", { name: "Tes chiffres" })).toBeVisible();

@@ -260,7 +260,13 @@ fn a_turn_stays_as_long_where_the_course_is_stretched() {
     let scenario: Scenario = serde_json::from_value(at(10_000.0, true)).expect("a scenario");
     let stretched = scenario.course().scaled_to(80_000.0);
     assert!((stretched.distance_m() - 80_000.0).abs() < 1e-6);
-    assert!((stretched.segments[1].length_m - 5.0 * std::f64::consts::PI).abs() < SAME);
+    let turn_m = 5.0 * std::f64::consts::PI;
+    assert!((stretched.segments[1].length_m - turn_m).abs() < SAME);
+
+    // A turn that would be most of the way shrinks with it.
+    let tiny = scenario.course().scaled_to(20.0);
+    assert!((tiny.distance_m() - 20.0).abs() < 1e-6);
+    assert!(tiny.segments[1].length_m < 0.1 * turn_m);
 }
 
 /// What the quick time_model says a turn costs is read off one relaxation; a seventh is less than a radius is known.

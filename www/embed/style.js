@@ -14,7 +14,7 @@ const MEDIA_REM_PX = 16;
 /** What a place needs beyond the page's style. The chances get longer once draws are there; they have room for that. */
 const OWN = `
 .${GROUND} { padding: var(--faster-by-padding, 1.25rem); min-height: inherit; text-align: start; direction: ltr; }
-.known button, .about { display: none; }
+.known > button, .about { display: none; }
 .num[data-fixed] { padding: 0; background: none; border-bottom-color: transparent; cursor: auto; }
 .num[data-fixed]::after { display: none; }
 .num[data-fixed] select { padding-right: 0; opacity: 1; color: inherit; cursor: auto; }

@@ -15,8 +15,8 @@ import { questionList } from "./rail.js";
 
 /** Tools that a narrow screen finds in its menu, and what they are called there. */
 const IN_MENU = /** @type {const} */ ([
-  ["units", "units_and_language"],
-  ["saved", "save_and_open"],
+  ["units", "unitsAndLanguage"],
+  ["saved", "saveAndOpen"],
   ["redo", "redo"],
   ["print", "print"],
   ["help", "help"],
@@ -84,7 +84,7 @@ export function createBar({ store, questions }, tools, go) {
         if (button.dataset.tool === "redo") button.disabled = !store.canRedo();
         if (button.dataset.tool !== "units") continue;
         setText(button, unitsInBrief(units));
-        set(button, { "aria-label": say("units_now", { units: unitsInBrief(units) }) });
+        set(button, { "aria-label": say("unitsNow", { units: unitsInBrief(units) }) });
       }
     },
   };

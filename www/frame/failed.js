@@ -16,20 +16,20 @@ export async function sayItFailed(error) {
   const message = error instanceof Error ? error.message : String(error);
   const words = startWords(language());
   const there = await serverHas();
-  const opened = say.has("failed.not_loaded");
+  const opened = say.has("failed.notLoaded");
   const loading =
     there === "other"
       ? words.newer
       : there === "this"
         ? words.incomplete
         : opened
-          ? say("failed.not_loaded")
+          ? say("failed.notLoaded")
           : words.unreachable;
-  const why = typeof WebAssembly === "undefined" && opened ? say("failed.no_wasm") : loading;
+  const why = typeof WebAssembly === "undefined" && opened ? say("failed.noWasm") : loading;
   showFailure(
     {
       title: words.title,
-      lines: [why, opened ? say("failed.browser_says", { message }) : message],
+      lines: [why, opened ? say("failed.browserSays", { message }) : message],
       reload: words.reload,
     },
     reload,

@@ -1,7 +1,6 @@
 // @ts-check
 /** What the fields of a scenario are called on the page, and what the page says when one of them is refused. */
 
-import { decimalMark } from "../parts/number-text.js";
 import { fieldKey } from "../state/scenario.js";
 import { fewestDigitsFor, fromDisplay, isSi, number, plusMinus, quantity, toDisplay } from "../units.js";
 import { book } from "../words/index.js";
@@ -50,7 +49,7 @@ export function usualRangeWords(path, min, max, units) {
 /** The sentence for a value outside its range. @param {string} path @param {number} min @param {number} max @param {Units} units */
 export function outsideWords(path, min, max, units) {
   return say("error.outside", {
-    label: labelOf(path) || say("error.this_number"),
+    label: labelOf(path) || say("error.thisNumber"),
     range: rangeWords(path, min, max, units),
   });
 }
@@ -65,9 +64,9 @@ export function errorWords({ kind, field, text, values, min, max }, units) {
   if (kind === "broken") return say("error.broken");
   switch (text) {
     case "unknown_field":
-      return say("error.unknown_field", { name: lastPart });
+      return say("error.unknownField", { name: lastPart });
     case "wrong_type":
-      return say("error.wrong_type", { name: label || lastPart });
+      return say("error.wrongType", { name: label || lastPart });
     case "missing":
       if (label) return say("error.missing", { name: label });
       break;
@@ -104,14 +103,6 @@ function nameOf(path) {
   const label = labelOf(path);
   return label ? say("error.named", { label }) : path;
 }
-
-/** What the default of a field rests on, as the core notes it. @param {{ key: string, note: string }} field */
-export function noteOf({ key, note }) {
-  return decimals(core.found(`note.${key}`, note));
-}
-
-/** The decimal points of a fixed text as the reader's marks. @param {string} text */
-const decimals = (text) => text.replace(/(\d)\.(?=\d)/g, `$1${decimalMark()}`);
 
 /** @param {string} text */
 function capital(text) {

@@ -25,6 +25,8 @@ export function createNavigation({ store, defaults, exists, withScenario, onLink
   /** @type {ReturnType<typeof setTimeout> | undefined} */
   let timer;
   let latest = 0;
+  /** What the page holds while the address is of a link whose question could not be fetched; it stays there for a reload. @type {State | undefined} */
+  let unopened;
 
   /** The hash for what is on the page now. @param {State} [state] */
   function currentHash({ question, scenario, with: details } = store.get()) {
@@ -35,6 +37,7 @@ export function createNavigation({ store, defaults, exists, withScenario, onLink
   }
 
   async function write() {
+    if (unopened === store.get()) return;
     const turn = ++latest;
     const hash = await currentHash();
     if (turn === latest && (hash !== location.hash || !history.state?.ours))
@@ -45,14 +48,25 @@ export function createNavigation({ store, defaults, exists, withScenario, onLink
   async function open(hash) {
     const question = questionOf(hash);
     if (!question) return;
-    if (!exists(question)) return onTrouble(say("no_such_question", { name: question.slice(0, 40) }));
+    if (!exists(question)) return onTrouble(say("noSuchQuestion", { name: question.slice(0, 40) }));
+    const linked = await read(hash);
+    if (!linked) return store.go(question);
     try {
-      const linked = await decode(hash, defaults);
-      if (linked) await onLink(linked);
-      else store.go(question);
-    } catch (error) {
-      onTrouble(error instanceof LinkError ? say("link.refused", { why: error.message }) : say("link.not_read"));
+      await onLink(linked);
+    } catch {
+      // Whoever shows the question says that it could not be fetched.
       store.go(question);
+      unopened = store.get();
+    }
+  }
+
+  /** What a link holds; nothing where it holds nothing, or cannot be read. @param {string} hash */
+  async function read(hash) {
+    try {
+      return await decode(hash, defaults);
+    } catch (error) {
+      onTrouble(error instanceof LinkError ? say("link.refused", { why: error.message }) : say("link.notRead"));
+      return null;
     }
   }
 

@@ -83,7 +83,7 @@ export function createNotice(host, store) {
         },
         action.label,
       );
-    const away = h("button", { type: "button", "aria-label": say("close_message"), onclick: close }, say("close"));
+    const away = h("button", { type: "button", "aria-label": say("closeMessage"), onclick: close }, say("close"));
     host.hidden = false;
     host.replaceChildren(h("span", {}, message), ...(act ? [act] : []), away);
     shown_ms = action ? SHOWN_MS.act : SHOWN_MS.read;

@@ -8,7 +8,7 @@ const say = book("page");
 
 /** @returns {{ sentence: () => string }} */
 export function keepOffline() {
-  /** @type {"offline.newer" | "offline.kept" | "offline.not_kept" | null} */
+  /** @type {"offline.newer" | "offline.kept" | "offline.notKept" | null} */
   let state = null;
   if (serviceWorker && /^https?:$/.test(location.protocol) && "serviceWorker" in navigator) {
     navigator.serviceWorker.register(serviceWorker).then(
@@ -24,7 +24,7 @@ export function keepOffline() {
         );
       },
       () => {
-        state = "offline.not_kept";
+        state = "offline.notKept";
       },
     );
   }

@@ -44,7 +44,7 @@ export async function openReading(storage) {
       try {
         await speak(wanted);
       } catch {
-        const { message, action } = await whyLost(say("language_lost"));
+        const { message, action } = await whyLost(say("languageLost"));
         return page.notify(message, action);
       }
       document.documentElement.lang = languageTag();

@@ -30,7 +30,7 @@ export function createWork({ store, filler, check, notify, questions }, storage,
   let lastIsOnly = false;
   const said = new Set();
 
-  /** Says something once a visit. @param {"work.newer" | "work.not_kept" | "work.other_tab"} what */
+  /** Says something once a visit. @param {"work.newer" | "work.notKept" | "work.otherTab"} what */
   function sayOnce(what) {
     if (said.has(what)) return;
     said.add(what);
@@ -46,7 +46,7 @@ export function createWork({ store, filler, check, notify, questions }, storage,
     if (!changed || (lastIsOnly && state.from_link)) return;
     const outcome = storage.keepLast(state);
     if (outcome.done) return;
-    sayOnce(outcome.because === "newer-layout" ? "work.newer" : "work.not_kept");
+    sayOnce(outcome.because === "newer-layout" ? "work.newer" : "work.notKept");
   }
 
   /**
@@ -123,8 +123,8 @@ export function createWork({ store, filler, check, notify, questions }, storage,
   });
   addEventListener("pagehide", keep);
   storage.onOtherTab(({ what, name }) => {
-    if (what === "last") sayOnce("work.other_tab");
-    else notify(say("work.other_tab_saved", { name: name ?? "" }));
+    if (what === "last") sayOnce("work.otherTab");
+    else notify(say("work.otherTabSaved", { name: name ?? "" }));
   });
 
   return {
@@ -136,7 +136,7 @@ export function createWork({ store, filler, check, notify, questions }, storage,
       const refused = adopt(last);
       if (refused) {
         storage.keepRecent(last);
-        notify(say("work.last_unusable", { why: refused }));
+        notify(say("work.lastUnusable", { why: refused }));
       } else if (last.from_link) {
         store.replace({ ...store.get(), from_link: true }, { undoable: false });
       }
@@ -164,10 +164,10 @@ export function createWork({ store, filler, check, notify, questions }, storage,
       const hadOwn = ![filler.defaults(), filler.metricDefaults()].some((fresh) => same(own.scenario, fresh));
       if (hadOwn && !storage.keepRecent(own).done) {
         lastIsOnly = !own.from_link;
-        sayOnce("work.not_kept");
+        sayOnce("work.notKept");
       }
       if (hadOwn)
-        notify(say(otherDefaults ? "link.opened_changed" : "link.opened"), {
+        notify(say(otherDefaults ? "link.openedChanged" : "link.opened"), {
           label: say("link.back"),
           run: own.from_link ? bringBackOwn : store.undo,
         });

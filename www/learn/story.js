@@ -54,7 +54,7 @@ export function create(host, tools) {
     html(
       "div",
       { class: "step passage" },
-      html("p", {}, words("coda", { yourNumbers: page("your_numbers") })),
+      html("p", {}, words("coda", { yourNumbers: page("yourNumbers") })),
       citations(SOURCES),
     ),
   );

@@ -23,7 +23,7 @@ const QUESTION = "power-or-drag";
 const TAKEN_ALONG = ["power_w", "cda_m2", "power_change", "cda_change"];
 
 /** What the page calls its own things. */
-const called = () => ({ undo: page("undo"), yourNumbers: page("your_numbers") });
+const called = () => ({ undo: page("undo"), yourNumbers: page("yourNumbers") });
 
 /** When which of the two wins, in three rows. */
 function summary() {

@@ -32,7 +32,7 @@ export function answer() {
   const claim = html("span", { class: "claim" });
   const figure = html("b");
   const unit = html("span", { class: "unit" });
-  // Plain text: a term that explains itself made WebKit lay out this part without end.
+  // Plain text: a term that explains itself made WebKit lay out this part without end; ± is explained under the sentence.
   const spread = html("span", { class: "pm" });
   const odds = html("span", { class: "odds" });
   const whole = html(

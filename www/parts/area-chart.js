@@ -261,13 +261,13 @@ function readStack(at, { xs, parts, whole = words("chart.whole") }, formatX, for
   const sum = values.reduce((total, { y }) => total + Math.max(0, y), 0);
   const told = [...values].sort((a, b) => b.y - a.y).filter(({ y }) => y > 0);
   return {
-    spoken: words("chart.read_whole", {
+    spoken: words("chart.readWhole", {
       x: formatX(at),
       sum: formatY(sum),
       whole,
       parts: told.map(({ part, y }) => `${part.name} ${formatY(y)}`).join(", "),
     }),
-    words: words.parts("chart.read_whole", {
+    words: words.parts("chart.readWhole", {
       x: html("b", {}, formatX(at)),
       sum: html("b", {}, formatY(sum)),
       whole,

@@ -42,7 +42,7 @@ export function folds(list) {
         } catch {
           // What could not be fetched is tried again when the fold is opened again.
           filled = false;
-          body.replaceChildren(words("part_lost"));
+          body.replaceChildren(words("partLost"));
         }
       }
       fold.onToggle?.(details.open);

@@ -36,6 +36,9 @@ function markOf(tag) {
   return mark;
 }
 
+/** A fixed text with the decimal mark of its numbers as the reader wants it. @param {string} text */
+export const inReadersMark = (text) => text.replace(/(\d)[.,](?=\d)/g, `$1${decimalMark()}`);
+
 /** Half goes away from zero, for gains and losses alike. @param {number} value @param {number} [digits] */
 export function round(value, digits = 0) {
   const scale = 10 ** digits;

@@ -106,7 +106,7 @@ export function numberField({ label, path, meaning = null, signed = false, kind 
     set(element, { "data-known": shown.known ?? null });
     const spoken = [
       `${valueText(shown.value, extraDecimals)} ${shown.unitWords ?? shown.unit ?? ""}`.trim(),
-      sd === null ? "" : words("spoken.plus_or_minus", { sd }),
+      sd === null ? "" : words("spoken.plusOrMinus", { sd }),
       shown.known ? words(`spoken.${shown.known}`) : "",
     ]
       .filter(Boolean)
@@ -144,9 +144,9 @@ export function numberField({ label, path, meaning = null, signed = false, kind 
     if ((min === undefined || value >= min) && (max === undefined || value <= max)) return null;
     const complaint =
       min === undefined
-        ? words("number.at_most", { label, max: withUnit(/** @type {number} */ (max)) })
+        ? words("number.atMost", { label, max: withUnit(/** @type {number} */ (max)) })
         : max === undefined
-          ? words("number.at_least", { label, min: withUnit(min) })
+          ? words("number.atLeast", { label, min: withUnit(min) })
           : words("number.range", { label, min: valueText(min, extraFor(min)), max: withUnit(max) });
     return Number.isFinite(shown.value)
       ? words("number.still", { complaint, value: valueText(shown.value) })
@@ -165,9 +165,9 @@ export function numberField({ label, path, meaning = null, signed = false, kind 
   /** @param {Reading} reading */
   function complaintAbout(reading) {
     if (reading.wrong === "other-unit")
-      return words("number.other_unit", { label, unit: shown.unitWords ?? shown.unit ?? "" });
+      return words("number.otherUnit", { label, unit: shown.unitWords ?? shown.unit ?? "" });
     if (reading.value === undefined)
-      return words(kind === "time" ? "number.needs_time" : "number.needs_number", { label });
+      return words(kind === "time" ? "number.needsTime" : "number.needsNumber", { label });
     return outOfRange(reading.value);
   }
 

@@ -25,9 +25,10 @@ export function sentence({ title, words: first, onOpen, level = 1 }) {
   const line = html("p", { class: "sentence" });
   const notes = html("div", { class: "wrongs" });
   const trouble = html("p", { class: "wrong", role: "alert", hidden: true });
-  const button = html("button", { type: "button" }, words("your_numbers"));
+  const button = html("button", { type: "button" }, words("yourNumbers"));
   const counts = KINDS.map((kind) => ({ kind, element: html("span", { hidden: true }) }));
-  const known = html("p", { class: "known" }, button, ...counts.map((count) => count.element));
+  const terms = html("span", { class: "no-print" }, ...words.parts("known.terms"));
+  const known = html("p", { class: "known" }, button, ...counts.map((count) => count.element), terms);
   const about = html("p", { class: "about" }, level === 1 ? words("about") : "");
   about.hidden = level !== 1;
   const element = html("div", { class: "ask" }, heading, about, line, notes, known);

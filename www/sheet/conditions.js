@@ -34,21 +34,21 @@ export function conditions(page) {
     humidity: numberRow(page, `${AT}relative_humidity`),
     dewPoint: numberRow(page, `${AT}dew_point_c`),
     wind: numberRow(page, `${AT}wind_speed_m_s`),
-    from: numberRow(page, `${AT}wind_from_deg`, { hint: say("wind_from_hint") }),
+    from: numberRow(page, `${AT}wind_from_deg`, { hint: say("windFromHint") }),
     roughness: numberRow(page, `${AT}roughness_length_m`),
-    shelter: numberRow(page, `${AT}shelter_factor`, { hint: say("shelter_hint") }),
+    shelter: numberRow(page, `${AT}shelter_factor`, { hint: say("shelterHint") }),
     height: numberRow(page, `${AT}wind_height_m`),
     rider: numberRow(page, `${AT}rider_height_m`),
-    error: numberRow(page, "scenario.model_error_share", { hint: say("model_error_hint") }),
+    error: numberRow(page, "scenario.model_error_share", { hint: say("modelErrorHint") }),
   };
   const everyRow = Object.values(rows);
 
   const pressureIs = h(
     "select",
     { onchange: () => changePressure(pressureIs.value) },
-    h("option", { value: "sea_level" }, say("pressure.sea_level")),
+    h("option", { value: "sea_level" }, say("pressure.seaLevel")),
     h("option", { value: "course" }, say("pressure.course")),
-    h("option", { value: NOT_KNOWN }, say("pressure.not_known")),
+    h("option", { value: NOT_KNOWN }, say("pressure.notKnown")),
   );
   const altitudeFrom = h(
     "select",
@@ -62,8 +62,8 @@ export function conditions(page) {
   const moisture = h(
     "select",
     { onchange: () => swap("relative_humidity", "dew_point_c", moisture.value === "dew_point_c") },
-    h("option", { value: "relative_humidity" }, say("moisture.relative_humidity")),
-    h("option", { value: "dew_point_c" }, say("moisture.dew_point")),
+    h("option", { value: "relative_humidity" }, say("moisture.relativeHumidity")),
+    h("option", { value: "dew_point_c" }, say("moisture.dewPoint")),
   );
   const land = h(
     "select",
@@ -133,21 +133,21 @@ export function conditions(page) {
       "div",
       {},
       rows.temperature.element,
-      labelled(say("pressure_from"), pressureIs),
+      labelled(say("pressureFrom"), pressureIs),
       rows.pressure.element,
-      labelled(say("altitude_from"), altitudeFrom),
+      labelled(say("altitudeFrom"), altitudeFrom),
       rows.altitude.element,
-      labelled(say("moisture_as"), moisture),
+      labelled(say("moistureAs"), moisture),
       rows.humidity.element,
       rows.dewPoint.element,
       rows.wind.element,
       rows.from.element,
-      labelled(say("wind_read"), windIs),
-      labelled(say("land_around"), land),
+      labelled(say("windRead"), windIs),
+      labelled(say("landAround"), land),
       rows.shelter.element,
       seldom,
       rows.error.element,
-      h("p", { class: "caution" }, say("gusts_caution")),
+      h("p", { class: "caution" }, say("gustsCaution")),
     ),
     update(state, error) {
       const now = state.scenario.conditions;

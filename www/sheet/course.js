@@ -41,12 +41,12 @@ export function course(page) {
     type: "checkbox",
     onchange: () => store.set(TURN, turns.checked ? filler.fresh("course.turn_radius_m") : undefined),
   });
-  const turnPart = h("div", {}, h("label", { class: "check" }, turns, say("turn_part")), turn.element);
+  const turnPart = h("div", {}, h("label", { class: "check" }, turns, say("turnPart")), turn.element);
   const simple = h(
     "div",
     {},
     ...rows.map((row) => row.element),
-    h("label", { class: "check" }, outAndBack, say("out_and_back")),
+    h("label", { class: "check" }, outAndBack, say("outAndBack")),
     turnPart,
   );
   const windless = h("input", {
@@ -69,7 +69,7 @@ export function course(page) {
     hint,
     text,
     wrong,
-    h("button", { type: "button", onclick: usePoints }, say("use_points")),
+    h("button", { type: "button", onclick: usePoints }, say("usePoints")),
   );
   /** @type {unknown} */
   let written;
@@ -110,14 +110,14 @@ export function course(page) {
 
   function usePoints() {
     const read = readPoints(text.value, store.get().units);
-    if ("message" in read) return complain(say("course_unchanged", { why: read.message }));
+    if ("message" in read) return complain(say("courseUnchanged", { why: read.message }));
     const { heading } = store.get().scenario.course;
     const course = { kind: "profile", points: read.points, ...(heading && { heading }) };
     const refused = check({ ...store.get().scenario, course });
-    if (refused) return complain(say("course_unchanged", { why: refused }));
+    if (refused) return complain(say("courseUnchanged", { why: refused }));
     complain("");
     store.set("scenario.course", course);
-    page.notify(say("points_used", { count: read.points.length }));
+    page.notify(say("pointsUsed", { count: read.points.length }));
   }
 
   /** @param {string} message */
@@ -129,7 +129,7 @@ export function course(page) {
 
   /** @param {State} state */
   function showPoints({ scenario, units }) {
-    hint.textContent = say("points_hint", { columns: columnWords(units) });
+    hint.textContent = say("pointsHint", { columns: columnWords(units) });
     if (written === scenario.course && document.activeElement === text) return;
     const shown = pointsText(scenario.course.points ?? [], units);
     if (written !== scenario.course || text.dataset.units !== units.distance + units.height) {
@@ -146,13 +146,13 @@ export function course(page) {
     element: h(
       "div",
       {},
-      h("label", { class: "row" }, h("span", { class: "row-label" }, say("course_as")), kind),
+      h("label", { class: "row" }, h("span", { class: "row-label" }, say("courseAs")), kind),
       simple,
       profile,
-      h("label", { class: "check" }, windless, say("wind_ignored")),
+      h("label", { class: "check" }, windless, say("windIgnored")),
       h("label", { class: "row" }, h("span", { class: "row-label" }, say("start")), start),
       startSpeed.element,
-      h("p", { class: "caution" }, say("course_caution")),
+      h("p", { class: "caution" }, say("courseCaution")),
     ),
     update(state, error) {
       const { course, start: starts } = state.scenario;

@@ -41,20 +41,20 @@ export function equipmentPart(page, at, position, cda) {
       pieces.length > 0 && h("h4", { class: "part-name" }, say("equipment")),
       ...pieces.map(({ element }) => element),
       pieces.length > 0 && h("label", { class: "row" }, h("span", { class: "row-label" }, say("worn")), worn),
-      pieces.length < MOST && h("button", { type: "button", onclick: add }, say("add_equipment")),
-      pieces.length === 0 && h("p", { class: "row-hint" }, say("equipment_hint")),
+      pieces.length < MOST && h("button", { type: "button", onclick: add }, say("addEquipment")),
+      pieces.length === 0 && h("p", { class: "row-hint" }, say("equipmentHint")),
     ],
     /** @param {Position} now */
     update(now) {
       const names = (now.equipment ?? []).map(
-        ({ name }, index) => name || say("equipment_number", { number: index + 1 }),
+        ({ name }, index) => name || say("equipmentNumber", { number: index + 1 }),
       );
       worn.replaceChildren(
         ...["", ...names.keys()].map((value) =>
           h(
             "option",
             { value: String(value) },
-            value === "" ? say("as_measured") : names[/** @type {number} */ (value)],
+            value === "" ? say("asMeasured") : names[/** @type {number} */ (value)],
           ),
         ),
       );
@@ -70,17 +70,17 @@ function pieceCard(page, position, index, piece, cda) {
   const list = `${position}.equipment`;
   const at = `${list}[${index}]`;
   const number = { number: index + 1 };
-  const name = nameInput(page, `${at}.name`, say("equipment_name", number));
+  const name = nameInput(page, `${at}.name`, say("equipmentName", number));
   const given = /** @type {const} */ (["cda_change_m2", "mass_change_kg"]).filter((key) => piece[key] !== undefined);
-  const numbers = numberRows(page, at, given, "drag", say("equipment_number", number));
-  const lapses = lapsesPart(page, `${at}.lapses`, piece.lapses, cda, say("equipment_lapses"));
+  const numbers = numberRows(page, at, given, "drag", say("equipmentNumber", number));
+  const lapses = lapsesPart(page, `${at}.lapses`, piece.lapses, cda, say("equipmentLapses"));
   const corners = tickedPart(
     {
-      label: say("equipment_corners"),
+      label: say("equipmentCorners"),
       there: piece.lateral_m_s2 !== undefined,
       onChange: (on) => store.set(`${at}.lateral_m_s2`, on ? filler.fresh("bike.lateral_m_s2") : undefined),
     },
-    () => numberRows(page, at, ["lateral_m_s2"], null, say("equipment_number", number)),
+    () => numberRows(page, at, ["lateral_m_s2"], null, say("equipmentNumber", number)),
   );
   const yaw = yawTable(page, `${at}.yaw_table`, piece.yaw_table);
 
@@ -108,7 +108,7 @@ function pieceCard(page, position, index, piece, cda) {
       h(
         "p",
         { class: "row-actions" },
-        h("button", { type: "button", "aria-label": say("remove_equipment", number), onclick: remove }, say("remove")),
+        h("button", { type: "button", "aria-label": say("removeEquipment", number), onclick: remove }, say("remove")),
       ),
     ),
     /** @param {Equipment | undefined} now */

@@ -2,6 +2,7 @@
 /** Group of the sheet: the events that count. */
 
 import { h } from "../frame/dom.js";
+import { keyedList } from "../parts/keyed-list.js";
 import { book } from "../words/index.js";
 import { findRow, updateRows } from "./groups.js";
 import { nameInput, removeButton } from "./list-parts.js";
@@ -9,7 +10,6 @@ import { numberRow } from "./number-row.js";
 
 /** @import { Page } from "../frame/page.js" */
 /** @import { Group } from "./groups.js" */
-/** @import { Row } from "./number-row.js" */
 
 const say = book("sheet");
 const ALL = "scenario.events";
@@ -25,50 +25,35 @@ export function events(page) {
       type: "button",
       onclick: () => store.set(ALL, [...store.at(ALL), { name: "", distance_m: store.at(ALL).at(-1).distance_m }]),
     },
-    say("add_event"),
+    say("addEvent"),
   );
-  /** @type {Row[]} */
-  let rows = [];
-  /** @type {ReturnType<typeof nameInput>[]} */
-  let names = [];
-
-  /** @param {number} count */
-  function build(count) {
-    names = Array.from({ length: count }, (_, index) =>
-      nameInput(page, `${ALL}[${index}].name`, say("event_name", { number: index + 1 })),
+  const pieces = keyedList(list, (index) => {
+    const number = index + 1;
+    const name = nameInput(page, `${ALL}[${index}].name`, say("eventName", { number }));
+    const row = numberRow(page, `${ALL}[${index}].distance_m`, { label: say("eventDistance", { number }) });
+    const remove = h(
+      "p",
+      { class: "row-actions" },
+      removeButton(page, ALL, index, say("remove"), say("removeEvent", { number })),
     );
-    rows = names.map((_, index) =>
-      numberRow(page, `${ALL}[${index}].distance_m`, { label: say("event_distance", { number: index + 1 }) }),
-    );
-    list.replaceChildren(
-      ...rows.map((row, index) =>
-        h(
-          "div",
-          { class: "piece" },
-          h("label", { class: "row" }, h("span", { class: "row-label" }, say("name")), names[index].input),
-          row.element,
-          count > 1 &&
-            h(
-              "p",
-              { class: "row-actions" },
-              removeButton(page, ALL, index, say("remove"), say("remove_event", { number: index + 1 })),
-            ),
-        ),
-      ),
-    );
-  }
+    const label = h("label", { class: "row" }, h("span", { class: "row-label" }, say("name")), name.input);
+    return { element: h("div", { class: "piece" }, label, row.element, remove), name, row, remove };
+  });
+  const rows = () => pieces.rows().map(({ row }) => row);
 
   return {
     title: say("group.events"),
     covers: "events",
-    element: h("div", {}, h("p", { class: "row-hint" }, say("events_hint")), list, add),
+    element: h("div", {}, h("p", { class: "row-hint" }, say("eventsHint")), list, add),
     update(state, error) {
-      const { length } = state.scenario.events;
-      if (length !== rows.length) build(length);
-      add.hidden = length >= MOST;
-      for (const name of names) name.update();
-      return updateRows(rows, state, error);
+      const shown = pieces.update(state.scenario.events.map((_, index) => String(index)));
+      add.hidden = shown.length >= MOST;
+      for (const { name, remove } of shown) {
+        name.update();
+        remove.hidden = shown.length === 1;
+      }
+      return updateRows(rows(), state, error);
     },
-    row: (path) => findRow(rows, path) ?? rows[0] ?? null,
+    row: (path) => findRow(rows(), path) ?? rows()[0] ?? null,
   };
 }

@@ -16,7 +16,7 @@ const WORDS = /** @type {const} */ ([
   "cda",
   "crr",
   "cp",
-  "w_prime",
+  "wPrime",
   "duration",
   "yaw",
   "density",
@@ -58,7 +58,7 @@ export function openHelp({ questions, offline }, openSheet) {
                 openSheet();
               },
             },
-            words("your_numbers"),
+            words("yourNumbers"),
           ),
           WORD_JOINER,
         ],
@@ -66,13 +66,13 @@ export function openHelp({ questions, offline }, openSheet) {
     ),
     h("p", {}, say("help.questions", { questions: questions.join(" ") })),
     h("h3", {}, say("help.changing")),
-    h("p", {}, say("help.how_to_change")),
+    h("p", {}, say("help.howToChange")),
     h("h3", {}, say("help.words")),
     h("dl", {}, ...WORDS.flatMap((word) => [h("dt", {}, say(`word.${word}`)), h("dd", {}, meaning(word))])),
     h("h3", {}, say("help.safely")),
     list(CAUTIONS.map((caution) => say(`caution.${caution}`))),
-    h("h3", {}, say("help.not_known")),
-    list(NOT_KNOWN.map((gap) => say(`not_known.${gap}`))),
+    h("h3", {}, say("help.notKnown")),
+    list(NOT_KNOWN.map((gap) => say(`notKnown.${gap}`))),
     h("h3", {}, say("help.where")),
     h("p", {}, say("help.nowhere", { offline })),
     ...(oneFile
@@ -80,8 +80,8 @@ export function openHelp({ questions, offline }, openSheet) {
           h(
             "p",
             {},
-            ...say.parts("help.one_file", {
-              link: h("a", { href: oneFile.href, download: "fasterby.html" }, say("help.save_one_file")),
+            ...say.parts("help.oneFile", {
+              link: h("a", { href: oneFile.href, download: "fasterby.html" }, say("help.saveOneFile")),
             }),
           ),
         ]

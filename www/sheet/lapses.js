@@ -21,25 +21,25 @@ export function lapsesPart(page, path, kinds, cda, label) {
       const several = (kinds ?? []).length > 1;
       const parts = (kinds ?? []).map((_, kind) => {
         const number = { number: kind + 1 };
-        const name = nameInput(page, `${path}[${kind}].name`, say("lapse_name", number));
+        const name = nameInput(page, `${path}[${kind}].name`, say("lapseName", number));
         names.push(name);
         const numbers = numberRows(
           page,
           `${path}[${kind}]`,
           ["share", "cda_m2"],
           "hold",
-          several ? say("lapse_number", number) : undefined,
+          several ? say("lapseNumber", number) : undefined,
         );
         return {
           rows: numbers.rows,
           elements: [
-            several && h("label", { class: "row" }, h("span", { class: "row-label" }, say("lapse_what")), name.input),
+            several && h("label", { class: "row" }, h("span", { class: "row-label" }, say("lapseWhat")), name.input),
             ...numbers.elements,
             several &&
               h(
                 "p",
                 { class: "row-actions" },
-                removeButton(page, path, kind, say("remove"), say("remove_lapse", number)),
+                removeButton(page, path, kind, say("remove"), say("removeLapse", number)),
               ),
           ],
         };
@@ -56,7 +56,7 @@ export function lapsesPart(page, path, kinds, cda, label) {
                 { ...filler.lapse(cda()), share: { value: 0.01, sd: 0.01, source: "typical" } },
               ]),
           },
-          say("add_lapse"),
+          say("addLapse"),
         );
       return {
         rows: parts.flatMap(({ rows }) => rows),

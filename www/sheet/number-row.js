@@ -1,12 +1,13 @@
 // @ts-check
 /** One input of the sheet: its value, its ±, how it is known, and what it rests on. */
 
+import notes from "fasterby-notes";
 import { boundNumber } from "../frame/bound-number.js";
 import { h } from "../frame/dom.js";
-import { labelOf, noteOf, rangeWords, usualRangeWords } from "../frame/field-words.js";
+import { labelOf, rangeWords, usualRangeWords } from "../frame/field-words.js";
 import { kindOf } from "../frame/kinds.js";
 import { uniqueId } from "../parts/html.js";
-import { numberText, readNumber } from "../parts/number-text.js";
+import { inReadersMark, numberText, readNumber } from "../parts/number-text.js";
 import { plusMinus, quantity, spreadFromDisplay, spreadToDisplay, unitOf } from "../units.js";
 import { book } from "../words/index.js";
 
@@ -20,6 +21,7 @@ import { book } from "../words/index.js";
 /** @typedef {{ path: string, element: HTMLElement, update(state: State, error: CoreError | null): boolean, focus(): void }} Row */
 
 const say = book("sheet");
+const core = book("core");
 
 const KNOWN = /** @type {const} */ (["typical", "estimated", "measured"]);
 
@@ -68,7 +70,7 @@ function spreadControls({ store }, path, label) {
     inputmode: "decimal",
     autocomplete: "off",
     placeholder: say("exact"),
-    "aria-label": say("spread_label", { label }),
+    "aria-label": say("spreadLabel", { label }),
     "aria-describedby": noteId,
     oninput: () => take(),
     onchange: () => {
@@ -79,7 +81,7 @@ function spreadControls({ store }, path, label) {
   const unit = h("span", { class: "unit", "aria-hidden": "true" });
   const known = h(
     "select",
-    { "aria-label": say("known_label", { label }), onchange: () => store.set(`${path}.source`, known.value) },
+    { "aria-label": say("knownLabel", { label }), onchange: () => store.set(`${path}.source`, known.value) },
     ...KNOWN.map((value) => h("option", { value }, say(`known.${value}`))),
   );
 
@@ -90,7 +92,7 @@ function spreadControls({ store }, path, label) {
     const { value } = readNumber(input.value, { unit: unitOf(kindOf(path), state.units).symbol, digits: 6 });
     const wrong = !empty && !(value !== undefined && value >= 0);
     note.hidden = !wrong;
-    note.textContent = wrong ? say("spread_wrong") : "";
+    note.textContent = wrong ? say("spreadWrong") : "";
     input.setAttribute("aria-invalid", String(wrong));
     if (wrong) return;
     const sd = empty ? 0 : spreadFromDisplay(kindOf(path), value ?? 0, state.units);
@@ -137,7 +139,7 @@ function evidence(page, path) {
       range: rangeWords(path, field.min, field.max, units),
       default: defaultWords(path, field, units),
       basis: basisWords(page, field),
-      note: noteOf(field),
+      note: noteOf(field.key),
     });
   }
 
@@ -149,6 +151,9 @@ function defaultWords(path, field, units) {
   const kind = kindOf(path);
   return `${quantity(kind, field.default, units)}${field.default_sd ? ` ${plusMinus(kind, field.default_sd, units)}` : ""}`;
 }
+
+/** What the default of a field rests on, as the core notes it. @param {string} key */
+const noteOf = (key) => inReadersMark(core.found(`note.${key}`, notes[key]));
 
 /** @param {Page} page @param {Field} field */
 function basisWords({ citation }, field) {

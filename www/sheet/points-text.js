@@ -70,10 +70,10 @@ export function readPoints(text, units) {
       point[field] = value;
     }
     const last = points.at(-1);
-    if (last && point.distance_m <= last.distance_m) return { message: say("line.not_beyond", { line: at }) };
+    if (last && point.distance_m <= last.distance_m) return { message: say("line.notBeyond", { line: at }) };
     points.push(/** @type {Point} */ (/** @type {unknown} */ (point)));
   }
-  return points.length < 2 ? { message: say("line.too_few") } : { points };
+  return points.length < 2 ? { message: say("line.tooFew") } : { points };
 }
 
 /** The numbers of a line. Empty cells at its end are nothing. @param {string} line */

@@ -150,7 +150,7 @@ function positionCard(page, index, position, { duplicate, remove }) {
         `${at}.power`,
         POWER.filter((key) => key in ownPower),
         "power",
-        say("in_position"),
+        say("inPosition"),
       )
     : { rows: [], elements: [] };
   const factors = position.power
@@ -158,18 +158,18 @@ function positionCard(page, index, position, { duplicate, remove }) {
     : [
         numberRow(page, `${at}.cp_factor`, {
           meaning: "power",
-          hint: say("position.cp_hint", { factor: number(0.97, { digits: 2 }), share: percent(0.03) }),
+          hint: say("position.cpHint", { factor: number(0.97, { digits: 2 }), share: percent(0.03) }),
         }),
         numberRow(page, `${at}.w_prime_factor`, { meaning: "power" }),
       ];
   const own = tickedPart(
     {
-      label: say("own_power"),
+      label: say("ownPower"),
       there: Boolean(position.power),
       onChange: (on) =>
         store.set(`${at}.power`, on ? { ...store.get().scenario.power, cp_w_prime_correlation: undefined } : undefined),
     },
-    () => ({ rows: power.rows, elements: [...power.elements, h("p", { class: "caution" }, say("tests_caution"))] }),
+    () => ({ rows: power.rows, elements: [...power.elements, h("p", { class: "caution" }, say("testsCaution"))] }),
   );
   const fade = tickedPart(
     {
@@ -185,7 +185,7 @@ function positionCard(page, index, position, { duplicate, remove }) {
   );
   const filmed = tickedPart(
     {
-      label: say("fade_tested"),
+      label: say("fadeTested"),
       there: Boolean(position.fade_test),
       onChange: (on) =>
         store.setAll([
@@ -200,7 +200,7 @@ function positionCard(page, index, position, { duplicate, remove }) {
         ["first_third_cda_m2", "last_third_cda_m2", "test_s"],
         "hold",
       );
-      return { rows, elements: [...elements, h("p", { class: "row-hint" }, say("fade_test_hint"))] };
+      return { rows, elements: [...elements, h("p", { class: "row-hint" }, say("fadeTestHint"))] };
     },
   );
   const lapses = lapsesPart(page, `${at}.lapses`, position.lapses, cda, say("position.lapses"));
@@ -225,7 +225,7 @@ function positionCard(page, index, position, { duplicate, remove }) {
     { class: "position" },
     h("summary", {}, title, ridden),
     h("label", { class: "row" }, h("span", { class: "row-label" }, say("name")), name.input),
-    h("label", { class: "check" }, ride, say("position.ride_this")),
+    h("label", { class: "check" }, ride, say("position.rideThis")),
     drag.element,
     ...factors.map((one) => one.element),
     ...own.elements,

@@ -16,13 +16,13 @@ const RESPONSE = "scenario.power.altitude_response";
 export function power(page) {
   const { store, filler } = page;
   const always = [
-    numberRow(page, "scenario.power.cp_w", { meaning: "power", hint: say("cp_hint") }),
+    numberRow(page, "scenario.power.cp_w", { meaning: "power", hint: say("cpHint") }),
     numberRow(page, "scenario.power.w_prime_j", { meaning: "power" }),
   ];
   /** @type {ReturnType<typeof optional>[]} */
   const parts = [
-    optional(say("peak_part"), ["peak_w"]),
-    optional(say("long_part"), ["long_ride_loss_share", "long_ride_from_s"], "long_ride_loss_w"),
+    optional(say("peakPart"), ["peak_w"]),
+    optional(say("longPart"), ["long_ride_loss_share", "long_ride_from_s"], "long_ride_loss_w"),
   ];
 
   const response = numberRow(page, RESPONSE, { meaning: "power" });
@@ -68,13 +68,13 @@ export function power(page) {
     element: h(
       "div",
       {},
-      h("p", {}, h("button", { type: "button", onclick: () => page.go("power-curve") }, say("from_efforts"))),
+      h("p", {}, h("button", { type: "button", onclick: () => page.go("power-curve") }, say("fromEfforts"))),
       ...always.map((row) => row.element),
       ...parts.flatMap(({ label, box, body }) => [h("label", { class: "check" }, box, label), body]),
-      h("label", { class: "check" }, loss, say("altitude_part")),
-      h("p", { class: "row-hint" }, say("altitude_hint")),
+      h("label", { class: "check" }, loss, say("altitudePart")),
+      h("p", { class: "row-hint" }, say("altitudeHint")),
       response.element,
-      h("p", { class: "caution" }, say("tests_caution")),
+      h("p", { class: "caution" }, say("testsCaution")),
     ),
     update(state, error) {
       for (const { box, body, rows, shown } of parts) {

@@ -29,7 +29,7 @@ export function riderAndBike(page) {
   );
   const rarely = RARELY.map((key) => numberRow(page, `scenario.${key}`));
   const more = h("details", { class: "more" }, h("summary", {}, say("seldom")), ...rarely.map((row) => row.element));
-  const meter = numberRow(page, METER, { hint: say("meter_hint") });
+  const meter = numberRow(page, METER, { hint: say("meterHint") });
   const there = () => page.store.at(METER) !== undefined;
   const rows = () => [...often, ...rarely, ...(there() ? [meter] : [])];
   return {

@@ -41,8 +41,8 @@ export function openSaved(page, storage, { adopt, startAfresh }) {
   );
 
   const dialog = openDialog(
-    words("save_and_open"),
-    h("p", { class: "soft" }, say(storage.available() ? "saved_here" : "not_saved_here")),
+    words("saveAndOpen"),
+    h("p", { class: "soft" }, say(storage.available() ? "savedHere" : "notSavedHere")),
     storage.available() ? form : "",
     message,
     actions,
@@ -52,7 +52,7 @@ export function openSaved(page, storage, { adopt, startAfresh }) {
       "p",
       { class: "row-actions" },
       h("button", { type: "button", onclick: exportFile }, say("export")),
-      h("button", { type: "button", onclick: () => file.click() }, say("open_file")),
+      h("button", { type: "button", onclick: () => file.click() }, say("openFile")),
       file,
     ),
     h(
@@ -65,7 +65,7 @@ export function openSaved(page, storage, { adopt, startAfresh }) {
           onclick: () => {
             startAfresh();
             dialog.close();
-            notify(say("afresh_done"), { label: words("undo"), run: store.undo });
+            notify(say("afreshDone"), { label: words("undo"), run: store.undo });
           },
         },
         say("afresh"),
@@ -84,26 +84,26 @@ export function openSaved(page, storage, { adopt, startAfresh }) {
   /** @param {boolean} replace */
   function save(replace) {
     const as = name.value.trim();
-    if (!as) return complain(say("name_first"));
+    if (!as) return complain(say("nameFirst"));
     const outcome = storage.save(as, store.get(), { replace });
     if (outcome.done) {
       complain("");
-      notify(say("saved_as", { name: as }));
+      notify(say("savedAs", { name: as }));
       showList();
     } else if (outcome.because === "full") {
-      complain(say("device_full"));
+      complain(say("deviceFull"));
     } else if (outcome.because === "newer-layout") {
-      complain(say("saved_newer", { name: as }));
+      complain(say("savedNewer", { name: as }));
     } else {
-      complain(say("saved_already", { name: as, when: when(outcome.saved_at) }), [say("replace"), () => save(true)]);
+      complain(say("savedAlready", { name: as, when: when(outcome.saved_at) }), [say("replace"), () => save(true)]);
     }
   }
 
   /** @param {string} label @param {Kept | null} kept */
   function open(label, kept) {
-    if (!kept) return complain(say("cannot_read", { name: label }));
+    if (!kept) return complain(say("cannotRead", { name: label }));
     const refused = adopt(kept);
-    if (refused) return complain(say("cannot_open", { name: label, why: refused }));
+    if (refused) return complain(say("cannotOpen", { name: label, why: refused }));
     dialog.close();
     notify(say("opened", { name: label }), { label: words("undo"), run: store.undo });
   }
@@ -114,9 +114,9 @@ export function openSaved(page, storage, { adopt, startAfresh }) {
     if (!chosen) return;
     const read = await readScenario(chosen);
     const refused = "message" in read ? read.message : adopt(read);
-    if (refused) return complain(say("file_refused", { name: chosen.name, why: refused }));
+    if (refused) return complain(say("fileRefused", { name: chosen.name, why: refused }));
     dialog.close();
-    notify(say("opened_file", { name: chosen.name }), { label: words("undo"), run: store.undo });
+    notify(say("openedFile", { name: chosen.name }), { label: words("undo"), run: store.undo });
   }
 
   function exportFile() {
@@ -135,13 +135,13 @@ export function openSaved(page, storage, { adopt, startAfresh }) {
         { class: "row-actions" },
         h(
           "button",
-          { type: "button", "aria-label": say("open_named", { name: label }), onclick: () => open(label, read()) },
+          { type: "button", "aria-label": say("openNamed", { name: label }), onclick: () => open(label, read()) },
           say("open"),
         ),
         forget &&
           h(
             "button",
-            { type: "button", "aria-label": say("remove_named", { name: label }), onclick: forget },
+            { type: "button", "aria-label": say("removeNamed", { name: label }), onclick: forget },
             say("remove"),
           ),
       ),
@@ -151,16 +151,16 @@ export function openSaved(page, storage, { adopt, startAfresh }) {
   /** @param {string} saved */
   function forget(saved) {
     complain(
-      say("remove_sure", { name: saved }),
+      say("removeSure", { name: saved }),
       [
-        say("remove_it"),
+        say("removeIt"),
         () => {
           storage.forget(saved);
           complain("");
           showList();
         },
       ],
-      [say("keep_it"), () => complain("")],
+      [say("keepIt"), () => complain("")],
     );
   }
 
@@ -183,7 +183,7 @@ export function openSaved(page, storage, { adopt, startAfresh }) {
 /** What work that a link took the place of is called: whose it is, and its title. @param {Kept} kept */
 function recentName({ from_link, scenario }) {
   const title = typeof scenario.title === "string" ? scenario.title : "";
-  const name = say(from_link ? "recent_link" : "before_link");
+  const name = say(from_link ? "recentLink" : "beforeLink");
   return title ? `${name}: \u2068${title}\u2069` : name;
 }
 

@@ -15,7 +15,7 @@ const say = book("page");
 /** @param {string} link @param {{ title: string, notify: Notify }} page */
 export async function share(link, { title, notify }) {
   const cautions = [
-    ...(location.protocol === "file:" ? [say("share.own_file")] : []),
+    ...(location.protocol === "file:" ? [say("share.ownFile")] : []),
     ...(link.length > LONG_LINK ? [say("share.long")] : []),
   ];
   if (navigator.share && matchMedia("(pointer: coarse)").matches) {

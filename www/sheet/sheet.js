@@ -33,7 +33,7 @@ export function createSheet(page, host) {
         group.element,
       ),
     );
-    const heading = h("h2", { id: "sheet-title", tabindex: -1 }, words("your_numbers"));
+    const heading = h("h2", { id: "sheet-title", tabindex: -1 }, words("yourNumbers"));
     const title = h("input", {
       type: "text",
       maxlength: 120,

@@ -24,7 +24,7 @@ export function openUnits(page, reading) {
   const { store } = page;
   const { units } = store.get();
   const dialog = openDialog(
-    words("units_and_language"),
+    words("unitsAndLanguage"),
     choice(
       say("language"),
       "language",
@@ -48,18 +48,18 @@ export function openUnits(page, reading) {
         })),
       ),
     ),
-    h("p", { class: "soft" }, say("units_lead")),
+    h("p", { class: "soft" }, say("unitsLead")),
     choice(
-      say("decimal_mark"),
+      say("decimalMark"),
       "decimal-mark",
       MARKS.map(([mark, name]) => ({
-        name: say(`decimal_mark.${name}`, { example: exampleNumber(mark) }),
+        name: say(`decimalMark.${name}`, { example: exampleNumber(mark) }),
         value: name,
         checked: mark === reading.mark(),
         choose: () => again("decimal-mark", () => reading.useMark(mark)),
       })),
     ),
-    h("p", { class: "soft" }, say("decimal_mark_hint")),
+    h("p", { class: "soft" }, say("decimalMarkHint")),
   );
 
   /** The page is made anew, and this with it; the hand stays where it was. @param {string} name @param {() => Promise<void>} change */

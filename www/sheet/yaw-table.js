@@ -41,8 +41,8 @@ export function yawTable({ store }, path, rows) {
     return input;
   };
   const inputs = (rows ?? []).map((_, row) => [
-    cell(row, "yaw_deg", say("position.yaw_cell", { row: row + 1 })),
-    cell(row, "ratio", say("position.ratio_cell", { row: row + 1 })),
+    cell(row, "yaw_deg", say("position.yawCell", { row: row + 1 })),
+    cell(row, "ratio", say("position.ratioCell", { row: row + 1 })),
   ]);
   const table =
     rows &&
@@ -55,8 +55,8 @@ export function yawTable({ store }, path, rows) {
         h(
           "tr",
           {},
-          h("th", { scope: "col" }, say("position.yaw_column")),
-          h("th", { scope: "col" }, say("position.ratio_column")),
+          h("th", { scope: "col" }, say("position.yawColumn")),
+          h("th", { scope: "col" }, say("position.ratioColumn")),
           h("th", { scope: "col" }, h("span", { class: "say" }, say("remove"))),
         ),
       ),
@@ -76,7 +76,7 @@ export function yawTable({ store }, path, rows) {
                   "button",
                   {
                     type: "button",
-                    "aria-label": say("position.remove_row", { row: row + 1 }),
+                    "aria-label": say("position.removeRow", { row: row + 1 }),
                     onclick: () =>
                       store.set(
                         path,
@@ -102,14 +102,14 @@ export function yawTable({ store }, path, rows) {
             { yaw_deg: store.at(path).at(-1).yaw_deg + 5, ratio: store.at(path).at(-1).ratio },
           ]),
       },
-      say("position.add_row"),
+      say("position.addRow"),
     );
   return {
     elements: [
       h("label", { class: "check", id: label }, box, say("position.yaw")),
       table,
       more,
-      rows && h("p", { class: "row-hint" }, ...say.parts("position.yaw_hint")),
+      rows && h("p", { class: "row-hint" }, ...say.parts("position.yawHint")),
     ],
     /** @param {YawRow[] | undefined} now */
     update(now) {

@@ -92,7 +92,7 @@ export function questionOf(hash) {
 export async function decode(hash, defaults) {
   const [question, packed] = splitOnce(hash.replace(/^#/, ""), "/");
   if (!packed) return null;
-  if (packed.length > MOST_CHARACTERS) throw new LinkError(say("link.too_long"));
+  if (packed.length > MOST_CHARACTERS) throw new LinkError(say("link.tooLong"));
   const found = /^(\d{1,4})([zj])\.([A-Za-z0-9_-]+)$/.exec(packed);
   if (!found) throw new LinkError(say("link.damaged"));
   if (Number(found[1]) > VERSION) throw new LinkError(say("link.newer"));
@@ -144,7 +144,7 @@ async function deflate(bytes) {
 
 /** @param {Uint8Array<ArrayBuffer>} bytes */
 async function inflate(bytes) {
-  if (typeof DecompressionStream === "undefined") throw new LinkError(say("link.old_browser"));
+  if (typeof DecompressionStream === "undefined") throw new LinkError(say("link.oldBrowser"));
   return through(bytes, new DecompressionStream("deflate-raw"));
 }
 
@@ -158,7 +158,7 @@ async function through(bytes, stream) {
     size += next.value.length;
     if (size > MOST_BYTES) {
       await reader.cancel();
-      throw new LinkError(say("link.too_large"));
+      throw new LinkError(say("link.tooLarge"));
     }
     chunks.push(next.value);
   }

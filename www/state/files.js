@@ -38,12 +38,12 @@ export function download(name, text) {
  * @returns {Promise<Work | { message: string }>}
  */
 export async function readScenario(file) {
-  if (file.size > MOST_BYTES) return { message: say("file_large") };
+  if (file.size > MOST_BYTES) return { message: say("fileLarge") };
   let read;
   try {
     read = readJson((await file.text()).replace(/^\ufeff/, ""));
   } catch {
-    return { message: say("file_not_json") };
+    return { message: say("fileNotJson") };
   }
   if (
     isObject(read) &&
@@ -56,6 +56,6 @@ export async function readScenario(file) {
     const { split_every_m: _, part: __, ...asked } = isObject(request.with) ? request.with : {};
     return { question, scenario: read.request.scenario, with: { [question]: isObject(own) ? own : asked } };
   }
-  if (!isObject(read) || !("fasterby" in read)) return { message: say("file_not_scenario") };
+  if (!isObject(read) || !("fasterby" in read)) return { message: say("fileNotScenario") };
   return { scenario: read };
 }

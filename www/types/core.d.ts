@@ -72,11 +72,7 @@ id: string,
 /**
  * Its English text with `{placeholders}`.
  */
-english: string, 
-/**
- * The names of its placeholders.
- */
-placeholders: Array<string>, };
+english: string, };
 
 export type Kind = "out_of_range" | "not_finite" | "wrong_type" | "unknown_field" | "missing" | "conflict" | "unknown_question" | "newer_version" | "too_large" | "impossible";
 
@@ -186,11 +182,7 @@ evidence: Evidence,
 /**
  * The key of the citation, or an empty text.
  */
-source: string, 
-/**
- * One sentence on where the default and the ranges come from.
- */
-note: string, };
+source: string, };
 
 export type Read = "abstract" | "second-hand" | "from-memory";
 
@@ -206,11 +198,7 @@ citation: string,
 /**
  * How much of it was read.
  */
-read: Read, 
-/**
- * What was taken from it.
- */
-figure: string, };
+read: Read, };
 
 export type MeanAndSd = { 
 /**
@@ -814,6 +802,10 @@ questions: Array<Question>,
  * Every field: bounds, default and its evidence.
  */
 fields: Array<Field>, 
+/**
+ * What each field's default and ranges rest on, by its key.
+ */
+notes: { [key in string]: string }, 
 /**
  * Every citation.
  */

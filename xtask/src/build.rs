@@ -183,10 +183,19 @@ fn write_types() -> Outcome {
     write(&types_file(), generated_types()?.as_bytes())
 }
 
-/// The core's bounds and citations as its module would give them: the page opens with them, before the module is there.
+/// The core's bounds and citations as its module would give them: the page opens with them, before the module is there. The notes
+/// of fields, which "Your numbers" alone shows, are a file of their own, fetched with it.
 fn write_tables() -> Outcome {
-    let tables = serde_json::to_string(&questions::tables()).map_err(|error| error.to_string())?;
-    write(&tables_file(), tables.as_bytes())
+    let mut tables =
+        serde_json::to_value(questions::tables()).map_err(|error| error.to_string())?;
+    let notes = tables["notes"].take();
+    tables.as_object_mut().map(|tables| tables.remove("notes"));
+    write(&notes_file(), notes.to_string().as_bytes())?;
+    write(&tables_file(), tables.to_string().as_bytes())
+}
+
+fn notes_file() -> PathBuf {
+    paths::kept("notes.json")
 }
 
 fn tables_file() -> PathBuf {
@@ -372,7 +381,8 @@ fn esbuild() -> Command {
         .arg(format!(
             "--alias:fasterby-tables={}",
             tables_file().display()
-        ));
+        ))
+        .arg(format!("--alias:fasterby-notes={}", notes_file().display()));
     esbuild
 }
 

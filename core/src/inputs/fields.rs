@@ -152,7 +152,9 @@ pub struct Field {
     pub evidence: Evidence,
     /// The key of the citation, or an empty text.
     pub source: &'static str,
-    /// One sentence on where the default and the ranges come from.
+    /// One sentence on where the default and the ranges come from; among the tables under `notes`.
+    #[serde(skip)]
+    #[cfg_attr(feature = "types", ts(skip))]
     pub note: &'static str,
 }
 

@@ -143,8 +143,6 @@ pub struct Sentence {
     pub id: &'static str,
     /// Its English text with `{placeholders}`.
     pub english: &'static str,
-    /// The names of its placeholders.
-    pub placeholders: &'static [&'static str],
 }
 
 /// What a function of the table takes for a placeholder of a kind.
@@ -211,8 +209,10 @@ macro_rules! messages {
         pub static MESSAGES: &[Sentence] = &[$(Sentence {
             id: only_in_tables(stringify!($id)),
             english: only_in_tables($english),
-            placeholders: &[$(only_in_tables(stringify!($name))),*],
         }),*];
+
+        #[cfg(test)]
+        const DECLARED: &[(&str, &[&str])] = &[$(($english, &[$(stringify!($name)),*])),*];
     };
 }
 
@@ -339,4 +339,25 @@ messages! {
     schedules_cut_short() = "So many blocks of weeks overlap that not every schedule was tried; a better set may fit.";
     too_many_numbers() = "These candidates change too many different numbers to compare every set of them; leave some out.";
     cannot_be_ridden_together() = "Together these changes leave a ride that cannot be ridden.";
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_sentence_holds_just_the_placeholders_that_its_function_takes() {
+        for (english, names) in DECLARED {
+            let held = english
+                .split('{')
+                .skip(1)
+                .map(|rest| rest.split('}').next().unwrap_or(rest));
+            let mut held: Vec<&str> = held.collect();
+            held.sort_unstable();
+            held.dedup();
+            let mut names = names.to_vec();
+            names.sort_unstable();
+            assert_eq!(held, names, "{english}");
+        }
+    }
 }

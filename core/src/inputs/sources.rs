@@ -25,7 +25,9 @@ pub struct Source {
     pub citation: &'static str,
     /// How much of it was read.
     pub read: Read,
-    /// What was taken from it.
+    /// What was taken from it; the page shows that where it uses it.
+    #[serde(skip)]
+    #[cfg_attr(feature = "types", ts(skip))]
     pub figure: &'static str,
 }
 

@@ -236,6 +236,22 @@ mod tests {
         }
     }
 
+    #[test]
+    fn no_schedule_does_with_less_than_the_even_spread_the_longest_together_or_any_one() {
+        let even = [block(2.0, 6.0), block(3.0, 4.0)];
+        assert_eq!(least_possible(&even, 12.0), 3.0);
+        let many = [
+            block(2.0, 6.0),
+            block(2.0, 6.0),
+            block(2.0, 6.0),
+            block(2.0, 6.0),
+        ];
+        assert_eq!(least_possible(&many, 12.0), 4.0);
+        let long = [block(2.0, 7.0), block(3.0, 8.0)];
+        assert_eq!(least_possible(&long, 12.0), 5.0);
+        assert_eq!(least_possible(&[], 12.0), 0.0);
+    }
+
     /// The hours of the fullest week when every block is tried at every week.
     fn tried_everywhere(blocks: &[Block], weeks: usize, used: &mut Vec<f64>) -> f64 {
         let Some((first, rest)) = blocks.split_first() else {

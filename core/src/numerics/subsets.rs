@@ -298,6 +298,13 @@ mod tests {
     }
 
     #[test]
+    fn numbers_too_far_apart_for_one_polynomial_are_asked_at_each() {
+        // From 1 to more than a hundred: the logarithm's half span is above 2.
+        let wide = products(1.0, &[1.5, 2.0, 0.7, 1.2, 0.9, 1.1]);
+        assert_eq!(Axis::smooth(wide.clone()), Axis::every(wide));
+    }
+
+    #[test]
     fn sets_of_some_changes_are_those_among_all() {
         let (parts, at, direct) = example();
         let of = 0b101_1010;

@@ -18,6 +18,8 @@ mod tree;
 #[cfg(feature = "all")]
 pub mod which_position;
 
+use std::collections::BTreeMap;
+
 use serde::Serialize;
 
 use crate::inputs::error::{Error, Kind};
@@ -123,6 +125,8 @@ pub struct Tables {
     pub questions: &'static [Question],
     /// Every field: bounds, default and its evidence.
     pub fields: &'static [&'static Field],
+    /// What each field's default and ranges rest on, by its key.
+    pub notes: BTreeMap<&'static str, &'static str>,
     /// Every citation.
     pub sources: &'static [Source],
     /// Every sentence that the core says, in English.
@@ -143,6 +147,7 @@ pub fn tables() -> Tables {
     Tables {
         questions: QUESTIONS,
         fields: FIELDS,
+        notes: FIELDS.iter().map(|field| (field.key, field.note)).collect(),
         sources: SOURCES,
         messages: MESSAGES,
         published: &PUBLISHED,

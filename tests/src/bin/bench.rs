@@ -13,141 +13,240 @@ use fasterby_core::scenario::Scenario;
 use fasterby_tests::altered::read_in_pieces;
 use fasterby_tests::made_rides::{csv, fit, gpx, tcx};
 use serde_json::{Value, json};
+use std::path::PathBuf;
 use std::rc::Rc;
+
+/// What is timed: a name, the bound in seconds, how many batches of how many calls, and the call.
+struct Row {
+    name: String,
+    bound_s: f64,
+    batches: usize,
+    calls: u32,
+    call: Box<dyn FnMut()>,
+}
+
+/// Batches of what is quick, and of what takes long.
+const BATCHES: usize = 31;
+const LONG_BATCHES: usize = 11;
+const HEAVY_BATCHES: usize = 3;
 
 fn main() {
     println!(
-        "{:<52}{:>12}{:>12}{:>9}",
-        "native, median of 31 batches", "measured", "bound", "ratio"
+        "{:<7}{:<52}{:>12}{:>12}{:>9}",
+        "row", "native, median of many batches", "measured", "bound", "ratio"
     );
+    let all = [
+        steady(),
+        rides(),
+        answers(),
+        draws(),
+        recordings(),
+        heaviest_requests(),
+    ];
+    let rows: Vec<Row> = all.into_iter().flatten().collect();
+    let count = rows.len();
+    for (at, row) in rows.into_iter().enumerate() {
+        measure(&format!("{}/{count}", at + 1), row);
+    }
+}
+
+fn row<T>(
+    name: impl Into<String>,
+    bound_s: f64,
+    (batches, calls): (usize, u32),
+    mut call: impl FnMut() -> T + 'static,
+) -> Row {
+    Row {
+        name: name.into(),
+        bound_s,
+        batches,
+        calls,
+        call: Box::new(move || {
+            black_box(call());
+        }),
+    }
+}
+
+fn steady() -> Vec<Row> {
     let flat = setup(&json!({}));
-    let hilly = setup(&profile(1000, 40_000.0));
-    let windy = setup(
-        &json!({"course": {"out_and_back": true, "bearing_deg": 40.0}, "conditions": {"wind_speed_m_s": 4.0}}),
-    );
-    let shape = DragShape::default();
-    let calm = Stretch::new(&flat.machine, &shape, 1.2, RoadWind::default(), slope(0.0));
+    let calm = (RoadWind::default(), slope(0.0));
     let crosswind = RoadWind {
         head_m_s: 2.0,
         cross_m_s: 1.5,
     };
-    let crossed = Stretch::new(&flat.machine, &shape, 1.2, crosswind, slope(0.01));
+    [
+        ("steady speed, calm", calm),
+        ("steady speed, crosswind and hill", (crosswind, slope(0.01))),
+    ]
+    .into_iter()
+    .map(|(name, (wind, grade))| {
+        // Kept for as long as the program runs, so that the call holds the stretch alone.
+        let machine = Box::leak(Box::new(flat.machine));
+        let shape = Box::leak(Box::new(DragShape::default()));
+        let stretch = Stretch::new(machine, shape, 1.2, wind, grade);
+        let mut next_w = changing_w();
+        row(name, 150e-9, (BATCHES, 1000), move || {
+            stretch.speed_m_s(next_w(), 0.25)
+        })
+    })
+    .collect()
+}
+
+/// Another power at each call, so that nothing is known before.
+fn changing_w() -> impl FnMut() -> f64 {
     let mut watts = 100.0;
-    let mut next_w = move || {
+    move || {
         watts = if watts > 400.0 { 100.0 } else { watts + 1.0 };
         watts
-    };
-    row("steady speed, calm", 150e-9, 1000, || {
-        calm.speed_m_s(next_w(), 0.25)
-    });
-    row("steady speed, crosswind and hill", 150e-9, 1000, || {
-        crossed.speed_m_s(next_w(), 0.25)
-    });
-    row("finish time, flat, standing start", 100e-6, 20, || {
-        ride_s(&flat, next_w())
-    });
-    row("finish time, windy out and back", 100e-6, 20, || {
-        ride_s(&windy, next_w())
-    });
-    row("finish time, 1,000 points", 100e-6, 5, || {
-        ride_s(&hilly, next_w())
-    });
-    row("best even effort, flat", 2e-3, 5, || even_s(&flat));
-    row("best even effort, 1,000 points", 2e-3, 5, || even_s(&hilly));
-    for (question, how, with) in questions() {
-        let request = json!({ "scenario": demo(), "with": with }).to_string();
-        row(&format!("ask {question}{how}"), 16e-3, 3, || {
-            answered(question, &request)
-        });
-    }
-    let twenty =
-        json!({ "scenario": demo(), "with": { "candidates": twenty_candidates() } }).to_string();
-    row("next gain, 20 candidates, 4 events", 300e-3, 1, || {
-        answered("next-gain", &twenty)
-    });
-    let drawn = json!({ "draws": 10_000, "effort": { "kind": "power", "power_w": 250.0 } });
-    let hundred = json!({ "scenario": profile(100, 40_000.0), "with": drawn }).to_string();
-    row(
-        "10,000 draws, power or drag, 100 segments",
-        150e-3,
-        1,
-        || answered("power-or-drag", &hundred),
-    );
-    let simple = json!({ "scenario": demo(), "with": drawn }).to_string();
-    let six = json!({ "scenario": six_positions(), "with": { "draws": 10_000 } }).to_string();
-    row(
-        "10,000 draws, six positions, four events",
-        300e-3,
-        1,
-        || answered("which-position", &six),
-    );
-    row(
-        "10,000 draws, power or drag, out and back",
-        150e-3,
-        1,
-        || answered("power-or-drag", &simple),
-    );
-    recordings();
-    for (bends, road) in [(true, "tight bends"), (false, "no bends")] {
-        let heaviest = json!({ "scenario": heaviest(bends) }).to_string();
-        for question in ["which-position", "next-gain"] {
-            let name = format!("ask {question}, as much as is read, {road}");
-            batches(&name, 2.0, HEAVY_BATCHES, 1, || {
-                answered(question, &heaviest)
-            });
-        }
     }
 }
 
+fn rides() -> Vec<Row> {
+    let windy = json!({"course": {"out_and_back": true, "bearing_deg": 40.0}, "conditions": {"wind_speed_m_s": 4.0}});
+    let ride = |name, scenario: Value, calls| {
+        let setup = setup(&scenario);
+        let mut next_w = changing_w();
+        row(name, 100e-6, (BATCHES, calls), move || {
+            ride_s(&setup, next_w())
+        })
+    };
+    let even = |name, scenario: Value| {
+        let setup = setup(&scenario);
+        row(name, 2e-3, (BATCHES, 5), move || even_s(&setup))
+    };
+    vec![
+        ride("finish time, flat, standing start", json!({}), 20),
+        ride("finish time, windy out and back", windy, 20),
+        ride("finish time, 1,000 points", profile(1000, 40_000.0), 5),
+        even("best even effort, flat", json!({})),
+        even("best even effort, 1,000 points", profile(1000, 40_000.0)),
+    ]
+}
+
+/// A row that asks a question, its request made before.
+fn asks(
+    name: impl Into<String>,
+    bound_s: f64,
+    counts: (usize, u32),
+    question: &'static str,
+    request: &Value,
+) -> Row {
+    let request = request.to_string();
+    row(name, bound_s, counts, move || answered(question, &request))
+}
+
+fn answers() -> Vec<Row> {
+    questions()
+        .into_iter()
+        .map(|(question, how, with)| {
+            let request = json!({ "scenario": demo(), "with": with });
+            asks(
+                format!("ask {question}{how}"),
+                16e-3,
+                (BATCHES, 3),
+                question,
+                &request,
+            )
+        })
+        .collect()
+}
+
+fn draws() -> Vec<Row> {
+    let drawn = json!({ "draws": 10_000, "effort": { "kind": "power", "power_w": 250.0 } });
+    let twenty = json!({ "scenario": demo(), "with": { "candidates": twenty_candidates() } });
+    let hundred = json!({ "scenario": profile(100, 40_000.0), "with": drawn });
+    let six = json!({ "scenario": six_positions(), "with": { "draws": 10_000 } });
+    let simple = json!({ "scenario": demo(), "with": drawn });
+    let long = |name, bound_s, question, request| {
+        asks(name, bound_s, (LONG_BATCHES, 1), question, request)
+    };
+    vec![
+        long(
+            "next gain, 20 candidates, 4 events",
+            300e-3,
+            "next-gain",
+            &twenty,
+        ),
+        long(
+            "10,000 draws, power or drag, 100 segments",
+            150e-3,
+            "power-or-drag",
+            &hundred,
+        ),
+        long(
+            "10,000 draws, six positions, four events",
+            300e-3,
+            "which-position",
+            &six,
+        ),
+        long(
+            "10,000 draws, power or drag, out and back",
+            150e-3,
+            "power-or-drag",
+            &simple,
+        ),
+    ]
+}
+
+fn heaviest_requests() -> Vec<Row> {
+    [(true, "tight bends"), (false, "no bends")]
+        .into_iter()
+        .flat_map(|(bends, road)| {
+            ["which-position", "next-gain"].map(|question| {
+                let name = format!("ask {question}, as much as is read, {road}");
+                let request = json!({ "scenario": heaviest(bends) });
+                asks(name, 2.0, (HEAVY_BATCHES, 1), question, &request)
+            })
+        })
+        .collect()
+}
+
 /// A ride of a hundred thousand records in each kind of file.
-fn recordings() {
+fn recordings() -> Vec<Row> {
     const RECORDS: usize = 100_000;
-    let files = [
+    // The measurements in the browser read the same files.
+    let folder = std::env::var_os("FASTERBY_RIDES").map(PathBuf::from);
+    [
         ("FIT", fit(RECORDS, false)),
         ("GPX", gpx(RECORDS).into_bytes()),
         ("TCX", tcx(RECORDS).into_bytes()),
         ("CSV", csv(RECORDS).into_bytes()),
-    ];
-    for (kind, bytes) in files {
-        // The measurements in the browser read the same files.
-        if let Some(folder) = std::env::var_os("FASTERBY_RIDES") {
-            let file = std::path::Path::new(&folder).join(format!("ride.{}", kind.to_lowercase()));
-            std::fs::create_dir_all(&folder)
+    ]
+    .into_iter()
+    .map(|(kind, bytes)| {
+        if let Some(folder) = &folder {
+            let file = folder.join(format!("ride.{}", kind.to_lowercase()));
+            std::fs::create_dir_all(folder)
                 .and_then(|()| std::fs::write(file, &bytes))
                 .expect("a ride is written");
         }
         let name = format!("100,000 records, {kind}");
-        batches(&name, 1.0, HEAVY_BATCHES, 1, || {
+        row(name, 1.0, (HEAVY_BATCHES, 1), move || {
             read_in_pieces(&bytes, 65_536).map_or(0, |recording| recording.records)
-        });
-    }
+        })
+    })
+    .collect()
 }
 
-/// Batches of what takes long.
-const HEAVY_BATCHES: usize = 3;
-
-fn row<T>(name: &str, bound_s: f64, batch: u32, f: impl FnMut() -> T) {
-    const BATCHES: usize = 31;
-    batches(name, bound_s, BATCHES, batch, f);
-}
-
-fn batches<T>(name: &str, bound_s: f64, batches: usize, batch: u32, mut f: impl FnMut() -> T) {
-    let mut times: Vec<f64> = (0..batches)
+/// Prints a row as soon as it is measured, with how far the measuring is.
+fn measure(at: &str, mut row: Row) {
+    let mut times: Vec<f64> = (0..row.batches)
         .map(|_| {
             let start = Instant::now();
-            for _ in 0..batch {
-                black_box(f());
+            for _ in 0..row.calls {
+                (row.call)();
             }
-            start.elapsed().as_secs_f64() / f64::from(batch)
+            start.elapsed().as_secs_f64() / f64::from(row.calls)
         })
         .collect();
     times.sort_unstable_by(f64::total_cmp);
-    let median = times[batches / 2];
+    let median = times[row.batches / 2];
     println!(
-        "{name:<52}{:>12}{:>12}{:>9.2}",
+        "{at:<7}{:<52}{:>12}{:>12}{:>9.2}",
+        row.name,
         engineering(median),
-        engineering(bound_s),
-        median / bound_s
+        engineering(row.bound_s),
+        median / row.bound_s
     );
 }
 

@@ -18,7 +18,7 @@ export function changesTable() {
     /** @param {State} state @param {Answer} answer */
     update({ units: shown }, { changes }) {
       const figure = (/** @type {number | null} */ value, /** @type {(value: number) => string} */ text) =>
-        value === null ? words("changes.out-of-reach") : text(value);
+        value === null ? words("changes.outOfReach") : text(value);
       grid.update({
         caption: words("changes.title"),
         columns: [words("changes.change"), words("changes.hip"), words("changes.knee"), words("changes.thigh")],
@@ -58,7 +58,7 @@ export function keepTheHip() {
       const taken = { drop: millimetres(pads.by, shown), hip: angle(Math.abs(pads.tightest_hip_deg), shown) };
       say(
         giveBack,
-        back === null ? words.parts("give-back.none", taken) : words.parts("give-back", { ...taken, ways: back }),
+        back === null ? words.parts("giveBack.none", taken) : words.parts("giveBack", { ...taken, ways: back }),
       );
     },
   };

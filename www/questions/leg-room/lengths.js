@@ -43,7 +43,7 @@ export function ownLengths(tools, at, answer, pedalling) {
       ],
     });
     const guess = html("span", { class: "guess" });
-    const again = html("button", { type: "button" }, words("lengths.guess-again"));
+    const again = html("button", { type: "button" }, words("lengths.guessAgain"));
     again.addEventListener("click", () => store.set(path, undefined));
     return { name, path, number, guess, again };
   });
@@ -70,7 +70,7 @@ export function ownLengths(tools, at, answer, pedalling) {
     element,
     gist: () => {
       const count = answer()?.lengths.guessed.length ?? 0;
-      return count ? words("lengths.gist-guessed", { count }) : words("lengths.gist-typed");
+      return count ? words("lengths.gistGuessed", { count }) : words("lengths.gistTyped");
     },
     /** How well the lengths and the foot's angles are known. */
     known() {

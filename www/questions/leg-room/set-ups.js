@@ -120,8 +120,8 @@ export function setUps(tools, at, answer) {
       for (const { numbers, given, drop, torso } of sides) {
         given.update({
           options: [
-            { value: "pads", name: words("front.by-pads") },
-            { value: "torso", name: words("front.by-torso") },
+            { value: "pads", name: words("front.byPads") },
+            { value: "torso", name: words("front.byTorso") },
           ],
           value: byTorso ? "torso" : "pads",
         });

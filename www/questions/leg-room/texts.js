@@ -38,14 +38,14 @@ const isWhole = (length_m) => Math.abs(length_m * 1000 - Math.round(length_m * 1
  */
 export function waysInWords(ways, shown, { pads }) {
   const found = [
-    way(ways.crank_change_m, "way.crank-longer", "way.crank-shorter", millimetres),
-    way(ways.seat_angle_change_deg, "way.seat-forward", "way.seat-back", (deg) => angle(Math.abs(deg), shown)),
-    way(ways.saddle_change_m, "way.saddle-higher", "way.saddle-lower", millimetres),
-    pads ? way(ways.bar_drop_change_m, "way.pads-lower", "way.pads-higher", millimetres) : null,
+    way(ways.crank_change_m, "way.crankLonger", "way.crankShorter", millimetres),
+    way(ways.seat_angle_change_deg, "way.seatForward", "way.seatBack", (deg) => angle(Math.abs(deg), shown)),
+    way(ways.saddle_change_m, "way.saddleHigher", "way.saddleLower", millimetres),
+    pads ? way(ways.bar_drop_change_m, "way.padsLower", "way.padsHigher", millimetres) : null,
   ].filter((text) => text !== null);
   return found.length ? new Intl.ListFormat(languageTag(), { type: "disjunction" }).format(found) : null;
 
-  /** @typedef {"way.crank-longer" | "way.crank-shorter" | "way.seat-forward" | "way.seat-back" | "way.saddle-higher" | "way.saddle-lower" | "way.pads-lower" | "way.pads-higher"} Way */
+  /** @typedef {"way.crankLonger" | "way.crankShorter" | "way.seatForward" | "way.seatBack" | "way.saddleHigher" | "way.saddleLower" | "way.padsLower" | "way.padsHigher"} Way */
 
   /** @param {number | null} by @param {Way} more @param {Way} less @param {(by: number, shown: Units) => string} text */
   function way(by, more, less, text) {

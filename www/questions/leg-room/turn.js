@@ -36,8 +36,7 @@ export function turnViews() {
     label: words("figure.slider"),
     play: words("figure.play"),
     pause: words("figure.pause"),
-    spoken: (deg) =>
-      shown ? words("figure.slider-value", { angle: crankAngle(deg, shown.state.units) }) : String(deg),
+    spoken: (deg) => (shown ? words("figure.sliderValue", { angle: crankAngle(deg, shown.state.units) }) : String(deg)),
     jumps: [
       { name: words("figure.tightest"), to: () => shown && Math.round(shown.answer.b.tightest_at_deg) },
       { name: words("figure.straightest"), to: () => shown && Math.round(shown.answer.b.straightest_at_deg) },
@@ -75,19 +74,19 @@ export function turnViews() {
     },
   };
   const hip = lineChart({
-    title: words("chart.hip-title"),
+    title: words("chart.hipTitle"),
     height: (width) => Math.round(Math.min(260, Math.max(200, width * 0.42))),
     x,
     y: { name: "", meaning: "hold", format },
-    reader: words("chart.hip-reader"),
+    reader: words("chart.hipReader"),
     handles,
   });
   const thigh = lineChart({
-    title: words("chart.thigh-title"),
+    title: words("chart.thighTitle"),
     height: (width) => Math.round(Math.min(240, Math.max(190, width * 0.38))),
     x,
     y: { name: "", format },
-    reader: words("chart.thigh-reader"),
+    reader: words("chart.thighReader"),
   });
 
   /** @param {number} deg */
@@ -158,7 +157,7 @@ export function turnViews() {
     hip.update({
       leftMargin: LEFT_PX,
       ease,
-      desc: words("chart.hip-desc", {
+      desc: words("chart.hipDesc", {
         at_a: crankAngle(a.tightest_at_deg, shownUnits),
         hip_a: read(a.tightest_hip_deg.value),
         at_b: crankAngle(b.tightest_at_deg, shownUnits),
@@ -172,7 +171,7 @@ export function turnViews() {
           x: at,
           y: hipHere,
           strong: read(hipHere),
-          spoken: words("figure.slider-value", { angle: crankAngle(at, shownUnits) }),
+          spoken: words("figure.sliderValue", { angle: crankAngle(at, shownUnits) }),
           step: { x: 1 },
           rangeX: [0, 359],
         },
@@ -195,7 +194,7 @@ export function turnViews() {
     thigh.update({
       leftMargin: LEFT_PX,
       ease,
-      desc: words("chart.thigh-desc", {
+      desc: words("chart.thighDesc", {
         at_a: crankAngle(a.fastest_at_deg, shownUnits),
         thigh_a: turning(a.fastest_thigh_deg_s.value, shownUnits),
         at_b: crankAngle(b.fastest_at_deg, shownUnits),

@@ -97,10 +97,10 @@ function toldOf({ state, answer }) {
   const figure = angle(Math.abs(value), state.units);
   const spread = sd > 0 ? `${units.spreadText("joint_angle", sd, state.units)}°` : null;
   const spoken = level
-    ? words("verdict.spoken-level")
+    ? words("verdict.spoken.level")
     : spread === null
-      ? words(`verdict.spoken-exact-${way}`, { figure })
-      : words(`verdict.spoken-${way}`, { figure, spread });
+      ? words(`verdict.spokenExact.${way}`, { figure })
+      : words(`verdict.spoken.${way}`, { figure, spread });
   return { change, level, way, figure, spread, spoken };
 }
 
@@ -111,7 +111,7 @@ function verdict() {
     const certain = level
       ? { weight: /** @type {const} */ ("sure"), words: "" }
       : firstOrder(change, (count) =>
-          words(change.value < 0 ? "verdict.one-in-opens" : "verdict.one-in-closes", { count }),
+          words(change.value < 0 ? "verdict.oneInOpens" : "verdict.oneInCloses", { count }),
         );
     part.update({
       mark: "hold",
@@ -153,8 +153,8 @@ function results() {
     const angles = /** @type {const} */ ([
       ["results.hip", "tightest_hip_deg"],
       ["results.torso", "torso_deg"],
-      ["results.knee-straight", "straightest_knee_deg"],
-      ["results.knee-bent", "most_bent_knee_deg"],
+      ["results.kneeStraight", "straightest_knee_deg"],
+      ["results.kneeBent", "most_bent_knee_deg"],
     ]);
     part.update({
       caption: words("results.caption"),
@@ -179,7 +179,7 @@ function certainty() {
     element.hidden = b.tightest_hip_deg.sd === 0;
     say(
       element,
-      words(lengths.guessed.length ? "results.sure-guessed" : "results.sure-typed", {
+      words(lengths.guessed.length ? "results.sureGuessed" : "results.sureTyped", {
         hip: plusMinus(b.tightest_hip_deg),
         knee: plusMinus(b.straightest_knee_deg),
       }),
@@ -223,12 +223,12 @@ function turnTable({ state, answer: { columns } }) {
     caption: words("table.caption"),
     columns: [
       words("table.crank"),
-      words("table.hip_a"),
-      words("table.hip_b"),
-      words("table.knee_a"),
-      words("table.knee_b"),
-      words("table.thigh_a"),
-      words("table.thigh_b"),
+      words("table.hipA"),
+      words("table.hipB"),
+      words("table.kneeA"),
+      words("table.kneeB"),
+      words("table.thighA"),
+      words("table.thighB"),
     ],
     rows: every.map((i) => [
       crankAngle(columns.crank_deg[i], state.units),

@@ -1,6 +1,8 @@
 // @ts-check
 /** What the candidates are called and what they change, in the reader's words. */
 
+import { inReadersMark } from "../../parts/number-text.js";
+import { percent, number as write } from "../../units.js";
 import { book } from "../../words/index.js";
 
 /** @import { Candidate, Change, LeftOut } from "../../types/core.d.ts" */
@@ -17,7 +19,21 @@ export function nameOf({ key, name }, index) {
 
 /** @param {Candidate} candidate */
 export function noteOf({ key, note }) {
-  return words.found(`usual.${key}.note`, note);
+  return inReadersMark(words.found(`usual.${key}.note`, note));
+}
+
+/** Its chance, and the money and hours that it takes. @param {Candidate} candidate @param {string} currency */
+export function takesOf({ chance, money, hours_once, hours_per_week }, currency) {
+  const hours = (/** @type {"hoursText" | "hoursAWeekText"} */ text, /** @type {number} */ count) =>
+    count ? words(text, { number: write(count, { digits: 1, atLeast: 0 }), count }) : "";
+  return [
+    percent(chance),
+    money ? `${write(money)}${currency ? `\u00a0${currency}` : ""}` : "",
+    hours("hoursText", hours_once),
+    hours("hoursAWeekText", hours_per_week),
+  ]
+    .filter(Boolean)
+    .join(" · ");
 }
 
 /** What another candidate's `requires` calls this one. @param {Candidate} candidate */

@@ -22,8 +22,9 @@ import { textWidth } from "../../parts/text-size.js";
 
 const ROW_PX = 46;
 const PRINTED_ROW_PX = 17;
-/** The names' share of the width on paper, and room for the figures there. */
-const PRINTED_NAMES = 0.5;
+/** Drawn wider than it is printed, so that names stand whole; their share of that width, and room for the figures there. */
+const PRINTED_PX = 460;
+const PRINTED_NAMES = 0.6;
 const PRINTED_FIGURE_PX = 46;
 const FOOT_PX = 50;
 const MOST_TICKS = 6;
@@ -56,7 +57,7 @@ export function dotPlot({ title, legend }) {
   const drawWords = pool(words, "text");
   /** @type {{ dots: readonly Dot[], axisName: string, format: (value: number) => string } | null} */
   let shown = null;
-  const size = onWidth(element, draw);
+  const size = onWidth(element, draw, PRINTED_PX);
 
   /** @param {number} width */
   function draw(width) {

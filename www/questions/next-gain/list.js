@@ -5,9 +5,8 @@ import { choice } from "../../parts/choice.js";
 import { html, say } from "../../parts/html.js";
 import { keyedList } from "../../parts/keyed-list.js";
 import { amountOf } from "../../state/scenario.js";
-import { percent, number as write } from "../../units.js";
 import { book } from "../../words/index.js";
-import { calledBy, KINDS, kindOf, meaningOf, nameOf, noteOf } from "./candidates.js";
+import { calledBy, KINDS, kindOf, meaningOf, nameOf, noteOf, takesOf } from "./candidates.js";
 
 /** @import { Tools } from "../index.js" */
 /** @import { State } from "../../state/history.js" */
@@ -244,7 +243,7 @@ export function changeList(tools, usual) {
       head: () => {
         const one = list()[c];
         say(title, html("span", { class: meaningOf(one) }, nameOf(one, c)));
-        say(gist, inBrief(one));
+        say(gist, takesOf(one, store.at(AT).currency));
         requires.update({ value: one.requires ?? "", options: requirable(c) });
         for (const [key, field] of Object.entries(texts))
           field.show(key === "name" ? nameOf(one, c) : key === "note" ? noteOf(one) : one.group);
@@ -254,20 +253,6 @@ export function changeList(tools, usual) {
         ]);
       },
     };
-  }
-
-  /** @param {Candidate} candidate */
-  function inBrief({ chance, money, hours_once, hours_per_week }) {
-    const { currency } = store.at(AT);
-    const hours = [
-      hours_once ? words("hoursText", { number: write(hours_once, { digits: 1, atLeast: 0 }), count: hours_once }) : "",
-      hours_per_week
-        ? words("hoursAWeekText", { number: write(hours_per_week, { digits: 1, atLeast: 0 }), count: hours_per_week })
-        : "",
-    ];
-    return [percent(chance), money ? `${write(money)}${currency ? `\u00a0${currency}` : ""}` : "", ...hours]
-      .filter(Boolean)
-      .join(" · ");
   }
 
   /** One thing that a candidate changes. @param {State} state @param {number} c @param {number} i @returns {Row} */

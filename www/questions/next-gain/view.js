@@ -19,6 +19,7 @@ import { meaningOf, nameOf } from "./candidates.js";
 import { dotPlot } from "./dots.js";
 import { eventList } from "./events.js";
 import { changeList } from "./list.js";
+import { listsOnPaper } from "./paper.js";
 import { bestSet } from "./search.js";
 import { gainsTable, leftOutList, why, whyGist, workedOut } from "./worked-out.js";
 
@@ -60,7 +61,7 @@ export function create(host, tools, question) {
       warnings(tools, search),
     ],
     picture: [dots(search), budget(tools, search, "money"), budget(tools, search, "hours_per_week"), tell],
-    notes: [{ element: elsewhere(tools) }, caution(words.parts("caution"))],
+    notes: [{ element: elsewhere(tools) }, caution(words.parts("caution")), onPaper(page)],
     folds: foldsOf(tools, page, search, { list, events }),
     work: search,
     answered,
@@ -320,6 +321,14 @@ function elsewhere({ go }) {
   };
   const parts = words.parts("elsewhere", { position: link(ELSEWHERE[0]), leg: link(ELSEWHERE[1]) });
   return html("p", { class: "takes no-print" }, ...parts);
+}
+
+/** @param {Shell<Answer>} page */
+function onPaper(page) {
+  return listsOnPaper(() => {
+    const shown = page.shown();
+    return shown && { state: shown.state, candidates: listed(shown.answer) };
+  });
 }
 
 /** @param {Tools} tools @param {Shell<Answer>} page @param {Search} search @param {{ list: ReturnType<typeof changeList>, events: ReturnType<typeof eventList> }} lists @returns {FoldPiece<Answer>[]} */

@@ -47,7 +47,7 @@ export function modelTable(tools) {
   /** @param {ModelFit} fit @param {State} state */
   function outcome({ outcome, model }, { scenario, units }) {
     if (outcome === "compared") return "";
-    if (outcome === "not-reached" && model === "log-decline") return words("outcome.not-reached-log");
+    if (outcome === "not-reached" && model === "log-decline") return words("outcome.notReachedLog");
     const minutes = (/** @type {number} */ time_s) => show.quantity("duration", time_s, units, { digits: 0 });
     const from_s = scenario.power.long_ride_from_s;
     return words(`outcome.${outcome}`, { short: minutes(SHORT_S), long: minutes(amountOf(from_s ?? 0)) });

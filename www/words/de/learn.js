@@ -73,7 +73,7 @@ export default {
   heldFor: "**{time}** lang",
   longSince: "Der Fahrer begann mit {began}, {beganHeld}; deiner hat {watts}, {held}.",
   longTypical:
-    "Die Kurve ist eine typische, nicht deine: **{cp} [kritische Leistung|cp]** sind aus dem Gedächtnis, **{wPrime} [W′|w_prime]** liegen nahe dem Mittel veröffentlichter Tests. Nach mehr als einer halben Stunde fällt sie so, wie es die einer trainierten Gruppe tat. Sie gilt für ausgeruhte Fahrer, die gut versorgt und nicht überhitzt sind.",
+    "Die Kurve ist eine typische, nicht deine: **{cp} [kritische Leistung|cp]** sind aus dem Gedächtnis, **{wPrime} [W′|wPrime]** liegen nahe dem Mittel veröffentlichter Tests. Nach mehr als einer halben Stunde fällt sie so, wie es die einer trainierten Gruppe tat. Sie gilt für ausgeruhte Fahrer, die gut versorgt und nicht überhitzt sind.",
   longCaution:
     "Die eigene Kurve zu finden braucht maximale Belastungen. Sie sind für gesunde, regelmäßig aktive Fahrer; hol dir im Zweifel zuerst ärztlichen Rat, und teste abseits des Verkehrs.",
   longChart: "Leistung, die der Fahrer für jede Dauer halten kann",

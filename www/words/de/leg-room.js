@@ -7,8 +7,8 @@ export default {
   pedalling: "Ich trete jetzt mit {cadence_a} und nach der Änderung mit {cadence_b}, mit {model}.",
   front: "{choice} {tail}",
   "front.label": "Wie die Front angegeben ist",
-  "front.by-pads": "Armauflagen",
-  "front.by-torso": "Rumpf",
+  "front.byPads": "Armauflagen",
+  "front.byTorso": "Rumpf",
   "front.drop": "{drop} unter dem Sattel",
   "front.torso": "bei {torso}",
   "model.label": "Was das Sprunggelenk tut",
@@ -20,15 +20,15 @@ export default {
   "verdict.opens": "Die **neue Einstellung** öffnet die Hüfte um",
   "verdict.closes": "Die **neue Einstellung** schließt die Hüfte um",
   "verdict.level": "Die **neue Einstellung** lässt die Hüfte, wie sie ist",
-  "verdict.one-in-closes": "zu knapp für ein Urteil: in\u00a01\u00a0von\u00a0{count} Fällen schließt sie sich",
-  "verdict.one-in-opens": "zu knapp für ein Urteil: in\u00a01\u00a0von\u00a0{count} Fällen öffnet sie sich",
-  "verdict.spoken-opens":
+  "verdict.oneInCloses": "zu knapp für ein Urteil: in\u00a01\u00a0von\u00a0{count} Fällen schließt sie sich",
+  "verdict.oneInOpens": "zu knapp für ein Urteil: in\u00a01\u00a0von\u00a0{count} Fällen öffnet sie sich",
+  "verdict.spoken.opens":
     "Die neue Einstellung öffnet die Hüfte an der engsten Stelle um {figure}, plus oder minus {spread}.",
-  "verdict.spoken-closes":
+  "verdict.spoken.closes":
     "Die neue Einstellung schließt die Hüfte an der engsten Stelle um {figure}, plus oder minus {spread}.",
-  "verdict.spoken-exact-opens": "Die neue Einstellung öffnet die Hüfte an der engsten Stelle um {figure}.",
-  "verdict.spoken-exact-closes": "Die neue Einstellung schließt die Hüfte an der engsten Stelle um {figure}.",
-  "verdict.spoken-level": "Die neue Einstellung lässt die Hüfte, wie sie ist.",
+  "verdict.spokenExact.opens": "Die neue Einstellung öffnet die Hüfte an der engsten Stelle um {figure}.",
+  "verdict.spokenExact.closes": "Die neue Einstellung schließt die Hüfte an der engsten Stelle um {figure}.",
+  "verdict.spoken.level": "Die neue Einstellung lässt die Hüfte, wie sie ist.",
   "ruler.left": "enger",
   "ruler.right": "offener",
   "ruler.spoken": "Von einer engeren Hüfte links zu einer offeneren rechts: {change}",
@@ -40,12 +40,12 @@ export default {
   "results.change": "Änderung",
   "results.hip": "Hüfte, am engsten",
   "results.torso": "Rumpf",
-  "results.knee-straight": "Knie, am weitesten gestreckt",
-  "results.knee-bent": "Knie, am stärksten gebeugt",
+  "results.kneeStraight": "Knie, am weitesten gestreckt",
+  "results.kneeBent": "Knie, am stärksten gebeugt",
   "results.thigh": "Oberschenkel, am schnellsten",
-  "results.sure-guessed":
+  "results.sureGuessed":
     "Deine eigenen Winkel sind für die Hüfte nur auf {hip} und für das Knie nur auf {knee} bekannt: Deine Längen sind aus der Körpergröße geschätzt. Die Änderung zwischen beiden Einstellungen ist viel sicherer: Es sitzt derselbe Körper auf beiden.",
-  "results.sure-typed":
+  "results.sureTyped":
     "Deine eigenen Winkel sind für die Hüfte auf {hip} und für das Knie auf {knee} bekannt. Die Änderung zwischen beiden Einstellungen ist viel sicherer: Es sitzt derselbe Körper auf beiden.",
 
   "figure.title": "Beide Einstellungen von der Seite, maßstäblich",
@@ -56,7 +56,7 @@ export default {
   "figure.now": "jetzt",
   "figure.new": "neu",
   "figure.slider": "Kurbelwinkel nach dem oberen Totpunkt",
-  "figure.slider-value": "{angle} nach dem oberen Totpunkt",
+  "figure.sliderValue": "{angle} nach dem oberen Totpunkt",
   "figure.play": "Kurbel drehen",
   "figure.pause": "Kurbel anhalten",
   "figure.tightest": "Engste Hüfte",
@@ -64,15 +64,15 @@ export default {
 
   "chart.crank": "Kurbelwinkel nach dem oberen Totpunkt",
   "chart.hip": "Hüftwinkel",
-  "chart.hip-title": "Hüftwinkel über eine Umdrehung der Kurbel",
-  "chart.hip-desc":
+  "chart.hipTitle": "Hüftwinkel über eine Umdrehung der Kurbel",
+  "chart.hipDesc":
     "Das ist der Winkel zwischen Rumpf und Oberschenkel über eine Umdrehung, für beide Einstellungen. Am engsten ist er jetzt {at_a} nach dem oberen Totpunkt, {hip_a}, und in der neuen Einstellung bei {at_b}, {hip_b}.",
-  "chart.hip-reader": "Hüftwinkel bei einem Kurbelwinkel ablesen",
+  "chart.hipReader": "Hüftwinkel bei einem Kurbelwinkel ablesen",
   "chart.thigh": "Drehung des Oberschenkels, aufwärts positiv",
-  "chart.thigh-title": "Wie schnell sich der Oberschenkel dreht, über eine Umdrehung der Kurbel",
-  "chart.thigh-desc":
+  "chart.thighTitle": "Wie schnell sich der Oberschenkel dreht, über eine Umdrehung der Kurbel",
+  "chart.thighDesc":
     "So schnell dreht sich der Oberschenkel über eine Umdrehung, aufwärts positiv. Am schnellsten ist er jetzt {at_a} nach dem oberen Totpunkt, {thigh_a}, und in der neuen Einstellung bei {at_b}, {thigh_b}.",
-  "chart.thigh-reader": "Drehung des Oberschenkels bei einem Kurbelwinkel ablesen",
+  "chart.thighReader": "Drehung des Oberschenkels bei einem Kurbelwinkel ablesen",
   "chart.now": "jetzt",
   "chart.new": "neue Einstellung",
   "chart.handle": "Du: links und rechts drehen die Kurbel",
@@ -83,17 +83,17 @@ export default {
     "**Die neue Einstellung hat Platz übrig:** Eine dieser Änderungen würde ihn wieder aufbrauchen: {ways}.",
   "level.none":
     "**Keine einzelne Änderung** von Kurbel, Sattel, Sitzwinkel oder Auflagen macht die neue Einstellung so offen wie jetzt.",
-  "give-back":
+  giveBack:
     "**Vorne tiefer, Hüfte gleich offen.** Von jetzt aus schließen {drop} tiefere Auflagen die Hüfte um {hip}. Jede dieser Änderungen gibt das zurück: {ways}.",
-  "give-back.none": "**Vorne tiefer.** Von jetzt aus schließen {drop} tiefere Auflagen die Hüfte um {hip}.",
-  "way.crank-shorter": "Kurbeln um {by} kürzer und der Sattel um ebenso viel höher",
-  "way.crank-longer": "Kurbeln um {by} länger und der Sattel um ebenso viel tiefer",
-  "way.saddle-higher": "der Sattel um {by} höher, die Auflagen gehen mit",
-  "way.saddle-lower": "der Sattel um {by} tiefer, die Auflagen gehen mit",
-  "way.seat-forward": "der Sitz um {by} weiter vorn",
-  "way.seat-back": "der Sitz um {by} weiter hinten",
-  "way.pads-higher": "die Auflagen um {by} höher",
-  "way.pads-lower": "die Auflagen um {by} tiefer",
+  "giveBack.none": "**Vorne tiefer.** Von jetzt aus schließen {drop} tiefere Auflagen die Hüfte um {hip}.",
+  "way.crankShorter": "Kurbeln um {by} kürzer und der Sattel um ebenso viel höher",
+  "way.crankLonger": "Kurbeln um {by} länger und der Sattel um ebenso viel tiefer",
+  "way.saddleHigher": "der Sattel um {by} höher, die Auflagen gehen mit",
+  "way.saddleLower": "der Sattel um {by} tiefer, die Auflagen gehen mit",
+  "way.seatForward": "der Sitz um {by} weiter vorn",
+  "way.seatBack": "der Sitz um {by} weiter hinten",
+  "way.padsHigher": "die Auflagen um {by} höher",
+  "way.padsLower": "die Auflagen um {by} tiefer",
 
   "changes.title":
     "Was kleine Änderungen von jetzt aus bewirken: an der engsten Hüfte, am gestreckten Knie und am schnellsten Oberschenkel",
@@ -106,7 +106,7 @@ export default {
   "changes.saddle": "Sattel {by} höher, Auflagen gehen mit",
   "changes.seat_angle": "Sitz {by} weiter vorn, Auflagen gehen mit",
   "changes.pads": "Auflagen {by} tiefer",
-  "changes.out-of-reach": "außer Reichweite",
+  "changes.outOfReach": "außer Reichweite",
 
   knee: "**Das Knie.** Wo es am weitesten gestreckt ist, fehlen ihm jetzt {short} zur Streckung, in der neuen Einstellung {short_new}. Eine Übersicht der Studien rät zu 25 bis 30°, auch wenn wenig über Verletzungen bekannt ist. Statisch auf 25° eingestellt, waren es beim Treten 29\u00a0±\u00a05°.",
   takes:
@@ -144,8 +144,8 @@ export default {
   "how.L": "unterer Stab: Unterschenkel, oder Unterschenkel und Fuß zusammen",
 
   lengths: "Wie du trittst, und deine Längen",
-  "lengths.gist-guessed": "{count} aus der Körpergröße geschätzt; gib ein, was du gemessen hast",
-  "lengths.gist-typed": "Alle eingegeben",
+  "lengths.gistGuessed": "{count} aus der Körpergröße geschätzt; gib ein, was du gemessen hast",
+  "lengths.gistTyped": "Alle eingegeben",
   "lengths.how":
     "Miss von Gelenk zu Gelenk; ein Maßband trifft das auf etwa einen Zentimeter. Das Hüftgelenk liegt unter dem knöchernen Punkt seitlich an der Hüfte, das Knie an seiner Falte, das Sprunggelenk an der äußeren Erhebung. Die Anteile der Körpergröße hinter einer Schätzung sind aus dem Gedächtnis.",
   "lengths.thigh_m": "Hüftgelenk bis Knie",
@@ -158,15 +158,15 @@ export default {
   "lengths.foot_swing_deg": "Ausschlag des Fußes, zu beiden Seiten",
   "lengths.ankle_deg": "Winkel des Sprunggelenks",
   "lengths.guess": "geschätzt",
-  "lengths.guess-again": "Wieder schätzen",
+  "lengths.guessAgain": "Wieder schätzen",
 
   "table.gist": "Beide Einstellungen alle fünfzehn Grad der Kurbel",
   "table.caption": "Winkel in Grad und Drehung des Oberschenkels in Grad pro Sekunde, über eine Umdrehung der Kurbel",
   "table.crank": "Kurbel",
-  "table.hip_a": "Hüfte, jetzt",
-  "table.hip_b": "Hüfte, neu",
-  "table.knee_a": "Knie, jetzt",
-  "table.knee_b": "Knie, neu",
-  "table.thigh_a": "Schenkel, jetzt",
-  "table.thigh_b": "Schenkel, neu",
+  "table.hipA": "Hüfte, jetzt",
+  "table.hipB": "Hüfte, neu",
+  "table.kneeA": "Knie, jetzt",
+  "table.kneeB": "Knie, neu",
+  "table.thighA": "Schenkel, jetzt",
+  "table.thighB": "Schenkel, neu",
 };

@@ -138,6 +138,11 @@ export default {
   "kinds.drivetrain": "Wirkungsgrad des Antriebs",
   "kinds.bends": "Seitliche Beschleunigung in Kurven",
 
+  changeOnPaper: "**{name}**: {sizes}; {takes}",
+  sizeOnPaper: "{what} {size}",
+  eventsOnPaper: "**Deine Rennen:** {events}",
+  eventOnPaper: "{event} × {times}",
+
   events: "Deine Rennen",
   eventsGist: "Wie oft jedes gefahren wird, entscheidet, was zählt.",
   eventsLead: "Die Sekunden werden über diese Rennen addiert, jedes so oft, wie du es fährst.",

@@ -25,7 +25,7 @@ export default {
   even: "gleichmäßig am Limit",
   holding: "mit einer Leistung von",
   finishIn: "mit einer Fahrzeit von",
-  fromCurve: "aus {cp} [kritischer Leistung|cp] und {wPrime} [W′|w_prime]",
+  fromCurve: "aus {cp} [kritischer Leistung|cp] und {wPrime} [W′|wPrime]",
 
   day: "bei {temperature} mit {wind} Wind",
   windFrom: "aus {from} {way} (nach Kompass)",

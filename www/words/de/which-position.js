@@ -110,7 +110,7 @@ export default {
   howCrossing:
     "Wo zwei Positionen gleich schnell sind, wird berechnet und nicht von der Kurve abgelesen. Das ± ist das des Unterschieds dort, geteilt durch sein Wachstum mit der Distanz. Laufen zwei Kurven fast nebeneinander, verschiebt eine kleine Unsicherheit den Schnittpunkt weit.",
   howCost:
-    "Auch was eine Position nehmen darf, wird berechnet: die kritische Leistung, mit der sie gerade gleich schnell ist, bei unverändertem [W′|w_prime]. Veröffentlichte Arbeiten fanden in der Zeitfahrposition eine niedrigere kritische Leistung und dasselbe W′. Der Verlust wächst also mit der Länge des Rennens; wer in der Position trainiert, verlor wenig. Die veröffentlichte Streuung ist so groß wie das Mittel, sie ist also ein Bereich und keine Vorhersage. Fünf oder elf Fahrer verraten Mittel und Streuung nur ungefähr; die Anteile der Fahrer berücksichtigen das (Students t).",
+    "Auch was eine Position nehmen darf, wird berechnet: die kritische Leistung, mit der sie gerade gleich schnell ist, bei unverändertem [W′|wPrime]. Veröffentlichte Arbeiten fanden in der Zeitfahrposition eine niedrigere kritische Leistung und dasselbe W′. Der Verlust wächst also mit der Länge des Rennens; wer in der Position trainiert, verlor wenig. Die veröffentlichte Streuung ist so groß wie das Mittel, sie ist also ein Bereich und keine Vorhersage. Fünf oder elf Fahrer verraten Mittel und Streuung nur ungefähr; die Anteile der Fahrer berücksichtigen das (Students t).",
   howDraws:
     "Für die Zählung schwanken alle Zahlen zusammen innerhalb ihres ±, und jede Position wird in denselben Durchläufen gefahren. Ist bekannt, wie die Fehler von kritischer Leistung und W′ zusammenhängen, schwanken sie gemeinsam.",
   howWorth:

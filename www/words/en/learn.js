@@ -73,7 +73,7 @@ export default /** @type {const} */ ({
   heldFor: "for **{time}**",
   longSince: "The rider began with {began} {beganHeld}; yours has {watts}, {held}.",
   longTypical:
-    "The curve is a typical one, not yours: **{cp} of [critical power|cp]** is from memory, **{wPrime} of [W′|w_prime]** stands near the mean of published tests. Beyond half an hour it also falls as one trained group’s did. It is for riders who are rested, cool and fed.",
+    "The curve is a typical one, not yours: **{cp} of [critical power|cp]** is from memory, **{wPrime} of [W′|wPrime]** stands near the mean of published tests. Beyond half an hour it also falls as one trained group’s did. It is for riders who are rested, cool and fed.",
   longCaution:
     "Finding your own curve takes maximal efforts. They are for healthy, regularly active riders; if in doubt ask a doctor first, and test away from traffic.",
   longChart: "Power the rider can hold for every length of time",

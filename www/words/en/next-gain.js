@@ -139,6 +139,12 @@ export default /** @type {const} */ ({
   "kinds.drivetrain": "Drivetrain efficiency",
   "kinds.bends": "Sideways acceleration in bends",
 
+  // On paper.
+  changeOnPaper: "**{name}**: {sizes}; {takes}",
+  sizeOnPaper: "{what} {size}",
+  eventsOnPaper: "**Your events:** {events}",
+  eventOnPaper: "{event} × {times}",
+
   // Events.
   events: "Your events",
   eventsGist: "How often each is ridden decides what counts.",

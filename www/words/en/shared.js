@@ -28,7 +28,7 @@ export default /** @type {const} */ ({
   even: "at my best even effort",
   holding: "holding",
   finishIn: "to finish in",
-  fromCurve: "from {cp} of [critical power|cp] and {wPrime} of [W′|w_prime]",
+  fromCurve: "from {cp} of [critical power|cp] and {wPrime} of [W′|wPrime]",
 
   // The sentence: the day.
   day: "in {temperature} with {wind} of wind",

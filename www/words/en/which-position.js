@@ -115,7 +115,7 @@ export default /** @type {const} */ ({
   howCrossing:
     "Where two positions cross is solved for, not read off the curve. Its ± is that of the difference there, over how fast the difference grows with distance. Where two curves run nearly side by side, a small doubt moves the crossing far.",
   howCost:
-    "What a position may take is solved for too: the critical power with which it is just equal on time, its [W′|w_prime] as it is. Published work found critical power lower in the time-trial position and W′ unchanged, so the loss grows with the length of the event. Riders who train in the position lost little. The published spread is as wide as its mean, so it is a range and not a forecast. Five or eleven riders tell a mean and a spread only roughly; the shares of riders allow for that (Student’s t).",
+    "What a position may take is solved for too: the critical power with which it is just equal on time, its [W′|wPrime] as it is. Published work found critical power lower in the time-trial position and W′ unchanged, so the loss grows with the length of the event. Riders who train in the position lost little. The published spread is as wide as its mean, so it is a range and not a forecast. Five or eleven riders tell a mean and a spread only roughly; the shares of riders allow for that (Student’s t).",
   howDraws:
     "For the counts, all numbers vary together within their ±, and every position is ridden with the same tries. Where it is known how the errors of critical power and W′ go together, they vary together.",
   howWorth:

@@ -70,7 +70,7 @@ export default {
   heldFor: "pendant **{time}**",
   longSince: "Le coureur a commencé avec {began} {beganHeld} ; le tien a {watts}, {held}.",
   longTypical:
-    "La courbe est typique, ce n’est pas la tienne. **{cp} de [puissance critique|cp]** sont de mémoire, **{wPrime} de [W′|w_prime]** sont proches de la moyenne de tests publiés. Au-delà d’une demi-heure, elle baisse aussi, comme celle d’un groupe entraîné. Elle vaut pour des coureurs reposés, sans surchauffe et bien alimentés.",
+    "La courbe est typique, ce n’est pas la tienne. **{cp} de [puissance critique|cp]** sont de mémoire, **{wPrime} de [W′|wPrime]** sont proches de la moyenne de tests publiés. Au-delà d’une demi-heure, elle baisse aussi, comme celle d’un groupe entraîné. Elle vaut pour des coureurs reposés, sans surchauffe et bien alimentés.",
   longCaution:
     "Trouver sa propre courbe demande des efforts maximaux. Ils sont pour des coureurs en bonne santé et régulièrement actifs. Dans le doute, demande d’abord à un médecin, et fais l’essai loin de la circulation.",
   longChart: "Puissance que le coureur peut tenir pour chaque durée",

@@ -7,8 +7,8 @@ export default {
   pedalling: "Je pédale à {cadence_a} maintenant et à {cadence_b} avec le nouveau réglage, avec {model}.",
   front: "{choice} {tail}",
   "front.label": "Comment le poste de pilotage est donné",
-  "front.by-pads": "les repose-coudes",
-  "front.by-torso": "le tronc",
+  "front.byPads": "les repose-coudes",
+  "front.byTorso": "le tronc",
   "front.drop": "{drop} sous la selle",
   "front.torso": "à {torso}",
   "model.label": "Ce que fait la cheville",
@@ -20,15 +20,15 @@ export default {
   "verdict.opens": "Le **nouveau réglage** ouvre la hanche de",
   "verdict.closes": "Le **nouveau réglage** ferme la hanche de",
   "verdict.level": "Le **nouveau réglage** laisse la hanche comme elle est",
-  "verdict.one-in-closes": "trop serré pour trancher : 1\u00a0fois sur\u00a0{count}, il la ferme",
-  "verdict.one-in-opens": "trop serré pour trancher : 1\u00a0fois sur\u00a0{count}, il l’ouvre",
-  "verdict.spoken-opens":
+  "verdict.oneInCloses": "trop serré pour trancher : 1\u00a0fois sur\u00a0{count}, il la ferme",
+  "verdict.oneInOpens": "trop serré pour trancher : 1\u00a0fois sur\u00a0{count}, il l’ouvre",
+  "verdict.spoken.opens":
     "Le nouveau réglage ouvre la hanche de {figure} là où elle est la plus fermée, plus ou moins {spread}.",
-  "verdict.spoken-closes":
+  "verdict.spoken.closes":
     "Le nouveau réglage ferme la hanche de {figure} là où elle est la plus fermée, plus ou moins {spread}.",
-  "verdict.spoken-exact-opens": "Le nouveau réglage ouvre la hanche de {figure} là où elle est la plus fermée.",
-  "verdict.spoken-exact-closes": "Le nouveau réglage ferme la hanche de {figure} là où elle est la plus fermée.",
-  "verdict.spoken-level": "Le nouveau réglage laisse la hanche comme elle est.",
+  "verdict.spokenExact.opens": "Le nouveau réglage ouvre la hanche de {figure} là où elle est la plus fermée.",
+  "verdict.spokenExact.closes": "Le nouveau réglage ferme la hanche de {figure} là où elle est la plus fermée.",
+  "verdict.spoken.level": "Le nouveau réglage laisse la hanche comme elle est.",
   "ruler.left": "plus fermée",
   "ruler.right": "plus ouverte",
   "ruler.spoken": "D’une hanche plus fermée à gauche à une plus ouverte à droite : {change}",
@@ -40,12 +40,12 @@ export default {
   "results.change": "Écart",
   "results.hip": "Hanche, au plus fermé",
   "results.torso": "Tronc",
-  "results.knee-straight": "Genou, au plus tendu",
-  "results.knee-bent": "Genou, au plus plié",
+  "results.kneeStraight": "Genou, au plus tendu",
+  "results.kneeBent": "Genou, au plus plié",
   "results.thigh": "Cuisse, au plus vite",
-  "results.sure-guessed":
+  "results.sureGuessed":
     "Tes propres angles ne sont connus qu’à {hip} pour la hanche et {knee} pour le genou, parce que tes longueurs sont estimées d’après ta taille. L’écart entre les deux réglages est bien plus sûr : c’est le même corps qui roule.",
-  "results.sure-typed":
+  "results.sureTyped":
     "Tes propres angles sont connus à {hip} pour la hanche et {knee} pour le genou. L’écart entre les deux réglages est bien plus sûr : c’est le même corps qui roule.",
 
   "figure.title": "Les deux réglages vus de côté, à l’échelle",
@@ -56,7 +56,7 @@ export default {
   "figure.now": "actuel",
   "figure.new": "nouveau",
   "figure.slider": "Angle de manivelle après le point mort haut",
-  "figure.slider-value": "{angle} après le point mort haut",
+  "figure.sliderValue": "{angle} après le point mort haut",
   "figure.play": "Tourner la manivelle",
   "figure.pause": "Arrêter la manivelle",
   "figure.tightest": "Hanche la plus fermée",
@@ -64,15 +64,15 @@ export default {
 
   "chart.crank": "angle de manivelle après le point mort haut",
   "chart.hip": "angle de hanche",
-  "chart.hip-title": "Angle de hanche sur un tour de manivelle",
-  "chart.hip-desc":
+  "chart.hipTitle": "Angle de hanche sur un tour de manivelle",
+  "chart.hipDesc":
     "Voici l’angle entre le tronc et la cuisse sur un tour, pour les deux réglages. Le réglage actuel le ferme le plus à {at_a} après le point mort haut, {hip_a} ; le nouveau à {at_b}, {hip_b}.",
-  "chart.hip-reader": "Lire les angles de hanche à un angle de manivelle",
+  "chart.hipReader": "Lire les angles de hanche à un angle de manivelle",
   "chart.thigh": "rotation de la cuisse, positive vers le haut",
-  "chart.thigh-title": "À quelle vitesse tourne la cuisse, sur un tour de manivelle",
-  "chart.thigh-desc":
+  "chart.thighTitle": "À quelle vitesse tourne la cuisse, sur un tour de manivelle",
+  "chart.thighDesc":
     "Voici à quelle vitesse tourne la cuisse sur un tour, positive vers le haut. Avec le réglage actuel, elle est la plus rapide à {at_a} après le point mort haut, {thigh_a} ; avec le nouveau à {at_b}, {thigh_b}.",
-  "chart.thigh-reader": "Lire la vitesse de la cuisse à un angle de manivelle",
+  "chart.thighReader": "Lire la vitesse de la cuisse à un angle de manivelle",
   "chart.now": "actuel",
   "chart.new": "nouveau réglage",
   "chart.handle": "Toi : gauche et droite tournent la manivelle",
@@ -84,18 +84,18 @@ export default {
   "level.wider": "**Le nouveau réglage a de la marge :** l’un de ces changements la reprendrait : {ways}.",
   "level.none":
     "**Aucun changement seul** de manivelle, de selle, d’angle de selle ou de repose-coudes ne rend le nouveau réglage aussi ouvert qu’à présent.",
-  "give-back":
+  giveBack:
     "**Plus bas devant, hanche aussi ouverte.** À partir du réglage actuel, des repose-coudes {drop} plus bas ferment la hanche de {hip}. L’un de ces changements le compense : {ways}.",
-  "give-back.none":
+  "giveBack.none":
     "**Plus bas devant.** À partir du réglage actuel, des repose-coudes {drop} plus bas ferment la hanche de {hip}.",
-  "way.crank-shorter": "des manivelles {by} plus courtes et la selle d’autant plus haute",
-  "way.crank-longer": "des manivelles {by} plus longues et la selle d’autant plus basse",
-  "way.saddle-higher": "la selle {by} plus haute, les repose-coudes suivant",
-  "way.saddle-lower": "la selle {by} plus basse, les repose-coudes suivant",
-  "way.seat-forward": "l’assise avancée de {by}",
-  "way.seat-back": "l’assise reculée de {by}",
-  "way.pads-higher": "les repose-coudes {by} plus haut",
-  "way.pads-lower": "les repose-coudes {by} plus bas",
+  "way.crankShorter": "des manivelles {by} plus courtes et la selle d’autant plus haute",
+  "way.crankLonger": "des manivelles {by} plus longues et la selle d’autant plus basse",
+  "way.saddleHigher": "la selle {by} plus haute, les repose-coudes suivant",
+  "way.saddleLower": "la selle {by} plus basse, les repose-coudes suivant",
+  "way.seatForward": "l’assise avancée de {by}",
+  "way.seatBack": "l’assise reculée de {by}",
+  "way.padsHigher": "les repose-coudes {by} plus haut",
+  "way.padsLower": "les repose-coudes {by} plus bas",
 
   "changes.title":
     "Ce que de petits changements du réglage actuel font : hanche la plus fermée, genou le plus tendu, cuisse la plus rapide",
@@ -108,7 +108,7 @@ export default {
   "changes.saddle": "Selle {by} plus haute, repose-coudes suivant",
   "changes.seat_angle": "Assise avancée de {by}, repose-coudes suivant",
   "changes.pads": "Repose-coudes {by} plus bas",
-  "changes.out-of-reach": "hors de portée",
+  "changes.outOfReach": "hors de portée",
 
   knee: "**Le genou.** Au plus tendu, il lui manque {short} d’extension dans le réglage actuel et {short_new} dans le nouveau. Une revue des études conseille 25 à 30°, même si l’on sait peu de chose sur les blessures. Réglés à 25° au repos, les cyclistes d’une étude pédalaient à 29\u00a0±\u00a05°.",
   takes:
@@ -146,8 +146,8 @@ export default {
   "how.L": "barre inférieure : jambe, ou jambe et pied ensemble",
 
   lengths: "Ton pédalage et tes longueurs",
-  "lengths.gist-guessed": "Estimées d’après ta taille : {count} ; saisis ce que tu as mesuré",
-  "lengths.gist-typed": "Toutes saisies",
+  "lengths.gistGuessed": "Estimées d’après ta taille : {count} ; saisis ce que tu as mesuré",
+  "lengths.gistTyped": "Toutes saisies",
   "lengths.how":
     "Mesure d’articulation à articulation, ce qu’un mètre ruban trouve à un centimètre près. La hanche est sous le point osseux sur le côté, le genou à son pli, la cheville à sa bosse extérieure. Les parts de la taille derrière une estimation sont de mémoire.",
   "lengths.thigh_m": "De la hanche au genou",
@@ -160,15 +160,15 @@ export default {
   "lengths.foot_swing_deg": "Battement du pied, de chaque côté",
   "lengths.ankle_deg": "Angle de la cheville",
   "lengths.guess": "estimation",
-  "lengths.guess-again": "Estimer à nouveau",
+  "lengths.guessAgain": "Estimer à nouveau",
 
   "table.gist": "Les deux réglages tous les quinze degrés de manivelle",
   "table.caption": "Angles en degrés et vitesse de la cuisse en degrés par seconde, sur un tour de manivelle",
   "table.crank": "Manivelle",
-  "table.hip_a": "Hanche, actuelle",
-  "table.hip_b": "Hanche, nouvelle",
-  "table.knee_a": "Genou, actuel",
-  "table.knee_b": "Genou, nouveau",
-  "table.thigh_a": "Cuisse, actuelle",
-  "table.thigh_b": "Cuisse, nouvelle",
+  "table.hipA": "Hanche, actuelle",
+  "table.hipB": "Hanche, nouvelle",
+  "table.kneeA": "Genou, actuel",
+  "table.kneeB": "Genou, nouveau",
+  "table.thighA": "Cuisse, actuelle",
+  "table.thighB": "Cuisse, nouvelle",
 };

@@ -137,6 +137,11 @@ export default {
   "kinds.drivetrain": "Rendement de la transmission",
   "kinds.bends": "Accélération latérale en virage",
 
+  changeOnPaper: "**{name}** : {sizes} ; {takes}",
+  sizeOnPaper: "{what} {size}",
+  eventsOnPaper: "**Tes épreuves :** {events}",
+  eventOnPaper: "{event} × {times}",
+
   events: "Tes épreuves",
   eventsGist: "Le nombre de fois que chacune est courue décide de ce qui compte.",
   eventsLead: "Les secondes s’additionnent sur ces épreuves, chacune autant de fois que tu la cours.",

@@ -25,7 +25,7 @@ export default {
   even: "à mon meilleur effort régulier",
   holding: "à une puissance de",
   finishIn: "pour un temps à l’arrivée de",
-  fromCurve: "à partir de {cp} de [puissance critique|cp] et {wPrime} de [W′|w_prime]",
+  fromCurve: "à partir de {cp} de [puissance critique|cp] et {wPrime} de [W′|wPrime]",
 
   day: "par {temperature} et {wind} de vent",
   windFrom: "venant du {from} {way} (à la boussole)",

@@ -111,7 +111,7 @@ export default {
   howCrossing:
     "L’endroit où deux positions se valent est calculé, pas lu sur la courbe. Son ± est celui de l’écart à cet endroit, divisé par sa croissance avec la distance. Là où deux courbes se longent, un petit doute déplace beaucoup le croisement.",
   howCost:
-    "Ce qu’une position peut prendre est calculé aussi : la puissance critique avec laquelle elle est tout juste à égalité, [W′|w_prime] inchangé. Les travaux publiés trouvent la puissance critique plus basse en position de contre-la-montre et W′ inchangé. La perte grandit donc avec la durée de l’épreuve, et les cyclistes entraînés dans la position perdaient peu. La dispersion publiée est aussi large que la moyenne : c’est une plage, pas une prévision. Cinq ou onze cyclistes ne donnent qu’à peu près une moyenne et une dispersion ; les parts de cyclistes en tiennent compte (t de Student).",
+    "Ce qu’une position peut prendre est calculé aussi : la puissance critique avec laquelle elle est tout juste à égalité, [W′|wPrime] inchangé. Les travaux publiés trouvent la puissance critique plus basse en position de contre-la-montre et W′ inchangé. La perte grandit donc avec la durée de l’épreuve, et les cyclistes entraînés dans la position perdaient peu. La dispersion publiée est aussi large que la moyenne : c’est une plage, pas une prévision. Cinq ou onze cyclistes ne donnent qu’à peu près une moyenne et une dispersion ; les parts de cyclistes en tiennent compte (t de Student).",
   howDraws:
     "Pour les comptes, tous les chiffres varient ensemble dans leur ±, et chaque position est roulée dans les mêmes simulations. Si l’on sait comment les erreurs de la puissance critique et de W′ vont ensemble, elles varient ensemble.",
   howWorth:

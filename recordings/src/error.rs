@@ -1,6 +1,7 @@
 //! Why a file is refused, and where the fault lies.
 
 use crate::notes::{self, Message};
+use crate::reader::MOST_BYTES;
 use std::fmt;
 
 /// Where in a file; what is not known is left out.
@@ -29,6 +30,11 @@ impl Error {
             message,
             place: Place::default(),
         }
+    }
+
+    /// A file of more than [`MOST_BYTES`](crate::MOST_BYTES).
+    pub fn too_large() -> Self {
+        Self::of(notes::too_large(MOST_BYTES as usize)).at_byte(MOST_BYTES)
     }
 
     /// A compressed file whose content cannot be unpacked; whoever unpacks it before this crate says so.

@@ -27,6 +27,7 @@ mod csv_headings;
 mod distance;
 mod error;
 mod fit;
+mod fit_messages;
 mod geodesy;
 mod gpx;
 mod notes;

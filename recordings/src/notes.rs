@@ -155,7 +155,6 @@ messages! {
     not_xml(line: Count, byte: Count) = "The file begins like XML and does not go on like it: nothing of a ride stands before line {line}, byte {byte}.";
     too_deep(most: Count, line: Count) = "The file nests deeper than {most} levels at line {line}, which no recording does.";
     too_long_piece(line: Count) = "A single piece of the file, which begins at line {line}, is longer than one megabyte. No recording has that.";
-    too_many_fields(byte: Count) = "The file describes more fields than any recording has, at byte {byte}.";
     no_records() = "The file is in order as far as it was read, but it holds no recorded points.";
     cut_before_records(byte: Count) = "The file breaks off or is damaged at byte {byte}, before any recorded point.";
     no_known_columns(known: Text) = "No line among the first names at least two known columns, such as {known}.";

@@ -2,6 +2,7 @@
 
 use crate::csv::CsvReader;
 use crate::error::Error;
+use crate::fit_messages::is_fit;
 use crate::recording::Recording;
 use crate::text::Decoder;
 use crate::xml::XmlReader;
@@ -56,7 +57,7 @@ impl Reader {
     pub fn push(&mut self, piece: &[u8]) -> Result<(), Error> {
         self.bytes += piece.len() as u64;
         if self.bytes > MOST_BYTES {
-            return Err(Error::of(notes::too_large(MOST_BYTES as usize)).at_byte(MOST_BYTES));
+            return Err(Error::too_large());
         }
         self.held.extend_from_slice(piece);
         let wanted = if matches!(self.state, State::Unknown) {
@@ -79,7 +80,7 @@ impl Reader {
         self.read(true)?;
         let (kind, raw) = match self.state {
             State::Unknown => return Err(Error::of(notes::empty())),
-            State::Fit(bytes) => (Kind::Fit, fit::read(bytes)?),
+            State::Fit(bytes) => (Kind::Fit, fit::read(&bytes)?),
             State::Text(_, Text::Xml(xml)) => xml.finish()?,
             State::Text(_, Text::Csv(csv)) => (Kind::Csv, csv.finish()?),
         };
@@ -112,7 +113,7 @@ impl Reader {
 
 /// What begins so, and what of it is content.
 fn known(bytes: &[u8]) -> Result<(State, &[u8]), Error> {
-    if fit::is_fit(bytes) {
+    if is_fit(bytes) {
         return Ok((State::Fit(Vec::new()), bytes));
     }
     if bytes.starts_with(b"PK\x03\x04") {

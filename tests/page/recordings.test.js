@@ -16,46 +16,104 @@ import { LANGUAGES, speaking } from "./support.js";
 const MODULE = new URL("../../target/xtask/wasm/recordings/", import.meta.url);
 const TABLE = "time_s,distance_m,power_w\n0,0,200\n1,10,\n2,20,220\n";
 
-/** @type {(file: Blob, progress: (share: number | null) => void) => Promise<Recording>} */
-let read;
+/** A file whose bytes may be waited for, which outside of a browser's worker none is. */
+class Held {
+  /** @param {Uint8Array<ArrayBuffer>} bytes */
+  constructor(bytes) {
+    this.bytes = bytes;
+    this.size = bytes.length;
+  }
+
+  /** @param {number} from @param {number} to */
+  slice(from, to) {
+    return new Held(this.bytes.slice(from, to));
+  }
+}
+
+class HeldReader {
+  /** @param {Held} held */
+  readAsArrayBuffer(held) {
+    if (held.bytes[0] === GONE) throw new Error("gone");
+    return held.bytes.buffer;
+  }
+}
+
+/** No recording begins with this byte. */
+const GONE = 0x7f;
+const PIECE_BYTES = 1 << 20;
+
+/** @type {{ readRecording: (file: Held, progress: (share: number) => void) => Recording, mostBytes: () => number }} */
+let module;
 
 before(async () => {
-  const module = await import(new URL("recordings.js", MODULE).href);
-  await module.default({ module_or_path: readFileSync(new URL("recordings_bg.wasm", MODULE)) });
-  read = module.readRecording;
+  Object.assign(globalThis, { FileReaderSync: HeldReader });
+  module = await import(new URL("recordings.js", MODULE).href);
+  const { default: init } = /** @type {any} */ (module);
+  await init({ module_or_path: readFileSync(new URL("recordings_bg.wasm", MODULE)) });
 });
 
-/** @param {Blob} file @returns {Promise<ReadingError>} */
-const refusal = (file) =>
-  read(file, () => undefined).then(
-    () => assert.fail("it was read"),
-    (error) => error,
-  );
+const held = (/** @type {string} */ text) => new Held(new TextEncoder().encode(text));
+
+/** @param {Held} file @returns {ReadingError} */
+function refusal(file) {
+  try {
+    module.readRecording(file, () => undefined);
+  } catch (error) {
+    return /** @type {ReadingError} */ (error);
+  }
+  return assert.fail("it was read");
+}
 
 const packed = async (/** @type {string} */ text) =>
-  new Blob([await new Response(new Blob([text]).stream().pipeThrough(new CompressionStream("gzip"))).arrayBuffer()]);
+  new Response(new Blob([text]).stream().pipeThrough(new CompressionStream("gzip"))).blob();
 
-test("a file goes in, and columns come out", async () => {
-  /** @type {(number | null)[]} */
+test("a file goes in, and columns come out", () => {
+  /** @type {number[]} */
   const shares = [];
-  const { kind, records, columns, summary, notes } = await read(new Blob([TABLE]), (share) => shares.push(share));
+  const { kind, records, columns, summary, notes } = module.readRecording(held(TABLE), (share) => shares.push(share));
   assert.deepEqual([kind, records], ["csv", 3]);
   assert.deepEqual([...columns.distance_m], [0, 10, 20]);
   assert.ok(columns.power_w instanceof Float64Array && Number.isNaN(columns.power_w[1]));
   assert.deepEqual(summary, { elapsed_s: 2, distance_m: 20, climb_m: null, mean_power_w: 210 });
   assert.ok(notes.some(({ text }) => text === "power_missing"));
+  assert.deepEqual(shares, [1]);
+});
+
+test("a large file goes in piece by piece", () => {
+  const lines = Array.from({ length: 150_000 }, (_, second) => `${second},${10 * second},200\n`);
+  const file = held("time_s,distance_m,power_w\n".concat(...lines));
+  /** @type {number[]} */
+  const shares = [];
+  assert.equal(module.readRecording(file, (share) => shares.push(share)).records, lines.length);
+  assert.equal(shares.length, Math.ceil(file.size / PIECE_BYTES));
+  assert.ok(shares.length > 1 && shares.every((share, at) => share > (shares[at - 1] ?? 0)));
   assert.equal(shares.at(-1), 1);
 });
 
-test("a compressed file is the same, and one that is damaged is refused", async () => {
-  const file = await packed(TABLE);
-  assert.deepEqual((await read(file, () => undefined)).summary.distance_m, 20);
-  assert.equal((await refusal(file.slice(0, -20))).text, "packing_broken");
+test("a refusal is a value with its place", () => {
+  const error = refusal(held(`<gpx>\n${"<a>".repeat(100)}`));
+  assert.deepEqual([error.kind, error.field, error.text, error.place.line], ["recording", "", "too_deep", 2]);
 });
 
-test("a refusal is a value with its place", async () => {
-  const error = await refusal(new Blob(["<gpx>\n", "<a>".repeat(100)]));
-  assert.deepEqual([error.kind, error.field, error.text, error.place.line], ["recording", "", "too_deep", 2]);
+test("a file that is too large or gone is refused", () => {
+  const large = Object.assign(held(TABLE), { size: module.mostBytes() + 1 });
+  assert.equal(refusal(large).text, "too_large");
+  assert.equal(refusal(new Held(Uint8Array.of(GONE))).text, "file_gone");
+  assert.equal(refusal(held("")).text, "empty");
+});
+
+test("a compressed file is known and unpacked, and one that is damaged is not", async () => {
+  const file = await packed(TABLE);
+  assert.ok(await isPacked(file));
+  assert.ok(!(await isPacked(new Blob([TABLE]))) && !(await isPacked(new Blob())));
+  assert.equal(await (await unpacked(file, TABLE.length)).text(), TABLE);
+  await assert.rejects(unpacked(file.slice(0, -20), TABLE.length), TypeError);
+});
+
+test("unpacking ends soon after the most that is read", async () => {
+  const MOST = 1_000_000;
+  const { size } = await unpacked(await packed("0".repeat(20 * MOST)), MOST);
+  assert.ok(size > MOST && size < 2 * MOST, String(size));
 });
 
 /** A worker that answers with what it is told, or not at all. @param {unknown[]} answers */

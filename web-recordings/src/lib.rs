@@ -1,77 +1,49 @@
 //! The bindings between the page and the readers of recordings: nothing is computed here.
 //!
-//! The browser's own file comes in; its bytes go into the module piece by piece, unpacked by the browser where they are
-//! compressed, and are never whole in JavaScript. Columns go out as `Float64Array`.
+//! The browser's own file comes in, in a worker, where it may be waited for: its bytes go into the module piece by piece and
+//! are never whole in JavaScript. Columns go out as `Float64Array`.
 
-use fasterby_recordings::{COLUMNS, Error, Message, Reader, Recording, Span, Value};
+use fasterby_recordings::{COLUMNS, Error, MOST_BYTES, Message, Reader, Recording, Span, Value};
 use js_sys::{Array, Float64Array, Function, Object, Reflect, Uint8Array};
 use wasm_bindgen::prelude::*;
-use wasm_bindgen_futures::JsFuture;
-use web_sys::{Blob, ReadableStream, ReadableStreamDefaultReader, ReadableWritablePair};
+use web_sys::{Blob, FileReaderSync};
 
-#[wasm_bindgen]
-extern "C" {
-    /// The browser's own, which `web-sys` does not count as settled yet.
-    type DecompressionStream;
-    #[wasm_bindgen(constructor, catch)]
-    fn new(format: &str) -> Result<DecompressionStream, JsValue>;
-}
-
-const GZIP_MARK: [u8; 2] = [0x1f, 0x8b];
+/// What is read at once.
+const PIECE_BYTES: f64 = 1_048_576.0;
 
 /// Reads a recording: `{ kind, records, columns, laps, stops, notes, summary }`. `progress` is called with the share of the
-/// file that was read, from 0 to 1, or with null where that is not known.
+/// file that was read, from 0 to 1.
 ///
 /// # Errors
 /// Throws `{ kind, field, text, values, place }`.
 #[wasm_bindgen(js_name = readRecording, unchecked_return_type = "any")]
-pub async fn read_recording(file: Blob, progress: Function) -> Result<JsValue, JsValue> {
-    let packed = begins(&file).await.map_err(|_| gone())? == GZIP_MARK;
-    let stream = if packed {
-        unpacked(&file)?
-    } else {
-        file.stream()
-    };
-    let failed = || {
-        if packed {
-            thrown(&Error::packing_broken())
-        } else {
-            gone()
-        }
-    };
-    let reader: ReadableStreamDefaultReader = stream.get_reader().unchecked_into();
-    let mut recording = Reader::default();
-    let mut bytes = 0.0;
-    loop {
-        let step = JsFuture::from(reader.read()).await.map_err(|_| failed())?;
-        let Ok(piece) = Reflect::get(&step, &"value".into())?.dyn_into::<Uint8Array>() else {
-            break;
-        };
-        bytes += f64::from(piece.length());
-        if let Err(error) = recording.push(&piece.to_vec()) {
-            drop(reader.cancel());
-            return Err(thrown(&error));
-        }
-        let share = if packed {
-            JsValue::NULL
-        } else {
-            (bytes / file.size()).into()
-        };
-        progress.call1(&JsValue::NULL, &share)?;
+pub fn read_recording(file: &Blob, progress: &Function) -> Result<JsValue, JsValue> {
+    let bytes = file.size();
+    if bytes > most_bytes() {
+        return Err(thrown(&Error::too_large()));
     }
-    object(&recording.finish().map_err(|error| thrown(&error))?)
+    let files = FileReaderSync::new()?;
+    let mut reader = Reader::default();
+    let mut at = 0.0;
+    while at < bytes {
+        let end = bytes.min(at + PIECE_BYTES);
+        let piece = file.slice_with_f64_and_f64(at, end)?;
+        let buffer = files
+            .read_as_array_buffer(&piece)
+            .map_err(|_| thrown(&Error::file_gone()))?;
+        reader
+            .push(&Uint8Array::new(&buffer).to_vec())
+            .map_err(|error| thrown(&error))?;
+        at = end;
+        progress.call1(&JsValue::NULL, &(at / bytes).into())?;
+    }
+    object(&reader.finish().map_err(|error| thrown(&error))?)
 }
 
-/// The first bytes.
-async fn begins(file: &Blob) -> Result<Vec<u8>, JsValue> {
-    let first = file.slice_with_f64_and_f64(0.0, GZIP_MARK.len() as f64)?;
-    let buffer = JsFuture::from(first.array_buffer()).await?;
-    Ok(Uint8Array::new(&buffer).to_vec())
-}
-
-fn unpacked(file: &Blob) -> Result<ReadableStream, JsValue> {
-    let unpacking: ReadableWritablePair = DecompressionStream::new("gzip")?.unchecked_into();
-    Ok(file.stream().pipe_through(&unpacking))
+/// The largest file that is read, in bytes; of a compressed one, of what it holds.
+#[wasm_bindgen(js_name = mostBytes)]
+pub fn most_bytes() -> f64 {
+    MOST_BYTES as f64
 }
 
 fn object(recording: &Recording) -> Result<JsValue, JsValue> {
@@ -162,10 +134,6 @@ fn refusal(error: &Error) -> Result<JsValue, JsValue> {
     set(&object, "field", &"".into())?;
     set(&object, "place", &place)?;
     Ok(object.into())
-}
-
-fn gone() -> JsValue {
-    thrown(&Error::file_gone())
 }
 
 fn set(object: &Object, name: &str, value: &JsValue) -> Result<(), JsValue> {

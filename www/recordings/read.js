@@ -2,6 +2,7 @@
 /** Reads a recording of a ride in a worker of its own, which is ended when it is done. Nothing of the file leaves the device. */
 
 import { openRecordingsWorker } from "#recordings";
+import { refusal } from "./refusal.js";
 
 /** @typedef {"time_s" | "distance_m" | "speed_m_s" | "power_w" | "elevation_m" | "latitude_deg" | "longitude_deg" | "bearing_deg" | "temperature_c" | "cadence_rpm"} ColumnName */
 /** Seconds from the first record. @typedef {{ from_s: number, to_s: number }} Span */
@@ -57,6 +58,3 @@ function opened(open) {
     return null;
   }
 }
-
-/** @param {"no_worker" | "took_too_long" | "reader_missing"} text @returns {ReadingError} */
-const refusal = (text) => ({ kind: "recording", field: "", text, values: {}, place: {} });

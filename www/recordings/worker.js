@@ -1,19 +1,22 @@
 // @ts-check
 /**
- * Reads one recording off the main thread. In: `{ file }`. Out: `{ share }` as it goes on, then `{ recording }`, whose columns are
- * handed over, or `{ error }`, or `{ broken }` where the module cannot be started.
+ * Reads one recording off the main thread. In: `{ file }`. Out: `{ share }` as it goes on, null while it is unpacked; then
+ * `{ recording }`, whose columns are handed over, or `{ error }`, or `{ broken }` where the module cannot be started.
  */
 
-import init, { readRecording } from "fasterby-recordings";
+import init, { mostBytes, readRecording } from "fasterby-recordings";
 import { recordingsModule } from "#recordings";
+import { refusal } from "./refusal.js";
+import { isPacked, unpacked } from "./unpack.js";
 
 /** @import { Recording } from "./read.js" */
 
 const post = /** @type {(message: unknown, transfer?: Transferable[]) => void} */ (
   /** @type {unknown} */ (globalThis.postMessage.bind(globalThis))
 );
+const tell = (/** @type {number | null} */ share) => post({ share });
 
-/** @param {File} file */
+/** @param {Blob} file */
 async function read(file) {
   try {
     await init({ module_or_path: await recordingsModule() });
@@ -23,7 +26,7 @@ async function read(file) {
   }
   try {
     /** @type {Recording} */
-    const recording = await readRecording(file, (/** @type {number | null} */ share) => post({ share }));
+    const recording = readRecording(await plain(file), tell);
     post(
       { recording },
       Object.values(recording.columns).map((column) => column.buffer),
@@ -31,6 +34,18 @@ async function read(file) {
   } catch (error) {
     if (isRefusal(error)) post({ error });
     else post({ broken: String(error) });
+  }
+}
+
+/** The file itself, or what is packed in it. @param {Blob} file */
+async function plain(file) {
+  try {
+    if (!(await isPacked(file))) return file;
+    tell(null);
+    return await unpacked(file, mostBytes());
+  } catch (error) {
+    // Bytes that are no packing are a wrong type, a file that cannot be read is another fault.
+    throw refusal(error instanceof TypeError ? "packing_broken" : "file_gone");
   }
 }
 

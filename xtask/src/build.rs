@@ -90,8 +90,14 @@ pub const RECORDINGS_WASM: &str = "wasm/recordings_bg.wasm";
 const MODULES: [(&str, &str, &[&str]); 3] = [
     ("first", "fasterby-web", &["--no-default-features"]),
     ("whole", "fasterby-web", &[]),
-    ("recordings", "fasterby-web-recordings", &[]),
+    (RECORDINGS, "fasterby-web-recordings", &[]),
 ];
+const RECORDINGS: &str = "recordings";
+
+/// The core is to be fast too; reading a file is soon done in any case.
+fn optimised_for(name: &str) -> &'static str {
+    if name == RECORDINGS { "-Oz" } else { "-Os" }
+}
 
 /// Files by path, with `/` between names.
 pub type Files = BTreeMap<String, Vec<u8>>;
@@ -267,7 +273,7 @@ fn bind(name: &str, compiled: &Path) -> Outcome {
     run(
         command("node")
             .arg(paths::node_program("wasm-opt"))
-            .arg("-Os")
+            .arg(optimised_for(name))
             .arg(&module)
             .arg("-o")
             .arg(&module),

@@ -17,7 +17,6 @@ export default {
   too_deep: "Die Datei ist in Zeile {line} tiefer als {most} Ebenen geschachtelt; das ist keine Aufzeichnung.",
   too_long_piece:
     "Ein einzelnes Stück der Datei ab Zeile {line} ist länger als ein Megabyte. Das hat keine Aufzeichnung.",
-  too_many_fields: "Die Datei beschreibt bei Byte {byte} mehr Felder, als eine Aufzeichnung hat.",
   no_records: "Die Datei ist in Ordnung, soweit sie gelesen wurde, enthält aber keine Messpunkte.",
   cut_before_records: "Die Datei bricht bei Byte {byte} ab oder ist dort beschädigt; davor steht kein Messpunkt.",
   no_known_columns: "In den ersten Zeilen sind keine zwei bekannten Spalten genannt, zum Beispiel {known}.",

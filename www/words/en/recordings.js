@@ -16,7 +16,6 @@ export default /** @type {const} */ ({
   too_deep: "The file nests deeper than {most} levels at line {line}, which no recording does.",
   too_long_piece:
     "A single piece of the file, which begins at line {line}, is longer than one megabyte. No recording has that.",
-  too_many_fields: "The file describes more fields than any recording has, at byte {byte}.",
   no_records: "The file is in order as far as it was read, but it holds no recorded points.",
   cut_before_records: "The file breaks off or is damaged at byte {byte}, before any recorded point.",
   no_known_columns: "No line among the first names at least two known columns, such as {known}.",

@@ -17,7 +17,6 @@ export default {
   too_deep: "À la ligne {line}, le fichier s’emboîte sur plus de {most} niveaux, ce qui n’est pas un enregistrement.",
   too_long_piece:
     "Un seul morceau du fichier, à partir de la ligne {line}, dépasse un mégaoctet. Ce n’est pas un enregistrement.",
-  too_many_fields: "À l’octet {byte}, le fichier décrit plus de champs qu’un enregistrement n’en a.",
   no_records: "Le fichier est en ordre pour ce qui a été lu, mais il ne contient aucun point de mesure.",
   cut_before_records: "Le fichier s’arrête ou est abîmé à l’octet {byte}, avant tout point de mesure.",
   no_known_columns: "Aucune des premières lignes ne donne au moins deux colonnes connues, par exemple {known}.",

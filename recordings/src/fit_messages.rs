@@ -228,7 +228,10 @@ impl<'a> Messages<'a> {
             let Some(&first) = self.bytes.get(self.at) else {
                 return Next::Broken;
             };
-            let bytes = &self.bytes[self.at + 1..ends.min(self.bytes.len())];
+            let bytes = self
+                .bytes
+                .get(self.at + 1..ends.min(self.bytes.len()))
+                .unwrap_or(&[]);
             if first & (HAS_SHORT_TIME | IS_DEFINITION) != IS_DEFINITION {
                 return self.message(first, bytes);
             }
@@ -242,12 +245,14 @@ impl<'a> Messages<'a> {
     }
 
     fn header(&mut self) -> Next<'_> {
-        let rest = &self.bytes[self.at..];
-        let (true, Some(length)) = (is_fit(rest), rest[4..].first_chunk()) else {
+        let rest = self.bytes.get(self.at..).unwrap_or(&[]);
+        let (true, Some(&[size, _, _, _, length @ .., _, _, _, _])) =
+            (is_fit(rest), rest.first_chunk::<SHORT_HEADER>())
+        else {
             return Next::Broken;
         };
-        let begins = self.at + usize::from(rest[0]);
-        let length = u32::from_le_bytes(*length) as usize;
+        let begins = self.at + usize::from(size);
+        let length = u32::from_le_bytes(length) as usize;
         self.was_closed = length != 0;
         self.ends = Some(if self.was_closed {
             begins.saturating_add(length)

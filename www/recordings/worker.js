@@ -44,8 +44,8 @@ async function plain(file) {
     tell(null);
     return await unpacked(file, mostBytes());
   } catch (error) {
-    // Bytes that are no packing are a wrong type, a file that cannot be read is another fault.
-    throw refusal(error instanceof TypeError ? "packing_broken" : "file_gone");
+    // What the file's own reading throws is of the document's kind, unlike what unpacking does.
+    throw refusal(error instanceof DOMException ? "file_gone" : "packing_broken");
   }
 }
 

@@ -27,7 +27,7 @@ pub(crate) struct CsvReader {
 impl CsvReader {
     pub fn feed(&mut self, text: &str, last: bool) -> Result<(), Error> {
         if let Some(table) = &mut self.table {
-            return table.read(text.as_bytes());
+            return table.read(text.as_bytes(), false);
         }
         self.before.push_str(text);
         if !last && self.before.len() < MOST_BYTES_BEFORE {
@@ -37,7 +37,7 @@ impl CsvReader {
         let Some((mut table, rest)) = headings(&before) else {
             return Err(Error::of(notes::no_known_columns(KNOWN)).at_line(1));
         };
-        table.read(rest.as_bytes())?;
+        table.read(rest.as_bytes(), false)?;
         self.table = Some(table);
         Ok(())
     }
@@ -168,10 +168,10 @@ impl Table {
         self.line_of_headings + self.reader.line()
     }
 
-    /// Reads a piece; an empty one ends the table.
-    fn read(&mut self, mut input: &[u8]) -> Result<(), Error> {
-        let is_end = input.is_empty();
-        loop {
+    /// Reads a piece, or, with an empty one, to the end of the table.
+    fn read(&mut self, mut input: &[u8], is_end: bool) -> Result<(), Error> {
+        // The library takes an empty input for the end: it must not see one where a piece ends with a value.
+        while is_end || !input.is_empty() {
             let line = self.line();
             let (result, read, written) = self
                 .reader
@@ -179,7 +179,6 @@ impl Table {
             input = &input[read..];
             self.length += written;
             match result {
-                ReadFieldResult::InputEmpty if !is_end => return Ok(()),
                 ReadFieldResult::InputEmpty => {}
                 ReadFieldResult::OutputFull => {
                     self.is_too_long = true;
@@ -191,9 +190,10 @@ impl Table {
                         self.end_of_line(line)?;
                     }
                 }
-                ReadFieldResult::End => return Ok(()),
+                ReadFieldResult::End => break,
             }
         }
+        Ok(())
     }
 
     fn value(&mut self, line: u64) {
@@ -261,7 +261,7 @@ impl Table {
     }
 
     fn finish(mut self) -> Result<Raw, Error> {
-        self.read(&[])?;
+        self.read(&[], true)?;
         if self.raw.columns.is_empty() {
             return Err(Error::of(notes::no_records()).at_line(self.line_of_headings));
         }
@@ -348,4 +348,29 @@ fn guess_unit(raw: &mut Raw, column: Column) {
     let scaled = values.iter().map(|value| value * scale).collect();
     raw.columns.set(column, scaled);
     raw.notes.push(note);
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_table_is_the_same_wherever_a_piece_ends() {
+        const TABLE: &str = "time_s,power_w,lap\r\n0,200,1\n1,,1\n2,\"210\",2\n3,220,2";
+        let columns = |pieces: &[&str]| {
+            let (mut table, rest) = headings(TABLE).expect("headings");
+            assert_eq!(rest, pieces.concat());
+            for piece in pieces {
+                table.read(piece.as_bytes(), false).expect("it is in order");
+            }
+            let raw = table.finish().expect("it is in order");
+            assert!(raw.notes.is_empty());
+            format!("{:?} {:?}", raw.columns, raw.laps)
+        };
+        let rest = &TABLE[TABLE.find('0').expect("a first value")..];
+        let whole = columns(&[rest]);
+        for cut in 0..=rest.len() {
+            assert_eq!(columns(&[&rest[..cut], &rest[cut..]]), whole, "{cut}");
+        }
+    }
 }

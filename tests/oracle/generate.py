@@ -6,6 +6,7 @@ from pathlib import Path
 import density
 import even
 import gains
+import geodesics
 import leg_reach
 import linkage
 import positions
@@ -22,7 +23,7 @@ PUBLISHED = HERE.parent / "published"
 
 
 # The longest first, so that the last ones fill what is left of the time.
-ORACLES = (even, positions, worth, leg_reach, rides, gains, runs, power_fits, steady, linkage, density)
+ORACLES = (even, positions, worth, leg_reach, rides, gains, runs, power_fits, steady, linkage, density, geodesics)
 
 
 def generate(data, tables):

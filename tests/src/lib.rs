@@ -1,5 +1,8 @@
 //! What the checks share: tables, tolerances, and asking a question as text.
 
+pub mod altered;
+pub mod made_rides;
+
 use serde_json::Value;
 
 /// A table read from CSV whose cells hold neither commas nor quotes.

@@ -27,6 +27,7 @@ const BOUND_MS = {
   draws_along_a_course: 150,
   draws_of_six: 300,
   best_set: 300,
+  reading: 1000,
 };
 
 const even = { kind: "even" };
@@ -394,6 +395,45 @@ async function measureFrames() {
   );
 }
 
+/** Runs in the page: milliseconds from a file to its columns, the worker's start and its module included. @returns {Promise<number>} */
+async function readingTime() {
+  const input = /** @type {HTMLInputElement} */ (document.querySelector("#ride"));
+  const version = document.documentElement.dataset.version;
+  const begun = performance.now();
+  const worker = new Worker(new URL(`${version}/recordings-worker.js`, location.href), { type: "module" });
+  await new Promise((resolve, reject) => {
+    worker.onmessage = ({ data }) => {
+      if (data.recording) resolve(data.recording);
+      else if (!("share" in data)) reject(new Error(JSON.stringify(data)));
+    };
+    worker.postMessage({ file: input.files?.[0] });
+  });
+  worker.terminate();
+  return performance.now() - begun;
+}
+
+/** Rides of 100,000 records, which the native measurements left. */
+async function measureReading() {
+  const browser = await launch([]);
+  const page = await browser.newPage();
+  await page.goto(address);
+  await page.evaluate(() =>
+    document.body.append(Object.assign(document.createElement("input"), { id: "ride", type: "file" })),
+  );
+  const kinds = ["fit", "gpx", "tcx", "csv"];
+  const row = table(["100,000 records read", "first", "median of 3", "share of bound"], kinds.length);
+  for (const kind of kinds) {
+    await page.setInputFiles("#ride", `${process.env.FASTERBY_RIDES ?? "target/xtask/made-rides"}/ride.${kind}`);
+    const cold = await page.evaluate(readingTime);
+    const times = [];
+    for (let time = 0; time < 3; time += 1) times.push(await page.evaluate(readingTime));
+    times.sort((a, b) => a - b);
+    row(kind, shown(cold), shown(times[1]), beside(times[1], BOUND_MS.reading));
+  }
+  await browser.close();
+}
+
 await measureCore();
+await measureReading();
 await measureFrames();
 await measureEdits();

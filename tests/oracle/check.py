@@ -8,6 +8,7 @@ from pathlib import Path
 from tempfile import TemporaryDirectory
 
 import density
+import geodesics
 import linkage
 import runs
 import steady
@@ -22,6 +23,7 @@ SOLVED_PARTS = ("expected", "powers_w", "tolerance")
 COMPUTED_COLUMNS = {
     "steady.csv": set(steady.OUTPUTS),
     "density.csv": set(density.OUTPUTS),
+    "geodesic_legs.csv": set(geodesics.HEAD[2:]),
     "linkage.csv": set(linkage.OUTPUTS),
     "noncentral_t.csv": set(runs.SHARES),
     "runs.csv": set(runs.RUNS),

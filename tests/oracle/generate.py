@@ -7,6 +7,7 @@ import density
 import drag
 import even
 import gains
+import geodesics
 import leg_reach
 import linkage
 import positions
@@ -23,7 +24,7 @@ PUBLISHED = HERE.parent / "published"
 
 
 # The longest first, so that the last ones fill what is left of the time.
-ORACLES = (even, positions, worth, leg_reach, rides, gains, runs, power_fits, steady, linkage, density, drag)
+ORACLES = (even, positions, worth, leg_reach, rides, gains, runs, power_fits, steady, linkage, density, drag, geodesics)
 
 
 def generate(data, tables):

@@ -7,7 +7,10 @@ import { test } from "node:test";
 import { scripts, sourceOf } from "./scripts.js";
 
 /** What an import by another name than a path leads to, of the page's own scripts. @type {Record<string, readonly string[]>} */
-const BY_NAME = { "#delivery": ["delivery/site.js", "delivery/one-file.js"] };
+const BY_NAME = {
+  "#delivery": ["delivery/site.js", "delivery/one-file.js"],
+  "#recordings": ["delivery/site-recordings.js", "delivery/one-file-recordings.js"],
+};
 /** Scripts that the build or the core's compiler writes, and packages. */
 const ELSEWHERE = /^(fasterby-|d3-|uqr$)/;
 /** What each folder leaves alone: those are built on it. @type {Record<string, readonly string[]>} */

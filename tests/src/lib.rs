@@ -1,6 +1,8 @@
 //! What the checks share: tables, tolerances, and asking a question as text.
 
+pub mod altered;
 pub mod loop_ride;
+pub mod made_rides;
 
 use serde_json::Value;
 

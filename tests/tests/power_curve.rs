@@ -370,6 +370,23 @@ fn a_position_that_costs_power_is_told_by_efforts_in_both() {
     }
 }
 
+/// By how much of itself W′ may differ from one position to another: assumed, as the core says beside it.
+const W_PRIME_SHARE: f64 = 0.1;
+
+#[test]
+fn one_effort_in_a_position_borrows_the_w_prime_of_the_other_less_surely() {
+    let mut all = efforts(&TESTS[..4]);
+    let low = json!({ "duration_s": 300, "power_w": 320, "position": 1 });
+    all.as_array_mut().expect("a list").push(low);
+    let scenario = json!({ "positions": [{ "name": "high" }, { "name": "low" }], "efforts": all });
+    let told = answer("power-curve", &json!({ "scenario": scenario }));
+    let [high, low] = [0, 1].map(|at| &told["positions"][at]["w_prime_j"]);
+    let w_prime_j = number(&high["value"]);
+    assert!((number(&low["value"]) / w_prime_j - 1.0).abs() < SAME_FIT);
+    let sd = number(&high["sd"]).hypot(W_PRIME_SHARE * w_prime_j);
+    assert!((number(&low["sd"]) / sd - 1.0).abs() < SAME_FIT);
+}
+
 /// Seeded normal deviates: splitmix64 and the polar method's older relative of Box and Muller.
 struct Normal(u64);
 

@@ -33,7 +33,9 @@ const TOP_LEVEL: &[&str] = &[
     "DEVELOPERS.md",
     "LICENSE",
     "core",
+    "recordings",
     "web",
+    "web-recordings",
     "www",
     "tests",
     "xtask",
@@ -319,8 +321,12 @@ fn every_layer_says_what_belongs_there_and_what_it_may_import() {
 
 #[test]
 fn the_core_and_its_bindings_forbid_what_is_unsafe() {
-    assert!(text(&root().join("core/src/lib.rs")).contains("#![forbid(unsafe_code)]"));
-    for path in [with_ending("core", &["rs"]), with_ending("web", &["rs"])].concat() {
+    for pure in ["core", "recordings"] {
+        let library = text(&root().join(pure).join("src/lib.rs"));
+        assert!(library.contains("#![forbid(unsafe_code)]"), "{pure}");
+    }
+    let folders = ["core", "recordings", "web", "web-recordings"];
+    for path in folders.map(|folder| with_ending(folder, &["rs"])).concat() {
         let uses = words(&text(&path), &[]).any(|word| word == "unsafe");
         assert!(!uses, "{}", shown(&path));
     }

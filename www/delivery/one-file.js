@@ -25,11 +25,11 @@ export async function wholeCore(module) {
 /** A second, smaller one would only make the file longer. */
 export const [firstModule, firstCore] = [wholeModule, wholeCore];
 
-/** The script of the page is the worker's too; `one-file-start.js` tells which of them it is. */
-export function openWorker() {
+/** The script of the page is the workers' too; `one-file-start.js` tells by the name which of them it is. @param {string} [name] */
+export function openWorker(name) {
   const script = document.getElementById("script")?.textContent ?? "";
   const address = URL.createObjectURL(new Blob([script], { type: "text/javascript" }));
-  return new Worker(address);
+  return new Worker(address, { name });
 }
 
 /** Nowhere that other sites reach. @type {URL | null} */

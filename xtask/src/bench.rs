@@ -3,20 +3,29 @@
 use crate::command::{Outcome, cargo, command, run, say};
 use crate::{build, paths, serve, setup};
 
+/// Says where the native measurements leave the ride files that they make, for those in the browser.
+const RIDES: &str = "FASTERBY_RIDES";
+
+fn rides() -> std::path::PathBuf {
+    paths::kept("made-rides")
+}
+
 /// Prints both tables.
 pub fn bench() -> Outcome {
     say("the core, natively");
     run(
-        cargo().args([
-            "run",
-            "--quiet",
-            "--profile",
-            "bench",
-            "--package",
-            "fasterby-tests",
-            "--bin",
-            "bench",
-        ]),
+        cargo()
+            .args([
+                "run",
+                "--quiet",
+                "--profile",
+                "bench",
+                "--package",
+                "fasterby-tests",
+                "--bin",
+                "bench",
+            ])
+            .env(RIDES, rides()),
         "The native measurements did not finish: see the message above.",
     )?;
     build::build()?;
@@ -30,7 +39,8 @@ pub fn bench() -> Outcome {
         command("node")
             .arg("tests/browser/bench.mjs")
             .env("FASTERBY_ADDRESS", address)
-            .env("CHROME", chromium),
+            .env("CHROME", chromium)
+            .env(RIDES, rides()),
         "The measurements in the browser did not finish: see the message above.",
     )
 }

@@ -17,8 +17,9 @@ const PAGE_BUNDLES: [(&str, &str); 2] = [("app.js", "app"), ("embed/place.js", S
 /// What every script of these begins with.
 const FIRST_LOAD: &str = "delivery/first-load.js";
 /// What stands on its own.
-const OTHER_BUNDLES: [(&str, &str); 4] = [
+const OTHER_BUNDLES: [(&str, &str); 5] = [
     ("worker.js", "worker"),
+    ("recordings/worker.js", "recordings-worker"),
     ("style/index.css", "style"),
     ("embed/element.js", "element"),
     ("embed/frame.js", "frame"),
@@ -82,8 +83,21 @@ pub const ONE_FILE: &str = "fasterby.html";
 pub const FIRST_WASM: &str = "wasm/first_bg.wasm";
 /// The module that answers everything.
 const WHOLE_WASM: &str = "wasm/whole_bg.wasm";
-/// The core is compiled twice: name of the module, and what cargo is told to leave out.
-const MODULES: [(&str, &[&str]); 2] = [("first", &["--no-default-features"]), ("whole", &[])];
+/// The module that reads recordings, fetched by their worker when a first file is opened.
+pub const RECORDINGS_WASM: &str = "wasm/recordings_bg.wasm";
+/// The core is compiled twice, the readers of recordings by themselves: name of the module, its crate, and what cargo is told to
+/// leave out.
+const MODULES: [(&str, &str, &[&str]); 3] = [
+    ("first", "fasterby-web", &["--no-default-features"]),
+    ("whole", "fasterby-web", &[]),
+    (RECORDINGS, "fasterby-web-recordings", &[]),
+];
+const RECORDINGS: &str = "recordings";
+
+/// The core is to be fast too; reading a file is soon done in any case.
+fn optimised_for(name: &str) -> &'static str {
+    if name == RECORDINGS { "-Oz" } else { "-Os" }
+}
 
 /// Files by path, with `/` between names.
 pub type Files = BTreeMap<String, Vec<u8>>;
@@ -95,8 +109,8 @@ pub fn build() -> Outcome<String> {
     setup::node_packages()?;
     write_types()?;
     write_tables()?;
-    for (name, options) in MODULES {
-        bind(name, &compile(name, options)?)?;
+    for (name, package, options) in MODULES {
+        bind(name, &compile(name, package, options)?)?;
     }
     write_integrity()?;
     bundle()?;
@@ -194,8 +208,8 @@ fn tables_file() -> PathBuf {
     paths::kept("tables.json")
 }
 
-fn compile(name: &str, options: &[&str]) -> Outcome<PathBuf> {
-    say(&format!("core as WebAssembly, the {name} module"));
+fn compile(name: &str, package: &str, options: &[&str]) -> Outcome<PathBuf> {
+    say(&format!("WebAssembly, the {name} module"));
     // In a folder of its own: cargo would build the one over the other, each time anew.
     let folder = paths::kept("wasm-target").join(name);
     // The module is published: it should not tell where it was built.
@@ -215,7 +229,7 @@ fn compile(name: &str, options: &[&str]) -> Outcome<PathBuf> {
                 "--quiet",
                 "--release",
                 "--package",
-                "fasterby-web",
+                package,
                 "--target",
                 "wasm32-unknown-unknown",
             ])
@@ -225,9 +239,10 @@ fn compile(name: &str, options: &[&str]) -> Outcome<PathBuf> {
                 "CARGO_ENCODED_RUSTFLAGS",
                 flags.collect::<Vec<_>>().join("\u{1f}"),
             ),
-        "The core does not compile for the browser: see the compiler's message above.",
+        "The core or the readers of recordings do not compile for the browser: see the compiler's message above.",
     )?;
-    Ok(folder.join("wasm32-unknown-unknown/release/fasterby_web.wasm"))
+    let file = package.replace('-', "_");
+    Ok(folder.join(format!("wasm32-unknown-unknown/release/{file}.wasm")))
 }
 
 /// Makes a module and its glue, then optimises; skipped while the compiled core and the tools are the same.
@@ -258,7 +273,7 @@ fn bind(name: &str, compiled: &Path) -> Outcome {
     run(
         command("node")
             .arg(paths::node_program("wasm-opt"))
-            .arg("-Os")
+            .arg(optimised_for(name))
             .arg(&module)
             .arg("-o")
             .arg(&module),
@@ -288,7 +303,7 @@ fn module_file(name: &str) -> PathBuf {
 fn write_integrity() -> Outcome {
     let modules = MODULES
         .iter()
-        .map(|(name, _)| Ok((*name, integrity(&read(&module_file(name))?))));
+        .map(|(name, ..)| Ok((*name, integrity(&read(&module_file(name))?))));
     let modules: BTreeMap<&str, String> = modules.collect::<Outcome<_>>()?;
     write(&integrity_file(), json!(modules).to_string().as_bytes())
 }
@@ -355,7 +370,7 @@ fn esbuild() -> Command {
             "--charset=utf8",
             "--log-level=warning",
         ])
-        .args(MODULES.map(|(name, _)| {
+        .args(MODULES.map(|(name, ..)| {
             format!(
                 "--alias:fasterby-{name}={}",
                 package(name).join(format!("{name}.js")).display()
@@ -394,7 +409,7 @@ fn entry_bundles() -> PathBuf {
 /// What changes from version to version, by path in the folder of one.
 fn versioned() -> Outcome<Files> {
     let mut files = files_under(&version_bundles())?;
-    for (name, _) in MODULES {
+    for (name, ..) in MODULES {
         files.insert(format!("wasm/{name}_bg.wasm"), read(&module_file(name))?);
     }
     let list = json!(files.keys().collect::<Vec<_>>()).to_string();
@@ -431,11 +446,12 @@ fn is_copied(path: &str) -> bool {
 /// Everything in one HTML file. The core is in the script, compressed, and the script is packed once more with it.
 fn made_one_file(versioned: &Files) -> Outcome<Vec<u8>> {
     let folder = paths::kept("one-file");
-    let packed = folder.join("core.gz");
-    packed_once(
-        &packed,
-        versioned.get(WHOLE_WASM).map_or(&[], Vec::as_slice),
-    )?;
+    let packed = |name: &str, module: &str| {
+        let path = folder.join(name);
+        packed_once(&path, versioned.get(module).map_or(&[], Vec::as_slice)).map(|()| path)
+    };
+    let core = packed("core.gz", WHOLE_WASM)?;
+    let recordings = packed("recordings.gz", RECORDINGS_WASM)?;
     run(
         esbuild()
             .args(ONE_FILE_ENTRIES)
@@ -444,7 +460,11 @@ fn made_one_file(versioned: &Files) -> Outcome<Vec<u8>> {
                 "--conditions=one-file",
                 "--loader:.gz=binary",
             ])
-            .arg(format!("--alias:fasterby-packed={}", packed.display()))
+            .arg(format!("--alias:fasterby-packed={}", core.display()))
+            .arg(format!(
+                "--alias:fasterby-packed-recordings={}",
+                recordings.display()
+            ))
             // The binding's own way to the module, which is not taken here.
             .arg("--define:import.meta.url=location.href")
             .arg(format!("--outdir={}", folder.display())),

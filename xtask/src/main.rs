@@ -8,16 +8,19 @@ mod command;
 mod compress;
 mod content;
 mod first_load;
+mod fuzz;
 mod lighthouse;
 mod one_file;
 mod paths;
 mod pictures;
+mod read;
 mod serve;
 mod setup;
 mod size;
 mod test;
 
 use command::Outcome;
+use std::path::Path;
 use std::process::ExitCode;
 
 const USAGE: &str = "\
@@ -31,6 +34,8 @@ cargo xtask COMMAND
   lighthouse                      score the built page for accessibility, practices and performance
   pictures                        take the pictures of the page for README.md
   ask QUESTION < request.json     answer one question on the command line
+  read FILE                       say what a recording of a ride holds (FIT, GPX, TCX or CSV, also as .gz)
+  fuzz-recordings SECONDS         try the readers of recordings on altered files, so long for each kind
 ";
 
 /// What one run of `cargo xtask` was asked to do.
@@ -45,6 +50,8 @@ enum Task {
     Lighthouse,
     Pictures,
     Ask { question: String },
+    Read { file: String },
+    FuzzRecordings { seconds: u64 },
     Help,
 }
 
@@ -72,6 +79,14 @@ fn parse(words: &[String]) -> Outcome<Task> {
         ["size"] => Ok(Task::Size),
         ["lighthouse"] => Ok(Task::Lighthouse),
         ["pictures"] => Ok(Task::Pictures),
+        ["read", file] => Ok(Task::Read {
+            file: file.to_string(),
+        }),
+        ["fuzz-recordings", seconds] => Ok(Task::FuzzRecordings {
+            seconds: seconds.parse().map_err(|_| {
+                "`fuzz-recordings` wants a number of seconds for each kind of file.".to_string()
+            })?,
+        }),
         ["ask", question] => Ok(Task::Ask {
             question: question.to_string(),
         }),
@@ -125,6 +140,8 @@ fn perform(task: Task) -> Outcome<ExitCode> {
         Task::Lighthouse => lighthouse::lighthouse()?,
         Task::Pictures => pictures::pictures()?,
         Task::Ask { question } => return ask::ask(&question),
+        Task::Read { file } => return read::read(Path::new(&file)),
+        Task::FuzzRecordings { seconds } => fuzz::recordings(seconds)?,
         Task::Help => print!("{USAGE}"),
     }
     Ok(ExitCode::SUCCESS)

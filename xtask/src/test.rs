@@ -179,6 +179,7 @@ fn lint() -> Outcome {
 
 fn rust() -> Outcome {
     const SENTENCE: &str = "A Rust test failed: see its message above.";
+    setup::sample_recordings()?;
     let nextest = on_path(&["cargo-nextest"]).is_some();
     let runner: &[&str] = if nextest {
         &["nextest", "run"]

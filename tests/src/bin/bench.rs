@@ -13,7 +13,10 @@ use fasterby_core::questions::which_position::MOST_CHOICES;
 use fasterby_core::recording::{Recording, Rules};
 use fasterby_core::resistance::{DragShape, Stretch, slope};
 use fasterby_core::scenario::Scenario;
+use fasterby_tests::altered::read_in_pieces;
+use fasterby_tests::made_rides::{csv, fit, gpx, tcx};
 use serde_json::{Value, json};
+use std::path::PathBuf;
 use std::rc::Rc;
 
 /// What is timed: a name, the bound in seconds, how many batches of how many calls, and the call.
@@ -35,15 +38,16 @@ fn main() {
         "{:<7}{:<52}{:>12}{:>12}{:>9}",
         "row", "native, median of many batches", "measured", "bound", "ratio"
     );
-    let groups = [
+    let all = [
         steady(),
         rides(),
         answers(),
         draws(),
+        laps(),
         recordings(),
         heaviest_requests(),
     ];
-    let rows: Vec<Row> = groups.into_iter().flatten().collect();
+    let rows: Vec<Row> = all.into_iter().flatten().collect();
     let count = rows.len();
     for (at, row) in rows.into_iter().enumerate() {
         measure(&format!("{}/{count}", at + 1), row);
@@ -188,7 +192,7 @@ fn draws() -> Vec<Row> {
     ]
 }
 
-fn recordings() -> Vec<Row> {
+fn laps() -> Vec<Row> {
     let recording = long_recording(100_000);
     vec![row(
         "20 recordings of 100,000 samples, reduced",
@@ -209,6 +213,33 @@ fn heaviest_requests() -> Vec<Row> {
             })
         })
         .collect()
+}
+
+/// A ride of a hundred thousand records in each kind of file.
+fn recordings() -> Vec<Row> {
+    const RECORDS: usize = 100_000;
+    // The measurements in the browser read the same files.
+    let folder = std::env::var_os("FASTERBY_RIDES").map(PathBuf::from);
+    [
+        ("FIT", fit(RECORDS, false)),
+        ("GPX", gpx(RECORDS).into_bytes()),
+        ("TCX", tcx(RECORDS).into_bytes()),
+        ("CSV", csv(RECORDS).into_bytes()),
+    ]
+    .into_iter()
+    .map(|(kind, bytes)| {
+        if let Some(folder) = &folder {
+            let file = folder.join(format!("ride.{}", kind.to_lowercase()));
+            std::fs::create_dir_all(folder)
+                .and_then(|()| std::fs::write(file, &bytes))
+                .expect("a ride is written");
+        }
+        let name = format!("100,000 records, {kind}");
+        row(name, 1.0, (HEAVY_BATCHES, 1), move || {
+            read_in_pieces(&bytes, 65_536).map_or(0, |recording| recording.records)
+        })
+    })
+    .collect()
 }
 
 /// Prints a row as soon as it is measured, with how far the measuring is.

@@ -42,7 +42,7 @@ export default {
   "results.torso": "Rumpf",
   "results.kneeStraight": "Knie, am weitesten gestreckt",
   "results.kneeBent": "Knie, am stärksten gebeugt",
-  "results.thigh": "Oberschenkel, am schnellsten",
+  "results.thigh": "Ober\u00adschenkel, am schnellsten",
   "results.sureGuessed":
     "Deine eigenen Winkel sind für die Hüfte nur auf {hip} und für das Knie nur auf {knee} bekannt: Deine Längen sind aus der Körpergröße geschätzt. Die Änderung zwischen beiden Einstellungen ist viel sicherer: Es sitzt derselbe Körper auf beiden.",
   "results.sureTyped":

@@ -1,0 +1,376 @@
+//! Tables with a line of headings, values separated by commas, semicolons or tabs.
+
+use crate::columns::{Column, Record};
+use crate::csv_headings::{KNOWN, Meaning, meaning};
+use crate::error::Error;
+use crate::notes;
+use crate::numbers::number_of_table;
+use crate::raw::{LapMark, Raw};
+use crate::time::{DAY_S, clock_s, date_and_time_s, date_s};
+use csv_core::ReadFieldResult;
+
+/// Separators by how surely they are meant where they part the headings: commas may also be decimal marks.
+const SEPARATORS: [u8; 3] = [b';', b'\t', b','];
+/// How many lines may stand before the headings, and in how many bytes.
+const MOST_LINES_BEFORE: usize = 30;
+const MOST_BYTES_BEFORE: usize = 64_000;
+const LONGEST_FIELD: usize = 128;
+
+/// Reads a table in pieces.
+#[derive(Debug, Default)]
+pub(crate) struct CsvReader {
+    /// Until the headings are found.
+    before: String,
+    table: Option<Table>,
+}
+
+impl CsvReader {
+    pub fn feed(&mut self, text: &str, last: bool) -> Result<(), Error> {
+        if let Some(table) = &mut self.table {
+            return table.read(text.as_bytes(), false);
+        }
+        self.before.push_str(text);
+        if !last && self.before.len() < MOST_BYTES_BEFORE {
+            return Ok(());
+        }
+        let before = std::mem::take(&mut self.before);
+        let Some((mut table, rest)) = headings(&before) else {
+            return Err(Error::of(notes::no_known_columns(KNOWN)).at_line(1));
+        };
+        table.read(rest.as_bytes(), false)?;
+        self.table = Some(table);
+        Ok(())
+    }
+
+    pub fn finish(self) -> Result<Raw, Error> {
+        match self.table {
+            Some(table) => table.finish(),
+            None => Err(Error::of(notes::empty())),
+        }
+    }
+}
+
+/// The first line that names at least two columns, and what follows it.
+fn headings(text: &str) -> Option<(Table, &str)> {
+    let mut rest = text;
+    for line_number in 1..=MOST_LINES_BEFORE {
+        let (line, after) = match rest.find(['\n', '\r']) {
+            Some(at) if rest[at..].starts_with("\r\n") => (&rest[..at], &rest[at + 2..]),
+            Some(at) => (&rest[..at], &rest[at + 1..]),
+            None => (rest, ""),
+        };
+        for separator in SEPARATORS {
+            let cells = line.split(char::from(separator));
+            let mut meanings: Vec<Option<Meaning>> = cells
+                .map(|cell| meaning(cell.trim().trim_matches('"')))
+                .collect();
+            only_first_of_each(&mut meanings);
+            let values = meanings
+                .iter()
+                .flatten()
+                .filter(|known| matches!(known, Meaning::Value { .. }));
+            if values.count() >= 2 {
+                return Some((Table::new(separator, meanings, line_number), after));
+            }
+        }
+        if after.is_empty() {
+            return None;
+        }
+        rest = after;
+    }
+    None
+}
+
+fn only_first_of_each(meanings: &mut [Option<Meaning>]) {
+    let mut seen = Vec::new();
+    for known in meanings {
+        let what = match known {
+            Some(Meaning::Value { column, .. }) => Some(*column as usize),
+            Some(Meaning::Date) => Some(usize::MAX),
+            Some(Meaning::Lap) => Some(usize::MAX - 1),
+            None => None,
+        };
+        if let Some(what) = what {
+            if seen.contains(&what) {
+                *known = None;
+            }
+            seen.push(what);
+        }
+    }
+}
+
+#[derive(Debug)]
+struct Table {
+    reader: csv_core::Reader,
+    separator: u8,
+    meanings: Vec<Option<Meaning>>,
+    line_of_headings: u64,
+    /// The value that is being read, and which of its line it is.
+    field: [u8; LONGEST_FIELD],
+    length: usize,
+    is_too_long: bool,
+    place: usize,
+    row: Row,
+    raw: Raw,
+    last_clock_s: f64,
+    days_s: f64,
+    lap: Option<(Vec<u8>, f64)>,
+    unreadable: Fault,
+    uneven: Fault,
+}
+
+#[derive(Debug, Default)]
+struct Row {
+    record: Record,
+    date_s: f64,
+    is_clock: bool,
+    lap: Vec<u8>,
+}
+
+/// How often something was wrong, and at which line first.
+#[derive(Debug, Default)]
+struct Fault {
+    count: usize,
+    line: usize,
+}
+
+impl Fault {
+    fn at(&mut self, line: u64) {
+        if self.count == 0 {
+            self.line = line as usize;
+        }
+        self.count += 1;
+    }
+}
+
+impl Table {
+    fn new(separator: u8, meanings: Vec<Option<Meaning>>, line: usize) -> Self {
+        Self {
+            reader: csv_core::ReaderBuilder::new().delimiter(separator).build(),
+            separator,
+            meanings,
+            line_of_headings: line as u64,
+            field: [0; LONGEST_FIELD],
+            length: 0,
+            is_too_long: false,
+            place: 0,
+            row: Row::default(),
+            raw: Raw::default(),
+            last_clock_s: f64::NAN,
+            days_s: 0.0,
+            lap: None,
+            unreadable: Fault::default(),
+            uneven: Fault::default(),
+        }
+    }
+
+    fn line(&self) -> u64 {
+        self.line_of_headings + self.reader.line()
+    }
+
+    /// Reads a piece, or, with an empty one, to the end of the table.
+    fn read(&mut self, mut input: &[u8], is_end: bool) -> Result<(), Error> {
+        // The library takes an empty input for the end: it must not see one where a piece ends with a value.
+        while is_end || !input.is_empty() {
+            let line = self.line();
+            let (result, read, written) = self
+                .reader
+                .read_field(input, &mut self.field[self.length..]);
+            input = &input[read..];
+            self.length += written;
+            match result {
+                ReadFieldResult::InputEmpty => {}
+                ReadFieldResult::OutputFull => {
+                    self.is_too_long = true;
+                    self.length = 0;
+                }
+                ReadFieldResult::Field { record_end } => {
+                    self.value(line);
+                    if record_end {
+                        self.end_of_line(line)?;
+                    }
+                }
+                ReadFieldResult::End => break,
+            }
+        }
+        Ok(())
+    }
+
+    fn value(&mut self, line: u64) {
+        let bytes = if self.is_too_long {
+            b"?".as_slice()
+        } else {
+            &self.field[..self.length]
+        };
+        let text = std::str::from_utf8(bytes).unwrap_or("?");
+        match self.meanings.get(self.place).copied().flatten() {
+            Some(Meaning::Value {
+                column,
+                scale,
+                offset,
+                ..
+            }) if !text.trim().is_empty() => {
+                let value = match column {
+                    Column::Time => time(text, self.separator, scale, &mut self.row.is_clock),
+                    _ => number_of_table(text, self.separator) * scale + offset,
+                };
+                if value.is_nan() {
+                    self.unreadable.at(line);
+                }
+                self.row.record.set(column, value);
+            }
+            Some(Meaning::Date) => self.row.date_s = date_s(text),
+            Some(Meaning::Lap) => self.row.lap = bytes.to_vec(),
+            _ => {}
+        }
+        self.place += 1;
+        self.length = 0;
+        self.is_too_long = false;
+    }
+
+    fn end_of_line(&mut self, line: u64) -> Result<(), Error> {
+        if std::mem::take(&mut self.place) != self.meanings.len() {
+            self.uneven.at(line);
+        }
+        let mut row = std::mem::take(&mut self.row);
+        if row.is_clock {
+            let clock_s = row.record.get(Column::Time);
+            let is_dated = row.date_s > 0.0;
+            // Past midnight the clock begins anew.
+            if !is_dated && self.last_clock_s - clock_s > 0.5 * DAY_S {
+                self.days_s += DAY_S;
+            }
+            self.last_clock_s = clock_s;
+            row.record.set(
+                Column::Time,
+                clock_s + if is_dated { row.date_s } else { self.days_s },
+            );
+        }
+        let time_s = row.record.get(Column::Time);
+        if !row.lap.is_empty() && self.lap.as_ref().is_none_or(|(lap, _)| *lap != row.lap) {
+            self.end_lap(time_s);
+            self.lap = Some((row.lap, time_s));
+        }
+        self.raw.push(&row.record)
+    }
+
+    fn end_lap(&mut self, to_s: f64) {
+        if let Some((_, from_s)) = self.lap.take() {
+            self.raw.lap(LapMark { from_s, to_s });
+        }
+    }
+
+    fn finish(mut self) -> Result<Raw, Error> {
+        self.read(&[], true)?;
+        if self.raw.columns.is_empty() {
+            return Err(Error::of(notes::no_records()).at_line(self.line_of_headings));
+        }
+        if self.lap.is_some() {
+            self.end_lap(self.raw.last_s());
+        }
+        for (fault, note) in [
+            (&self.unreadable, notes::unreadable as fn(usize, usize) -> _),
+            (&self.uneven, notes::uneven_lines),
+        ] {
+            if fault.count > 0 {
+                self.raw.notes.push(note(fault.count, fault.line));
+            }
+        }
+        for known in self.meanings.iter().flatten() {
+            if let Meaning::Value {
+                column,
+                guess: true,
+                ..
+            } = known
+            {
+                guess_unit(&mut self.raw, *column);
+            }
+        }
+        Ok(self.raw)
+    }
+}
+
+/// Seconds by a number, a date with its time, or a time of day.
+fn time(text: &str, separator: u8, scale: f64, is_clock: &mut bool) -> f64 {
+    // Beyond this a count of seconds since 1970 is one of milliseconds.
+    const MOST_SECONDS: f64 = 1e11;
+    if !text.contains(':') {
+        let seconds = number_of_table(text, separator) * scale;
+        return if seconds.abs() > MOST_SECONDS {
+            seconds / 1000.0
+        } else {
+            seconds
+        };
+    }
+    let dated = date_and_time_s(text);
+    if !dated.is_nan() {
+        return dated;
+    }
+    *is_clock = true;
+    clock_s(text)
+}
+
+/// Speeds that are too high for m/s are taken as km/h, distances that are too short for metres as km.
+fn guess_unit(raw: &mut Raw, column: Column) {
+    let (times, values) = (raw.columns.get(Column::Time), raw.columns.get(column));
+    let (scale, note) = if column == Column::Speed {
+        // Half of a ride on a bicycle is slower than this, about 61 km/h.
+        const FASTEST_MEDIAN_M_S: f64 = 17.0;
+        let mut moving: Vec<f64> = values
+            .iter()
+            .copied()
+            .filter(|value| *value > 1.0)
+            .collect();
+        let middle = moving.len() / 2;
+        if moving.is_empty()
+            || *moving.select_nth_unstable_by(middle, f64::total_cmp).1 < FASTEST_MEDIAN_M_S
+        {
+            return;
+        }
+        (1.0 / 3.6, notes::speed_as_km_h())
+    } else {
+        // Nobody rides slower than this on average.
+        const SLOWEST_M_S: f64 = 0.3;
+        let span = |values: &[f64]| {
+            let mut known = values.iter().copied().filter(|value| !value.is_nan());
+            let first = known.next().unwrap_or(f64::NAN);
+            known.next_back().unwrap_or(f64::NAN) - first
+        };
+        let mean_m_s = span(values) / span(times);
+        if mean_m_s.is_nan()
+            || !(0.0..SLOWEST_M_S).contains(&mean_m_s)
+            || mean_m_s * 1000.0 < SLOWEST_M_S
+        {
+            return;
+        }
+        (1000.0, notes::distance_as_km())
+    };
+    let scaled = values.iter().map(|value| value * scale).collect();
+    raw.columns.set(column, scaled);
+    raw.notes.push(note);
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_table_is_the_same_wherever_a_piece_ends() {
+        const TABLE: &str = "time_s,power_w,lap\r\n0,200,1\n1,,1\n2,\"210\",2\n3,220,2";
+        let columns = |pieces: &[&str]| {
+            let (mut table, rest) = headings(TABLE).expect("headings");
+            assert_eq!(rest, pieces.concat());
+            for piece in pieces {
+                table.read(piece.as_bytes(), false).expect("it is in order");
+            }
+            let raw = table.finish().expect("it is in order");
+            assert!(raw.notes.is_empty());
+            format!("{:?} {:?}", raw.columns, raw.laps)
+        };
+        let rest = &TABLE[TABLE.find('0').expect("a first value")..];
+        let whole = columns(&[rest]);
+        for cut in 0..=rest.len() {
+            assert_eq!(columns(&[&rest[..cut], &rest[cut..]]), whole, "{cut}");
+        }
+    }
+}

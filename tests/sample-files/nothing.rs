@@ -1,0 +1,1 @@
+//! Nothing: this package only names others.

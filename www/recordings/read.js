@@ -1,0 +1,60 @@
+// @ts-check
+/** Reads a recording of a ride in a worker of its own, which is ended when it is done. Nothing of the file leaves the device. */
+
+import { openRecordingsWorker } from "#recordings";
+import { refusal } from "./refusal.js";
+
+/** @typedef {"time_s" | "distance_m" | "speed_m_s" | "power_w" | "elevation_m" | "latitude_deg" | "longitude_deg" | "bearing_deg" | "temperature_c" | "cadence_rpm"} ColumnName */
+/** Seconds from the first record. @typedef {{ from_s: number, to_s: number }} Span */
+/** A number with its kind, as the core's messages have it. @typedef {{ kind: "clock" | "distance", value: number }} Measured */
+/** A sentence of the catalogue `recordings`, and the values in it. @typedef {{ text: string, values: Record<string, number | string | Measured> }} Note */
+/** Why a file is not read, as a value of the same shape as the core's errors; `place` says where, as far as it is known. @typedef {Note & { kind: "recording", field: "", place: { byte?: number, line?: number, record?: number } }} ReadingError */
+/** What is missing in a column is not a number; what is not known in the summary is null. @typedef {{ kind: "fit" | "gpx" | "tcx" | "csv", records: number, columns: Record<ColumnName, Float64Array<ArrayBuffer>>, laps: Span[], stops: Span[], notes: Note[], summary: { elapsed_s: number | null, distance_m: number | null, climb_m: number | null, mean_power_w: number | null } }} Recording */
+
+/** The largest file that is read takes a few seconds on a slow phone; one made to be slow is given up. */
+const LIMIT_MS = 60_000;
+
+/**
+ * Reads a file; `progress` is told the share that was read, or null where that is not known.
+ * @param {Blob} file
+ * @param {{ progress?: (share: number | null) => void, signal?: AbortSignal, limit_ms?: number, open?: () => Worker }} [options]
+ * @returns {Promise<Recording>}
+ * @throws {ReadingError} or what `signal` was aborted with
+ */
+export function readRecording(file, { progress, signal, limit_ms = LIMIT_MS, open = openRecordingsWorker } = {}) {
+  return new Promise((resolve, reject) => {
+    signal?.throwIfAborted();
+    const worker = opened(open);
+    if (!worker) {
+      reject(refusal("no_worker"));
+      return;
+    }
+    const aborted = () => end(() => reject(signal?.reason));
+    const timer = setTimeout(() => end(() => reject(refusal("took_too_long"))), limit_ms);
+    /** @param {() => void} settle */
+    function end(settle) {
+      clearTimeout(timer);
+      signal?.removeEventListener("abort", aborted);
+      worker?.terminate();
+      settle();
+    }
+    signal?.addEventListener("abort", aborted);
+    worker.onerror = () => end(() => reject(refusal("reader_missing")));
+    worker.onmessage = ({ data }) => {
+      if (data.recording) end(() => resolve(data.recording));
+      else if (data.error) end(() => reject(data.error));
+      else if (data.broken) end(() => reject(refusal("reader_missing")));
+      else progress?.(data.share);
+    };
+    worker.postMessage({ file });
+  });
+}
+
+/** Where workers are refused there is none. @param {() => Worker} open */
+function opened(open) {
+  try {
+    return open();
+  } catch {
+    return null;
+  }
+}

@@ -1,0 +1,55 @@
+// @ts-check
+/**
+ * Reads one recording off the main thread. In: `{ file }`. Out: `{ share }` as it goes on, null while it is unpacked; then
+ * `{ recording }`, whose columns are handed over, or `{ error }`, or `{ broken }` where the module cannot be started.
+ */
+
+import init, { mostBytes, readRecording } from "fasterby-recordings";
+import { recordingsModule } from "#recordings";
+import { refusal } from "./refusal.js";
+import { isPacked, unpacked } from "./unpack.js";
+
+/** @import { Recording } from "./read.js" */
+
+const post = /** @type {(message: unknown, transfer?: Transferable[]) => void} */ (
+  /** @type {unknown} */ (globalThis.postMessage.bind(globalThis))
+);
+const tell = (/** @type {number | null} */ share) => post({ share });
+
+/** @param {Blob} file */
+async function read(file) {
+  try {
+    await init({ module_or_path: await recordingsModule() });
+  } catch (error) {
+    post({ broken: String(error) });
+    return;
+  }
+  try {
+    /** @type {Recording} */
+    const recording = readRecording(await plain(file), tell);
+    post(
+      { recording },
+      Object.values(recording.columns).map((column) => column.buffer),
+    );
+  } catch (error) {
+    if (isRefusal(error)) post({ error });
+    else post({ broken: String(error) });
+  }
+}
+
+/** The file itself, or what is packed in it. @param {Blob} file */
+async function plain(file) {
+  try {
+    if (!(await isPacked(file))) return file;
+    tell(null);
+    return await unpacked(file, mostBytes());
+  } catch (error) {
+    // What the file's own reading throws is of the document's kind, unlike what unpacking does.
+    throw refusal(error instanceof DOMException ? "file_gone" : "packing_broken");
+  }
+}
+
+/** @param {unknown} error */
+const isRefusal = (error) => typeof error === "object" && error !== null && "text" in error;
+
+addEventListener("message", ({ data }) => read(data.file));

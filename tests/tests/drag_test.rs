@@ -539,6 +539,28 @@ fn the_question_holds_rolling_resistance_where_laps_are_alike_and_says_so() {
 }
 
 #[test]
+fn runs_that_scatter_beyond_a_careful_test_are_doubted() {
+    let told = |powers_w: [f64; 6]| {
+        let runs: Value = powers_w
+            .iter()
+            .zip([8.0, 8.1, 10.0, 10.1, 12.0, 12.1])
+            .map(|(power_w, speed_m_s)| json!({ "position": 0, "speed_m_s": speed_m_s, "power_w": power_w }))
+            .collect();
+        let got = answer(
+            "drag-test",
+            &json!({ "scenario": scenario(), "with": { "runs": runs, "rolling": "hold" } }),
+        );
+        let warnings = got["warnings"].as_array().expect("warnings").clone();
+        warnings
+            .iter()
+            .any(|warning| warning["text"] == "laps_scatter")
+    };
+    // Powers that a drag area of 0.25 m² and a Crr of 0.004 take, about; then each off by some 20 %.
+    assert!(!told([108.0, 112.0, 192.0, 197.0, 312.0, 320.0]));
+    assert!(told([130.0, 90.0, 230.0, 160.0, 375.0, 260.0]));
+}
+
+#[test]
 fn exchanged_positions_turn_the_difference_round() {
     let ride = noisy(23);
     let first = answer("drag-test", &request(&ride, TWO_POSITIONS));

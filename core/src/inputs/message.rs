@@ -341,15 +341,16 @@ messages! {
     nothing_measured() = "No lap or run is given yet, so this plans a test.";
     no_usable_laps() = "No usable lap is left. Take back what was excluded, or change the rules for what is unusable.";
     laps_do_not_fit() = "No drag area goes with these laps: check the mass, the power and the speeds.";
-    rolling_not_told(rolling: Coefficient) = "The laps are too much alike in speed, or too few, to tell drag from rolling resistance. It is held at {rolling}. To measure both, ride as many slow laps as fast ones, such as 8 and 12 m/s, in one position.";
+    rolling_not_told(rolling: Coefficient, slow: Speed, fast: Speed) = "The laps are too much alike in speed, or too few, to tell drag from rolling resistance. It is held at {rolling}. To measure both, ride as many slow laps as fast ones, such as at {slow} and {fast}, in one position.";
     no_spare_laps() = "There are no more laps than unknowns, so nothing tells how sure the result is. Ride more laps.";
+    laps_scatter(share: Share, usual: Share) = "The laps scatter by {share} of their power; a careful test stays below {usual}. Look for wind, traffic, a drifting power meter or wrong heights before you trust this.";
     outlying_lap(watts: Power) = "This lap lies {watts} off the others, more than chance explains. It counts all the same; leave it out if you know a reason.";
     lap_braked(lap: Count, time: Clock) = "Lap {lap} is left out: it holds {time} of braking.";
     lap_stopped(lap: Count, time: Clock) = "Lap {lap} is left out: the rider stood for {time}.";
     lap_dropout(lap: Count, time: Clock) = "Lap {lap} is left out: power or speed is missing, or cannot be, for {time}.";
     wind_needs_bearings() = "The wind is left out of laps whose recording does not say which way the rider headed.";
     wind_not_told() = "These laps do not tell the wind, so it is left out. Ride the same road both ways, each way as a lap of its own.";
-    ignored_wind_matters(share: Share) = "The wind is left out. On this loop a wind of 1 m/s can move the drag area by {share}: give its speed and direction.";
+    ignored_wind_matters(share: Share, wind: Speed) = "The wind is left out. On this loop a wind of {wind} can move the drag area by {share}: give its speed and direction.";
     heights_unknown() = "The heights of the road are not recorded, so laps that do not close are taken as level.";
     more_runs_than(most: Count) = "So small a difference takes more than {most} runs.";
 

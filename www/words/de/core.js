@@ -131,9 +131,11 @@ export default {
     "Keine brauchbare Runde ist übrig. Nimm einen Ausschluss zurück, oder ändere die Regeln dafür, was unbrauchbar ist.",
   laps_do_not_fit: "Zu diesen Runden passt keine Luftwiderstandsfläche: Prüfe Masse, Leistung und Tempo.",
   rolling_not_told:
-    "Die Runden sind im Tempo zu ähnlich, oder es sind zu wenige, um Luftwiderstand und Rollwiderstand zu trennen. Der Rollwiderstand bleibt bei {rolling}. Um beide zu messen, fahr in einer Position gleich viele langsame und schnelle Runden, etwa mit 8 und 12 m/s.",
+    "Die Runden sind im Tempo zu ähnlich, oder es sind zu wenige, um Luftwiderstand und Rollwiderstand zu trennen. Der Rollwiderstand bleibt bei {rolling}. Um beide zu messen, fahr in einer Position gleich viele langsame und schnelle Runden, etwa mit {slow} und {fast}.",
   no_spare_laps:
     "Es gibt nicht mehr Runden als Unbekannte, also sagt nichts, wie sicher das Ergebnis ist. Fahr mehr Runden.",
+  laps_scatter:
+    "Die Runden streuen um {share} ihrer Leistung; ein sorgfältiger Test bleibt unter {usual}. Such nach Wind, Verkehr, einem wandernden Leistungsmesser oder falschen Höhen, bevor du dem traust.",
   outlying_lap:
     "Diese Runde liegt {watts} neben den anderen, mehr als der Zufall erklärt. Sie zählt trotzdem; lass sie weg, wenn du einen Grund kennst.",
   lap_braked: "Runde {lap} zählt nicht: Darin wird {time} gebremst.",
@@ -143,7 +145,7 @@ export default {
   wind_not_told:
     "Diese Runden sagen nichts über den Wind, also bleibt er außer Acht. Fahr dieselbe Straße in beide Richtungen, jede Richtung als eigene Runde.",
   ignored_wind_matters:
-    "Der Wind bleibt außer Acht. Auf dieser Runde kann ein Wind von 1 m/s die Luftwiderstandsfläche um {share} verschieben: Gib seine Stärke und Richtung an.",
+    "Der Wind bleibt außer Acht. Auf dieser Runde kann ein Wind von {wind} die Luftwiderstandsfläche um {share} verschieben: Gib seine Stärke und Richtung an.",
   heights_unknown:
     "Die Höhen der Straße sind nicht aufgezeichnet, also gelten Runden, die sich nicht schließen, als eben.",
   more_runs_than: "Ein so kleiner Unterschied braucht mehr als {most} Fahrten.",

@@ -127,23 +127,25 @@ export default {
   nothing_moves: "Jusqu’à {field}, rien ne bouge : un tour demande une vitesse.",
   nothing_measured: "Aucun tour ni passage n’est encore donné : un test est donc planifié ici.",
   no_usable_laps:
-    "Il ne reste aucun tour utilisable. Reprenez ce qui a été exclu, ou changez les règles de ce qui est inutilisable.",
-  laps_do_not_fit: "Aucune surface de traînée ne va avec ces tours : vérifiez la masse, la puissance et les vitesses.",
+    "Il ne reste aucun tour utilisable. Reprends ce qui a été exclu, ou change les règles de ce qui est inutilisable.",
+  laps_do_not_fit: "Aucune surface de traînée ne va avec ces tours : vérifie la masse, la puissance et les vitesses.",
   rolling_not_told:
-    "Les tours sont trop semblables en vitesse, ou trop peu nombreux, pour séparer la traînée de la résistance au roulement. Celle-ci reste à {rolling}. Pour mesurer les deux, roulez autant de tours lents que rapides, par exemple à 8 et 12 m/s, dans une même position.",
+    "Les tours sont trop semblables en vitesse, ou trop peu nombreux, pour séparer la traînée de la résistance au roulement. Celle-ci reste à {rolling}. Pour mesurer les deux, roule autant de tours lents que rapides, par exemple à {slow} et à {fast}, dans une même position.",
   no_spare_laps:
-    "Il n’y a pas plus de tours que d’inconnues : rien ne dit à quel point le résultat est sûr. Roulez plus de tours.",
+    "Il n’y a pas plus de tours que d’inconnues : rien ne dit à quel point le résultat est sûr. Roule plus de tours.",
+  laps_scatter:
+    "Les tours varient de {share} de leur puissance ; un test soigné reste sous {usual}. Cherche un vent, du trafic, un capteur qui dérive ou de fausses altitudes avant de t’y fier.",
   outlying_lap:
-    "Ce tour s’écarte de {watts} des autres, plus que le hasard ne l’explique. Il compte quand même ; écartez-le si vous en connaissez la raison.",
+    "Ce tour s’écarte de {watts} des autres, plus que le hasard ne l’explique. Il compte quand même ; écarte-le si tu en connais la raison.",
   lap_braked: "Le tour {lap} est écarté : il contient {time} de freinage.",
   lap_stopped: "Le tour {lap} est écarté : le vélo est à l’arrêt pendant {time}.",
   lap_dropout: "Le tour {lap} est écarté : la puissance ou la vitesse manque, ou ne peut être juste, pendant {time}.",
   wind_needs_bearings:
     "Le vent est laissé de côté dans les tours dont l’enregistrement ne dit pas dans quelle direction on roule.",
   wind_not_told:
-    "Ces tours ne disent rien du vent, il est donc laissé de côté. Roulez la même route dans les deux sens, chaque sens comme un tour à part.",
+    "Ces tours ne disent rien du vent, il est donc laissé de côté. Roule sur la même route dans les deux sens, chaque sens comme un tour à part.",
   ignored_wind_matters:
-    "Le vent est laissé de côté. Sur cette boucle, un vent de 1 m/s peut changer la surface de traînée de {share} : donnez sa force et sa direction.",
+    "Le vent est laissé de côté. Sur cette boucle, un vent de {wind} peut changer la surface de traînée de {share} : donne sa force et sa direction.",
   heights_unknown:
     "Les altitudes de la route ne sont pas enregistrées : les tours qui ne se ferment pas comptent comme plats.",
   more_runs_than: "Une si petite différence demande plus de {most} passages.",
@@ -311,9 +313,9 @@ export default {
   "note.with.plan.difference_share":
     "La différence entre deux positions qu’un test doit montrer, en part de la surface de traînée.",
   "note.with.plan.run_cv_share":
-    "À quel point la surface de traînée d’un passage se répète ; votre propre test le dit.",
+    "À quel point la surface de traînée d’un passage se répète ; ton propre test le dit.",
   "note.with.plan.power": "Combien de fois un test doit montrer une différence qui existe ; 4 fois sur 5 est l’usage.",
-  "note.with.plan.runs": "Combien de passages vous voulez faire dans chaque position.",
+  "note.with.plan.runs": "Combien de passages tu veux faire dans chaque position.",
   "note.with.draws":
     "Combien de simulations fait une comparaison. Sans, son ± est calculé pour de petits changements ; un parcours de très nombreux points en a moins.",
 };

@@ -10,6 +10,11 @@ use crate::inputs::message;
 
 /// A wind that was left out is worth a word where 1 m/s of it moves the drag area by this share; assumed.
 const WIND_MATTERS: f64 = 0.01;
+/// Two speeds far enough apart to tell drag from rolling resistance within about 1.6 % where each is ridden five times.
+const SLOW_LAP_M_S: f64 = 8.0;
+const FAST_LAP_M_S: f64 = 12.0;
+/// Laps of careful tests scatter by 1 to 3 % of their energy; common practice, no source.
+const MOST_SCATTER: f64 = 0.05;
 
 /// Whether a doubt about the scenario concerns a test, which is not ridden on the scenario's course nor at its power.
 pub(super) fn is_of_the_test(warning: &Warning) -> bool {
@@ -41,11 +46,18 @@ pub(super) fn doubts(
 ) {
     let shown = found.shown();
     if !found.identifiable {
-        let message = message::rolling_not_told(shown.rolling_value());
+        let message = message::rolling_not_told(shown.rolling_value(), SLOW_LAP_M_S, FAST_LAP_M_S);
         warnings.push(Warning::of("with.rolling", message));
     }
     if shown.degrees_of_freedom() == 0 {
         warnings.push(Warning::of("with.laps", message::no_spare_laps()));
+    }
+    if let Some(share) = shown.scatter_share().filter(|&share| share > MOST_SCATTER) {
+        let share = (1000.0 * share).round() / 1000.0;
+        warnings.push(Warning::of(
+            "with",
+            message::laps_scatter(share, MOST_SCATTER),
+        ));
     }
     for row in rows.iter().filter(|row| row.outlier) {
         let message = message::outlying_lap(row.residual_w.unwrap_or(0.0));
@@ -60,7 +72,7 @@ pub(super) fn doubts(
         let share = (1000.0 * wind.cda_share.abs()).round() / 1000.0;
         warnings.push(Warning::of(
             "with.wind",
-            message::ignored_wind_matters(share),
+            message::ignored_wind_matters(share, wind.sd),
         ));
     }
     for place in 0..shown.positions.len() {

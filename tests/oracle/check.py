@@ -20,6 +20,9 @@ SLOPE_TOLERANCE = 2e-2  # a tolerance that comes from a finite difference is rou
 ABSOLUTE_FLOOR = 1e-11  # for values that are zero but for rounding
 SOLVED_PARTS = ("expected", "powers_w", "tolerance")
 
+# Worked out by hand with its own script, from files that packages hold and a reader that nothing else here needs.
+BY_HAND = {"real_recordings.csv"}
+
 COMPUTED_COLUMNS = {
     "steady.csv": set(steady.OUTPUTS),
     "density.csv": set(density.OUTPUTS),
@@ -92,7 +95,7 @@ def json_difference(committed, again):
 
 
 def differences(committed_folder, again_folder, computed):
-    committed = {path.name: path for path in committed_folder.glob("*.*")}
+    committed = {path.name: path for path in committed_folder.glob("*.*") if path.name not in BY_HAND}
     again = {path.name: path for path in again_folder.glob("*.*")}
     shown = committed_folder.relative_to(HERE.parent.parent)
     for name in sorted(committed.keys() | again.keys()):

@@ -28,21 +28,20 @@ pub(crate) fn date_and_time_s(text: &str) -> f64 {
 pub(crate) fn date_s(text: &str) -> f64 {
     let mut parts = text.trim().split(['-', '/']);
     let mut part = |low: i64, high: i64| whole(parts.next()?, low, high);
-    let day = || {
+    let mut day = || {
         let (year, month, day) = (part(1970, 2199)?, part(1, 12)?, part(1, 31)?);
         let year = if month <= 2 { year - 1 } else { year };
         let of_year = (153 * ((month + 9) % 12) + 2) / 5 + day - 1;
         let days = 365 * year + year / 4 - year / 100 + year / 400 + of_year - 719_468;
         Some(days as f64 * DAY_S)
     };
-    let mut day = day;
     day().unwrap_or(f64::NAN)
 }
 
 /// Seconds of a time such as `10:05:00.25`, `10:05` hours and minutes.
 pub(crate) fn clock_s(text: &str) -> f64 {
     let mut parts = text.trim().splitn(3, ':');
-    let read = || {
+    let mut read = || {
         let hours = whole(parts.next()?, 0, 999)?;
         let minutes = whole(parts.next()?, 0, 59)?;
         let seconds = parts.next().map_or(0.0, number);
@@ -50,7 +49,6 @@ pub(crate) fn clock_s(text: &str) -> f64 {
             .contains(&seconds)
             .then_some((hours * 3600 + minutes * 60) as f64 + seconds)
     };
-    let mut read = read;
     read().unwrap_or(f64::NAN)
 }
 

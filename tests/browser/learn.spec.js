@@ -4,7 +4,7 @@
 import { readFileSync } from "node:fs";
 
 import { faults } from "./support/accessibility.js";
-import { expect, kept, notice, number, open, openQuestion, started, test, tool } from "./support/page.js";
+import { drawn, expect, kept, notice, number, open, openQuestion, started, test, tool } from "./support/page.js";
 
 /** @import { Locator, Page } from "@playwright/test" */
 
@@ -409,9 +409,7 @@ for (const colorScheme of /** @type {const} */ (["light", "dark"])) {
       await step(page, 1).getByRole("spinbutton", { name: "Drag area, CdA" }).fill("9");
       for (const size of [PHONE, WIDE]) {
         await page.setViewportSize(size);
-        await page.evaluate(
-          () => new Promise((resolve) => requestAnimationFrame(() => requestAnimationFrame(() => resolve(undefined)))),
-        );
+        await drawn(page);
         expect(await faults(page)).toEqual([]);
       }
     });

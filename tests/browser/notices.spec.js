@@ -1,7 +1,7 @@
 // @ts-check
 /** What the page says at its edge: it leaves, with its question or after a while, and lies on nothing that is read or used. */
 
-import { expect, handle, notice, openQuestion, test } from "./support/page.js";
+import { drawn, expect, handle, notice, openQuestion, test } from "./support/page.js";
 
 /** @import { Locator, Page } from "@playwright/test" */
 
@@ -56,7 +56,7 @@ test("a notice stays where it is while it is pressed, so that the press counts",
   await undo.hover();
   await page.mouse.down();
   await page.locator(".verdict").evaluate((element) => element.scrollIntoView({ block: "end", behavior: "instant" }));
-  await page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))));
+  await drawn(page);
   expect(await undo.boundingBox()).toEqual(before);
   await page.mouse.up();
   await expect(notice(page)).toHaveCount(0);

@@ -178,7 +178,10 @@ test("the sheet follows another language while it is open", async ({ page }) => 
 test("the decimal mark may be another than the language's, and is kept", async ({ page }) => {
   await openQuestion(page, "power-or-drag");
   await page.locator('.tools [data-tool="units"]').click();
-  await page.getByRole("dialog").getByRole("radio", { name: "comma: 0,242" }).check();
+  const comma = page.getByRole("dialog").getByRole("radio", { name: "comma: 0,242" });
+  // The dialog is made anew in the new mark, so what is checked is looked up again.
+  await comma.click();
+  await expect(comma).toBeChecked();
   await page.keyboard.press("Escape");
   await expect(number(page, "Drag area, CdA")).toHaveValue("0,240");
   await page.reload();

@@ -50,7 +50,7 @@ const OF_RUST = ["core.js", "recordings.js"];
 test("a key is of words as in scripts, in groups with points between", async () => {
   for (const file of booksIn("en").filter((one) => !OF_RUST.includes(one))) {
     const odd = Object.keys(await read("en", file)).filter(
-      (key) => !/^[a-z]\w*(\.\w+)*$/.test(key.replaceAll("_", "-")) && !NAMED_ELSEWHERE.test(key),
+      (key) => !/^[a-z][A-Za-z0-9]*(\.[A-Za-z0-9]+)*$/.test(key) && !NAMED_ELSEWHERE.test(key),
     );
     assert.deepEqual(odd, [], file);
   }

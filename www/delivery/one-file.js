@@ -9,12 +9,15 @@ let compiling;
 
 /** The module that answers everything. */
 export function wholeModule() {
-  compiling ??= unpacked().then((bytes) => WebAssembly.compile(bytes));
+  compiling ??= unpackedModule(packed);
   return compiling;
 }
 
-const unpacked = () =>
-  new Response(new Blob([packed]).stream().pipeThrough(new DecompressionStream("gzip"))).arrayBuffer();
+/** @param {Uint8Array<ArrayBuffer>} bytes a module, compressed */
+export async function unpackedModule(bytes) {
+  const stream = new Blob([bytes]).stream().pipeThrough(new DecompressionStream("gzip"));
+  return WebAssembly.compile(await new Response(stream).arrayBuffer());
+}
 
 /** @param {WebAssembly.Module} module */
 export async function wholeCore(module) {

@@ -2,6 +2,7 @@
 /** Where the readers of recordings are on a web server: in files beside this one. The build for one file takes `one-file-recordings.js` instead. */
 
 import { recordings as integrity } from "fasterby-integrity";
+import { checkedModule } from "./checked-module.js";
 
 /** @param {string} file */
 const beside = (file) => new URL(file, import.meta.url);
@@ -9,9 +10,5 @@ const beside = (file) => new URL(file, import.meta.url);
 /** What reads one recording, and is ended then. */
 export const openRecordingsWorker = () => new Worker(beside("recordings-worker.js"), { type: "module" });
 
-/** The module, for its worker; one of another version is refused. */
-export async function recordingsModule() {
-  const fetched = (/** @type {RequestCache} */ cache) => fetch(beside("wasm/recordings_bg.wasm"), { cache, integrity });
-  const response = await fetched("default").catch(() => fetched("reload"));
-  return WebAssembly.compile(await response.arrayBuffer());
-}
+/** The module, for its worker. */
+export const recordingsModule = () => checkedModule(beside("wasm/recordings_bg.wasm"), integrity);

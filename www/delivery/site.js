@@ -3,6 +3,7 @@
 
 import init, * as first from "fasterby-first";
 import { first as firstHash, whole as wholeHash } from "fasterby-integrity";
+import { checkedModule } from "./checked-module.js";
 import { reloadAt, versionAt } from "./version.js";
 
 /** @param {string} file */
@@ -12,17 +13,8 @@ const HOME = beside("../");
 const INTEGRITY = { first: firstHash, whole: wholeHash };
 const VERSION = beside("./").pathname.split("/").at(-2);
 
-/** A module that is not the one these scripts were built with is refused: two versions never work together. @param {"first" | "whole"} name */
-async function compiled(name) {
-  const fetched = (/** @type {RequestCache} */ cache) =>
-    fetch(beside(`wasm/${name}_bg.wasm`), { cache, integrity: INTEGRITY[name] });
-  // A browser may have kept something else from an unfinished upload.
-  const response = await fetched("default").catch(() => fetched("reload"));
-  // A server that has no name for what it is gives it all the same.
-  return response.headers.get("content-type") === "application/wasm"
-    ? WebAssembly.compileStreaming(response)
-    : WebAssembly.compile(await response.arrayBuffer());
-}
+/** @param {"first" | "whole"} name */
+const compiled = (name) => checkedModule(beside(`wasm/${name}_bg.wasm`), INTEGRITY[name]);
 
 /** The module that answers what a first visit asks. */
 export const firstModule = () => compiled("first");

@@ -1,6 +1,6 @@
 //! Speed beside its bounds: the core natively, then core and page in a browser.
 
-use crate::command::{Outcome, cargo, command, run, say};
+use crate::command::{Outcome, command, program_of_tests, run, say};
 use crate::{build, paths, serve, setup};
 
 /// Says where the native measurements leave the ride files that they make, for those in the browser.
@@ -14,17 +14,8 @@ fn rides() -> std::path::PathBuf {
 pub fn bench() -> Outcome {
     say("the core, natively");
     run(
-        cargo()
-            .args([
-                "run",
-                "--quiet",
-                "--profile",
-                "bench",
-                "--package",
-                "fasterby-tests",
-                "--bin",
-                "bench",
-            ])
+        program_of_tests("bench")
+            .args(["--profile", "bench"])
             .env(RIDES, rides()),
         "The native measurements did not finish: see the message above.",
     )?;

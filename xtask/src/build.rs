@@ -1,6 +1,6 @@
 //! The page, built into `dist/`: the core as WebAssembly, the scripts and styles as bundles, the rest as it stands.
 
-use crate::command::{Outcome, cargo, command, output_of, run, say};
+use crate::command::{Outcome, cargo, command, output_of, program_of_tests, run, say};
 use crate::content::{files_under, fingerprint, integrity, read, read_text, write};
 use crate::one_file::{Parts, dense_gzip, one_file};
 use crate::{first_load, paths, setup};
@@ -154,17 +154,8 @@ pub fn generated_types() -> Outcome<String> {
     // Nothing is computed, so nothing is optimised.
     let soon = ["--config", "profile.dev.package.fasterby-core.opt-level=0"];
     output_of(
-        cargo()
-            .args([
-                "run",
-                "--quiet",
-                "--package",
-                "fasterby-tests",
-                "--features",
-                "types",
-                "--bin",
-                "types",
-            ])
+        program_of_tests("types")
+            .args(["--features", "types"])
             .args(soon),
         "The types for the page could not be generated from the core: see the compiler's message above.",
     )

@@ -19,6 +19,20 @@ pub fn cargo() -> Command {
     command(std::env::var_os("CARGO").unwrap_or_else(|| "cargo".into()))
 }
 
+/// A program of the tests' crate; what follows are more arguments of cargo, then the program's own.
+pub fn program_of_tests(name: &str) -> Command {
+    let mut command = cargo();
+    command.args([
+        "run",
+        "--quiet",
+        "--package",
+        "fasterby-tests",
+        "--bin",
+        name,
+    ]);
+    command
+}
+
 /// Tells what happens next.
 pub fn say(what: &str) {
     println!("· {what}");

@@ -4,7 +4,7 @@ use std::fmt;
 
 use serde::Serialize;
 
-use crate::inputs::fields::QuantityKind;
+use crate::inputs::fields::{MOST_TEXT_BYTES, QuantityKind};
 use crate::inputs::message::{self, Message};
 
 /// What kind of thing is wrong with a request.
@@ -90,6 +90,33 @@ impl Error {
             min: Some(min),
             max: Some(max),
         }
+    }
+
+    /// A list of more than `most` entries.
+    pub(crate) fn too_many(field: impl Into<String>, most: usize) -> Self {
+        let field = field.into();
+        let message = message::too_many(&field, most);
+        Self::new(Kind::TooLarge, field, message)
+    }
+
+    /// Checks that a text is no longer than a name or a note may be.
+    pub(crate) fn check_text(text: &str, field: impl FnOnce() -> String) -> Result<(), Self> {
+        if text.len() <= MOST_TEXT_BYTES {
+            return Ok(());
+        }
+        let field = field();
+        let message = message::too_long(&field, MOST_TEXT_BYTES);
+        Err(Self::new(Kind::TooLarge, field, message))
+    }
+
+    /// Checks that an index is below a count.
+    pub(crate) fn check_index(field: &str, index: usize, count: usize) -> Result<usize, Self> {
+        if index < count {
+            return Ok(index);
+        }
+        let last = count.saturating_sub(1) as f64;
+        let kind = QuantityKind::Ratio;
+        Err(Self::out_of_range(field, kind, index as f64, 0.0, last))
     }
 
     /// A ride that cannot be ridden.

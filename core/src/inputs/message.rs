@@ -71,6 +71,11 @@ fn decimal(number: f64) -> String {
     text.strip_suffix(".0").map(str::to_owned).unwrap_or(text)
 }
 
+/// A share as exactly as a sentence says it: to a tenth of a per cent.
+pub(crate) fn in_thousandths(share: f64) -> f64 {
+    (1000.0 * share).round() / 1000.0
+}
+
 /// The values of a message by the names of their placeholders.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct Values(pub Vec<(&'static str, Value)>);

@@ -154,12 +154,18 @@ impl From<Figure> for ShownFigure {
             sd,
             low_95: value - NORMAL_REACH_95 * sd,
             high_95: value + NORMAL_REACH_95 * sd,
-            chance_positive: match sd > 0.0 {
-                true => normal_share(value / sd),
-                false if value == 0.0 => 0.5,
-                false => f64::from(value > 0.0),
-            },
+            chance_positive: chance_positive(value, sd, normal_share),
         }
+    }
+}
+
+/// The chance that the true value is positive, by the distribution of its error in standard deviations; even where a value
+/// of nought is exact.
+pub(crate) fn chance_positive(value: f64, sd: f64, share_below: impl FnOnce(f64) -> f64) -> f64 {
+    match sd > 0.0 {
+        true => share_below(value / sd),
+        false if value == 0.0 => 0.5,
+        false => f64::from(value > 0.0),
     }
 }
 

@@ -65,9 +65,7 @@ impl Columns {
         let at = |name: &str| format!("{path}.{name}");
         let times = &self.time_s.0;
         if times.len() > MOST_SAMPLES {
-            let field = at("time_s");
-            let message = message::too_many(&field, MOST_SAMPLES);
-            return Err(Error::new(Kind::TooLarge, field, message));
+            return Err(Error::too_many(at("time_s"), MOST_SAMPLES));
         }
         if times.len() < 2 {
             let field = at("time_s");

@@ -10,19 +10,16 @@ use super::rig::Rig;
 /// By how much an input is moved, in its standard deviations, where its effect is followed along the tangent.
 pub const TANGENT: f64 = 0.01;
 
-/// By what share of itself the drag area in the first place of the estimate is larger with one rig than with another. `None`
+/// By what share of itself the drag area in the first place of the estimate, `cda_m2`, is larger with another rig. `None`
 /// where there is no estimate.
 pub fn cda_share(
     observations: &[Observation],
     rolling: Rolling,
     axes: &[[f64; 2]],
-    [base, other]: [&Rig; 2],
+    cda_m2: f64,
+    other: &Rig,
 ) -> Option<f64> {
-    let area = |rig: &Rig| {
-        let found = estimate(observations, rig, rolling, axes).ok()?;
-        Some(found.cda_m2(0).value)
-    };
-    let base_m2 = area(base)?;
-    let share = (area(other)? - base_m2) / base_m2;
+    let found = estimate(observations, other, rolling, axes).ok()?;
+    let share = found.cda_m2(0).value / cda_m2 - 1.0;
     share.is_finite().then_some(share)
 }

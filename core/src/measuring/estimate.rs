@@ -2,11 +2,13 @@
 //! squares over laps, steady runs and coast-downs.
 //!
 //! Every row's error is taken to be the same share of the energy that went in, which is how a meter's drift from lap to lap and
-//! the scatter of pedalling behave; of runs one way it grows a little with what the wind can do. Intervals are Student's t with the degrees of freedom that the residuals have.
+//! the scatter of pedalling behave; of runs one way it grows a little with what the wind can do. Intervals are Student's t
+//! with the degrees of freedom that the residuals have.
 
 use super::coast_down::Coasting;
 use super::lap::Sums;
 use super::rig::Rig;
+use crate::inputs::quantity::chance_positive;
 use crate::numerics::distributions::noncentral_t_share;
 use crate::numerics::least_squares::{Fit, NoFit, Row, least_squares, student_t};
 
@@ -141,16 +143,13 @@ impl Interval {
         }
         let sd = (variance * unit_variance).sqrt();
         let reach = student_t(0.95, degrees) * sd;
-        let chance = match sd > 0.0 {
-            true => noncentral_t_share(value / sd, degrees as u32, 0.0),
-            false if value == 0.0 => 0.5,
-            false => f64::from(u8::from(value > 0.0)),
-        };
         Self {
             value,
             sd: Some(sd),
             range_95: Some((value - reach, value + reach)),
-            chance_positive: Some(chance),
+            chance_positive: Some(chance_positive(value, sd, |t| {
+                noncentral_t_share(t, degrees as u32, 0.0)
+            })),
         }
     }
 

@@ -163,15 +163,14 @@ fn filled(
             i += 1;
             continue;
         }
-        let end = (i..column.len()).find(|&k| plausible(column[k], range));
-        let (from, to) = (last, end);
-        let long = match (from, to) {
+        let next = (i..column.len()).find(|&k| plausible(column[k], range));
+        let long = match (last, next) {
             (Some(from), Some(to)) => time_s[to] - time_s[from] > rules.bridged_s,
             _ => true,
         };
-        let stop = to.unwrap_or(column.len());
+        let stop = next.unwrap_or(column.len());
         for k in i..stop {
-            whole[k] = match (from, to) {
+            whole[k] = match (last, next) {
                 (Some(from), Some(to)) => {
                     let share = (time_s[k] - time_s[from]) / (time_s[to] - time_s[from]);
                     column[from] + share * (column[to] - column[from])

@@ -36,8 +36,8 @@ pub struct Equation {
 
 /// A lap that nothing goes into still has an error: that of this drag area; assumed.
 const LEAST_CDA_M2: f64 = 0.05;
-/// For each share of the energy that a run scatters by, its wind is out by this times that share, m/s: 3 cm/s for half a per
-/// cent; assumed. Intervals hold what they promise from none to three times as much.
+/// For each share of the energy that a run scatters by, its wind is out by this times that share, m/s: 3 cm/s for half a
+/// per cent; assumed. Intervals hold what they promise from none to three times as much.
 const WIND_FOR_SHARE_M_S: f64 = 6.0;
 /// The drag area that such a wind acts on; assumed, as no more than weights follow from it.
 const USUAL_CDA_M2: f64 = 0.25;

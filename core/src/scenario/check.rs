@@ -3,8 +3,8 @@
 use super::inspect::{Inspect, Place};
 use super::{CourseKind, Lapse, OLDEST, Point, Position, Power, Scenario, VERSION, YawRow};
 use crate::inputs::error::{Error, Kind, Warning};
-use crate::inputs::fields::{self, Field, QuantityKind};
-use crate::inputs::message::{self, Message};
+use crate::inputs::fields::{self, Field};
+use crate::inputs::message::{self, Message, in_thousandths};
 use crate::inputs::quantity::Quantity;
 use crate::physiology::power_duration::altitude_loss_share;
 
@@ -59,10 +59,10 @@ impl Scenario {
             return conflict(path, message::no_position());
         }
         if self.positions.len() > fields::MOST_POSITIONS {
-            return Err(too_many(path, fields::MOST_POSITIONS));
+            return Err(Error::too_many(path, fields::MOST_POSITIONS));
         }
         position_index(self, self.riding_position, "scenario.riding_position")?;
-        check_text(&self.title, || "scenario.title".into())?;
+        Error::check_text(&self.title, || "scenario.title".into())?;
         for (i, position) in self.positions.iter().enumerate() {
             check_position(position, &format!("scenario.positions[{i}]"))?;
         }
@@ -71,7 +71,7 @@ impl Scenario {
 
     fn check_efforts(&self) -> Result<(), Error> {
         if self.efforts.len() > fields::MOST_EFFORTS {
-            return Err(too_many("scenario.efforts", fields::MOST_EFFORTS));
+            return Err(Error::too_many("scenario.efforts", fields::MOST_EFFORTS));
         }
         for (i, effort) in self.efforts.iter().enumerate() {
             let path = |name: &str| format!("scenario.efforts[{i}].{name}");
@@ -100,10 +100,10 @@ impl Scenario {
             return conflict("scenario.events", message::no_event());
         }
         if self.events.len() > fields::MOST_EVENTS {
-            return Err(too_many("scenario.events", fields::MOST_EVENTS));
+            return Err(Error::too_many("scenario.events", fields::MOST_EVENTS));
         }
         for (i, event) in self.events.iter().enumerate() {
-            check_text(&event.name, || format!("scenario.events[{i}].name"))?;
+            Error::check_text(&event.name, || format!("scenario.events[{i}].name"))?;
             fields::EVENT_DISTANCE_M.check(
                 || format!("scenario.events[{i}].distance_m"),
                 event.distance_m,
@@ -169,13 +169,12 @@ impl Scenario {
         let altitude_m = self.breathing_altitude_m();
         if altitude_m > THIN_FROM_M {
             let share = altitude_loss_share(altitude_m);
-            let rounded = |share: f64| (1000.0 * share).round() / 1000.0;
             let riding = self.positions.get(self.riding_position);
             let message = match riding.and_then(|position| self.altitude_response(position)) {
                 Some(response) => {
-                    message::altitude_counted(altitude_m.round(), rounded(response * share))
+                    message::altitude_counted(altitude_m.round(), in_thousandths(response * share))
                 }
-                None => message::thin_air(altitude_m.round(), rounded(share)),
+                None => message::thin_air(altitude_m.round(), in_thousandths(share)),
             };
             warnings.push(Warning::of("scenario.power.altitude_loss", message));
         }
@@ -265,30 +264,7 @@ pub fn check_quantity(field: &Field, path: &str, quantity: &Quantity) -> Result<
 /// # Errors
 /// Names `field`.
 pub fn position_index(scenario: &Scenario, index: usize, field: &str) -> Result<usize, Error> {
-    let count = scenario.positions.len();
-    if index < count {
-        return Ok(index);
-    }
-    Err(Error::out_of_range(
-        field,
-        QuantityKind::Ratio,
-        index as f64,
-        0.0,
-        count.saturating_sub(1) as f64,
-    ))
-}
-
-fn too_many(field: &str, most: usize) -> Error {
-    Error::new(Kind::TooLarge, field, message::too_many(field, most))
-}
-
-fn check_text(text: &str, field: impl FnOnce() -> String) -> Result<(), Error> {
-    if text.len() <= fields::MOST_TEXT_BYTES {
-        return Ok(());
-    }
-    let field = field();
-    let message = message::too_long(&field, fields::MOST_TEXT_BYTES);
-    Err(Error::new(Kind::TooLarge, field, message))
+    Error::check_index(field, index, scenario.positions.len())
 }
 
 /// A day as `2026-05-01`.
@@ -330,7 +306,7 @@ fn check_power(power: &Power, path: &str) -> Result<(), Error> {
 }
 
 fn check_position(position: &Position, path: &str) -> Result<(), Error> {
-    check_text(&position.name, || format!("{path}.name"))?;
+    Error::check_text(&position.name, || format!("{path}.name"))?;
     if let Some(fade) = &position.fade
         && fade.complete_s.value < fade.begins_s.value
     {
@@ -352,13 +328,13 @@ fn check_position(position: &Position, path: &str) -> Result<(), Error> {
     check_yaw_table(&position.yaw_table, &format!("{path}.yaw_table"))?;
     check_lapses(&position.lapses, &format!("{path}.lapses"))?;
     if position.equipment.len() > fields::MOST_EQUIPMENT {
-        return Err(too_many(
-            &format!("{path}.equipment"),
+        return Err(Error::too_many(
+            format!("{path}.equipment"),
             fields::MOST_EQUIPMENT,
         ));
     }
     for (i, option) in position.equipment.iter().enumerate() {
-        check_text(&option.name, || format!("{path}.equipment[{i}].name"))?;
+        Error::check_text(&option.name, || format!("{path}.equipment[{i}].name"))?;
         check_yaw_table(
             &option.yaw_table,
             &format!("{path}.equipment[{i}].yaw_table"),
@@ -376,10 +352,10 @@ fn check_position(position: &Position, path: &str) -> Result<(), Error> {
 
 fn check_lapses(lapses: &[Lapse], path: &str) -> Result<(), Error> {
     if lapses.len() > fields::MOST_LAPSES {
-        return Err(too_many(path, fields::MOST_LAPSES));
+        return Err(Error::too_many(path, fields::MOST_LAPSES));
     }
     for (i, lapse) in lapses.iter().enumerate() {
-        check_text(&lapse.name, || format!("{path}[{i}].name"))?;
+        Error::check_text(&lapse.name, || format!("{path}[{i}].name"))?;
     }
     // Shares are written as decimal fractions.
     const ROUNDING: f64 = 1e-9;
@@ -391,7 +367,7 @@ fn check_lapses(lapses: &[Lapse], path: &str) -> Result<(), Error> {
 
 fn check_yaw_table(rows: &[YawRow], path: &str) -> Result<(), Error> {
     if rows.len() > fields::MOST_YAW_ROWS {
-        return Err(too_many(path, fields::MOST_YAW_ROWS));
+        return Err(Error::too_many(path, fields::MOST_YAW_ROWS));
     }
     for (i, row) in rows.iter().enumerate() {
         fields::YAW_DEG.check(|| format!("{path}[{i}].yaw_deg"), row.yaw_deg)?;
@@ -410,7 +386,7 @@ fn check_points(points: &[Point]) -> Result<(), Error> {
         return Err(Error::new(Kind::Missing, path, message::too_few_points()));
     }
     if points.len() > fields::MOST_POINTS {
-        return Err(too_many(path, fields::MOST_POINTS));
+        return Err(Error::too_many(path, fields::MOST_POINTS));
     }
     for (i, point) in points.iter().enumerate() {
         fields::POINT_DISTANCE_M.check(|| format!("{path}[{i}].distance_m"), point.distance_m)?;

@@ -312,8 +312,7 @@ export default {
   "note.with.film.share": "Part du temps où un film montre le cycliste ainsi.",
   "note.with.plan.difference_share":
     "La différence entre deux positions qu’un test doit montrer, en part de la surface de traînée.",
-  "note.with.plan.run_cv_share":
-    "À quel point la surface de traînée d’un passage se répète ; ton propre test le dit.",
+  "note.with.plan.run_cv_share": "À quel point la surface de traînée d’un passage se répète ; ton propre test le dit.",
   "note.with.plan.power": "Combien de fois un test doit montrer une différence qui existe ; 4 fois sur 5 est l’usage.",
   "note.with.plan.runs": "Combien de passages tu veux faire dans chaque position.",
   "note.with.draws":

@@ -4,10 +4,10 @@ use serde::Serialize;
 
 use super::with::WindForm;
 use crate::inputs::error::Warning;
-use crate::inputs::quantity::Quantity;
+use crate::inputs::quantity::{Quantity, chance_positive};
 use crate::measuring::estimate::{Estimate, Interval};
 use crate::measuring::plan::Planned;
-use crate::numerics::distributions::{NORMAL_REACH_95, chance_below};
+use crate::numerics::distributions::{NORMAL_REACH_95, normal_share};
 
 /// A value with its interval by Student's t. What is common to the whole test is not in it; without a lap to spare nothing is
 /// known of its error.
@@ -47,7 +47,7 @@ impl TestFigure {
             sd: Some(guess.sd),
             low_95: Some(guess.value - reach),
             high_95: Some(guess.value + reach),
-            chance_positive: Some(chance_below(guess.value, guess.sd)),
+            chance_positive: Some(chance_positive(guess.value, guess.sd, normal_share)),
         }
     }
 }

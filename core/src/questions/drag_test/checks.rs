@@ -55,14 +55,10 @@ impl With {
 }
 
 fn few(path: &str, count: usize, most: usize) -> Result<(), Error> {
-    if count <= most {
-        return Ok(());
+    match count <= most {
+        true => Ok(()),
+        false => Err(Error::too_many(path, most)),
     }
-    Err(Error::new(
-        Kind::TooLarge,
-        path,
-        message::too_many(path, most),
-    ))
 }
 
 fn checked(path: &str, numbers: &[(&str, &Field, f64)]) -> Result<(), Error> {
@@ -72,30 +68,14 @@ fn checked(path: &str, numbers: &[(&str, &Field, f64)]) -> Result<(), Error> {
 }
 
 fn check_reason(path: &str, reason: &Option<String>) -> Result<(), Error> {
-    let most = fields::MOST_TEXT_BYTES;
-    if reason.as_ref().is_none_or(|text| text.len() <= most) {
-        return Ok(());
-    }
-    let field = format!("{path}.excluded");
-    let message = message::too_long(&field, most);
-    Err(Error::new(Kind::TooLarge, field, message))
+    let text = reason.as_deref().unwrap_or_default();
+    Error::check_text(text, || format!("{path}.excluded"))
 }
 
 /// Positions are told apart by numbers up to this, so that a wrong one is found.
 fn check_position(path: &str, position: usize) -> Result<(), Error> {
-    let most = fields::MOST_POSITIONS - 1;
-    if position <= most {
-        return Ok(());
-    }
-    let kind = fields::QuantityKind::Ratio;
     let field = format!("{path}.position");
-    Err(Error::out_of_range(
-        field,
-        kind,
-        position as f64,
-        0.0,
-        most as f64,
-    ))
+    Error::check_index(&field, position, fields::MOST_POSITIONS).map(|_| ())
 }
 
 impl LapForm {

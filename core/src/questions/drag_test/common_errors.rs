@@ -43,6 +43,8 @@ pub(super) struct Trial<'a> {
     pub rolling: Rolling,
     /// Along which a wind is fitted.
     pub axes: &'a [[f64; 2]],
+    /// The drag area of the first position without an error, m².
+    pub cda_m2: f64,
     /// What becomes of the wind, if laps follow it.
     pub wind: Option<WindForm>,
     /// One standard deviation of the scale of speeds.
@@ -88,8 +90,7 @@ impl Trial<'_> {
 
     /// By what share the drag area is larger with a rig than without an error.
     fn share(&self, other: &Rig) -> f64 {
-        let base = rig(self.scenario);
-        cda_share(self.rows, self.rolling, self.axes, [&base, other]).unwrap_or(f64::NAN)
+        cda_share(self.rows, self.rolling, self.axes, self.cda_m2, other).unwrap_or(f64::NAN)
     }
 
     /// What one standard deviation does, along the tangent.

@@ -6,7 +6,7 @@ use super::rows::Rows;
 use super::with::{WindForm, With};
 use crate::inputs::error::Warning;
 use crate::inputs::fields;
-use crate::inputs::message;
+use crate::inputs::message::{self, in_thousandths};
 
 /// A wind that was left out is worth a word where 1 m/s of it moves the drag area by this share; assumed.
 const WIND_MATTERS: f64 = 0.01;
@@ -44,7 +44,7 @@ pub(super) fn doubts(
     with: &With,
     warnings: &mut Vec<Warning>,
 ) {
-    let shown = found.shown();
+    let shown = &found.shown;
     if !found.identifiable {
         let message = message::rolling_not_told(shown.rolling_value(), SLOW_LAP_M_S, FAST_LAP_M_S);
         warnings.push(Warning::of("with.rolling", message));
@@ -53,11 +53,8 @@ pub(super) fn doubts(
         warnings.push(Warning::of("with.laps", message::no_spare_laps()));
     }
     if let Some(share) = shown.scatter_share().filter(|&share| share > MOST_SCATTER) {
-        let share = (1000.0 * share).round() / 1000.0;
-        warnings.push(Warning::of(
-            "with",
-            message::laps_scatter(share, MOST_SCATTER),
-        ));
+        let message = message::laps_scatter(in_thousandths(share), MOST_SCATTER);
+        warnings.push(Warning::of("with.laps", message));
     }
     for row in rows.iter().filter(|row| row.outlier) {
         let message = message::outlying_lap(row.residual_w.unwrap_or(0.0));
@@ -69,11 +66,9 @@ pub(super) fn doubts(
             .find(|error| error.field == "scenario.conditions.wind_speed_m_s")
         && wind.cda_share.abs() >= WIND_MATTERS
     {
-        let share = (1000.0 * wind.cda_share.abs()).round() / 1000.0;
-        warnings.push(Warning::of(
-            "with.wind",
-            message::ignored_wind_matters(share, wind.sd),
-        ));
+        let share = in_thousandths(wind.cda_share.abs());
+        let message = message::ignored_wind_matters(share, wind.sd);
+        warnings.push(Warning::of("with.wind", message));
     }
     for place in 0..shown.positions.len() {
         warnings.extend(fields::CDA_M2.doubt("with.laps", shown.cda_m2(place).value));

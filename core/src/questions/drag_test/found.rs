@@ -12,7 +12,7 @@ use crate::physics::air::Heading;
 /// What the rows give, and which of it is shown.
 pub(super) struct Found {
     /// What is shown.
-    pub main: Estimate,
+    pub shown: Estimate,
     /// With rolling resistance the other way.
     pub other: Option<Estimate>,
     /// Whether the rows tell what was asked for.
@@ -45,32 +45,28 @@ impl Found {
         let fitted = estimate(used, rig, Rolling::Fitted, &axes)
             .ok()
             .filter(Estimate::is_told);
-        let (main, other, identifiable) = match (with.rolling, fitted) {
+        let (shown, other, identifiable) = match (with.rolling, fitted) {
             (RollingForm::Fit, Some(fitted)) => (fitted, Some(held), true),
             (RollingForm::Fit, None) => (held, None, false),
             (RollingForm::Hold, fitted) => (held, fitted, true),
         };
         Ok(Self {
-            main,
+            shown,
             other,
             identifiable,
             axes,
         })
     }
 
-    pub(super) fn shown(&self) -> &Estimate {
-        &self.main
-    }
-
     pub(super) fn rolling(&self) -> Rolling {
-        match self.main.rolling() {
+        match self.shown.rolling() {
             Some(_) => Rolling::Fitted,
             None => Rolling::Held,
         }
     }
 
     pub(super) fn wind(&self, with: &With) -> TestWind {
-        let ([north, east], sds) = self.main.wind();
+        let ([north, east], sds) = self.shown.wind();
         let fitted = !self.axes.is_empty();
         let worst = sds.iter().flatten().copied().reduce(f64::max);
         TestWind {

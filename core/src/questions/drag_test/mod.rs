@@ -77,13 +77,14 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
         });
     }
     let found = Found::new(&used, &rig, &with, &mut warnings)?;
-    let shown = found.shown();
+    let shown = &found.shown;
     let laps_of = |position: usize| used.iter().filter(|row| row.position == position).count();
     let common = Trial {
         scenario: &scenario,
         rows: &used,
         rolling: found.rolling(),
         axes: &found.axes,
+        cda_m2: shown.cda_m2(0).value,
         wind: wind_of(&with, &rows, &used),
         speed_error_share: with.speed_error_share,
         planned: false,
@@ -163,6 +164,7 @@ fn before_the_test(
         rows: &rows,
         rolling: Rolling::Held,
         axes: &[],
+        cda_m2,
         wind: None,
         speed_error_share: with.speed_error_share,
         planned: true,

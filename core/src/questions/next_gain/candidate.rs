@@ -2,9 +2,8 @@
 
 use serde::{Deserialize, Serialize};
 
-use crate::inputs::error::{Error, Kind};
+use crate::inputs::error::Error;
 use crate::inputs::fields::{self, Evidence};
-use crate::inputs::message;
 use crate::numerics::best_set::{Item, MOST_ITEMS};
 use crate::numerics::schedule::Block;
 use crate::questions::request::check_number;
@@ -76,8 +75,7 @@ const MOST_CHANGES: usize = 20;
 
 pub(super) fn check_candidates(candidates: &[Candidate]) -> Result<(), Error> {
     if candidates.len() > MOST_ITEMS {
-        let message = message::too_many("with.candidates", MOST_ITEMS);
-        return Err(Error::new(Kind::TooLarge, "with.candidates", message));
+        return Err(Error::too_many("with.candidates", MOST_ITEMS));
     }
     candidates
         .iter()
@@ -115,14 +113,10 @@ fn check(candidate: &Candidate, c: usize) -> Result<(), Error> {
         ("source", &candidate.source),
     ];
     for (name, text) in texts {
-        if text.len() > fields::MOST_TEXT_BYTES {
-            let message = message::too_long(&path(name), fields::MOST_TEXT_BYTES);
-            return Err(Error::new(Kind::TooLarge, path(name), message));
-        }
+        Error::check_text(text, || path(name))?;
     }
     if candidate.changes.len() > MOST_CHANGES {
-        let message = message::too_many(&path("changes"), MOST_CHANGES);
-        return Err(Error::new(Kind::TooLarge, path("changes"), message));
+        return Err(Error::too_many(path("changes"), MOST_CHANGES));
     }
     Ok(())
 }

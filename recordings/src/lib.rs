@@ -30,6 +30,7 @@ mod fit;
 mod fit_messages;
 mod geodesy;
 mod gpx;
+mod loops;
 mod notes;
 mod numbers;
 mod raw;
@@ -40,6 +41,7 @@ mod stops;
 mod tcx;
 mod text;
 mod time;
+mod track;
 mod trackpoint;
 mod xml;
 
@@ -49,7 +51,7 @@ pub use error::{Error, Place};
 pub use geodesy::distance_m;
 pub use notes::{MESSAGES, Message, Sentence, Value};
 pub use reader::{MOST_BYTES, Reader};
-pub use recording::{Recording, Span, Summary};
+pub use recording::{OutlinePoint, Recording, Span, Summary};
 pub use xml::MOST_DEPTH;
 
 /// The kinds of files that are read.

@@ -4,7 +4,7 @@ use crate::columns::{Column, Columns};
 use crate::error::Error;
 use crate::notes::{self, Message};
 use crate::raw::{LapMark, Raw};
-use crate::{Kind, bearing, climb, clock, distance, speed, stops};
+use crate::{Kind, bearing, climb, clock, distance, loops, speed, stops, track::Track};
 
 /// From when to when, seconds from the first record.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -26,12 +26,27 @@ pub struct Recording {
     pub columns: Columns,
     /// The laps of the file.
     pub laps: Vec<Span>,
+    /// The rounds of a loop, found where the rider comes past again; empty where there is none.
+    pub rounds: Vec<Span>,
+    /// The way that was ridden, in some hundred places; empty without positions.
+    pub outline: Vec<OutlinePoint>,
     /// Where the rider stood still for five seconds or longer.
     pub stops: Vec<Span>,
     /// What was missing or repaired.
     pub notes: Vec<Message>,
     /// Along the road, metres, those records included that were left out for their time.
     distance_m: f64,
+}
+
+/// A place on the outline of a ride.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct OutlinePoint {
+    /// Seconds from the first record.
+    pub time_s: f64,
+    /// Metres east of the first position.
+    pub east_m: f64,
+    /// Metres north of the first position.
+    pub north_m: f64,
 }
 
 /// A recording in a few figures; what is not known is not a number.
@@ -68,9 +83,12 @@ impl Recording {
         let stops = stops::stops(&mut raw);
         what_is_missing(&mut raw);
         let laps = laps(&raw, first_s);
+        let track = Track::of(&raw.columns);
         Ok(Self {
             kind,
             records,
+            rounds: loops::loops(&track),
+            outline: outline(&track),
             columns: raw.columns,
             laps,
             stops,
@@ -105,6 +123,15 @@ fn last(values: &[f64]) -> f64 {
         .copied()
         .find(|value| !value.is_nan())
         .unwrap_or(f64::NAN)
+}
+
+fn outline(track: &Track) -> Vec<OutlinePoint> {
+    let point = |point: &crate::track::Point| OutlinePoint {
+        time_s: point.time_s,
+        east_m: point.east_m,
+        north_m: point.north_m,
+    };
+    track.outline().iter().map(point).collect()
 }
 
 /// The laps by the clock of the records, as far as they lie in it.

@@ -3,7 +3,9 @@
 //! The browser's own file comes in, in a worker, where it may be waited for: its bytes go into the module piece by piece and
 //! are never whole in JavaScript. Columns go out as `Float64Array`.
 
-use fasterby_recordings::{COLUMNS, Error, MOST_BYTES, Message, Reader, Recording, Span, Value};
+use fasterby_recordings::{
+    COLUMNS, Error, MOST_BYTES, Message, OutlinePoint, Reader, Recording, Span, Value,
+};
 use js_sys::{Array, Float64Array, Function, Object, Reflect, Uint8Array};
 use wasm_bindgen::prelude::*;
 use web_sys::{Blob, FileReaderSync};
@@ -11,7 +13,7 @@ use web_sys::{Blob, FileReaderSync};
 /// What is read at once.
 const PIECE_BYTES: f64 = 1_048_576.0;
 
-/// Reads a recording: `{ kind, records, columns, laps, stops, notes, summary }`. `progress` is called with the share of the
+/// Reads a recording: `{ kind, records, columns, laps, rounds, outline, stops, notes, summary }`. `progress` is called with the share of the
 /// file that was read, from 0 to 1.
 ///
 /// # Errors
@@ -77,6 +79,16 @@ fn object(recording: &Recording) -> Result<JsValue, JsValue> {
     set(&read, "records", &(recording.records as f64).into())?;
     set(&read, "columns", &columns)?;
     set(&read, "laps", &spans(&recording.laps)?.into())?;
+    set(&read, "rounds", &spans(&recording.rounds)?.into())?;
+    let place = |place: fn(&OutlinePoint) -> f64| {
+        let values: Vec<f64> = recording.outline.iter().map(place).collect();
+        Float64Array::from(values.as_slice())
+    };
+    let outline = Object::new();
+    set(&outline, "time_s", &place(|point| point.time_s))?;
+    set(&outline, "east_m", &place(|point| point.east_m))?;
+    set(&outline, "north_m", &place(|point| point.north_m))?;
+    set(&read, "outline", &outline.into())?;
     set(&read, "stops", &spans(&recording.stops)?.into())?;
     set(&read, "notes", &notes)?;
     set(&read, "summary", &figures)?;

@@ -385,6 +385,24 @@ fields! {
         chosen: false, included: Always, evidence: Assumed, source: "",
         note: "Length of the test; what happens to CdA after it is not known and taken to stay.",
     }
+    DRAG_TEST_CDA_M2 {
+        key: "positions.drag_tests.cda_m2", kind: Area,
+        range: 0.1..0.8, usual: 0.17..0.45, default: 0.24, sd: 0.0, step: 0.001,
+        chosen: false, included: Optional, evidence: Assumed, source: "",
+        note: "The CdA that a kept test gave.",
+    }
+    DRAG_TEST_SD_M2 {
+        key: "positions.drag_tests.sd_m2", kind: Area,
+        range: 0.00001..0.4, usual: 0.0005..0.02, default: 0.004, sd: 0.0, step: 0.001,
+        chosen: false, included: Optional, evidence: Assumed, source: "",
+        note: "One standard deviation of a kept test's own error, as its laps scattered.",
+    }
+    DRAG_TEST_SHARED_SD_M2 {
+        key: "positions.drag_tests.shared_sd_m2", kind: Area,
+        range: 0.0..0.4, usual: 0.0..0.03, default: 0.005, sd: 0.0, step: 0.001,
+        chosen: false, included: Optional, evidence: Assumed, source: "",
+        note: "One standard deviation of what tests by one rider have in common, such as the mass and the rolling resistance.",
+    }
     EQUIPMENT_CDA_CHANGE_M2 {
         key: "positions.equipment.cda_change_m2", kind: Area,
         range: -0.1..0.1, usual: -0.03..0.03, default: 0.0, sd: 0.003, step: 0.001,
@@ -950,6 +968,8 @@ pub const MOST_POINTS_RIDDEN: usize = 2_500;
 pub const MOST_LAPSES: usize = 8;
 /// The most pieces of equipment that a position chooses between.
 pub const MOST_EQUIPMENT: usize = 12;
+/// The most tests of one position.
+pub const MOST_DRAG_TESTS: usize = 40;
 /// The most efforts a scenario holds.
 pub const MOST_EFFORTS: usize = 200;
 /// The most events a scenario holds.

@@ -344,6 +344,7 @@ messages! {
     laps_overlap(field: Field, lap: Count) = "{field} lies before the end of lap {lap}: the time they share would count twice.";
     nothing_moves(field: Field) = "Up to {field} nothing moves: a lap needs a speed.";
     nothing_measured() = "No lap or run is given yet, so this plans a test.";
+    drag_tests_disagree() = "The tests of this position differ by more than their own errors explain. Look for what changed between them, such as clothing, tyres or wind, before you trust their mean.";
     no_usable_laps() = "No usable lap is left. Take back what was excluded, or change the rules for what is unusable.";
     laps_do_not_fit() = "No drag area goes with these laps: check the mass, the power and the speeds.";
     rolling_not_told(rolling: Coefficient, slow: Speed, fast: Speed) = "The laps are too much alike in speed, or too few, to tell drag from rolling resistance. It is held at {rolling}. To measure both, ride as many slow laps as fast ones, such as at {slow} and {fast}, in one position.";

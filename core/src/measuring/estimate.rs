@@ -170,6 +170,8 @@ impl Interval {
 pub struct Residual {
     /// What the rider put in beyond what the estimate asks, W.
     pub residual_w: f64,
+    /// The drag area that this row alone would give with all else as estimated, m²; `None` where it does not depend on it.
+    pub own_cda_m2: Option<f64>,
     /// How much the row decides its own place, 0 to 1.
     pub leverage: f64,
     /// The residual in standard deviations that the other rows give; `None` where none is left over.
@@ -327,6 +329,7 @@ pub fn estimate(
 /// Source: Cook and Weisberg 1982, Residuals and Influence in Regression, section 2.2 (from memory).
 fn residual(problem: &Problem<'_>, fit: &Fit, i: usize) -> Residual {
     let b = &fit.parameters;
+    let place = problem.places[i];
     let mut slopes = vec![0.0; b.len()];
     let share = problem.row(b, i, &mut slopes);
     let leverage = fit.unit_variance(&slopes).min(1.0);
@@ -345,6 +348,7 @@ fn residual(problem: &Problem<'_>, fit: &Fit, i: usize) -> Residual {
     let noticeable = share.abs() > 1e-9;
     Residual {
         residual_w: -share * problem.watts(i, b),
+        own_cda_m2: Some(b[place] - share / slopes[place]).filter(|cda_m2| cda_m2.is_finite()),
         leverage,
         studentised,
         outlier: noticeable && studentised.is_some_and(|t| t.abs() > bound()),

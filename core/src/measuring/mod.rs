@@ -1,9 +1,10 @@
 //! From what was recorded on the road to a drag area: recordings and what of them is usable, their reduction to laps, steady
-//! runs and coast-downs, the joint estimate with its intervals, errors that are common to a whole test, and how drag rises
-//! within a test. May import `numerics`, `inputs` and `physics`; it sees no scenario.
+//! runs and coast-downs, the joint estimate with its intervals, errors that are common to a whole test, how drag rises
+//! within a test, and tests taken together. May import `numerics`, `inputs` and `physics`; it sees no scenario.
 
 pub mod coast_down;
 pub mod columns;
+pub(crate) mod combine;
 pub mod common;
 pub mod estimate;
 pub mod lap;

@@ -32,3 +32,19 @@ pub fn planned(difference_share: f64, run_cv_share: f64, power: f64, runs: Optio
             .map(|smallest| smallest * run_cv_share),
     }
 }
+
+/// For every number of runs in each position, from 2 to `most`, the smallest difference that they show, as a share of the drag area.
+pub fn smallest_shares(run_cv_share: f64, power: f64, most: u32) -> Vec<(f64, f64)> {
+    let certainty = Certainty {
+        power,
+        ..Certainty::USUAL
+    };
+    (2..=most)
+        .filter_map(|runs| {
+            Some((
+                f64::from(runs),
+                smallest_difference(runs, certainty)? * run_cv_share,
+            ))
+        })
+        .collect()
+}

@@ -1,7 +1,9 @@
 //! What is wrong with a scenario, and what is only doubtful.
 
 use super::inspect::{Inspect, Place};
-use super::{CourseKind, Lapse, OLDEST, Point, Position, Power, Scenario, VERSION, YawRow};
+use super::{
+    CourseKind, DragTest, Lapse, OLDEST, Point, Position, Power, Scenario, VERSION, YawRow,
+};
 use crate::inputs::error::{Error, Kind, Warning};
 use crate::inputs::fields::{self, Field};
 use crate::inputs::message::{self, Message, in_thousandths};
@@ -84,13 +86,7 @@ impl Scenario {
             if let Some(position) = effort.position {
                 position_index(self, position, &path("position"))?;
             }
-            if let Some(date) = &effort.date
-                && !is_date(date)
-            {
-                let field = path("date");
-                let message = message::not_a_date(&field);
-                return Err(Error::new(Kind::WrongType, field, message));
-            }
+            check_date(&effort.date, || path("date"))?;
         }
         Ok(())
     }
@@ -267,6 +263,15 @@ pub fn position_index(scenario: &Scenario, index: usize, field: &str) -> Result<
     Error::check_index(field, index, scenario.positions.len())
 }
 
+fn check_date(date: &Option<String>, path: impl FnOnce() -> String) -> Result<(), Error> {
+    if date.as_deref().is_none_or(is_date) {
+        return Ok(());
+    }
+    let field = path();
+    let message = message::not_a_date(&field);
+    Err(Error::new(Kind::WrongType, field, message))
+}
+
 /// A day as `2026-05-01`.
 fn is_date(text: &str) -> bool {
     let in_place = |(i, c): (usize, u8)| {
@@ -285,6 +290,30 @@ fn is_date(text: &str) -> bool {
         && text.bytes().enumerate().all(in_place)
         && (1..=12).contains(&part(5))
         && (1..=31).contains(&part(8))
+}
+
+fn check_drag_test(test: &DragTest, path: &str) -> Result<(), Error> {
+    check_date(&test.date, || format!("{path}.date"))?;
+    let numbers: [(&str, &Field, Option<f64>); 5] = [
+        ("cda_m2", &fields::DRAG_TEST_CDA_M2, Some(test.cda_m2)),
+        ("sd_m2", &fields::DRAG_TEST_SD_M2, Some(test.sd_m2)),
+        (
+            "shared_sd_m2",
+            &fields::DRAG_TEST_SHARED_SD_M2,
+            Some(test.shared_sd_m2),
+        ),
+        ("temperature_c", &fields::TEMPERATURE_C, test.temperature_c),
+        (
+            "wind_speed_m_s",
+            &fields::WIND_SPEED_M_S,
+            test.wind_speed_m_s,
+        ),
+    ];
+    numbers.iter().try_for_each(|(name, field, value)| {
+        value.map_or(Ok(()), |value| {
+            field.check(|| format!("{path}.{name}"), value)
+        })
+    })
 }
 
 fn check_power(power: &Power, path: &str) -> Result<(), Error> {
@@ -340,6 +369,15 @@ fn check_position(position: &Position, path: &str) -> Result<(), Error> {
             &format!("{path}.equipment[{i}].yaw_table"),
         )?;
         check_lapses(&option.lapses, &format!("{path}.equipment[{i}].lapses"))?;
+    }
+    if position.drag_tests.len() > fields::MOST_DRAG_TESTS {
+        return Err(Error::too_many(
+            format!("{path}.drag_tests"),
+            fields::MOST_DRAG_TESTS,
+        ));
+    }
+    for (i, test) in position.drag_tests.iter().enumerate() {
+        check_drag_test(test, &format!("{path}.drag_tests[{i}]"))?;
     }
     match position.worn {
         Some(worn) if worn >= position.equipment.len() => {

@@ -36,7 +36,7 @@ use crate::inputs::fields;
 use crate::inputs::quantity::{Known, Quantity};
 pub use check::{NO_BEARINGS, check_quantity, position_index, version_error};
 pub use inspect::{Input, Inspect, Place, Ridden};
-pub use position::{Equipment, Fade, FadeTest, Lapse, Position, YawRow};
+pub use position::{DragTest, DragTestMethod, Equipment, Fade, FadeTest, Lapse, Position, YawRow};
 
 /// The version of the scenario that this code writes. Version 3 added the long-ride loss as a share of critical power, where
 /// the wind was read and the power meter's bias.

@@ -9,6 +9,7 @@ use serde::{Deserialize, Deserializer, Serialize};
 use super::Power;
 use crate::inputs::fields;
 use crate::inputs::quantity::Quantity;
+use crate::measuring::combine::Tested;
 
 /// A position on the bicycle.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
@@ -52,6 +53,9 @@ pub struct Position {
     #[serde(skip_serializing_if = "Option::is_none")]
     #[cfg_attr(feature = "types", ts(optional))]
     pub worn: Option<usize>,
+    /// The tests that its drag area comes from, oldest first. They are told, and weighed against a new one; `cda_m2` counts.
+    #[serde(skip_serializing_if = "Vec::is_empty")]
+    pub drag_tests: Vec<DragTest>,
     /// In a draw: by what factor the fresh drag area is off, and with it what it is when tired and in lapses, since the error
     /// is one of scale. 1 outside draws; never written.
     #[serde(skip)]
@@ -75,7 +79,67 @@ impl Default for Position {
             lapses: Vec::new(),
             equipment: Vec::new(),
             worn: None,
+            drag_tests: Vec::new(),
             drag_scale: 1.0,
+        }
+    }
+}
+
+/// What a test of the drag area rests on.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(rename_all = "snake_case")]
+pub enum DragTestMethod {
+    /// Laps of a recording.
+    #[default]
+    Laps,
+    /// Runs at constant speed.
+    Runs,
+    /// Coast-downs.
+    CoastDowns,
+    /// More than one of these.
+    Mixed,
+}
+
+/// A test of a position's drag area, as it was kept.
+#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(deny_unknown_fields)]
+pub struct DragTest {
+    /// The day, as `2026-05-01`.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "types", ts(optional))]
+    pub date: Option<String>,
+    /// What it rests on.
+    #[serde(default)]
+    pub method: DragTestMethod,
+    /// How many laps, runs and coast-downs.
+    #[serde(default)]
+    pub rows: usize,
+    /// The drag area that it gave, m².
+    pub cda_m2: f64,
+    /// One standard deviation of what is its own, m².
+    pub sd_m2: f64,
+    /// One standard deviation of what it has in common with other tests by the same rider and equipment, m².
+    #[serde(default)]
+    pub shared_sd_m2: f64,
+    /// Of the air, °C.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "types", ts(optional))]
+    pub temperature_c: Option<f64>,
+    /// As forecast or measured that day, m/s.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "types", ts(optional))]
+    pub wind_speed_m_s: Option<f64>,
+}
+
+impl DragTest {
+    /// As it is combined with others.
+    pub(crate) fn tested(&self) -> Tested {
+        Tested {
+            cda_m2: self.cda_m2,
+            sd_m2: self.sd_m2,
+            shared_sd_m2: self.shared_sd_m2,
         }
     }
 }

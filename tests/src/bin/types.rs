@@ -23,7 +23,7 @@ fn main() {
         fields::Evidence, fields::QuantityKind, fields::Included, fields::Field,
         sources::Read, sources::Source, published::MeanAndSd, published::Published,
         draws::Drawn, value_of_information::Tally,
-        scenario::Scenario, scenario::Rider, scenario::Bike, scenario::Position, scenario::YawRow, scenario::Fade, scenario::FadeTest,
+        scenario::Scenario, scenario::Rider, scenario::Bike, scenario::Position, scenario::YawRow, scenario::Fade, scenario::FadeTest, scenario::DragTest, scenario::DragTestMethod,
         scenario::Lapse, scenario::Equipment, scenario::Power, scenario::AltitudeLoss, scenario::Effort, scenario::Event, scenario::CourseKind, scenario::HeadingForm, scenario::Course, scenario::Point,
         scenario::PressureIs, scenario::Conditions, scenario::StartForm,
         questions::request::EffortKind, questions::request::EffortForm,
@@ -50,7 +50,7 @@ fn main() {
         PositionCost, LowerBars, PublishedCost, Worth, CountedEvent, CountedDraws);
     print_types!(config: columns::Samples, columns::Columns);
     print_question!("drag-test", drag_test: With, RecordingForm, LapForm, RunForm, CoastDownForm, RollingForm, WindForm, RulesForm, FilmForm, PlanForm,
-        Answer, TestFigure, PositionDrag, RollingAnswer, DragDifference, OtherRolling, RowKind, RowLeftOut, TestRow, CommonError, TestWind,
+        Answer, Columns, KeptDrag, ThisTest, TestFigure, PositionDrag, RollingAnswer, DragDifference, OtherRolling, RowKind, RowLeftOut, TestRow, CommonError, TestWind,
         RiseKnown, LateRise, PlanAnswer);
 }
 

@@ -127,6 +127,8 @@ export default {
   laps_overlap: "{field} liegt vor dem Ende von Runde {lap}: Die gemeinsame Zeit würde doppelt zählen.",
   nothing_moves: "Bis {field} bewegt sich nichts: Eine Runde braucht ein Tempo.",
   nothing_measured: "Noch ist keine Runde und keine Fahrt angegeben, also wird hier ein Test geplant.",
+  drag_tests_disagree:
+    "Die Tests dieser Position unterscheiden sich mehr, als ihre eigenen Fehler erklären. Suche, was sich dazwischen geändert hat, etwa Kleidung, Reifen oder Wind, bevor du ihrem Mittel traust.",
   no_usable_laps:
     "Keine brauchbare Runde ist übrig. Nimm einen Ausschluss zurück, oder ändere die Regeln dafür, was unbrauchbar ist.",
   laps_do_not_fit: "Zu diesen Runden passt keine Luftwiderstandsfläche: Prüfe Masse, Leistung und Tempo.",

@@ -126,6 +126,8 @@ export default {
   laps_overlap: "{field} se trouve avant la fin du tour {lap} : le temps commun compterait deux fois.",
   nothing_moves: "Jusqu’à {field}, rien ne bouge : un tour demande une vitesse.",
   nothing_measured: "Aucun tour ni passage n’est encore donné : un test est donc planifié ici.",
+  drag_tests_disagree:
+    "Les tests de cette position diffèrent plus que leurs propres erreurs ne l’expliquent. Cherche ce qui a changé entre eux, comme les vêtements, les pneus ou le vent, avant de te fier à leur moyenne.",
   no_usable_laps:
     "Il ne reste aucun tour utilisable. Reprends ce qui a été exclu, ou change les règles de ce qui est inutilisable.",
   laps_do_not_fit: "Aucune surface de traînée ne va avec ces tours : vérifie la masse, la puissance et les vitesses.",

@@ -144,6 +144,8 @@ pub struct TestRow {
     pub power_w: Option<f64>,
     /// What the rider put in beyond what the estimate asks, W; `null` where it was left out.
     pub residual_w: Option<f64>,
+    /// The drag area that it alone would give with all else as estimated, m².
+    pub cda_m2: Option<f64>,
     /// How much it decides its own place, 0 to 1.
     pub leverage: Option<f64>,
     /// The residual in standard deviations that the other rows give.
@@ -241,6 +243,47 @@ impl From<Planned> for PlanAnswer {
     }
 }
 
+/// How many runs show how small a difference.
+#[derive(Clone, Debug, Default, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+pub struct Columns {
+    /// Runs in each position.
+    pub runs: Vec<f64>,
+    /// The smallest difference that they show as often as asked for, as a share of the drag area.
+    pub smallest_share: Vec<f64>,
+}
+
+/// What a position's drag area is from this test and those that the scenario holds of it.
+#[derive(Clone, Copy, Debug, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+pub struct KeptDrag {
+    /// The position.
+    pub position: usize,
+    /// The drag area of them all, m².
+    pub cda_m2: f64,
+    /// One standard deviation of it, with what all tests have in common, m². The power meter's bias is not in it: the scenario
+    /// counts that for all its drag areas.
+    pub sd_m2: f64,
+    /// This test as the scenario keeps it.
+    pub test: ThisTest,
+    /// How many tests that makes.
+    pub tests: usize,
+}
+
+/// This test of a position as the scenario keeps it.
+#[derive(Clone, Copy, Debug, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+pub struct ThisTest {
+    /// m².
+    pub cda_m2: f64,
+    /// One standard deviation of what is its own, m².
+    pub sd_m2: f64,
+    /// One standard deviation of what is common to all tests with the same rider and equipment, m².
+    pub shared_sd_m2: f64,
+    /// Laps, runs and coast-downs.
+    pub rows: usize,
+}
+
 /// The answer.
 #[derive(Clone, Debug, Serialize)]
 #[cfg_attr(feature = "types", derive(ts_rs::TS))]
@@ -267,8 +310,12 @@ pub struct Answer {
     pub common: Vec<CommonError>,
     /// How drag rises within the test.
     pub late_rises: Vec<LateRise>,
+    /// What each position's drag area is from this test and those before it; empty where the test does not tell its own error.
+    pub kept: Vec<KeptDrag>,
     /// A planned test.
     pub plan: Option<PlanAnswer>,
+    /// The plan's curve; empty without a plan.
+    pub columns: Columns,
     /// What is doubtful.
     pub warnings: Vec<Warning>,
 }

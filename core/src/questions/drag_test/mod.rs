@@ -5,6 +5,7 @@ mod checks;
 mod common_errors;
 mod doubts;
 mod found;
+mod kept;
 mod rows;
 mod with;
 
@@ -15,19 +16,21 @@ use crate::inputs::message;
 use crate::measuring::estimate::{Estimate, Observation, Rolling, Seen};
 use crate::measuring::lap::Sums;
 use crate::measuring::late_rise::{assumed_rise, measured_rise};
-use crate::measuring::plan::planned;
+use crate::measuring::plan::{planned, smallest_shares};
 use crate::measuring::rig::Rig;
 use crate::numerics::distributions::MOST_RUNS;
 use crate::physics::air::Heading;
 use crate::scenario::Scenario;
 pub use answer::{
-    Answer, CommonError, DragDifference, LateRise, OtherRolling, PlanAnswer, PositionDrag,
-    RiseKnown, RollingAnswer, RowKind, RowLeftOut, TestFigure, TestRow, TestWind,
+    Answer, Columns, CommonError, DragDifference, KeptDrag, LateRise, OtherRolling, PlanAnswer,
+    PositionDrag, RiseKnown, RollingAnswer, RowKind, RowLeftOut, TestFigure, TestRow, TestWind,
+    ThisTest,
 };
 use answer::{differences, positions};
 use common_errors::{Trial, rig, wind};
 use doubts::{doubts, is_of_the_test, left_out};
 use found::Found;
+use kept::kept;
 use rows::Rows;
 pub use with::{
     CoastDownForm, FilmForm, LapForm, PlanForm, RecordingForm, RollingForm, RulesForm, RunForm,
@@ -50,6 +53,7 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
     left_out(&rows, &mut warnings);
     let plan = with.plan.or((!with.is_measured()).then(PlanForm::default));
     let plan_answer = plan.map(|plan| plan_of(&plan, &mut warnings));
+    let columns = plan.map_or_else(Columns::default, |plan| curve(&plan));
     let rig = rig(&scenario);
     let used = rows.used();
     if used.is_empty() {
@@ -72,7 +76,9 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
             wind: None,
             common: before_the_test(&scenario, &with, &plan.unwrap_or_default(), &rig),
             late_rises: Vec::new(),
+            kept: Vec::new(),
             plan: plan_answer,
+            columns,
             warnings,
         });
     }
@@ -93,9 +99,11 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
     let answered = rows.shown(Some(shown));
     doubts(&found, &answered, &common, &with, &mut warnings);
     let rolling_sd = scenario.bike.rolling_coefficient.sd;
+    let found_positions = positions(shown, laps_of);
+    let kept = kept(&found_positions, &common, &scenario, &mut warnings);
     Ok(Answer {
         differences: differences(shown),
-        positions: positions(shown, laps_of),
+        positions: found_positions,
         rolling_coefficient: Some(rolling_answer(shown, rolling_sd)),
         identifiable: found.identifiable,
         other_rolling: found.other.as_ref().map(|other| OtherRolling {
@@ -108,7 +116,9 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
         wind: Some(found.wind(&with)),
         common,
         late_rises: late_rises(&used, shown, &rig, &with),
+        kept,
         plan: plan_answer,
+        columns,
         warnings,
     })
 }
@@ -184,6 +194,19 @@ fn plan_of(plan: &PlanForm, warnings: &mut Vec<Warning>) -> PlanAnswer {
         warnings.push(Warning::of("with.plan.difference_share", message));
     }
     found.into()
+}
+
+/// The most runs in each position that the plan's curve goes to.
+const CURVE_RUNS: u32 = 30;
+
+fn curve(plan: &PlanForm) -> Columns {
+    let (runs, smallest_share) = smallest_shares(plan.run_cv_share, plan.power, CURVE_RUNS)
+        .into_iter()
+        .unzip();
+    Columns {
+        runs,
+        smallest_share,
+    }
 }
 
 /// How drag rises in every position: by its laps where there are enough, and by its film.

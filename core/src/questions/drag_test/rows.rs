@@ -111,6 +111,7 @@ impl Rows {
                     && let Some(residual) = residuals.next()
                 {
                     row.residual_w = Some(residual.residual_w);
+                    row.cda_m2 = residual.own_cda_m2;
                     row.leverage = Some(residual.leverage);
                     row.studentised = residual.studentised;
                     row.outlier = residual.outlier;
@@ -206,6 +207,7 @@ fn typed(
         speed_m_s,
         power_w: None,
         residual_w: None,
+        cda_m2: None,
         leverage: None,
         studentised: None,
         outlier: false,

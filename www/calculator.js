@@ -132,6 +132,7 @@ export function start(storage, reading) {
     citation: page.citation,
     openSheet,
     worker: createJobs(),
+    opensFiles: true,
     lastFolds: (id) => [
       take.fold(),
       ...siteFold({ link: navigation.link, units: () => store.get().units, title: titleOf(id) }),

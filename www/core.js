@@ -41,8 +41,11 @@ function once(work) {
 /** Whether the small module answers a question. @param {string} question */
 const isInFirst = (question) => tables.questions.some(({ id, module }) => id === question && module === "first");
 
+/** Whether the page came from what is kept on the device: the whole module is there too, and the small one is not. */
+const isKept = Boolean(globalThis.navigator?.serviceWorker?.controller);
+
 /** The module that answers a question, or would. @param {string} question @returns {Name} */
-const nameFor = (question) => (cores.whole || !isInFirst(question) ? "whole" : "first");
+const nameFor = (question) => (isKept || cores.whole || !isInFirst(question) ? "whole" : "first");
 
 /** Whether a question can be asked now. @param {string} question */
 export const isReady = (question) => cores[nameFor(question)] !== undefined;

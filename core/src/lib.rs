@@ -33,7 +33,7 @@ pub use physics::{air, course, position, resistance};
 pub use physiology::power_duration;
 #[cfg(feature = "all")]
 pub use physiology::{models, w_prime_forms};
-pub use questions::{Receive, ask, ask_json};
+pub use questions::{Receive, ask, ask_json, ask_with_columns};
 pub use riding::{effort, integrated, quasi_steady};
 pub use uncertainty::draws;
 #[cfg(feature = "all")]

@@ -2,6 +2,7 @@
 /** The questions of the page, in the order of the rail. A new one is one file beside this and one line in the list; its name and title stand in the book "page". */
 
 import { story } from "../learn/start-here.js";
+import { question as dragTest } from "./drag-test.js";
 import { question as finishTime } from "./finish-time.js";
 import { question as holdOrFade } from "./hold-or-fade.js";
 import { question as legRoom } from "./leg-room.js";
@@ -39,6 +40,7 @@ import { question as whichPosition } from "./which-position.js";
  * @property {(key: string) => string} citation
  * @property {(position?: JsonObject) => Position} newPosition a position filled in from the defaults
  * @property {Notify} notify
+ * @property {boolean} [opensFiles] whether a rider may open files here
  * @property {(question: string) => Fold[]} lastFolds what every question ends with: taking it elsewhere
  */
 
@@ -55,6 +57,7 @@ import { question as whichPosition } from "./which-position.js";
  * @property {JsonObject} defaults its own part of the state, at `with.<id>`
  * @property {JsonObject} [metric] what of it is otherwise for a new rider who reads kilometres
  * @property {string[]} [positionFields] which of those are indices of positions, so that they follow when one is removed
+ * @property {(own: JsonObject, moved: (position: number) => number | null) => JsonObject} [movePositions] the same for positions deeper inside; null for the removed one
  * @property {(JsonObject & { name: string })[]} [positions] positions that a new rider finds beside their own, because the question compares them; their names are keys of the book "page"
  * @property {boolean} [comparesAll] whether every position goes into it
  * @property {boolean} [alone] nothing of the scenario goes into it, only numbers of its own
@@ -62,7 +65,7 @@ import { question as whichPosition } from "./which-position.js";
  * @property {(state: State) => Request} [request] the scenario and its own part of the state if left out
  * @property {() => Promise<{ create: (host: HTMLElement, tools: Tools, question: Question) => View }>} load fetches what shows it
  */
-/** @typedef {Pick<Question, "id" | "group" | "positionFields">} QuestionEntry */
+/** @typedef {Pick<Question, "id" | "group" | "positionFields" | "movePositions">} QuestionEntry */
 
 /** In the order of the rail. @type {Group[]} */
 export const GROUPS = ["start", "understand", "measure", "decide", "ride"];
@@ -73,6 +76,7 @@ export const questions = [
   powerOrDrag,
   holdOrFade,
   powerCurve,
+  dragTest,
   legRoom,
   whichPosition,
   nextGain,

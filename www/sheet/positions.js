@@ -2,10 +2,12 @@
 /** Group of the sheet: the shapes the air may see, how long each is kept, what it costs, and which one is ridden. */
 
 import { h } from "../frame/dom.js";
+import { isObject } from "../parts/json.js";
 import { keyedList } from "../parts/keyed-list.js";
 import { amountOf } from "../state/scenario.js";
 import { number, percent } from "../units.js";
 import { book } from "../words/index.js";
+import { dragTestsPart } from "./drag-tests.js";
 import { equipmentPart, shapeOfPiece } from "./equipment.js";
 import { findRow, updateRows } from "./groups.js";
 import { lapsesPart } from "./lapses.js";
@@ -75,7 +77,10 @@ export function positions(page) {
         }),
       ]);
     }
-    for (const { id, positionFields = [] } of page.questions) {
+    for (const { id, positionFields = [], movePositions } of page.questions) {
+      const own = store.at(`with.${id}`);
+      if (movePositions && isObject(own))
+        changes.push([`with.${id}`, movePositions(own, (at) => (at === index ? null : moved(at)))]);
       for (const name of positionFields) {
         const at = store.at(`with.${id}.${name}`);
         if (typeof at === "number") changes.push([`with.${id}.${name}`, moved(at)]);
@@ -214,6 +219,7 @@ function positionCard(page, index, position, { duplicate, remove }) {
   );
   const yaw = yawTable(page, `${at}.yaw_table`, position.yaw_table);
   const equipment = equipmentPart(page, at, position, cda);
+  const tests = dragTestsPart(page, at);
   const rows = [drag, ...factors, ...[own, fade, filmed, lapses, speed, equipment].flatMap((part) => part.rows)];
 
   function cda() {
@@ -227,6 +233,7 @@ function positionCard(page, index, position, { duplicate, remove }) {
     h("label", { class: "row" }, h("span", { class: "row-label" }, say("name")), name.input),
     h("label", { class: "check" }, ride, say("position.rideThis")),
     drag.element,
+    tests.element,
     ...factors.map((one) => one.element),
     ...own.elements,
     ...fade.elements,
@@ -252,6 +259,7 @@ function positionCard(page, index, position, { duplicate, remove }) {
       title.textContent = now.name || say("position.numbered", { number: index + 1 });
       ridden.textContent = state.scenario.riding_position === index ? say("position.ridden") : "";
       name.update();
+      tests.update(state);
       lapses.update();
       equipment.update(now);
       ride.checked = state.scenario.riding_position === index;

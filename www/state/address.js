@@ -8,6 +8,7 @@
  */
 
 import { isObject, jsonText, readJson } from "../parts/json.js";
+import { shortMark } from "../parts/short-mark.js";
 import { book } from "../words/index.js";
 import { olderDefaults, same } from "./scenario.js";
 
@@ -122,15 +123,12 @@ function splitOnce(text, mark) {
 }
 
 /**
- * A short mark of the defaults (32-bit FNV-1a), so that a link says when a typical value has changed since it was made. What the
+ * A short mark of the defaults, so that a link says when a typical value has changed since it was made. What the
  * second version of the scenario added changes no number that an older link left out.
  * @param {JsonObject} defaults
  */
 function markOf(defaults) {
-  let mark = 0x811c9dc5;
-  for (const character of jsonText({ ...defaults, fasterby: 1, events: undefined }))
-    mark = Math.imul(mark ^ (character.codePointAt(0) ?? 0), 0x01000193);
-  return (mark >>> 0).toString(36);
+  return shortMark(jsonText({ ...defaults, fasterby: 1, events: undefined }));
 }
 
 /** @param {Uint8Array<ArrayBuffer>} bytes @returns {Promise<Uint8Array<ArrayBuffer> | null>} null where the browser cannot */

@@ -104,6 +104,9 @@ const SAME_AS = [
   [/^positions\.equipment\.lateral_m_s2$/, "bike.lateral_m_s2"],
 ];
 
+/** Parts of a question's own numbers that have fields of their own. */
+const OWN_PARTS = new Set(["plan", "rules"]);
+
 /**
  * The key in `fields()` of a path: `"scenario.positions[1].fade.begins_s.value"` is `"positions.fade.begins_s"`, and a question's own
  * `"with.finish-time.effort.power_w"` is `"with.power_w"`.
@@ -115,7 +118,9 @@ export function fieldKey(path) {
     .replace(/\[\d+\]/g, "")
     .replace(/\.(value|sd|source)$/, "");
   const plain = SAME_AS.reduce((key, [part, same]) => key.replace(part, same), bare);
-  return plain.startsWith("with.") ? `with.${plain.split(".").at(-1)}` : plain;
+  if (!plain.startsWith("with.")) return plain;
+  const [part, name] = plain.split(".").slice(-2);
+  return OWN_PARTS.has(part) ? `with.${part}.${name}` : `with.${name}`;
 }
 
 /** One stands in for the other, so filling in both would contradict. */

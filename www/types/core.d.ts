@@ -467,7 +467,11 @@ equipment: Array<Equipment>,
 /**
  * The one in use, by its place in `equipment`; none if left out.
  */
-worn?: number, };
+worn?: number, 
+/**
+ * The tests that its drag area comes from, oldest first. They are told, and weighed against a new one; `cda_m2` counts.
+ */
+drag_tests: Array<DragTest>, };
 
 export type YawRow = { 
 /**
@@ -507,6 +511,42 @@ last_third_cda_m2: Quantity,
  * How long the test was, s.
  */
 test_s: Quantity, };
+
+export type DragTest = { 
+/**
+ * The day, as `2026-05-01`.
+ */
+date?: string, 
+/**
+ * What it rests on.
+ */
+method: DragTestMethod, 
+/**
+ * How many laps, runs and coast-downs.
+ */
+rows: number, 
+/**
+ * The drag area that it gave, m².
+ */
+cda_m2: number, 
+/**
+ * One standard deviation of what is its own, m².
+ */
+sd_m2: number, 
+/**
+ * One standard deviation of what it has in common with other tests by the same rider and equipment, m².
+ */
+shared_sd_m2: number, 
+/**
+ * Of the air, °C.
+ */
+temperature_c?: number, 
+/**
+ * As forecast or measured that day, m/s.
+ */
+wind_speed_m_s?: number, };
+
+export type DragTestMethod = "laps" | "runs" | "coast_downs" | "mixed";
 
 export type Lapse = { 
 /**
@@ -3092,6 +3132,10 @@ bearing_deg?: Samples, };
 // drag-test
 export type DragTestWith = { 
 /**
+ * The day of the test, as `2026-05-01`: a test that the scenario holds of that day is this one.
+ */
+date?: string, 
+/**
  * Rides.
  */
 recordings: Array<RecordingForm>, 
@@ -3348,13 +3392,72 @@ common: Array<CommonError>,
  */
 late_rises: Array<LateRise>, 
 /**
+ * What each position's drag area is from this test and those before it; empty where the test does not tell its own error.
+ */
+kept: Array<KeptDrag>, 
+/**
  * A planned test.
  */
 plan: PlanAnswer | null, 
 /**
+ * The plan's curve; empty without a plan.
+ */
+columns: DragTestColumns, 
+/**
  * What is doubtful.
  */
 warnings: Array<Warning>, };
+
+export type DragTestColumns = { 
+/**
+ * Runs in each position.
+ */
+runs: Array<number>, 
+/**
+ * The smallest difference that they show as often as asked for, as a share of the drag area.
+ */
+smallest_share: Array<number>, };
+
+export type KeptDrag = { 
+/**
+ * The position.
+ */
+position: number, 
+/**
+ * The drag area of them all, m².
+ */
+cda_m2: number, 
+/**
+ * One standard deviation of it, with what all tests have in common, m². The power meter's bias is not in it: the scenario
+ * counts that for all its drag areas.
+ */
+sd_m2: number, 
+/**
+ * This test as the scenario keeps it.
+ */
+test: ThisTest, 
+/**
+ * How many tests that makes.
+ */
+tests: number, };
+
+export type ThisTest = { 
+/**
+ * m².
+ */
+cda_m2: number, 
+/**
+ * One standard deviation of what is its own, m².
+ */
+sd_m2: number, 
+/**
+ * One standard deviation of what is common to all tests with the same rider and equipment, m².
+ */
+shared_sd_m2: number, 
+/**
+ * Laps, runs and coast-downs.
+ */
+rows: number, };
 
 export type TestFigure = { 
 /**
@@ -3463,6 +3566,10 @@ power_w: number | null,
  * What the rider put in beyond what the estimate asks, W; `null` where it was left out.
  */
 residual_w: number | null, 
+/**
+ * The drag area that it alone would give with all else as estimated, m².
+ */
+cda_m2: number | null, 
 /**
  * How much it decides its own place, 0 to 1.
  */

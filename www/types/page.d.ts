@@ -45,6 +45,10 @@ export type Scenario = {
   model_error_share: Held;
 };
 
+/** A lap and a run of a drag test as the page holds them. */
+export type LapForm = Sparse<Core.LapForm, "from_s" | "to_s">;
+export type RunForm = Sparse<Core.RunForm, "speed_m_s" | "power_w">;
+
 export type EffortForm = AsHeld<Core.EffortForm>;
 
 /** What each question keeps of its own, by its id. */
@@ -53,6 +57,14 @@ export type Details = {
   "power-or-drag": Sparse<Core.PowerOrDragWith, "power_change" | "cda_change" | "effort">;
   "hold-or-fade": Sparse<Core.HoldOrFadeWith, "low" | "steady" | "effort">;
   "power-curve": Sparse<Core.PowerCurveWith, "hold_s" | "power_change">;
+  "drag-test": Omit<Sparse<Core.DragTestWith, "rolling" | "wind">, "recordings" | "laps" | "runs" | "film" | "plan" | "rules"> & {
+    rides: string[];
+    laps: LapForm[];
+    runs: RunForm[];
+    film: Core.FilmForm[];
+    plan: Core.PlanForm;
+    rules?: Partial<Core.RulesForm>;
+  };
   "leg-room": Sparse<Core.LegRoomWith, "model" | "a" | "b" | "stature_m">;
   "which-position": Sparse<Core.WhichPositionWith, "cda_correlation"> & { reference: number };
   "next-gain": Sparse<Core.NextGainWith, "money" | "hours_per_week" | "weeks" | "times_ridden"> & { currency?: string };
@@ -72,6 +84,7 @@ export type Answers = {
   "power-or-drag": Core.PowerOrDragAnswer;
   "hold-or-fade": Core.HoldOrFadeAnswer;
   "power-curve": Core.PowerCurveAnswer;
+  "drag-test": Core.DragTestAnswer;
   "leg-room": Core.LegRoomAnswer;
   "which-position": Core.WhichPositionAnswer;
   "next-gain": Core.NextGainAnswer;

@@ -1,6 +1,7 @@
 /** The books of the page, by name; the English one says which texts a book holds. A new book is one line here and one file in each language. */
 export interface Books {
   core: typeof import("./en/core.js").default;
+  "drag-test": typeof import("./en/drag-test.js").default;
   embed: typeof import("./en/embed.js").default;
   "finish-time": typeof import("./en/finish-time.js").default;
   "hold-or-fade": typeof import("./en/hold-or-fade.js").default;

@@ -146,7 +146,8 @@ pub fn is_of_a_version(path: &str) -> bool {
 /// Whether the page keeps a file on a device for use without a network.
 pub fn is_kept_offline(path: &str) -> bool {
     let is_for_others = OPEN_TO_OTHERS.contains(&path) || path.starts_with("embed/");
-    !is_for_others && ![OFFLINE, ONE_FILE].contains(&path)
+    // The whole module answers all that the first one does.
+    !is_for_others && ![OFFLINE, ONE_FILE].contains(&path) && !path.ends_with(FIRST_WASM)
 }
 
 /// The TypeScript of the core's structs, as generated now.
@@ -606,6 +607,7 @@ mod tests {
             "embed/v1.js",
             "embed/frame.html",
             "frame-height.js",
+            "v-1f/wasm/first_bg.wasm",
         ] {
             assert!(!is_kept_offline(other), "{other}");
         }

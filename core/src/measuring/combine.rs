@@ -2,7 +2,7 @@
 
 /// A drag area from one test.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Tested {
+pub(crate) struct Tested {
     /// m².
     pub cda_m2: f64,
     /// One standard deviation of what is the test's own, m²; above 0.
@@ -15,7 +15,7 @@ pub struct Tested {
 /// one error, which no number of tests makes smaller. `None` without a test, or where one has no error of its own.
 ///
 /// Source: the weighted mean of values whose variances are known (standard; common practice, no source).
-pub fn combined(tests: &[Tested]) -> Option<Tested> {
+pub(crate) fn combined(tests: &[Tested]) -> Option<Tested> {
     let weight = |test: &Tested| 1.0 / (test.sd_m2 * test.sd_m2);
     let sum: f64 = tests.iter().map(weight).sum();
     let mean = |value: fn(&Tested) -> f64| {
@@ -34,7 +34,7 @@ pub fn combined(tests: &[Tested]) -> Option<Tested> {
 }
 
 /// By how many standard deviations the test furthest from the others' mean differs, all own errors counted; `None` for fewer than two.
-pub fn disagreement(tests: &[Tested]) -> Option<f64> {
+pub(crate) fn disagreement(tests: &[Tested]) -> Option<f64> {
     (0..tests.len())
         .filter_map(|i| {
             let others: Vec<Tested> = [&tests[..i], &tests[i + 1..]].concat();

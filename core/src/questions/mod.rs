@@ -73,8 +73,22 @@ macro_rules! questions {
         /// # Errors
         /// A named error for every request that cannot be answered; see [`Kind`].
         pub fn ask<R: Receive>(question: &str, request: &str, to: R) -> Result<R::Out, Error> {
+            ask_with_columns(question, request, &[], to)
+        }
+
+        /// [`ask`] with columns of numbers beside the text, in which `{ "column": N }` stands for the Nth of them wherever a
+        /// list of numbers may stand. What is no number in a column is missing.
+        ///
+        /// # Errors
+        /// As for [`ask`].
+        pub fn ask_with_columns<R: Receive>(
+            question: &str,
+            request: &str,
+            columns: &[Vec<f64>],
+            to: R,
+        ) -> Result<R::Out, Error> {
             match question {
-                $($(#[$only])? $id => $question::answer(read(request)?).map(|answer| to.receive(&answer)),)*
+                $($(#[$only])? $id => $question::answer(read(request, columns)?).map(|answer| to.receive(&answer)),)*
                 _ => Err(no_such_question()),
             }
         }

@@ -33,11 +33,14 @@ struct Form<W: Default> {
     with: W,
 }
 
-/// Reads and checks a request.
+/// Reads and checks a request; in its text `{ "column": N }` stands for the Nth of the columns beside it.
 ///
 /// # Errors
 /// [`Kind::TooLarge`] before anything is read; then the first mistake, by its path.
-pub fn read<W: DeserializeOwned + Default>(text: &str) -> Result<Request<W>, Error> {
+pub fn read<W: DeserializeOwned + Default>(
+    text: &str,
+    columns: &[Vec<f64>],
+) -> Result<Request<W>, Error> {
     if text.len() > fields::MOST_REQUEST_BYTES {
         let message = message::too_large(fields::MOST_REQUEST_BYTES);
         return Err(Error::new(Kind::TooLarge, "", message));
@@ -51,8 +54,11 @@ pub fn read<W: DeserializeOwned + Default>(text: &str) -> Result<Request<W>, Err
     {
         return Err(version_error(version));
     }
-    let Form { mut scenario, with } =
-        Form::<W>::deserialize(Node(&tree)).map_err(Mistake::into_error)?;
+    let node = Node {
+        value: &tree,
+        columns,
+    };
+    let Form { mut scenario, with } = Form::<W>::deserialize(node).map_err(Mistake::into_error)?;
     let mut warnings = scenario.check()?;
     warnings.extend(scenario.simplify_course(fields::MOST_POINTS_RIDDEN));
     scenario.conditions = scenario.conditions.with_forecast_uncertainty();

@@ -15,13 +15,18 @@ use super::mistake::{Mistake, Step};
 
 /// One node of the tree.
 #[derive(Clone, Copy)]
-pub(super) struct Node<'a>(pub &'a Value);
+pub(super) struct Node<'a> {
+    /// What stands there.
+    pub value: &'a Value,
+    /// Columns that were handed over beside the text, where `{ "column": N }` stands for the Nth.
+    pub columns: &'a [Vec<f64>],
+}
 
 impl<'de> Deserializer<'de> for Node<'de> {
     type Error = Mistake;
 
     fn deserialize_any<V: Visitor<'de>>(self, visitor: V) -> Result<V::Value, Mistake> {
-        match self.0 {
+        match self.value {
             Value::Null => visitor.visit_unit(),
             Value::Bool(yes) => visitor.visit_bool(*yes),
             Value::Number(number) => match (number.as_u64(), number.as_i64()) {
@@ -32,17 +37,19 @@ impl<'de> Deserializer<'de> for Node<'de> {
             Value::String(text) => visitor.visit_borrowed_str(text),
             Value::Array(items) => visitor.visit_seq(Items {
                 items: items.iter(),
+                columns: self.columns,
                 next: 0,
             }),
             Value::Object(fields) => visitor.visit_map(Fields {
                 fields: fields.iter(),
+                columns: self.columns,
                 now: None,
             }),
         }
     }
 
     fn deserialize_option<V: Visitor<'de>>(self, visitor: V) -> Result<V::Value, Mistake> {
-        if self.0.is_null() {
+        if self.value.is_null() {
             visitor.visit_none()
         } else {
             visitor.visit_some(self)
@@ -55,7 +62,7 @@ impl<'de> Deserializer<'de> for Node<'de> {
         _: &'static [&'static str],
         visitor: V,
     ) -> Result<V::Value, Mistake> {
-        match self.0 {
+        match self.value {
             Value::String(text) => visitor
                 .visit_enum::<StrDeserializer<'_, Mistake>>(text.as_str().into_deserializer()),
             _ => Err(self.unexpected(&visitor)),
@@ -70,9 +77,10 @@ impl<'de> Deserializer<'de> for Node<'de> {
         _: &'static [&'static str],
         visitor: V,
     ) -> Result<V::Value, Mistake> {
-        match self.0 {
+        match self.value {
             Value::Object(fields) => visitor.visit_map(Fields {
                 fields: fields.iter(),
+                columns: self.columns,
                 now: None,
             }),
             _ => Err(self.unexpected(&visitor)),
@@ -80,12 +88,16 @@ impl<'de> Deserializer<'de> for Node<'de> {
     }
 
     fn deserialize_seq<V: Visitor<'de>>(self, visitor: V) -> Result<V::Value, Mistake> {
-        match self.0 {
+        match self.value {
             Value::Array(items) => visitor.visit_seq(Items {
                 items: items.iter(),
+                columns: self.columns,
                 next: 0,
             }),
-            _ => Err(self.unexpected(&visitor)),
+            _ => match self.column() {
+                Some(numbers) => visitor.visit_seq(Numbers(numbers.iter())),
+                None => Err(self.unexpected(&visitor)),
+            },
         }
     }
 
@@ -94,7 +106,7 @@ impl<'de> Deserializer<'de> for Node<'de> {
         length: usize,
         visitor: V,
     ) -> Result<V::Value, Mistake> {
-        match self.0 {
+        match self.value {
             Value::Array(items) if items.len() != length => {
                 Err(de::Error::invalid_length(items.len(), &visitor))
             }
@@ -103,14 +115,14 @@ impl<'de> Deserializer<'de> for Node<'de> {
     }
 
     fn deserialize_f64<V: Visitor<'de>>(self, visitor: V) -> Result<V::Value, Mistake> {
-        match self.0.as_f64() {
+        match self.value.as_f64() {
             Some(number) => visitor.visit_f64(number),
             None => Err(self.unexpected(&visitor)),
         }
     }
 
     fn deserialize_u64<V: Visitor<'de>>(self, visitor: V) -> Result<V::Value, Mistake> {
-        match self.0.as_u64() {
+        match self.value.as_u64() {
             Some(number) => visitor.visit_u64(number),
             None => Err(self.unexpected(&visitor)),
         }
@@ -121,7 +133,7 @@ impl<'de> Deserializer<'de> for Node<'de> {
     }
 
     fn deserialize_string<V: Visitor<'de>>(self, visitor: V) -> Result<V::Value, Mistake> {
-        match self.0 {
+        match self.value {
             Value::String(text) => visitor.visit_borrowed_str(text),
             _ => Err(self.unexpected(&visitor)),
         }
@@ -133,9 +145,16 @@ impl<'de> Deserializer<'de> for Node<'de> {
     }
 }
 
-impl Node<'_> {
+impl<'a> Node<'a> {
+    /// The column that it stands for, if it does.
+    fn column(self) -> Option<&'a [f64]> {
+        let index = self.value.as_object()?.get("column")?.as_u64()?;
+        let column = self.columns.get(usize::try_from(index).ok()?)?;
+        Some(column)
+    }
+
     fn unexpected(&self, wanted: &dyn de::Expected) -> Mistake {
-        let found = match self.0 {
+        let found = match self.value {
             Value::Null => Unexpected::Unit,
             Value::Bool(yes) => Unexpected::Bool(*yes),
             Value::Number(number) => Unexpected::Float(number.as_f64().unwrap_or(f64::NAN)),
@@ -149,6 +168,7 @@ impl Node<'_> {
 
 struct Items<'a> {
     items: std::slice::Iter<'a, Value>,
+    columns: &'a [Vec<f64>],
     next: usize,
 }
 
@@ -164,14 +184,60 @@ impl<'de> SeqAccess<'de> for Items<'de> {
         };
         let at = self.next;
         self.next += 1;
-        seed.deserialize(Node(item))
+        let node = Node {
+            value: item,
+            columns: self.columns,
+        };
+        seed.deserialize(node)
             .map(Some)
             .map_err(|mistake| mistake.under(Step::Item(at)))
     }
 }
 
+/// The numbers of a column.
+struct Numbers<'a>(std::slice::Iter<'a, f64>);
+
+impl<'de> SeqAccess<'de> for Numbers<'_> {
+    type Error = Mistake;
+
+    fn next_element_seed<T: DeserializeSeed<'de>>(
+        &mut self,
+        seed: T,
+    ) -> Result<Option<T::Value>, Mistake> {
+        let number = self.0.next();
+        number
+            .map(|number| seed.deserialize(Number(*number)))
+            .transpose()
+    }
+
+    fn size_hint(&self) -> Option<usize> {
+        Some(self.0.len())
+    }
+}
+
+/// One number of a column, which may be left out wherever a value may.
+struct Number(f64);
+
+impl<'de> Deserializer<'de> for Number {
+    type Error = Mistake;
+
+    fn deserialize_any<V: Visitor<'de>>(self, visitor: V) -> Result<V::Value, Mistake> {
+        visitor.visit_f64(self.0)
+    }
+
+    fn deserialize_option<V: Visitor<'de>>(self, visitor: V) -> Result<V::Value, Mistake> {
+        visitor.visit_some(self)
+    }
+
+    forward_to_deserialize_any! {
+        bool i8 i16 i32 i64 i128 u8 u16 u32 u64 u128 f32 f64 char str string bytes byte_buf unit
+        unit_struct newtype_struct seq tuple tuple_struct map struct enum identifier ignored_any
+    }
+}
+
 struct Fields<'a> {
     fields: serde_json::map::Iter<'a>,
+    columns: &'a [Vec<f64>],
     now: Option<(&'a String, &'a Value)>,
 }
 
@@ -198,7 +264,11 @@ impl<'de> MapAccess<'de> for Fields<'de> {
         let (name, value) = self
             .now
             .ok_or_else(|| de::Error::custom("a field without a name"))?;
-        seed.deserialize(Node(value))
+        let node = Node {
+            value,
+            columns: self.columns,
+        };
+        seed.deserialize(node)
             .map_err(|mistake| mistake.under(Step::Field(name.clone())))
     }
 }

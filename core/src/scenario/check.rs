@@ -263,7 +263,11 @@ pub fn position_index(scenario: &Scenario, index: usize, field: &str) -> Result<
     Error::check_index(field, index, scenario.positions.len())
 }
 
-fn check_date(date: &Option<String>, path: impl FnOnce() -> String) -> Result<(), Error> {
+/// A day, if there is one, is written as `2026-05-01`.
+///
+/// # Errors
+/// Names the path.
+pub fn check_date(date: &Option<String>, path: impl FnOnce() -> String) -> Result<(), Error> {
     if date.as_deref().is_none_or(is_date) {
         return Ok(());
     }

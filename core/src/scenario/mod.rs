@@ -34,7 +34,7 @@ use serde::{Deserialize, Deserializer, Serialize, Serializer};
 
 use crate::inputs::fields;
 use crate::inputs::quantity::{Known, Quantity};
-pub use check::{NO_BEARINGS, check_quantity, position_index, version_error};
+pub use check::{NO_BEARINGS, check_date, check_quantity, position_index, version_error};
 pub use inspect::{Input, Inspect, Place, Ridden};
 pub use position::{DragTest, DragTestMethod, Equipment, Fade, FadeTest, Lapse, Position, YawRow};
 

@@ -9,7 +9,6 @@ use serde::{Deserialize, Deserializer, Serialize};
 use super::Power;
 use crate::inputs::fields;
 use crate::inputs::quantity::Quantity;
-use crate::measuring::combine::Tested;
 
 /// A position on the bicycle.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
@@ -131,17 +130,6 @@ pub struct DragTest {
     #[serde(default, skip_serializing_if = "Option::is_none")]
     #[cfg_attr(feature = "types", ts(optional))]
     pub wind_speed_m_s: Option<f64>,
-}
-
-impl DragTest {
-    /// As it is combined with others.
-    pub(crate) fn tested(&self) -> Tested {
-        Tested {
-            cda_m2: self.cda_m2,
-            sd_m2: self.sd_m2,
-            shared_sd_m2: self.shared_sd_m2,
-        }
-    }
 }
 
 /// One row of a yaw table.

@@ -40,7 +40,7 @@ export function odds(difference, drawn) {
 
 /**
  * "likely", or the odds of the other outcome where it is too close to call.
- * @param {Figure} difference @param {(count: number, likelier: number) => string} other the other outcome happens one time in so many; the likelier one so often in a hundred
+ * @param {Pick<Figure, "value" | "sd" | "chance_positive">} difference @param {(count: number, likelier: number) => string} other the other outcome happens one time in so many; the likelier one so often in a hundred
  * @returns {{ weight: Weight, words: string }}
  */
 export function firstOrder({ value, sd, chance_positive }, other) {

@@ -202,6 +202,11 @@ export default {
     "Mittlere CdA im letzten Drittel; der ganze Anstieg ist das Anderthalbfache des Unterschieds der Drittel.",
   "note.positions.fade_test.test_s":
     "Dauer des Tests; was danach mit CdA geschieht, ist nicht bekannt und wird als gleichbleibend genommen.",
+  "note.positions.drag_tests.cda_m2": "Die Luftwiderstandsfläche, die ein behaltener Test ergab.",
+  "note.positions.drag_tests.sd_m2":
+    "Eine Standardabweichung des eigenen Fehlers eines behaltenen Tests, wie seine Runden streuten.",
+  "note.positions.drag_tests.shared_sd_m2":
+    "Eine Standardabweichung dessen, was Tests eines Fahrers gemeinsam haben, etwa die Masse und der Rollwiderstand.",
   "note.positions.equipment.cda_change_m2":
     "Was es zur CdA hinzufügt; Formen von Zeitfahrhelmen unterschieden sich bei stillem Kopf um weniger als 1.5 %.",
   "note.positions.equipment.mass_change_kg": "Was es zur Masse hinzufügt; wieg es.",

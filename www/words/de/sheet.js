@@ -11,6 +11,22 @@ export default {
   "position.numbered": "Position {number}",
   "position.copy": "{name}, Kopie",
   "position.add": "Position hinzufügen",
+  "dragTests.lead":
+    "Diese Luftwiderstandsfläche ist so getestet. Es zählt die Zahl darüber; ein neuer Test wird gegen sie gewichtet.",
+  "dragTests.laps": { one: "{date}, {count} Runde: {area} {spread}", other: "{date}, {count} Runden: {area} {spread}" },
+  "dragTests.runs": {
+    one: "{date}, {count} Fahrt: {area} {spread}",
+    other: "{date}, {count} Fahrten: {area} {spread}",
+  },
+  "dragTests.coast_downs": {
+    one: "{date}, {count} Ausrollversuch: {area} {spread}",
+    other: "{date}, {count} Ausrollversuche: {area} {spread}",
+  },
+  "dragTests.mixed": {
+    one: "{date}, {count} Runde oder Fahrt: {area} {spread}",
+    other: "{date}, {count} Runden und Fahrten: {area} {spread}",
+  },
+  "dragTests.someDay": "ohne Datum",
   "position.caution":
     "Mit gesenktem Kopf siehst du nichts. Ändere die Einstellung in kleinen Schritten, mit fachlicher Hilfe, wenn etwas schmerzt. Probiere eine neue Position zuerst abseits des Verkehrs. Veranstaltungen haben Regeln für Positionen.",
   "position.name": "Name der Position",

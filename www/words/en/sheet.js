@@ -10,6 +10,19 @@ export default /** @type {const} */ ({
   "position.numbered": "position {number}",
   "position.copy": "{name}, copy",
   "position.add": "Add a position",
+  "dragTests.lead":
+    "Tests of this drag area that were kept. The number above counts; a new test is weighed against them.",
+  "dragTests.laps": { one: "{date}, {count} lap: {area} {spread}", other: "{date}, {count} laps: {area} {spread}" },
+  "dragTests.runs": { one: "{date}, {count} run: {area} {spread}", other: "{date}, {count} runs: {area} {spread}" },
+  "dragTests.coast_downs": {
+    one: "{date}, {count} coast-down: {area} {spread}",
+    other: "{date}, {count} coast-downs: {area} {spread}",
+  },
+  "dragTests.mixed": {
+    one: "{date}, {count} lap or run: {area} {spread}",
+    other: "{date}, {count} laps and runs: {area} {spread}",
+  },
+  "dragTests.someDay": "no date",
   "position.caution":
     "Head down, you cannot see. Change a fit in small steps, with a fitter if anything hurts, and try a new position away from traffic first. Events have rules on positions.",
   "position.name": "Name of the position",

@@ -203,6 +203,11 @@ export default {
     "CdA moyen sur le dernier tiers ; toute la hausse vaut une fois et demie la différence des tiers.",
   "note.positions.fade_test.test_s":
     "Durée de l’essai ; ce que devient le CdA ensuite n’est pas connu, et supposé constant.",
+  "note.positions.drag_tests.cda_m2": "La surface de traînée qu’un test gardé a donnée.",
+  "note.positions.drag_tests.sd_m2":
+    "Un écart-type de l’erreur propre d’un test gardé, telle que ses tours la montrent.",
+  "note.positions.drag_tests.shared_sd_m2":
+    "Un écart-type de ce que les tests d’un cycliste ont en commun, comme la masse et la résistance au roulement.",
   "note.positions.equipment.cda_change_m2":
     "Ce que cela ajoute au CdA ; les formes de casques de contre-la-montre différaient de moins de 1.5 % à tête immobile.",
   "note.positions.equipment.mass_change_kg": "Ce que cela ajoute à la masse ; pèse-le.",

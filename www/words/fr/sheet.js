@@ -11,6 +11,22 @@ export default {
   "position.numbered": "position {number}",
   "position.copy": "{name}, copie",
   "position.add": "Ajouter une position",
+  "dragTests.lead":
+    "Tests gardés de cette surface de traînée. C’est le nombre ci-dessus qui compte ; un nouveau test est pesé avec eux.",
+  "dragTests.laps": { one: "{date}, {count} tour : {area} {spread}", other: "{date}, {count} tours : {area} {spread}" },
+  "dragTests.runs": {
+    one: "{date}, {count} passage : {area} {spread}",
+    other: "{date}, {count} passages : {area} {spread}",
+  },
+  "dragTests.coast_downs": {
+    one: "{date}, {count} descente en roue libre : {area} {spread}",
+    other: "{date}, {count} descentes en roue libre : {area} {spread}",
+  },
+  "dragTests.mixed": {
+    one: "{date}, {count} tour ou passage : {area} {spread}",
+    other: "{date}, {count} tours et passages : {area} {spread}",
+  },
+  "dragTests.someDay": "sans date",
   "position.caution":
     "Tête baissée, tu ne vois rien. Change un réglage par petits pas, avec un spécialiste si quelque chose fait mal, et essaie une nouvelle position d’abord loin de la circulation. Les épreuves ont des règles sur les positions.",
   "position.name": "Nom de la position",

@@ -10,6 +10,7 @@ use crate::inputs::message;
 use crate::measuring::columns::MOST_RECORDINGS;
 use crate::measuring::recording::Recording;
 use crate::questions::request::check_number;
+use crate::scenario::check_date;
 
 /// A lap is at least this long, s; assumed.
 const SHORTEST_S: f64 = 1.0;
@@ -22,6 +23,7 @@ impl With {
     /// # Errors
     /// Names the field that is wrong.
     pub(super) fn check(&self) -> Result<(), Error> {
+        check_date(&self.date, || "with.date".into())?;
         few("with.recordings", self.recordings.len(), MOST_RECORDINGS)?;
         few("with.laps", self.laps.len(), MOST_LAPS)?;
         few("with.runs", self.runs.len(), MOST_LAPS)?;

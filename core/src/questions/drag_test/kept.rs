@@ -15,6 +15,7 @@ const APART: f64 = 1.96;
 pub(super) fn kept(
     positions: &[PositionDrag],
     common: &[CommonError],
+    date: Option<&str>,
     scenario: &Scenario,
     warnings: &mut Vec<Warning>,
 ) -> Vec<KeptDrag> {
@@ -40,7 +41,8 @@ pub(super) fn kept(
             .positions
             .get(found.position)
             .map_or(&[][..], |position| &position.drag_tests);
-        let mut tests: Vec<Tested> = before.iter().map(DragTest::tested).collect();
+        let is_other = |test: &&DragTest| date.is_none() || test.date.as_deref() != date;
+        let mut tests: Vec<Tested> = before.iter().filter(is_other).map(tested).collect();
         tests.push(Tested {
             cda_m2,
             sd_m2,
@@ -61,4 +63,12 @@ pub(super) fn kept(
         }
     }
     all
+}
+
+fn tested(test: &DragTest) -> Tested {
+    Tested {
+        cda_m2: test.cda_m2,
+        sd_m2: test.sd_m2,
+        shared_sd_m2: test.shared_sd_m2,
+    }
 }

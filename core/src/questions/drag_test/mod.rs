@@ -100,7 +100,13 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
     doubts(&found, &answered, &common, &with, &mut warnings);
     let rolling_sd = scenario.bike.rolling_coefficient.sd;
     let found_positions = positions(shown, laps_of);
-    let kept = kept(&found_positions, &common, &scenario, &mut warnings);
+    let kept = kept(
+        &found_positions,
+        &common,
+        with.date.as_deref(),
+        &scenario,
+        &mut warnings,
+    );
     Ok(Answer {
         differences: differences(shown),
         positions: found_positions,

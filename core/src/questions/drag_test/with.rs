@@ -220,6 +220,9 @@ impl Default for PlanForm {
 #[cfg_attr(feature = "types", derive(ts_rs::TS))]
 #[serde(default, deny_unknown_fields)]
 pub struct With {
+    /// The day of the test, as `2026-05-01`: a test that the scenario holds of that day is this one.
+    #[cfg_attr(feature = "types", ts(optional))]
+    pub date: Option<String>,
     /// Rides.
     pub recordings: Vec<RecordingForm>,
     /// Laps of them, in the order in which they were ridden.
@@ -246,6 +249,7 @@ pub struct With {
 impl Default for With {
     fn default() -> Self {
         Self {
+            date: None,
             recordings: Vec::new(),
             laps: Vec::new(),
             runs: Vec::new(),

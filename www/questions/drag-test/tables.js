@@ -1,0 +1,97 @@
+// @ts-check
+/** The test in tables: positions, every lap, and what all laps have in common. */
+
+import { lines } from "../../parts/lines.js";
+import { table } from "../../parts/table.js";
+import * as show from "../../units.js";
+import { book } from "../../words/index.js";
+import { inSentence } from "../shared/in-sentence.js";
+import { area } from "./digits.js";
+import { positionName, rowName } from "./names.js";
+
+/** @import { Tools } from "../index.js" */
+/** @import { State } from "../../state/history.js" */
+/** @import { DragTestAnswer as Answer, CommonError, TestRow } from "../../types/core.d.ts" */
+
+const words = book("drag-test");
+
+export function positionTable() {
+  const part = lines({
+    caption: words("positionsCaption"),
+    headings: [words("position"), words("dragArea"), words("spread")],
+  });
+  return {
+    ...part,
+    /** @param {State} state @param {Answer} answer */
+    update(state, { positions }) {
+      part.update(
+        positions.map(({ position, cda_m2, laps }) => ({
+          name: words("positionOf", { name: positionName(state, position), count: laps }),
+          value: area(cda_m2.value, cda_m2.sd, state.units),
+          difference: cda_m2.sd === null ? "" : show.plusMinus("area", cda_m2.sd, state.units),
+          soft: true,
+        })),
+      );
+    },
+  };
+}
+
+export function lapTable() {
+  const grid = table({ caption: words("lapsCaption") });
+  return {
+    ...grid,
+    /** @param {State} state @param {Answer} answer @param {readonly number[]} laps */
+    update(state, { laps: rows }, laps) {
+      const { units } = state;
+      grid.update({
+        columns: ["lap", "position", "speed", "power", "dragArea", "residual", "leverage", "leftOut"].map((key) =>
+          words(/** @type {"lap"} */ (key)),
+        ),
+        rows: rows.map((row) => [
+          rowName(row, laps),
+          positionName(state, row.position),
+          show.quantity("speed", row.speed_m_s, units, { digits: 1 }),
+          row.power_w === null ? "" : show.quantity("power", row.power_w, units, { digits: 0 }),
+          row.cda_m2 === null ? "" : show.number(row.cda_m2, { digits: 3 }),
+          row.residual_w === null ? "" : show.quantity("power", row.residual_w, units, { digits: 1, signed: true }),
+          row.leverage === null ? "" : show.percent(row.leverage),
+          stateOf(row),
+        ]),
+      });
+    },
+  };
+}
+
+/** @param {TestRow} row */
+function stateOf({ left_out, outlier }) {
+  if (left_out) return words(`why.${left_out}`);
+  return outlier ? words("liesOff") : "";
+}
+
+/** What no number of laps makes smaller. @param {Tools} tools */
+export function commonTable(tools) {
+  const grid = table({ caption: words("commonCaption") });
+  return {
+    ...grid,
+    /** @param {Answer} answer */
+    update({ common }) {
+      grid.update({
+        columns: [words("input"), words("movesArea")],
+        rows: sorted(common).map(({ field, cda_share }) => [
+          tools.label(field) || field,
+          show.percent(Math.abs(cda_share), 1),
+        ]),
+      });
+    },
+  };
+}
+
+/** @param {readonly CommonError[]} common */
+const sorted = (common) => common.toSorted((one, other) => Math.abs(other.cda_share) - Math.abs(one.cda_share));
+
+/** The common error that does most, in words; null where there is none. @param {Tools} tools @param {Answer} answer */
+export function mainError(tools, { common }) {
+  const [first] = sorted(common);
+  const label = first && tools.label(first.field);
+  return label ? { input: inSentence(label), share: show.percent(Math.abs(first.cda_share), 1) } : null;
+}

@@ -1,0 +1,57 @@
+// @ts-check
+/** What the core is given of recordings: the laps of those that are open here, and of each recording no more than its laps need. */
+
+import { isObject } from "../parts/json.js";
+import { heldRecording } from "./held.js";
+
+/** @import { LapForm } from "../types/page.d.ts" */
+/** @import { ColumnName, Recording } from "./read.js" */
+
+/** What the core reads. @type {ColumnName[]} */
+const COLUMNS = ["time_s", "speed_m_s", "power_w", "elevation_m", "distance_m", "bearing_deg"];
+/** The core looks a few samples beyond a lap. */
+const BESIDE_S = 10;
+
+/** The laps whose recording is open, with their place among all. @param {unknown} rides marks @param {unknown} laps @returns {{ lap: LapForm, at: number }[]} */
+export function openLaps(rides, laps) {
+  if (!Array.isArray(rides) || !Array.isArray(laps)) return [];
+  const isOpen = (/** @type {unknown} */ lap) => isObject(lap) && heldRecording(rides[Number(lap.recording ?? 0)]);
+  return laps.map((lap, at) => ({ lap, at })).filter(({ lap }) => isOpen(lap));
+}
+
+/** @param {unknown} rides @param {unknown} laps */
+export function askedLaps(rides, laps) {
+  const asked = openLaps(rides, laps).map(({ lap }) => lap);
+  const used = [...new Set(asked.map(({ recording = 0 }) => recording))];
+  const marks = /** @type {unknown[]} */ (rides);
+  return {
+    laps: asked.map((lap) => ({ ...lap, recording: used.indexOf(lap.recording ?? 0) })),
+    recordings: used.flatMap((ride) => {
+      const recording = heldRecording(marks[ride]);
+      return recording
+        ? [
+            {
+              columns: cut(
+                recording,
+                asked.filter(({ recording = 0 }) => recording === ride),
+              ),
+            },
+          ]
+        : [];
+    }),
+  };
+}
+
+/** @param {Recording} recording @param {LapForm[]} laps */
+function cut({ columns }, laps) {
+  const times = columns.time_s;
+  const from_s = Math.min(...laps.map((lap) => lap.from_s)) - BESIDE_S;
+  const to_s = Math.max(...laps.map((lap) => lap.to_s)) + BESIDE_S;
+  const from = Math.max(
+    0,
+    times.findIndex((time_s) => time_s >= from_s),
+  );
+  const after = times.findIndex((time_s) => time_s > to_s);
+  const to = after < 0 ? times.length : after;
+  return Object.fromEntries(COLUMNS.map((name) => [name, columns[name].slice(from, to)]));
+}

@@ -2,7 +2,8 @@
 /**
  * Service worker: keeps one whole version of the page on the device and serves that version only. A newer one is fetched whole into a
  * cache of its own and takes over once no page of the old one is open; until then nothing of it is served. Whatever else lies in its
- * scope, such as other pages of the same site, is left to the network.
+ * scope, such as other pages of the same site, is left to the network. A ride file that another program shares is put where the page
+ * finds it; it goes nowhere else.
  */
 
 /** What a service worker has that a page has not. @typedef {{ registration: { scope: string }, clients: { claim(): Promise<void> }, addEventListener(name: string, listen: (event: Arrival) => void): void }} WorkerScope */
@@ -23,6 +24,8 @@ const address = (file) => new URL(file, scope.registration.scope).href;
 
 const PAGE = address("./");
 const PAGE_TOO = address("index.html");
+/** Where the device hands over files, as the manifest says; no file is there. */
+const SHARED = address("shared");
 const KEPT = new Set(Object.keys(FILES).map(address));
 
 /**
@@ -68,6 +71,14 @@ function keptFor({ method, mode, url }) {
   return KEPT.has(file) ? file : null;
 }
 
+/** Puts shared files aside, and opens the question that reads them. @param {Request} request */
+async function takeShared(request) {
+  const files = (await request.formData()).getAll("ride");
+  const cache = await caches.open("fasterby-shared");
+  await Promise.all(files.map((file, place) => cache.put(address(`shared/${place}`), new Response(file))));
+  return Response.redirect(`${PAGE}#drag-test`, 303);
+}
+
 /** @param {string} file @param {Request} request */
 async function answer(file, request) {
   const cache = await caches.open(CACHE);
@@ -77,6 +88,8 @@ async function answer(file, request) {
 scope.addEventListener("install", (event) => event.waitUntil(install()));
 scope.addEventListener("activate", (event) => event.waitUntil(activate()));
 scope.addEventListener("fetch", (event) => {
+  if (event.request.method === "POST" && event.request.url === SHARED)
+    return event.respondWith(takeShared(event.request));
   const file = keptFor(event.request);
   if (file) event.respondWith(answer(file, event.request));
 });

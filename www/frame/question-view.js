@@ -17,7 +17,7 @@ import { painted, pause } from "./painted.js";
 
 const say = book("page");
 /** What follows the sentence of a question, or the beginning of the story: each is painted by itself when the page opens. */
-const PIECES = { question: ".answer, .picture > *, .notes, .folds", story: ".step" };
+const PIECES = { question: ".answer, .picture > *, .data, .notes, .folds", story: ".step" };
 /** What stands below an answer that takes longer is shown all the same. */
 const PATIENCE_MS = 3000;
 

@@ -109,9 +109,7 @@ pub fn build() -> Outcome<String> {
     setup::node_packages()?;
     write_types()?;
     write_tables()?;
-    for (name, package, options) in MODULES {
-        bind(name, &compile(name, package, options)?)?;
-    }
+    modules()?;
     write_integrity()?;
     bundle()?;
     let versioned = versioned()?;
@@ -131,6 +129,19 @@ pub fn build() -> Outcome<String> {
     site.insert(OFFLINE.into(), offline(&kept)?);
     publish(&site)?;
     Ok(version)
+}
+
+/// Makes all modules side by side: each waits long for one processor.
+fn modules() -> Outcome {
+    std::thread::scope(|scope| {
+        let making = MODULES.map(|(name, package, options)| {
+            scope.spawn(move || bind(name, &compile(name, package, options)?))
+        });
+        making.into_iter().try_for_each(|made| {
+            made.join()
+                .unwrap_or_else(|_| Err("A part of the build broke off.".into()))
+        })
+    })
 }
 
 /// The files of the built page, by path.

@@ -33,7 +33,7 @@ impl AddAssign<&Weight> for Weight {
 /// Prints the table; the run fails if a bound is passed.
 pub fn size() -> Outcome<ExitCode> {
     let version = build::build()?;
-    let mut weights: Vec<_> = build::shipped()?
+    let weights: Vec<_> = build::shipped()?
         .iter()
         .map(|(path, content)| (path.clone(), weigh(content)))
         .collect();
@@ -41,11 +41,11 @@ pub fn size() -> Outcome<ExitCode> {
         .iter()
         .find(|(path, _)| path == build::ONE_FILE)
         .map_or(0, |(_, weight)| weight.raw);
-    weights.retain(|(path, _)| build::is_kept_offline(path));
     let first_load = first_load::files(&version)?;
-    let (first, later): (Vec<_>, Vec<_>) = weights
+    let (first, mut later): (Vec<_>, Vec<_>) = weights
         .into_iter()
         .partition(|(path, _)| first_load.contains(path));
+    later.retain(|(path, _)| build::is_kept_offline(path));
     let is_module = |path: &str| path.ends_with(build::FIRST_WASM);
     let module = first
         .iter()
@@ -63,13 +63,19 @@ pub fn size() -> Outcome<ExitCode> {
     print_row("= first load", &total);
     let first_load = total.brotli;
     print_rows(&later, &mut total);
-    print_row("= kept for use without a network", &total);
+    print_row("= all of it", &total);
+    // What a first visit fetches is kept too, but for the module that the whole one stands for.
+    let kept = total.brotli - module;
 
     let bounds = [
         print_bound("first load, brotli", first_load, FIRST_LOAD_BOUND_BYTES),
         print_bound("of which wasm, brotli", module, WASM_BOUND_BYTES),
         print_bound("recordings, brotli", recordings, RECORDINGS_BOUND_BYTES),
-        print_bound("kept, brotli", total.brotli, KEPT_BOUND_BYTES),
+        print_bound(
+            "kept for use without a network, brotli",
+            kept,
+            KEPT_BOUND_BYTES,
+        ),
         print_bound("page as one file, raw", one_file, ONE_FILE_BOUND_BYTES),
     ];
     Ok(if bounds == [true; 5] {

@@ -62,6 +62,19 @@ export const questions = [
     handles: ["The time asked about: left and right change it"],
   },
   {
+    id: "drag-test",
+    title: "What is my drag area, and is the new position faster?",
+    number: {
+      name: "Difference between the positions",
+      typed: "3",
+      kept: `"difference_share":0.03`,
+      outside: "90",
+      range: "0.1 to 50 %",
+    },
+    also: [["How well one run repeats", "2"]],
+    handles: ["Runs in each position: left and right change the difference they show"],
+  },
+  {
     id: "next-gain",
     title: "What should I work on next?",
     number: { name: "Money to spend", typed: "260", kept: `"money":260`, outside: "2000000", range: "0 to 1000000" },

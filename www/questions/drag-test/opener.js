@@ -2,6 +2,7 @@
 /** Opens a ride file: picked, dropped on the page, or one that is kept on the device; with its progress and a button that ends it. */
 
 import { html, say, set } from "../../parts/html.js";
+import { takeHandedOver } from "../../recordings/handed-over.js";
 import { hold } from "../../recordings/held.js";
 import { readRecording } from "../../recordings/read.js";
 import { noteWords } from "../../recordings/said.js";
@@ -88,6 +89,7 @@ export function opener(tools, onOpened) {
     pick.focus();
   });
   const stopListening = takeDropped((files) => read(files));
+  takeHandedOver((files) => read(files));
 
   return {
     element,

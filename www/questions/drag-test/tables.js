@@ -36,6 +36,20 @@ export function positionTable() {
   };
 }
 
+export function planTable() {
+  const grid = table({ caption: words("planChart") });
+  return {
+    ...grid,
+    /** @param {Answer} answer */
+    update({ columns: { runs, smallest_share } }) {
+      grid.update({
+        columns: [words("planRuns"), words("planShare")],
+        rows: [...runs].map((count, at) => [show.number(count), show.percent(smallest_share[at], 1)]),
+      });
+    },
+  };
+}
+
 export function lapTable() {
   const grid = table({ caption: words("lapsCaption") });
   return {

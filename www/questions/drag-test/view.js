@@ -19,7 +19,7 @@ import { protocol } from "./protocol.js";
 import { ridesEditor } from "./rides.js";
 import { rulesPart } from "./rules.js";
 import { runsEditor } from "./runs.js";
-import { commonTable, lapTable, mainError, positionTable } from "./tables.js";
+import { commonTable, lapTable, mainError, planTable, positionTable } from "./tables.js";
 import { verdict } from "./verdict.js";
 import { workedOut } from "./worked-out.js";
 
@@ -66,13 +66,13 @@ export function create(host, tools, question) {
       ifAnswered(piece(positionTable(), (grid, { state, answer }) => grid.update(state, answer))),
       paragraphPiece("also", also),
       keepPart(tools, page),
-      data,
       doubts(tools, ({ kind }) => kind !== ONLY_PLANNED),
     ],
     picture: [
       piece(planChart(tools), (chart, shown) => chart.update(shown)),
       piece(lapChart(), (chart, shown) => chart.update(shown, askedAt(shown.state))),
     ],
+    data: [data],
     notes: [
       paragraphPiece("takes", (shown) => shared(tools, shown)),
       paragraphPiece("takes", inPairs),
@@ -212,17 +212,28 @@ function inPairs({ answer: { plan, positions } }) {
   return plan?.pairs && !positions.length ? words("inPairs", { count: plan.pairs }) : "";
 }
 
+/** The runs of a plan, or every lap and run. @returns {Piece<Answer>} */
+function asTable() {
+  const [plan, laps] = [planTable(), lapTable()];
+  return {
+    element: html("div", {}, plan.element, laps.element),
+    destroy() {
+      plan.destroy();
+      laps.destroy();
+    },
+    draw({ state, answer }) {
+      set(laps.element, { hidden: answer.laps.length === 0 });
+      set(plan.element, { hidden: isAnswered(answer) });
+      plan.update(answer);
+      laps.update(state, answer, askedAt(state));
+    },
+  };
+}
+
 /** @param {Tools} tools @param {{ film: ReturnType<typeof filmPart>, rules: ReturnType<typeof rulesPart> }} parts @returns {FoldPiece<Answer>[]} */
 function foldsOf(tools, { film, rules }) {
   return [
     { id: "protocol", name: words("protocol"), gist: words("protocolGist"), body: protocol },
-    {
-      id: "laps",
-      name: words("everyLap"),
-      gist: words("everyLapGist"),
-      hidden: ({ answer }) => answer.laps.length === 0,
-      body: piece(lapTable(), (grid, { state, answer }) => grid.update(state, answer, askedAt(state))),
-    },
     {
       id: "common",
       name: words("common"),
@@ -237,5 +248,6 @@ function foldsOf(tools, { film, rules }) {
     },
     { id: "rules", name: words("rules"), gist: words("rulesGist"), body: rules.element },
     { id: "how", name: words("how"), gist: words("howGist"), body: workedOut },
+    { id: "table", name: words("table"), gist: words("tableGist"), body: asTable() },
   ];
 }

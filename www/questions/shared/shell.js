@@ -41,6 +41,7 @@ const say = book("shared");
  * @property {(state: State, answer: Answer | null) => void} [follow] what else follows the state
  * @property {readonly Piece<Answer>[]} answer
  * @property {readonly Piece<Answer>[]} picture
+ * @property {readonly Piece<Answer>[]} [data] what the rider gives beyond the sentence, where it takes much room
  * @property {readonly Piece<Answer>[]} notes
  * @property {readonly FoldPiece<Answer>[]} folds
  * @property {Pick<BackgroundWork, "update" | "destroy">} [work] about the question's own request
@@ -75,6 +76,7 @@ export const passagePiece = (words, name) => paragraphPiece(name, words, "div");
 const SECTIONS = /** @type {const} */ ([
   ["answer", "answer"],
   ["picture", "charts"],
+  ["data", "data"],
   ["notes", "whatItMeans"],
 ]);
 
@@ -100,9 +102,9 @@ export function questionShell(host, tools, question) {
     });
     const foldList = folds([...list, ...tools.lastFolds(question.id)]);
     const inFolds = list.flatMap(({ body }) => (typeof body === "function" || body instanceof Node ? [] : [body]));
-    drawn = [...SECTIONS.flatMap(([name]) => pieces[name]), ...inFolds, foldList];
-    const sections = SECTIONS.map(([name, label]) =>
-      html("section", { class: name, "aria-label": say(label) }, ...pieces[name].flatMap(elementsOf)),
+    drawn = [...SECTIONS.flatMap(([name]) => pieces[name] ?? []), ...inFolds, foldList];
+    const sections = SECTIONS.filter(([name]) => pieces[name]).map(([name, label]) =>
+      html("section", { class: name, "aria-label": say(label) }, ...(pieces[name] ?? []).flatMap(elementsOf)),
     );
     host.replaceChildren(ask.element, html("div", { class: "work" }, ...sections), foldList.element);
     return ask;

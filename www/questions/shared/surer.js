@@ -39,6 +39,9 @@ const HOW = /** @type {const} */ ({
   "scenario.conditions.roughness_length_m": "howRoughness",
 });
 
+/** The question that measures an input. @type {Record<string, string>} */
+const MEASURED_BY = { "scenario.positions.cda_m2": "drag-test" };
+
 /** The figures that a ± may belong to. */
 const OF = /** @type {const} */ ({
   time: "surerTime",
@@ -52,9 +55,12 @@ const OF = /** @type {const} */ ({
 /** Below this share an input is not worth a sentence. */
 const LEAST_SHARE = 0.1;
 
+/** @param {string} field */
+const withoutIndex = (field) => field.replace(/\[\d+\]/g, "");
+
 /** How an input is measured, in a few words; empty where nothing is known. @param {string} field */
 export function howToMeasure(field) {
-  const path = field.replace(/\[\d+\]/g, "");
+  const path = withoutIndex(field);
   return Object.hasOwn(HOW, path) ? words(HOW[/** @type {keyof typeof HOW} */ (path)]) : "";
 }
 
@@ -65,7 +71,10 @@ export function surerNote(tools, { open = () => false } = {}) {
   /** The input that the link leads to. */
   let field = "";
   link.addEventListener("click", () => {
-    if (!open(field)) tools.openSheet(field);
+    if (open(field)) return;
+    const question = MEASURED_BY[withoutIndex(field)];
+    if (question) tools.go(question);
+    else tools.openSheet(field);
   });
   return {
     element,
@@ -79,7 +88,8 @@ export function surerNote(tools, { open = () => false } = {}) {
       if (element.hidden) return;
       field = first.field;
       const how = howToMeasure(field);
-      say(link, words(first.source === "measured" ? "lookAtIt" : "giveOwn"));
+      const measured = withoutIndex(field) in MEASURED_BY ? "measureIt" : "giveOwn";
+      say(link, words(first.source === "measured" ? "lookAtIt" : measured));
       const [all, left] = [plusMinus(sd), plusMinus(first.left)];
       say(element, [
         ...words.parts(OF[of], {

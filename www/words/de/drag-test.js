@@ -203,8 +203,8 @@ export default {
     "**Schreib** zu jeder Runde die Position auf, und alles, was nicht war, wie es sein soll: Verkehr, Böen, eine verlorene Position.",
   stepAfter:
     "**Danach.** Prüfe den Nullpunkt des Leistungsmessers noch einmal: Ist er gewandert, gib das hier in seinem ± an. Öffne dann die Aufzeichnung.",
-  everyLap: "Jede Runde und Fahrt",
-  everyLapGist: "Tempo, Leistung und wie weit jede vom Ergebnis abweicht",
+  table: "Als Tabelle",
+  tableGist: "Jede Runde und Fahrt mit ihrem Abstand zur Schätzung; vor einem Test die Kurve des Plans",
   lapsCaption: "Runden und Fahrten in der Reihenfolge, in der sie angegeben wurden",
   lap: "Runde oder Fahrt",
   speed: "Tempo",

@@ -5,6 +5,7 @@
 export default {
   answer: "Antwort",
   charts: "Diagramme",
+  data: "Was du angibst",
   whatItMeans: "Was das heißt",
 
   howFar: "Wie weit",
@@ -56,6 +57,7 @@ export default {
   surerNoHow: "{link}. Wäre der Wert genau bekannt, blieben statt {all} nur {left}.",
   surerNext: "Danach kommt „{input}“.",
   giveOwn: "Gib deinen eigenen Wert an",
+  measureIt: "Miss ihn hier",
   lookAtIt: "Sieh dir den Wert an",
   nearlyAll: "fast alles",
   most: "das meiste",

@@ -65,7 +65,8 @@ export default /** @type {const} */ ({
   yours: "Your test",
   begin:
     "**Open a ride file** with speed and power, or drop it anywhere on this page. It is read on this device and goes nowhere else. Without a file, type runs at a steady speed.",
-  beginTyped: "**Type runs at a steady speed:** put in how fast and at what power each was. Ride both ways along the road.",
+  beginTyped:
+    "**Type runs at a steady speed:** put in how fast and at what power each was. Ride both ways along the road.",
   openFile: "Open a ride file",
   reading: "Reading the file…",
   cancel: "Stop",
@@ -180,7 +181,8 @@ export default /** @type {const} */ ({
     "**The road.** A closed loop of 2 to 5 minutes without junctions or braking is best. A flat straight that you ride both ways will do. Pick a calm hour: early morning is often best.",
   stepBefore:
     "**Before.** Weigh yourself with all that rides, note tyre pressures, temperature and air pressure, and set the power meter to zero. Change nothing but the position from then on.",
-  stepWarm: "**Warm up:** ride for 15 minutes, so that tyres and power meter are warm too. Then set the meter to zero once more.",
+  stepWarm:
+    "**Warm up:** ride for 15 minutes, so that tyres and power meter are warm too. Then set the meter to zero once more.",
   stepOrder:
     "**The order.** Ride A, B, B, A and again from the start, so that a slow change of wind or warmth counts for both alike. A rest between laps is fine.",
   stepRide:
@@ -189,8 +191,8 @@ export default /** @type {const} */ ({
   stepWrite:
     "**Write down** for each lap the position, and whatever was not as it should be: traffic, gusts, a lost position.",
   stepAfter: "**After.** Check the meter’s zero again: if it moved, say so here by its ±. Then open the ride file.",
-  everyLap: "Every lap and run",
-  everyLapGist: "Speed, power, and how far each lies off the estimate",
+  table: "As a table",
+  tableGist: "Every lap and run with how far it lies off the estimate; before a test, the plan’s curve",
   lapsCaption: "Laps and runs in the order in which they were given",
   lap: "Lap or run",
   speed: "Speed",

@@ -5,6 +5,7 @@ export default /** @type {const} */ ({
   // Where the pieces of a question stand.
   answer: "Answer",
   charts: "Charts",
+  data: "What you give",
   whatItMeans: "What it means",
 
   // The sentence: how far.
@@ -61,6 +62,7 @@ export default /** @type {const} */ ({
   surerNoHow: "{link}. If it were known exactly, {all} would become {left}.",
   surerNext: "The next largest part comes from {input}.",
   giveOwn: "Give your own",
+  measureIt: "Measure it here",
   lookAtIt: "Look at it",
   nearlyAll: "nearly all",
   most: "most",

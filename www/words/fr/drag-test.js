@@ -224,8 +224,8 @@ export default {
     "**Écris** pour chaque tour la position, et tout ce qui n’était pas comme il faut : circulation, rafales, position perdue.",
   stepAfter:
     "**Après.** Vérifie encore le zéro du capteur : s’il a bougé, indique-le ici par son ±. Ouvre ensuite l’enregistrement.",
-  everyLap: "Chaque tour et passage",
-  everyLapGist: "Vitesse, puissance, et de combien chacun s’écarte du résultat",
+  table: "En tableau",
+  tableGist: "Chaque tour et passage avec son écart à l’estimation ; avant un test, la courbe du plan",
   lapsCaption: "Tours et passages dans l’ordre où ils ont été donnés",
   lap: "Tour ou passage",
   speed: "Vitesse",

@@ -5,6 +5,7 @@
 export default {
   answer: "Réponse",
   charts: "Graphiques",
+  data: "Ce que tu donnes",
   whatItMeans: "Ce que cela veut dire",
 
   howFar: "Quelle distance",
@@ -56,6 +57,7 @@ export default {
   surerNoHow: "{link}. Si on la connaissait exactement, {all} deviendrait {left}.",
   surerNext: "Vient ensuite « {input} ».",
   giveOwn: "Donne ta propre valeur",
+  measureIt: "Mesure-la ici",
   lookAtIt: "Regarde cette valeur",
   nearlyAll: "presque tout",
   most: "la plus grande partie",

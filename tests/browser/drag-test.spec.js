@@ -1,0 +1,185 @@
+// @ts-check
+/** A drag test: planned, typed, or read from a ride file, and what is kept of it. */
+
+import { loopRide } from "./support/loop-ride.js";
+import {
+  drawn,
+  expect,
+  figure,
+  handle,
+  keptOnDevice,
+  notice,
+  number,
+  open,
+  openQuestion,
+  started,
+  test,
+  tool,
+  type,
+} from "./support/page.js";
+
+/** @import { Page } from "@playwright/test" */
+
+/** Two positions, 0.010 m² apart, by turns. */
+const AREAS = [0.245, 0.235, 0.235, 0.245, 0.245, 0.235, 0.235, 0.245];
+/** What eight made laps tell of a drag area, m²: their noise is small, and a second is the finest that laps are cut at. */
+const AREA_TOLERANCE = 0.003;
+const RIDE = { name: "loop.csv", mimeType: "text/csv", buffer: Buffer.from(loopRide(AREAS)) };
+
+/** @param {Page} page @param {typeof RIDE} [file] */
+async function openRide(page, file = RIDE) {
+  await page.locator('.opener input[type="file"]').setInputFiles(file);
+}
+
+/** @param {Page} page */
+async function openTest(page) {
+  await openQuestion(page, "drag-test");
+  await openRide(page);
+  await expect(page.locator(".laps > li")).toHaveCount(AREAS.length);
+}
+
+/** Every lap in its position. @param {Page} page */
+async function assign(page) {
+  await page.getByRole("combobox", { name: "Position B" }).selectOption({ index: 1 });
+  await page.getByRole("button", { name: "Give them" }).click();
+}
+
+test("before a test it says how many runs tell, and the ring along the curve changes that", async ({ page }) => {
+  await openQuestion(page, "drag-test");
+  await expect(figure(page)).toHaveText("10");
+  await type(page, "Difference between the positions", "1");
+  await expect(figure(page)).not.toHaveText("10");
+  await type(page, "Difference between the positions", "2");
+  await handle(page, "Runs in each position").press("ArrowRight");
+  await expect(figure(page)).toHaveText("11");
+  await expect(page.getByText("Before you ride.").first()).toBeVisible();
+});
+
+test("typed runs give a drag area, are left out, removed and brought back", async ({ page }) => {
+  await openQuestion(page, "drag-test");
+  for (let run = 0; run < 3; run += 1) await page.getByRole("button", { name: "Add a run" }).click();
+  await expect(figure(page)).toHaveText(/0\.2\d/);
+  const before = await figure(page).innerText();
+  await number(page, "Run 2: power").fill("300");
+  await number(page, "Run 2: power").press("Tab");
+  await expect(figure(page)).not.toHaveText(before);
+  await page.getByRole("listitem").filter({ hasText: "2:" }).getByRole("checkbox", { name: "counts" }).uncheck();
+  await expect(page.locator('[data-fold="table"]')).toBeVisible();
+  await page.getByRole("button", { name: "Remove run 2" }).click();
+  await expect(notice(page)).toContainText("The run is removed.");
+  await expect(page.getByRole("button", { name: /^Remove run/ })).toHaveCount(2);
+  await tool(page, "Undo").click();
+  await expect(page.getByRole("button", { name: /^Remove run/ })).toHaveCount(3);
+});
+
+test("a ride file gives laps, laps get positions, and the difference is told and kept with its test", async ({
+  page,
+}) => {
+  await openTest(page);
+  await expect(page.getByText("Your drag area in", { exact: false }).first()).toBeVisible();
+  await assign(page);
+  await expect(page.locator(".claim")).toContainText("has less drag than");
+  const difference = Number(await figure(page).innerText());
+  expect(Math.abs(difference - 0.01)).toBeLessThan(AREA_TOLERANCE);
+
+  await page.getByRole("button", { name: "lap 3", exact: true }).click();
+  await handle(page, "Where the lap begins").press("ArrowRight");
+  await expect(handle(page, "Where the lap ends")).toBeVisible();
+  await page.getByRole("combobox", { name: "Lap 3: whether it counts" }).selectOption("a vehicle passed");
+  await expect(page.locator(".sentence")).toContainText(`${AREAS.length} laps`);
+
+  await page.getByRole("button", { name: "Keep this in my positions" }).click();
+  await expect(notice(page)).toContainText("Every question now uses the drag areas of this test.");
+  await tool(page, "Numbers").or(page.locator(".known > button")).first().click();
+  await expect(
+    page
+      .locator("#sheet")
+      .getByText(/\d{4}-\d\d-\d\d, \d laps: 0\.2\d\d m²/)
+      .first(),
+  ).toBeVisible();
+});
+
+test("an address without its file says so, and the file brings the answer back", async ({ page }) => {
+  await openTest(page);
+  await assign(page);
+  await expect(page.locator(".claim")).toContainText("has less drag than");
+  const answer = await figure(page).innerText();
+  await page.reload();
+  await started(page);
+  await expect(page.getByText("This ride’s file is not open here", { exact: false })).toBeVisible();
+  await openRide(page);
+  await expect(figure(page)).toHaveText(answer);
+});
+
+test("a ride file stays on the device only where that is asked for, and is deleted by one button", async ({ page }) => {
+  await openTest(page);
+  await page.getByRole("checkbox", { name: "keep ride files on this device" }).check();
+  await expect(page.getByRole("button", { name: /^Delete 1 kept file/ })).toBeVisible();
+  await page.reload();
+  await expect(page.locator(".laps > li")).toHaveCount(AREAS.length);
+  await page.getByRole("button", { name: /^Delete 1 kept file/ }).click();
+  await expect(notice(page)).toContainText("The kept files are deleted.");
+  expect(await page.evaluate(async () => (await indexedDB.databases()).map(({ name }) => name))).toEqual([
+    "fasterby-recordings",
+  ]);
+  await page.reload();
+  await expect(page.getByText("This ride’s file is not open here", { exact: false })).toBeVisible();
+});
+
+test("what is no ride is refused with the reason, and nothing else changes", async ({ page }) => {
+  await openTest(page);
+  const before = await figure(page).innerText();
+  await openRide(page, { name: "notes.txt", mimeType: "text/plain", buffer: Buffer.from("a letter home") });
+  await expect(page.locator(".opener .wrong")).toContainText("notes.txt was not read.");
+  await expect(figure(page)).toHaveText(before);
+});
+
+test("a dropped file is opened, from anywhere on the page", async ({ page }) => {
+  await openQuestion(page, "drag-test");
+  await page.evaluate((text) => {
+    const dataTransfer = new DataTransfer();
+    dataTransfer.items.add(new File([text], "dropped.csv"));
+    for (const name of ["dragover", "drop"])
+      document
+        .querySelector("h1")
+        ?.dispatchEvent(new DragEvent(name, { dataTransfer, bubbles: true, cancelable: true }));
+  }, loopRide(AREAS));
+  await expect(page.locator(".laps > li")).toHaveCount(AREAS.length);
+});
+
+test("removing a position removes what was ridden in it", async ({ page }) => {
+  await openTest(page);
+  await assign(page);
+  await page.locator(".known > button").click();
+  const card = page.locator("#sheet details.position").nth(1);
+  await card.getByRole("button", { name: "Remove", exact: true }).last().click();
+  await page.keyboard.press("Escape");
+  await expect(page.locator(".laps > li")).toHaveCount(AREAS.length / 2);
+});
+
+test.describe("as the installed page", () => {
+  test.use({ offlineCopy: true });
+
+  test("a shared ride file is opened, and asks nothing of the host", async ({ page }) => {
+    await open(page, "#power-or-drag");
+    await keptOnDevice(page);
+    await page.evaluate((text) => {
+      const form = document.createElement("form");
+      form.method = "post";
+      form.enctype = "multipart/form-data";
+      form.action = "./shared";
+      const input = document.createElement("input");
+      input.type = "file";
+      input.name = "ride";
+      const held = new DataTransfer();
+      held.items.add(new File([text], "shared.csv"));
+      input.files = held.files;
+      form.append(input);
+      document.body.append(form);
+      form.submit();
+    }, loopRide(AREAS));
+    await expect(page.locator(".laps > li")).toHaveCount(AREAS.length);
+    await drawn(page);
+    expect(await page.evaluate(() => caches.has("fasterby-shared"))).toBe(false);
+  });
+});

@@ -7,7 +7,7 @@ import * as show from "../../units.js";
 import { book } from "../../words/index.js";
 import { inSentence } from "../shared/in-sentence.js";
 import { area } from "./digits.js";
-import { positionName, rowName } from "./names.js";
+import { positionName, rowCounts, rowName } from "./names.js";
 
 /** @import { Tools } from "../index.js" */
 /** @import { State } from "../../state/history.js" */
@@ -23,10 +23,10 @@ export function positionTable() {
   return {
     ...part,
     /** @param {State} state @param {Answer} answer */
-    update(state, { positions }) {
+    update(state, { positions, laps: rows }) {
       part.update(
-        positions.map(({ position, cda_m2, laps }) => ({
-          name: words("positionOf", { name: positionName(state, position), count: laps }),
+        positions.map(({ position, cda_m2 }) => ({
+          name: words("positionOf", { name: positionName(state, position), rows: rowCounts(usedIn(rows, position)) }),
           value: area(cda_m2.value, cda_m2.sd, state.units),
           difference: cda_m2.sd === null ? "" : show.plusMinus("area", cda_m2.sd, state.units),
           soft: true,
@@ -34,6 +34,13 @@ export function positionTable() {
       );
     },
   };
+}
+
+/** How many rows a position's drag area rests on. @param {readonly TestRow[]} rows @param {number} position */
+function usedIn(rows, position) {
+  const used = rows.filter((row) => row.position === position && !row.left_out);
+  const laps = used.filter(({ kind }) => kind === "lap").length;
+  return { laps, runs: used.length - laps };
 }
 
 export function planTable() {

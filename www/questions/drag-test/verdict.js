@@ -63,17 +63,18 @@ function difference({ state, answer }) {
           words("otherWay", { count, likelier, all: ALL }),
         );
   const figure = show.number(value, { digits: areaDigits(sd) });
+  const isLevel = show.round(value, areaDigits(sd)) === 0;
   return {
     said: {
       mark: "drag",
-      claim: words.parts("claim", { ...names, low: strong(names.low, "drag") }),
+      claim: words.parts(isLevel ? "claimLevel" : "claim", { ...names, low: strong(names.low, "drag") }),
       figure,
       unit: show.unitOf("area", state.units).symbol,
       spread: sd === null ? null : show.spreadText("area", sd, state.units),
       odds: sure.words,
       weight: sure.weight,
     },
-    claim: words("spoken", { ...names, figure: area(value, sd, state.units) }),
+    claim: words(isLevel ? "claimLevel" : "spoken", { ...names, figure: area(value, sd, state.units) }),
   };
 }
 

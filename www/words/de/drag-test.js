@@ -25,6 +25,7 @@ export default {
 
   // The answer.
   claim: "{low} hat weniger Luftwiderstand als {next}, und zwar um",
+  claimLevel: "{low} und {next} haben dieselbe Luftwiderstandsfläche, soweit dieser Test es zeigt",
   spoken: "{low} hat weniger Luftwiderstand als {next}, und zwar um {figure}",
   otherWay: "zu knapp für ein Urteil: in\u00a0etwa 1 von\u00a0{count} Fällen ist es umgekehrt",
   noSpare: "noch sagt nichts, wie sicher das ist",
@@ -44,7 +45,7 @@ export default {
   dragArea: "Luftwiderstandsfläche",
   spread: "Plus oder minus",
   positionsCaption: "Die Luftwiderstandsfläche in jeder Position",
-  positionOf: { one: "{name}, aus {count} Runde oder Fahrt", other: "{name}, aus {count} Runden und Fahrten" },
+  positionOf: "{name}, aus {rows}",
   mainError:
     "Was alle Runden gemeinsam haben, ist in diesem ± nicht enthalten. Der größte Fehler dieser Art kommt von „{input}“ und kann jede Luftwiderstandsfläche um {share} verschieben. Am Unterschied zweier Positionen ändert er kaum etwas.",
   mainErrorPlanned:

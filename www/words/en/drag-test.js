@@ -24,6 +24,7 @@ export default /** @type {const} */ ({
 
   // The answer.
   claim: "{low} has less drag than {next}, by",
+  claimLevel: "{low} and {next} have the same drag area, as far as this test tells",
   spoken: "{low} has less drag than {next}, by {figure}",
   otherWay: "too close to call: the other way round about 1 time in {count}",
   noSpare: "nothing tells yet how sure this is",
@@ -43,7 +44,7 @@ export default /** @type {const} */ ({
   dragArea: "Drag area",
   spread: "Plus or minus",
   positionsCaption: "The drag area in each position",
-  positionOf: { one: "{name}, from {count} lap or run", other: "{name}, from {count} laps and runs" },
+  positionOf: "{name}, from {rows}",
   mainError:
     "What all laps share is not in this ±. The largest such error is {input}, which may move every drag area by {share}. It hardly touches the difference between two positions.",
   mainErrorPlanned:

@@ -25,6 +25,7 @@ export default {
 
   // The answer.
   claim: "{low} a moins de traînée que {next} : la différence est de",
+  claimLevel: "{low} et {next} ont la même surface de traînée, pour autant que ce test le montre",
   spoken: "{low} a moins de traînée que {next} : la différence est de {figure}",
   otherWay: "trop serré pour trancher : c’est l’inverse environ 1\u00a0fois sur\u00a0{count}",
   noSpare: "rien ne dit encore à quel point c’est sûr",
@@ -44,11 +45,7 @@ export default {
   dragArea: "Surface de traînée",
   spread: "Plus ou moins",
   positionsCaption: "La surface de traînée dans chaque position",
-  positionOf: {
-    one: "{name}, d’après {count} tour ou passage",
-    many: "{name}, d’après {count} de tours et passages",
-    other: "{name}, d’après {count} tours et passages",
-  },
+  positionOf: "{name}, d’après {rows}",
   mainError:
     "Ce que tous les tours ont en commun n’est pas dans ce ±. La plus grande erreur de ce genre vient de « {input} » et peut changer chaque surface de traînée de {share}. Elle ne change guère la différence entre deux positions.",
   mainErrorPlanned:

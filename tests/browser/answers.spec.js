@@ -22,6 +22,10 @@ const core = {
   },
   "power-or-drag": { with: (own) => own, figure: ({ difference_s }) => clock(difference_s.value) },
   "power-curve": { with: (own) => own, figure: ({ power_w }) => power_w.value.toFixed(0) },
+  "drag-test": {
+    with: ({ rides: _, laps: __, ...own }) => own,
+    figure: ({ plan }) => String(plan.runs_per_position),
+  },
   "next-gain": { with: ({ currency: _, ...own }) => own, figure: ({ best }) => clock(best.expected_s.value) },
   "leg-room": {
     with: (own) => own,

@@ -20,6 +20,8 @@ const choices = {
   ],
   // Its only choice comes with efforts in two positions.
   "power-curve": [],
+  // Its choices come with laps and runs.
+  "drag-test": [],
   "next-gain": [],
   "leg-room": [["How the front end is given", "the torso"]],
   "which-position": [

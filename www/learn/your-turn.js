@@ -44,6 +44,7 @@ export function yourTurn(tools) {
   const { store } = tools;
   const told = html("p", { class: "also" });
   const along = html("button", { type: "button", class: "choose" }, words("askChanged"));
+  const measure = html("button", { type: "button", class: "choose" }, words("askMeasure"));
   const asItIs = html("button", { type: "button", class: "choose" }, words("askOwn"));
   const element = html(
     "section",
@@ -51,7 +52,7 @@ export function yourTurn(tools) {
     summary(),
     html("div", { class: "ask" }, html("h2", {}, words("endTitle"))),
     told,
-    html("p", { class: "chooses no-print" }, along, asItIs),
+    html("p", { class: "chooses no-print" }, along, asItIs, measure),
     html("p", { class: "takes" }, words("untouched", { ...called(), holdOrFade: nameOf("hold-or-fade") })),
   );
   along.addEventListener("click", () => {
@@ -60,6 +61,7 @@ export function yourTurn(tools) {
     tools.notify(words("taken", called()));
   });
   asItIs.addEventListener("click", () => tools.go(QUESTION));
+  measure.addEventListener("click", () => tools.go("drag-test"));
 
   /** @param {Numbers} numbers */
   const changed = (numbers) => TAKEN_ALONG.filter((name) => Math.abs(numbers[name] - BEGAN[name]) > 1e-9);

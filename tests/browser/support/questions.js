@@ -69,7 +69,7 @@ export const questions = [
       typed: "3",
       kept: `"difference_share":0.03`,
       outside: "90",
-      range: "0.1 to 50 %",
+      range: "0.10 to 50 %",
     },
     also: [["How well one run repeats", "2"]],
     handles: ["Runs in each position: left and right change the difference they show"],

@@ -217,6 +217,7 @@ export default {
 
   endTitle: "Jetzt deine eigene Fahrt",
   askChanged: "Für meine eigene Fahrt fragen, mit dem, was ich geändert habe",
+  askMeasure: "Meinen Luftwiderstand messen",
   askOwn: "Für meine eigene Fahrt fragen",
   untouched:
     "Bis hierher hat nichts davon deine eigenen Zahlen berührt. Wenn du etwas mitnimmst, nimmt „{undo}“ es zurück. Die Steigung, der Wind und die Position, die nachlässt, haben ihren Platz unter „{yourNumbers}“ und in „{holdOrFade}“.",

@@ -215,6 +215,7 @@ export default /** @type {const} */ ({
   // The end.
   endTitle: "Now your own ride",
   askChanged: "Ask it of my own ride, with what I changed",
+  askMeasure: "Measure my own drag",
   askOwn: "Ask it of my own ride",
   untouched:
     "None of this has touched your own numbers. If you copy something over, {undo} takes it back. The slope, the wind and the position that slips have their place under {yourNumbers} and in {holdOrFade}.",

@@ -213,6 +213,7 @@ export default {
 
   endTitle: "À ta propre course, maintenant",
   askChanged: "Poser la question pour ma propre course, avec ce que j’ai changé",
+  askMeasure: "Mesurer ma traînée",
   askOwn: "Poser la question pour ma propre course",
   untouched:
     "Rien de tout cela n’a touché à tes propres chiffres. Si tu emportes quelque chose, « {undo} » revient en arrière. La pente, le vent et la position qui se dégrade ont leur place sous « {yourNumbers} » et dans « {holdOrFade} ».",

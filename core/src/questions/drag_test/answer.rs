@@ -2,6 +2,8 @@
 
 use serde::Serialize;
 
+use super::columns::Columns;
+use super::kept::KeptDrag;
 use super::with::WindForm;
 use crate::inputs::error::Warning;
 use crate::inputs::quantity::{Quantity, chance_positive};
@@ -241,47 +243,6 @@ impl From<Planned> for PlanAnswer {
             smallest_share: planned.smallest_share,
         }
     }
-}
-
-/// How many runs show how small a difference.
-#[derive(Clone, Debug, Default, Serialize)]
-#[cfg_attr(feature = "types", derive(ts_rs::TS))]
-pub struct Columns {
-    /// Runs in each position.
-    pub runs: Vec<f64>,
-    /// The smallest difference that they show as often as asked for, as a share of the drag area.
-    pub smallest_share: Vec<f64>,
-}
-
-/// What a position's drag area is from this test and those that the scenario holds of it.
-#[derive(Clone, Copy, Debug, Serialize)]
-#[cfg_attr(feature = "types", derive(ts_rs::TS))]
-pub struct KeptDrag {
-    /// The position.
-    pub position: usize,
-    /// The drag area of them all, m².
-    pub cda_m2: f64,
-    /// One standard deviation of it, with what all tests have in common, m². The power meter's bias is not in it: the scenario
-    /// counts that for all its drag areas.
-    pub sd_m2: f64,
-    /// This test as the scenario keeps it.
-    pub test: ThisTest,
-    /// How many tests that makes.
-    pub tests: usize,
-}
-
-/// This test of a position as the scenario keeps it.
-#[derive(Clone, Copy, Debug, Serialize)]
-#[cfg_attr(feature = "types", derive(ts_rs::TS))]
-pub struct ThisTest {
-    /// m².
-    pub cda_m2: f64,
-    /// One standard deviation of what is its own, m².
-    pub sd_m2: f64,
-    /// One standard deviation of what is common to all tests with the same rider and equipment, m².
-    pub shared_sd_m2: f64,
-    /// Laps, runs and coast-downs.
-    pub rows: usize,
 }
 
 /// The answer.

@@ -1,6 +1,8 @@
 //! This test taken together with those that the scenario holds.
 
-use super::answer::{CommonError, KeptDrag, PositionDrag, ThisTest};
+use serde::Serialize;
+
+use super::answer::{CommonError, PositionDrag};
 use crate::inputs::error::Warning;
 use crate::inputs::message;
 use crate::measuring::combine::{Tested, combined, disagreement};
@@ -10,6 +12,37 @@ use crate::scenario::{DragTest, Scenario};
 const COUNTED_ELSEWHERE: &str = "scenario.bike.power_meter_bias_share";
 /// Tests further apart than this many standard deviations are doubted: one pair in twenty is.
 const APART: f64 = 1.96;
+
+/// What a position's drag area is from this test and those that the scenario holds of it.
+#[derive(Clone, Copy, Debug, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+pub struct KeptDrag {
+    /// The position.
+    pub position: usize,
+    /// The drag area of them all, m².
+    pub cda_m2: f64,
+    /// One standard deviation of it, with what all tests have in common, m². The power meter's bias is not in it: the scenario
+    /// counts that for all its drag areas.
+    pub sd_m2: f64,
+    /// This test as the scenario keeps it.
+    pub test: ThisTest,
+    /// How many tests that makes.
+    pub tests: usize,
+}
+
+/// This test of a position as the scenario keeps it.
+#[derive(Clone, Copy, Debug, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+pub struct ThisTest {
+    /// m².
+    pub cda_m2: f64,
+    /// One standard deviation of what is its own, m².
+    pub sd_m2: f64,
+    /// One standard deviation of what is common to all tests with the same rider and equipment, m².
+    pub shared_sd_m2: f64,
+    /// Laps, runs and coast-downs.
+    pub rows: usize,
+}
 
 /// What the scenario would keep of each position, where the test tells its own error.
 pub(super) fn kept(

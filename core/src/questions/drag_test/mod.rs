@@ -2,6 +2,7 @@
 
 mod answer;
 mod checks;
+mod columns;
 mod common_errors;
 mod doubts;
 mod found;
@@ -16,21 +17,23 @@ use crate::inputs::message;
 use crate::measuring::estimate::{Estimate, Observation, Rolling, Seen};
 use crate::measuring::lap::Sums;
 use crate::measuring::late_rise::{assumed_rise, measured_rise};
-use crate::measuring::plan::{planned, smallest_shares};
+use crate::measuring::plan::planned;
 use crate::measuring::rig::Rig;
 use crate::numerics::distributions::MOST_RUNS;
 use crate::physics::air::Heading;
 use crate::scenario::Scenario;
 pub use answer::{
-    Answer, Columns, CommonError, DragDifference, KeptDrag, LateRise, OtherRolling, PlanAnswer,
-    PositionDrag, RiseKnown, RollingAnswer, RowKind, RowLeftOut, TestFigure, TestRow, TestWind,
-    ThisTest,
+    Answer, CommonError, DragDifference, LateRise, OtherRolling, PlanAnswer, PositionDrag,
+    RiseKnown, RollingAnswer, RowKind, RowLeftOut, TestFigure, TestRow, TestWind,
 };
 use answer::{differences, positions};
+pub use columns::Columns;
+use columns::curve;
 use common_errors::{Trial, rig, wind};
 use doubts::{doubts, is_of_the_test, left_out};
 use found::Found;
 use kept::kept;
+pub use kept::{KeptDrag, ThisTest};
 use rows::Rows;
 pub use with::{
     CoastDownForm, FilmForm, LapForm, PlanForm, RecordingForm, RollingForm, RulesForm, RunForm,
@@ -200,19 +203,6 @@ fn plan_of(plan: &PlanForm, warnings: &mut Vec<Warning>) -> PlanAnswer {
         warnings.push(Warning::of("with.plan.difference_share", message));
     }
     found.into()
-}
-
-/// The most runs in each position that the plan's curve goes to.
-const CURVE_RUNS: u32 = 30;
-
-fn curve(plan: &PlanForm) -> Columns {
-    let (runs, smallest_share) = smallest_shares(plan.run_cv_share, plan.power, CURVE_RUNS)
-        .into_iter()
-        .unzip();
-    Columns {
-        runs,
-        smallest_share,
-    }
 }
 
 /// How drag rises in every position: by its laps where there are enough, and by its film.

@@ -12,7 +12,7 @@ use super::rig::Rig;
 use super::scatter::{FittedRow, Scatter, unlike, variance_of};
 use crate::inputs::quantity::chance_positive;
 use crate::numerics::distributions::{student_t_of, student_t_share};
-use crate::numerics::least_squares::{Fit, NoFit, Row, least_squares, student_t};
+use crate::numerics::least_squares::{Fit, NoFit, Row, least_squares};
 
 /// Where the search begins: the equations are nearly linear, so that it does not matter.
 const START_CDA_M2: f64 = 0.25;
@@ -326,14 +326,22 @@ pub fn estimate(
     let rows: Vec<FittedRow> = (0..observations.len())
         .map(|i| problem.fitted(&fit, i))
         .collect();
+    let unlike = unlike(&rows, &fit, positions.len());
+    let pooled = Scatter {
+        variance: fit.residual_variance(),
+        degrees: fit.degrees_of_freedom() as f64,
+    };
     let residuals = rows
         .iter()
         .enumerate()
-        .map(|(i, row)| residual(row, &fit, problem.watts(i, &fit.parameters)))
+        .map(|(i, row)| {
+            let about = unlike.as_ref().map_or(pooled, |own| own[row.place]);
+            residual(row, about, fit.rows, problem.watts(i, &fit.parameters))
+        })
         .collect();
     Ok(Estimate {
         residuals,
-        unlike: unlike(&rows, &fit, positions.len()),
+        unlike,
         rows,
         rolling,
         held: rig.machine.rolling_coefficient,
@@ -344,22 +352,23 @@ pub fn estimate(
 }
 
 /// One row's residual, its leverage and its place among the others: externally studentised, `t = r/(s₍ᵢ₎√(1 − h))` with the
-/// variance that the other rows have, against Bonferroni's bound for all rows.
+/// variance that the other rows have (those of its position, where positions scatter unlike each other), against Bonferroni's bound
+/// for all rows.
 ///
 /// Source: Cook and Weisberg 1982, Residuals and Influence in Regression, section 2.2 (from memory).
-fn residual(row: &FittedRow, fit: &Fit, watts: f64) -> Residual {
+fn residual(row: &FittedRow, about: Scatter, rows: usize, watts: f64) -> Residual {
     let (share, leverage) = (row.share, row.leverage);
-    let (rows, free) = (fit.rows, fit.degrees_of_freedom());
+    let free = about.degrees;
     // A row that alone decides an unknown has no residual.
     const ALONE: f64 = 1e-9;
     let rest = 1.0 - leverage;
-    let studentised = (free >= 2 && rest > ALONE)
+    let studentised = (free >= 2.0 && rest > ALONE)
         .then(|| {
-            let others = (fit.sum_of_squares - share * share / rest).max(0.0) / (free - 1) as f64;
+            let others = (free * about.variance - share * share / rest).max(0.0) / (free - 1.0);
             -share / (others * rest).sqrt()
         })
         .filter(|t| t.is_finite());
-    let bound = || student_t(1.0 - FALSE_ALARM / rows as f64, free - 1);
+    let bound = || student_t_of(1.0 - FALSE_ALARM / rows as f64, free - 1.0);
     // Residuals of rounding are no fault.
     let noticeable = share.abs() > 1e-9;
     Residual {

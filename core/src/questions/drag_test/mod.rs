@@ -8,6 +8,7 @@ mod doubts;
 mod doubts_of_rows;
 mod found;
 mod rows;
+mod typed_rows;
 mod wind_errors;
 mod with;
 

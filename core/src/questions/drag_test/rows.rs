@@ -2,13 +2,14 @@
 
 use super::answer::{RowKind, RowLeftOut, TestRow};
 use super::checks::check_laps;
-use super::with::{CoastDownForm, LapForm, RunForm, WindForm, With};
+use super::typed_rows::{coast_down, run};
+use super::with::{LapForm, RunForm, WindForm, With};
 use crate::inputs::error::{Error, Warning};
 use crate::inputs::message;
-use crate::measuring::estimate::{CoastDown, CoastDownRead, Estimate, Observation, Seen};
-use crate::measuring::lap::{Heights, Lap, Sums};
+use crate::measuring::estimate::{Estimate, Observation, Seen};
+use crate::measuring::lap::{Heights, Lap};
 use crate::measuring::recording::Recording;
-use crate::physics::air::{Heading, Wind};
+use crate::physics::air::Wind;
 
 /// A lap is at least this far, m; assumed.
 const SHORTEST_M: f64 = 1.0;
@@ -205,7 +206,8 @@ fn lap(
     })
 }
 
-fn tested(row: TestRow, seen: Seen) -> TestedRow {
+/// A row without heights.
+pub(super) fn tested(row: TestRow, seen: Seen) -> TestedRow {
     let kind = match row.kind {
         RowKind::Lap => 0,
         RowKind::Run => 1,
@@ -223,7 +225,7 @@ fn tested(row: TestRow, seen: Seen) -> TestedRow {
 }
 
 /// A row without a recording.
-fn typed(
+pub(super) fn typed(
     kind: RowKind,
     index: usize,
     position: usize,
@@ -246,58 +248,4 @@ fn typed(
         stopped_s: 0.0,
         dropout_s: 0.0,
     }
-}
-
-fn run(used: WindForm, wind: Wind, index: usize, form: &RunForm) -> TestedRow {
-    let row = TestRow {
-        power_w: Some(form.power_w),
-        ..typed(
-            RowKind::Run,
-            index,
-            form.position,
-            form.speed_m_s,
-            &form.excluded,
-        )
-    };
-    let (speed_m_s, power_w, grade) = (form.speed_m_s, form.power_w, form.grade);
-    let steady = |head_m_s: f64| Sums::steady(speed_m_s, power_w, head_m_s, grade);
-    let heading = form.bearing_deg.map(Heading::new);
-    let sums = match (used, form.wind_head_m_s, heading) {
-        (WindForm::Given, Some(head_m_s), _) => steady(head_m_s),
-        (WindForm::Given, None, Some(heading)) => {
-            Sums::steady_in(wind, heading, speed_m_s, power_w, grade)
-        }
-        (WindForm::Fit, head_m_s, None) => steady(head_m_s.unwrap_or(0.0)),
-        (WindForm::Fit | WindForm::Ignore, _, Some(heading)) => steady(0.0).heading(heading),
-        (WindForm::Given | WindForm::Ignore, _, None) => steady(0.0),
-    };
-    tested(row, Seen::Stretch(sums))
-}
-
-fn coast_down(wind: WindForm, index: usize, form: &CoastDownForm) -> TestedRow {
-    let (from_m_s, to_m_s) = (form.from_m_s, form.to_m_s);
-    let read = match (form.time_s, form.distance_m) {
-        (Some(time_s), _) => CoastDownRead::Time(time_s),
-        (None, distance_m) => CoastDownRead::Distance(distance_m.unwrap_or(f64::NAN)),
-    };
-    let mean_m_s = 0.5 * (from_m_s + to_m_s);
-    let head_m_s = match wind {
-        WindForm::Ignore => 0.0,
-        _ => form.wind_head_m_s,
-    };
-    let seen = CoastDown {
-        from_m_s,
-        to_m_s,
-        read,
-        head_m_s,
-        grade: form.grade,
-    };
-    let row = typed(
-        RowKind::CoastDown,
-        index,
-        form.position,
-        mean_m_s,
-        &form.excluded,
-    );
-    tested(row, Seen::CoastDown(seen))
 }

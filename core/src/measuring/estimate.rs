@@ -14,11 +14,11 @@ use crate::inputs::quantity::chance_positive;
 use crate::numerics::distributions::{student_t_of, student_t_share};
 use crate::numerics::least_squares::{Fit, NoFit, Row, least_squares};
 
-/// Where the search begins: the equations are nearly linear, so that it does not matter.
+/// Where the search begins. The equations are nearly linear, so any usual drag area and coefficient will do.
 const START_CDA_M2: f64 = 0.25;
 const START_ROLLING: f64 = 0.004;
-/// A lap repeats no better than to this share of its energy, whatever a few laps say: a power meter of good precision (54 meters
-/// had 1.2 ± 0.9 %, maier-2017), averaged over a lap; assumed.
+/// The least scatter of a lap, as a share of its energy, even where a few laps happen to agree better. Assumed: power meters repeat to
+/// 1.2 ± 0.9 % (54 meters, maier-2017), and a mean over a lap is somewhat better.
 const LEAST_SCATTER: f64 = 0.005;
 /// Crr is told from CdA where one standard deviation of every CdA stays below this share of it; assumed.
 const TOLD_APART: f64 = 0.03;
@@ -108,7 +108,7 @@ impl CoastDown {
     fn row(&self, rig: &Rig, cda_m2: f64, rolling: f64) -> (f64, [f64; 2]) {
         let share =
             |cda_m2: f64, rolling: f64| 1.0 - self.predicted(rig, cda_m2, rolling) / self.read();
-        // Halves of the digits are left to a central difference of this step.
+        // With these steps a central difference keeps about ten of sixteen digits.
         const STEPS: [f64; 2] = [1e-6, 1e-8];
         let by = |cda: f64, crr: f64| {
             (share(cda_m2 + cda, rolling + crr) - share(cda_m2 - cda, rolling - crr))

@@ -77,6 +77,7 @@ pub(crate) fn in_thousandths(share: f64) -> f64 {
 }
 
 /// A power, a time or a height as exactly as a sentence says it: to a tenth.
+#[cfg(feature = "all")]
 pub(crate) fn in_tenths(number: f64) -> f64 {
     (10.0 * number).round() / 10.0
 }

@@ -103,6 +103,7 @@ pub fn noncentral_t_share(t: f64, degrees_of_freedom: u32, noncentrality: f64) -
 
 /// The share of Student's t distribution below `t`, for degrees of freedom that need not be whole: between neighbours by a straight
 /// line in `1/ν`, which is within 0.002. Below one they count as one.
+#[cfg(feature = "all")]
 pub(crate) fn student_t_share(t: f64, degrees_of_freedom: f64) -> f64 {
     between_whole(degrees_of_freedom, |nu| {
         noncentral_t_share(t, nu as u32, 0.0)
@@ -111,11 +112,13 @@ pub(crate) fn student_t_share(t: f64, degrees_of_freedom: f64) -> f64 {
 
 /// The two-sided quantile of Student's t ([`student_t`]) for degrees of freedom that need not be whole: likewise, within 2 % from
 /// two degrees of freedom on; between one and two it is too wide by up to 18 %.
+#[cfg(feature = "all")]
 pub(crate) fn student_t_of(share: f64, degrees_of_freedom: f64) -> f64 {
     between_whole(degrees_of_freedom, |nu| student_t(share, nu))
 }
 
 /// A function of whole degrees of freedom between them, by a straight line in `1/ν`.
+#[cfg(feature = "all")]
 fn between_whole(degrees_of_freedom: f64, of: impl Fn(usize) -> f64) -> f64 {
     let nu = degrees_of_freedom.max(1.0);
     let low = nu.floor();
@@ -131,6 +134,7 @@ fn between_whole(degrees_of_freedom: f64, of: impl Fn(usize) -> f64) -> f64 {
 /// The share of the F distribution below `ratio`: of the ratio of two variances with these degrees of freedom, which need not be
 /// whole. It is the incomplete beta function `I(ν₁/2, ν₂/2)` at `ν₁F/(ν₁F + ν₂)`, with `x = sin²θ` the integral of
 /// `sin^(ν₁−1)θ cos^(ν₂−1)θ`, by quadrature on either side of `θ`: to 1e-6 for 1 to 500 degrees of freedom.
+#[cfg(feature = "all")]
 pub(crate) fn f_share(ratio: f64, above: f64, below: f64) -> f64 {
     let quarter = 0.5 * std::f64::consts::PI;
     let end = (above * ratio.max(0.0) / below).sqrt().atan();
@@ -300,6 +304,7 @@ mod tests {
     use super::*;
 
     #[test]
+    #[cfg(feature = "all")]
     fn shares_of_the_f_distribution_are_those_of_scipy() {
         // scipy.stats.f.cdf.
         const SCIPY: [(f64, f64, f64, f64); 6] = [
@@ -321,6 +326,7 @@ mod tests {
     }
 
     #[test]
+    #[cfg(feature = "all")]
     fn students_t_between_whole_degrees_of_freedom_is_near_that_of_scipy() {
         // scipy.stats.t.ppf(0.975, nu).
         for (nu, want, within) in [

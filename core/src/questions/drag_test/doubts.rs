@@ -24,6 +24,8 @@ const MOST_SCATTER: f64 = 0.05;
 const MOST_DRIFT: f64 = 0.5;
 /// What common errors leave in a difference is worth a word where it is larger than this times its own standard deviation; assumed.
 const MOST_COMMON: f64 = 1.0;
+/// A difference smaller than this, m², is nothing that a rider acts on; assumed.
+const LEAST_LEFT_M2: f64 = 0.000_5;
 
 /// Whether a doubt about the scenario concerns a test, which is not ridden on the scenario's course nor at its power.
 pub(super) fn is_of_the_test(warning: &Warning) -> bool {
@@ -135,7 +137,7 @@ fn not_cancelled(differences: &[DragDifference]) -> Option<Warning> {
     };
     let matters = |pair: &&DragDifference| {
         let own = pair.cda_m2.sd;
-        own.is_some_and(|sd| left_m2(pair) > MOST_COMMON * sd)
+        own.is_some_and(|sd| left_m2(pair) > (MOST_COMMON * sd).max(LEAST_LEFT_M2))
     };
     let pair = differences.iter().find(matters)?;
     let left_m2 = 1e-4 * (1e4 * left_m2(pair)).round();

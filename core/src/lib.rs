@@ -25,7 +25,9 @@ mod uncertainty;
 
 pub use inputs::{error, fields, message, published, quantity, sources};
 #[cfg(feature = "all")]
-pub use measuring::{coast_down, columns, common, estimate, lap, late_rise, plan, recording, rig};
+pub use measuring::{
+    coast_down, columns, common, estimate, lap, late_rise, mixing, plan, recording, rig,
+};
 pub use numerics::{distributions, least_squares, solve};
 #[cfg(feature = "all")]
 pub use physics::leg;

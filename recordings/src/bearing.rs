@@ -8,7 +8,7 @@ use crate::raw::Raw;
 const LEAST_STEP_M: f64 = 5.0;
 
 /// Fills the column of bearings: each record has that of the step in which it lies.
-pub(crate) fn put_right(raw: &mut Raw) {
+pub(crate) fn fill_in(raw: &mut Raw) {
     let columns = &raw.columns;
     let positions: Vec<(f64, f64)> = columns
         .get(Column::Latitude)

@@ -5,7 +5,8 @@ use crate::notes;
 use crate::raw::Raw;
 use crate::time::DAY_S;
 
-/// A record that is earlier than the one before slipped, if one later than both follows within so many.
+/// A record with an earlier time than the one before is an error of its own where, among this many records after it, one is later than
+/// both; otherwise the clock was set.
 const LOOK_AHEAD: usize = 30;
 /// Nobody pauses a recording for longer: the clock was set.
 const LONGEST_PAUSE_S: f64 = 7.0 * DAY_S;
@@ -15,7 +16,7 @@ const USUAL_STEP_S: f64 = 1.0;
 /// Puts the records in order of time, which then counts from the first. Without times, all records stay as they are.
 ///
 /// Gives the time of the first record by the clock of the file.
-pub(crate) fn put_right(raw: &mut Raw) -> f64 {
+pub(crate) fn repair(raw: &mut Raw) -> f64 {
     let times = raw.columns.get(Column::Time);
     let timed = times.iter().filter(|time| !time.is_nan()).count();
     // Where most records have no time, those that have one say nothing of the ride.
@@ -115,7 +116,7 @@ mod tests {
     use super::*;
     use crate::columns::Record;
 
-    fn righted(times: &[f64]) -> (Vec<f64>, Vec<&'static str>) {
+    fn repaired(times: &[f64]) -> (Vec<f64>, Vec<&'static str>) {
         let mut raw = Raw::default();
         for time in times {
             let mut record = Record::default();
@@ -123,7 +124,7 @@ mod tests {
             record.set(Column::Power, 200.0);
             raw.push(&record).unwrap();
         }
-        put_right(&mut raw);
+        repair(&mut raw);
         let said = raw.notes.iter().map(|note| note.text).collect();
         (raw.columns.get(Column::Time).to_vec(), said)
     }
@@ -131,7 +132,7 @@ mod tests {
     #[test]
     fn a_slip_of_one_record_leaves_it_out() {
         assert_eq!(
-            righted(&[10.0, 11.0, 5.0, 12.0]),
+            repaired(&[10.0, 11.0, 5.0, 12.0]),
             (vec![0.0, 1.0, 2.0], vec!["clock_slipped"])
         );
     }
@@ -140,7 +141,7 @@ mod tests {
     fn a_clock_that_was_set_carries_on() {
         let mut times: Vec<f64> = (0..50).map(|i| 1e9 + f64::from(i)).collect();
         times.extend((0..50).map(|i| 5e8 + f64::from(i)));
-        let (time_s, said) = righted(&times);
+        let (time_s, said) = repaired(&times);
         assert_eq!(time_s, (0..100).map(f64::from).collect::<Vec<_>>());
         assert_eq!(said, ["clock_set"]);
     }
@@ -148,7 +149,7 @@ mod tests {
     #[test]
     fn records_of_one_time_are_joined_and_those_without_are_left_out() {
         assert_eq!(
-            righted(&[1.0, 1.0, f64::NAN, 2.0]),
+            repaired(&[1.0, 1.0, f64::NAN, 2.0]),
             (vec![0.0, 1.0], vec!["untimed", "same_time"])
         );
     }

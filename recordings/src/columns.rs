@@ -3,8 +3,8 @@
 use crate::error::Error;
 use crate::notes;
 
-/// The most records that are read: 139 hours at one a second.
-pub const MOST_RECORDS: usize = 500_000;
+/// The most records that are read: 111 hours at one a second, and as many samples as the core takes.
+pub const MOST_RECORDS: usize = 400_000;
 
 /// What a column holds.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -49,22 +49,47 @@ pub const COLUMNS: [(Column, &str); COUNT] = [
 
 /// The values of one record; what is missing is not a number.
 #[derive(Clone, Debug)]
-pub struct Record([f64; COUNT]);
+pub struct Record {
+    values: [f64; COUNT],
+    /// How many values were given that no ride can have.
+    beyond: usize,
+    /// Whether the power was one of them.
+    is_power_beyond: bool,
+}
 
 impl Default for Record {
     fn default() -> Self {
-        Self([f64::NAN; COUNT])
+        Self {
+            values: [f64::NAN; COUNT],
+            beyond: 0,
+            is_power_beyond: false,
+        }
     }
 }
 
 impl Record {
     pub(crate) fn get(&self, column: Column) -> f64 {
-        self.0[column as usize]
+        self.values[column as usize]
     }
 
-    /// Sets a value, unless it is beyond what can be.
+    /// Sets a value; one that no ride can have is left out and counted.
     pub(crate) fn set(&mut self, column: Column, value: f64) {
-        self.0[column as usize] = plausible(column, value);
+        let possible = possible(column, value);
+        if possible.is_nan() && !value.is_nan() {
+            self.beyond += 1;
+            self.is_power_beyond |= column == Column::Power;
+        }
+        self.values[column as usize] = possible;
+    }
+
+    /// How many values were given that no ride can have.
+    pub(crate) fn beyond(&self) -> usize {
+        self.beyond
+    }
+
+    /// Whether the power was one of them.
+    pub(crate) fn is_power_beyond(&self) -> bool {
+        self.is_power_beyond
     }
 
     /// Sets a value where there is none yet.
@@ -75,12 +100,12 @@ impl Record {
     }
 
     pub(crate) fn is_empty(&self) -> bool {
-        self.0.iter().all(|value| value.is_nan())
+        self.values.iter().all(|value| value.is_nan())
     }
 }
 
-/// A value, or what is no number where it lies beyond what a ride can hold. The bounds are our own and wide.
-fn plausible(column: Column, value: f64) -> f64 {
+/// The value itself where a ride can have it, else NaN. The bounds are wide; assumed.
+fn possible(column: Column, value: f64) -> f64 {
     let (low, high) = match column {
         Column::Time => (-1e11, 1e11),
         Column::Distance => (-1e9, 1e9),
@@ -129,7 +154,7 @@ impl Columns {
         if self.len() >= MOST_RECORDS {
             return Err(Error::of(notes::too_many_records(MOST_RECORDS)).at_record(self.len() + 1));
         }
-        for (values, value) in self.0.iter_mut().zip(record.0) {
+        for (values, value) in self.0.iter_mut().zip(record.values) {
             values.push(value);
         }
         Ok(())

@@ -1,12 +1,13 @@
 //! Tables with a line of headings, values separated by commas, semicolons or tabs.
 
 use crate::columns::{Column, Record};
+use crate::csv_clock::{Clock, Parts, set_clocks, time};
 use crate::csv_headings::{KNOWN, Meaning, meaning};
 use crate::error::Error;
 use crate::notes;
 use crate::numbers::number_of_table;
 use crate::raw::{LapMark, Raw};
-use crate::time::{DAY_S, clock_s, date_and_time_s, date_s};
+use crate::time::date_s;
 use csv_core::ReadFieldResult;
 
 /// Separators by how surely they are meant where they part the headings: commas may also be decimal marks.
@@ -112,9 +113,11 @@ struct Table {
     place: usize,
     row: Row,
     raw: Raw,
-    last_clock_s: f64,
-    days_s: f64,
-    lap: Option<(Vec<u8>, f64)>,
+    clocks: Vec<Clock>,
+    /// The lap that is being ridden, and the record at which it began.
+    lap: Option<(Vec<u8>, usize)>,
+    /// Laps that are over, by the record at which they began and the first after them.
+    laps: Vec<(usize, usize)>,
     unreadable: Fault,
     uneven: Fault,
 }
@@ -123,7 +126,7 @@ struct Table {
 struct Row {
     record: Record,
     date_s: f64,
-    is_clock: bool,
+    clock: Option<Parts>,
     lap: Vec<u8>,
 }
 
@@ -156,9 +159,9 @@ impl Table {
             place: 0,
             row: Row::default(),
             raw: Raw::default(),
-            last_clock_s: f64::NAN,
-            days_s: 0.0,
+            clocks: Vec::new(),
             lap: None,
+            laps: Vec::new(),
             unreadable: Fault::default(),
             uneven: Fault::default(),
         }
@@ -211,7 +214,7 @@ impl Table {
                 ..
             }) if !text.trim().is_empty() => {
                 let value = match column {
-                    Column::Time => time(text, self.separator, scale, &mut self.row.is_clock),
+                    Column::Time => time(text, self.separator, scale, &mut self.row.clock),
                     _ => number_of_table(text, self.separator) * scale + offset,
                 };
                 if value.is_nan() {
@@ -233,30 +236,29 @@ impl Table {
             self.uneven.at(line);
         }
         let mut row = std::mem::take(&mut self.row);
-        if row.is_clock {
-            let clock_s = row.record.get(Column::Time);
-            let is_dated = row.date_s > 0.0;
-            // Past midnight the clock begins anew.
-            if !is_dated && self.last_clock_s - clock_s > 0.5 * DAY_S {
-                self.days_s += DAY_S;
+        let record = self.raw.columns.len();
+        if let Some(parts) = row.clock {
+            let time_s = row.record.get(Column::Time);
+            if row.date_s > 0.0 {
+                row.record.set(Column::Time, time_s + row.date_s);
+            } else if !time_s.is_nan() {
+                self.clocks.push(Clock {
+                    record,
+                    parts,
+                    time_s,
+                });
             }
-            self.last_clock_s = clock_s;
-            row.record.set(
-                Column::Time,
-                clock_s + if is_dated { row.date_s } else { self.days_s },
-            );
         }
-        let time_s = row.record.get(Column::Time);
         if !row.lap.is_empty() && self.lap.as_ref().is_none_or(|(lap, _)| *lap != row.lap) {
-            self.end_lap(time_s);
-            self.lap = Some((row.lap, time_s));
+            self.end_lap(record);
+            self.lap = Some((row.lap, record));
         }
         self.raw.push(&row.record)
     }
 
-    fn end_lap(&mut self, to_s: f64) {
-        if let Some((_, from_s)) = self.lap.take() {
-            self.raw.lap(LapMark { from_s, to_s });
+    fn end_lap(&mut self, after: usize) {
+        if let Some((_, from)) = self.lap.take() {
+            self.laps.push((from, after));
         }
     }
 
@@ -265,9 +267,19 @@ impl Table {
         if self.raw.columns.is_empty() {
             return Err(Error::of(notes::no_records()).at_line(self.line_of_headings));
         }
-        if self.lap.is_some() {
-            self.end_lap(self.raw.last_s());
-        }
+        set_clocks(&mut self.raw, &self.clocks);
+        self.end_lap(self.raw.columns.len());
+        let times = self.raw.columns.get(Column::Time);
+        let time_s = |record: usize| times.get(record).copied().unwrap_or(self.raw.last_s());
+        let marks: Vec<LapMark> = self
+            .laps
+            .iter()
+            .map(|&(from, after)| LapMark {
+                from_s: time_s(from),
+                to_s: time_s(after),
+            })
+            .collect();
+        marks.into_iter().for_each(|mark| self.raw.lap(mark));
         for (fault, note) in [
             (&self.unreadable, notes::unreadable as fn(usize, usize) -> _),
             (&self.uneven, notes::uneven_lines),
@@ -288,26 +300,6 @@ impl Table {
         }
         Ok(self.raw)
     }
-}
-
-/// Seconds by a number, a date with its time, or a time of day.
-fn time(text: &str, separator: u8, scale: f64, is_clock: &mut bool) -> f64 {
-    // Beyond this a count of seconds since 1970 is one of milliseconds.
-    const MOST_SECONDS: f64 = 1e11;
-    if !text.contains(':') {
-        let seconds = number_of_table(text, separator) * scale;
-        return if seconds.abs() > MOST_SECONDS {
-            seconds / 1000.0
-        } else {
-            seconds
-        };
-    }
-    let dated = date_and_time_s(text);
-    if !dated.is_nan() {
-        return dated;
-    }
-    *is_clock = true;
-    clock_s(text)
 }
 
 /// Speeds that are too high for m/s are taken as km/h, distances that are too short for metres as km.

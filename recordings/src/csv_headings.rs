@@ -121,17 +121,33 @@ pub(crate) fn meaning(heading: &str) -> Option<Meaning> {
     if has(&["lap", "runde", "tour"]) && words.len() <= 2 && !has(&["time", "distance"]) {
         return Some(Meaning::Lap);
     }
-    if has(OTHER) && !(has(&["time"]) && has(&["total"])) {
+    let column = if is_speed_unit(&words) {
+        Column::Speed
+    } else {
+        QUANTITIES.iter().find(|(names, _)| has(names))?.1
+    };
+    // What stands beside a time or a distance without making it another one.
+    let harmless: &[&str] = match column {
+        Column::Time => &["accumulated", "min", "total"],
+        Column::Distance => &["accumulated", "total"],
+        _ => &[],
+    };
+    let is_other = |word: &&str| OTHER.contains(word) && !harmless.contains(word);
+    if words.iter().any(is_other) {
         return None;
     }
-    let (_, column) = QUANTITIES.iter().find(|(names, _)| has(names))?;
-    let (scale, offset, guess) = unit(*column, &words, has);
+    let (scale, offset, guess) = unit(column, &words, has);
     Some(Meaning::Value {
-        column: *column,
+        column,
         scale,
         offset,
         guess,
     })
+}
+
+/// Whether a heading is no more than a unit of speed, such as `km/h`.
+fn is_speed_unit(words: &[&str]) -> bool {
+    matches!(words, ["km" | "mi", "h"] | ["m", "s"])
 }
 
 /// Small letters for those of English and of the headings above; the standard library's own knows every script and is as long
@@ -161,7 +177,8 @@ fn unit(column: Column, words: &[&str], has: impl Fn(&[&str]) -> bool) -> (f64, 
         Column::Distance if has(&["m", "meters", "metres", "meter"]) => known(1.0),
         Column::Temperature if has(&["f", "fahrenheit"]) => (5.0 / 9.0, -160.0 / 9.0, false),
         Column::Time if has(&["ms", "millis", "milliseconds"]) => known(0.001),
-        Column::Time if has(&["min", "minutes"]) => known(60.0),
+        Column::Time if has(&["min", "mins", "minutes", "minuten"]) => known(60.0),
+        Column::Time if has(&["h", "hours", "stunden", "heures"]) => known(3600.0),
         Column::Speed | Column::Distance => (1.0, 0.0, words.len() == 1),
         _ => known(1.0),
     }
@@ -190,6 +207,17 @@ mod tests {
         assert_eq!(scale("Speed"), Some((Column::Speed, 1.0, true)));
         assert_eq!(scale("Höhe [m]"), Some((Column::Elevation, 1.0, false)));
         assert_eq!(scale("distance_m"), Some((Column::Distance, 1.0, false)));
+        assert_eq!(scale("km/h"), Some((Column::Speed, 1.0 / 3.6, false)));
+        assert_eq!(scale("m/s"), Some((Column::Speed, 1.0, false)));
+        assert_eq!(scale("km"), Some((Column::Distance, 1000.0, false)));
+        assert_eq!(scale("time (min)"), Some((Column::Time, 60.0, false)));
+        assert_eq!(scale("Time [h]"), Some((Column::Time, 3600.0, false)));
+        assert_eq!(
+            scale("Total distance (km)"),
+            Some((Column::Distance, 1000.0, false))
+        );
+        assert_eq!(scale("Total power"), None);
+        assert_eq!(scale("Min speed"), None);
         assert_eq!(scale("Average power"), None);
         assert_eq!(scale("Heart rate"), None);
         assert_eq!(meaning("Date"), Some(Meaning::Date));

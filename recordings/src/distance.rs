@@ -10,7 +10,7 @@ const FASTEST_M_S: f64 = 40.0;
 
 /// Fills the column of distance from what the device gave or from positions, from zero at its first value. The records are
 /// still all there, in the order of the file: one without a time has its place on the road all the same.
-pub(crate) fn put_right(raw: &mut Raw) {
+pub(crate) fn repair(raw: &mut Raw) {
     without_zeros(raw);
     let own = raw.columns.get(Column::Distance);
     let is_given = own.iter().filter(|value| !value.is_nan()).take(2).count() == 2;

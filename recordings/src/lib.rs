@@ -23,6 +23,7 @@ mod climb;
 mod clock;
 mod columns;
 mod csv;
+mod csv_clock;
 mod csv_headings;
 mod distance;
 mod error;

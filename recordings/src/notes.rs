@@ -88,6 +88,9 @@ macro_rules! taken {
     (Text) => {
         &str
     };
+    (Names) => {
+        &str
+    };
     ($quantity:ident) => {
         f64
     };
@@ -100,6 +103,10 @@ macro_rules! kept {
     };
     (Text, $value:expr) => {
         Value::Text(shortened($value))
+    };
+    // Words of this crate, none of the file.
+    (Names, $value:expr) => {
+        Value::Text($value.to_owned())
     };
     (Clock, $value:expr) => {
         Value::Quantity {
@@ -155,17 +162,18 @@ messages! {
     not_xml(line: Count, byte: Count) = "The file begins like XML and does not go on like it: nothing of a ride stands before line {line}, byte {byte}.";
     too_deep(most: Count, line: Count) = "The file nests deeper than {most} levels at line {line}, which no recording does.";
     too_long_piece(line: Count) = "A single piece of the file, which begins at line {line}, is longer than one megabyte. No recording has that.";
-    no_records() = "The file is in order as far as it was read, but it holds no recorded points.";
+    no_records() = "The file could be read, but it holds no recorded points.";
     cut_before_records(byte: Count) = "The file breaks off or is damaged at byte {byte}, before any recorded point.";
-    no_known_columns(known: Text) = "No line among the first names at least two known columns, such as {known}.";
+    no_known_columns(known: Names) = "No line among the first names at least two known columns, such as {known}.";
 
     // What is missing.
-    no_times() = "The points have no times, so speeds and times are not known.";
+    no_times() = "Most points have no time, so speeds and durations are not known.";
     no_power() = "The recording has no power.";
     no_elevation() = "The recording has no elevation.";
     no_positions() = "The recording has no positions, so directions are not known.";
     power_missing(count: Count) = "Records without a power are left empty, not taken as zero: {count}.";
-    no_distance() = "The recording has neither distances nor positions nor speeds.";
+    no_distance() = "The recording has no distances, positions or speeds, so it does not say how far you rode.";
+    beyond_a_ride(count: Count) = "Values that no ride can have were left out: {count}.";
     unreadable(count: Count, line: Count) = "Values that cannot be read were left out: {count}, the first at line {line}.";
     uneven_lines(count: Count, line: Count) = "Lines that have more or fewer values than there are headings: {count}, the first at line {line}.";
 
@@ -189,6 +197,7 @@ messages! {
     parts_left_out(count: Count, distance: Distance) = "The track has several parts: {count}. Between them lie {distance} in straight lines, which are not counted.";
     from_route() = "The file holds a route, not a ride: its points are where it leads.";
     power_by_name() = "Power was taken from a field that an added sensor or program describes.";
+    clock_in_minutes() = "The times have two parts. They were read as minutes and seconds, since nearly every point has a time of its own.";
     speed_as_km_h() = "The heading does not say the unit of speed. It was taken as km/h, since it is too high for m/s.";
     distance_as_km() = "The heading does not say the unit of distance. It was taken as km, since it is too low for metres.";
 }

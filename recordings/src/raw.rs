@@ -18,14 +18,20 @@ pub(crate) struct Raw {
     /// The records at which a new part of the track begins, but for the first.
     pub parts: Vec<usize>,
     pub laps: Vec<LapMark>,
+    /// How many values were given that no ride can have.
+    pub beyond: usize,
+    /// How many of them were powers.
+    pub powers_beyond: usize,
     pub notes: Vec<Message>,
 }
 
 impl Raw {
     pub fn push(&mut self, record: &Record) -> Result<(), Error> {
+        self.beyond += record.beyond();
         if record.is_empty() {
             return Ok(());
         }
+        self.powers_beyond += usize::from(record.is_power_beyond());
         self.columns.push(record)
     }
 

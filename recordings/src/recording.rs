@@ -68,9 +68,9 @@ impl Recording {
         if records == 0 {
             return Err(Error::of(notes::no_records()));
         }
-        distance::put_right(&mut raw);
+        distance::repair(&mut raw);
         let in_file_m = last(raw.columns.get(Column::Distance));
-        let first_s = clock::put_right(&mut raw);
+        let first_s = clock::repair(&mut raw);
         distance::or_from_speed(&mut raw);
         let in_time_m = last(raw.columns.get(Column::Distance));
         let distance_m = if in_file_m.is_nan() {
@@ -78,8 +78,8 @@ impl Recording {
         } else {
             in_file_m
         };
-        speed::put_right(&mut raw);
-        bearing::put_right(&mut raw);
+        speed::fill_in(&mut raw);
+        bearing::fill_in(&mut raw);
         let stops = stops::stops(&mut raw);
         what_is_missing(&mut raw);
         let laps = laps(&raw, first_s);
@@ -160,9 +160,14 @@ fn what_is_missing(raw: &mut Raw) {
             raw.notes.push(note());
         }
     }
+    if raw.beyond > 0 {
+        raw.notes.push(notes::beyond_a_ride(raw.beyond));
+    }
     let powers = raw.columns.get(Column::Power);
-    let missing = powers.iter().filter(|power| power.is_nan()).count();
-    if (1..powers.len()).contains(&missing) {
+    let none = powers.iter().filter(|power| power.is_nan()).count();
+    // Those that were there and could not be are told of already.
+    let missing = none.saturating_sub(raw.powers_beyond);
+    if missing > 0 && none < powers.len() {
         raw.notes.push(notes::power_missing(missing));
     }
 }

@@ -5,7 +5,7 @@ use crate::notes;
 use crate::raw::Raw;
 
 /// Fills the column of speed from distance and time, where no record has one: from the record before to the one after.
-pub(crate) fn put_right(raw: &mut Raw) {
+pub(crate) fn fill_in(raw: &mut Raw) {
     let columns = &raw.columns;
     if columns.has(Column::Speed) || !columns.has(Column::Time) || !columns.has(Column::Distance) {
         return;

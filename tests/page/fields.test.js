@@ -1,25 +1,25 @@
 // @ts-check
-/** What fields there are, only the core's table says: a script that lists them would fall behind it. */
+/** Only the core's table lists the fields; a list of them in a script would become outdated. */
 
 import assert from "node:assert/strict";
 import { test } from "node:test";
 import { fields } from "fasterby-tables";
 import { scripts, sourceOf } from "./scripts.js";
 
-/** Fewer in a row are a choice of a question's own, such as the two numbers of a lapse. */
+/** A shorter list is a question's own choice of fields, such as the two numbers of a lapse. */
 const A_LIST = 4;
 const KEYS = new Set(fields.map(({ key }) => key));
 
-/** Where fields are named for a reason of the page's own. @type {Record<string, string>} */
+/** Scripts that may list fields, with the reason. @type {Record<string, string>} */
 const EXCEPTIONS = {
   "sheet/rider-and-bike.js": "the order of rows that are seldom wanted",
   "questions/shared/surer.js": "what helps to know each better, which the core does not say",
 };
 
-/** Lists of texts alone, or of texts that name something. */
+/** An array of texts, or an object whose values are texts. */
 const LISTS = /[[{]\s*((?:(?:"[^"]*"\s*:\s*)?"[^"]*"\s*,?\s*)+)[\]}]/g;
 
-/** The lists of a script that name fields of the core, and hardly anything else. @param {string} source */
+/** The lists in a script that name at least so many fields of the core. @param {string} source */
 function listsOfFields(source) {
   return [...source.matchAll(LISTS)]
     .map(([, inside]) => [...inside.matchAll(/"([^"]*)"/g)].map(([, text]) => text.replace(/^scenario\./, "")))

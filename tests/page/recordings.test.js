@@ -148,12 +148,25 @@ test("to cancel, to wait too long and to fail end the worker too", async () => {
     [[], { signal: AbortSignal.timeout(5) }, "TimeoutError"],
     [[], { limit_ms: 5 }, "took_too_long"],
     [[{ broken: "no module" }], {}, "reader_missing"],
+    [[{ crashed: "unreachable" }], {}, "reader_crashed"],
     [[{ error: { text: "empty" } }], {}, "empty"],
   ])) {
     const { worker, open: opens } = fake([...answers]);
     const error = await readRecording(new Blob(), { open: opens, ...options }).catch((thrown) => thrown);
     assert.equal(error.text ?? error.name, wanted);
     assert.ok(worker.ended);
+  }
+});
+
+test("a worker that fails is a fault of its loading before its first word, and of the reading after", async () => {
+  for (const [answers, wanted] of /** @type {const} */ ([
+    [[], "reader_missing"],
+    [[{ share: 0.1 }], "reader_crashed"],
+  ])) {
+    const { worker, open: opens } = fake([...answers]);
+    const read = readRecording(new Blob(), { open: opens }).catch((thrown) => thrown);
+    setTimeout(() => worker.onerror(), 5);
+    assert.equal((await read).text, wanted);
   }
 });
 

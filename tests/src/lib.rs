@@ -1,6 +1,7 @@
 //! What the checks share: tables, tolerances, and asking a question as text.
 
 pub mod altered;
+pub mod drag_requests;
 pub mod loop_ride;
 pub mod made_rides;
 

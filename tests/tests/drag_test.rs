@@ -3,13 +3,14 @@
 
 #![cfg(not(target_arch = "wasm32"))]
 
-use fasterby_core::air::{Moisture, Wind, density_kg_m3};
+use fasterby_core::air::Wind;
 use fasterby_core::coast_down::Coasting;
 use fasterby_core::columns::Columns;
 use fasterby_core::estimate::{Estimate, Observation, Rolling, Seen, estimate};
 use fasterby_core::lap::{Lap, Sums};
 use fasterby_core::recording::{Recording, Rules};
 use fasterby_core::rig::Rig;
+use fasterby_tests::drag_requests::{ONE_POSITION, TWO_POSITIONS, normals, request, scenario};
 use fasterby_tests::loop_ride::{
     DENSITY_KG_M3, LoopRide, Noise, Recorded, TRUE_CDA_M2, TRUE_ROLLING, rig,
 };
@@ -33,15 +34,6 @@ const NO_RULES: Rules = Rules {
     accelerating_m_s2: 1000.0,
     bridged_s: 5.0,
 };
-
-/// Standard normal numbers from a seed, by the method of Box and Muller.
-fn normals(seed: u64) -> impl FnMut() -> f64 {
-    let mut random = fastrand::Rng::with_seed(seed);
-    move || {
-        let radius = (-2.0 * (1.0 - random.f64()).ln()).sqrt();
-        radius * (std::f64::consts::TAU * random.f64()).cos()
-    }
-}
 
 /// The eight laps that count, reduced.
 fn laps(ride: &Recorded, wind: Wind) -> Vec<Observation> {
@@ -442,48 +434,6 @@ fn two_coast_downs_give_back_the_coefficients_that_they_were_made_with() {
     );
     assert_eq!(got["identifiable"], true);
 }
-
-/// The scenario of the golden ride.
-fn scenario() -> Value {
-    let moisture = Moisture::RelativeHumidity(0.5);
-    let density = |hpa: f64| density_kg_m3(20.0, 100.0 * hpa, moisture);
-    let (mut low, mut high) = (900.0, 1100.0);
-    for _ in 0..60 {
-        let middle = 0.5 * (low + high);
-        if density(middle) < DENSITY_KG_M3 {
-            low = middle
-        } else {
-            high = middle
-        }
-    }
-    json!({
-        "rider": { "total_mass_kg": { "value": 85.0, "sd": 1.0 } },
-        "bike": { "rolling_coefficient": { "value": 0.004, "sd": 0.0005 }, "drivetrain_efficiency": { "value": 0.976, "sd": 0.01 },
-                  "rotating_mass_kg": 1.2, "bearing_drag_n": 0.0, "bearing_drag_n_s_per_m": 0.0,
-                  "power_meter_bias_share": { "value": 0.0, "sd": 0.01 } },
-        "conditions": { "temperature_c": { "value": 20.0, "sd": 1.0 }, "pressure_hpa": { "value": low, "sd": 1.0 }, "pressure_is": "course",
-                        "relative_humidity": 0.5, "altitude_m": 0.0 },
-    })
-}
-
-fn columns(ride: &Recorded) -> Value {
-    json!({ "time_s": ride.time_s, "speed_m_s": ride.speed_m_s, "power_w": ride.power_w,
-            "elevation_m": ride.elevation_m, "distance_m": ride.distance_m, "bearing_deg": ride.bearing_deg })
-}
-
-/// The main test, its laps by turns in positions of a pattern.
-fn request(ride: &Recorded, positions: [usize; 8]) -> Value {
-    let laps: Vec<Value> = ride
-        .ends_s
-        .windows(2)
-        .zip(positions)
-        .map(|(ends, position)| json!({ "recording": 0, "from_s": ends[0], "to_s": ends[1], "position": position, "closed": true }))
-        .collect();
-    json!({ "scenario": scenario(), "with": { "recordings": [{ "columns": columns(ride) }], "laps": laps } })
-}
-
-const ONE_POSITION: [usize; 8] = [0; 8];
-const TWO_POSITIONS: [usize; 8] = [0, 0, 1, 1, 1, 1, 0, 0];
 
 fn noisy(seed: u64) -> Recorded {
     LoopRide::MAIN

@@ -191,6 +191,95 @@ fn a_heading_without_a_unit_is_told_where_it_cannot_be_si() {
 }
 
 #[test]
+fn a_heading_that_is_a_unit_of_speed_is_a_speed() {
+    let recording = read(b"time,km/h,km\n0,36,0\n1,36,0.01\n").expect("a table");
+    assert_eq!(recording.columns.get(Column::Speed), [10.0; 2]);
+    assert_eq!(recording.columns.get(Column::Distance), [0.0, 10.0]);
+}
+
+#[test]
+fn times_and_distances_with_words_beside_them_are_read() {
+    let recording = read(b"time (min),Total distance (m)\n0,0\n2,1200\n").expect("a table");
+    assert_eq!(recording.columns.get(Column::Time), [0.0, 120.0]);
+    assert_eq!(recording.columns.get(Column::Distance), [0.0, 1200.0]);
+}
+
+#[test]
+fn times_of_two_parts_are_what_their_order_says() {
+    let times = |table: &str| {
+        let recording = read(table.as_bytes()).expect("a table");
+        let told = said(&recording).contains(&"clock_in_minutes");
+        (recording.columns.get(Column::Time).to_vec(), told)
+    };
+    // Each record has its own time, a second after the last.
+    assert_eq!(
+        times("time,power\n0:59,200\n1:00,200\n1:01,200\n"),
+        (vec![0.0, 1.0, 2.0], true)
+    );
+    // Past the hour there are three parts.
+    assert_eq!(
+        times("time,power\n59:58,200\n59:59,200\n1:00:00,200\n1:00:01,200\n"),
+        (vec![0.0, 1.0, 2.0, 3.0], true)
+    );
+    assert_eq!(
+        times("time,power\n75:10,200\n75:11,200\n"),
+        (vec![0.0, 1.0], true)
+    );
+    // A clock that tells minutes to a recording of seconds repeats itself; such records are joined.
+    assert_eq!(
+        times("time,power\n10:05,200\n10:05,201\n10:05,202\n10:06,203\n10:06,204\n"),
+        (vec![0.0, 60.0], false)
+    );
+    // 600 m in a minute are ridden, in a second they are not.
+    assert_eq!(
+        times("time,distance_m\n10:05,0\n10:06,600\n10:07,1200\n"),
+        (vec![0.0, 60.0, 120.0], false)
+    );
+    assert_eq!(
+        times("time,power\n23:59:59,200\n00:00:00,200\n"),
+        (vec![0.0, 1.0], false)
+    );
+}
+
+#[test]
+fn laps_of_a_table_follow_its_times() {
+    let recording =
+        read(b"time,power,lap\n0:58,1,1\n0:59,2,1\n1:00,3,2\n1:01,4,2\n").expect("a table");
+    let laps: Vec<(f64, f64)> = recording
+        .laps
+        .iter()
+        .map(|lap| (lap.from_s, lap.to_s))
+        .collect();
+    assert_eq!(laps, [(0.0, 2.0), (2.0, 3.0)]);
+}
+
+#[test]
+fn values_that_no_ride_can_have_are_told_as_such_and_not_as_missing() {
+    let recording =
+        read(b"time_s,power_w,cadence\n0,200,90\n1,60000,90\n2,210,900\n").expect("a table");
+    let note = |name: &str| {
+        let notes = &recording.notes;
+        notes.iter().find(|note| note.text == name).cloned()
+    };
+    let beyond = note("beyond_a_ride").expect("a note").to_string();
+    assert_eq!(beyond, "Values that no ride can have were left out: 2.");
+    assert_eq!(note("power_missing"), None);
+    assert!(recording.columns.get(Column::Power)[1].is_nan());
+}
+
+#[test]
+fn the_columns_that_would_be_known_are_all_named() {
+    let refusal = read(b"Dear sir or madam,\nhere is my ride.\n").expect_err("a refusal");
+    let said = refusal.to_string();
+    assert!(said.ends_with("latitude_deg, longitude_deg."), "{said}");
+}
+
+#[test]
+fn a_recording_is_no_longer_than_the_core_takes() {
+    assert_eq!(MOST_RECORDS, fasterby_core::columns::MOST_SAMPLES);
+}
+
+#[test]
 fn entities_are_not_expanded_and_nothing_nests_without_end() {
     let mut bomb = String::from("<?xml version=\"1.0\"?><!DOCTYPE gpx [<!ENTITY a0 \"1\">");
     for level in 1..40 {

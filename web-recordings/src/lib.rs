@@ -1,7 +1,7 @@
 //! The bindings between the page and the readers of recordings: nothing is computed here.
 //!
-//! The browser's own file comes in, in a worker, where it may be waited for: its bytes go into the module piece by piece and
-//! are never whole in JavaScript. Columns go out as `Float64Array`.
+//! It runs in a worker, where a file may be read synchronously. The module reads the browser's `Blob` in pieces, so that JavaScript
+//! never holds the whole file. Columns are returned as `Float64Array`.
 
 use fasterby_recordings::{
     COLUMNS, Error, MOST_BYTES, Message, OutlinePoint, Reader, Recording, Span, Value,

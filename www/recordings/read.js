@@ -39,11 +39,15 @@ export function readRecording(file, { progress, signal, limit_ms = LIMIT_MS, ope
       settle();
     }
     signal?.addEventListener("abort", aborted);
-    worker.onerror = () => end(() => reject(refusal("reader_missing")));
+    let isAtWork = false;
+    // What fails before the worker says anything is its loading; afterwards it is the reading.
+    worker.onerror = () => end(() => reject(refusal(isAtWork ? "reader_crashed" : "reader_missing")));
     worker.onmessage = ({ data }) => {
+      isAtWork = true;
       if (data.recording) end(() => resolve(data.recording));
       else if (data.error) end(() => reject(data.error));
       else if (data.broken) end(() => reject(refusal("reader_missing")));
+      else if (data.crashed) end(() => reject(refusal("reader_crashed")));
       else progress?.(data.share);
     };
     worker.postMessage({ file });

@@ -1,7 +1,8 @@
 // @ts-check
 /**
  * Reads one recording off the main thread. In: `{ file }`. Out: `{ share }` as it goes on, null while it is unpacked; then
- * `{ recording }`, whose columns are handed over, or `{ error }`, or `{ broken }` where the module cannot be started.
+ * `{ recording }`, whose columns are handed over, or `{ error }`, or `{ broken }` where the module cannot be started, or
+ * `{ crashed }` where it fails while it reads.
  */
 
 import init, { mostBytes, readRecording } from "fasterby-recordings";
@@ -33,7 +34,7 @@ async function read(file) {
     );
   } catch (error) {
     if (isRefusal(error)) post({ error });
-    else post({ broken: String(error) });
+    else post({ crashed: String(error) });
   }
 }
 

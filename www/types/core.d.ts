@@ -3144,7 +3144,7 @@ recordings: Array<RecordingForm>,
  */
 laps: Array<LapForm>, 
 /**
- * Runs at constant speed.
+ * Runs at constant speed, in the order in which they were ridden.
  */
 runs: Array<RunForm>, 
 /**
@@ -3196,7 +3196,8 @@ from_s: number,
  */
 to_s: number, 
 /**
- * The position ridden in: any number that is the same for laps in one position.
+ * The position ridden in: the same whole number for all laps in one position, from 0 to 49 (`MOST_POSITIONS` less one). It need
+ * not be a position of the scenario.
  */
 position: number, 
 /**
@@ -3230,15 +3231,16 @@ speed_m_s: number,
  */
 power_w: number, 
 /**
- * Head wind at the height of the rider, m/s; a tail wind is negative.
+ * Head wind at the height of the rider, m/s; a tail wind is negative. Left out, it is what the scenario's wind is on this bearing,
+ * and none without a bearing.
  */
-wind_head_m_s: number, 
+wind_head_m_s?: number, 
 /**
  * Rise over run.
  */
 grade: number, 
 /**
- * Where the road leads, degrees; for a wind that is fitted.
+ * Where the road leads, degrees; for the scenario's wind and for one that is fitted.
  */
 bearing_deg?: number, 
 /**
@@ -3509,6 +3511,20 @@ sd: number | null,
  */
 held: boolean, };
 
+export type DifferenceError = { 
+/**
+ * The input's path in the request.
+ */
+field: string, 
+/**
+ * One standard deviation of it, in its unit.
+ */
+sd: number, 
+/**
+ * By how much the difference comes out higher where the input was taken that much too high, m².
+ */
+cda_m2: number, };
+
 export type DragDifference = { 
 /**
  * The position that is compared with.
@@ -3521,7 +3537,12 @@ b: number,
 /**
  * The drag area of `b` less that of `a`, m²: what both share has cancelled.
  */
-cda_m2: TestFigure, };
+cda_m2: TestFigure, 
+/**
+ * What of the common errors does not cancel in it, in the order of the answer's `common`: next to nothing where both positions
+ * were ridden on one road at the same speeds.
+ */
+common: Array<DifferenceError>, };
 
 export type OtherRolling = { 
 /**

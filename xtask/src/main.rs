@@ -82,6 +82,11 @@ fn parse(words: &[String]) -> Outcome<Task> {
         ["read", file] => Ok(Task::Read {
             file: file.to_string(),
         }),
+        ["read"] => Err("`read` wants the name of a file after it.".to_string()),
+        ["ask"] => Err(
+            "`ask` wants the name of a question after it, and the request on standard input."
+                .to_string(),
+        ),
         ["fuzz-recordings", seconds] => Ok(Task::FuzzRecordings {
             seconds: seconds.parse().map_err(|_| {
                 "`fuzz-recordings` wants a number of seconds for each kind of file.".to_string()
@@ -182,6 +187,8 @@ mod tests {
     fn a_wrong_word_is_named_in_the_sentence() {
         assert!(parsed("serve --port lots").unwrap_err().contains("--port"));
         assert!(parsed("serve --fast").unwrap_err().contains("--fast"));
+        assert!(parsed("read").unwrap_err().contains("name of a file"));
+        assert!(parsed("ask").unwrap_err().contains("name of a question"));
         assert!(parsed("fly").unwrap_err().contains("fly"));
     }
 

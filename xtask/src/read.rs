@@ -24,6 +24,10 @@ pub fn read(path: &Path) -> Outcome<ExitCode> {
             return Ok(ExitCode::from(REFUSED));
         }
     };
+    if file.metadata().is_ok_and(|about| about.is_dir()) {
+        eprintln!("`{}` is a folder. Name one file in it.", path.display());
+        return Ok(ExitCode::from(REFUSED));
+    }
     let mut begin = Vec::new();
     Read::by_ref(&mut file)
         .take(GZIP_MARK.len() as u64)
@@ -133,6 +137,15 @@ mod tests {
         assert_eq!(shown["distance_m"], 20.0);
         assert!(shown["climb_m"].is_null() && shown["laps"].is_null());
         assert_eq!(shown["notes"][0]["text"], "speed_from_distance");
+    }
+
+    #[test]
+    fn a_folder_and_a_file_that_is_not_there_are_refused() {
+        let refused = format!("{:?}", ExitCode::from(REFUSED));
+        for path in [".", "no-such-recording.fit"] {
+            let code = read(Path::new(path)).expect("a code");
+            assert_eq!(format!("{code:?}"), refused, "{path}");
+        }
     }
 
     #[test]

@@ -76,6 +76,12 @@ pub(crate) fn in_thousandths(share: f64) -> f64 {
     (1000.0 * share).round() / 1000.0
 }
 
+/// A power, a time or a height as exactly as a sentence says it: to a tenth.
+#[cfg(feature = "all")]
+pub(crate) fn in_tenths(number: f64) -> f64 {
+    (10.0 * number).round() / 10.0
+}
+
 /// The values of a message by the names of their placeholders.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct Values(pub Vec<(&'static str, Value)>);
@@ -348,15 +354,26 @@ messages! {
     no_usable_laps() = "No usable lap is left. Take back what was excluded, or change the rules for what is unusable.";
     laps_do_not_fit() = "No drag area goes with these laps: check the mass, the power and the speeds.";
     rolling_not_told(rolling: Coefficient, slow: Speed, fast: Speed) = "The laps are too much alike in speed, or too few, to tell drag from rolling resistance. It is held at {rolling}. To measure both, ride as many slow laps as fast ones, such as at {slow} and {fast}, in one position.";
+    rolling_impossible(rolling: Coefficient, low: Coefficient, high: Coefficient, held: Coefficient) = "These laps ask for a rolling coefficient of {rolling}, but tyres have {low} to {high}. It is held at {held}. Look for a wind that was left out, wrong heights or a wrong mass.";
     no_spare_laps() = "There are no more laps than unknowns, so nothing tells how sure the result is. Ride more laps.";
     laps_scatter(share: Share, usual: Share) = "The laps scatter by {share} of their power; a careful test stays below {usual}. Look for wind, traffic, a drifting power meter or wrong heights before you trust this.";
+    positions_scatter_unlike(least: Share, most: Share) = "The positions do not repeat alike: one lap scatters by {least} of its power in one and by {most} in another. Each range follows its own laps. Look for what differed, such as traffic or a position that was not held.";
+    positions_in_blocks(a: Count, b: Count) = "Positions {a} and {b} were ridden one after the other. A drift of the wind, the temperature or the power meter looks like a difference between them. Mix the order, such as A, B, B, A.";
+    difference_keeps_errors(a: Count, b: Count, area: Area) = "What the whole test has in common does not cancel between positions {a} and {b}: it moves their difference by {area}, more than its own scatter. Ride both at the same speeds on the same road.";
     outlying_lap(watts: Power) = "This lap lies {watts} off the others, more than chance explains. It counts all the same; leave it out if you know a reason.";
+    lap_ends_elsewhere(height: Height) = "This lap counts as one that comes back, but its recorded heights differ by {height} between both ends. Mark it as one that does not, or check the heights.";
+    lap_leads_away(share: Share) = "This lap counts as one that comes back, but by its bearings {share} of its way leads in one direction. Mark it as one that does not, or check where it begins and ends.";
+    recorded_altitude_differs(recorded: Height, altitude: Height, share: Share) = "The recording lies at {recorded} above the sea, but the air is taken at {altitude}. That moves its density, and every drag area, by {share}. Give the altitude, or a pressure measured on the spot.";
+    recording_twice(recording: Count, first: Count) = "Recording {recording} is the same as recording {first}. Laps of both would count twice.";
+    film_without_laps(position: Count) = "Position {position} was filmed, but no lap or run in it counts, so the film says nothing here.";
     lap_braked(lap: Count, time: Clock) = "Lap {lap} is left out: it holds {time} of braking.";
     lap_stopped(lap: Count, time: Clock) = "Lap {lap} is left out: the rider stood for {time}.";
     lap_dropout(lap: Count, time: Clock) = "Lap {lap} is left out: power or speed is missing, or cannot be, for {time}.";
     wind_needs_bearings() = "The wind is left out of laps whose recording does not say which way the rider headed.";
+    run_wind_needs_bearing() = "The wind is left out of runs that give neither their own wind nor which way the road leads.";
     wind_not_told() = "These laps do not tell the wind, so it is left out. Ride the same road both ways, each way as a lap of its own.";
     ignored_wind_matters(share: Share, wind: Speed) = "The wind is left out. On this loop a wind of {wind} can move the drag area by {share}: give its speed and direction.";
+    calm_not_measured(share: Share, wind: Wind) = "Calm air is assumed. On these laps a wind of {wind} can move the drag area by {share}: measure its speed and direction at the roadside, or say that it was calm there.";
     heights_unknown() = "The heights of the road are not recorded, so laps that do not close are taken as level.";
     more_runs_than(most: Count) = "So small a difference takes more than {most} runs.";
 

@@ -10,16 +10,16 @@ use super::rig::Rig;
 /// By how much an input is moved, in its standard deviations, where its effect is followed along the tangent.
 pub const TANGENT: f64 = 0.01;
 
-/// By what share of itself the drag area in the first place of the estimate, `cda_m2`, is larger with another rig. `None`
-/// where there is no estimate.
-pub fn cda_share(
+/// The drag area in every place of the estimate with another rig, m². `None` where there is no estimate.
+pub fn cda_m2(
     observations: &[Observation],
     rolling: Rolling,
     axes: &[[f64; 2]],
-    cda_m2: f64,
     other: &Rig,
-) -> Option<f64> {
+) -> Option<Vec<f64>> {
     let found = estimate(observations, other, rolling, axes).ok()?;
-    let share = found.cda_m2(0).value / cda_m2 - 1.0;
-    share.is_finite().then_some(share)
+    let areas: Vec<f64> = (0..found.positions.len())
+        .map(|place| found.cda_m2(place).value)
+        .collect();
+    areas.iter().all(|area| area.is_finite()).then_some(areas)
 }

@@ -1,22 +1,24 @@
 //! Drag area of every position, with rolling resistance and a steady wind where they are asked for, by one weighted least
 //! squares over laps, steady runs and coast-downs.
 //!
-//! Every row's error is taken to be the same share of the energy that went in, which is how a meter's drift from lap to lap and
-//! the scatter of pedalling behave; of runs one way it grows a little with what the wind can do. Intervals are Student's t
-//! with the degrees of freedom that the residuals have.
+//! The error of a row is taken as a share of the energy that went in, the same for all rows: so behave a meter's drift from lap to
+//! lap and the scatter of pedalling. A run one way has a little more, by what the wind can do. Intervals are Student's t with the
+//! degrees of freedom that the residuals have; positions that clearly scatter unlike each other have their own variances
+//! (`scatter`).
 
 use super::coast_down::Coasting;
-use super::lap::Sums;
+use super::lap::{Sums, sign};
 use super::rig::Rig;
+use super::scatter::{FittedRow, Scatter, unlike, variance_of};
 use crate::inputs::quantity::chance_positive;
-use crate::numerics::distributions::noncentral_t_share;
-use crate::numerics::least_squares::{Fit, NoFit, Row, least_squares, student_t};
+use crate::numerics::distributions::{student_t_of, student_t_share};
+use crate::numerics::least_squares::{Fit, NoFit, Row, least_squares};
 
-/// Where the search begins: the equations are nearly linear, so that it does not matter.
+/// Where the search begins. The equations are nearly linear, so any usual drag area and coefficient will do.
 const START_CDA_M2: f64 = 0.25;
 const START_ROLLING: f64 = 0.004;
-/// A lap repeats no better than to this share of its energy, whatever a few laps say: a power meter of good precision (54 meters
-/// had 1.2 ± 0.9 %, maier-2017), averaged over a lap; assumed.
+/// The least scatter of a lap, as a share of its energy, even where a few laps happen to agree better. Assumed: power meters repeat to
+/// 1.2 ± 0.9 % (54 meters, maier-2017), and a mean over a lap is somewhat better.
 const LEAST_SCATTER: f64 = 0.005;
 /// Crr is told from CdA where one standard deviation of every CdA stays below this share of it; assumed.
 const TOLD_APART: f64 = 0.03;
@@ -78,7 +80,8 @@ impl CoastDown {
     /// What would be read with these coefficients.
     fn predicted(&self, rig: &Rig, cda_m2: f64, rolling: f64) -> f64 {
         let m = &rig.machine;
-        let grade = self.grade + rig.grade_missed;
+        let grade = self.grade + rig.grade_missed * sign(self.grade);
+        let head_m_s = self.head_m_s + rig.head_added_m_s * sign(self.head_m_s);
         let bearings_n =
             m.bearing_drag_n + m.bearing_drag_n_s_per_m * 0.5 * (self.from_m_s + self.to_m_s);
         let coasting = Coasting {
@@ -86,11 +89,11 @@ impl CoastDown {
             constant_n: rig.weight_n() * (rolling + grade / grade.hypot(1.0)) + bearings_n,
             quadratic_kg_m: 0.5 * rig.density_kg_m3 * cda_m2,
         };
-        let [from, to] = [self.from_m_s, self.to_m_s].map(|v| v * rig.speed_scale + self.head_m_s);
+        let [from, to] = [self.from_m_s, self.to_m_s].map(|v| v * rig.speed_scale + head_m_s);
         let time_s = coasting.time_s(from, to);
         match self.read {
             CoastDownRead::Time(_) => time_s,
-            CoastDownRead::Distance(_) => coasting.distance_m(from, to) - self.head_m_s * time_s,
+            CoastDownRead::Distance(_) => coasting.distance_m(from, to) - head_m_s * time_s,
         }
     }
 
@@ -105,7 +108,7 @@ impl CoastDown {
     fn row(&self, rig: &Rig, cda_m2: f64, rolling: f64) -> (f64, [f64; 2]) {
         let share =
             |cda_m2: f64, rolling: f64| 1.0 - self.predicted(rig, cda_m2, rolling) / self.read();
-        // Halves of the digits are left to a central difference of this step.
+        // With these steps a central difference keeps about ten of sixteen digits.
         const STEPS: [f64; 2] = [1e-6, 1e-8];
         let by = |cda: f64, crr: f64| {
             (share(cda_m2 + cda, rolling + crr) - share(cda_m2 - cda, rolling - crr))
@@ -132,8 +135,9 @@ pub struct Interval {
 }
 
 impl Interval {
-    fn new(value: f64, unit_variance: f64, variance: f64, degrees: usize) -> Self {
-        if degrees == 0 {
+    fn new(value: f64, scatter: Scatter) -> Self {
+        let degrees = scatter.degrees;
+        if degrees <= 0.0 {
             return Self {
                 value,
                 sd: None,
@@ -141,27 +145,23 @@ impl Interval {
                 chance_positive: None,
             };
         }
-        let sd = (variance * unit_variance).sqrt();
-        let reach = student_t(0.95, degrees) * sd;
+        let sd = scatter.variance.sqrt();
+        let reach = student_t_of(0.95, degrees) * sd;
         Self {
             value,
             sd: Some(sd),
             range_95: Some((value - reach, value + reach)),
-            chance_positive: Some(chance_positive(value, sd, |t| {
-                noncentral_t_share(t, degrees as u32, 0.0)
-            })),
+            chance_positive: Some(chance_positive(value, sd, |t| student_t_share(t, degrees))),
         }
     }
 
     /// A parameter of a fit.
     pub(super) fn of(fit: &Fit, i: usize) -> Self {
-        let variance = fit.unit_covariance(i, i);
-        Self::new(
-            fit.parameters[i],
-            variance,
-            fit.residual_variance(),
-            fit.degrees_of_freedom(),
-        )
+        let scatter = Scatter {
+            variance: fit.residual_variance() * fit.unit_covariance(i, i),
+            degrees: fit.degrees_of_freedom() as f64,
+        };
+        Self::new(fit.parameters[i], scatter)
     }
 }
 
@@ -191,6 +191,9 @@ pub struct Estimate {
     held: f64,
     axes: Vec<[f64; 2]>,
     fit: Fit,
+    rows: Vec<FittedRow>,
+    /// Of each place, where they scatter unlike each other.
+    unlike: Option<Vec<Scatter>>,
 }
 
 struct Problem<'a> {
@@ -253,6 +256,18 @@ impl Problem<'_> {
         }
     }
 
+    /// A row at the parameters of a fit.
+    fn fitted(&self, fit: &Fit, i: usize) -> FittedRow {
+        let mut slopes = vec![0.0; fit.parameters.len()];
+        let share = self.row(&fit.parameters, i, &mut slopes);
+        FittedRow {
+            place: self.places[i],
+            leverage: fit.unit_variance(&slopes).min(1.0),
+            share,
+            slopes,
+        }
+    }
+
     /// A share of the energy of a row, in W.
     fn watts(&self, i: usize, b: &[f64]) -> f64 {
         match &self.observations[i].seen {
@@ -310,11 +325,26 @@ pub fn estimate(
     start.extend(axes.iter().map(|_| 0.0));
     let row: &Row<'_> = &|b, i, slopes| problem.row(b, i, slopes);
     let fit = least_squares(&start, observations.len(), row)?;
-    let residuals = (0..observations.len())
-        .map(|i| residual(&problem, &fit, i))
+    let rows: Vec<FittedRow> = (0..observations.len())
+        .map(|i| problem.fitted(&fit, i))
+        .collect();
+    let unlike = unlike(&rows, &fit, positions.len());
+    let pooled = Scatter {
+        variance: fit.residual_variance(),
+        degrees: fit.degrees_of_freedom() as f64,
+    };
+    let residuals = rows
+        .iter()
+        .enumerate()
+        .map(|(i, row)| {
+            let about = unlike.as_ref().map_or(pooled, |own| own[row.place]);
+            residual(row, about, &fit, problem.watts(i, &fit.parameters))
+        })
         .collect();
     Ok(Estimate {
         residuals,
+        unlike,
+        rows,
         rolling,
         held: rig.machine.rolling_coefficient,
         axes: axes.to_vec(),
@@ -324,31 +354,29 @@ pub fn estimate(
 }
 
 /// One row's residual, its leverage and its place among the others: externally studentised, `t = r/(s₍ᵢ₎√(1 − h))` with the
-/// variance that the other rows have, against Bonferroni's bound for all rows.
+/// variance that the other rows have (those of its position, where positions scatter unlike each other), against Bonferroni's bound
+/// for all rows.
 ///
 /// Source: Cook and Weisberg 1982, Residuals and Influence in Regression, section 2.2 (from memory).
-fn residual(problem: &Problem<'_>, fit: &Fit, i: usize) -> Residual {
-    let b = &fit.parameters;
-    let place = problem.places[i];
-    let mut slopes = vec![0.0; b.len()];
-    let share = problem.row(b, i, &mut slopes);
-    let leverage = fit.unit_variance(&slopes).min(1.0);
-    let (rows, free) = (fit.rows, fit.degrees_of_freedom());
+fn residual(row: &FittedRow, about: Scatter, fit: &Fit, watts: f64) -> Residual {
+    let (share, leverage, rows) = (row.share, row.leverage, fit.rows);
+    let own_cda_m2 = Some(fit.parameters[row.place] - share / row.slopes[row.place]);
+    let free = about.degrees;
     // A row that alone decides an unknown has no residual.
     const ALONE: f64 = 1e-9;
     let rest = 1.0 - leverage;
-    let studentised = (free >= 2 && rest > ALONE)
+    let studentised = (free >= 2.0 && rest > ALONE)
         .then(|| {
-            let others = (fit.sum_of_squares - share * share / rest).max(0.0) / (free - 1) as f64;
+            let others = (free * about.variance - share * share / rest).max(0.0) / (free - 1.0);
             -share / (others * rest).sqrt()
         })
         .filter(|t| t.is_finite());
-    let bound = || student_t(1.0 - FALSE_ALARM / rows as f64, free - 1);
+    let bound = || student_t_of(1.0 - FALSE_ALARM / rows as f64, free - 1.0);
     // Residuals of rounding are no fault.
     let noticeable = share.abs() > 1e-9;
     Residual {
-        residual_w: -share * problem.watts(i, b),
-        own_cda_m2: Some(b[place] - share / slopes[place]).filter(|cda_m2| cda_m2.is_finite()),
+        residual_w: -share * watts,
+        own_cda_m2: own_cda_m2.filter(|cda_m2| cda_m2.is_finite()),
         leverage,
         studentised,
         outlier: noticeable && studentised.is_some_and(|t| t.abs() > bound()),
@@ -378,10 +406,25 @@ impl Estimate {
         gradient[less] = -1.0;
         Interval::new(
             self.fit.parameters[place] - self.fit.parameters[less],
-            self.fit.unit_variance(&gradient),
-            self.fit.residual_variance(),
-            self.degrees_of_freedom(),
+            self.scatter_of(&gradient),
         )
+    }
+
+    /// One standard deviation of a row in each place, as a share of its energy, where positions scatter unlike each other.
+    pub fn unlike_scatter_shares(&self) -> Option<Vec<f64>> {
+        let scatters = self.unlike.as_ref()?;
+        Some(scatters.iter().map(|own| own.variance.sqrt()).collect())
+    }
+
+    /// Variance and degrees of freedom of a figure with this gradient.
+    fn scatter_of(&self, gradient: &[f64]) -> Scatter {
+        match &self.unlike {
+            Some(scatters) => variance_of(gradient, &self.rows, &self.fit, scatters),
+            None => Scatter {
+                variance: self.fit.residual_variance() * self.fit.unit_variance(gradient),
+                degrees: self.fit.degrees_of_freedom() as f64,
+            },
+        }
     }
 
     /// Crr where it was estimated.
@@ -407,17 +450,21 @@ impl Estimate {
     /// Whether the rows tell CdA from what was fitted beside it: every drag area is positive, and known to 3 % of itself at one
     /// standard deviation, for the scatter that there is or half a per cent of a lap's energy, whichever is more.
     pub fn is_told(&self) -> bool {
-        let variance = self
-            .fit
-            .residual_variance()
-            .max(LEAST_SCATTER * LEAST_SCATTER);
         (0..self.positions.len()).all(|i| {
-            let sd = (variance * self.fit.unit_covariance(i, i)).sqrt();
-            sd < TOLD_APART * self.fit.parameters[i]
+            let least = LEAST_SCATTER * LEAST_SCATTER * self.fit.unit_covariance(i, i);
+            let variance = self.scatter_of(&self.gradient(i)).variance.max(least);
+            variance.sqrt() < TOLD_APART * self.fit.parameters[i]
         })
     }
 
     fn parameter(&self, i: usize) -> Interval {
-        Interval::of(&self.fit, i)
+        Interval::new(self.fit.parameters[i], self.scatter_of(&self.gradient(i)))
+    }
+
+    /// That of one parameter by itself.
+    fn gradient(&self, i: usize) -> Vec<f64> {
+        let mut gradient = vec![0.0; self.fit.parameters.len()];
+        gradient[i] = 1.0;
+        gradient
     }
 }

@@ -32,6 +32,13 @@ pub struct Sums {
     pub air_by_scale: f64,
     /// How much of `∫v² dt` leads one way, m²/s: all of a run, nothing of a loop. An error of the wind counts by it.
     pub one_way_sum: f64,
+    /// What a head wind of which nobody knows the direction adds to the air's sum, m²/s for each m/s: negative where the rider
+    /// gave a tail wind, since such a wind is too weak where a head wind is. 0 where the heading is known, and around a loop.
+    pub air_by_head: f64,
+    /// Over how many metres the rise was typed in or taken as level, so that a grade may have been missed: negative downhill.
+    pub unsurveyed_m: f64,
+    /// Whether it was ridden in a wind of its own, whose error is not that of the others' wind.
+    pub own_wind: bool,
     /// What a little more wind adds to it.
     pub wind: WindSums,
 }
@@ -47,6 +54,8 @@ pub struct WindSums {
     pub second: [f64; 3],
     /// The wind that the air's sum holds already: from north and from east, m/s.
     pub held: [f64; 2],
+    /// `∫v u dt`, m: how far north and how far east it leads, by the headings.
+    pub led_m: [f64; 2],
 }
 
 impl Sums {
@@ -63,6 +72,9 @@ impl Sums {
             air_sum: through.abs() * through * speed_m_s,
             one_way_sum: speed_m_s * speed_m_s,
             air_by_scale: (2.0 * through.abs() * speed_m_s + through.abs() * through) * speed_m_s,
+            air_by_head: 2.0 * through.abs() * speed_m_s * sign(head_m_s),
+            unsurveyed_m: speed_m_s * sign(grade),
+            own_wind: false,
             wind: WindSums::default(),
         }
     }
@@ -70,7 +82,40 @@ impl Sums {
     /// The same steady second with a heading, by which a wind can be fitted.
     pub fn heading(mut self, heading: Heading) -> Self {
         self.wind.add(self.distance_m, heading, 1.0);
+        self.air_by_head = 0.0;
         self
+    }
+
+    /// A steady second as [`steady`](Self::steady) has it, in a wind that meets the rider as this heading has it.
+    pub fn steady_in(
+        wind: Wind,
+        heading: Heading,
+        speed_m_s: f64,
+        power_w: f64,
+        grade: f64,
+    ) -> Self {
+        let mut sums = Self {
+            air_sum: 0.0,
+            air_by_scale: 0.0,
+            ..Self::steady(speed_m_s, power_w, 0.0, grade).heading(heading)
+        };
+        sums.add_air(speed_m_s, wind, heading, 1.0);
+        sums.wind.held = [wind.from_north_m_s, wind.from_east_m_s];
+        sums
+    }
+
+    /// What a head wind adds to the air's sum where no heading is known, m³/s²: `Va(v+h) v` with more of h.
+    pub fn air_sum_added(&self, head_m_s: f64) -> f64 {
+        match self.air_by_head == 0.0 {
+            true => 0.0,
+            false => head_m_s * self.air_by_head + head_m_s * head_m_s * self.distance_m,
+        }
+    }
+
+    /// How much of the way leads anywhere, by the headings: 1 straight ahead, 0 back to the start; `None` without headings.
+    pub fn led_share(&self) -> Option<f64> {
+        let led_m = self.wind.led_m[0].hypot(self.wind.led_m[1]);
+        (self.has_headings() && self.distance_m > 0.0).then(|| led_m / self.distance_m)
     }
 
     /// The air's sum in more wind than it was reduced in: what is added from north and from east, m/s.
@@ -109,6 +154,8 @@ impl WindSums {
 
     fn add(&mut self, speed_m_s: f64, u: Heading, seconds: f64) {
         let (s1, s2) = (speed_m_s * seconds, speed_m_s * speed_m_s * seconds);
+        self.led_m[0] += s1 * u.north;
+        self.led_m[1] += s1 * u.east;
         self.first[0] += s2 * u.north;
         self.first[1] += s2 * u.east;
         self.second[0] += s1 * u.north * u.north;
@@ -128,6 +175,17 @@ pub struct Lap {
     pub stopped_s: f64,
     /// How long power or speed was missing, s.
     pub dropout_s: f64,
+    /// Recorded heights; `None` where there are none.
+    pub heights: Option<Heights>,
+}
+
+/// What a lap's recorded heights say.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+pub struct Heights {
+    /// Mean over the time, m.
+    pub mean_m: f64,
+    /// The end above the beginning, m.
+    pub rise_m: f64,
 }
 
 impl Lap {
@@ -141,6 +199,7 @@ impl Lap {
         let first = times.partition_point(|&t| t <= from_s).saturating_sub(1);
         let start = recording.at(first, from_s);
         let mut a = start;
+        let mut height_sum = 0.0;
         for i in first..times.len().saturating_sub(1) {
             if times[i] >= to_s {
                 break;
@@ -150,6 +209,7 @@ impl Lap {
             if seconds > 0.0 {
                 for moment in [&a, &b] {
                     lap.sums.add(moment, wind, 0.5 * seconds);
+                    height_sum += 0.5 * seconds * moment.elevation_m;
                 }
                 match recording.unusable[i] {
                     Some(Cause::Braking) => lap.braking_s += seconds,
@@ -169,8 +229,21 @@ impl Lap {
         if recording.has_headings() {
             lap.sums.wind.held = [wind.from_north_m_s, wind.from_east_m_s];
         }
+        let rise_m = a.elevation_m - start.elevation_m;
+        lap.heights = recording.has_heights().then(|| Heights {
+            mean_m: height_sum / lap.sums.duration_s,
+            rise_m,
+        });
         if !closed {
-            lap.sums.rise_m = a.elevation_m - start.elevation_m;
+            lap.sums.rise_m = rise_m;
+            lap.sums.air_by_head = match recording.has_headings() {
+                true => 0.0,
+                false => 2.0 * lap.sums.square_sum,
+            };
+            lap.sums.unsurveyed_m = match recording.has_heights() {
+                true => 0.0,
+                false => lap.sums.distance_m,
+            };
         }
         lap
     }
@@ -246,6 +319,12 @@ impl Sums {
             self.air_by_scale += 3.0 * v * v * v * seconds;
             return;
         };
+        self.add_air(v, wind, heading, seconds);
+        self.wind.add(v, heading, seconds);
+    }
+
+    /// Adds to the air's sum, and to its slope, what a speed makes of a wind.
+    fn add_air(&mut self, v: f64, wind: Wind, heading: Heading, seconds: f64) {
         let road_wind = wind.along(heading);
         let through = v + road_wind.head_m_s;
         let apparent = through.hypot(road_wind.cross_m_s);
@@ -257,6 +336,10 @@ impl Sums {
             0.0
         };
         self.air_by_scale += slope * v * seconds;
-        self.wind.add(v, heading, seconds);
     }
+}
+
+/// −1 for what is negative, else 1.
+pub(super) fn sign(number: f64) -> f64 {
+    if number < 0.0 { -1.0 } else { 1.0 }
 }

@@ -11,13 +11,19 @@ pub const LEAST_LAPS: usize = 4;
 const BETWEEN_THIRDS: f64 = 2.0 / 3.0;
 
 /// The drag area in the last third of a position's laps less that in the first, m²: the slope of a weighted straight line through
-/// the drag areas of its laps in the order in which they were ridden, Crr as it is. `None` with fewer than [`LEAST_LAPS`].
-pub fn measured_rise(laps: &[Observation], rig: &Rig, rolling: f64) -> Option<Interval> {
+/// the drag areas of its laps in the order in which they were ridden. Crr and the wind that is added to that of the laps are those of
+/// the estimate. `None` with fewer than [`LEAST_LAPS`].
+pub fn measured_rise(
+    laps: &[Observation],
+    rig: &Rig,
+    rolling: f64,
+    wind: [f64; 2],
+) -> Option<Interval> {
     let points: Vec<(f64, f64)> = laps
         .iter()
         .filter_map(|lap| match &lap.seen {
             Seen::Stretch(sums) => {
-                let equation = rig.equation(sums, [0.0; 2]);
+                let equation = rig.equation(sums, wind);
                 let cda_m2 = (equation.loss_j - rolling * equation.rolling) / equation.air;
                 Some((cda_m2, equation.scale_j / equation.air))
             }

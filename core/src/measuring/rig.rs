@@ -14,10 +14,14 @@ pub struct Rig {
     pub power_scale: f64,
     /// What recorded speeds are multiplied by: 1 unless an error is tried.
     pub speed_scale: f64,
-    /// What is added to the grade of every road: 0 unless an error is tried.
+    /// What is added to the grade of every road whose rise was not recorded: 0 unless an error is tried.
     pub grade_missed: f64,
-    /// What is added to the wind: from north and from east, m/s; 0 unless an error is tried.
+    /// What is added to the wind that stretches share: from north and from east, m/s; 0 unless an error is tried.
     pub wind_added: [f64; 2],
+    /// What is added to the winds of stretches that have their own.
+    pub own_wind_added: [f64; 2],
+    /// What is added to the head wind of stretches without a heading, m/s.
+    pub head_added_m_s: f64,
 }
 
 /// `loss = CdA · air + Crr · rolling`, all in joules.
@@ -52,6 +56,8 @@ impl Rig {
             speed_scale: 1.0,
             grade_missed: 0.0,
             wind_added: [0.0; 2],
+            own_wind_added: [0.0; 2],
+            head_added_m_s: 0.0,
         }
     }
 
@@ -67,11 +73,13 @@ impl Rig {
         let distance_m = sums.distance_m * scale;
         let pedalled_j = m.drivetrain_efficiency * self.power_scale * sums.work_j;
         let gained_j = m.effective_mass_kg() * sums.half_square_gained * scale * scale;
-        let climbed_j = self.weight_n() * (sums.rise_m + self.grade_missed * distance_m);
+        let climbed_j =
+            self.weight_n() * (sums.rise_m + self.grade_missed * scale * sums.unsurveyed_m);
         let bearings_j = m.bearing_drag_n * distance_m
             + m.bearing_drag_n_s_per_m * sums.square_sum * scale * scale;
-        let wind: [f64; 2] = std::array::from_fn(|i| wind[i] + self.wind_added[i]);
-        let air_sum = sums.air_sum_with(wind) + (scale - 1.0) * sums.air_by_scale;
+        let air_sum = sums.air_sum_with(self.wind_on(sums, wind))
+            + sums.air_sum_added(self.head_added_m_s)
+            + (scale - 1.0) * sums.air_by_scale;
         let air = 0.5 * self.density_kg_m3 * air_sum;
         let input_j = pedalled_j.max(0.0) + (-gained_j).max(0.0) + (-climbed_j).max(0.0);
         // ½ρ CdA · 2 w ∫v² dt.
@@ -86,8 +94,16 @@ impl Rig {
 
     /// How the air's factor changes with each component of the wind, J/m² for each m/s.
     pub fn air_slopes(&self, sums: &Sums, wind: [f64; 2]) -> [f64; 2] {
-        let wind: [f64; 2] = std::array::from_fn(|i| wind[i] + self.wind_added[i]);
-        sums.air_sum_slopes(wind)
+        sums.air_sum_slopes(self.wind_on(sums, wind))
             .map(|slope| 0.5 * self.density_kg_m3 * slope)
+    }
+
+    /// A wind with the error that is tried.
+    fn wind_on(&self, sums: &Sums, wind: [f64; 2]) -> [f64; 2] {
+        let added = match sums.own_wind {
+            true => self.own_wind_added,
+            false => self.wind_added,
+        };
+        std::array::from_fn(|i| wind[i] + added[i])
     }
 }

@@ -50,7 +50,7 @@ fn main() {
         PositionCost, LowerBars, PublishedCost, Worth, CountedEvent, CountedDraws);
     print_types!(config: columns::Samples, columns::Columns);
     print_question!("drag-test", drag_test: With, RecordingForm, LapForm, RunForm, CoastDownForm, RollingForm, WindForm, RulesForm, FilmForm, PlanForm,
-        Answer, Columns, KeptDrag, ThisTest, TestFigure, PositionDrag, RollingAnswer, DragDifference, OtherRolling, RowKind, RowLeftOut, TestRow, CommonError, TestWind,
+        Answer, Columns, KeptDrag, ThisTest, TestFigure, PositionDrag, RollingAnswer, DifferenceError, DragDifference, OtherRolling, RowKind, RowLeftOut, TestRow, CommonError, TestWind,
         RiseKnown, LateRise, PlanAnswer);
 }
 

@@ -134,20 +134,42 @@ export default {
   laps_do_not_fit: "Zu diesen Runden passt keine Luftwiderstandsfläche: Prüfe Masse, Leistung und Tempo.",
   rolling_not_told:
     "Die Runden sind im Tempo zu ähnlich, oder es sind zu wenige, um Luftwiderstand und Rollwiderstand zu trennen. Der Rollwiderstand bleibt bei {rolling}. Um beide zu messen, fahr in einer Position gleich viele langsame und schnelle Runden, etwa mit {slow} und {fast}.",
+  rolling_impossible:
+    "Diese Runden verlangen einen Rollwiderstandsbeiwert von {rolling}, Reifen haben aber {low} bis {high}. Er bleibt bei {held}. Such nach einem Wind, der fehlt, nach falschen Höhen oder einer falschen Masse.",
   no_spare_laps:
     "Es gibt nicht mehr Runden als Unbekannte, also sagt nichts, wie sicher das Ergebnis ist. Fahr mehr Runden.",
   laps_scatter:
     "Die Runden streuen um {share} ihrer Leistung; ein sorgfältiger Test bleibt unter {usual}. Such nach Wind, Verkehr, einem wandernden Leistungsmesser oder falschen Höhen, bevor du dem traust.",
+  positions_scatter_unlike:
+    "Die Positionen wiederholen sich nicht gleich gut: Eine Runde streut in der einen um {least} ihrer Leistung, in einer anderen um {most}. Jeder Bereich richtet sich nach den eigenen Runden. Such, was anders war, etwa Verkehr oder eine Position, die nicht gehalten wurde.",
+  positions_in_blocks:
+    "Die Positionen {a} und {b} wurden nacheinander gefahren. Ändern sich dabei Wind, Temperatur oder Leistungsmesser, sieht das wie ein Unterschied der Positionen aus. Wechsle ab, etwa A, B, B, A.",
+  difference_keeps_errors:
+    "Was dem ganzen Test gemeinsam ist, hebt sich zwischen den Positionen {a} und {b} nicht auf: Es verschiebt ihren Unterschied um {area}, mehr als seine eigene Streuung. Fahr beide gleich schnell auf derselben Straße.",
   outlying_lap:
     "Diese Runde liegt {watts} neben den anderen, mehr als der Zufall erklärt. Sie zählt trotzdem; lass sie weg, wenn du einen Grund kennst.",
+  lap_ends_elsewhere:
+    "Diese Runde gilt als geschlossen, aber Anfang und Ende liegen nach der Aufzeichnung {height} verschieden hoch. Kennzeichne sie als offen, oder prüfe die Höhen.",
+  lap_leads_away:
+    "Diese Runde gilt als geschlossen, aber nach ihren Richtungen führt {share} ihres Weges von dort weg, wo sie beginnt. Kennzeichne sie als offen, oder prüfe, wo sie beginnt und endet.",
+  recorded_altitude_differs:
+    "Die Aufzeichnung liegt {recorded} über dem Meer, die Luft gilt aber für {altitude}. Das ändert ihre Dichte und jede Luftwiderstandsfläche um {share}. Gib die Höhe an, oder einen vor Ort gemessenen Luftdruck.",
+  recording_twice:
+    "Aufzeichnung {recording} ist die gleiche wie Aufzeichnung {first}. Runden aus beiden würden doppelt zählen.",
+  film_without_laps:
+    "Position {position} wurde gefilmt, aber keine Runde oder Fahrt in ihr zählt; also sagt der Film hier nichts.",
   lap_braked: "Runde {lap} zählt nicht: Darin wird {time} gebremst.",
   lap_stopped: "Runde {lap} zählt nicht: Darin steht das Rad {time}.",
   lap_dropout: "Runde {lap} zählt nicht: Leistung oder Tempo fehlen {time} lang oder können nicht stimmen.",
   wind_needs_bearings: "Der Wind bleibt in Runden außer Acht, deren Aufzeichnung nicht sagt, wohin gefahren wurde.",
+  run_wind_needs_bearing:
+    "Der Wind bleibt bei Fahrten außer Acht, die weder ihren eigenen Wind angeben noch, wohin die Straße führt.",
   wind_not_told:
     "Diese Runden sagen nichts über den Wind, also bleibt er außer Acht. Fahr dieselbe Straße in beide Richtungen, jede Richtung als eigene Runde.",
   ignored_wind_matters:
     "Der Wind bleibt außer Acht. Auf dieser Runde kann ein Wind von {wind} die Luftwiderstandsfläche um {share} verschieben: Gib seine Stärke und Richtung an.",
+  calm_not_measured:
+    "Es gilt Windstille. Auf diesen Runden kann ein Wind von {wind} die Luftwiderstandsfläche um {share} verschieben: Miss Stärke und Richtung an der Straße, oder sag, dass es dort windstill war.",
   heights_unknown:
     "Die Höhen der Straße sind nicht aufgezeichnet, also gelten Runden, die sich nicht schließen, als eben.",
   more_runs_than: "Ein so kleiner Unterschied braucht mehr als {most} Fahrten.",

@@ -17,15 +17,17 @@ export default {
   too_deep: "Die Datei ist in Zeile {line} tiefer als {most} Ebenen geschachtelt; das ist keine Aufzeichnung.",
   too_long_piece:
     "Ein einzelnes Stück der Datei ab Zeile {line} ist länger als ein Megabyte. Das hat keine Aufzeichnung.",
-  no_records: "Die Datei ist in Ordnung, soweit sie gelesen wurde, enthält aber keine Messpunkte.",
+  no_records: "Die Datei ließ sich lesen, enthält aber keine Messpunkte.",
   cut_before_records: "Die Datei bricht bei Byte {byte} ab oder ist dort beschädigt; davor steht kein Messpunkt.",
   no_known_columns: "In den ersten Zeilen sind keine zwei bekannten Spalten genannt, zum Beispiel {known}.",
-  no_times: "Die Punkte haben keine Zeiten; Tempo und Dauer sind darum nicht bekannt.",
+  no_times: "Die meisten Punkte haben keine Zeit; Tempo und Dauer sind darum nicht bekannt.",
   no_power: "Die Aufzeichnung hat keine Leistung.",
   no_elevation: "Die Aufzeichnung hat keine Höhe.",
   no_positions: "Die Aufzeichnung hat keine Orte; die Fahrtrichtung ist darum nicht bekannt.",
   power_missing: "Messpunkte ohne Leistung bleiben leer und zählen nicht als null: {count}.",
-  no_distance: "Die Aufzeichnung hat weder Strecke noch Orte noch Tempo.",
+  no_distance:
+    "Die Aufzeichnung hat weder Strecke noch Orte noch Tempo; wie weit du gefahren bist, sagt sie also nicht.",
+  beyond_a_ride: "Werte, die es auf keiner Fahrt geben kann, wurden ausgelassen: {count}.",
   unreadable: "Werte, die sich nicht lesen lassen, wurden ausgelassen: {count}, der erste in Zeile {line}.",
   uneven_lines: "Es gibt Zeilen mit mehr oder weniger Werten als Überschriften: {count}, die erste ist Zeile {line}.",
   cut: "Die Datei bricht bei Byte {byte} ab oder ist dort beschädigt. Die Messpunkte davor wurden gelesen: {records}.",
@@ -47,6 +49,8 @@ export default {
   parts_left_out: "Die Spur hat mehrere Teile: {count}. Dazwischen liegen {distance} Luftlinie, die nicht zählen.",
   from_route: "Die Datei enthält eine Route, keine Fahrt: Ihre Punkte sagen, wohin sie führt.",
   power_by_name: "Die Leistung stammt aus einem Feld, das ein zusätzlicher Sensor oder ein Programm beschreibt.",
+  clock_in_minutes:
+    "Die Zeiten haben zwei Teile. Sie wurden als Minuten und Sekunden gelesen, weil fast jeder Punkt eine eigene Zeit hat.",
   speed_as_km_h:
     "Die Überschrift sagt nichts über die Einheit des Tempos. Es wurde als km/h gelesen, weil es für m/s zu hoch ist.",
   distance_as_km:
@@ -54,6 +58,8 @@ export default {
   no_worker:
     "Dieser Browser lässt die Seite nebenher keine Dateien lesen; Aufzeichnungen lassen sich hier nicht öffnen.",
   took_too_long: "Das Lesen der Datei dauerte zu lange und wurde abgebrochen. Sonst ging nichts verloren.",
+  reader_crashed:
+    "Die Seite ist beim Lesen dieser Datei gescheitert; das ist ein Fehler der Seite. Sonst ging nichts verloren; dieselbe Fahrt in einem anderen Dateityp lässt sich vielleicht öffnen.",
   reader_missing:
     "Der Teil der Seite, der Aufzeichnungen liest, konnte nicht geladen werden. Prüfe die Verbindung und öffne die Datei noch einmal.",
 };

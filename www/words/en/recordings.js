@@ -16,15 +16,16 @@ export default /** @type {const} */ ({
   too_deep: "The file nests deeper than {most} levels at line {line}, which no recording does.",
   too_long_piece:
     "A single piece of the file, which begins at line {line}, is longer than one megabyte. No recording has that.",
-  no_records: "The file is in order as far as it was read, but it holds no recorded points.",
+  no_records: "The file could be read, but it holds no recorded points.",
   cut_before_records: "The file breaks off or is damaged at byte {byte}, before any recorded point.",
   no_known_columns: "No line among the first names at least two known columns, such as {known}.",
-  no_times: "The points have no times, so speeds and times are not known.",
+  no_times: "Most points have no time, so speeds and durations are not known.",
   no_power: "The recording has no power.",
   no_elevation: "The recording has no elevation.",
   no_positions: "The recording has no positions, so directions are not known.",
   power_missing: "Records without a power are left empty, not taken as zero: {count}.",
-  no_distance: "The recording has neither distances nor positions nor speeds.",
+  no_distance: "The recording has no distances, positions or speeds, so it does not say how far you rode.",
+  beyond_a_ride: "Values that no ride can have were left out: {count}.",
   unreadable: "Values that cannot be read were left out: {count}, the first at line {line}.",
   uneven_lines: "Lines that have more or fewer values than there are headings: {count}, the first at line {line}.",
   cut: "The file breaks off or is damaged at byte {byte}. The {records} records before it were read.",
@@ -47,10 +48,14 @@ export default /** @type {const} */ ({
     "The track has several parts: {count}. Between them lie {distance} in straight lines, which are not counted.",
   from_route: "The file holds a route, not a ride: its points are where it leads.",
   power_by_name: "Power was taken from a field that an added sensor or program describes.",
+  clock_in_minutes:
+    "The times have two parts. They were read as minutes and seconds, since nearly every point has a time of its own.",
   speed_as_km_h: "The heading does not say the unit of speed. It was taken as km/h, since it is too high for m/s.",
   distance_as_km: "The heading does not say the unit of distance. It was taken as km, since it is too low for metres.",
   no_worker: "This browser does not let the page read files beside it, so recordings cannot be opened here.",
   took_too_long: "Reading the file took too long and was given up. Nothing else was lost.",
+  reader_crashed:
+    "The page failed to read this file, which is a fault of the page. Nothing else was lost; the same ride as another kind of file may work.",
   reader_missing:
     "The part of the page that reads recordings could not be loaded. Check the connection, then open the file again.",
 });

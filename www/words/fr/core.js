@@ -133,21 +133,43 @@ export default {
   laps_do_not_fit: "Aucune surface de traînée ne va avec ces tours : vérifie la masse, la puissance et les vitesses.",
   rolling_not_told:
     "Les tours sont trop semblables en vitesse, ou trop peu nombreux, pour séparer la traînée de la résistance au roulement. Celle-ci reste à {rolling}. Pour mesurer les deux, roule autant de tours lents que rapides, par exemple à {slow} et à {fast}, dans une même position.",
+  rolling_impossible:
+    "Ces tours demandent un coefficient de roulement de {rolling}, mais les pneus ont de {low} à {high}. Il reste à {held}. Cherche un vent oublié, de fausses altitudes ou une masse fausse.",
   no_spare_laps:
     "Il n’y a pas plus de tours que d’inconnues : rien ne dit à quel point le résultat est sûr. Roule plus de tours.",
   laps_scatter:
     "Les tours varient de {share} de leur puissance ; un test soigné reste sous {usual}. Cherche un vent, du trafic, un capteur qui dérive ou de fausses altitudes avant de t’y fier.",
+  positions_scatter_unlike:
+    "Les positions ne se répètent pas aussi bien l’une que l’autre : un tour varie de {least} de sa puissance dans l’une et de {most} dans une autre. Chaque intervalle suit ses propres tours. Cherche ce qui a changé, par exemple le trafic ou une position mal tenue.",
+  positions_in_blocks:
+    "Les positions {a} et {b} ont été roulées l’une après l’autre. Un vent, une température ou un capteur qui dérive ressemble alors à une différence entre elles. Alterne, par exemple A, B, B, A.",
+  difference_keeps_errors:
+    "Ce que tout le test a en commun ne s’annule pas entre les positions {a} et {b} : leur différence en bouge de {area}, plus que sa propre dispersion. Roule les deux à la même vitesse, sur la même route.",
   outlying_lap:
     "Ce tour s’écarte de {watts} des autres, plus que le hasard ne l’explique. Il compte quand même ; écarte-le si tu en connais la raison.",
+  lap_ends_elsewhere:
+    "Ce tour compte comme fermé, mais ses altitudes enregistrées diffèrent de {height} entre le début et la fin. Marque-le comme ouvert, ou vérifie les altitudes.",
+  lap_leads_away:
+    "Ce tour compte comme fermé, mais d’après ses directions {share} du chemin mènent dans un seul sens. Marque-le comme ouvert, ou vérifie où il commence et finit.",
+  recorded_altitude_differs:
+    "L’enregistrement se trouve à {recorded} au-dessus de la mer, mais l’air est pris à {altitude}. Sa densité, et chaque surface de traînée, en change de {share}. Donne l’altitude, ou une pression mesurée sur place.",
+  recording_twice:
+    "L’enregistrement {recording} est le même que l’enregistrement {first}. Des tours des deux compteraient deux fois.",
+  film_without_laps:
+    "La position {position} a été filmée, mais aucun tour ni passage n’y compte : le film ne dit donc rien ici.",
   lap_braked: "Le tour {lap} est écarté : il contient {time} de freinage.",
   lap_stopped: "Le tour {lap} est écarté : le vélo est à l’arrêt pendant {time}.",
   lap_dropout: "Le tour {lap} est écarté : la puissance ou la vitesse manque, ou ne peut être juste, pendant {time}.",
   wind_needs_bearings:
     "Le vent est laissé de côté dans les tours dont l’enregistrement ne dit pas dans quelle direction on roule.",
+  run_wind_needs_bearing:
+    "Le vent est laissé de côté dans les passages qui ne donnent ni leur propre vent ni la direction de la route.",
   wind_not_told:
     "Ces tours ne disent rien du vent, il est donc laissé de côté. Roule sur la même route dans les deux sens, chaque sens comme un tour à part.",
   ignored_wind_matters:
     "Le vent est laissé de côté. Sur cette boucle, un vent de {wind} peut changer la surface de traînée de {share} : donne sa force et sa direction.",
+  calm_not_measured:
+    "L’air est supposé calme. Sur ces tours, un vent de {wind} peut changer la surface de traînée de {share} : mesure sa force et sa direction au bord de la route, ou dis qu’il n’y en avait pas.",
   heights_unknown:
     "Les altitudes de la route ne sont pas enregistrées : les tours qui ne se ferment pas comptent comme plats.",
   more_runs_than: "Une si petite différence demande plus de {most} passages.",

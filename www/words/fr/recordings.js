@@ -17,15 +17,17 @@ export default {
   too_deep: "À la ligne {line}, le fichier s’emboîte sur plus de {most} niveaux, ce qui n’est pas un enregistrement.",
   too_long_piece:
     "Un seul morceau du fichier, à partir de la ligne {line}, dépasse un mégaoctet. Ce n’est pas un enregistrement.",
-  no_records: "Le fichier est en ordre pour ce qui a été lu, mais il ne contient aucun point de mesure.",
+  no_records: "Le fichier a pu être lu, mais il ne contient aucun point de mesure.",
   cut_before_records: "Le fichier s’arrête ou est abîmé à l’octet {byte}, avant tout point de mesure.",
   no_known_columns: "Aucune des premières lignes ne donne au moins deux colonnes connues, par exemple {known}.",
-  no_times: "Les points sont sans heure, donc vitesses et durées ne sont pas connues.",
+  no_times: "La plupart des points sont sans heure, donc vitesses et durées ne sont pas connues.",
   no_power: "L’enregistrement est sans puissance.",
   no_elevation: "L’enregistrement est sans altitude.",
   no_positions: "L’enregistrement est sans positions, donc les directions ne sont pas connues.",
   power_missing: "Les points de mesure sans puissance restent vides et ne comptent pas pour zéro : {count}.",
-  no_distance: "L’enregistrement est sans distances, sans positions et sans vitesses.",
+  no_distance:
+    "L’enregistrement est sans distances, sans positions et sans vitesses : il ne dit pas combien tu as roulé.",
+  beyond_a_ride: "Des valeurs impossibles pour une sortie ont été laissées de côté : {count}.",
   unreadable:
     "Les valeurs qui ne peuvent pas être lues ont été laissées de côté : {count}, la première à la ligne {line}.",
   uneven_lines: "Des lignes ont plus ou moins de valeurs que d’en-têtes : {count}, la première à la ligne {line}.",
@@ -52,6 +54,8 @@ export default {
     "La trace a plusieurs parties : {count}. Entre elles, {distance} en ligne droite ne sont pas comptés.",
   from_route: "Le fichier contient un itinéraire, pas une sortie : ses points disent où il mène.",
   power_by_name: "La puissance vient d’un champ que décrit un capteur ou un programme ajouté.",
+  clock_in_minutes:
+    "Les temps ont deux parties. Ils ont été lus comme des minutes et des secondes, car presque chaque point a son propre temps.",
   speed_as_km_h:
     "L’en-tête ne dit pas l’unité de la vitesse. Elle a été lue en km/h, car elle est trop haute pour des m/s.",
   distance_as_km:
@@ -59,6 +63,8 @@ export default {
   no_worker:
     "Ce navigateur ne laisse pas la page lire des fichiers en arrière-plan, donc les enregistrements ne peuvent pas être ouverts ici.",
   took_too_long: "La lecture du fichier a pris trop de temps et a été arrêtée. Rien d’autre n’est perdu.",
+  reader_crashed:
+    "La page n’a pas réussi à lire ce fichier, et c’est une faute de la page. Rien d’autre n’est perdu ; la même sortie dans un autre type de fichier s’ouvrira peut-être.",
   reader_missing:
     "La partie de la page qui lit les enregistrements n’a pas pu être chargée. Vérifie la connexion, puis rouvre le fichier.",
 };

@@ -3,6 +3,7 @@
 use serde::Serialize;
 
 use super::columns::Columns;
+use super::differences::DragDifference;
 use super::kept::KeptDrag;
 use super::with::WindForm;
 use crate::inputs::error::Warning;
@@ -76,18 +77,6 @@ pub struct RollingAnswer {
     pub sd: Option<f64>,
     /// Whether it is the scenario's.
     pub held: bool,
-}
-
-/// What the drag area of one position has beyond another's.
-#[derive(Clone, Copy, Debug, Serialize)]
-#[cfg_attr(feature = "types", derive(ts_rs::TS))]
-pub struct DragDifference {
-    /// The position that is compared with.
-    pub a: usize,
-    /// The other one.
-    pub b: usize,
-    /// The drag area of `b` less that of `a`, m²: what both share has cancelled.
-    pub cda_m2: TestFigure,
 }
 
 /// The same rows with rolling resistance taken the other way.
@@ -289,17 +278,4 @@ pub(super) fn positions(estimate: &Estimate, laps: impl Fn(usize) -> usize) -> V
         laps: laps(position),
     };
     estimate.positions.iter().enumerate().map(one).collect()
-}
-
-/// Every two of its positions compared.
-pub(super) fn differences(estimate: &Estimate) -> Vec<DragDifference> {
-    let found = &estimate.positions;
-    let pair = |first: usize, second: usize| DragDifference {
-        a: found[first],
-        b: found[second],
-        cda_m2: estimate.difference_m2(second, first).into(),
-    };
-    (0..found.len())
-        .flat_map(|first| (first + 1..found.len()).map(move |second| pair(first, second)))
-        .collect()
 }

@@ -74,7 +74,7 @@ fn check_reason(path: &str, reason: &Option<String>) -> Result<(), Error> {
     Error::check_text(text, || format!("{path}.excluded"))
 }
 
-/// Positions are told apart by numbers up to this, so that a wrong one is found.
+/// The number of a position lies below [`fields::MOST_POSITIONS`], as many as a scenario has at most, so that a wrong one is found.
 fn check_position(path: &str, position: usize) -> Result<(), Error> {
     let field = format!("{path}.position");
     Error::check_index(&field, position, fields::MOST_POSITIONS).map(|_| ())
@@ -110,12 +110,15 @@ impl RunForm {
             &[
                 ("speed_m_s", &fields::SPEED_M_S, self.speed_m_s),
                 ("power_w", &fields::POWER_W, self.power_w),
-                ("wind_head_m_s", &fields::WIND_HEAD_M_S, self.wind_head_m_s),
                 ("grade", &fields::GRADE, self.grade),
             ],
         )?;
-        self.bearing_deg.map_or(Ok(()), |bearing| {
-            checked(path, &[("bearing_deg", &fields::BEARING_DEG, bearing)])
+        let optional = [
+            ("wind_head_m_s", &fields::WIND_HEAD_M_S, self.wind_head_m_s),
+            ("bearing_deg", &fields::BEARING_DEG, self.bearing_deg),
+        ];
+        optional.into_iter().try_for_each(|(name, field, value)| {
+            value.map_or(Ok(()), |value| checked(path, &[(name, field, value)]))
         })
     }
 }

@@ -1,11 +1,12 @@
 //! Which inputs of the scenario a whole test has in common, and what each does to its drag area.
 
 use super::answer::CommonError;
+use super::differences::DifferenceError;
 use super::with::WindForm;
 use crate::inputs::fields;
 use crate::inputs::quantity::Quantity;
-use crate::measuring::common::{TANGENT, cda_share};
-use crate::measuring::estimate::{Observation, Rolling};
+use crate::measuring::common::{TANGENT, cda_m2};
+use crate::measuring::estimate::{Observation, Rolling, Seen};
 use crate::measuring::rig::Rig;
 use crate::physics::air::Wind;
 use crate::scenario::Scenario;
@@ -14,11 +15,9 @@ use crate::scenario::Scenario;
 const PRESSURE_SD_HPA: f64 = 8.0;
 /// A grade that is easily missed: one metre in a kilometre; assumed.
 const GRADE_SD: f64 = 0.001;
-/// A wind that is hardly felt, m/s; assumed.
-const SLIGHT_WIND_M_S: f64 = 0.5;
 
-/// Rider, bicycle and air of a test. The power meter's bias is no part of it: the scenario keeps drag areas as the meter gave
-/// them and counts its bias for them all.
+/// Rider, bicycle and air of a test. The power meter's bias is left out: the scenario keeps drag areas as the meter measured them, and
+/// counts its bias for all of them together.
 pub(super) fn rig(scenario: &Scenario) -> Rig {
     let mut machine = scenario.machine();
     machine.drivetrain_efficiency = scenario.bike.drivetrain_efficiency.value;
@@ -43,67 +42,135 @@ pub(super) struct Trial<'a> {
     pub rolling: Rolling,
     /// Along which a wind is fitted.
     pub axes: &'a [[f64; 2]],
-    /// The drag area of the first position without an error, m².
-    pub cda_m2: f64,
-    /// What becomes of the wind, if laps follow it.
-    pub wind: Option<WindForm>,
+    /// The drag area in every place without an error, m².
+    pub cda_m2: Vec<f64>,
+    /// What becomes of the wind.
+    pub wind: WindForm,
     /// One standard deviation of the scale of speeds.
     pub speed_error_share: f64,
-    /// Whether no row has been ridden yet, so that roads and winds are tried as well.
-    pub planned: bool,
 }
 
 type Change = fn(&mut Scenario, f64);
 
+/// What an error does to the drag area in every place, m², for each way in which it may go.
+pub(super) struct Tried {
+    field: String,
+    sd: f64,
+    moved: Vec<Vec<f64>>,
+}
+
+impl Tried {
+    pub(super) fn new(field: &str, sd: f64, moved: Vec<Vec<f64>>) -> Self {
+        Self {
+            field: field.to_owned(),
+            sd,
+            moved,
+        }
+    }
+
+    /// Whether its input has an error at all.
+    pub(super) fn is_uncertain(&self) -> bool {
+        self.sd > 0.0
+    }
+
+    /// What it does to a figure at the most: around a loop a wind and its opposite do nearly the same, so that either side counts.
+    fn most(&self, figure: impl Fn(&[f64]) -> f64) -> f64 {
+        let worse = |most: f64, one: f64| if one.abs() > most.abs() { one } else { most };
+        self.moved
+            .iter()
+            .map(|areas| figure(areas))
+            .fold(0.0, worse)
+    }
+}
+
+/// The common errors of a test.
+pub(super) struct CommonErrors {
+    tried: Vec<Tried>,
+    first_m2: f64,
+}
+
+impl CommonErrors {
+    /// What each does to the drag area of the first position.
+    pub(super) fn shown(&self) -> Vec<CommonError> {
+        let one = |tried: &Tried| CommonError {
+            field: tried.field.clone(),
+            sd: tried.sd,
+            cda_share: tried.most(|areas| areas[0]) / self.first_m2,
+        };
+        let shown = self.tried.iter().map(one);
+        shown.filter(|error| error.cda_share.is_finite()).collect()
+    }
+
+    /// What each leaves in the drag area in the second place less that in the first.
+    pub(super) fn of_difference(&self, first: usize, second: usize) -> Vec<DifferenceError> {
+        let one = |tried: &Tried| DifferenceError {
+            field: tried.field.clone(),
+            sd: tried.sd,
+            cda_m2: tried.most(|areas| areas[second] - areas[first]),
+        };
+        self.tried.iter().map(one).collect()
+    }
+}
+
 impl Trial<'_> {
     /// Every common error.
-    pub(super) fn errors(&self) -> Vec<CommonError> {
-        let mut found = self.of_scenario();
+    pub(super) fn errors(&self) -> CommonErrors {
+        let mut tried = self.of_scenario();
         let scenario = self.scenario;
         let meter = scenario
             .bike
             .power_meter_bias_share
             .unwrap_or(fields::POWER_METER_BIAS_SHARE.typical());
-        found.push(self.of_rig(
+        tried.push(self.of_rig(
             "scenario.bike.power_meter_bias_share",
             meter.sd,
             |rig, by| {
                 rig.power_scale += by;
             },
         ));
-        found.push(self.of_rig(
+        tried.push(self.of_rig(
             "with.speed_error_share",
             self.speed_error_share,
             |rig, by| {
                 rig.speed_scale += by;
             },
         ));
-        if self.planned {
-            found.push(self.of_rig("with.runs.grade", GRADE_SD, |rig, by| {
+        let unsurveyed = |row: &Observation| match &row.seen {
+            Seen::Stretch(sums) => sums.unsurveyed_m != 0.0,
+            Seen::CoastDown(_) => true,
+        };
+        if self.rows.iter().any(unsurveyed) {
+            tried.push(self.of_rig("with.runs.grade", GRADE_SD, |rig, by| {
                 rig.grade_missed += by
             }));
         }
-        found.extend(self.of_wind());
-        found.retain(|error| error.cda_share.is_finite());
-        found
-    }
-
-    /// By what share the drag area is larger with a rig than without an error.
-    fn share(&self, other: &Rig) -> f64 {
-        cda_share(self.rows, self.rolling, self.axes, self.cda_m2, other).unwrap_or(f64::NAN)
-    }
-
-    /// What one standard deviation does, along the tangent.
-    fn tangent(&self, field: &str, sd: f64, moved: impl Fn(f64) -> Rig) -> CommonError {
-        let [less, more] = [-TANGENT * sd, TANGENT * sd].map(|by| self.share(&moved(by)));
-        CommonError {
-            field: field.to_owned(),
-            sd,
-            cda_share: 0.5 * (more - less) / TANGENT,
+        tried.extend(self.of_wind());
+        let whole = |tried: &Tried| tried.moved.iter().flatten().all(|area| area.is_finite());
+        tried.retain(|tried| !tried.moved.is_empty() && whole(tried));
+        CommonErrors {
+            tried,
+            first_m2: self.cda_m2[0],
         }
     }
 
-    fn of_rig(&self, field: &str, sd: f64, change: fn(&mut Rig, f64)) -> CommonError {
+    /// By how much the drag area in every place is larger with a rig than without an error, m²; NaN where there is none.
+    pub(super) fn moved(&self, other: &Rig) -> Vec<f64> {
+        let base = &self.cda_m2;
+        match cda_m2(self.rows, self.rolling, self.axes, other) {
+            Some(found) => found.iter().zip(base).map(|(with, m2)| with - m2).collect(),
+            None => vec![f64::NAN; base.len()],
+        }
+    }
+
+    /// What one standard deviation does, along the tangent.
+    fn tangent(&self, field: &str, sd: f64, changed: impl Fn(f64) -> Rig) -> Tried {
+        let [less, more] = [-TANGENT * sd, TANGENT * sd].map(|by| self.moved(&changed(by)));
+        let slope = |(more, less): (&f64, &f64)| 0.5 * (more - less) / TANGENT;
+        let moved = more.iter().zip(&less).map(slope).collect();
+        Tried::new(field, sd, vec![moved])
+    }
+
+    fn of_rig(&self, field: &str, sd: f64, change: fn(&mut Rig, f64)) -> Tried {
         self.tangent(field, sd, |by| {
             let mut rig = rig(self.scenario);
             change(&mut rig, by);
@@ -111,7 +178,7 @@ impl Trial<'_> {
         })
     }
 
-    fn of_scenario(&self) -> Vec<CommonError> {
+    fn of_scenario(&self) -> Vec<Tried> {
         let (bike, day) = (&self.scenario.bike, &self.scenario.conditions);
         let mut inputs: Vec<(&str, f64, Change)> = vec![
             (
@@ -177,79 +244,5 @@ impl Trial<'_> {
             })
         };
         inputs.into_iter().map(one).collect()
-    }
-
-    /// What a wind would do that is not as it was taken: of given ones their own errors, of an ignored one 1 m/s from the worst
-    /// direction, of planned runs a slight one from ahead.
-    fn of_wind(&self) -> Vec<CommonError> {
-        let day = &self.scenario.conditions;
-        let shifted = |added: [f64; 2]| {
-            let mut rig = rig(self.scenario);
-            rig.wind_added = added;
-            rig
-        };
-        // Of either side the one that does more: around a loop a wind and its opposite do nearly the same.
-        let error = |field: &str, sd: f64, [less, more]: [Rig; 2]| {
-            let (less, more) = (-self.share(&less), self.share(&more));
-            CommonError {
-                field: field.to_owned(),
-                sd,
-                cda_share: if less.abs() > more.abs() { less } else { more },
-            }
-        };
-        let base = wind(self.scenario);
-        let from_given = |speed_by: f64, from_by: f64| {
-            let mut changed = self.scenario.clone();
-            changed.conditions.wind_speed_m_s.value =
-                (changed.conditions.wind_speed_m_s.value + speed_by).max(0.0);
-            changed.conditions.wind_from_deg.value += from_by;
-            let blown = wind(&changed);
-            shifted([
-                blown.from_north_m_s - base.from_north_m_s,
-                blown.from_east_m_s - base.from_east_m_s,
-            ])
-        };
-        match self.wind {
-            Some(WindForm::Given) => {
-                let (speed, from) = (day.wind_speed_m_s.sd, day.wind_from_deg.sd);
-                vec![
-                    error(
-                        "scenario.conditions.wind_speed_m_s",
-                        speed,
-                        [from_given(-speed, 0.0), from_given(speed, 0.0)],
-                    ),
-                    error(
-                        "scenario.conditions.wind_from_deg",
-                        from,
-                        [from_given(0.0, -from), from_given(0.0, from)],
-                    ),
-                ]
-            }
-            Some(WindForm::Ignore) => {
-                const DIRECTIONS: usize = 8;
-                let of = |i: usize| {
-                    let angle = std::f64::consts::TAU * i as f64 / DIRECTIONS as f64;
-                    self.share(&shifted([angle.cos(), angle.sin()]))
-                };
-                let worst = (0..DIRECTIONS).map(of).fold(0.0, |worst: f64, share| {
-                    if share.abs() > worst.abs() {
-                        share
-                    } else {
-                        worst
-                    }
-                });
-                vec![CommonError {
-                    field: "scenario.conditions.wind_speed_m_s".to_owned(),
-                    sd: 1.0,
-                    cda_share: worst,
-                }]
-            }
-            _ if self.planned => {
-                let wind_m_s = SLIGHT_WIND_M_S;
-                let rigs = [[-wind_m_s, 0.0], [wind_m_s, 0.0]].map(shifted);
-                vec![error("with.runs.wind_head_m_s", wind_m_s, rigs)]
-            }
-            _ => Vec::new(),
-        }
     }
 }

@@ -3,6 +3,7 @@
 use super::answer::TestWind;
 use super::with::{RollingForm, WindForm, With};
 use crate::inputs::error::{Error, Warning};
+use crate::inputs::fields;
 use crate::inputs::message;
 use crate::measuring::estimate::{Estimate, Observation, Rolling, estimate};
 use crate::measuring::rig::Rig;
@@ -17,6 +18,8 @@ pub(super) struct Found {
     pub other: Option<Estimate>,
     /// Whether the rows tell what was asked for.
     pub identifiable: bool,
+    /// The rolling resistance that the rows give where no tyre has such a one, so that it is held.
+    pub impossible_rolling: Option<f64>,
     /// Along which a wind was fitted.
     pub axes: Vec<[f64; 2]>,
 }
@@ -30,6 +33,7 @@ impl Found {
         with: &With,
         warnings: &mut Vec<Warning>,
     ) -> Result<Self, Error> {
+        let field = fields::ROLLING_COEFFICIENT.min..=fields::ROLLING_COEFFICIENT.max;
         let held = |axes: &[[f64; 2]]| estimate(used, rig, Rolling::Held, axes);
         let mut axes = match with.wind {
             WindForm::Fit => wind_axes(used),
@@ -45,6 +49,11 @@ impl Found {
         let fitted = estimate(used, rig, Rolling::Fitted, &axes)
             .ok()
             .filter(Estimate::is_told);
+        let impossible = fitted
+            .as_ref()
+            .map(Estimate::rolling_value)
+            .filter(|rolling| !field.contains(rolling));
+        let fitted = fitted.filter(|_| impossible.is_none());
         let (shown, other, identifiable) = match (with.rolling, fitted) {
             (RollingForm::Fit, Some(fitted)) => (fitted, Some(held), true),
             (RollingForm::Fit, None) => (held, None, false),
@@ -54,6 +63,7 @@ impl Found {
             shown,
             other,
             identifiable,
+            impossible_rolling: impossible.filter(|_| with.rolling == RollingForm::Fit),
             axes,
         })
     }

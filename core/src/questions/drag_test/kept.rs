@@ -36,12 +36,19 @@ pub struct KeptDrag {
 pub struct ThisTest {
     /// m².
     pub cda_m2: f64,
-    /// One standard deviation of what is its own, m².
+    /// One standard deviation of what is its own, the day's wind and air with it, m².
     pub sd_m2: f64,
     /// One standard deviation of what is common to all tests with the same rider and equipment, m².
     pub shared_sd_m2: f64,
     /// Laps, runs and coast-downs.
     pub rows: usize,
+}
+
+/// Air, wind and road of a test are another day's no more: all its laps share them, and other tests do not.
+fn is_of_the_day(field: &str) -> bool {
+    ["scenario.conditions.", "with.runs.", "with.laps."]
+        .iter()
+        .any(|part| field.starts_with(part))
 }
 
 /// What the scenario would keep of each position, where the test tells its own error.
@@ -52,12 +59,16 @@ pub(super) fn kept(
     scenario: &Scenario,
     warnings: &mut Vec<Warning>,
 ) -> Vec<KeptDrag> {
-    let shared_share = common
-        .iter()
-        .filter(|error| error.field != COUNTED_ELSEWHERE)
-        .map(|error| error.cda_share * error.cda_share)
-        .sum::<f64>()
-        .sqrt();
+    let share = |wanted: fn(&str) -> bool| {
+        common
+            .iter()
+            .filter(|error| wanted(&error.field))
+            .map(|error| error.cda_share * error.cda_share)
+            .sum::<f64>()
+            .sqrt()
+    };
+    let day_share = share(is_of_the_day);
+    let shared_share = share(|field| field != COUNTED_ELSEWHERE && !is_of_the_day(field));
     let mut all = Vec::new();
     for found in positions {
         let cda_m2 = found.cda_m2.value;
@@ -66,7 +77,7 @@ pub(super) fn kept(
         };
         let test = ThisTest {
             cda_m2,
-            sd_m2,
+            sd_m2: sd_m2.hypot(day_share * cda_m2),
             shared_sd_m2: shared_share * cda_m2,
             rows: found.laps,
         };
@@ -78,7 +89,7 @@ pub(super) fn kept(
         let mut tests: Vec<Tested> = before.iter().filter(is_other).map(tested).collect();
         tests.push(Tested {
             cda_m2,
-            sd_m2,
+            sd_m2: test.sd_m2,
             shared_sd_m2: test.shared_sd_m2,
         });
         if disagreement(&tests).is_some_and(|apart| apart > APART) {

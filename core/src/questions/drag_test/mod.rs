@@ -4,10 +4,14 @@ mod answer;
 mod checks;
 mod columns;
 mod common_errors;
+mod differences;
 mod doubts;
+mod doubts_of_rows;
 mod found;
 mod kept;
 mod rows;
+mod typed_rows;
+mod wind_errors;
 mod with;
 
 use super::request::Request;
@@ -20,17 +24,20 @@ use crate::measuring::late_rise::{assumed_rise, measured_rise};
 use crate::measuring::plan::planned;
 use crate::measuring::rig::Rig;
 use crate::numerics::distributions::MOST_RUNS;
-use crate::physics::air::Heading;
 use crate::scenario::Scenario;
+use answer::positions;
+use answer::positions;
 pub use answer::{
-    Answer, CommonError, DragDifference, LateRise, OtherRolling, PlanAnswer, PositionDrag,
-    RiseKnown, RollingAnswer, RowKind, RowLeftOut, TestFigure, TestRow, TestWind,
+    Answer, CommonError, LateRise, OtherRolling, PlanAnswer, PositionDrag, RiseKnown,
+    RollingAnswer, RowKind, RowLeftOut, TestFigure, TestRow, TestWind,
 };
-use answer::{differences, positions};
 pub use columns::Columns;
 use columns::curve;
 use common_errors::{Trial, rig, wind};
-use doubts::{doubts, is_of_the_test, left_out};
+use differences::differences;
+pub use differences::{DifferenceError, DragDifference};
+use doubts::{Told, doubts, is_of_the_test};
+use doubts_of_rows::doubts_of_rows;
 use found::Found;
 use kept::kept;
 pub use kept::{KeptDrag, ThisTest};
@@ -53,7 +60,7 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
     with.check()?;
     warnings.retain(is_of_the_test);
     let rows = Rows::new(&with, wind(&scenario), &mut warnings)?;
-    left_out(&rows, &mut warnings);
+    doubts_of_rows(&rows, &with, &scenario, &mut warnings);
     let plan = with.plan.or((!with.is_measured()).then(PlanForm::default));
     let plan_answer = plan.map(|plan| plan_of(&plan, &mut warnings));
     let columns = plan.map_or_else(Columns::default, |plan| curve(&plan));
@@ -88,19 +95,30 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
     let found = Found::new(&used, &rig, &with, &mut warnings)?;
     let shown = &found.shown;
     let laps_of = |position: usize| used.iter().filter(|row| row.position == position).count();
-    let common = Trial {
+    let errors = Trial {
         scenario: &scenario,
         rows: &used,
         rolling: found.rolling(),
         axes: &found.axes,
-        cda_m2: shown.cda_m2(0).value,
-        wind: wind_of(&with, &rows, &used),
+        cda_m2: (0..shown.positions.len())
+            .map(|place| shown.cda_m2(place).value)
+            .collect(),
+        wind: with.wind,
         speed_error_share: with.speed_error_share,
-        planned: false,
     }
     .errors();
-    let answered = rows.shown(Some(shown));
-    doubts(&found, &answered, &common, &with, &mut warnings);
+    let (ridden, answered, common) = (rows.as_ridden(), rows.shown(Some(shown)), errors.shown());
+    let differences = differences(shown, |first, second| errors.of_difference(first, second));
+    let told = Told {
+        found: &found,
+        rows: &answered,
+        ridden: &ridden,
+        common: &common,
+        differences: &differences,
+        scenario: &scenario,
+        with: &with,
+    };
+    doubts(&told, &mut warnings);
     let rolling_sd = scenario.bike.rolling_coefficient.sd;
     let found_positions = positions(shown, laps_of);
     let kept = kept(
@@ -111,7 +129,7 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
         &mut warnings,
     );
     Ok(Answer {
-        differences: differences(shown),
+        differences,
         positions: found_positions,
         rolling_coefficient: Some(rolling_answer(shown, rolling_sd)),
         identifiable: found.identifiable,
@@ -124,7 +142,7 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
         scatter_share: shown.scatter_share(),
         wind: Some(found.wind(&with)),
         common,
-        late_rises: late_rises(&used, shown, &rig, &with),
+        late_rises: late_rises(&ridden, shown, &rig, &with),
         kept,
         plan: plan_answer,
         columns,
@@ -147,17 +165,6 @@ fn rolling_answer(estimate: &Estimate, scenario_sd: f64) -> RollingAnswer {
     }
 }
 
-/// Which wind the common errors move.
-fn wind_of(with: &With, rows: &Rows, used: &[Observation]) -> Option<WindForm> {
-    let headed =
-        |row: &Observation| matches!(&row.seen, Seen::Stretch(sums) if sums.has_headings());
-    match with.wind {
-        WindForm::Given => rows.in_scenario_wind.then_some(WindForm::Given),
-        WindForm::Ignore => used.iter().any(headed).then_some(WindForm::Ignore),
-        WindForm::Fit => None,
-    }
-}
-
 /// The errors that runs at the planned speed would have in common.
 fn before_the_test(
     scenario: &Scenario,
@@ -172,8 +179,7 @@ fn before_the_test(
     let needed_j =
         cda_m2 * asked.air + rig.machine.rolling_coefficient * asked.rolling - asked.loss_j;
     let power_w = needed_j / rig.machine.drivetrain_efficiency;
-    let north = Heading::new(0.0);
-    let run = Sums::steady(plan.speed_m_s, power_w, 0.0, 0.0).heading(north);
+    let run = Sums::steady(plan.speed_m_s, power_w, 0.0, 0.0);
     let rows = [Observation {
         position: 0,
         seen: Seen::Stretch(run),
@@ -183,12 +189,12 @@ fn before_the_test(
         rows: &rows,
         rolling: Rolling::Held,
         axes: &[],
-        cda_m2,
-        wind: None,
+        cda_m2: vec![cda_m2],
+        wind: WindForm::Given,
         speed_error_share: with.speed_error_share,
-        planned: true,
     }
     .errors()
+    .shown()
 }
 
 fn plan_of(plan: &PlanForm, warnings: &mut Vec<Warning>) -> PlanAnswer {
@@ -206,15 +212,16 @@ fn plan_of(plan: &PlanForm, warnings: &mut Vec<Warning>) -> PlanAnswer {
 }
 
 /// How drag rises in every position: by its laps where there are enough, and by its film.
-fn late_rises(used: &[Observation], shown: &Estimate, rig: &Rig, with: &With) -> Vec<LateRise> {
+fn late_rises(ridden: &[Observation], shown: &Estimate, rig: &Rig, with: &With) -> Vec<LateRise> {
     let mut rises = Vec::new();
+    let (wind, _) = shown.wind();
     for (place, &position) in shown.positions.iter().enumerate() {
-        let own: Vec<Observation> = used
+        let own: Vec<Observation> = ridden
             .iter()
             .filter(|row| row.position == position)
             .copied()
             .collect();
-        if let Some(rise) = measured_rise(&own, rig, shown.rolling_value()) {
+        if let Some(rise) = measured_rise(&own, rig, shown.rolling_value(), wind) {
             rises.push(LateRise {
                 position,
                 known: RiseKnown::Measured,

@@ -2,13 +2,14 @@
 
 use super::answer::{RowKind, RowLeftOut, TestRow};
 use super::checks::check_laps;
-use super::with::{CoastDownForm, LapForm, RunForm, WindForm, With};
+use super::typed_rows::{coast_down, run};
+use super::with::{LapForm, RunForm, WindForm, With};
 use crate::inputs::error::{Error, Warning};
 use crate::inputs::message;
-use crate::measuring::estimate::{CoastDown, CoastDownRead, Estimate, Observation, Seen};
-use crate::measuring::lap::{Lap, Sums};
+use crate::measuring::estimate::{Estimate, Observation, Seen};
+use crate::measuring::lap::{Heights, Lap};
 use crate::measuring::recording::Recording;
-use crate::physics::air::{Heading, Wind};
+use crate::physics::air::Wind;
 
 /// A lap is at least this far, m; assumed.
 const SHORTEST_M: f64 = 1.0;
@@ -19,14 +20,16 @@ pub(super) struct TestedRow {
     pub row: TestRow,
     /// What is estimated from.
     pub observation: Observation,
+    /// By which rows come into the order in which they were ridden: the kind, the recording, when it begins.
+    ridden: (usize, usize, f64),
+    /// What the heights of a lap say.
+    pub heights: Option<Heights>,
 }
 
 /// Every row, and what is doubtful about them.
 pub(super) struct Rows {
     /// Laps, runs, coast-downs.
     pub all: Vec<TestedRow>,
-    /// Whether the scenario's wind blew on every lap.
-    pub in_scenario_wind: bool,
 }
 
 impl Rows {
@@ -43,16 +46,18 @@ impl Rows {
             .collect();
         check_laps(&with.laps, &recordings)?;
         let mut all = Vec::new();
-        let mut blown = with.wind == WindForm::Given && !with.laps.is_empty();
         for (i, form) in with.laps.iter().enumerate() {
             let own = form.wind_speed_m_s.zip(form.wind_from_deg);
-            blown &= own.is_none();
-            let wind = match (with.wind, own) {
-                (WindForm::Given, Some((speed, from))) => Wind::new(speed, from),
-                (WindForm::Given, None) => wind,
-                _ => Wind::default(),
+            let (wind, own) = match (with.wind, own) {
+                (WindForm::Given, Some((speed, from))) => (Wind::new(speed, from), true),
+                (WindForm::Given, None) => (wind, false),
+                _ => (Wind::default(), false),
             };
-            all.push(lap(with, i, form, &recordings[form.recording], wind)?);
+            let mut tested = lap(with, i, form, &recordings[form.recording], wind)?;
+            if let Seen::Stretch(sums) = &mut tested.observation.seen {
+                sums.own_wind = own;
+            }
+            all.push(tested);
         }
         let some = |wanted: &dyn Fn(&LapForm, &Recording) -> bool| {
             let mut used = with.laps.iter().filter(|lap| lap.excluded.is_none());
@@ -67,6 +72,12 @@ impl Rows {
         if some(&|lap, recording| asks(lap) && !recording.has_headings()) {
             warnings.push(Warning::of("with.wind", message::wind_needs_bearings()));
         }
+        let windless = |run: &RunForm| {
+            run.excluded.is_none() && run.wind_head_m_s.is_none() && run.bearing_deg.is_none()
+        };
+        if windy && with.wind == WindForm::Given && with.runs.iter().any(windless) {
+            warnings.push(Warning::of("with.wind", message::run_wind_needs_bearing()));
+        }
         if some(&|lap, recording| !lap.closed && !recording.has_heights()) {
             warnings.push(Warning::of("with.laps", message::heights_unknown()));
         }
@@ -74,7 +85,7 @@ impl Rows {
             with.runs
                 .iter()
                 .enumerate()
-                .map(|(i, form)| run(with.wind, i, form)),
+                .map(|(i, form)| run(with.wind, wind, i, form)),
         );
         all.extend(
             with.coast_downs
@@ -82,10 +93,7 @@ impl Rows {
                 .enumerate()
                 .map(|(i, form)| coast_down(with.wind, i, form)),
         );
-        Ok(Self {
-            all,
-            in_scenario_wind: blown && windy && some(&|_, recording| recording.has_headings()),
-        })
+        Ok(Self { all })
     }
 
     /// What is estimated from.
@@ -95,6 +103,20 @@ impl Rows {
             .filter(|row| row.row.left_out.is_none())
             .map(|row| row.observation)
             .collect()
+    }
+
+    /// What is estimated from, in the order in which it was ridden: laps by recording and time, whatever their order in the request,
+    /// then runs and coast-downs as they stand there.
+    pub(super) fn as_ridden(&self) -> Vec<Observation> {
+        let kept = |row: &&TestedRow| row.row.left_out.is_none();
+        let mut rows: Vec<&TestedRow> = self.all.iter().filter(kept).collect();
+        rows.sort_by(|a, b| {
+            let place = |row: &TestedRow| (row.ridden.0, row.ridden.1);
+            place(a)
+                .cmp(&place(b))
+                .then(a.ridden.2.total_cmp(&b.ridden.2))
+        });
+        rows.iter().map(|row| row.observation).collect()
     }
 
     /// The rows as they are shown, beside an estimate if there is one.
@@ -178,21 +200,33 @@ fn lap(
         dropout_s: reduced.dropout_s,
         ..typed(RowKind::Lap, index, form.position, 0.0, &None)
     };
-    Ok(tested(row, Seen::Stretch(sums)))
+    Ok(TestedRow {
+        ridden: (0, form.recording, from_s),
+        heights: reduced.heights,
+        ..tested(row, Seen::Stretch(sums))
+    })
 }
 
-fn tested(row: TestRow, seen: Seen) -> TestedRow {
+/// A row without heights.
+pub(super) fn tested(row: TestRow, seen: Seen) -> TestedRow {
+    let kind = match row.kind {
+        RowKind::Lap => 0,
+        RowKind::Run => 1,
+        RowKind::CoastDown => 2,
+    };
     TestedRow {
         row,
         observation: Observation {
             position: row.position,
             seen,
         },
+        ridden: (kind, 0, row.index as f64),
+        heights: None,
     }
 }
 
 /// A row without a recording.
-fn typed(
+pub(super) fn typed(
     kind: RowKind,
     index: usize,
     position: usize,
@@ -216,52 +250,4 @@ fn typed(
         stopped_s: 0.0,
         dropout_s: 0.0,
     }
-}
-
-fn run(wind: WindForm, index: usize, form: &RunForm) -> TestedRow {
-    let row = TestRow {
-        power_w: Some(form.power_w),
-        ..typed(
-            RowKind::Run,
-            index,
-            form.position,
-            form.speed_m_s,
-            &form.excluded,
-        )
-    };
-    let sums = |head_m_s: f64| Sums::steady(form.speed_m_s, form.power_w, head_m_s, form.grade);
-    let sums = match (wind, form.bearing_deg) {
-        (WindForm::Fit, Some(bearing_deg)) => sums(0.0).heading(Heading::new(bearing_deg)),
-        (WindForm::Ignore, _) => sums(0.0),
-        _ => sums(form.wind_head_m_s),
-    };
-    tested(row, Seen::Stretch(sums))
-}
-
-fn coast_down(wind: WindForm, index: usize, form: &CoastDownForm) -> TestedRow {
-    let (from_m_s, to_m_s) = (form.from_m_s, form.to_m_s);
-    let read = match (form.time_s, form.distance_m) {
-        (Some(time_s), _) => CoastDownRead::Time(time_s),
-        (None, distance_m) => CoastDownRead::Distance(distance_m.unwrap_or(f64::NAN)),
-    };
-    let mean_m_s = 0.5 * (from_m_s + to_m_s);
-    let head_m_s = match wind {
-        WindForm::Ignore => 0.0,
-        _ => form.wind_head_m_s,
-    };
-    let seen = CoastDown {
-        from_m_s,
-        to_m_s,
-        read,
-        head_m_s,
-        grade: form.grade,
-    };
-    let row = typed(
-        RowKind::CoastDown,
-        index,
-        form.position,
-        mean_m_s,
-        &form.excluded,
-    );
-    tested(row, Seen::CoastDown(seen))
 }

@@ -31,7 +31,8 @@ pub struct LapForm {
     pub from_s: f64,
     /// When it ends, s.
     pub to_s: f64,
-    /// The position ridden in: any number that is the same for laps in one position.
+    /// The position ridden in: the same whole number for all laps in one position, from 0 to 49 (`MOST_POSITIONS` less one). It need
+    /// not be a position of the scenario.
     #[serde(default)]
     pub position: usize,
     /// Whether it ends where it began, so that the road is as high.
@@ -67,13 +68,15 @@ pub struct RunForm {
     pub speed_m_s: f64,
     /// At the pedals, W.
     pub power_w: f64,
-    /// Head wind at the height of the rider, m/s; a tail wind is negative.
+    /// Head wind at the height of the rider, m/s; a tail wind is negative. Left out, it is what the scenario's wind is on this bearing,
+    /// and none without a bearing.
     #[serde(default)]
-    pub wind_head_m_s: f64,
+    #[cfg_attr(feature = "types", ts(optional))]
+    pub wind_head_m_s: Option<f64>,
     /// Rise over run.
     #[serde(default)]
     pub grade: f64,
-    /// Where the road leads, degrees; for a wind that is fitted.
+    /// Where the road leads, degrees; for the scenario's wind and for one that is fitted.
     #[serde(default)]
     #[cfg_attr(feature = "types", ts(optional))]
     pub bearing_deg: Option<f64>,
@@ -134,7 +137,7 @@ pub enum RollingForm {
 pub enum WindForm {
     /// It is left out.
     Ignore,
-    /// A lap's and a run's own, else the scenario's.
+    /// A lap's and a run's own; else the scenario's, where a recording's or a run's bearing is known. A coast-down has only its own.
     #[default]
     Given,
     /// A steady one is estimated from laps of different headings.
@@ -227,7 +230,7 @@ pub struct With {
     pub recordings: Vec<RecordingForm>,
     /// Laps of them, in the order in which they were ridden.
     pub laps: Vec<LapForm>,
-    /// Runs at constant speed.
+    /// Runs at constant speed, in the order in which they were ridden.
     pub runs: Vec<RunForm>,
     /// Coast-downs.
     pub coast_downs: Vec<CoastDownForm>,

@@ -3449,7 +3449,7 @@ export type ThisTest = {
  */
 cda_m2: number, 
 /**
- * One standard deviation of what is its own, m².
+ * One standard deviation of what is its own, the day's wind and air with it, m².
  */
 sd_m2: number, 
 /**

@@ -26,7 +26,6 @@ use crate::measuring::rig::Rig;
 use crate::numerics::distributions::MOST_RUNS;
 use crate::scenario::Scenario;
 use answer::positions;
-use answer::positions;
 pub use answer::{
     Answer, CommonError, LateRise, OtherRolling, PlanAnswer, PositionDrag, RiseKnown,
     RollingAnswer, RowKind, RowLeftOut, TestFigure, TestRow, TestWind,

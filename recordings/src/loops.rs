@@ -107,10 +107,11 @@ type Round = (Passing, Passing);
 fn alike(passings: &[Passing]) -> Vec<Round> {
     let rounds: Vec<Round> = passings.windows(2).map(|pair| (pair[0], pair[1])).collect();
     let mut lengths: Vec<f64> = rounds.iter().map(length_m).collect();
-    lengths.sort_by(f64::total_cmp);
-    let Some(&middle) = lengths.get(lengths.len() / 2) else {
+    if lengths.is_empty() {
         return Vec::new();
-    };
+    }
+    let middle = lengths.len() / 2;
+    let middle = *lengths.select_nth_unstable_by(middle, f64::total_cmp).1;
     let is_alike = |round: &Round| (length_m(round) / middle - 1.0).abs() < ALIKE;
     rounds.into_iter().filter(is_alike).collect()
 }

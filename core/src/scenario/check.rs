@@ -1,9 +1,7 @@
 //! What is wrong with a scenario, and what is only doubtful.
 
 use super::inspect::{Inspect, Place};
-use super::{
-    CourseKind, DragTest, Lapse, OLDEST, Point, Position, Power, Scenario, VERSION, YawRow,
-};
+use super::{CourseKind, Lapse, OLDEST, Point, Position, Power, Scenario, VERSION, YawRow};
 use crate::inputs::error::{Error, Kind, Warning};
 use crate::inputs::fields::{self, Field};
 use crate::inputs::message::{self, Message, in_thousandths};
@@ -296,30 +294,6 @@ fn is_date(text: &str) -> bool {
         && (1..=31).contains(&part(8))
 }
 
-fn check_drag_test(test: &DragTest, path: &str) -> Result<(), Error> {
-    check_date(&test.date, || format!("{path}.date"))?;
-    let numbers: [(&str, &Field, Option<f64>); 5] = [
-        ("cda_m2", &fields::DRAG_TEST_CDA_M2, Some(test.cda_m2)),
-        ("sd_m2", &fields::DRAG_TEST_SD_M2, Some(test.sd_m2)),
-        (
-            "shared_sd_m2",
-            &fields::DRAG_TEST_SHARED_SD_M2,
-            Some(test.shared_sd_m2),
-        ),
-        ("temperature_c", &fields::TEMPERATURE_C, test.temperature_c),
-        (
-            "wind_speed_m_s",
-            &fields::WIND_SPEED_M_S,
-            test.wind_speed_m_s,
-        ),
-    ];
-    numbers.iter().try_for_each(|(name, field, value)| {
-        value.map_or(Ok(()), |value| {
-            field.check(|| format!("{path}.{name}"), value)
-        })
-    })
-}
-
 fn check_power(power: &Power, path: &str) -> Result<(), Error> {
     fields::CP_W_PRIME_CORRELATION.check(
         || format!("{path}.cp_w_prime_correlation"),
@@ -374,15 +348,8 @@ fn check_position(position: &Position, path: &str) -> Result<(), Error> {
         )?;
         check_lapses(&option.lapses, &format!("{path}.equipment[{i}].lapses"))?;
     }
-    if position.drag_tests.len() > fields::MOST_DRAG_TESTS {
-        return Err(Error::too_many(
-            format!("{path}.drag_tests"),
-            fields::MOST_DRAG_TESTS,
-        ));
-    }
-    for (i, test) in position.drag_tests.iter().enumerate() {
-        check_drag_test(test, &format!("{path}.drag_tests[{i}]"))?;
-    }
+    #[cfg(feature = "all")]
+    super::drag_tests::check(&position.drag_tests, &format!("{path}.drag_tests"))?;
     match position.worn {
         Some(worn) if worn >= position.equipment.len() => {
             let field = format!("{path}.worn");

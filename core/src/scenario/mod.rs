@@ -5,6 +5,7 @@
 mod check;
 #[cfg(feature = "all")]
 pub(crate) mod comparison;
+mod drag_tests;
 #[cfg(feature = "all")]
 mod efforts;
 #[cfg(feature = "all")]
@@ -35,8 +36,10 @@ use serde::{Deserialize, Deserializer, Serialize, Serializer};
 use crate::inputs::fields;
 use crate::inputs::quantity::{Known, Quantity};
 pub use check::{NO_BEARINGS, check_date, check_quantity, position_index, version_error};
+#[cfg(feature = "all")]
+pub use drag_tests::{DragTest, DragTestMethod};
 pub use inspect::{Input, Inspect, Place, Ridden};
-pub use position::{DragTest, DragTestMethod, Equipment, Fade, FadeTest, Lapse, Position, YawRow};
+pub use position::{Equipment, Fade, FadeTest, Lapse, Position, YawRow};
 
 /// The version of the scenario that this code writes. Version 3 added the long-ride loss as a share of critical power, where
 /// the wind was read and the power meter's bias.

@@ -7,6 +7,7 @@ use serde::de::{MapAccess, SeqAccess, Visitor};
 use serde::{Deserialize, Deserializer, Serialize};
 
 use super::Power;
+use super::drag_tests::DragTests;
 use crate::inputs::fields;
 use crate::inputs::quantity::Quantity;
 
@@ -53,8 +54,9 @@ pub struct Position {
     #[cfg_attr(feature = "types", ts(optional))]
     pub worn: Option<usize>,
     /// The tests that its drag area comes from, oldest first. They are told, and weighed against a new one; `cda_m2` counts.
-    #[serde(skip_serializing_if = "Vec::is_empty")]
-    pub drag_tests: Vec<DragTest>,
+    #[serde(skip_serializing_if = "DragTests::is_empty")]
+    #[cfg_attr(feature = "types", ts(as = "Vec<super::DragTest>"))]
+    pub drag_tests: DragTests,
     /// In a draw: by what factor the fresh drag area is off, and with it what it is when tired and in lapses, since the error
     /// is one of scale. 1 outside draws; never written.
     #[serde(skip)]
@@ -78,58 +80,10 @@ impl Default for Position {
             lapses: Vec::new(),
             equipment: Vec::new(),
             worn: None,
-            drag_tests: Vec::new(),
+            drag_tests: DragTests::default(),
             drag_scale: 1.0,
         }
     }
-}
-
-/// What a test of the drag area rests on.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
-#[cfg_attr(feature = "types", derive(ts_rs::TS))]
-#[serde(rename_all = "snake_case")]
-pub enum DragTestMethod {
-    /// Laps of a recording.
-    #[default]
-    Laps,
-    /// Runs at constant speed.
-    Runs,
-    /// Coast-downs.
-    CoastDowns,
-    /// More than one of these.
-    Mixed,
-}
-
-/// A test of a position's drag area, as it was kept.
-#[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
-#[cfg_attr(feature = "types", derive(ts_rs::TS))]
-#[serde(deny_unknown_fields)]
-pub struct DragTest {
-    /// The day, as `2026-05-01`.
-    #[serde(default, skip_serializing_if = "Option::is_none")]
-    #[cfg_attr(feature = "types", ts(optional))]
-    pub date: Option<String>,
-    /// What it rests on.
-    #[serde(default)]
-    pub method: DragTestMethod,
-    /// How many laps, runs and coast-downs.
-    #[serde(default)]
-    pub rows: usize,
-    /// The drag area that it gave, m².
-    pub cda_m2: f64,
-    /// One standard deviation of what is its own, m².
-    pub sd_m2: f64,
-    /// One standard deviation of what it has in common with other tests by the same rider and equipment, m².
-    #[serde(default)]
-    pub shared_sd_m2: f64,
-    /// Of the air, °C.
-    #[serde(default, skip_serializing_if = "Option::is_none")]
-    #[cfg_attr(feature = "types", ts(optional))]
-    pub temperature_c: Option<f64>,
-    /// As forecast or measured that day, m/s.
-    #[serde(default, skip_serializing_if = "Option::is_none")]
-    #[cfg_attr(feature = "types", ts(optional))]
-    pub wind_speed_m_s: Option<f64>,
 }
 
 /// One row of a yaw table.

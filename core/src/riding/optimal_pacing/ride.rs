@@ -1,0 +1,136 @@
+//! A ride at a power for each piece of the road, followed as it is: bends, brakes, W′ balance, and a rider who runs out.
+
+use super::cell::Cell;
+use super::road::Road;
+use crate::physiology::power_duration::{Recovery, w_prime_balance_j};
+
+/// The rider on a plan.
+#[derive(Clone, Copy, Debug)]
+pub(crate) struct Rider {
+    pub(crate) recovery: Recovery,
+    pub(crate) w_prime_j: f64,
+    /// The power above which W′ is spent, W.
+    pub(crate) threshold_w: f64,
+    /// The share of the threshold that the rider holds at most, from where W′ has run out to the finish.
+    pub(crate) left_share: f64,
+}
+
+/// A ride as it went.
+#[derive(Clone, Debug, Default)]
+pub(crate) struct PlanRide {
+    /// Finish time, s.
+    pub(crate) time_s: f64,
+    /// The least W′ balance, J.
+    pub(crate) w_prime_least_j: f64,
+    /// Where W′ ran out while the plan asked for more, m.
+    pub(crate) ran_out_m: Option<f64>,
+    /// At the beginning of each piece and at the finish.
+    pub(crate) passed: Vec<Passed>,
+}
+
+/// The rider as one piece ends and the next begins.
+#[derive(Clone, Copy, Debug, Default)]
+pub(crate) struct Passed {
+    pub(crate) distance_m: f64,
+    pub(crate) time_s: f64,
+    /// Kinetic energy per effective mass, m²/s².
+    pub(crate) u: f64,
+    pub(crate) w_prime_j: f64,
+    /// The mean power on the piece that begins here, W; at the finish that of the last piece.
+    pub(crate) power_w: f64,
+}
+
+impl Passed {
+    pub(crate) fn speed_m_s(&self) -> f64 {
+        (2.0 * self.u).sqrt()
+    }
+}
+
+/// W′ balance, J, that still counts as something left: the rounding of a ride.
+const ROUNDING_J: f64 = 1e-3;
+
+/// Rides a course, at a power that may depend on the piece and on the time so far. What is watched of the ride, `None` where
+/// the rider comes to a stop.
+pub(crate) fn ride(
+    road: &Road<'_>,
+    rider: &Rider,
+    power_w: impl Fn(usize, f64) -> f64,
+) -> Option<PlanRide> {
+    let mut result = PlanRide {
+        w_prime_least_j: rider.w_prime_j,
+        passed: Vec::with_capacity(road.cells.len() + 1),
+        ..PlanRide::default()
+    };
+    let mut now = Passed {
+        u: road.start_u,
+        w_prime_j: rider.w_prime_j,
+        ..Passed::default()
+    };
+    for (k, cell) in road.cells.iter().enumerate() {
+        now.distance_m = cell.from_m;
+        let asked_w = power_w(k, now.time_s);
+        let given_w = match result.ran_out_m {
+            Some(_) => asked_w.min(rider.left_share * rider.threshold_w),
+            None => asked_w,
+        };
+        let (mut next, mut used_w) = through(road, rider, cell, &now, given_w)?;
+        if next.w_prime_j < -ROUNDING_J && rider.left_share.is_finite() && result.ran_out_m.is_none()
+        {
+            // What is left is spent, evenly over the piece; the rest of the ride is that of a rider who has run out.
+            let used_up_j = now.w_prime_j.max(0.0);
+            let share = used_up_j / (used_up_j - next.w_prime_j);
+            result.ran_out_m = Some(cell.from_m + share * cell.length_m);
+            let after_w = asked_w.min(rider.left_share * rider.threshold_w);
+            let mixed_w = share * given_w + (1.0 - share) * after_w;
+            (next, used_w) = through(road, rider, cell, &now, mixed_w)?;
+            next.w_prime_j = next.w_prime_j.max(0.0);
+        }
+        now.power_w = used_w;
+        result.w_prime_least_j = result.w_prime_least_j.min(next.w_prime_j);
+        result.passed.push(now);
+        now = next;
+    }
+    now.distance_m = road.setup.course.distance_m();
+    result.time_s = now.time_s;
+    now.power_w = result.passed.last().map_or(0.0, |last| last.power_w);
+    result.passed.push(now);
+    Some(result)
+}
+
+/// One piece at one power: where it leads, and the mean power that the bends leave.
+fn through(
+    road: &Road<'_>,
+    rider: &Rider,
+    cell: &Cell<'_>,
+    from: &Passed,
+    power_w: f64,
+) -> Option<(Passed, f64)> {
+    let spent = |balance_j: f64, power_w: f64, time_s: f64| {
+        w_prime_balance_j(
+            rider.recovery,
+            balance_j,
+            rider.w_prime_j,
+            power_w - rider.threshold_w,
+            time_s,
+        )
+    };
+    let Some(limit) = cell.limit else {
+        let (u, time_s) = cell.through(&road.drive, from.u, power_w)?;
+        let next = Passed {
+            time_s: from.time_s + time_s,
+            u,
+            w_prime_j: spent(from.w_prime_j, power_w, time_s),
+            ..Passed::default()
+        };
+        return Some((next, power_w));
+    };
+    let (mut next, mut work_j) = (*from, 0.0);
+    cell.under_limit(&road.drive, &limit, from.u, power_w, |u, time_s, power_w| {
+        next.u = u;
+        next.time_s += time_s;
+        next.w_prime_j = spent(next.w_prime_j, power_w, time_s);
+        work_j += power_w * time_s;
+    })?;
+    let took_s = next.time_s - from.time_s;
+    Some((next, if took_s > 0.0 { work_j / took_s } else { power_w }))
+}

@@ -47,6 +47,8 @@ pub(crate) struct Cell<'a> {
 const STEPS_PER_RELAXATION: f64 = 2.5;
 /// The most steps of a piece.
 const MOST_STEPS: f64 = 40.0;
+/// Slower than this speed is not looked at when steps are chosen, m/s.
+const SLOWEST_M_S: f64 = 0.5;
 /// Steps of a piece that begins at rest.
 const STEPS_FROM_REST: u32 = 28;
 /// How strongly those are graded: the distance covered grows about with the cube of speed.
@@ -61,9 +63,14 @@ impl Cell<'_> {
             self.steps = STEPS_FROM_REST;
             return;
         }
-        let air_slope = self.stretch.air_and_slope(speed_m_s, self.cda_m2).1;
-        let pushing = power_w * drive.efficiency / (speed_m_s * speed_m_s);
-        let relaxation = (pushing + air_slope.abs()) * drive.per_mass / speed_m_s;
+        // Speed relaxes the sooner the slower it is.
+        let steady_m_s = self
+            .stretch
+            .speed_m_s(power_w * drive.efficiency, self.cda_m2);
+        let slow_m_s = speed_m_s.min(steady_m_s.max(launch_m_s)).max(SLOWEST_M_S);
+        let air_slope = self.stretch.air_and_slope(slow_m_s, self.cda_m2).1;
+        let pushing = power_w * drive.efficiency / (slow_m_s * slow_m_s);
+        let relaxation = (pushing + air_slope.abs()) * drive.per_mass / slow_m_s;
         let steps = (STEPS_PER_RELAXATION * relaxation * self.length_m).ceil();
         self.steps = steps.clamp(1.0, MOST_STEPS) as u32;
     }

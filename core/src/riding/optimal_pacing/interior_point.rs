@@ -25,7 +25,7 @@ const WIDTH: usize = 5;
 
 /// What is being solved.
 pub(super) struct Program<'a, 'b> {
-    pub(super) road: &'b Road<'a>,
+    pub(super) road: &'b mut Road<'a>,
     pub(super) bounds: Bounds,
     pub(super) caps: Vec<f64>,
     pub(super) pieces: Vec<Piece>,
@@ -45,14 +45,15 @@ struct Step {
 impl<'a, 'b> Program<'a, 'b> {
     /// Begins at a plan: powers, W, and the energies and balances that they give.
     pub(super) fn new(
-        road: &'b Road<'a>,
+        road: &'b mut Road<'a>,
         bounds: Bounds,
         plan: &[(f64, f64, f64)],
         barrier_s: f64,
         multipliers: [f64; 2],
     ) -> Self {
         const INSIDE: f64 = 1e-3;
-        let caps: Vec<f64> = (0..plan.len()).map(|k| road.cap(k)).collect();
+        let start = &*road;
+        let caps: Vec<f64> = (0..plan.len()).map(|k| start.cap(k)).collect();
         let mut pieces: Vec<Piece> = plan
             .iter()
             .zip(&caps)
@@ -107,7 +108,7 @@ impl<'a, 'b> Program<'a, 'b> {
             .zip(pieces)
             .enumerate()
             .map(|(k, (cell, piece))| {
-                let energy = Self::before(pieces, self.road, k).0;
+                let energy = Self::before(pieces, &*self.road, k).0;
                 Ridden::new(cell, &self.road.drive, &self.bounds, energy, piece.power)
             })
             .collect()
@@ -163,6 +164,7 @@ impl<'a, 'b> Program<'a, 'b> {
                     }
                 }
             }
+            let moved = self.follow_time(&mut ridden);
             let (complementarity_s, off) = self.measures(&ridden);
             #[cfg(test)]
             if std::env::var("TRACE").is_ok() {
@@ -172,7 +174,7 @@ impl<'a, 'b> Program<'a, 'b> {
                     self.steps
                 );
             }
-            if off < OFF && complementarity_s <= 10.0 * least_barrier_s && share > 0.5 {
+            if off < OFF && moved < OFF && complementarity_s <= 10.0 * least_barrier_s && share > 0.5 {
                 self.converged = true;
                 return;
             }
@@ -188,6 +190,30 @@ impl<'a, 'b> Program<'a, 'b> {
         }
     }
 
+    /// Takes drag area that changes with time and the threshold, which depends on the finish time, from the plan as it is now.
+    /// By how much that moved, as a share.
+    fn follow_time(&mut self, ridden: &mut Vec<Ridden>) -> f64 {
+        let position = &self.road.setup.position;
+        let power = &self.road.setup.power;
+        if position.fade.is_none() && power.long_ride.is_none() {
+            return 0.0;
+        }
+        let (mut time_s, mut moved) = (0.0, 0.0f64);
+        for (cell, it) in self.road.cells.iter_mut().zip(ridden.iter()) {
+            let cda_m2 = position.mean_cda_between_m2(time_s, time_s + it.time.value);
+            moved = moved.max((cda_m2 / cell.cda_m2 - 1.0).abs());
+            cell.cda_m2 = cda_m2;
+            time_s += it.time.value;
+        }
+        let threshold_w = power.threshold_w(time_s);
+        moved = moved.max((threshold_w / self.bounds.threshold_w - 1.0).abs());
+        self.bounds.threshold_w = threshold_w;
+        if let Some(now) = self.ride(&self.pieces) {
+            *ridden = now;
+        }
+        moved
+    }
+
     /// The mean product of slacks and multipliers, and by how much the ties are off together.
     fn measures(&self, ridden: &[Ridden]) -> (f64, f64) {
         let (mut product, mut count, mut off) = (0.0, 0.0, 0.0);
@@ -198,7 +224,7 @@ impl<'a, 'b> Program<'a, 'b> {
                     count += 1.0;
                 }
             }
-            let balance = Self::before(&self.pieces, self.road, k).1;
+            let balance = Self::before(&self.pieces, &*self.road, k).1;
             for (i, (value, _)) in ridden[k].ties(balance, piece).into_iter().enumerate() {
                 if self.counts(i) {
                     off += (value - piece.slack[i]).abs();
@@ -232,7 +258,7 @@ impl<'a, 'b> Program<'a, 'b> {
         for (k, piece) in self.pieces.iter().enumerate() {
             let mut ds = [0.0; CONSTRAINTS];
             let mut dm = [0.0; CONSTRAINTS];
-            let balance = Self::before(&self.pieces, self.road, k).1;
+            let balance = Self::before(&self.pieces, &*self.road, k).1;
             for (i, (value, slopes)) in ridden[k].ties(balance, piece).into_iter().enumerate() {
                 if self.counts(i) {
                     let moved: f64 = (0..SEEN)
@@ -269,7 +295,7 @@ impl<'a, 'b> Program<'a, 'b> {
         let mut matrix = Banded::zeros(size);
         let mut right = vec![0.0; size];
         for (k, piece) in self.pieces.iter().enumerate() {
-            let balance = Self::before(&self.pieces, self.road, k).1;
+            let balance = Self::before(&self.pieces, &*self.road, k).1;
             let it = &ridden[k];
             // Energy and power.
             let ([uu, up, pp], [wu, wp]) = it.curvature(balance, piece);
@@ -346,7 +372,7 @@ impl<'a, 'b> Program<'a, 'b> {
                     sum -= barrier_s * s.ln();
                 }
             }
-            let balance = Self::before(pieces, self.road, k).1;
+            let balance = Self::before(pieces, &*self.road, k).1;
             for (i, (value, _)) in ridden[k].ties(balance, piece).into_iter().enumerate() {
                 if self.counts(i) {
                     sum += weights[i] * (value - piece.slack[i]).abs();
@@ -394,7 +420,7 @@ impl<'a, 'b> Program<'a, 'b> {
     /// Slacks that are less than what the constraint leaves grow to that, which lowers the penalty.
     fn reset_slacks(&self, pieces: &mut [Piece], ridden: &[Ridden]) {
         for k in 0..pieces.len() {
-            let balance = Self::before(pieces, self.road, k).1;
+            let balance = Self::before(pieces, &*self.road, k).1;
             let ties = ridden[k].ties(balance, &pieces[k]);
             for (i, (value, _)) in ties.into_iter().enumerate() {
                 if self.counts(i) && value > pieces[k].slack[i] {

@@ -44,11 +44,6 @@ pub(crate) struct Fastest {
     pub(crate) converged: bool,
 }
 
-/// The most rounds of drag area, threshold and plan; two or three are usual where either moves, one where neither does.
-const MOST_ROUNDS: usize = 8;
-/// A finish time that moves by less than this from round to round has settled, s.
-const SETTLED_S: f64 = 1e-4;
-
 /// The fastest plan of a setup, beside its best even effort. `None` where that cannot be ridden on the pieces of the road.
 pub(crate) fn fastest<'a>(
     setup: &'a Setup,
@@ -56,78 +51,67 @@ pub(crate) fn fastest<'a>(
     even: Paced,
 ) -> Option<(Road<'a>, Fastest)> {
     let mut road = Road::new(setup, even.power_w);
-    let mut event_s = even.time_s;
-    let mut rider = Rider {
+    let rider = Rider {
         recovery: allowed.recovery,
         w_prime_j: setup.power.w_prime_j,
-        threshold_w: setup.power.threshold_w(event_s),
+        threshold_w: setup.power.threshold_w(even.time_s),
         left_share: f64::INFINITY,
     };
-    road.prepare(|_| (0.0, 0.5 * 64.0, even.power_w));
-    let mut evenly = ride(&road, &rider, |_, _| even.power_w)?;
-    road.prepare(|k| at(&evenly, k));
-    evenly = ride(&road, &rider, |_, _| even.power_w)?;
-    let mut best = Fastest {
-        powers_w: vec![even.power_w; road.cells.len()],
-        ride: evenly.clone(),
+    let evenly = road.ridden_evenly(&rider, even.power_w)?;
+    let bounds = Bounds {
+        recovery: allowed.recovery,
+        w_prime_j: rider.w_prime_j,
         threshold_w: rider.threshold_w,
-        steps: 0,
-        converged: false,
+        least_w: allowed.least_w,
+        greatest_w: allowed.greatest_w,
     };
-    for _ in 0..MOST_ROUNDS {
-        rider.threshold_w = setup.power.threshold_w(event_s);
-        let bounds = Bounds {
-            recovery: allowed.recovery,
-            w_prime_j: setup.power.w_prime_j,
-            threshold_w: rider.threshold_w,
-            least_w: allowed.least_w,
-            greatest_w: allowed.greatest_w,
-        };
-        // A little below the even effort there is room on every side.
-        const BELOW: f64 = 0.98;
-        let begin = ride(&road, &rider, |_, _| BELOW * even.power_w)?;
-        let plan: Vec<(f64, f64, f64)> = begin.passed[1..]
-            .iter()
-            .map(|passed| {
-                let share = passed.w_prime_j / rider.w_prime_j;
-                (BELOW * even.power_w, passed.u, share.clamp(0.02, 0.98))
-            })
-            .collect();
-        let worth_s = 0.36 * rider.w_prime_j / even.power_w;
-        let energy_worth_s = worth_s * program::UNITS.1
-            / (setup.machine.drivetrain_efficiency * rider.w_prime_j * road.drive.per_mass);
-        let barrier_s = 0.02 * even.time_s / (6.0 * plan.len() as f64);
-        let mut program = Program::new(
-            &road,
-            bounds,
-            &plan,
-            barrier_s,
-            [energy_worth_s, worth_s],
-        );
-        program.solve(barrier_s);
-        let (steps, converged) = (best.steps + program.steps, program.converged);
-        let powers_w: Vec<f64> = program
-            .pieces
-            .iter()
-            .map(|piece| piece.power * program::UNITS.0)
-            .collect();
-        let ridden = ride(&road, &rider, |k, _| powers_w[k])?;
-        let moved_s = (ridden.time_s - event_s).abs();
-        event_s = ridden.time_s;
-        best = Fastest {
-            powers_w,
-            ride: ridden,
-            threshold_w: rider.threshold_w,
-            steps,
-            converged,
-        };
-        let fixed = setup.position.fade.is_none() && setup.power.long_ride.is_none();
-        if fixed || moved_s < SETTLED_S {
-            break;
-        }
-        road.prepare(|k| at(&best.ride, k));
-    }
+    let plan: Vec<(f64, f64, f64)> = evenly.passed[1..]
+        .iter()
+        .map(|passed| {
+            let share = passed.w_prime_j / rider.w_prime_j;
+            (even.power_w, passed.u, share.clamp(0.02, 0.98))
+        })
+        .collect();
+    let worth_s = 0.36 * rider.w_prime_j / even.power_w;
+    let energy_worth_s = worth_s * program::UNITS.1
+        / (setup.machine.drivetrain_efficiency * rider.w_prime_j * road.drive.per_mass);
+    let barrier_s = 0.02 * even.time_s / (6.0 * plan.len() as f64);
+    let mut program = Program::new(&mut road, bounds, &plan, barrier_s, [energy_worth_s, worth_s]);
+    program.solve(barrier_s);
+    let (steps, converged, threshold_w) =
+        (program.steps, program.converged, program.bounds.threshold_w);
+    let powers_w: Vec<f64> = program
+        .pieces
+        .iter()
+        .map(|piece| piece.power * program::UNITS.0)
+        .collect();
+    let rider = Rider { threshold_w, ..rider };
+    let ridden = ride(&road, &rider, |k, _| powers_w[k])?;
+    let best = Fastest {
+        powers_w,
+        ride: ridden,
+        threshold_w,
+        steps,
+        converged,
+    };
     Some((road, best))
+}
+
+impl Road<'_> {
+    /// Chooses the steps of every piece for an even ride at a power, W, and rides it: first as if every piece were ridden at its
+    /// steady speed.
+    fn ridden_evenly(&mut self, rider: &Rider, power_w: f64) -> Option<PlanRide> {
+        let drive = self.drive;
+        let mut coming_m_s = (2.0 * self.start_u).sqrt();
+        for cell in &mut self.cells {
+            cell.choose_steps(&drive, coming_m_s, power_w);
+            let road_power_w = power_w * drive.efficiency;
+            coming_m_s = cell.stretch.speed_m_s(road_power_w, cell.cda_m2);
+        }
+        let first = ride(self, rider, |_, _| power_w)?;
+        self.prepare(|k| at(&first, k));
+        ride(self, rider, |_, _| power_w)
+    }
 }
 
 /// Time, energy and power where a piece begins; past the last one, at the finish.
@@ -234,6 +218,58 @@ mod tests {
                 plan.converged,
                 clock.elapsed()
             );
+        }
+    }
+
+    #[test]
+    fn stress() {
+        let mut rng = fastrand::Rng::with_seed(5);
+        for case in 0..60 {
+            let mut r = |a: f64, b: f64| a + (b - a) * rng.f64();
+            let n = [30, 200, 1000, 2000][case % 4];
+            let length = r(5_000.0, if case % 3 == 0 { 180_000.0 } else { 60_000.0 });
+            let hill = [0.0, 0.02, 0.05, 0.09][(case / 4) % 4];
+            let bends = case % 5 == 0;
+            let mut elevation = 100.0;
+            let mut grade: f64 = 0.0;
+            let mut bearing = 0.0;
+            let step = length / n as f64;
+            let points: Vec<Point> = (0..=n)
+                .map(|i| {
+                    grade = (0.8 * grade + 0.6 * hill * r(-1.0, 1.0)).clamp(-0.15, 0.15);
+                    bearing += r(-30.0, 30.0);
+                    let p = Point {
+                        distance_m: i as f64 * step,
+                        elevation_m: elevation,
+                        bearing_deg: bearing,
+                        radius_m: (bends && step < 100.0 && r(0.0, 1.0) < 0.08).then(|| r(8.0, 40.0)),
+                    };
+                    elevation += grade * step;
+                    p
+                })
+                .collect();
+            let mut s = setup(Course::profile(&points), Wind::new(r(0.0, 9.0), r(0.0, 360.0)));
+            s.power.cp_w = r(160.0, 400.0);
+            s.power.w_prime_j = r(6000.0, 30000.0);
+            if case % 2 == 0 {
+                s.power.long_ride = Some(crate::physiology::power_duration::LongRide { loss_w: 0.09 * s.power.cp_w, from_s: 1800.0 });
+            }
+            if case % 7 == 0 {
+                s.position.fade = Some(crate::physics::position::Fade { tired_cda_m2: 0.29, begins_s: 1200.0, complete_s: 3000.0 });
+            }
+            if case % 6 == 1 {
+                s.position.shape = DragShape { yaw_table: vec![(0.0, 1.0), (5.0, 0.99), (10.0, 0.95), (15.0, 0.93), (20.0, 0.97)], speed_exponent: 0.0, reference_airspeed_m_s: 12.0 };
+            }
+            s.start = [Start::Standing, Start::Rolling, Start::Speed(3.0)][case % 3];
+            s.machine.rotating_mass_kg = 1.5;
+            let recovery = [Recovery::Differential, Recovery::Differential, Recovery::None, Recovery::Linear][(case / 3) % 4];
+            let Ok(even) = paced(&Integrated, &s, Effort::Even) else { println!("{case}: no even"); continue };
+            let allowed = Allowed { recovery, least_w: 0.0, greatest_w: (2.2 * even.power_w).max(600.0) };
+            let clock = std::time::Instant::now();
+            let Some((road, plan)) = fastest(&s, &allowed, even) else { println!("{case}: none"); continue };
+            let took = clock.elapsed();
+            println!("{case:2} n {n} {:.0} km hill {hill} bends {bends} {recovery:?} even {:.1} W {:.2} s; {} cells, T {:.3} saved {:+.3} least {:.3} steps {} conv {} in {took:?}",
+                length / 1000.0, even.power_w, even.time_s, road.cells.len(), plan.ride.time_s, even.time_s - plan.ride.time_s, plan.ride.w_prime_least_j, plan.steps, plan.converged);
         }
     }
 }

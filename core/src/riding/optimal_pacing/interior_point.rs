@@ -14,10 +14,10 @@ use crate::physiology::power_duration::Recovery;
 
 /// The most Newton steps; 30 to 60 are usual. At the cap the plan is as good as it is then: whoever uses it rides it to see.
 const MOST_STEPS: usize = 150;
-/// How much time, s, a plan may lose at most against the best one in the same pieces.
-const LOST_S: f64 = 2e-4;
+/// The share of its time that a plan may lose at most against the best one in the same pieces, a fifth of it aimed at.
+const LOST: f64 = 2e-7;
 /// What the constraints may be off in all, in units of the program.
-const OFF: f64 = 1e-7;
+const OFF: f64 = 3e-5;
 /// How much of the way to the next bound a step goes at most.
 const TO_BOUND: f64 = 0.99;
 /// The sides of the system's diagonal, and its middle.
@@ -29,6 +29,7 @@ pub(super) struct Program<'a, 'b> {
     pub(super) bounds: Bounds,
     pub(super) caps: Vec<f64>,
     pub(super) pieces: Vec<Piece>,
+    pub(super) event_s: f64,
     /// How many Newton steps were taken.
     pub(super) steps: usize,
     /// Whether the promised accuracy was reached.
@@ -48,6 +49,7 @@ impl<'a, 'b> Program<'a, 'b> {
         road: &'b mut Road<'a>,
         bounds: Bounds,
         plan: &[(f64, f64, f64)],
+        event_s: f64,
         barrier_s: f64,
         multipliers: [f64; 2],
     ) -> Self {
@@ -88,6 +90,7 @@ impl<'a, 'b> Program<'a, 'b> {
             bounds,
             caps,
             pieces,
+            event_s,
             steps: 0,
             converged: false,
         }
@@ -121,7 +124,7 @@ impl<'a, 'b> Program<'a, 'b> {
 
     /// Solves it, and says whether the promised accuracy was reached.
     pub(super) fn solve(&mut self, mut barrier_s: f64) {
-        let least_barrier_s = LOST_S / (CONSTRAINTS as f64 * self.pieces.len() as f64);
+        let least_barrier_s = LOST * self.event_s / (CONSTRAINTS as f64 * self.pieces.len() as f64);
         let Some(mut ridden) = self.ride(&self.pieces) else {
             return;
         };
@@ -174,7 +177,7 @@ impl<'a, 'b> Program<'a, 'b> {
                     self.steps
                 );
             }
-            if off < OFF && moved < OFF && complementarity_s <= 10.0 * least_barrier_s && share > 0.5 {
+            if off < OFF && moved < OFF && complementarity_s <= 5.0 * least_barrier_s && share > 0.3 {
                 self.converged = true;
                 return;
             }
@@ -237,21 +240,27 @@ impl<'a, 'b> Program<'a, 'b> {
     /// The Newton step for a barrier. `None` where no regularisation makes the system definite.
     fn newton(&self, ridden: &[Ridden], barrier_s: f64, raised: &mut f64) -> Option<Step> {
         const MOST_RAISED: f64 = 1e10;
-        let (matrix, mut variables) = self.system(ridden, barrier_s);
-        let mut raise = 0.0;
-        let factor = loop {
-            let mut definite = matrix.clone();
-            if raise > 0.0 {
-                (0..variables.len()).for_each(|i| definite.add(i, i, raise));
-            }
-            match definite.factored() {
-                Some(factor) => break factor,
-                None if raise > MOST_RAISED => return None,
-                None if raise == 0.0 => raise = (*raised / 3.0).max(1e-4),
-                None => raise *= 6.0,
+        let (matrix, mut variables) = self.system(ridden, barrier_s, false);
+        let factor = match matrix.factored() {
+            Some(factor) => { *raised = 0.0; factor },
+            None => {
+                *raised = 1e-9;
+                let (matrix, _) = self.system(ridden, barrier_s, true);
+                let mut raise = 0.0;
+                loop {
+                    let mut definite = matrix.clone();
+                    if raise > 0.0 {
+                        (0..variables.len()).for_each(|i| definite.add(i, i, raise));
+                    }
+                    match definite.factored() {
+                        Some(factor) => break factor,
+                        None if raise > MOST_RAISED => return None,
+                        None if raise == 0.0 => raise = 1e-8,
+                        None => raise *= 100.0,
+                    }
+                }
             }
         };
-        *raised = raise;
         factor.solve(&mut variables);
         let n = self.pieces.len();
         let (mut slacks, mut multipliers) = (Vec::with_capacity(n), Vec::with_capacity(n));
@@ -290,7 +299,7 @@ impl<'a, 'b> Program<'a, 'b> {
     }
 
     /// The condensed system: Hessian of the Lagrangian plus `Jᵀ (λ/s) J`, and `−∇f + Jᵀ (μ/s − (λ/s)(c − s))`.
-    fn system(&self, ridden: &[Ridden], barrier_s: f64) -> (Banded<WIDTH>, Vec<f64>) {
+    fn system(&self, ridden: &[Ridden], barrier_s: f64, convex: bool) -> (Banded<WIDTH>, Vec<f64>) {
         let size = 3 * self.pieces.len();
         let mut matrix = Banded::zeros(size);
         let mut right = vec![0.0; size];
@@ -298,7 +307,13 @@ impl<'a, 'b> Program<'a, 'b> {
             let balance = Self::before(&self.pieces, &*self.road, k).1;
             let it = &ridden[k];
             // Energy and power.
-            let ([uu, up, pp], [wu, wp]) = it.curvature(balance, piece);
+            let ([mut uu, mut up, mut pp], [mut wu, mut wp]) = it.curvature(balance, piece);
+            if convex {
+                (wu, wp) = (0.0, 0.0);
+                (uu, pp) = (uu.max(0.0), pp.max(0.0));
+                let most = (uu * pp).sqrt();
+                up = up.clamp(-most, most);
+            }
             let p = 3 * k;
             matrix.add(p, p, pp);
             right[p] -= it.time.y;

@@ -76,7 +76,7 @@ pub(crate) fn fastest<'a>(
     let energy_worth_s = worth_s * program::UNITS.1
         / (setup.machine.drivetrain_efficiency * rider.w_prime_j * road.drive.per_mass);
     let barrier_s = 0.02 * even.time_s / (6.0 * plan.len() as f64);
-    let mut program = Program::new(&mut road, bounds, &plan, barrier_s, [energy_worth_s, worth_s]);
+    let mut program = Program::new(&mut road, bounds, &plan, even.time_s, barrier_s, [energy_worth_s, worth_s]);
     program.solve(barrier_s);
     let (steps, converged, threshold_w) =
         (program.steps, program.converged, program.bounds.threshold_w);
@@ -225,6 +225,7 @@ mod tests {
     fn stress() {
         let mut rng = fastrand::Rng::with_seed(5);
         for case in 0..60 {
+            let only = std::env::var("CASE").ok().and_then(|c| c.parse::<usize>().ok());
             let mut r = |a: f64, b: f64| a + (b - a) * rng.f64();
             let n = [30, 200, 1000, 2000][case % 4];
             let length = r(5_000.0, if case % 3 == 0 { 180_000.0 } else { 60_000.0 });
@@ -263,6 +264,7 @@ mod tests {
             s.start = [Start::Standing, Start::Rolling, Start::Speed(3.0)][case % 3];
             s.machine.rotating_mass_kg = 1.5;
             let recovery = [Recovery::Differential, Recovery::Differential, Recovery::None, Recovery::Linear][(case / 3) % 4];
+            if only.is_some_and(|only| only != case) { continue; }
             let Ok(even) = paced(&Integrated, &s, Effort::Even) else { println!("{case}: no even"); continue };
             let allowed = Allowed { recovery, least_w: 0.0, greatest_w: (2.2 * even.power_w).max(600.0) };
             let clock = std::time::Instant::now();

@@ -15,20 +15,10 @@ impl<const WIDTH: usize> Banded<WIDTH> {
         }
     }
 
-    /// Sets every entry to 0.
-    pub(crate) fn clear(&mut self) {
-        self.rows.fill([0.0; WIDTH]);
-    }
-
     /// Adds to the entries of a row and a column and of that column and that row; they are less than `WIDTH` apart.
     pub(crate) fn add(&mut self, row: usize, column: usize, value: f64) {
         let (row, column) = (row.max(column), row.min(column));
         self.rows[row][WIDTH - 1 + column - row] += value;
-    }
-
-    /// An entry of the main diagonal.
-    pub(crate) fn diagonal(&self, row: usize) -> f64 {
-        self.rows[row][WIDTH - 1]
     }
 
     /// The factor `L` of the matrix `L Lᵀ` by Cholesky's method; exact up to rounding, in `size · WIDTH²` steps. `None` where

@@ -9,8 +9,8 @@ pub mod distributions;
 pub mod least_squares;
 #[cfg(feature = "all")]
 pub(crate) mod schedule;
-pub mod solve;
 #[cfg(feature = "all")]
 pub(crate) mod second_order;
+pub mod solve;
 #[cfg(feature = "all")]
 pub(crate) mod subsets;

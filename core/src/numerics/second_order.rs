@@ -3,7 +3,9 @@
 use std::ops::{Add, Mul, Sub};
 
 /// A number, or a number with its derivatives: what a calculation needs of either.
-pub(crate) trait Number: Copy + Add<Output = Self> + Sub<Output = Self> + Mul<Output = Self> {
+pub(crate) trait Number:
+    Copy + Add<Output = Self> + Sub<Output = Self> + Mul<Output = Self>
+{
     /// A number that depends on nothing.
     fn constant(value: f64) -> Self;
     /// The number itself.
@@ -170,7 +172,8 @@ mod tests {
             x: (at(1.0, 0.0) - at(-1.0, 0.0)) / (2.0 * step),
             y: (at(0.0, 1.0) - at(0.0, -1.0)) / (2.0 * step),
             xx: (at(1.0, 0.0) - 2.0 * at(0.0, 0.0) + at(-1.0, 0.0)) / (step * step),
-            xy: (at(1.0, 1.0) - at(1.0, -1.0) - at(-1.0, 1.0) + at(-1.0, -1.0)) / (4.0 * step * step),
+            xy: (at(1.0, 1.0) - at(1.0, -1.0) - at(-1.0, 1.0) + at(-1.0, -1.0))
+                / (4.0 * step * step),
             yy: (at(0.0, 1.0) - 2.0 * at(0.0, 0.0) + at(0.0, -1.0)) / (step * step),
         };
         // Second differences over steps of 1e-4 are good to about 1e-7.
@@ -183,6 +186,9 @@ mod tests {
             (exact.xy, by_differences.xy),
             (exact.yy, by_differences.yy),
         ];
-        assert!(same.iter().all(|&(a, b)| close(a, b)), "{exact:?} {by_differences:?}");
+        assert!(
+            same.iter().all(|&(a, b)| close(a, b)),
+            "{exact:?} {by_differences:?}"
+        );
     }
 }

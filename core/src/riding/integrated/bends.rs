@@ -6,7 +6,7 @@ use crate::numerics::solve::{gauss_points, within};
 /// The most kinetic energy that the bends allow on one stretch: `cap` all along, `exit` at its end, and no more before
 /// the end than braking can shed.
 #[derive(Clone, Copy, Debug)]
-pub(in crate::riding) struct Limit {
+pub(crate) struct Limit {
     cap: f64,
     exit: f64,
     end_m: f64,

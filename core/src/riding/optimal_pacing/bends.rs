@@ -78,15 +78,14 @@ impl Cell<'_> {
         (from_m, to_m): (f64, f64),
         power_w: f64,
     ) -> (f64, f64, f64) {
-        let (before, after) = (
-            limit.at(self.from_m + from_m),
-            limit.at(self.from_m + to_m),
-        );
+        let (before, after) = (limit.at(self.from_m + from_m), limit.at(self.from_m + to_m));
         let length_m = to_m - from_m;
         let mean_m_s = 0.5 * ((2.0 * before).sqrt() + (2.0 * after).sqrt());
         let gained_n = (after - before) / length_m / drive.per_mass;
         let needed_n = self.stretch.total_n(mean_m_s, self.cda_m2) + gained_n;
-        let used_w = (needed_n * mean_m_s / drive.efficiency).max(0.0).min(power_w);
+        let used_w = (needed_n * mean_m_s / drive.efficiency)
+            .max(0.0)
+            .min(power_w);
         (after, length_m / mean_m_s, used_w)
     }
 }

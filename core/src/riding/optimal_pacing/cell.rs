@@ -7,19 +7,21 @@ use crate::riding::integrated::bends::Limit;
 /// What turns power into motion on every piece of a course.
 #[derive(Clone, Copy, Debug)]
 pub(crate) struct Drive {
+    /// Share of pedal power that reaches the road.
     pub(crate) efficiency: f64,
+    /// One over the mass that resists a change of speed, 1/kg.
     pub(crate) per_mass: f64,
+    /// The most propulsive force, N.
     pub(crate) launch_n: f64,
-    pub(crate) braking_m_s2: f64,
 }
 
 impl Drive {
+    /// Of a rider and bicycle.
     pub(crate) fn new(machine: &Machine) -> Self {
         Self {
             efficiency: machine.drivetrain_efficiency,
             per_mass: 1.0 / machine.effective_mass_kg(),
             launch_n: machine.launch_force_n,
-            braking_m_s2: machine.braking_m_s2,
         }
     }
 }
@@ -31,6 +33,8 @@ pub(crate) struct Cell<'a> {
     pub(crate) from_m: f64,
     /// Its length, m.
     pub(crate) length_m: f64,
+    /// Which stretch of the course it belongs to.
+    pub(crate) segment: usize,
     /// The road.
     pub(crate) stretch: Stretch<'a>,
     /// Drag area there, m²; of a fading position, that of the time at which the rider comes by.
@@ -76,9 +80,13 @@ impl Cell<'_> {
     }
 
     /// The share of the piece that lies behind after so many of its steps.
-    fn share(&self, step: u32, refined: u32) -> f64 {
-        let even = f64::from(step) / f64::from(self.steps * refined);
-        if self.graded { even.powf(GRADING) } else { even }
+    fn share(&self, step: u32) -> f64 {
+        let even = f64::from(step) / f64::from(self.steps);
+        if self.graded {
+            even.powf(GRADING)
+        } else {
+            even
+        }
     }
 
     /// Kinetic energy per effective mass (`u = v²/2`, m²/s²) and time, s, at the end of the piece, from the energy at its
@@ -95,7 +103,7 @@ impl Cell<'_> {
         }
         let (mut u, mut time, mut before) = (u, time, 0.0);
         for step in 1..=self.steps {
-            let behind = self.share(step, 1);
+            let behind = self.share(step);
             let h = left.times(behind - before);
             (u, time) = self.stepped(drive, u, time, road_power, h)?;
             before = behind;

@@ -2,12 +2,11 @@
 //!
 //! Every constraint has a slack and a multiplier whose product is driven to 0. A Newton step condenses to one linear system in
 //! the variables; pieces see only their neighbours, so that it has nine diagonals and is solved in time proportional to the
-//! length of the course. Where the system is not positive definite its diagonal is raised. Steps keep slacks and multipliers
+//! length of the course. Where the system is not positive definite, what can make it so in a piece is left out. Steps keep slacks and multipliers
 //! positive and lower an exact penalty function.
 
-use super::program::{
-    Bounds, CONSTRAINTS, Piece, Ridden, SEEN, TIES, UNITS, simple_bounds,
-};
+use super::program::{Bounds, CONSTRAINTS, Piece, Ridden, SEEN, TIES, UNITS, simple_bounds};
+use super::ride::PlanRide;
 use super::road::Road;
 use crate::numerics::banded::Banded;
 use crate::physiology::power_duration::Recovery;
@@ -29,9 +28,10 @@ pub(super) struct Program<'a, 'b> {
     pub(super) bounds: Bounds,
     pub(super) caps: Vec<f64>,
     pub(super) pieces: Vec<Piece>,
-    pub(super) event_s: f64,
-    /// How many Newton steps were taken.
-    pub(super) steps: usize,
+    /// The barrier to begin with, s.
+    barrier_s: f64,
+    /// About how long the ride takes, s.
+    event_s: f64,
     /// Whether the promised accuracy was reached.
     pub(super) converged: bool,
 }
@@ -44,31 +44,37 @@ struct Step {
 }
 
 impl<'a, 'b> Program<'a, 'b> {
-    /// Begins at a plan: powers, W, and the energies and balances that they give.
-    pub(super) fn new(
-        road: &'b mut Road<'a>,
-        bounds: Bounds,
-        plan: &[(f64, f64, f64)],
-        event_s: f64,
-        barrier_s: f64,
-        multipliers: [f64; 2],
-    ) -> Self {
+    /// Begins at an even effort, but with little W′ left all along: where it is, W′ comes back soonest, and the optimum is
+    /// found from there more often than another local one.
+    pub(super) fn new(road: &'b mut Road<'a>, bounds: Bounds, even: &PlanRide) -> Self {
         const INSIDE: f64 = 1e-3;
+        const LEFT: f64 = 0.1;
+        const BARRIER: f64 = 0.1;
+        let plan = even.passed.get(1..).unwrap_or_default();
+        let barrier_s = BARRIER * even.time_s / (CONSTRAINTS as f64 * plan.len() as f64);
         let start = &*road;
         let caps: Vec<f64> = (0..plan.len()).map(|k| start.cap(k)).collect();
         let mut pieces: Vec<Piece> = plan
             .iter()
             .zip(&caps)
-            .map(|(&(power_w, u, balance), &cap)| Piece {
-                power: (power_w / UNITS.0),
-                energy: u.min((1.0 - INSIDE) * cap) / UNITS.1,
-                balance,
+            .map(|(passed, &cap)| Piece {
+                power: passed.power_w / UNITS.0,
+                energy: passed.u.min((1.0 - INSIDE) * cap) / UNITS.1,
+                balance: LEFT,
                 ..Piece::default()
             })
             .collect();
+        // What W′, and a unit of kinetic energy, are worth on the flat: time falls with power to the power of about 0.36.
+        let mean_w = plan.last().map_or(1.0, |last| last.power_w.max(1.0));
+        let balance = 0.36 * bounds.w_prime_j / mean_w;
+        let drive = &start.drive;
+        let speed = balance * UNITS.1 / (drive.efficiency * bounds.w_prime_j * drive.per_mass);
         for (piece, &cap) in pieces.iter_mut().zip(&caps) {
-            let [speed, balance] = multipliers;
-            let ties = if bounds.recovery == Recovery::Linear { 2 } else { 3 };
+            let ties = if bounds.recovery == Recovery::Linear {
+                2
+            } else {
+                3
+            };
             let guessed = [speed, 0.5 * balance, 0.5 * balance];
             for (i, multiplier) in guessed.into_iter().take(ties).enumerate() {
                 piece.multiplier[i] = multiplier;
@@ -90,8 +96,8 @@ impl<'a, 'b> Program<'a, 'b> {
             bounds,
             caps,
             pieces,
-            event_s,
-            steps: 0,
+            barrier_s,
+            event_s: even.time_s,
             converged: false,
         }
     }
@@ -123,26 +129,28 @@ impl<'a, 'b> Program<'a, 'b> {
     }
 
     /// Solves it, and says whether the promised accuracy was reached.
-    pub(super) fn solve(&mut self, mut barrier_s: f64) {
+    pub(super) fn solve(&mut self) {
+        let mut barrier_s = self.barrier_s;
         let least_barrier_s = LOST * self.event_s / (CONSTRAINTS as f64 * self.pieces.len() as f64);
         let Some(mut ridden) = self.ride(&self.pieces) else {
             return;
         };
-        let mut raised = 0.0;
         let mut weights = [0.0f64; TIES];
-        while self.steps < MOST_STEPS {
-            self.steps += 1;
-            let Some(step) = self.newton(&ridden, barrier_s, &mut raised) else {
+        for _ in 0..MOST_STEPS {
+            let Some(step) = self.newton(&ridden, barrier_s) else {
                 return;
             };
             for (piece, moves) in self.pieces.iter().zip(&step.multipliers) {
                 for (i, weight) in weights.iter_mut().enumerate() {
                     let multiplier = piece.multiplier[i] + moves[i];
-                    *weight = weight.max(1.1 * multiplier.abs()).max(1.1 * piece.multiplier[i]);
+                    *weight = weight
+                        .max(1.1 * multiplier.abs())
+                        .max(1.1 * piece.multiplier[i]);
                 }
             }
             let length = self.longest(&step);
-            let Some((share, next)) = self.search(&step, &mut ridden, barrier_s, &weights, length.0)
+            let Some((share, next)) =
+                self.search(&step, &mut ridden, barrier_s, &weights, length.0)
             else {
                 if barrier_s <= least_barrier_s {
                     return;
@@ -169,15 +177,8 @@ impl<'a, 'b> Program<'a, 'b> {
             }
             let moved = self.follow_time(&mut ridden);
             let (complementarity_s, off) = self.measures(&ridden);
-            #[cfg(test)]
-            if std::env::var("TRACE").is_ok() {
-                let time: f64 = ridden.iter().map(|r| r.time.value).sum();
-                println!(
-                    "{} T {time:.6} mu {barrier_s:.2e} comp {complementarity_s:.2e} off {off:.2e} share {share:.3} dual {multipliers_by:.3} raised {raised:.1e}",
-                    self.steps
-                );
-            }
-            if off < OFF && moved < OFF && complementarity_s <= 5.0 * least_barrier_s && share > 0.3 {
+            if off < OFF && moved < OFF && complementarity_s <= 5.0 * least_barrier_s && share > 0.3
+            {
                 self.converged = true;
                 return;
             }
@@ -238,29 +239,17 @@ impl<'a, 'b> Program<'a, 'b> {
     }
 
     /// The Newton step for a barrier. `None` where no regularisation makes the system definite.
-    fn newton(&self, ridden: &[Ridden], barrier_s: f64, raised: &mut f64) -> Option<Step> {
-        const MOST_RAISED: f64 = 1e10;
+    fn newton(&self, ridden: &[Ridden], barrier_s: f64) -> Option<Step> {
+        const RAISED: [f64; 6] = [0.0, 1e-8, 1e-6, 1e-4, 1e-2, 1.0];
         let (matrix, mut variables) = self.system(ridden, barrier_s, false);
-        let factor = match matrix.factored() {
-            Some(factor) => { *raised = 0.0; factor },
-            None => {
-                *raised = 1e-9;
-                let (matrix, _) = self.system(ridden, barrier_s, true);
-                let mut raise = 0.0;
-                loop {
-                    let mut definite = matrix.clone();
-                    if raise > 0.0 {
-                        (0..variables.len()).for_each(|i| definite.add(i, i, raise));
-                    }
-                    match definite.factored() {
-                        Some(factor) => break factor,
-                        None if raise > MOST_RAISED => return None,
-                        None if raise == 0.0 => raise = 1e-8,
-                        None => raise *= 100.0,
-                    }
-                }
-            }
-        };
+        let factor = matrix.factored().or_else(|| {
+            let (convex, _) = self.system(ridden, barrier_s, true);
+            RAISED.into_iter().find_map(|raised| {
+                let mut definite = convex.clone();
+                (0..variables.len()).for_each(|i| definite.add(i, i, raised));
+                definite.factored()
+            })
+        })?;
         factor.solve(&mut variables);
         let n = self.pieces.len();
         let (mut slacks, mut multipliers) = (Vec::with_capacity(n), Vec::with_capacity(n));
@@ -270,9 +259,7 @@ impl<'a, 'b> Program<'a, 'b> {
             let balance = Self::before(&self.pieces, &*self.road, k).1;
             for (i, (value, slopes)) in ridden[k].ties(balance, piece).into_iter().enumerate() {
                 if self.counts(i) {
-                    let moved: f64 = (0..SEEN)
-                        .map(|j| slopes[j] * seen(&variables, k, j))
-                        .sum();
+                    let moved: f64 = (0..SEEN).map(|j| slopes[j] * seen(&variables, k, j)).sum();
                     ds[i] = moved + value - piece.slack[i];
                 }
             }
@@ -298,7 +285,7 @@ impl<'a, 'b> Program<'a, 'b> {
         })
     }
 
-    /// The condensed system: Hessian of the Lagrangian plus `Jᵀ (λ/s) J`, and `−∇f + Jᵀ (μ/s − (λ/s)(c − s))`.
+    /// The condensed system, `convex` without what can make it indefinite: Hessian of the Lagrangian plus `Jᵀ (λ/s) J`, and `−∇f + Jᵀ (μ/s − (λ/s)(c − s))`.
     fn system(&self, ridden: &[Ridden], barrier_s: f64, convex: bool) -> (Banded<WIDTH>, Vec<f64>) {
         let size = 3 * self.pieces.len();
         let mut matrix = Banded::zeros(size);

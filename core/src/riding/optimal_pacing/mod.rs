@@ -1,8 +1,15 @@
 //! The fastest power along a course that W′ balance allows, from the start to the line.
 //!
-//! The course is cut into pieces of one power each. A piece is integrated as whole rides are, with its derivatives, and the
-//! powers are found by an interior-point method. Drag area that changes with time, and the threshold of W′ in long
-//! rides, which depends on the finish time, are taken from the plan before; a few rounds are enough.
+//! The course is cut into pieces of one power each (`road`). A piece is integrated as whole rides are, with its derivatives
+//! (`cell`), the powers are the solution of a nonlinear program (`program`) by an interior-point method (`interior_point`), and
+//! what they give is ridden (`ride`, `bends`). From it come a plan of a few powers (`simple_plan`, begun at `landmarks`) and the
+//! one that is best on average over riders who may be weaker or stronger than believed (`robust_plan`).
+//!
+//! Accuracy: within 0.02 s of direct collocation on the courses of the reference, and within 0.1 % on others
+//! (`tests/oracle/pacing.py`). Where W′ comes back by the differential form the program has several local optima, which differ
+//! by some tenths of a percent of the time at most; it is begun with little W′ left, where it comes back soonest, which
+//! leads to the best of those found on random courses. That a position which fades with time fades the later along the road the
+//! sooner the rider is there is left out of what the plan is optimised for, not of its time.
 
 mod bends;
 pub(crate) mod cell;
@@ -11,17 +18,18 @@ mod program;
 pub(crate) mod ride;
 pub(crate) mod road;
 
+use crate::physiology::power_duration::Recovery;
 use crate::riding::effort::Paced;
 use crate::riding::integrated::Setup;
-use crate::physiology::power_duration::Recovery;
 use interior_point::Program;
-pub(crate) use program::Bounds;
+use program::{Bounds, UNITS};
 pub(crate) use ride::{PlanRide, Rider, ride};
 pub(crate) use road::Road;
 
 /// What the rider will do and how W′ comes back.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub(crate) struct Allowed {
+    /// How W′ comes back.
     pub(crate) recovery: Recovery,
     /// The least power, W; 0 where the rider may coast.
     pub(crate) least_w: f64,
@@ -29,72 +37,103 @@ pub(crate) struct Allowed {
     pub(crate) greatest_w: f64,
 }
 
-/// The fastest plan.
+/// The fastest plan on a road.
 #[derive(Clone, Debug)]
-pub(crate) struct Fastest {
-    /// The power on each piece of the road, W.
+pub(crate) struct Fastest<'a> {
+    /// The road.
+    pub(crate) road: Road<'a>,
+    /// The rider who rides it.
+    pub(crate) rider: Rider,
+    /// The power on each piece, W.
     pub(crate) powers_w: Vec<f64>,
     /// The ride that it gives.
     pub(crate) ride: PlanRide,
-    /// The power above which W′ is spent, W.
-    pub(crate) threshold_w: f64,
-    /// Newton steps in all.
-    pub(crate) steps: usize,
+    /// The even effort on the same pieces.
+    pub(crate) even: PlanRide,
     /// Whether the promised accuracy was reached.
     pub(crate) converged: bool,
 }
 
-/// The fastest plan of a setup, beside its best even effort. `None` where that cannot be ridden on the pieces of the road.
+/// W′ balance below 0 that counts as rounding, J.
+const SPENT_J: f64 = 0.5;
+
+/// The fastest plan of a setup, never slower than its best even effort, which must lie between the least and the greatest power.
+/// `None` where that effort cannot be ridden.
+///
+/// Where the solver reaches its cap of steps, its plan counts as far as W′ lasts, and the even effort where that is faster.
 pub(crate) fn fastest<'a>(
     setup: &'a Setup,
     allowed: &Allowed,
-    even: Paced,
-) -> Option<(Road<'a>, Fastest)> {
-    let mut road = Road::new(setup, even.power_w);
-    let rider = Rider {
+    effort: Paced,
+) -> Option<Fastest<'a>> {
+    let mut road = Road::new(setup, effort.power_w);
+    let mut rider = Rider {
         recovery: allowed.recovery,
         w_prime_j: setup.power.w_prime_j,
-        threshold_w: setup.power.threshold_w(even.time_s),
+        threshold_w: setup.power.threshold_w(effort.time_s),
         left_share: f64::INFINITY,
     };
-    let evenly = road.ridden_evenly(&rider, even.power_w)?;
-    let bounds = Bounds {
-        recovery: allowed.recovery,
-        w_prime_j: rider.w_prime_j,
-        threshold_w: rider.threshold_w,
-        least_w: allowed.least_w,
-        greatest_w: allowed.greatest_w,
-    };
-    let plan: Vec<(f64, f64, f64)> = evenly.passed[1..]
-        .iter()
-        .map(|passed| {
-            let share = passed.w_prime_j / rider.w_prime_j;
-            (even.power_w, passed.u, share.clamp(0.02, 0.98))
-        })
-        .collect();
-    let worth_s = 0.36 * rider.w_prime_j / even.power_w;
-    let energy_worth_s = worth_s * program::UNITS.1
-        / (setup.machine.drivetrain_efficiency * rider.w_prime_j * road.drive.per_mass);
-    let barrier_s = 0.02 * even.time_s / (6.0 * plan.len() as f64);
-    let mut program = Program::new(&mut road, bounds, &plan, even.time_s, barrier_s, [energy_worth_s, worth_s]);
-    program.solve(barrier_s);
-    let (steps, converged, threshold_w) =
-        (program.steps, program.converged, program.bounds.threshold_w);
-    let powers_w: Vec<f64> = program
+    let even = road.ridden_evenly(&rider, effort.power_w)?;
+    let mut program = Program::new(
+        &mut road,
+        Bounds {
+            recovery: allowed.recovery,
+            w_prime_j: rider.w_prime_j,
+            threshold_w: rider.threshold_w,
+            least_w: allowed.least_w,
+            greatest_w: allowed.greatest_w,
+        },
+        &even,
+    );
+    program.solve();
+    rider.threshold_w = program.bounds.threshold_w;
+    let converged = program.converged;
+    let found_w: Vec<f64> = program
         .pieces
         .iter()
-        .map(|piece| piece.power * program::UNITS.0)
+        .map(|piece| piece.power * UNITS.0)
         .collect();
-    let rider = Rider { threshold_w, ..rider };
-    let ridden = ride(&road, &rider, |k, _| powers_w[k])?;
-    let best = Fastest {
+    let (powers_w, ridden) = as_far_as_w_prime_lasts(&road, &rider, effort.power_w, &found_w)
+        .filter(|(_, ridden)| ridden.time_s < even.time_s.min(effort.time_s))
+        .unwrap_or_else(|| (vec![effort.power_w; road.cells.len()], even.clone()));
+    Some(Fastest {
+        road,
+        rider,
         powers_w,
         ride: ridden,
-        threshold_w,
-        steps,
+        even,
         converged,
+    })
+}
+
+/// A plan, or the nearest one to it between it and an even power that W′ lasts for. `None` if there is none.
+fn as_far_as_w_prime_lasts(
+    road: &Road<'_>,
+    rider: &Rider,
+    even_w: f64,
+    powers_w: &[f64],
+) -> Option<(Vec<f64>, PlanRide)> {
+    const HALVINGS: usize = 12;
+    let mixed = |share: f64| {
+        let mixed_w: Vec<f64> = powers_w
+            .iter()
+            .map(|power_w| even_w + share * (power_w - even_w))
+            .collect();
+        let ridden = ride(road, rider, |k, _| mixed_w[k])?;
+        (ridden.w_prime_least_j >= -SPENT_J).then_some((mixed_w, ridden))
     };
-    Some((road, best))
+    if let Some(whole) = mixed(1.0) {
+        return Some(whole);
+    }
+    let (mut low, mut high, mut best) = (0.0, 1.0, None);
+    for _ in 0..HALVINGS {
+        let middle = 0.5 * (low + high);
+        match mixed(middle) {
+            Some(lasts) => (low, best) = (middle, Some(lasts)),
+            None => high = middle,
+        }
+    }
+    best
 }
 
 impl Road<'_> {
@@ -109,15 +148,12 @@ impl Road<'_> {
             coming_m_s = cell.stretch.speed_m_s(road_power_w, cell.cda_m2);
         }
         let first = ride(self, rider, |_, _| power_w)?;
-        self.prepare(|k| at(&first, k));
+        self.prepare(|k| {
+            let passed = first.passed.get(k).or(first.passed.last());
+            passed.map_or((0.0, 0.0, 0.0), |p| (p.time_s, p.u, p.power_w))
+        });
         ride(self, rider, |_, _| power_w)
     }
-}
-
-/// Time, energy and power where a piece begins; past the last one, at the finish.
-fn at(ride: &PlanRide, k: usize) -> (f64, f64, f64) {
-    let passed = ride.passed.get(k).or(ride.passed.last());
-    passed.map_or((0.0, 0.0, 0.0), |p| (p.time_s, p.u, p.power_w))
 }
 
 #[cfg(test)]
@@ -168,7 +204,10 @@ mod tests {
     }
 
     fn windy() -> Setup {
-        setup(Course::simple(20_000.0, 0.0, 0.0, true), Wind::new(4.0, 0.0))
+        setup(
+            Course::simple(20_000.0, 0.0, 0.0, true),
+            Wind::new(4.0, 0.0),
+        )
     }
 
     fn hilly() -> Setup {
@@ -205,16 +244,16 @@ mod tests {
                 greatest_w: 600.0,
             };
             let clock = std::time::Instant::now();
-            let (road, plan) = fastest(&setup, &allowed, even).unwrap();
+            let plan = fastest(&setup, &allowed, even).unwrap();
+            let road = &plan.road;
             println!(
-                "{recovery:?} even {:.3} W {:.4} s; {} cells, T {:.4} want {want_s} diff {:+.4} least {:.3} steps {} conv {} in {:?}",
+                "{recovery:?} even {:.3} W {:.4} s; {} cells, T {:.4} want {want_s} diff {:+.4} least {:.3} conv {} in {:?}",
                 even.power_w,
                 even.time_s,
                 road.cells.len(),
                 plan.ride.time_s,
                 plan.ride.time_s - want_s,
                 plan.ride.w_prime_least_j,
-                plan.steps,
                 plan.converged,
                 clock.elapsed()
             );
@@ -225,7 +264,9 @@ mod tests {
     fn stress() {
         let mut rng = fastrand::Rng::with_seed(5);
         for case in 0..60 {
-            let only = std::env::var("CASE").ok().and_then(|c| c.parse::<usize>().ok());
+            let only = std::env::var("CASE")
+                .ok()
+                .and_then(|c| c.parse::<usize>().ok());
             let mut r = |a: f64, b: f64| a + (b - a) * rng.f64();
             let n = [30, 200, 1000, 2000][case % 4];
             let length = r(5_000.0, if case % 3 == 0 { 180_000.0 } else { 60_000.0 });
@@ -243,35 +284,83 @@ mod tests {
                         distance_m: i as f64 * step,
                         elevation_m: elevation,
                         bearing_deg: bearing,
-                        radius_m: (bends && step < 100.0 && r(0.0, 1.0) < 0.08).then(|| r(8.0, 40.0)),
+                        radius_m: (bends && step < 100.0 && r(0.0, 1.0) < 0.08)
+                            .then(|| r(8.0, 40.0)),
                     };
                     elevation += grade * step;
                     p
                 })
                 .collect();
-            let mut s = setup(Course::profile(&points), Wind::new(r(0.0, 9.0), r(0.0, 360.0)));
+            let mut s = setup(
+                Course::profile(&points),
+                Wind::new(r(0.0, 9.0), r(0.0, 360.0)),
+            );
             s.power.cp_w = r(160.0, 400.0);
             s.power.w_prime_j = r(6000.0, 30000.0);
             if case % 2 == 0 {
-                s.power.long_ride = Some(crate::physiology::power_duration::LongRide { loss_w: 0.09 * s.power.cp_w, from_s: 1800.0 });
+                s.power.long_ride = Some(crate::physiology::power_duration::LongRide {
+                    loss_w: 0.09 * s.power.cp_w,
+                    from_s: 1800.0,
+                });
             }
             if case % 7 == 0 {
-                s.position.fade = Some(crate::physics::position::Fade { tired_cda_m2: 0.29, begins_s: 1200.0, complete_s: 3000.0 });
+                s.position.fade = Some(crate::physics::position::Fade {
+                    tired_cda_m2: 0.29,
+                    begins_s: 1200.0,
+                    complete_s: 3000.0,
+                });
             }
             if case % 6 == 1 {
-                s.position.shape = DragShape { yaw_table: vec![(0.0, 1.0), (5.0, 0.99), (10.0, 0.95), (15.0, 0.93), (20.0, 0.97)], speed_exponent: 0.0, reference_airspeed_m_s: 12.0 };
+                s.position.shape = DragShape {
+                    yaw_table: vec![
+                        (0.0, 1.0),
+                        (5.0, 0.99),
+                        (10.0, 0.95),
+                        (15.0, 0.93),
+                        (20.0, 0.97),
+                    ],
+                    speed_exponent: 0.0,
+                    reference_airspeed_m_s: 12.0,
+                };
             }
             s.start = [Start::Standing, Start::Rolling, Start::Speed(3.0)][case % 3];
             s.machine.rotating_mass_kg = 1.5;
-            let recovery = [Recovery::Differential, Recovery::Differential, Recovery::None, Recovery::Linear][(case / 3) % 4];
-            if only.is_some_and(|only| only != case) { continue; }
-            let Ok(even) = paced(&Integrated, &s, Effort::Even) else { println!("{case}: no even"); continue };
-            let allowed = Allowed { recovery, least_w: 0.0, greatest_w: (2.2 * even.power_w).max(600.0) };
+            let recovery = [
+                Recovery::Differential,
+                Recovery::Differential,
+                Recovery::None,
+                Recovery::Linear,
+            ][(case / 3) % 4];
+            if only.is_some_and(|only| only != case) {
+                continue;
+            }
+            let Ok(even) = paced(&Integrated, &s, Effort::Even) else {
+                println!("{case}: no even");
+                continue;
+            };
+            let allowed = Allowed {
+                recovery,
+                least_w: 0.0,
+                greatest_w: (2.2 * even.power_w).max(600.0),
+            };
             let clock = std::time::Instant::now();
-            let Some((road, plan)) = fastest(&s, &allowed, even) else { println!("{case}: none"); continue };
+            let Some(plan) = fastest(&s, &allowed, even) else {
+                println!("{case}: none");
+                continue;
+            };
+            let road = &plan.road;
             let took = clock.elapsed();
-            println!("{case:2} n {n} {:.0} km hill {hill} bends {bends} {recovery:?} even {:.1} W {:.2} s; {} cells, T {:.3} saved {:+.3} least {:.3} steps {} conv {} in {took:?}",
-                length / 1000.0, even.power_w, even.time_s, road.cells.len(), plan.ride.time_s, even.time_s - plan.ride.time_s, plan.ride.w_prime_least_j, plan.steps, plan.converged);
+            println!(
+                "{case:2} n {n} {:.0} km hill {hill} bends {bends} {recovery:?} even {:.1} W {:.2} s; {} cells, T {:.3} saved {:+.3} least {:.3} conv {} in {took:?}",
+                length / 1000.0,
+                even.power_w,
+                even.time_s,
+                road.cells.len(),
+                plan.ride.time_s,
+                even.time_s - plan.ride.time_s,
+                plan.ride.w_prime_least_j,
+                plan.converged
+            );
         }
     }
 }

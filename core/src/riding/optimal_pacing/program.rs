@@ -29,12 +29,12 @@ const LEAST_M_S: f64 = 0.5;
 
 /// What bounds a plan.
 #[derive(Clone, Copy, Debug)]
-pub(crate) struct Bounds {
-    pub(crate) recovery: Recovery,
-    pub(crate) w_prime_j: f64,
-    pub(crate) threshold_w: f64,
-    pub(crate) least_w: f64,
-    pub(crate) greatest_w: f64,
+pub(super) struct Bounds {
+    pub(super) recovery: Recovery,
+    pub(super) w_prime_j: f64,
+    pub(super) threshold_w: f64,
+    pub(super) least_w: f64,
+    pub(super) greatest_w: f64,
 }
 
 /// The variables of a piece, and its slacks and multipliers, in units of the program.

@@ -7,7 +7,9 @@ use crate::physiology::power_duration::{Recovery, w_prime_balance_j};
 /// The rider on a plan.
 #[derive(Clone, Copy, Debug)]
 pub(crate) struct Rider {
+    /// How W′ comes back.
     pub(crate) recovery: Recovery,
+    /// W′, J.
     pub(crate) w_prime_j: f64,
     /// The power above which W′ is spent, W.
     pub(crate) threshold_w: f64,
@@ -31,16 +33,29 @@ pub(crate) struct PlanRide {
 /// The rider as one piece ends and the next begins.
 #[derive(Clone, Copy, Debug, Default)]
 pub(crate) struct Passed {
+    /// From the start, m.
     pub(crate) distance_m: f64,
+    /// Since the start, s.
     pub(crate) time_s: f64,
     /// Kinetic energy per effective mass, m²/s².
     pub(crate) u: f64,
+    /// W′ balance, J.
     pub(crate) w_prime_j: f64,
     /// The mean power on the piece that begins here, W; at the finish that of the last piece.
     pub(crate) power_w: f64,
 }
 
 impl Passed {
+    /// The rider at the start, with all of W′.
+    pub(crate) fn at_start(road: &Road<'_>, rider: &Rider) -> Self {
+        Self {
+            u: road.start_u,
+            w_prime_j: rider.w_prime_j,
+            ..Self::default()
+        }
+    }
+
+    /// Over the ground, m/s.
     pub(crate) fn speed_m_s(&self) -> f64 {
         (2.0 * self.u).sqrt()
     }
@@ -49,8 +64,10 @@ impl Passed {
 /// W′ balance, J, that still counts as something left: the rounding of a ride.
 const ROUNDING_J: f64 = 1e-3;
 
-/// Rides a course, at a power that may depend on the piece and on the time so far. What is watched of the ride, `None` where
-/// the rider comes to a stop.
+/// Rides a course, at a power that may depend on the piece and on the time so far. `None` where the rider comes to a stop.
+///
+/// A rider whose `left_share` is finite runs out where the plan asks for more than is left, and holds no more than that share of
+/// the threshold from there to the finish; any other follows the plan, and the balance goes below 0.
 pub(crate) fn ride(
     road: &Road<'_>,
     rider: &Rider,
@@ -61,11 +78,7 @@ pub(crate) fn ride(
         passed: Vec::with_capacity(road.cells.len() + 1),
         ..PlanRide::default()
     };
-    let mut now = Passed {
-        u: road.start_u,
-        w_prime_j: rider.w_prime_j,
-        ..Passed::default()
-    };
+    let mut now = Passed::at_start(road, rider);
     for (k, cell) in road.cells.iter().enumerate() {
         now.distance_m = cell.from_m;
         let asked_w = power_w(k, now.time_s);
@@ -74,7 +87,9 @@ pub(crate) fn ride(
             None => asked_w,
         };
         let (mut next, mut used_w) = through(road, rider, cell, &now, given_w)?;
-        if next.w_prime_j < -ROUNDING_J && rider.left_share.is_finite() && result.ran_out_m.is_none()
+        if next.w_prime_j < -ROUNDING_J
+            && rider.left_share.is_finite()
+            && result.ran_out_m.is_none()
         {
             // What is left is spent, evenly over the piece; the rest of the ride is that of a rider who has run out.
             let used_up_j = now.w_prime_j.max(0.0);
@@ -95,6 +110,21 @@ pub(crate) fn ride(
     now.power_w = result.passed.last().map_or(0.0, |last| last.power_w);
     result.passed.push(now);
     Some(result)
+}
+
+/// Several pieces at one power, from a state to that at their end. `None` where the rider comes to a stop.
+pub(crate) fn ride_on(
+    road: &Road<'_>,
+    rider: &Rider,
+    cells: std::ops::Range<usize>,
+    mut now: Passed,
+    power_w: f64,
+) -> Option<Passed> {
+    for cell in road.cells.get(cells)? {
+        now = through(road, rider, cell, &now, power_w)?.0;
+        now.distance_m = cell.from_m + cell.length_m;
+    }
+    Some(now)
 }
 
 /// One piece at one power: where it leads, and the mean power that the bends leave.
@@ -125,12 +155,25 @@ fn through(
         return Some((next, power_w));
     };
     let (mut next, mut work_j) = (*from, 0.0);
-    cell.under_limit(&road.drive, &limit, from.u, power_w, |u, time_s, power_w| {
-        next.u = u;
-        next.time_s += time_s;
-        next.w_prime_j = spent(next.w_prime_j, power_w, time_s);
-        work_j += power_w * time_s;
-    })?;
+    cell.under_limit(
+        &road.drive,
+        &limit,
+        from.u,
+        power_w,
+        |u, time_s, power_w| {
+            next.u = u;
+            next.time_s += time_s;
+            next.w_prime_j = spent(next.w_prime_j, power_w, time_s);
+            work_j += power_w * time_s;
+        },
+    )?;
     let took_s = next.time_s - from.time_s;
-    Some((next, if took_s > 0.0 { work_j / took_s } else { power_w }))
+    Some((
+        next,
+        if took_s > 0.0 {
+            work_j / took_s
+        } else {
+            power_w
+        },
+    ))
 }

@@ -8,8 +8,11 @@ use crate::riding::integrated::{Setup, Start};
 /// A course cut into pieces, and how it is begun.
 #[derive(Clone, Debug)]
 pub(crate) struct Road<'a> {
+    /// What the ride depends on besides.
     pub(crate) setup: &'a Setup,
+    /// What turns power into motion.
     pub(crate) drive: Drive,
+    /// The pieces in the order ridden.
     pub(crate) cells: Vec<Cell<'a>>,
     /// Kinetic energy per effective mass at the start, m²/s².
     pub(crate) start_u: f64,
@@ -59,6 +62,7 @@ impl<'a> Road<'a> {
             let cell = Cell {
                 from_m,
                 length_m: segment.length_m,
+                segment: i,
                 stretch,
                 cda_m2,
                 limit,
@@ -85,7 +89,9 @@ impl<'a> Road<'a> {
             return self.cells.last().map_or(f64::INFINITY, end_cap);
         };
         let own = self.cells.get(cell).map_or(f64::INFINITY, end_cap);
-        let entry = next.limit.map_or(f64::INFINITY, |limit| limit.at(next.from_m));
+        let entry = next
+            .limit
+            .map_or(f64::INFINITY, |limit| limit.at(next.from_m));
         own.min(entry)
     }
 
@@ -116,7 +122,9 @@ fn end_cap(cell: &Cell<'_>) -> f64 {
 /// The lengths of the pieces of a stretch.
 fn lengths_m(segment: &Segment, limit: Option<Limit>, usual_m: f64, gathers: bool) -> Vec<f64> {
     let mut left_m = segment.length_m;
-    let braked_m = limit.map_or(0.0, |limit| limit.braked_m(FASTEST_M_S)).min(left_m);
+    let braked_m = limit
+        .map_or(0.0, |limit| limit.braked_m(FASTEST_M_S))
+        .min(left_m);
     // A bend is ridden at its own speed: no piece of it needs to be short.
     let braking = if segment.radius_m.is_none() {
         (braked_m / BRAKING_M).floor().min(12.0)

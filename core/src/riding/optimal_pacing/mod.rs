@@ -14,9 +14,12 @@
 mod bends;
 pub(crate) mod cell;
 mod interior_point;
+pub(crate) mod landmarks;
 mod program;
 pub(crate) mod ride;
 pub(crate) mod road;
+pub(crate) mod robust_plan;
+pub(crate) mod simple_plan;
 
 use crate::physiology::power_duration::Recovery;
 use crate::riding::effort::Paced;

@@ -20,6 +20,8 @@ pub mod propagation;
 pub(crate) mod ride_doubts;
 pub(crate) mod ride_errors;
 #[cfg(feature = "all")]
+mod riders;
+#[cfg(feature = "all")]
 pub(crate) mod season;
 #[cfg(feature = "all")]
 pub(crate) mod set_ups;

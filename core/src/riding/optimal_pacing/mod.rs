@@ -47,9 +47,7 @@ pub(crate) struct Fastest<'a> {
     pub(crate) road: Road<'a>,
     /// The rider who rides it.
     pub(crate) rider: Rider,
-    /// The power on each piece, W.
-    pub(crate) powers_w: Vec<f64>,
-    /// The ride that it gives.
+    /// The ride that the plan gives, with the power on each piece.
     pub(crate) ride: PlanRide,
     /// The even effort on the same pieces.
     pub(crate) even: PlanRide,
@@ -96,13 +94,12 @@ pub(crate) fn fastest<'a>(
         .iter()
         .map(|piece| piece.power * UNITS.0)
         .collect();
-    let (powers_w, ridden) = as_far_as_w_prime_lasts(&road, &rider, effort.power_w, &found_w)
-        .filter(|(_, ridden)| ridden.time_s < even.time_s.min(effort.time_s))
-        .unwrap_or_else(|| (vec![effort.power_w; road.cells.len()], even.clone()));
+    let ridden = as_far_as_w_prime_lasts(&road, &rider, effort.power_w, &found_w)
+        .filter(|ridden| ridden.time_s < even.time_s.min(effort.time_s))
+        .unwrap_or_else(|| even.clone());
     Some(Fastest {
         road,
         rider,
-        powers_w,
         ride: ridden,
         even,
         converged,
@@ -115,15 +112,11 @@ fn as_far_as_w_prime_lasts(
     rider: &Rider,
     even_w: f64,
     powers_w: &[f64],
-) -> Option<(Vec<f64>, PlanRide)> {
+) -> Option<PlanRide> {
     const HALVINGS: usize = 12;
     let mixed = |share: f64| {
-        let mixed_w: Vec<f64> = powers_w
-            .iter()
-            .map(|power_w| even_w + share * (power_w - even_w))
-            .collect();
-        let ridden = ride(road, rider, |k, _| mixed_w[k])?;
-        (ridden.w_prime_least_j >= -SPENT_J).then_some((mixed_w, ridden))
+        let ridden = ride(road, rider, |k, _| even_w + share * (powers_w[k] - even_w))?;
+        (ridden.w_prime_least_j >= -SPENT_J).then_some(ridden)
     };
     if let Some(whole) = mixed(1.0) {
         return Some(whole);

@@ -5,17 +5,18 @@
 //! varied while that saves time. Since power is constant on a part, the balance is monotone there, so that a plan that ends
 //! every part with something left never runs out. Last, powers are rounded, up or down, in the fastest way that W′ lasts for.
 
-use super::landmarks::{Place, places};
+use super::landmarks::{Landmark, Place, places};
 use super::ride::{Passed, Rider, ride_on};
 use super::road::Road;
 use super::{Fastest, SPENT_J};
-use crate::riding::optimal_pacing::landmarks::Landmark;
 
 /// A power, W, and where it begins.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub(crate) struct Cue {
     /// Where it begins.
     pub(crate) place: Place,
+    /// How far that is from the start, m.
+    pub(crate) from_m: f64,
     /// The power from there on, W.
     pub(crate) power_w: f64,
 }
@@ -72,7 +73,12 @@ pub(crate) fn simple_plan(fastest: &Fastest<'_>, style: &Style) -> Option<Vec<Cu
     let mut cues: Vec<Cue> = Vec::new();
     for (&place, power_w) in begins.iter().zip(powers_w) {
         if cues.last().is_none_or(|before| before.power_w != power_w) {
-            cues.push(Cue { place, power_w });
+            let from_m = parts.road.cells[place.cell].from_m;
+            cues.push(Cue {
+                place,
+                from_m,
+                power_w,
+            });
         }
     }
     Some(cues)

@@ -17,6 +17,8 @@ mod position;
 #[cfg(feature = "all")]
 pub(crate) mod position_costs;
 pub mod propagation;
+#[cfg(feature = "all")]
+pub mod recorded_course;
 pub(crate) mod ride_doubts;
 pub(crate) mod ride_errors;
 #[cfg(feature = "all")]

@@ -73,43 +73,94 @@ pub(crate) fn ride(
     rider: &Rider,
     power_w: impl Fn(usize, f64) -> f64,
 ) -> Option<PlanRide> {
-    let mut result = PlanRide {
-        w_prime_least_j: rider.w_prime_j,
-        passed: Vec::with_capacity(road.cells.len() + 1),
-        ..PlanRide::default()
-    };
-    let mut now = Passed::at_start(road, rider);
-    for (k, cell) in road.cells.iter().enumerate() {
-        now.distance_m = cell.from_m;
-        let asked_w = power_w(k, now.time_s);
-        let given_w = match result.ran_out_m {
-            Some(_) => asked_w.min(rider.left_share * rider.threshold_w),
-            None => asked_w,
-        };
-        let (mut next, mut used_w) = through(road, rider, cell, &now, given_w)?;
-        if next.w_prime_j < -ROUNDING_J
-            && rider.left_share.is_finite()
-            && result.ran_out_m.is_none()
-        {
-            // What is left is spent, evenly over the piece; the rest of the ride is that of a rider who has run out.
-            let used_up_j = now.w_prime_j.max(0.0);
-            let share = used_up_j / (used_up_j - next.w_prime_j);
-            result.ran_out_m = Some(cell.from_m + share * cell.length_m);
-            let after_w = asked_w.min(rider.left_share * rider.threshold_w);
-            let mixed_w = share * given_w + (1.0 - share) * after_w;
-            (next, used_w) = through(road, rider, cell, &now, mixed_w)?;
-            next.w_prime_j = next.w_prime_j.max(0.0);
+    let mut passed = Vec::with_capacity(road.cells.len() + 1);
+    let mut way = Way::begun(Passed::at_start(road, rider));
+    way.go_on(road, rider, 0, power_w, |now| passed.push(now))?;
+    let power_w = passed.last().map_or(0.0, |last| last.power_w);
+    passed.push(Passed { power_w, ..way.now });
+    Some(PlanRide {
+        time_s: way.now.time_s,
+        w_prime_least_j: way.least_j,
+        ran_out_m: way.ran_out_m,
+        passed,
+    })
+}
+
+/// A ride on its way.
+#[derive(Clone, Copy, Debug)]
+pub(crate) struct Way {
+    /// The rider where the ride has come to.
+    pub(crate) now: Passed,
+    least_j: f64,
+    /// Where W′ ran out, m.
+    pub(crate) ran_out_m: Option<f64>,
+}
+
+impl Way {
+    /// A ride that has come to a state without running out.
+    pub(crate) fn begun(now: Passed) -> Self {
+        Self {
+            now,
+            least_j: now.w_prime_j,
+            ran_out_m: None,
         }
-        now.power_w = used_w;
-        result.w_prime_least_j = result.w_prime_least_j.min(next.w_prime_j);
-        result.passed.push(now);
-        now = next;
     }
-    now.distance_m = road.setup.course.distance_m();
-    result.time_s = now.time_s;
-    now.power_w = result.passed.last().map_or(0.0, |last| last.power_w);
-    result.passed.push(now);
-    Some(result)
+
+    /// Goes on from the beginning of a piece to the finish, and tells of the rider at the beginning of each.
+    pub(crate) fn go_on(
+        &mut self,
+        road: &Road<'_>,
+        rider: &Rider,
+        from: usize,
+        power_w: impl Fn(usize, f64) -> f64,
+        mut passed: impl FnMut(Passed),
+    ) -> Option<()> {
+        for (k, cell) in road.cells.iter().enumerate().skip(from) {
+            self.now.distance_m = cell.from_m;
+            let asked_w = power_w(k, self.now.time_s);
+            let given_w = match self.ran_out_m {
+                Some(_) => asked_w.min(rider.left_share * rider.threshold_w),
+                None => asked_w,
+            };
+            let (mut next, mut used_w) = through(road, rider, cell, &self.now, given_w)?;
+            let runs_out = next.w_prime_j < -ROUNDING_J && self.ran_out_m.is_none();
+            if runs_out && rider.left_share.is_finite() {
+                // What is left is spent, evenly over the piece; the rest of the ride is that of a rider who has run out.
+                let used_up_j = self.now.w_prime_j.max(0.0);
+                let share = used_up_j / (used_up_j - next.w_prime_j);
+                self.ran_out_m = Some(cell.from_m + share * cell.length_m);
+                let after_w = asked_w.min(rider.left_share * rider.threshold_w);
+                let mixed_w = share * given_w + (1.0 - share) * after_w;
+                (next, used_w) = through(road, rider, cell, &self.now, mixed_w)?;
+                next.w_prime_j = next.w_prime_j.max(0.0);
+            }
+            self.now.power_w = used_w;
+            passed(self.now);
+            self.least_j = self.least_j.min(next.w_prime_j);
+            self.now = next;
+        }
+        self.now.distance_m = road.setup.course.distance_m();
+        Some(())
+    }
+}
+
+impl PlanRide {
+    /// The piece on which another rider would run out on the same powers, and what is left at its beginning, J; `None` where W′
+    /// lasts.
+    pub(crate) fn runs_out(&self, rider: &Rider) -> Option<(usize, f64)> {
+        let mut balance_j = rider.w_prime_j;
+        for (k, pair) in self.passed.windows(2).enumerate() {
+            let time_s = pair[1].time_s - pair[0].time_s;
+            let above_w = pair[0].power_w - rider.threshold_w;
+            let (recovery, w_prime_j) = (rider.recovery, rider.w_prime_j);
+            let next_j = w_prime_balance_j(recovery, balance_j, w_prime_j, above_w, time_s);
+            if next_j < -ROUNDING_J {
+                return Some((k, balance_j));
+            }
+            balance_j = next_j;
+        }
+        None
+    }
 }
 
 /// Several pieces at one power, from a state to that at their end. `None` where the rider comes to a stop.

@@ -1,7 +1,7 @@
 //! A plan for a rider who is not known exactly: the powers that are fastest on average over riders who may be weaker or
 //! stronger than believed, some of whom run out.
 
-use super::ride::{Rider, ride};
+use super::ride::{Passed, Rider, Way, ride};
 use super::road::Road;
 use super::simple_plan::{Cue, Style, power_at_w};
 
@@ -37,12 +37,28 @@ pub(crate) struct OnAverage {
 }
 
 /// A plan ridden by several riders. `None` where one comes to a stop.
+///
+/// Up to where W′ runs out all of them ride alike, so that only the rest of the way is ridden for each.
 pub(crate) fn on_average(road: &Road<'_>, riders: &[Rider], cues: &[Cue]) -> Option<OnAverage> {
+    let power_w = |cell: usize, _: f64| power_at_w(cues, cell);
+    let untiring = Rider {
+        left_share: f64::INFINITY,
+        ..*riders.first()?
+    };
+    let together = ride(road, &untiring, power_w)?;
     let (mut time_s, mut run_out) = (0.0, 0.0);
     for rider in riders {
-        let ridden = ride(road, rider, |cell, _| power_at_w(cues, cell))?;
-        time_s += ridden.time_s;
-        run_out += f64::from(u8::from(ridden.ran_out_m.is_some()));
+        let Some((cell, left_j)) = together.runs_out(rider) else {
+            time_s += together.time_s;
+            continue;
+        };
+        run_out += 1.0;
+        let mut way = Way::begun(Passed {
+            w_prime_j: left_j,
+            ..*together.passed.get(cell)?
+        });
+        way.go_on(road, rider, cell, power_w, |_| {})?;
+        time_s += way.now.time_s;
     }
     let count = riders.len() as f64;
     Some(OnAverage {
@@ -51,41 +67,38 @@ pub(crate) fn on_average(road: &Road<'_>, riders: &[Rider], cues: &[Cue]) -> Opt
     })
 }
 
-/// The best plan on average that steps of single powers, and of all together, lead to from a plan: each round takes the best of
-/// them, until none saves time or after a cap of rounds, at which it is the best so far.
+/// The fastest plan on average that steps of single powers, and of all together, lead to from a plan, among those on which no
+/// more riders run out than on that one. Each round takes every step that saves time, until none does, or after a cap of rounds,
+/// at which it is the best so far. `None` where a rider comes to a stop.
+///
+/// Without the bound on riders who run out, the fastest plans on average spare the beginning and ask so much of the end that
+/// most riders run out before the line; how they ride on then is the least known of all.
 pub(crate) fn robust_plan(
     road: &Road<'_>,
     riders: &[Rider],
     style: &Style,
     from: &[Cue],
 ) -> Option<Vec<Cue>> {
-    const ROUNDS: usize = 8;
+    const ROUNDS: usize = 5;
     let mut best = from.to_vec();
-    let mut best_s = on_average(road, riders, &best)?.time_s;
-    let mut together = true;
+    let first = on_average(road, riders, &best)?;
+    let mut best_s = first.time_s;
+    let steps_w = [-style.round_w, style.round_w];
     for _ in 0..ROUNDS {
         let before_s = best_s;
-        let single = 0..best.len();
-        let moves: Vec<Option<usize>> = if together {
-            vec![None]
-        } else {
-            single.map(Some).collect()
-        };
-        for which in moves {
-            for step_w in [-style.round_w, style.round_w] {
+        let which = std::iter::once(None).chain((0..best.len()).map(Some));
+        for which in which {
+            for step_w in steps_w {
                 let moved = moved(&best, which, step_w, style);
-                let moved_s = on_average(road, riders, &moved)?.time_s;
-                if moved_s < best_s {
-                    (best, best_s) = (moved, moved_s);
+                let then = on_average(road, riders, &moved)?;
+                if then.time_s < best_s && then.run_out_share <= first.run_out_share {
+                    (best, best_s) = (moved, then.time_s);
                     break;
                 }
             }
         }
         if best_s >= before_s {
-            if !together {
-                break;
-            }
-            together = false;
+            break;
         }
     }
     Some(best)

@@ -46,21 +46,17 @@ pub(crate) fn power_at_w(cues: &[Cue], cell: usize) -> f64 {
 
 /// The best plan of a few powers; of one power, where no more lasts.
 pub(crate) fn simple_plan(fastest: &Fastest<'_>, style: &Style) -> Option<Vec<Cue>> {
-    let begins = parts(fastest, style.targets);
+    let places = places(&fastest.road);
+    let begins = parts(fastest, &places, style.targets);
     let parts = Parts {
+        fastest,
         road: &fastest.road,
         rider: &fastest.rider,
         style,
-        begins: &begins,
+        begins,
     };
-    let balances_j: Vec<f64> = (1..=begins.len())
-        .map(|part| {
-            let passed = fastest.ride.passed.get(parts.end(part - 1));
-            let at_line = part == begins.len();
-            passed.map_or(0.0, |p| if at_line { 0.0 } else { p.w_prime_j })
-        })
-        .collect();
-    let balances_j = parts.varied(balances_j);
+    let parts = parts.moved(&places);
+    let balances_j = parts.varied(parts.balances_j());
     let (powers_w, _) = parts.powers_w(&balances_j)?;
     let mut rounded = Rounded {
         parts: &parts,
@@ -71,7 +67,7 @@ pub(crate) fn simple_plan(fastest: &Fastest<'_>, style: &Style) -> Option<Vec<Cu
     rounded.go_on(Passed::at_start(parts.road, parts.rider));
     let (_, powers_w) = rounded.best?;
     let mut cues: Vec<Cue> = Vec::new();
-    for (&place, power_w) in begins.iter().zip(powers_w) {
+    for (&place, power_w) in parts.begins.iter().zip(powers_w) {
         if cues.last().is_none_or(|before| before.power_w != power_w) {
             let from_m = parts.road.cells[place.cell].from_m;
             cues.push(Cue {
@@ -85,8 +81,7 @@ pub(crate) fn simple_plan(fastest: &Fastest<'_>, style: &Style) -> Option<Vec<Cu
 }
 
 /// Where the parts begin: the places by which the fastest plan's power is described best.
-fn parts(fastest: &Fastest<'_>, targets: usize) -> Vec<Place> {
-    let places = places(&fastest.road);
+fn parts(fastest: &Fastest<'_>, places: &[Place], targets: usize) -> Vec<Place> {
     // Time, work and work times power up to each place and to the finish.
     let passed = &fastest.ride.passed;
     let mut sums = vec![(0.0, 0.0, 0.0); places.len() + 1];
@@ -156,14 +151,54 @@ fn cost_of_first(to: usize, left: &impl Fn(usize, usize) -> f64) -> f64 {
 }
 
 /// The parts of a plan.
+#[derive(Clone)]
 struct Parts<'a> {
+    fastest: &'a Fastest<'a>,
     road: &'a Road<'a>,
     rider: &'a Rider,
     style: &'a Style,
-    begins: &'a [Place],
+    begins: Vec<Place>,
 }
 
 impl Parts<'_> {
+    /// What the fastest plan has left at the end of each part, J; nothing at the line.
+    fn balances_j(&self) -> Vec<f64> {
+        let parts = self.begins.len();
+        (0..parts)
+            .map(|part| {
+                let passed = self.fastest.ride.passed.get(self.end(part));
+                let at_line = part + 1 == parts;
+                passed.map_or(0.0, |p| if at_line { 0.0 } else { p.w_prime_j })
+            })
+            .collect()
+    }
+
+    /// The same parts, each beginning one place sooner or later where that saves time.
+    fn moved(mut self, places: &[Place]) -> Self {
+        let Some((_, mut time_s)) = self.powers_w(&self.balances_j()) else {
+            return self;
+        };
+        for part in 1..self.begins.len() {
+            let at = places.iter().position(|place| *place == self.begins[part]);
+            let near = [at.and_then(|at| at.checked_sub(1)), at.map(|at| at + 1)];
+            for place in near.into_iter().flatten().filter_map(|at| places.get(at)) {
+                let after = self.begins[part - 1].cell < place.cell;
+                if !after || place.cell >= self.end(part) {
+                    continue;
+                }
+                let mut other = self.clone();
+                other.begins[part] = *place;
+                if let Some((_, other_s)) = other.powers_w(&other.balances_j())
+                    && other_s < time_s
+                {
+                    (self, time_s) = (other, other_s);
+                    break;
+                }
+            }
+        }
+        self
+    }
+
     /// The piece of road after the last one of a part.
     fn end(&self, part: usize) -> usize {
         let next = self.begins.get(part + 1);

@@ -124,15 +124,15 @@ def collocated_s(problem, recovery, width_m, threshold_w, even_w, left_share):
     variables, lower, upper, guess, equal = [], [], [], [], []
 
     def variable(low, high, at):
-        v = ca.MX.sym(f"v{len(variables)}")
+        v = ca.SX.sym(f"v{len(variables)}")
         variables.append(v)
         lower.append(low)
         upper.append(high)
         guess.append(min(max(at, low), high))
         return v
 
-    energy = ca.MX(0.5 * mass * START["speed_m_s"] ** 2 / ENERGY_J)
-    balance = ca.MX(w_prime / WORK_J)
+    energy = ca.SX(0.5 * mass * START["speed_m_s"] ** 2 / ENERGY_J)
+    balance = ca.SX(w_prime / WORK_J)
     time = 0
     for segment, begin, length in cells_of(segments, width_m):
         above = variable(0.0, (GREATEST_W - threshold_w) / POWER_W, 0.1)

@@ -216,8 +216,9 @@ fn random(case: usize, random: &mut fastrand::Rng) -> Value {
 }
 
 const RANDOM_RIDES: usize = 18;
-/// The plan is made for 24 riders who stand for all, so that a share of them is known to about half of one.
-const SHARE: f64 = 0.5 / 24.0;
+/// The plan is made for 60 riders who stand for all, of whom one or two may be counted otherwise; 2,000 draws of a share are good
+/// to 0.011.
+const SHARE: f64 = 1.5 / 60.0;
 
 #[test]
 fn a_plan_is_never_slower_than_the_even_effort_and_keeps_w_prime_in_its_bounds() {
@@ -308,15 +309,22 @@ fn a_plan_of_a_few_powers_is_rounded_lasts_and_loses_little() {
             assert!(least_j > -BOUND_J, "{least_j} J are left");
         }
     }
-    // Four powers, one for each part of the hilly course, save 21.94 s of 24.28 s (the same source); five do no worse, rounding to
-    // 5 W takes some of it.
-    const OF_WHAT_IS_SAVED: f64 = 0.88;
-    let got = plan(hilly(), json!({}));
-    let saved_s = number(&got["even"]["time_s"]) - number(&got["simple"]["time_s"]);
+    // Four powers, one for each part of the hilly course, save 21.94 s of 24.28 s (the same source, powers not rounded).
+    const TO_A_WATT_S: f64 = 0.3;
+    let to_a_watt = plan(hilly(), json!({ "targets": 4, "round_w": 1 }));
+    let saved_s = |got: &Value| number(&got["even"]["time_s"]) - number(&got["simple"]["time_s"]);
     assert!(
-        saved_s > OF_WHAT_IS_SAVED * 24.28,
-        "{saved_s} s saved by {}",
-        got["simple"]["cues"]
+        saved_s(&to_a_watt) > 21.94 - TO_A_WATT_S,
+        "{} s saved by {}",
+        saved_s(&to_a_watt),
+        to_a_watt["simple"]["cues"]
+    );
+    // Rounding to 5 W may leave up to 5 W over the five minutes of the climb unspent, 1,500 J of 18,000 J, which are worth a twelfth.
+    let rounded = plan(hilly(), json!({}));
+    assert!(
+        saved_s(&rounded) > (1.0 - 1.0 / 12.0) * 21.94,
+        "{}",
+        saved_s(&rounded)
     );
 }
 
@@ -444,11 +452,7 @@ fn powers_that_leave_no_plan_are_refused_at_their_field() {
             "out_of_range",
         ),
         (json!({ "riders": 5001 }), "with.riders", "out_of_range"),
-        (
-            json!({ "recovery": "half" }),
-            "with.recovery",
-            "unknown_word",
-        ),
+        (json!({ "recovery": "half" }), "with.recovery", "wrong_type"),
         (json!({ "target": 5 }), "with", "unknown_field"),
     ] {
         let error = refused(

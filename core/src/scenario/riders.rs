@@ -2,6 +2,8 @@
 
 use super::{Position, Power, Scenario};
 use crate::inputs::quantity::Quantity;
+use crate::numerics::distributions::normal_share;
+use crate::numerics::solve::root;
 use crate::riding::optimal_pacing::robust_plan::Difference;
 use crate::uncertainty::draws::Normal;
 
@@ -55,28 +57,52 @@ impl Scenario {
             .collect()
     }
 
-    /// A few riders who stand for all of them: in pairs of opposite errors, so that their mean is the rider as believed, and with
-    /// the spread of all.
+    /// A few riders who stand for all of them: the errors of their thresholds are the middles of as many ranges that are equally
+    /// likely, and those of W′ beside that spread as evenly.
     pub(crate) fn typical_riders(&self, position: usize) -> Vec<Difference> {
-        const PAIRS: usize = 12;
-        const SEED: u64 = 18;
+        const RIDERS: u32 = 60;
+        // Steps of the golden section leave the largest gaps smallest.
+        const STEP: f64 = 0.618_033_988_749_895;
         let doubt = Doubt::of(self, self.positions.get(position));
-        let mut normal = Normal::new(SEED);
-        let drawn: Vec<(f64, f64)> = (0..PAIRS).map(|_| (normal.draw(), normal.draw())).collect();
-        let spread = |of: fn(&(f64, f64)) -> f64| {
-            let squares: f64 = drawn.iter().map(|pair| of(pair).powi(2)).sum();
-            (squares / PAIRS as f64).sqrt()
-        };
-        let (threshold_sd, other_sd) = (spread(|pair| pair.0), spread(|pair| pair.1));
-        drawn
-            .iter()
-            .flat_map(|&(threshold, other)| {
-                let (threshold, other) = (threshold / threshold_sd, other / other_sd);
-                [
-                    doubt.difference(threshold, other),
-                    doubt.difference(-threshold, -other),
-                ]
+        (0..RIDERS)
+            .map(|rider| {
+                let evenly = (f64::from(rider) + 0.5) / f64::from(RIDERS);
+                let other = (0.5 + STEP * f64::from(rider)).fract();
+                doubt.difference(normal_at(evenly), normal_at(other))
             })
             .collect()
+    }
+}
+
+/// The number of standard deviations that a share of a normal distribution lies below, to 1e-9; the share is between 0 and 1.
+fn normal_at(share: f64) -> f64 {
+    const FARTHEST: f64 = 8.0;
+    root(|z| normal_share(z) - share, -FARTHEST, FARTHEST, 1e-9).unwrap_or(0.0)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn the_riders_who_stand_for_all_have_their_mean_spread_and_correlation() {
+        let mut scenario = Scenario::default();
+        scenario.power.cp_w = Quantity::typical(250.0, 6.25);
+        scenario.power.w_prime_j = Quantity::typical(18_000.0, 1_800.0);
+        scenario.power.cp_w_prime_correlation = -0.9;
+        let riders = scenario.typical_riders(0);
+        let mean = |of: &dyn Fn(&Difference) -> f64| {
+            riders.iter().map(of).sum::<f64>() / riders.len() as f64
+        };
+        let (threshold_sd, w_prime_sd) = (0.025, 0.1);
+        assert!(mean(&|d| d.threshold).abs() < 0.01 * threshold_sd);
+        assert!(mean(&|d| d.w_prime).abs() < 0.05 * w_prime_sd);
+        // Sixty of them have tails a little shorter than the distribution's.
+        let spread = |of: &dyn Fn(&Difference) -> f64| mean(&|d| of(d).powi(2)).sqrt();
+        assert!((spread(&|d| d.threshold) / threshold_sd - 1.0).abs() < 0.02);
+        assert!((spread(&|d| d.w_prime) / w_prime_sd - 1.0).abs() < 0.05);
+        let together = mean(&|d| d.threshold * d.w_prime);
+        let correlation = together / (spread(&|d| d.threshold) * spread(&|d| d.w_prime));
+        assert!((correlation + 0.9).abs() < 0.03, "{correlation}");
     }
 }

@@ -145,17 +145,41 @@ impl Way {
 }
 
 impl PlanRide {
+    /// The parts of the ride on which the rider pushes one power: that power, W, the first piece, and that after the last.
+    pub(crate) fn at_one_power(&self) -> Vec<(f64, usize, usize)> {
+        const ALIKE_W: f64 = 1e-9;
+        let mut parts: Vec<(f64, usize, usize)> = Vec::new();
+        for (k, passed) in self.passed.iter().enumerate().take(self.passed.len() - 1) {
+            match parts.last_mut() {
+                Some(part) if (part.0 - passed.power_w).abs() < ALIKE_W => part.2 = k + 1,
+                _ => parts.push((passed.power_w, k, k + 1)),
+            }
+        }
+        parts
+    }
+
     /// The piece on which another rider would run out on the same powers, and what is left at its beginning, J; `None` where W′
-    /// lasts.
-    pub(crate) fn runs_out(&self, rider: &Rider) -> Option<(usize, f64)> {
-        let mut balance_j = rider.w_prime_j;
-        for (k, pair) in self.passed.windows(2).enumerate() {
-            let time_s = pair[1].time_s - pair[0].time_s;
-            let above_w = pair[0].power_w - rider.threshold_w;
-            let (recovery, w_prime_j) = (rider.recovery, rider.w_prime_j);
-            let next_j = w_prime_balance_j(recovery, balance_j, w_prime_j, above_w, time_s);
+    /// lasts. The parts are those of [`Self::at_one_power`].
+    pub(crate) fn runs_out(
+        &self,
+        parts: &[(f64, usize, usize)],
+        rider: &Rider,
+    ) -> Option<(usize, f64)> {
+        let (recovery, w_prime_j) = (rider.recovery, rider.w_prime_j);
+        let mut balance_j = w_prime_j;
+        for &(power_w, from, to) in parts {
+            let (begins_s, ends_s) = (self.passed[from].time_s, self.passed[to].time_s);
+            let above_w = power_w - rider.threshold_w;
+            let after = |time_s: f64| {
+                w_prime_balance_j(recovery, balance_j, w_prime_j, above_w, time_s - begins_s)
+            };
+            let next_j = after(ends_s);
             if next_j < -ROUNDING_J {
-                return Some((k, balance_j));
+                // The balance falls evenly on the part, to nothing at a time on this piece.
+                let empty_s = begins_s + balance_j.max(0.0) / above_w;
+                let pieces = &self.passed[from..to];
+                let on = from + pieces.partition_point(|p| p.time_s <= empty_s).max(1) - 1;
+                return Some((on, after(self.passed[on].time_s)));
             }
             balance_j = next_j;
         }

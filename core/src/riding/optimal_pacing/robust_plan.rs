@@ -46,9 +46,10 @@ pub(crate) fn on_average(road: &Road<'_>, riders: &[Rider], cues: &[Cue]) -> Opt
         ..*riders.first()?
     };
     let together = ride(road, &untiring, power_w)?;
+    let parts = together.at_one_power();
     let (mut time_s, mut run_out) = (0.0, 0.0);
     for rider in riders {
-        let Some((cell, left_j)) = together.runs_out(rider) else {
+        let Some((cell, left_j)) = together.runs_out(&parts, rider) else {
             time_s += together.time_s;
             continue;
         };

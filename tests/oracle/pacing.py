@@ -60,7 +60,7 @@ def walk(seed, count, length_m, steepest, turning_deg):
 
 
 def bent():
-    for i, radius in enumerate((12.0, 25.0, 9.0, 18.0, 30.0)):
+    for i, radius in enumerate((12.0, 16.0, 9.0, 14.0, 10.0)):
         yield 1800.0, 0.01 if i % 2 else -0.02, 40.0 * i, None
         yield 20.0, 0.0, 40.0 * i + 20.0, radius
     yield 1500.0, 0.0, 200.0, None

@@ -273,22 +273,30 @@ impl Parts<'_> {
         Some((powers_w, now.time_s))
     }
 
-    /// Balances that save time: each but the last is moved up and down by steps that halve.
+    /// Balances that save time: each but the last is moved up or down for as long as that does, by steps that halve.
     fn varied(&self, mut balances_j: Vec<f64>) -> Vec<f64> {
-        const SHARES: [f64; 3] = [0.12, 0.05, 0.02];
+        const SHARES: [f64; 4] = [0.12, 0.06, 0.03, 0.015];
+        const MOST_MOVES: usize = 6;
         let Some((_, mut time_s)) = self.powers_w(&balances_j) else {
             return balances_j;
         };
         for share in SHARES {
             for part in 0..balances_j.len().saturating_sub(1) {
                 for sign in [1.0, -1.0] {
-                    let mut moved = balances_j.clone();
                     let step_j = sign * share * self.rider.w_prime_j;
-                    moved[part] = (moved[part] + step_j).clamp(0.0, self.rider.w_prime_j);
-                    if let Some((_, moved_s)) = self.powers_w(&moved)
-                        && moved_s < time_s
-                    {
-                        (balances_j, time_s) = (moved, moved_s);
+                    let mut moves = 0;
+                    while moves < MOST_MOVES {
+                        let mut moved = balances_j.clone();
+                        moved[part] = (moved[part] + step_j).clamp(0.0, self.rider.w_prime_j);
+                        match self.powers_w(&moved) {
+                            Some((_, moved_s)) if moved_s < time_s => {
+                                (balances_j, time_s) = (moved, moved_s);
+                            }
+                            _ => break,
+                        }
+                        moves += 1;
+                    }
+                    if moves > 0 {
                         break;
                     }
                 }

@@ -205,7 +205,7 @@ fn plans() -> Vec<Row> {
             let request = json!({ "scenario": scenario });
             asks(name, bound_s, (LONG_BATCHES, 1), "ride-plan", &request)
         })
-        .to_vec()
+        .into()
 }
 
 /// What a ride plan takes beside what IPOPT takes for its fastest plan alone, on the same road in this run. Needs the Python of the

@@ -28,15 +28,17 @@ const BOUND_MS = {
   draws_of_six: 300,
   best_set: 300,
   reading: 1000,
+  plan: 150,
+  long_plan: 1000,
 };
 
 const even = { kind: "even" };
 const drawn = { draws: 10_000, effort: { kind: "power", power_w: 250 } };
 
-/** Rolling hills with a bearing that turns, in wind: invented. @param {number} segments */
-function hills(segments) {
+/** Rolling hills with a bearing that turns, in wind: invented. @param {number} segments @param {number} [length_m] */
+function hills(segments, length_m = 40_000) {
   const points = Array.from({ length: segments + 1 }, (_, i) => ({
-    distance_m: (40_000 * i) / segments,
+    distance_m: (length_m * i) / segments,
     elevation_m: 100 + 40 * Math.sin((60 * i) / segments),
     bearing_deg: (360 * i) / segments - 180,
   }));
@@ -144,6 +146,18 @@ const timed = [
     question: "power-or-drag",
     request: { scenario: hills(100), with: drawn },
     bound: BOUND_MS.draws_along_a_course,
+  },
+  {
+    name: "ride plan, 40 km at 100 m",
+    question: "ride-plan",
+    request: { scenario: hills(400) },
+    bound: BOUND_MS.plan,
+  },
+  {
+    name: "ride plan, 180 km at 100 m",
+    question: "ride-plan",
+    request: { scenario: { ...hills(1800, 180_000), power: { long_ride_loss_share: 0.09 } } },
+    bound: BOUND_MS.long_plan,
   },
 ];
 

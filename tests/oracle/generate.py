@@ -10,6 +10,7 @@ import gains
 import geodesics
 import leg_reach
 import linkage
+import pacing
 import positions
 import power_fits
 import published
@@ -24,7 +25,7 @@ PUBLISHED = HERE.parent / "published"
 
 
 # The longest first, so that the last ones fill what is left of the time.
-ORACLES = (even, positions, worth, leg_reach, rides, gains, runs, power_fits, steady, linkage, density, drag, geodesics)
+ORACLES = (pacing, even, positions, worth, leg_reach, rides, gains, runs, power_fits, steady, linkage, density, drag, geodesics)
 
 
 def generate(data, tables):

@@ -1142,8 +1142,37 @@ fn extreme_with(question: &str) -> BoxedStrategy<Value> {
             })
             .boxed(),
         "next-gain" => extreme_changes().boxed(),
+        "ride-plan" => extreme_plans().boxed(),
         _ => panic!("{question} has no extremes here"),
     }
+}
+
+/// Plans with every number at an end of its range, under each form of recovery.
+fn extreme_plans() -> impl Strategy<Value = Value> {
+    let recovery = prop_oneof![
+        Just(json!("differential")),
+        Just(json!("none")),
+        Just(json!("linear")),
+    ];
+    let powers = (
+        perhaps(plain(&fields::LEAST_W)),
+        perhaps(plain(&fields::GREATEST_W)),
+        perhaps(plain(&fields::ROUND_W)),
+    );
+    let targets = prop_oneof![Just(json!(1)), Just(json!(8))];
+    let share = perhaps(plain(&fields::AFTER_RUNNING_OUT_SHARE));
+    (recovery, powers, targets, share).prop_map(
+        |(recovery, (least, greatest, round), targets, share)| {
+            object(vec![
+                ("recovery", Some(recovery)),
+                ("least_w", least),
+                ("greatest_w", greatest),
+                ("targets", Some(targets)),
+                ("round_w", round),
+                ("after_running_out_share", share),
+            ])
+        },
+    )
 }
 
 /// Changes of a few numbers by the most that they may change, and budgets at both ends.
@@ -1409,6 +1438,11 @@ fn efforts_of_any_kind_are_answered() {
 #[test]
 fn drag_tests_at_the_ends_of_every_range_are_answered_or_refused_by_name() {
     extremes_of("drag-test");
+}
+
+#[test]
+fn plans_at_the_ends_of_every_range_are_made_or_refused_by_name() {
+    extremes_of("ride-plan");
 }
 
 #[test]

@@ -193,6 +193,11 @@ fn agree(data: &str) {
 }
 
 #[wasm_bindgen_test(unsupported = test)]
+fn fastest_plans_agree_with_direct_collocation() {
+    agree(include_str!("../oracle/data/pacing.json"));
+}
+
+#[wasm_bindgen_test(unsupported = test)]
 fn rides_agree_with_an_eighth_order_integration() {
     agree(include_str!("../oracle/data/rides.json"));
 }

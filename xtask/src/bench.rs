@@ -6,6 +6,9 @@ use crate::{build, paths, serve, setup};
 /// Says where the native measurements leave the ride files that they make, for those in the browser.
 const RIDES: &str = "FASTERBY_RIDES";
 
+/// Says which Python times IPOPT beside the core's own plans.
+const PYTHON: &str = "FASTERBY_ORACLE_PYTHON";
+
 fn rides() -> std::path::PathBuf {
     paths::kept("made-rides")
 }
@@ -16,7 +19,8 @@ pub fn bench() -> Outcome {
     run(
         program_of_tests("bench")
             .args(["--profile", "bench"])
-            .env(RIDES, rides()),
+            .env(RIDES, rides())
+            .env(PYTHON, setup::oracle_python()?),
         "The native measurements did not finish: see the message above.",
     )?;
     build::build()?;

@@ -7,6 +7,7 @@ mod build;
 mod command;
 mod compress;
 mod content;
+mod course;
 mod first_load;
 mod fuzz;
 mod lighthouse;
@@ -35,6 +36,7 @@ cargo xtask COMMAND
   pictures                        take the pictures of the page for README.md
   ask QUESTION < request.json     answer one question on the command line
   read FILE                       say what a recording of a ride holds (FIT, GPX, TCX or CSV, also as .gz)
+  course FILE [--smooth METRES]   make a course of a recording: a profile as scenarios hold it (elevation over 100 m each way)
   fuzz-recordings SECONDS         try the readers of recordings on altered files, so long for each kind
 ";
 
@@ -51,6 +53,7 @@ enum Task {
     Pictures,
     Ask { question: String },
     Read { file: String },
+    Course { file: String, smooth_m: f64 },
     FuzzRecordings { seconds: u64 },
     Help,
 }
@@ -87,6 +90,16 @@ fn parse(words: &[String]) -> Outcome<Task> {
             "`ask` wants the name of a question after it, and the request on standard input."
                 .to_string(),
         ),
+        ["course", file] => Ok(Task::Course {
+            file: file.to_string(),
+            smooth_m: course::SMOOTHED_M,
+        }),
+        ["course", file, "--smooth", metres] => Ok(Task::Course {
+            file: file.to_string(),
+            smooth_m: metres
+                .parse()
+                .map_err(|_| "`--smooth` wants a number of metres after it.".to_string())?,
+        }),
         ["fuzz-recordings", seconds] => Ok(Task::FuzzRecordings {
             seconds: seconds.parse().map_err(|_| {
                 "`fuzz-recordings` wants a number of seconds for each kind of file.".to_string()
@@ -146,6 +159,7 @@ fn perform(task: Task) -> Outcome<ExitCode> {
         Task::Pictures => pictures::pictures()?,
         Task::Ask { question } => return ask::ask(&question),
         Task::Read { file } => return read::read(Path::new(&file)),
+        Task::Course { file, smooth_m } => return course::course(Path::new(&file), smooth_m),
         Task::FuzzRecordings { seconds } => fuzz::recordings(seconds)?,
         Task::Help => print!("{USAGE}"),
     }
@@ -190,6 +204,23 @@ mod tests {
         assert!(parsed("read").unwrap_err().contains("name of a file"));
         assert!(parsed("ask").unwrap_err().contains("name of a question"));
         assert!(parsed("fly").unwrap_err().contains("fly"));
+    }
+
+    #[test]
+    fn a_course_is_smoothed_as_usual_unless_told_otherwise() {
+        let course = |smooth_m| {
+            Ok(Task::Course {
+                file: "ride.gpx".into(),
+                smooth_m,
+            })
+        };
+        assert_eq!(parsed("course ride.gpx"), course(course::SMOOTHED_M));
+        assert_eq!(parsed("course ride.gpx --smooth 30"), course(30.0));
+        assert!(
+            parsed("course ride.gpx --smooth much")
+                .unwrap_err()
+                .contains("--smooth")
+        );
     }
 
     #[test]

@@ -10,35 +10,14 @@ use std::path::Path;
 use std::process::ExitCode;
 
 /// The exit code for a file that is refused with a named error.
-const REFUSED: u8 = 2;
+pub const REFUSED: u8 = 2;
 const GZIP_MARK: [u8; 2] = [0x1f, 0x8b];
 const PIECE_BYTES: usize = 64 << 10;
 
 /// Prints what a file holds, or why it is not read.
 pub fn read(path: &Path) -> Outcome<ExitCode> {
-    let cannot = |error: std::io::Error| format!("`{}` cannot be read: {error}.", path.display());
-    let mut file = match File::open(path) {
-        Ok(file) => file,
-        Err(error) => {
-            eprintln!("{}", cannot(error));
-            return Ok(ExitCode::from(REFUSED));
-        }
-    };
-    if file.metadata().is_ok_and(|about| about.is_dir()) {
-        eprintln!("`{}` is a folder. Name one file in it.", path.display());
+    let Some(read) = recording_of(path)? else {
         return Ok(ExitCode::from(REFUSED));
-    }
-    let mut begin = Vec::new();
-    Read::by_ref(&mut file)
-        .take(GZIP_MARK.len() as u64)
-        .read_to_end(&mut begin)
-        .map_err(cannot)?;
-    let packed = begin == GZIP_MARK;
-    let whole = begin.as_slice().chain(file);
-    let read = if packed {
-        recording(MultiGzDecoder::new(whole), |_| Ok(Error::packing_broken()))?
-    } else {
-        recording(whole, |error| Err(cannot(error)))?
     };
     let (text, code) = match read {
         Ok(recording) => (shown(&recording), ExitCode::SUCCESS),
@@ -47,6 +26,35 @@ pub fn read(path: &Path) -> Outcome<ExitCode> {
     writeln!(std::io::stdout(), "{text}")
         .map_err(|error| format!("The recording cannot be written to standard output: {error}."))?;
     Ok(code)
+}
+
+/// The recording of a file, or why it is not read; `None` where there is no such file, which is said on standard error.
+pub fn recording_of(path: &Path) -> Outcome<Option<Result<Recording, Error>>> {
+    let cannot = |error: std::io::Error| format!("`{}` cannot be read: {error}.", path.display());
+    let mut file = match File::open(path) {
+        Ok(file) => file,
+        Err(error) => {
+            eprintln!("{}", cannot(error));
+            return Ok(None);
+        }
+    };
+    if file.metadata().is_ok_and(|about| about.is_dir()) {
+        eprintln!("`{}` is a folder. Name one file in it.", path.display());
+        return Ok(None);
+    }
+    let mut begin = Vec::new();
+    Read::by_ref(&mut file)
+        .take(GZIP_MARK.len() as u64)
+        .read_to_end(&mut begin)
+        .map_err(cannot)?;
+    let packed = begin == GZIP_MARK;
+    let whole = begin.as_slice().chain(file);
+    if packed {
+        recording(MultiGzDecoder::new(whole), |_| Ok(Error::packing_broken()))
+    } else {
+        recording(whole, |error| Err(cannot(error)))
+    }
+    .map(Some)
 }
 
 /// The recording in what is read; `failed` says whose fault it is when reading fails.
@@ -88,7 +96,7 @@ fn shown(recording: &Recording) -> serde_json::Value {
     })
 }
 
-fn refusal(error: &Error) -> serde_json::Value {
+pub fn refusal(error: &Error) -> serde_json::Value {
     let mut refused = message(&error.message);
     refused["kind"] = json!("recording");
     refused["field"] = json!("");

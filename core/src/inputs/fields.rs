@@ -931,6 +931,42 @@ fields! {
         chosen: true, included: Optional, evidence: CommonPractice, source: "",
         note: "How many runs you mean to do in each position.",
     }
+    LEAST_W {
+        key: "with.least_w", kind: Power,
+        range: 0.0..1000.0, usual: 0.0..250.0, default: 0.0, sd: 0.0, step: 5.0,
+        chosen: true, included: Optional, evidence: CommonPractice, source: "",
+        note: "The least power of a plan; at 0 you may coast.",
+    }
+    GREATEST_W {
+        key: "with.greatest_w", kind: Power,
+        range: 20.0..2500.0, usual: 150.0..1200.0, default: 600.0, sd: 0.0, step: 10.0,
+        chosen: true, included: Optional, evidence: Assumed, source: "",
+        note: "The greatest power of a plan, such as you would push out of a bend.",
+    }
+    TARGETS {
+        key: "with.targets", kind: Ratio,
+        range: 1.0..8.0, usual: 1.0..8.0, default: 5.0, sd: 0.0, step: 1.0,
+        chosen: true, included: Optional, evidence: CommonPractice, source: "",
+        note: "How many powers you are ready to remember.",
+    }
+    ROUND_W {
+        key: "with.round_w", kind: Power,
+        range: 1.0..50.0, usual: 1.0..20.0, default: 5.0, sd: 0.0, step: 1.0,
+        chosen: true, included: Optional, evidence: CommonPractice, source: "",
+        note: "The powers of a plan are multiples of this; nobody holds a power to a watt.",
+    }
+    AFTER_RUNNING_OUT_SHARE {
+        key: "with.after_running_out_share", kind: Share,
+        range: 0.3..1.0, usual: 0.7..1.0, default: 0.93, sd: 0.0, step: 0.01,
+        chosen: true, included: Optional, evidence: Published, source: "dynamic-parameter",
+        note: "What you hold after your W′ has run out, as a share of critical power: in a second all-out test, a minute after the first, the end power was 7 % lower. That it stays so to the finish is assumed.",
+    }
+    RIDERS {
+        key: "with.riders", kind: Ratio,
+        range: 0.0..5000.0, usual: 0.0..5000.0, default: 0.0, sd: 0.0, step: 100.0,
+        chosen: true, included: Optional, evidence: CommonPractice, source: "",
+        note: "How many riders with another critical power and W′ ride both plans; none unless asked for.",
+    }
     DRAWS {
         key: "with.draws", kind: Ratio,
         range: 0.0..100000.0, usual: 0.0..100000.0, default: 10000.0, sd: 0.0, step: 1000.0,

@@ -377,6 +377,14 @@ messages! {
     heights_unknown() = "The heights of the road are not recorded, so laps that do not close are taken as level.";
     more_runs_than(most: Count) = "So small a difference takes more than {most} runs.";
 
+    // ride-plan
+    greatest_below_even(even: Power) = "The best even effort here is {even}: a plan needs a greatest power above that.";
+    least_above_even(even: Power) = "The best even effort here is {even}: a plan needs a least power below that.";
+    no_plan() = "No plan can be worked out for this ride.";
+    plan_not_settled() = "The search for the fastest plan was cut short: there may be one that is a little faster.";
+    effort_not_speed() = "The plan says how hard to ride, never how fast: downhill, in bends and in traffic the road decides.";
+    runs_out_without_recovery(distance: Distance) = "How W′ comes back is the least certain part: if nothing came back, the plan of a few powers would run out after {distance}.";
+
     // next-gain
     neither_by_nor_share(field: Field) = "{field} takes a field with by or share, or use_position.";
     no_such_number(field: Field, name: Text) = "{field} is {name}, which is not a number of this scenario.";

@@ -2,11 +2,15 @@
 //! sets. Imports nothing of the crate.
 
 #[cfg(feature = "all")]
+pub(crate) mod banded;
+#[cfg(feature = "all")]
 pub(crate) mod best_set;
 pub mod distributions;
 pub mod least_squares;
 #[cfg(feature = "all")]
 pub(crate) mod schedule;
+#[cfg(feature = "all")]
+pub(crate) mod second_order;
 pub mod solve;
 #[cfg(feature = "all")]
 pub(crate) mod subsets;

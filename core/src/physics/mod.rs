@@ -4,6 +4,8 @@
 pub mod air;
 pub mod course;
 #[cfg(feature = "all")]
+pub(crate) mod geodesy;
+#[cfg(feature = "all")]
 pub mod leg;
 pub mod position;
 #[cfg(feature = "all")]

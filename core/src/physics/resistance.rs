@@ -180,6 +180,30 @@ impl<'a> Stretch<'a> {
         (q * apparent * along, q * (apparent + steepening))
     }
 
+    /// The sum of all forces, N, with its slope and its curvature by ground speed. With a yaw table, which has kinks, or a speed
+    /// exponent the curvature is that between speeds a little lower and a little higher.
+    #[cfg(feature = "all")]
+    #[inline(always)]
+    pub(crate) fn total_to_second_order(&self, speed_m_s: f64, cda_m2: f64) -> (f64, f64, f64) {
+        const APART_M_S: f64 = 0.2;
+        let (force, slope) = self.total_and_slope(speed_m_s, cda_m2);
+        if !self.plain {
+            let slope_at = |v: f64| self.air_and_slope(v, cda_m2).1;
+            let bend = slope_at(speed_m_s + APART_M_S) - slope_at(speed_m_s - APART_M_S);
+            return (force, slope, bend / (2.0 * APART_M_S));
+        }
+        let along = self.air_along_m_s(speed_m_s);
+        let apparent = self.apparent_m_s(along);
+        let share = if apparent > 0.0 {
+            along / apparent
+        } else {
+            0.0
+        };
+        // d²/da² of a √(a² + c²).
+        let curvature = self.half_density * cda_m2 * share * (3.0 - share * share);
+        (force, slope, curvature)
+    }
+
     /// [`Self::air_and_slope`] with a yaw table or a speed exponent.
     #[inline(never)]
     fn shaped_air_and_slope(&self, speed_m_s: f64, cda_m2: f64) -> (f64, f64) {

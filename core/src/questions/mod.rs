@@ -15,6 +15,8 @@ pub mod next_gain;
 pub mod power_curve;
 pub mod power_or_drag;
 pub mod request;
+#[cfg(feature = "all")]
+pub mod ride_plan;
 pub mod speed_for_watts;
 mod tree;
 #[cfg(feature = "all")]
@@ -105,6 +107,7 @@ questions! {
     #[cfg(feature = "all")] "leg-room": leg_room, Whole;
     #[cfg(feature = "all")] "which-position": which_position, Whole;
     #[cfg(feature = "all")] "drag-test": drag_test, Whole;
+    #[cfg(feature = "all")] "ride-plan": ride_plan, Whole;
 }
 
 fn no_such_question() -> Error {

@@ -14,6 +14,8 @@ pub(crate) mod held_power;
 pub mod integrated;
 #[cfg(feature = "all")]
 pub(crate) mod known_ride;
+#[cfg(feature = "all")]
+pub(crate) mod optimal_pacing;
 pub mod quasi_steady;
 #[cfg(feature = "all")]
 pub(crate) mod tie;

@@ -18,8 +18,12 @@ mod position;
 #[cfg(feature = "all")]
 pub(crate) mod position_costs;
 pub mod propagation;
+#[cfg(feature = "all")]
+pub mod recorded_course;
 pub(crate) mod ride_doubts;
 pub(crate) mod ride_errors;
+#[cfg(feature = "all")]
+mod riders;
 #[cfg(feature = "all")]
 pub(crate) mod season;
 #[cfg(feature = "all")]

@@ -28,7 +28,7 @@ enum To {
 }
 
 /// Every seed of every question, as `tests/hostile.rs` checks.
-const SEEDS: [&str; 20] = [
+const SEEDS: [&str; 22] = [
     include_str!("../seeds/ask/drag-test-recorded"),
     include_str!("../seeds/ask/drag-test-typed"),
     include_str!("../seeds/ask/finish-time-in-an-hour"),
@@ -44,6 +44,8 @@ const SEEDS: [&str; 20] = [
     include_str!("../seeds/ask/power-curve-simple"),
     include_str!("../seeds/ask/power-or-drag-profile"),
     include_str!("../seeds/ask/power-or-drag-simple"),
+    include_str!("../seeds/ask/ride-plan-bends"),
+    include_str!("../seeds/ask/ride-plan-simple"),
     include_str!("../seeds/ask/speed-for-watts-profile"),
     include_str!("../seeds/ask/speed-for-watts-simple"),
     include_str!("../seeds/ask/which-position-one-guess"),

@@ -43,6 +43,7 @@ fn main() {
         rides(),
         answers(),
         draws(),
+        plans(),
         laps(),
         recordings(),
         heaviest_requests(),
@@ -52,6 +53,7 @@ fn main() {
     for (at, row) in rows.into_iter().enumerate() {
         measure(&format!("{}/{count}", at + 1), row);
     }
+    beside_ipopt();
 }
 
 fn row<T>(
@@ -190,6 +192,60 @@ fn draws() -> Vec<Row> {
             &simple,
         ),
     ]
+}
+
+/// The fastest plan and all that is worked out beside it.
+fn plans() -> Vec<Row> {
+    [(400, 40_000.0, 150e-3), (1800, 180_000.0, 1.0)]
+        .map(|(points, distance_m, bound_s): (usize, f64, f64)| {
+            let name = format!("ride plan, {:.0} km at 100 m", distance_m / 1000.0);
+            let mut scenario = profile(points, distance_m);
+            scenario["power"] =
+                json!({ "cp_w": 260, "w_prime_j": 18000, "long_ride_loss_share": 0.09 });
+            let request = json!({ "scenario": scenario });
+            asks(name, bound_s, (LONG_BATCHES, 1), "ride-plan", &request)
+        })
+        .into()
+}
+
+/// What a ride plan takes beside what IPOPT takes for its fastest plan alone, on the same road in this run. Needs the Python of the
+/// oracles, which `cargo xtask bench` names.
+fn beside_ipopt() {
+    let Some(python) = std::env::var_os("FASTERBY_ORACLE_PYTHON") else {
+        return;
+    };
+    let data: Value = serde_json::from_str(include_str!("../../oracle/data/pacing.json"))
+        .expect("the oracle writes JSON");
+    let cases = data["cases"].as_array().expect("cases");
+    let case = cases
+        .iter()
+        .find(|case| case["name"] == "rolling, differential")
+        .expect("the rolling road");
+    let request = case["request"].to_string();
+    let started = Instant::now();
+    black_box(answered("ride-plan", &request));
+    let own_s = started.elapsed().as_secs_f64();
+    let printed = std::process::Command::new(python)
+        .arg("tests/oracle/pacing.py")
+        .output();
+    let ipopt_s = printed.ok().and_then(|output| {
+        String::from_utf8(output.stdout)
+            .ok()?
+            .trim()
+            .parse::<f64>()
+            .ok()
+    });
+    match ipopt_s {
+        Some(ipopt_s) => println!(
+            "{:<7}{:<52}{:>12}{:>12}{:>9.4}",
+            "",
+            "ride plan beside IPOPT, rolling road of 20 km",
+            engineering(own_s),
+            engineering(ipopt_s),
+            own_s / ipopt_s
+        ),
+        None => println!("IPOPT could not be timed: `tests/oracle/pacing.py` printed no number."),
+    }
 }
 
 fn laps() -> Vec<Row> {

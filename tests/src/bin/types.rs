@@ -52,6 +52,8 @@ fn main() {
     print_question!("drag-test", drag_test: With, RecordingForm, LapForm, RunForm, CoastDownForm, RollingForm, WindForm, RulesForm, FilmForm, PlanForm,
         Answer, Columns, KeptDrag, ThisTest, TestFigure, PositionDrag, RollingAnswer, DifferenceError, DragDifference, OtherRolling, RowKind, RowLeftOut, TestRow, CommonError, TestWind,
         RiseKnown, LateRise, PlanAnswer);
+    print_question!("ride-plan", ride_plan: With, RecoveryForm, Answer, Columns, EvenRide, FastestPlan, Landmark, Cue, CuedPlan, TooHard,
+        LowerPower, LeastByForm, RidersCompared);
 }
 
 /// A declaration whose `With`, `Answer` and `Columns` carry the question's name, which the modules give them in Rust.

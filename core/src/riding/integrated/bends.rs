@@ -6,7 +6,7 @@ use crate::numerics::solve::{gauss_points, within};
 /// The most kinetic energy that the bends allow on one stretch: `cap` all along, `exit` at its end, and no more before
 /// the end than braking can shed.
 #[derive(Clone, Copy, Debug)]
-pub(super) struct Limit {
+pub(crate) struct Limit {
     cap: f64,
     exit: f64,
     end_m: f64,
@@ -18,17 +18,24 @@ impl Limit {
         self.exit + self.braking_m_s2 * (self.end_m - distance_m).max(0.0)
     }
 
-    pub(super) fn at(&self, distance_m: f64) -> f64 {
+    pub(in crate::riding) fn at(&self, distance_m: f64) -> f64 {
         self.cap.min(self.braking_line(distance_m))
     }
 
-    fn brakes(&self, distance_m: f64) -> bool {
+    /// The distance before the end of the stretch within which a rider at this speed would have to brake, m.
+    #[cfg(feature = "all")]
+    pub(in crate::riding) fn braked_m(&self, speed_m_s: f64) -> f64 {
+        let fastest = (0.5 * speed_m_s * speed_m_s).min(self.cap);
+        (fastest - self.exit).max(0.0) / self.braking_m_s2
+    }
+
+    pub(in crate::riding) fn brakes(&self, distance_m: f64) -> bool {
         self.braking_line(distance_m) <= self.cap
     }
 }
 
 /// The limits of every stretch, from the finish backwards.
-pub(super) fn limits(setup: &Setup) -> Vec<Limit> {
+pub(in crate::riding) fn limits(setup: &Setup) -> Vec<Limit> {
     let machine = &setup.machine;
     let mut end_m = setup.course.distance_m();
     let mut entry = f64::INFINITY;

@@ -10,7 +10,7 @@
 //! summed with the same weights as the state and so closes to rounding. Bends cap speed from behind: a limit for each
 //! stretch is worked out from the finish backwards.
 
-mod bends;
+pub(crate) mod bends;
 mod log;
 
 use std::rc::Rc;

@@ -1,0 +1,254 @@
+//! A ride at a power for each piece of the road, followed as it is: bends, brakes, W′ balance, and a rider who runs out.
+
+use super::cell::Cell;
+use super::road::Road;
+use crate::physiology::power_duration::{Recovery, w_prime_balance_j};
+
+/// The rider on a plan.
+#[derive(Clone, Copy, Debug)]
+pub(crate) struct Rider {
+    /// How W′ comes back.
+    pub(crate) recovery: Recovery,
+    /// W′, J.
+    pub(crate) w_prime_j: f64,
+    /// The power above which W′ is spent, W.
+    pub(crate) threshold_w: f64,
+    /// The share of the threshold that the rider holds at most, from where W′ has run out to the finish.
+    pub(crate) left_share: f64,
+}
+
+/// A ride as it went.
+#[derive(Clone, Debug, Default)]
+pub(crate) struct PlanRide {
+    /// Finish time, s.
+    pub(crate) time_s: f64,
+    /// The least W′ balance, J.
+    pub(crate) w_prime_least_j: f64,
+    /// Where W′ ran out while the plan asked for more, m.
+    pub(crate) ran_out_m: Option<f64>,
+    /// At the beginning of each piece and at the finish.
+    pub(crate) passed: Vec<Passed>,
+}
+
+/// The rider as one piece ends and the next begins.
+#[derive(Clone, Copy, Debug, Default)]
+pub(crate) struct Passed {
+    /// From the start, m.
+    pub(crate) distance_m: f64,
+    /// Since the start, s.
+    pub(crate) time_s: f64,
+    /// Kinetic energy per effective mass, m²/s².
+    pub(crate) u: f64,
+    /// W′ balance, J.
+    pub(crate) w_prime_j: f64,
+    /// The mean power on the piece that begins here, W; at the finish that of the last piece.
+    pub(crate) power_w: f64,
+}
+
+impl Passed {
+    /// The rider at the start, with all of W′.
+    pub(crate) fn at_start(road: &Road<'_>, rider: &Rider) -> Self {
+        Self {
+            u: road.start_u,
+            w_prime_j: rider.w_prime_j,
+            ..Self::default()
+        }
+    }
+
+    /// Over the ground, m/s.
+    pub(crate) fn speed_m_s(&self) -> f64 {
+        (2.0 * self.u).sqrt()
+    }
+}
+
+/// W′ balance, J, that still counts as something left: the rounding of a ride.
+const ROUNDING_J: f64 = 1e-3;
+
+/// Rides a course, at a power that may depend on the piece and on the time so far. `None` where the rider comes to a stop.
+///
+/// A rider whose `left_share` is finite runs out where the plan asks for more than is left, and holds no more than that share of
+/// the threshold from there to the finish; any other follows the plan, and the balance goes below 0.
+pub(crate) fn ride(
+    road: &Road<'_>,
+    rider: &Rider,
+    power_w: impl Fn(usize, f64) -> f64,
+) -> Option<PlanRide> {
+    let mut passed = Vec::with_capacity(road.cells.len() + 1);
+    let mut way = Way::begun(Passed::at_start(road, rider));
+    way.go_on(road, rider, 0, power_w, |now| passed.push(now))?;
+    let power_w = passed.last().map_or(0.0, |last| last.power_w);
+    passed.push(Passed { power_w, ..way.now });
+    Some(PlanRide {
+        time_s: way.now.time_s,
+        w_prime_least_j: way.least_j,
+        ran_out_m: way.ran_out_m,
+        passed,
+    })
+}
+
+/// A ride on its way.
+#[derive(Clone, Copy, Debug)]
+pub(crate) struct Way {
+    /// The rider where the ride has come to.
+    pub(crate) now: Passed,
+    least_j: f64,
+    /// Where W′ ran out, m.
+    pub(crate) ran_out_m: Option<f64>,
+}
+
+impl Way {
+    /// A ride that has come to a state without running out.
+    pub(crate) fn begun(now: Passed) -> Self {
+        Self {
+            now,
+            least_j: now.w_prime_j,
+            ran_out_m: None,
+        }
+    }
+
+    /// Goes on from the beginning of a piece to the finish, and tells of the rider at the beginning of each.
+    pub(crate) fn go_on(
+        &mut self,
+        road: &Road<'_>,
+        rider: &Rider,
+        from: usize,
+        power_w: impl Fn(usize, f64) -> f64,
+        mut passed: impl FnMut(Passed),
+    ) -> Option<()> {
+        for (k, cell) in road.cells.iter().enumerate().skip(from) {
+            self.now.distance_m = cell.from_m;
+            let asked_w = power_w(k, self.now.time_s);
+            let given_w = match self.ran_out_m {
+                Some(_) => asked_w.min(rider.left_share * rider.threshold_w),
+                None => asked_w,
+            };
+            let (mut next, mut used_w) = through(road, rider, cell, &self.now, given_w)?;
+            let runs_out = next.w_prime_j < -ROUNDING_J && self.ran_out_m.is_none();
+            if runs_out && rider.left_share.is_finite() {
+                // What is left is spent, evenly over the piece; the rest of the ride is that of a rider who has run out.
+                let used_up_j = self.now.w_prime_j.max(0.0);
+                let share = used_up_j / (used_up_j - next.w_prime_j);
+                self.ran_out_m = Some(cell.from_m + share * cell.length_m);
+                let after_w = asked_w.min(rider.left_share * rider.threshold_w);
+                let mixed_w = share * given_w + (1.0 - share) * after_w;
+                (next, used_w) = through(road, rider, cell, &self.now, mixed_w)?;
+                next.w_prime_j = next.w_prime_j.max(0.0);
+            }
+            self.now.power_w = used_w;
+            passed(self.now);
+            self.least_j = self.least_j.min(next.w_prime_j);
+            self.now = next;
+        }
+        self.now.distance_m = road.setup.course.distance_m();
+        Some(())
+    }
+}
+
+impl PlanRide {
+    /// The parts of the ride on which the rider pushes one power: that power, W, the first piece, and that after the last.
+    pub(crate) fn at_one_power(&self) -> Vec<(f64, usize, usize)> {
+        const ALIKE_W: f64 = 1e-9;
+        let mut parts: Vec<(f64, usize, usize)> = Vec::new();
+        for (k, passed) in self.passed.iter().enumerate().take(self.passed.len() - 1) {
+            match parts.last_mut() {
+                Some(part) if (part.0 - passed.power_w).abs() < ALIKE_W => part.2 = k + 1,
+                _ => parts.push((passed.power_w, k, k + 1)),
+            }
+        }
+        parts
+    }
+
+    /// The piece on which another rider would run out on the same powers, and what is left at its beginning, J; `None` where W′
+    /// lasts. The parts are those of [`Self::at_one_power`].
+    pub(crate) fn runs_out(
+        &self,
+        parts: &[(f64, usize, usize)],
+        rider: &Rider,
+    ) -> Option<(usize, f64)> {
+        let (recovery, w_prime_j) = (rider.recovery, rider.w_prime_j);
+        let mut balance_j = w_prime_j;
+        for &(power_w, from, to) in parts {
+            let (begins_s, ends_s) = (self.passed[from].time_s, self.passed[to].time_s);
+            let above_w = power_w - rider.threshold_w;
+            let after = |time_s: f64| {
+                w_prime_balance_j(recovery, balance_j, w_prime_j, above_w, time_s - begins_s)
+            };
+            let next_j = after(ends_s);
+            if next_j < -ROUNDING_J {
+                // The balance falls evenly on the part, to nothing at a time on this piece.
+                let empty_s = begins_s + balance_j.max(0.0) / above_w;
+                let pieces = &self.passed[from..to];
+                let on = from + pieces.partition_point(|p| p.time_s <= empty_s).max(1) - 1;
+                return Some((on, after(self.passed[on].time_s)));
+            }
+            balance_j = next_j;
+        }
+        None
+    }
+}
+
+/// Several pieces at one power, from a state to that at their end. `None` where the rider comes to a stop.
+pub(crate) fn ride_on(
+    road: &Road<'_>,
+    rider: &Rider,
+    cells: std::ops::Range<usize>,
+    mut now: Passed,
+    power_w: f64,
+) -> Option<Passed> {
+    for cell in road.cells.get(cells)? {
+        now = through(road, rider, cell, &now, power_w)?.0;
+        now.distance_m = cell.from_m + cell.length_m;
+    }
+    Some(now)
+}
+
+/// One piece at one power: where it leads, and the mean power that the bends leave.
+fn through(
+    road: &Road<'_>,
+    rider: &Rider,
+    cell: &Cell<'_>,
+    from: &Passed,
+    power_w: f64,
+) -> Option<(Passed, f64)> {
+    let spent = |balance_j: f64, power_w: f64, time_s: f64| {
+        w_prime_balance_j(
+            rider.recovery,
+            balance_j,
+            rider.w_prime_j,
+            power_w - rider.threshold_w,
+            time_s,
+        )
+    };
+    let Some(limit) = cell.limit else {
+        let (u, time_s) = cell.through(&road.drive, from.u, power_w)?;
+        let next = Passed {
+            time_s: from.time_s + time_s,
+            u,
+            w_prime_j: spent(from.w_prime_j, power_w, time_s),
+            ..Passed::default()
+        };
+        return Some((next, power_w));
+    };
+    let (mut next, mut work_j) = (*from, 0.0);
+    cell.under_limit(
+        &road.drive,
+        &limit,
+        from.u,
+        power_w,
+        |u, time_s, power_w| {
+            next.u = u;
+            next.time_s += time_s;
+            next.w_prime_j = spent(next.w_prime_j, power_w, time_s);
+            work_j += power_w * time_s;
+        },
+    )?;
+    let took_s = next.time_s - from.time_s;
+    Some((
+        next,
+        if took_s > 0.0 {
+            work_j / took_s
+        } else {
+            power_w
+        },
+    ))
+}

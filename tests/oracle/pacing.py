@@ -1,0 +1,214 @@
+"""data/pacing.json: the fastest plans of `ride-plan` requests, by direct collocation with CasADi and IPOPT.
+
+Kinetic energy and W' balance along the road are polynomials on each cell, collocated at the three points of Radau; power is
+constant on a cell. Power above the threshold and below it are two variables, so that spending and recovering are smooth; both at once
+only lose. Past the point from which long rides lose power the threshold depends on the finish time, and is solved for in rounds.
+Where W' comes back by the differential form there are local optima: every problem is begun with much and with little of it left, and the
+faster plan counts.
+"""
+
+from math import log
+from random import Random
+from time import perf_counter
+
+import casadi as ca
+
+from asked import scenario
+from effort import even_effort
+from ride import drag_area_of, ridden_position, segments_of
+from tables import rounded, write_json
+
+POINTS = 3
+TAU = ca.collocation_points(POINTS, "radau")
+DERIVATIVE, _, QUADRATURE = (m.full() for m in ca.collocation_coeff(TAU))
+START = {"speed_m_s": 8.0}
+GREATEST_W = 600.0
+ENERGY_J, WORK_J, POWER_W = 1000.0, 10000.0, 100.0  # units of the program's variables
+REFERENCE_TOLERANCE_S = 0.02
+SHARE_TOLERANCE = 1e-3
+EVEN_TOLERANCE = 1e-5
+ROUNDS = 4
+SETTLED_S = 0.01
+ABOUT = {
+    "what": "ride-plan requests and the finish times of their fastest plans by direct collocation (Radau, three points; IPOPT), with the best even effort by DOP853",
+    "tolerance_reason": "absolute, beside each value: 0.02 s on the two courses whose figures were worked out on meshes of every width, 1e-3 of the time on others, whose mesh is coarser and which have local optima; 1e-5 for the even effort",
+}
+
+RIDER = {"cp_w": 280.0, "w_prime_j": 18000.0}
+BARE = {"rotating_mass_kg": 0.0, "bearing_drag_n": 0.0, "bearing_drag_n_s_per_m": 0.0}
+WITHOUT = [("power", "peak_w"), ("power", "long_ride_loss_w")]
+CALM = {"wind_speed_m_s": 0.0}
+
+
+def profile(legs):
+    """Points from (length, grade, bearing, radius) of stretches."""
+    distance, elevation, points = 0.0, 100.0, []
+    for length, grade, bearing, radius in legs:
+        point = {"distance_m": distance, "elevation_m": round(elevation, 4), "bearing_deg": bearing}
+        points.append(point | ({"radius_m": radius} if radius else {}))
+        distance += length
+        elevation += grade * length
+    points.append({"distance_m": distance, "elevation_m": round(elevation, 4), "bearing_deg": bearing})
+    return {"kind": "profile", "points": points}
+
+
+def walk(seed, count, length_m, steepest, turning_deg):
+    random = Random(seed)
+    grade, bearing = 0.0, 0.0
+    for _ in range(count):
+        grade = round(0.5 * grade + random.uniform(-steepest, steepest), 4)
+        bearing = float(round((bearing + random.uniform(-turning_deg, turning_deg)) % 360, 1))
+        yield length_m, grade, bearing, None
+
+
+def bent():
+    for i, radius in enumerate((12.0, 16.0, 9.0, 14.0, 10.0)):
+        yield 1800.0, 0.01 if i % 2 else -0.02, 40.0 * i, None
+        yield 20.0, 0.0, 40.0 * i + 20.0, radius
+    yield 1500.0, 0.0, 200.0, None
+
+
+def base(course, conditions=None, power=None, without=WITHOUT, **more):
+    return scenario(bike=BARE, position={"cda_m2": 0.25}, power=RIDER | (power or {}), course=course, conditions=conditions or CALM,
+                    without=without, start=START, **more)
+
+
+def problems():
+    """(name, scenario, forms of recovery, cell in metres, tolerance in seconds or None for a share)."""
+    out_and_back = {"distance_m": 20000.0, "bearing_deg": 0.0, "out_and_back": True}
+    wind = {"wind_speed_m_s": 4.0, "wind_from_deg": 0.0, "wind_height_m": 1.2, "rider_height_m": 1.2}
+    one_hill = profile([(3000.0, 0.0, 0.0, None), (2000.0, 0.05, 0.0, None), (2000.0, -0.05, 0.0, None), (3000.0, 0.0, 0.0, None)])
+    every = ("differential", "none", "linear")
+    yield "out against the wind and back", base(out_and_back, wind), every, 50.0, REFERENCE_TOLERANCE_S
+    yield "one hill", base(one_hill), every, 50.0, REFERENCE_TOLERANCE_S
+    yield "rolling", base(profile(walk(1, 50, 400.0, 0.03, 10.0))), every, 100.0, None
+    windy = {"wind_speed_m_s": 6.0, "wind_from_deg": 230.0}
+    yield "windy", base(profile(walk(2, 40, 750.0, 0.008, 60.0)), windy), every, 150.0, None
+    yield "bends", base(profile(bent())), every, 25.0, None
+    long = {"long_ride_loss_w": 25.0, "long_ride_from_s": 1800.0}
+    yield ("long", base(profile(walk(3, 60, 1500.0, 0.012, 30.0)), windy, long, [("power", "peak_w")]), ("differential",), 250.0, None)
+
+
+def cells_of(segments, width_m):
+    """(segment, where it begins on the segment, length): short ones at the start, and where a bend is near."""
+    for number, segment in enumerate(segments):
+        x, left = 0.0, segment.length_m
+        if number == 0:
+            for part in (0.125, 0.125, 0.25, 0.5):
+                yield segment, x, part * width_m
+                x += part * width_m
+        near = min(100.0, segment.length_m - x) if segment.next_squared < 600.0 and segment.cap_squared > 600.0 else 0.0
+        left = segment.length_m - x - near
+        count = max(1, round(left / width_m)) if left > 1e-6 else 0
+        for _ in range(count):
+            yield segment, x, left / count
+            x += left / count
+        count = round(near / 4.0)
+        for _ in range(count):
+            yield segment, x, near / count
+            x += near / count
+
+
+def resisted_n(road, cda_m2, speed):
+    along = speed + road.headwind_m_s
+    apparent = ca.sqrt(along * along + road.crosswind_m_s**2 + 1e-12)
+    bearings = road.bearing_drag_n + road.bearing_drag_n_s_per_m * speed
+    return 0.5 * road.density_kg_m3 * cda_m2 * apparent * along + road.ground_force_n + bearings
+
+
+def collocated_s(problem, recovery, width_m, threshold_w, left_share):
+    """The finish time of the fastest plan that is found from a start with a share of W' left all along."""
+    bike, w_prime = problem["bike"], problem["power"]["w_prime_j"]
+    segments = segments_of(problem, ridden_position(problem))
+    cda = drag_area_of(ridden_position(problem)).at(0.0)
+    mass = problem["rider"]["total_mass_kg"] + bike["rotating_mass_kg"]
+    braking = bike.get("braking_m_s2", 3.0)
+    variables, lower, upper, guess, equal = [], [], [], [], []
+
+    def variable(low, high, at):
+        v = ca.SX.sym(f"v{len(variables)}")
+        variables.append(v)
+        lower.append(low)
+        upper.append(high)
+        guess.append(min(max(at, low), high))
+        return v
+
+    energy = ca.SX(0.5 * mass * START["speed_m_s"] ** 2 / ENERGY_J)
+    balance = ca.SX(w_prime / WORK_J)
+    time = 0
+    for segment, begin, length in cells_of(segments, width_m):
+        above = variable(0.0, (GREATEST_W - threshold_w) / POWER_W, 0.1)
+        below = variable(0.0, threshold_w / POWER_W, 0.1)
+        brakes = variable(0.0, 3 * mass * braking / 100.0, 0.0) if segment.allowed_squared(begin + length, braking) < 600.0 else 0.0
+        lost = variable(0.0, GREATEST_W / POWER_W, 0.0) if recovery == "linear" else 0.0
+        energies, balances = [energy], [balance]
+        for j in range(POINTS):
+            allowed = segment.allowed_squared(begin + TAU[j] * length, braking)
+            cap = 0.5 * mass * min(allowed, 900.0) / ENERGY_J
+            energies.append(variable(0.5 * mass / ENERGY_J, cap, 0.5 * mass * 110.0 / ENERGY_J))
+            balances.append(variable(0.0, w_prime / WORK_J, left_share * w_prime / WORK_J))
+        for j in range(POINTS):
+            speed = ca.sqrt(2 * energies[j + 1] * ENERGY_J / mass)
+            power = threshold_w + POWER_W * (above - below)
+            force = bike["drivetrain_efficiency"] * power / speed - resisted_n(segment.road, cda, speed) - 100.0 * brakes
+            slope = sum(DERIVATIVE[i][j] * energies[i] for i in range(POINTS + 1))
+            equal.append(slope - length * force / ENERGY_J)
+            recovered = {"differential": below * (1 - balances[j + 1] * WORK_J / w_prime), "none": 0.0, "linear": below - lost}[recovery]
+            slope = sum(DERIVATIVE[i][j] * balances[i] for i in range(POINTS + 1))
+            equal.append(slope - length / speed * POWER_W * (recovered - above) / WORK_J)
+            time += QUADRATURE[j][0] * length / speed
+        energy, balance = energies[-1], balances[-1]
+    program = {"x": ca.vertcat(*variables), "f": time, "g": ca.vertcat(*equal)}
+    quiet = {"print_time": False, "ipopt": {"print_level": 0, "tol": 1e-9, "sb": "yes", "max_iter": 800}}
+    solver = ca.nlpsol("pacing", "ipopt", program, quiet)
+    found = solver(x0=guess, lbx=lower, ubx=upper, lbg=0, ubg=0)
+    return float(found["f"]) if solver.stats()["success"] else None
+
+
+def fastest_s(problem, recovery, width_m, even):
+    power = problem["power"]
+    finish_s = even[1]
+    shares = (0.1, 0.6) if recovery == "differential" else (0.5,)
+    for _ in range(ROUNDS):
+        loss_w = power.get("long_ride_loss_w", 0.0) * max(0.0, log(finish_s / power["long_ride_from_s"]))
+        found = {share: collocated_s(problem, recovery, width_m, power["cp_w"] - loss_w, share) for share in shares}
+        solved = {share: time_s for share, time_s in found.items() if time_s}
+        best = min(solved, key=solved.get)
+        shares, before_s, finish_s = (best,), finish_s, solved[best]
+        if loss_w == 0.0 or abs(finish_s - before_s) < SETTLED_S:
+            break
+    return finish_s
+
+
+def cases():
+    for name, problem, forms, width_m, tolerance_s in problems():
+        even = even_effort(problem)
+        for recovery in forms:
+            time_s = fastest_s(problem, recovery, width_m, even)
+            expected = {"even": {"power_w": even[0], "time_s": even[1]}, "fastest": {"time_s": time_s}}
+            yield {
+                "name": f"{name}, {recovery}",
+                "question": "ride-plan",
+                "request": {"scenario": problem, "with": {"recovery": recovery, "least_w": 0.0, "greatest_w": GREATEST_W}},
+                "expected": expected,
+                "tolerance": {
+                    "even": {key: rounded(EVEN_TOLERANCE * value) for key, value in expected["even"].items()},
+                    "fastest": {"time_s": tolerance_s or rounded(SHARE_TOLERANCE * time_s)},
+                },
+            }
+
+
+def write(folder):
+    write_json(folder / "pacing.json", {**ABOUT, "cases": list(cases())})
+
+
+def solver_s():
+    """How long IPOPT takes for the rolling road, from one start."""
+    problem = next(problem for name, problem, *_ in problems() if name == "rolling")
+    begun = perf_counter()
+    collocated_s(problem, "differential", 100.0, problem["power"]["cp_w"], 0.1)
+    return perf_counter() - begun
+
+
+if __name__ == "__main__":
+    print(solver_s())

@@ -1,0 +1,118 @@
+//! A course on the command line: a recording's road as scenarios hold it, alone on standard output.
+
+use crate::command::Outcome;
+use crate::read::{REFUSED, recording_of, refusal};
+use fasterby_core::scenario::recorded_course::{NoCourse, RecordedCourse, Track, recorded_course};
+use fasterby_recordings::{Column, Recording};
+use serde_json::json;
+use std::io::Write;
+use std::path::Path;
+use std::process::ExitCode;
+
+/// Elevation is smoothed over so many metres on each side unless told otherwise; assumed.
+pub const SMOOTHED_M: f64 = 100.0;
+
+/// Prints the course of a file, or why there is none; what is to be said of it goes to standard error.
+pub fn course(path: &Path, smooth_m: f64) -> Outcome<ExitCode> {
+    let Some(read) = recording_of(path)? else {
+        return Ok(ExitCode::from(REFUSED));
+    };
+    let (text, code) = match read.map(|recording| made(&recording, smooth_m)) {
+        Ok(Ok(made)) => {
+            eprintln!("{}", said(&made));
+            (json!(made.course), ExitCode::SUCCESS)
+        }
+        Ok(Err(reason)) => (no_course(reason), ExitCode::from(REFUSED)),
+        Err(error) => (refusal(&error), ExitCode::from(REFUSED)),
+    };
+    writeln!(std::io::stdout(), "{text}")
+        .map_err(|error| format!("The course cannot be written to standard output: {error}."))?;
+    Ok(code)
+}
+
+fn made(recording: &Recording, smooth_m: f64) -> Result<RecordedCourse, NoCourse> {
+    let column = |column| recording.columns.get(column);
+    let track = Track {
+        latitude_deg: column(Column::Latitude),
+        longitude_deg: column(Column::Longitude),
+        elevation_m: column(Column::Elevation),
+        distance_m: column(Column::Distance),
+    };
+    recorded_course(&track, smooth_m)
+}
+
+fn said(made: &RecordedCourse) -> String {
+    let mut said = format!(
+        "{} points over {:.0} m; it climbs {:.0} m as recorded and {:.0} m smoothed.",
+        made.course.points.len(),
+        made.distance_m,
+        made.recorded_climb_m,
+        made.climb_m
+    );
+    if !made.has_elevation {
+        said.push_str(" Without elevation it is taken as level.");
+    }
+    if !made.has_positions {
+        said.push_str(" Without positions no heading is known, and the wind is left out.");
+    }
+    said
+}
+
+fn no_course(reason: NoCourse) -> serde_json::Value {
+    let (text, message) = match reason {
+        NoCourse::NoRoad => (
+            "no_road",
+            "The file has neither positions nor a distance, so it says nothing of the road.",
+        ),
+        NoCourse::Length => (
+            "course_length",
+            "A course is from 100 m to 2,000 km long; this file's is not.",
+        ),
+    };
+    json!({ "kind": "recording", "field": "", "text": text, "values": {}, "message": message })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use fasterby_recordings::Reader;
+
+    fn read(text: &str) -> Recording {
+        let mut reader = Reader::default();
+        reader.push(text.as_bytes()).expect("bytes");
+        reader.finish().expect("a recording")
+    }
+
+    #[test]
+    fn a_route_without_times_makes_a_course() {
+        // A thousandth of a degree of latitude is 110.6 m at the equator (WGS 84, common practice).
+        let points: String = (0..20)
+            .map(|i| {
+                format!(
+                    "<rtept lat=\"{}\" lon=\"0\"><ele>{}</ele></rtept>",
+                    0.001 * f64::from(i),
+                    10 + i
+                )
+            })
+            .collect();
+        let made = made(
+            &read(&format!("<gpx version=\"1.1\"><rte>{points}</rte></gpx>")),
+            0.0,
+        )
+        .expect("a course");
+        assert!(
+            (made.distance_m / (19.0 * 110.574) - 1.0).abs() < 2e-3,
+            "{}",
+            made.distance_m
+        );
+        let course = json!(made.course);
+        assert_eq!(course["kind"], "profile");
+        assert!((made.climb_m - 19.0).abs() < 1e-6);
+    }
+
+    #[test]
+    fn a_table_without_a_road_is_refused_by_name() {
+        let reason = made(&read("time_s,power_w\n0,200\n1,210\n"), 0.0).unwrap_err();
+        assert_eq!(no_course(reason)["text"], "no_road");
+    }
+}

@@ -2,7 +2,7 @@
 /** Start-up: loads what the page opens with, then starts it, and says so where that fails. */
 
 import { start } from "./calculator.js";
-import { ask, fields, ready, sources } from "./core.js";
+import { ask, fields, ready } from "./core.js";
 import { sayItFailed } from "./frame/failed.js";
 import { booksOf } from "./frame/question-view.js";
 import { openReading } from "./frame/reading.js";
@@ -22,7 +22,7 @@ setTimeout(decimalMark);
 // Only work that was kept has to be looked over by the core before anything of it is shown.
 Promise.all([wordsOpened, storage.last() && ready(likely.id)])
   .then(async () => {
-    Object.assign(globalThis, { fasterby: { ask, fields, sources } });
+    Object.assign(globalThis, { fasterby: { ask, fields } });
     start(storage, await readingOpened);
   })
   .catch((error) => wordsOpened.finally(() => sayItFailed(error)).catch(() => {}));

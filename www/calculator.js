@@ -1,7 +1,7 @@
 // @ts-check
 /** Puts the pieces of the page together, once the words are there; the core comes when it is asked. */
 
-import { asCoreError, ask, ready, scenarioTables, sources } from "./core.js";
+import { asCoreError, ask, ready, scenarioTables } from "./core.js";
 import { siteFold } from "./embed/site-fold.js";
 import { createAnswerBar } from "./frame/answer-bar.js";
 import { createBar } from "./frame/bar.js";
@@ -45,7 +45,6 @@ export function start(storage, reading) {
     scenarioTables(),
     questions.flatMap(({ positions = [] }) => positions),
   );
-  const citations = new Map(sources().map(({ key, citation }) => [key, citation]));
   const defaultsOf = (/** @type {string} */ id) => find(id).defaults;
   /** A question's own numbers as a new rider finds them. @param {string} id @param {{ distance: string }} units */
   const newOf = (id, { distance }) => ({ ...find(id).defaults, ...(distance === "km" && find(id).metric) });
@@ -68,7 +67,6 @@ export function start(storage, reading) {
     store,
     filler,
     field: filler.field,
-    citation: (key) => citations.get(key) ?? "",
     check,
     go(id) {
       sheet?.close();
@@ -129,7 +127,6 @@ export function start(storage, reading) {
     filler,
     go,
     notify,
-    citation: page.citation,
     openSheet,
     worker: createJobs(),
     opensFiles: true,

@@ -88,9 +88,6 @@ export function ask(question, request) {
 /** Every bound, default and its evidence, as the build took them from the core; there before the module is. */
 export const fields = () => tables.fields;
 
-/** Every citation, likewise. */
-export const sources = () => tables.sources;
-
 /** Published figures that the page quotes, likewise. */
 export const published = () => tables.published;
 

@@ -1,7 +1,7 @@
 // @ts-check
 /** One question in a place on another page: loaded, shown, and taken away again. */
 
-import { ready, scenarioTables, sources } from "../core.js";
+import { ready, scenarioTables } from "../core.js";
 import { h } from "../frame/dom.js";
 import { createNotice } from "../frame/notice.js";
 import { painted } from "../frame/painted.js";
@@ -86,7 +86,6 @@ export async function show(element, room, wanted) {
   if (may && locked(may)) ground.setAttribute("data-locked", "");
   room.style.setProperty(REM, getComputedStyle(room).fontSize);
 
-  const citations = new Map(sources().map(({ key, citation }) => [key, citation]));
   const store = createStore(first);
   /** @type {ReturnType<typeof setTimeout> | undefined} */
   let timer;
@@ -97,7 +96,6 @@ export async function show(element, room, wanted) {
     store: limited(store, may),
     filler,
     notify: createNotice(status),
-    citation: (key) => citations.get(key) ?? "",
     // A worker from another origin is refused everywhere; the few milliseconds are spent here.
     worker: createJobs(() => {
       throw new Error("No worker here.");

@@ -11,7 +11,6 @@
  * @typedef {object} Page
  * @property {Store} store
  * @property {(path: string) => Field | undefined} field the row of `fields()` for a path
- * @property {(key: string) => string} citation the citation for a key, or an empty text
  * @property {ReturnType<typeof scenarioFiller>} filler fills scenarios in from the defaults
  * @property {(scenario: unknown) => string | null} check the core's sentence about what is wrong with a scenario, or null
  * @property {(question: string) => void} go opens a question; "Your numbers" makes room for it

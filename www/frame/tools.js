@@ -9,7 +9,7 @@ import { errorWords, labelOf } from "./field-words.js";
 /** @import { scenarioFiller } from "../state/scenario.js" */
 
 /**
- * @param {Pick<Tools, "store" | "citation" | "notify" | "worker" | "go" | "openSheet" | "lastFolds" | "opensFiles"> & { filler: ReturnType<typeof scenarioFiller> }} page
+ * @param {Pick<Tools, "store" | "notify" | "worker" | "go" | "openSheet" | "lastFolds" | "opensFiles"> & { filler: ReturnType<typeof scenarioFiller> }} page
  * @returns {Tools}
  */
 export function createTools({ filler, ...page }) {

@@ -37,7 +37,6 @@ import { question as whichPosition } from "./which-position.js";
  * @property {(about: CoreError) => string} words an error or a warning as the reader's sentence
  * @property {(path: string) => Field | undefined} field range, default and evidence of an input
  * @property {(path: string) => string} label what an input is called
- * @property {(key: string) => string} citation
  * @property {(position?: JsonObject) => Position} newPosition a position filled in from the defaults
  * @property {Notify} notify
  * @property {boolean} [opensFiles] whether a rider may open files here

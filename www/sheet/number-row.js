@@ -2,6 +2,7 @@
 /** One input of the sheet: its value, its ±, how it is known, and what it rests on. */
 
 import notes from "fasterby-notes";
+import { citation } from "../citations.js";
 import { boundNumber } from "../frame/bound-number.js";
 import { h } from "../frame/dom.js";
 import { labelOf, rangeWords, usualRangeWords } from "../frame/field-words.js";
@@ -138,7 +139,7 @@ function evidence(page, path) {
     words.textContent = say("accepted", {
       range: rangeWords(path, field.min, field.max, units),
       default: defaultWords(path, field, units),
-      basis: basisWords(page, field),
+      basis: basisWords(field),
       note: noteOf(field.key),
     });
   }
@@ -155,8 +156,8 @@ function defaultWords(path, field, units) {
 /** What the default of a field rests on, as the core notes it. @param {string} key */
 const noteOf = (key) => inReadersMark(core.found(`note.${key}`, notes[key]));
 
-/** @param {Page} page @param {Field} field */
-function basisWords({ citation }, field) {
+/** @param {Field} field */
+function basisWords(field) {
   const evidence = say.found(`evidence.${field.evidence}`);
   const cited = citation(field.source).replace(/\.$/, "");
   return evidence && cited ? say("basis", { evidence, citation: cited }) : evidence || cited;

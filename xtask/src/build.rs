@@ -193,18 +193,25 @@ fn write_types() -> Outcome {
 }
 
 /// The core's bounds and citations as its module would give them: the page opens with them, before the module is there. The notes
-/// of fields, which "Your numbers" alone shows, are a file of their own, fetched with it.
+/// of fields and the citations, which are seldom looked at, are files of their own, fetched with what shows them.
 fn write_tables() -> Outcome {
     let mut tables =
         serde_json::to_value(questions::tables()).map_err(|error| error.to_string())?;
-    let notes = tables["notes"].take();
-    tables.as_object_mut().map(|tables| tables.remove("notes"));
-    write(&notes_file(), notes.to_string().as_bytes())?;
+    for (name, file) in [("notes", notes_file()), ("sources", sources_file())] {
+        let apart = tables
+            .as_object_mut()
+            .and_then(|tables| tables.remove(name));
+        write(&file, apart.unwrap_or_default().to_string().as_bytes())?;
+    }
     write(&tables_file(), tables.to_string().as_bytes())
 }
 
 fn notes_file() -> PathBuf {
     paths::kept("notes.json")
+}
+
+fn sources_file() -> PathBuf {
+    paths::kept("sources.json")
 }
 
 fn tables_file() -> PathBuf {
@@ -391,7 +398,11 @@ fn esbuild() -> Command {
             "--alias:fasterby-tables={}",
             tables_file().display()
         ))
-        .arg(format!("--alias:fasterby-notes={}", notes_file().display()));
+        .arg(format!("--alias:fasterby-notes={}", notes_file().display()))
+        .arg(format!(
+            "--alias:fasterby-sources={}",
+            sources_file().display()
+        ));
     esbuild
 }
 

@@ -1,6 +1,7 @@
 // @ts-check
 /** The list of changes, each with what it changes, its chance, money and hours: edited, added to, taken from. */
 
+import { citation } from "../../citations.js";
 import { choice } from "../../parts/choice.js";
 import { html, say } from "../../parts/html.js";
 import { keyedList } from "../../parts/keyed-list.js";
@@ -249,7 +250,7 @@ export function changeList(tools, usual) {
           field.show(key === "name" ? nameOf(one, c) : key === "note" ? noteOf(one) : one.group);
         say(about, [
           words(one.evidence),
-          ...(one.source ? [" ", html("span", { lang: "en" }, tools.citation(one.source))] : []),
+          ...(one.source ? [" ", html("span", { lang: "en" }, citation(one.source))] : []),
         ]);
       },
     };

@@ -1,7 +1,6 @@
 // @ts-check
 /** The inside of "How it is worked out": formulas with their symbols explained, and where they come from. */
 
-import { sources } from "../../core.js";
 import { html } from "../../parts/html.js";
 import { sourceList } from "../../parts/sources.js";
 import { book } from "../../words/index.js";
@@ -34,11 +33,17 @@ export const symbols = (list) =>
 
 /** @param {readonly string[]} keys */
 export function citations(keys) {
-  const wanted = sources().filter(({ key }) => keys.includes(key));
-  return html(
-    "div",
-    {},
-    html("h3", {}, words("sources")),
-    sourceList(wanted.map(({ key, citation, read }) => ({ key, text: citation, used: readWords(read) }))).element,
-  );
+  const list = sourceList([]);
+  fill(list, keys);
+  return html("div", {}, html("h3", {}, words("sources")), list.element);
+}
+
+/** What cannot be fetched is left out; the page says elsewhere that it is incomplete. @param {ReturnType<typeof sourceList>} list @param {readonly string[]} keys */
+async function fill(list, keys) {
+  try {
+    const { sourcesOf } = await import("../../citations.js");
+    list.update(sourcesOf(keys).map(({ key, citation, read }) => ({ key, text: citation, used: readWords(read) })));
+  } catch {
+    list.update([]);
+  }
 }

@@ -42,7 +42,7 @@ const placeholders = (text) => [...new Set(text.match(/\{\w+\}/g) ?? [])].sort()
 
 /** After these a key ends in a name that the core, a question or a symbol has. */
 const NAMED_ELSEWHERE =
-  /^(field|questions|lengths|changes|how|why|usual|model|outcome|evidence|common-practice$|from-memory$|fade_test$)|\.(name|symbol)$/;
+  /^(field|questions|lengths|changes|how|why|usual|model|outcome|evidence|column|axis|seen|rule|dragTests|common-practice$|from-memory$|fade_test$)|\.(name|symbol)$/;
 
 /** Books whose keys are the names of sentences in Rust. */
 const OF_RUST = ["core.js", "recordings.js"];

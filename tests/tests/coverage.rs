@@ -199,3 +199,59 @@ fn the_range_of_one_position_against_another_contains_the_truth() {
     };
     holds("which position", coverage(4, asked, truth));
 }
+
+/// Changes that come off or not: what is changed, by how much and its sd, and how likely it comes off.
+const CHANGES: [(&str, f64, f64, f64); 4] = [
+    ("power.cp_w", 8.0, 4.0, 0.75),
+    ("rider.total_mass_kg", -1.5, 0.5, 0.9),
+    ("bike.rolling_coefficient", -0.0005, 0.0002, 0.8),
+    ("bike.drivetrain_efficiency", 0.006, 0.003, 0.6),
+];
+
+#[test]
+fn the_range_of_the_best_sets_saving_contains_the_truth() {
+    let candidates = CHANGES.map(|(field, by, sd, chance)| {
+        json!({
+            "name": field, "chance": chance,
+            "changes": [{ "field": field, "by": { "value": by, "sd": sd } }],
+        })
+    });
+    let asked = |scenario: &Value| {
+        let with = json!({ "candidates": candidates, "times_ridden": [1], "money": 0, "hours_per_week": 0 });
+        let answer = answer("next-gain", &json!({ "scenario": scenario, "with": with }));
+        let best = &answer["best"];
+        let chosen = best["candidates"].as_array().expect("a set").len();
+        assert_eq!(
+            chosen,
+            CHANGES.len(),
+            "what asks for nothing and helps is chosen"
+        );
+        figure(best, "expected_s")
+    };
+    let luck = std::cell::RefCell::new((fastrand::Rng::with_seed(5), Normal::new(6)));
+    let truth = |scenario: &Scenario| {
+        let (random, normal) = &mut *luck.borrow_mut();
+        let mut changed = scenario.clone();
+        let inputs = [
+            &mut changed.power.cp_w,
+            &mut changed.rider.total_mass_kg,
+            &mut changed.bike.rolling_coefficient,
+            &mut changed.bike.drivetrain_efficiency,
+        ];
+        for (input, (_, by, sd, chance)) in inputs.into_iter().zip(CHANGES) {
+            let change = by + sd * normal.draw();
+            if random.f64() < chance {
+                input.value += change;
+            }
+        }
+        let course = Rc::new(scenario.course().scaled_to(scenario.events[0].distance_m));
+        let over = |scenario: &Scenario| {
+            let setup = scenario
+                .setup_on(0, Rc::clone(&course))
+                .expect("a position");
+            time_s(&setup, Effort::Even)
+        };
+        Some(over(scenario)? - over(&changed)?)
+    };
+    holds("best set", coverage(5, asked, truth));
+}

@@ -3566,3 +3566,286 @@ pairs_power: number | null,
  */
 smallest_share: number | null, };
 
+// ride-plan
+export type RidePlanWith = { 
+/**
+ * How W′ comes back.
+ */
+recovery: RecoveryForm, 
+/**
+ * The least power, W; 0 where the rider may coast.
+ */
+least_w: number, 
+/**
+ * The greatest power, W.
+ */
+greatest_w: number, 
+/**
+ * How many powers the plans to be ridden have at most.
+ */
+targets: number, 
+/**
+ * The step to which their powers are rounded, W.
+ */
+round_w: number, 
+/**
+ * What the rider holds after running out, as a share of critical power.
+ */
+after_running_out_share: number, 
+/**
+ * How many riders who differ from the one believed ride both plans; none if left out.
+ */
+riders: number, 
+/**
+ * The seed of these riders.
+ */
+seed: number, };
+
+export type RecoveryForm = "differential" | "none" | "linear";
+
+export type RidePlanAnswer = { 
+/**
+ * The best even effort.
+ */
+even: EvenRide, 
+/**
+ * The fastest plan.
+ */
+fastest: FastestPlan, 
+/**
+ * The best plan of a few powers for the rider as believed.
+ */
+simple: CuedPlan, 
+/**
+ * The plan of a few powers that is best on average over riders whose critical power and W′ are as uncertain as they are.
+ */
+robust: CuedPlan, 
+/**
+ * How W′ was taken to come back.
+ */
+recovery: RecoveryForm, 
+/**
+ * What is left of W′ at the least on the plan of a few powers, by each form of recovery.
+ */
+w_prime_least: LeastByForm, 
+/**
+ * That plan ridden 5 and 10 % too hard over the first ten minutes.
+ */
+overshoot: [TooHard, TooHard], 
+/**
+ * That plan with a critical power 3 % lower than believed.
+ */
+cp_lower: LowerPower, 
+/**
+ * Many riders on both plans, if any were asked for.
+ */
+riders: RidersCompared | null, 
+/**
+ * Finish time of the fastest plan with all its doubt, which is that of the even effort: the inputs' and the model's own.
+ */
+finish_s: Figure, 
+/**
+ * Which inputs carry the doubt of the finish time.
+ */
+surer: Array<Contribution>, 
+/**
+ * What is doubtful.
+ */
+warnings: Array<Warning>, 
+/**
+ * Curves.
+ */
+columns: RidePlanColumns, };
+
+export type RidePlanColumns = { 
+/**
+ * From the start, m.
+ */
+distance_m: Column, 
+/**
+ * Power of the fastest plan from there to the next, W.
+ */
+power_w: Column, 
+/**
+ * Speed of that plan there, m/s.
+ */
+speed_m_s: Column, 
+/**
+ * W′ balance of that plan there, J.
+ */
+w_prime_j: Column, 
+/**
+ * Time of that plan there, s.
+ */
+time_s: Column, 
+/**
+ * Grade of the road from there on.
+ */
+grade: Column, 
+/**
+ * By how much that plan is ahead of the even effort there, s.
+ */
+ahead_s: Column, 
+/**
+ * Power of the plan of a few powers, W.
+ */
+simple_power_w: Column, 
+/**
+ * W′ balance of that plan, J.
+ */
+simple_w_prime_j: Column, 
+/**
+ * Power of the robust plan, W.
+ */
+robust_power_w: Column, };
+
+export type EvenRide = { 
+/**
+ * Finish time, s.
+ */
+time_s: number, 
+/**
+ * Power, W.
+ */
+power_w: number, };
+
+export type FastestPlan = { 
+/**
+ * Finish time, s; never more than that of the even effort.
+ */
+time_s: number, 
+/**
+ * The least W′ balance on the way, J.
+ */
+w_prime_least_j: number, 
+/**
+ * Seconds faster than the even effort.
+ */
+faster_by_s: number, 
+/**
+ * The power above which W′ is spent, W: critical power, and less in long rides.
+ */
+threshold_w: number, };
+
+export type Landmark = "start" | "climb" | "descent" | "level" | "turn" | "distance";
+
+export type Cue = { 
+/**
+ * Where it begins, m from the start.
+ */
+from_m: number, 
+/**
+ * The power from there on, W.
+ */
+power_w: number, 
+/**
+ * What the place is known by.
+ */
+landmark: Landmark, 
+/**
+ * The mean grade of the road from there on.
+ */
+grade: number, };
+
+export type CuedPlan = { 
+/**
+ * Finish time of the rider as believed, s.
+ */
+time_s: number, 
+/**
+ * The powers in the order ridden.
+ */
+cues: Array<Cue>, 
+/**
+ * Seconds slower than the fastest plan.
+ */
+slower_by_s: number, 
+/**
+ * The least W′ balance on the way, J; 0 or a little less where the rider as believed runs out.
+ */
+w_prime_least_j: number, 
+/**
+ * Mean finish time of riders whose critical power and W′ are uncertain as they are, s.
+ */
+mean_time_s: number, 
+/**
+ * The share of them who run out.
+ */
+run_out_share: number, };
+
+export type TooHard = { 
+/**
+ * By what share: too hard over the first ten minutes, or the critical power lower than believed.
+ */
+share: number, 
+/**
+ * Finish time, s.
+ */
+time_s: number, 
+/**
+ * Seconds lost by it.
+ */
+lost_s: number, 
+/**
+ * Where W′ runs out, m; `null` where it lasts.
+ */
+runs_out_m: number | null, };
+
+export type LowerPower = { 
+/**
+ * Finish time of this rider's own best even effort, s; `null` where there is none.
+ */
+even_time_s: number | null, 
+/**
+ * By what share: too hard over the first ten minutes, or the critical power lower than believed.
+ */
+share: number, 
+/**
+ * Finish time, s.
+ */
+time_s: number, 
+/**
+ * Seconds lost by it.
+ */
+lost_s: number, 
+/**
+ * Where W′ runs out, m; `null` where it lasts.
+ */
+runs_out_m: number | null, };
+
+export type LeastByForm = { 
+/**
+ * The slower, the fuller it is.
+ */
+differential_j: number, 
+/**
+ * Nothing comes back.
+ */
+none_j: number, 
+/**
+ * Watt for watt.
+ */
+linear_j: number, };
+
+export type RidersCompared = { 
+/**
+ * How many there are.
+ */
+riders: number, 
+/**
+ * Their mean finish time on the plan for the rider as believed, s.
+ */
+simple_mean_time_s: number, 
+/**
+ * The share of them who run out on it.
+ */
+simple_run_out_share: number, 
+/**
+ * Their mean finish time on the plan for an uncertain rider, s.
+ */
+robust_mean_time_s: number, 
+/**
+ * The share of them who run out on it.
+ */
+robust_run_out_share: number, };
+

@@ -61,8 +61,8 @@ impl Passed {
     }
 }
 
-/// W′ balance, J, that still counts as something left: the rounding of a ride.
-const ROUNDING_J: f64 = 1e-3;
+/// A balance this far below 0, J, still counts as nothing left: less than is kept of any plan.
+const ROUNDING_J: f64 = 1.0;
 
 /// Rides a course, at a power that may depend on the piece and on the time so far. `None` where the rider comes to a stop.
 ///

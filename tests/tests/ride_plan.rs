@@ -256,6 +256,21 @@ fn a_plan_is_never_slower_than_the_even_effort_and_keeps_w_prime_in_its_bounds()
                 slower_s > -RIDE * fastest_s,
                 "case {case}, {recovery}: a plan of a few powers is faster by {slower_s} s"
             );
+            // One power rounded down by 5 W is slower by a percent at most.
+            let simple_s = number(&got["simple"]["time_s"]);
+            assert!(
+                simple_s < 1.01 * even_s,
+                "case {case}, {recovery}: {simple_s} after {even_s}"
+            );
+            let simple_least_j = number(&got["simple"]["w_prime_least_j"]);
+            assert!(
+                simple_least_j > -BOUND_J,
+                "case {case}, {recovery}: {simple_least_j} J"
+            );
+            assert!(
+                got["simple"]["run_out_share"] != 1.0,
+                "case {case}, {recovery}"
+            );
         }
     }
 }

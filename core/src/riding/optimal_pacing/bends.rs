@@ -20,6 +20,12 @@ impl Cell<'_> {
         mut step: impl FnMut(f64, f64, f64),
     ) -> Option<()> {
         let mut u = from_u.min(limit.at(self.from_m));
+        // Speed only rises or only falls on a piece, and the limit only falls.
+        let (free_u, free_s) = self.through(drive, u, power_w)?;
+        if free_u.max(u) <= limit.at(self.from_m + self.length_m) {
+            step(free_u, free_s, power_w);
+            return Some(());
+        }
         let mut behind_m = 0.0;
         let pieces = STEPS.max(self.steps as usize / 2);
         for i in 1..=pieces {

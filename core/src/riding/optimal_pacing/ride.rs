@@ -61,8 +61,8 @@ impl Passed {
     }
 }
 
-/// W′ balance, J, that still counts as something left: the rounding of a ride.
-const ROUNDING_J: f64 = 1e-3;
+/// A balance this far below 0, J, still counts as nothing left: less than is kept of any plan.
+const ROUNDING_J: f64 = 1.0;
 
 /// Rides a course, at a power that may depend on the piece and on the time so far. `None` where the rider comes to a stop.
 ///
@@ -187,19 +187,22 @@ impl PlanRide {
     }
 }
 
-/// Several pieces at one power, from a state to that at their end. `None` where the rider comes to a stop.
+/// Several pieces at one power, from a state to that at their end, and the least balance on the way, J: where bends leave less than
+/// that power, the balance may fall and rise. `None` where the rider comes to a stop.
 pub(crate) fn ride_on(
     road: &Road<'_>,
     rider: &Rider,
     cells: std::ops::Range<usize>,
     mut now: Passed,
     power_w: f64,
-) -> Option<Passed> {
+) -> Option<(Passed, f64)> {
+    let mut least_j = f64::INFINITY;
     for cell in road.cells.get(cells)? {
         now = through(road, rider, cell, &now, power_w)?.0;
         now.distance_m = cell.from_m + cell.length_m;
+        least_j = least_j.min(now.w_prime_j);
     }
-    Some(now)
+    Some((now, least_j))
 }
 
 /// One piece at one power: where it leads, and the mean power that the bends leave.

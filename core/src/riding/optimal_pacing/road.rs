@@ -22,10 +22,14 @@ pub(crate) struct Road<'a> {
 /// within 0.005 s of the best one of all on the courses of the reference.
 const PIECES: f64 = 400.0;
 const LENGTHS_M: (f64, f64) = (25.0, 125.0);
+/// A very long course has so many pieces besides those of its own stretches.
+const MOST_PIECES: f64 = 3000.0;
 /// Lengths of the first pieces of a stretch on which the rider gathers speed, as shares of a usual one.
 const GATHERING: [f64; 4] = [0.125, 0.125, 0.25, 0.5];
 /// Pieces before a bend that is braked for, m: braking takes a few of them.
 const BRAKING_M: f64 = 8.0;
+/// The most of them before one bend, and before all bends of a course together.
+const MOST_BRAKING: (f64, f64) = (12.0, 1500.0);
 /// Nobody brakes from faster than this, m/s.
 const FASTEST_M_S: f64 = 25.0;
 
@@ -34,9 +38,17 @@ impl<'a> Road<'a> {
     pub(crate) fn new(setup: &'a Setup, power_w: f64) -> Self {
         let drive = Drive::new(&setup.machine);
         let segments = &setup.course.segments;
-        let bends = segments.iter().any(|segment| segment.radius_m.is_some());
-        let limits = if bends { limits(setup) } else { Vec::new() };
-        let length_m = (setup.course.distance_m() / PIECES).clamp(LENGTHS_M.0, LENGTHS_M.1);
+        let bends = segments
+            .iter()
+            .filter(|segment| segment.radius_m.is_some())
+            .count();
+        let limits = if bends > 0 { limits(setup) } else { Vec::new() };
+        let (most, together) = MOST_BRAKING;
+        let most_braking = (together / bends.max(1) as f64).clamp(1.0, most).floor();
+        let distance_m = setup.course.distance_m();
+        let length_m = (distance_m / PIECES)
+            .clamp(LENGTHS_M.0, LENGTHS_M.1)
+            .max(distance_m / MOST_PIECES);
         let mut road = Self {
             setup,
             drive,
@@ -69,7 +81,7 @@ impl<'a> Road<'a> {
                 steps: 1,
                 graded: false,
             };
-            for length_m in lengths_m(segment, limit, length_m, gathers) {
+            for length_m in lengths_m(segment, limit, length_m, gathers, most_braking) {
                 road.cells.push(Cell {
                     from_m,
                     length_m,
@@ -120,14 +132,20 @@ fn end_cap(cell: &Cell<'_>) -> f64 {
 }
 
 /// The lengths of the pieces of a stretch.
-fn lengths_m(segment: &Segment, limit: Option<Limit>, usual_m: f64, gathers: bool) -> Vec<f64> {
+fn lengths_m(
+    segment: &Segment,
+    limit: Option<Limit>,
+    usual_m: f64,
+    gathers: bool,
+    most_braking: f64,
+) -> Vec<f64> {
     let mut left_m = segment.length_m;
     let braked_m = limit
         .map_or(0.0, |limit| limit.braked_m(FASTEST_M_S))
         .min(left_m);
     // A bend is ridden at its own speed: no piece of it needs to be short.
     let braking = if segment.radius_m.is_none() {
-        (braked_m / BRAKING_M).floor().min(12.0)
+        (braked_m / BRAKING_M).floor().min(most_braking)
     } else {
         0.0
     };

@@ -1,9 +1,8 @@
 //! A plan that a person can ride: a few powers, each from a place that can be recognised.
 //!
 //! The places are those by which the fastest plan's power is described best, by dynamic programming over all choices. The powers
-//! bring the rider to the end of each part with as much of W′ left as the fastest plan does there; those balances are then
-//! varied while that saves time. Since power is constant on a part, the balance is monotone there, so that a plan that ends
-//! every part with something left never runs out. Last, powers are rounded, up or down, in the fastest way that W′ lasts for.
+//! bring the rider to the end of each part with as much of W′ left as the fastest plan does there, if that runs out nowhere on
+//! it; those balances are then varied while that saves time. Last, powers are rounded, up or down, in the fastest way that W′ lasts for.
 
 use super::landmarks::{Landmark, Place, places};
 use super::ride::{Passed, Rider, ride_on};
@@ -44,44 +43,28 @@ pub(crate) fn power_at_w(cues: &[Cue], cell: usize) -> f64 {
         .map_or(0.0, |cue| cue.power_w)
 }
 
-/// The best plan of a few powers; of one power, where no more lasts.
+/// The best plan of a few powers, or of one where that is faster. `None` where not even one lasts.
 pub(crate) fn simple_plan(fastest: &Fastest<'_>, style: &Style) -> Option<Vec<Cue>> {
     let places = places(&fastest.road);
-    let begins = parts(fastest, &places, style.targets);
-    let parts = Parts {
+    let parts = |begins| Parts {
         fastest,
         road: &fastest.road,
         rider: &fastest.rider,
         style,
         begins,
     };
-    let parts = parts.moved(&places);
-    let balances_j = parts.varied(parts.balances_j());
-    let (powers_w, _) = parts.powers_w(&balances_j)?;
-    let mut rounded = Rounded {
-        parts: &parts,
-        exact_w: &powers_w,
-        so_far_w: Vec::new(),
-        best: None,
-    };
-    rounded.go_on(Passed::at_start(parts.road, parts.rider));
-    let (_, powers_w) = rounded.best?;
-    let mut cues: Vec<Cue> = Vec::new();
-    for (&place, power_w) in parts.begins.iter().zip(powers_w) {
-        if cues.last().is_none_or(|before| before.power_w != power_w) {
-            let from_m = parts.road.cells[place.cell].from_m;
-            cues.push(Cue {
-                place,
-                from_m,
-                power_w,
-            });
-        }
-    }
-    Some(cues)
+    let one = parts(places.iter().copied().take(1).collect());
+    let several = parts(begins(fastest, &places, style.targets)).moved(&places);
+    let balances_j = several.varied(several.balances_j());
+    let best = [several.rounded(&balances_j), one.rounded(&[0.0])]
+        .into_iter()
+        .flatten()
+        .min_by(|a, b| a.0.total_cmp(&b.0))?;
+    Some(best.1)
 }
 
 /// Where the parts begin: the places by which the fastest plan's power is described best.
-fn parts(fastest: &Fastest<'_>, places: &[Place], targets: usize) -> Vec<Place> {
+fn begins(fastest: &Fastest<'_>, places: &[Place], targets: usize) -> Vec<Place> {
     // Time, work and work times power up to each place and to the finish.
     let passed = &fastest.ride.passed;
     let mut sums = vec![(0.0, 0.0, 0.0); places.len() + 1];
@@ -205,13 +188,13 @@ impl Parts<'_> {
         next.map_or(self.road.cells.len(), |place| place.cell)
     }
 
-    fn ride(&self, part: usize, from: Passed, power_w: f64) -> Option<Passed> {
+    fn ride(&self, part: usize, from: Passed, power_w: f64) -> Option<(Passed, f64)> {
         let cells = self.begins[part].cell..self.end(part);
         ride_on(self.road, self.rider, cells, from, power_w)
     }
 
-    /// The power that ends a part with a balance, J, or as near to it as the least and the greatest power do; by secant steps to
-    /// a joule.
+    /// The power that ends a part with a balance, J, and runs out nowhere on it, or as near to that as the least and the greatest
+    /// power do; by secant steps inside a bracket, to a joule or so. `None` where the rider comes to a stop or runs out.
     fn power_w(
         &self,
         part: usize,
@@ -219,43 +202,57 @@ impl Parts<'_> {
         balance_j: f64,
         guess_w: f64,
     ) -> Option<(f64, Passed)> {
-        const STEPS: usize = 12;
+        const STEPS: usize = 14;
         const CLOSE_J: f64 = 1.0;
-        let (least_w, greatest_w) = self.style.powers_w;
-        let (mut low_w, mut high_w) = (least_w, greatest_w);
-        let mut power_w = guess_w.clamp(least_w, greatest_w);
-        let mut best = (power_w, self.ride(part, from, power_w)?);
-        let mut slope_s = best.1.time_s - from.time_s;
+        let (mut low_w, mut high_w) = self.style.powers_w;
+        let mut power_w = guess_w.clamp(low_w, high_w);
+        let mut lasts: Option<(f64, Passed)> = None;
         let mut before: Option<(f64, f64)> = None;
         for _ in 0..STEPS {
-            let over_j = best.1.w_prime_j - balance_j;
-            if over_j.abs() < CLOSE_J {
+            let (next, least_j) = self.ride(part, from, power_w)?;
+            let spare_j = if least_j < -SPENT_J {
+                least_j
+            } else {
+                next.w_prime_j - balance_j
+            };
+            if spare_j > -CLOSE_J {
+                lasts = Some((power_w, next));
+            }
+            if spare_j.abs() < CLOSE_J {
                 break;
             }
-            if over_j > 0.0 {
+            if spare_j > 0.0 {
                 low_w = power_w;
             } else {
                 high_w = power_w;
             }
-            if let Some((other_w, other_j)) = before
-                && (other_j - over_j) * (other_w - power_w) < 0.0
-            {
-                slope_s = (other_j - over_j) / (power_w - other_w);
-            }
-            before = Some((power_w, over_j));
-            let next_w = power_w + over_j / slope_s;
-            let inside = next_w > low_w && next_w < high_w;
+            let slope_s = match before {
+                Some((other_w, other_j)) if (other_j - spare_j) * (power_w - other_w) > 0.0 => {
+                    (other_j - spare_j) / (power_w - other_w)
+                }
+                _ => next.time_s - from.time_s,
+            };
+            before = Some((power_w, spare_j));
+            let secant_w = power_w + spare_j / slope_s;
+            let inside = secant_w > low_w && secant_w < high_w;
             power_w = if inside {
-                next_w
+                secant_w
             } else {
                 0.5 * (low_w + high_w)
             };
             if high_w - low_w < 1e-3 {
                 break;
             }
-            best = (power_w, self.ride(part, from, power_w)?);
         }
-        Some(best)
+        match lasts {
+            Some(lasts) => Some(lasts),
+            // Not even the steps tried last; the least power may.
+            None => {
+                let least_w = self.style.powers_w.0;
+                let (next, least_j) = self.ride(part, from, least_w)?;
+                (least_j >= -SPENT_J).then_some((least_w, next))
+            }
+        }
     }
 
     /// The powers that end each part with a balance, J, and the finish time, s. `None` where the rider stops or runs out.
@@ -264,13 +261,34 @@ impl Parts<'_> {
         let mut powers_w = Vec::with_capacity(balances_j.len());
         for (part, &balance_j) in balances_j.iter().enumerate() {
             let (power_w, next) = self.power_w(part, now, balance_j, self.rider.threshold_w)?;
-            if next.w_prime_j < -2.0 {
-                return None;
-            }
             powers_w.push(power_w);
             now = next;
         }
         Some((powers_w, now.time_s))
+    }
+
+    /// The finish time, s, and the plan of the powers that end each part with a balance, J, rounded.
+    fn rounded(&self, balances_j: &[f64]) -> Option<(f64, Vec<Cue>)> {
+        let (exact_w, _) = self.powers_w(balances_j)?;
+        let mut rounded = Rounded {
+            parts: self,
+            exact_w: &exact_w,
+            so_far_w: Vec::new(),
+            best: None,
+        };
+        rounded.go_on(Passed::at_start(self.road, self.rider));
+        let (time_s, powers_w) = rounded.best?;
+        let mut cues: Vec<Cue> = Vec::new();
+        for (&place, power_w) in self.begins.iter().zip(powers_w) {
+            if cues.last().is_none_or(|before| before.power_w != power_w) {
+                cues.push(Cue {
+                    place,
+                    from_m: self.road.cells[place.cell].from_m,
+                    power_w,
+                });
+            }
+        }
+        Some((time_s, cues))
     }
 
     /// Balances that save time: each but the last is moved up or down for as long as that does, by steps that halve.
@@ -327,10 +345,10 @@ impl Rounded<'_> {
         let down_w = style.round_w * (exact_w / style.round_w + 1e-9).floor();
         for power_w in [down_w, down_w + style.round_w] {
             let power_w = power_w.clamp(style.powers_w.0, style.powers_w.1);
-            let Some(next) = self.parts.ride(part, now, power_w) else {
+            let Some((next, least_j)) = self.parts.ride(part, now, power_w) else {
                 continue;
             };
-            if next.w_prime_j >= -SPENT_J {
+            if least_j >= -SPENT_J {
                 self.so_far_w.push(power_w);
                 self.go_on(next);
                 self.so_far_w.pop();

@@ -152,9 +152,12 @@ export default {
   greatest_below_even: "Die beste gleichmäßige Leistung ist hier {even}: Ein Plan braucht eine Höchstleistung darüber.",
   least_above_even: "Die beste gleichmäßige Leistung ist hier {even}: Ein Plan braucht eine Mindestleistung darunter.",
   no_plan: "Für diese Fahrt lässt sich kein Plan berechnen.",
-  plan_not_settled: "Die Suche nach dem schnellsten Plan wurde abgebrochen: Vielleicht gibt es einen etwas schnelleren.",
-  effort_not_speed: "Der Plan sagt, wie hart du fährst, nie wie schnell: Bergab, in Kurven und im Verkehr entscheidet die Straße.",
-  runs_out_without_recovery: "Wie W′ zurückkommt, ist am wenigsten sicher: Käme nichts zurück, wäre W′ mit dem Plan aus wenigen Leistungen nach {distance} aufgebraucht.",
+  plan_not_settled:
+    "Die Suche nach dem schnellsten Plan wurde abgebrochen: Vielleicht gibt es einen etwas schnelleren.",
+  effort_not_speed:
+    "Der Plan sagt, wie hart du fährst, nie wie schnell: Bergab, in Kurven und im Verkehr entscheidet die Straße.",
+  runs_out_without_recovery:
+    "Wie W′ zurückkommt, ist am wenigsten sicher: Käme nichts zurück, wäre W′ mit dem Plan aus wenigen Leistungen nach {distance} aufgebraucht.",
   neither_by_nor_share: "{field} braucht ein Feld mit by oder share, oder use_position.",
   no_such_number: "{field} ist {name}; eine solche Zahl gibt es in diesen Angaben nicht.",
   no_such_change: "{field} ist {name}; eine solche Änderung steht nicht in der Liste.",
@@ -324,9 +327,12 @@ export default {
   "note.with.least_w": "Die kleinste Leistung eines Plans; bei 0 darfst du rollen.",
   "note.with.greatest_w": "Die größte Leistung eines Plans, wie du sie etwa aus einer Kurve heraus fährst.",
   "note.with.targets": "Wie viele Leistungen du dir merken willst.",
-  "note.with.round_w": "Die Leistungen eines Plans sind Vielfache davon; niemand hält eine Leistung auf ein Watt genau.",
-  "note.with.after_running_out_share": "Was du hältst, wenn W′ aufgebraucht ist, als Anteil der kritischen Leistung: In einem zweiten Maximaltest, eine Minute nach dem ersten, war die Endleistung 7 % kleiner. Dass das bis ins Ziel so bleibt, ist angenommen.",
-  "note.with.riders": "Wie viele Fahrer mit anderer kritischer Leistung und anderem W′ beide Pläne fahren; ohne Angabe keine.",
+  "note.with.round_w":
+    "Die Leistungen eines Plans sind Vielfache davon; niemand hält eine Leistung auf ein Watt genau.",
+  "note.with.after_running_out_share":
+    "Was du hältst, wenn W′ aufgebraucht ist, als Anteil der kritischen Leistung: In einem zweiten Maximaltest, eine Minute nach dem ersten, war die Endleistung 7 % kleiner. Dass das bis ins Ziel so bleibt, ist angenommen.",
+  "note.with.riders":
+    "Wie viele Fahrer mit anderer kritischer Leistung und anderem W′ beide Pläne fahren; ohne Angabe keine.",
   "note.with.draws":
     "Wie viele Durchläufe ein Vergleich macht. Ohne wird sein ± für kleine Änderungen gerechnet; eine Strecke mit sehr vielen Punkten bekommt weniger.",
 };

@@ -149,12 +149,17 @@ export default {
   heights_unknown:
     "Les altitudes de la route ne sont pas enregistrées : les tours qui ne se ferment pas comptent comme plats.",
   more_runs_than: "Une si petite différence demande plus de {most} passages.",
-  greatest_below_even: "Le meilleur effort régulier est ici de {even} : il faut au plan une puissance maximale supérieure.",
-  least_above_even: "Le meilleur effort régulier est ici de {even} : il faut au plan une puissance minimale inférieure.",
+  greatest_below_even:
+    "Le meilleur effort régulier est ici de {even} : il faut au plan une puissance maximale supérieure.",
+  least_above_even:
+    "Le meilleur effort régulier est ici de {even} : il faut au plan une puissance minimale inférieure.",
   no_plan: "Aucun plan ne peut être calculé pour cette course.",
-  plan_not_settled: "La recherche du plan le plus rapide a été interrompue : il en existe peut-être un un peu plus rapide.",
-  effort_not_speed: "Le plan dit avec quel effort rouler, jamais à quelle vitesse : en descente, dans les virages et dans la circulation, c’est la route qui décide.",
-  runs_out_without_recovery: "La façon dont W′ revient est ce qu’il y a de moins sûr : si rien ne revenait, W′ serait épuisé après {distance} avec le plan à quelques puissances.",
+  plan_not_settled:
+    "La recherche du plan le plus rapide a été interrompue : il en existe peut-être un un peu plus rapide.",
+  effort_not_speed:
+    "Le plan dit avec quel effort rouler, jamais à quelle vitesse : en descente, dans les virages et dans la circulation, c’est la route qui décide.",
+  runs_out_without_recovery:
+    "La façon dont W′ revient est ce qu’il y a de moins sûr : si rien ne revenait, W′ serait épuisé après {distance} avec le plan à quelques puissances.",
   neither_by_nor_share: "{field} demande un champ avec by ou share, ou use_position.",
   no_such_number: "{field} est {name}, qui n’est pas un nombre de ces données.",
   no_such_change: "{field} est {name}, qui n’est pas un changement de cette liste.",
@@ -325,8 +330,10 @@ export default {
   "note.with.greatest_w": "La plus grande puissance d’un plan, comme en relançant après un virage.",
   "note.with.targets": "Combien de puissances tu es prêt à retenir.",
   "note.with.round_w": "Les puissances d’un plan en sont des multiples ; personne ne tient une puissance au watt près.",
-  "note.with.after_running_out_share": "Ce que tu tiens une fois W′ épuisé, en part de la puissance critique : dans un second test maximal, une minute après le premier, la puissance finale était inférieure de 7 %. Qu’elle le reste jusqu’à l’arrivée est supposé.",
-  "note.with.riders": "Combien de cyclistes d’une autre puissance critique et d’un autre W′ suivent les deux plans ; aucun sans indication.",
+  "note.with.after_running_out_share":
+    "Ce que tu tiens une fois W′ épuisé, en part de la puissance critique : dans un second test maximal, une minute après le premier, la puissance finale était inférieure de 7 %. Qu’elle le reste jusqu’à l’arrivée est supposé.",
+  "note.with.riders":
+    "Combien de cyclistes d’une autre puissance critique et d’un autre W′ suivent les deux plans ; aucun sans indication.",
   "note.with.draws":
     "Combien de simulations fait une comparaison. Sans, son ± est calculé pour de petits changements ; un parcours de très nombreux points en a moins.",
 };

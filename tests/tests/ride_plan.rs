@@ -204,14 +204,14 @@ fn random(case: usize, random: &mut fastrand::Rng) -> Value {
     }
     let mut power =
         json!({ "cp_w": between(180.0, 380.0), "w_prime_j": between(8_000.0, 26_000.0) });
-    if case % 2 == 0 {
+    if case.is_multiple_of(2) {
         power["long_ride_loss_share"] = json!(0.09);
     }
     json!({
         "positions": [position], "power": power,
         "course": { "kind": "profile", "points": points },
         "conditions": { "wind_speed_m_s": between(0.0, 6.0), "wind_from_deg": between(0.0, 360.0) },
-        "start": if case % 2 == 0 { "standing" } else { "rolling" }
+        "start": if case.is_multiple_of(2) { "standing" } else { "rolling" }
     })
 }
 

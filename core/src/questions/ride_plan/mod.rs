@@ -64,19 +64,15 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
     let believed = held(&Difference::default());
     let simple_ride = ridden(&plan, &believed, &simple, |_| 1.0)?;
     let fastest_s = plan.ride.time_s.min(even.time_s);
-    let cued = |cues: &[simple_plan::Cue]| -> Result<CuedPlan, Error> {
+    let cued = |cues: &[simple_plan::Cue], mean: OnAverage| -> Result<CuedPlan, Error> {
         let own = ridden(&plan, &believed, cues, |_| 1.0)?;
-        let OnAverage {
-            time_s,
-            run_out_share,
-        } = on_average(&plan.road, &riders, cues).ok_or_else(no_plan)?;
         Ok(CuedPlan {
             time_s: own.time_s,
             cues: cues.iter().map(Cue::from).collect(),
             slower_by_s: own.time_s - fastest_s,
             w_prime_least_j: own.w_prime_least_j,
-            mean_time_s: time_s,
-            run_out_share,
+            mean_time_s: mean.time_s,
+            run_out_share: mean.run_out_share,
         })
     };
     let overshot = |share: f64| -> Result<TooHard, Error> {
@@ -116,8 +112,8 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
             faster_by_s: even.time_s - fastest_s,
             threshold_w: plan.rider.threshold_w,
         },
-        simple: cued(&simple)?,
-        robust: cued(&robust)?,
+        simple: cued(&simple, robust.before)?,
+        robust: cued(&robust.cues, robust.on_average)?,
         recovery: with.recovery,
         w_prime_least: LeastByForm {
             differential_j: by_form(Recovery::Differential)?.w_prime_least_j,
@@ -138,13 +134,13 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
             count => {
                 let drawn = scenario.drawn_riders(riding, count, u64::from(with.seed));
                 let drawn: Vec<Rider> = drawn.iter().map(held).collect();
-                Some(compared(&plan, &drawn, &simple, &robust)?)
+                Some(compared(&plan, &drawn, &simple, &robust.cues)?)
             }
         },
         finish_s,
         surer: propagation.contributions(&spread, |o| o[0]),
         warnings,
-        columns: columns::columns(&plan, &simple, &simple_ride, &robust),
+        columns: columns::columns(&plan, &simple, &simple_ride, &robust.cues),
     })
 }
 

@@ -4,9 +4,9 @@ use super::cell::{Cell, Drive};
 use crate::riding::integrated::bends::Limit;
 
 /// Steps of a piece along a limit.
-const STEPS: usize = 6;
+const STEPS: usize = 3;
 /// The accuracy of the place where the rider meets the limit, as a share of a step.
-const MEETS: f64 = 1e-6;
+const MEETS: f64 = 1e-4;
 
 impl Cell<'_> {
     /// Rides the piece at one power but never above the limit, and reports each step: the energy after it (m²/s²), its time, s,

@@ -151,7 +151,7 @@ pub(crate) fn robust_plan(
     style: &Style,
     from: &[Cue],
 ) -> Option<Robust> {
-    const ROUNDS: usize = 5;
+    const ROUNDS: usize = 3;
     let mut best = from.to_vec();
     let first = about_on_average(road, riders, &best)?;
     let mut best_s = first.time_s;

@@ -89,7 +89,7 @@ mod tests {
         let points: String = (0..20)
             .map(|i| {
                 format!(
-                    "<rtept lat=\"{}\" lon=\"0\"><ele>{}</ele></rtept>",
+                    "<rtept lat=\"{}\" lon=\"8\"><ele>{}</ele></rtept>",
                     0.001 * f64::from(i),
                     10 + i
                 )

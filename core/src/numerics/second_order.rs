@@ -16,12 +16,14 @@ pub(crate) trait Number:
     fn times(self, factor: f64) -> Self;
 
     /// Its square root.
+    #[inline(always)]
     fn sqrt(self) -> Self {
         let root = self.value().sqrt();
         self.chain(root, 0.5 / root, -0.25 / (root * self.value()))
     }
 
     /// One over it.
+    #[inline(always)]
     fn inverse(self) -> Self {
         let inverse = 1.0 / self.value();
         let square = inverse * inverse;
@@ -30,15 +32,19 @@ pub(crate) trait Number:
 }
 
 impl Number for f64 {
+    #[inline(always)]
     fn constant(value: f64) -> Self {
         value
     }
+    #[inline(always)]
     fn value(self) -> f64 {
         self
     }
+    #[inline(always)]
     fn chain(self, f: f64, _: f64, _: f64) -> Self {
         f
     }
+    #[inline(always)]
     fn times(self, factor: f64) -> Self {
         self * factor
     }

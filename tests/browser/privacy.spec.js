@@ -1,10 +1,21 @@
 // @ts-check
 /** Nothing leaves the device: whatever is done, every request goes to the page's own origin, and none carries a number. */
 
+import { loopRide } from "./support/loop-ride.js";
 import { expect, handle, notice, openQuestion, test, tool, type } from "./support/page.js";
 import { questions } from "./support/questions.js";
 
+/** @import { Page } from "@playwright/test" */
+
 const NUMBER = "0.2468";
+
+/** Opens a made ride, and keeps its file on the device. @param {Page} page */
+async function openRide(page) {
+  const buffer = Buffer.from(loopRide([0.25, 0.24, 0.25]));
+  await page.locator('.opener input[type="file"]').setInputFiles({ name: "ride.csv", mimeType: "text/csv", buffer });
+  await expect(page.locator(".laps > li")).not.toHaveCount(0);
+  await page.getByRole("checkbox", { name: "keep ride files on this device" }).check();
+}
 
 test.use({ offlineCopy: true });
 
@@ -33,6 +44,7 @@ test("using every part of the page asks nothing of another origin and sends noth
     await openQuestion(page, id);
     await type(page, number.name, NUMBER);
     await handle(page, handles[0]).press("ArrowRight");
+    if (id === "drag-test") await openRide(page);
     for (const fold of await page.locator(".folds summary").all()) await fold.click();
   }
   await tool(page, "Share").click();

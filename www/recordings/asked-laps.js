@@ -19,28 +19,23 @@ export function openLaps(rides, laps) {
   return laps.map((lap, at) => ({ lap, at })).filter(({ lap }) => isOpen(lap));
 }
 
-/** @param {unknown} rides @param {unknown} laps */
+/** What no page wrote goes to the core as it is, which refuses it by name. @param {unknown} rides @param {unknown} laps */
 export function askedLaps(rides, laps) {
+  if (!areMarks(rides) || !Array.isArray(laps) || !laps.every(isObject)) return { rides, laps };
   const asked = openLaps(rides, laps).map(({ lap }) => lap);
   const used = [...new Set(asked.map(({ recording = 0 }) => recording))];
-  const marks = /** @type {unknown[]} */ (rides);
   return {
     laps: asked.map((lap) => ({ ...lap, recording: used.indexOf(lap.recording ?? 0) })),
     recordings: used.flatMap((ride) => {
-      const recording = heldRecording(marks[ride]);
-      return recording
-        ? [
-            {
-              columns: cut(
-                recording,
-                asked.filter(({ recording = 0 }) => recording === ride),
-              ),
-            },
-          ]
-        : [];
+      const recording = heldRecording(rides[ride]);
+      const own = asked.filter(({ recording = 0 }) => recording === ride);
+      return recording ? [{ columns: cut(recording, own) }] : [];
     }),
   };
 }
+
+/** @param {unknown} rides @returns {rides is string[]} */
+const areMarks = (rides) => Array.isArray(rides) && rides.every((mark) => typeof mark === "string");
 
 /** @param {Recording} recording @param {LapForm[]} laps */
 function cut({ columns }, laps) {

@@ -51,8 +51,9 @@ export function patternPick({ store }, ownLaps) {
     first: first.element,
     second: second.element,
   });
+  const element = html("p", { class: "pattern" }, ...sentence, " ", assign);
   return {
-    element: html("p", { class: "pattern" }, ...sentence, " ", assign),
+    element,
     /** @param {State} state @param {number} laps */
     update(state, laps) {
       const { positions } = state.scenario;
@@ -61,7 +62,7 @@ export function patternPick({ store }, ownLaps) {
       first.update({ options, value: String(pair[0]) });
       second.update({ options, value: String(pair[1]) });
       orderPick.update({ value: order });
-      set(this.element, { hidden: laps < 2 || positions.length < 2 });
+      set(element, { hidden: laps < 2 || positions.length < 2 });
     },
   };
 }

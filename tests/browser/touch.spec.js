@@ -1,6 +1,7 @@
 // @ts-check
 /** By finger, on a phone with a slow processor: whatever can be dragged follows to both of its ends, nothing moves under the finger, and the page scrolls beside it. */
 
+import { loopRide } from "./support/loop-ride.js";
 import { complaint, expect, figure, number, openQuestion, test } from "./support/page.js";
 import { questions } from "./support/questions.js";
 
@@ -197,6 +198,33 @@ for (const id of [...questions.map((question) => question.id), STORY]) {
     expect((await seen(ring)).now).toBe(now);
   });
 }
+
+test("the ends of a recorded lap follow a finger, while the ride stands still", async ({ page }) => {
+  test.setTimeout(PATIENCE_MS);
+  const touch = await openToTouch(page, "drag-test");
+  const buffer = Buffer.from(loopRide([0.25, 0.25, 0.25, 0.25]));
+  await page.locator('.opener input[type="file"]').setInputFiles({ name: "ride.csv", mimeType: "text/csv", buffer });
+  await page.getByRole("button", { name: "lap 2", exact: true }).tap();
+  for (const [name, way] of /** @type {const} */ ([
+    ["Where the lap begins", 1],
+    ["Where the lap ends", -1],
+  ])) {
+    const ring = page.getByRole("main").getByRole("slider", { name });
+    await toMiddle(ring);
+    const before = await seen(ring);
+    await touch.down(before);
+    const to = { x: before.x + way * 20, y: before.y };
+    await touch.move(to, async () => {
+      const { chart } = await seen(ring);
+      const moved_px = Math.hypot(chart.left - before.chart.left, chart.top - before.chart.top);
+      expect(moved_px, "the chart moved under the finger").toBeLessThanOrEqual(STILL_PX);
+    });
+    await expect.poll(async () => Math.abs((await seen(ring)).x - to.x)).toBeLessThanOrEqual(UNDER_FINGER_PX);
+    await touch.up();
+    expect(way * ((await seen(ring)).now - before.now)).toBeGreaterThan(0);
+  }
+  expect(await cancelled(page)).toBe(0);
+});
 
 test("a number in the sentence follows a finger sideways and stays under it; up and down scrolls the page", async ({
   page,

@@ -8,7 +8,7 @@ use std::process::ExitCode;
 use std::time::Instant;
 
 /// The test programs that also run inside Chromium: those that hold the core to rows which must come out the same in wasm.
-const ALSO_IN_WASM: [&str; 3] = ["published", "oracle", "fit"];
+const ALSO_IN_WASM: [&str; 4] = ["published", "oracle", "fit", "ride_plan"];
 
 struct Step {
     name: &'static str,

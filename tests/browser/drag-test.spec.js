@@ -42,7 +42,7 @@ async function openTest(page) {
 /** Every lap in its position. @param {Page} page */
 async function assign(page) {
   await page.getByRole("combobox", { name: "Position B" }).selectOption({ index: 1 });
-  await page.getByRole("button", { name: "Give them" }).click();
+  await page.getByRole("button", { name: "Set the positions" }).click();
 }
 
 /** The positions among "Your numbers". @param {Page} page */
@@ -70,7 +70,11 @@ test("typed runs give a drag area, are left out, removed and brought back", asyn
   await number(page, "Run 2: power").fill("300");
   await number(page, "Run 2: power").press("Tab");
   await expect(figure(page)).not.toHaveText(before);
-  await page.getByRole("listitem").filter({ hasText: "2:" }).getByRole("checkbox", { name: "counts" }).uncheck();
+  await page
+    .getByRole("listitem")
+    .filter({ hasText: "2:" })
+    .getByRole("checkbox", { name: /counts$/ })
+    .uncheck();
   await expect(page.locator('[data-fold="table"]')).toBeVisible();
   await page.getByRole("button", { name: "Remove run 2" }).click();
   await expect(notice(page)).toContainText("The run is removed.");
@@ -92,7 +96,7 @@ test("a ride file gives laps, laps get positions, and the difference is told and
   await page.getByRole("button", { name: "lap 3", exact: true }).click();
   await handle(page, "Where the lap begins").press("ArrowRight");
   await expect(handle(page, "Where the lap ends")).toBeVisible();
-  await page.getByRole("combobox", { name: "Lap 3: whether it counts" }).selectOption("a vehicle passed");
+  await page.getByRole("combobox", { name: "Lap 3: whether it counts" }).selectOption("passed");
   await expect(page.locator(".sentence")).toContainText(`${AREAS.length} laps`);
 
   await page.getByRole("button", { name: "Keep this in my positions" }).click();

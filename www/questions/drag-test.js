@@ -3,6 +3,7 @@
 
 import { isObject } from "../parts/json.js";
 import { askedLaps } from "../recordings/asked-laps.js";
+import { today } from "./drag-test/today.js";
 
 /** @import { Json } from "../types/page.d.ts" */
 /** @import { Question } from "./index.js" */
@@ -15,7 +16,7 @@ const ROWS = ["laps", "runs", "film"];
 /** Laps of recordings that are not open here are left out: the page says so. @param {State} state */
 function request({ scenario, with: { [ID]: own } }) {
   const { rides, laps, ...rest } = own;
-  return { scenario, with: { ...rest, ...askedLaps(rides, laps) } };
+  return { scenario, with: { date: today(), ...rest, ...askedLaps(rides, laps) } };
 }
 
 /** What was ridden in a position that is removed goes with it. @param {Json} rows @param {(position: number) => number | null} moved */

@@ -56,11 +56,17 @@ export function hand(name, content) {
 
 /**
  * The question as JSON: what was asked and what was answered. `request` is what the core takes, so asking again gives `answer`; `own` is what
- * the page takes, so that it can be opened again.
+ * the page takes, so that it can be opened again. Recordings, and the laps of them, stay out of `request`.
  * @param {Shown} shown
  */
 export function questionText({ question, own, request, answer }) {
   const plain = (/** @type {string} */ _, /** @type {unknown} */ value) =>
     ArrayBuffer.isView(value) ? Array.from(/** @type {Float64Array} */ (value)) : value;
-  return `${JSON.stringify({ question, own, request, answer }, plain, 2)}\n`;
+  return `${JSON.stringify({ question, own, request: withoutRecordings(request), answer }, plain, 2)}\n`;
+}
+
+/** @param {Shown["request"]} request */
+function withoutRecordings(request) {
+  const { recordings, laps, ...own } = request.with;
+  return recordings ? { ...request, with: own } : request;
 }

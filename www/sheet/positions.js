@@ -92,7 +92,9 @@ export function positions(page) {
   /** @param {number} index */
   function duplicate(index) {
     const position = store.get().scenario.positions[index];
-    add({ ...position, name: say("position.copy", { name: position.name }) });
+    // The tests were of the original.
+    const { drag_tests: _, ...alike } = position;
+    add({ ...alike, name: say("position.copy", { name: position.name }) });
   }
 
   return {

@@ -80,9 +80,10 @@ const newFilm = (position) => ({
 /** @param {Tools} tools @param {number} index */
 function filmRow(tools, index) {
   const { store } = tools;
+  const name = positionName(store.get(), store.get().with["drag-test"].film[index]?.position ?? 0);
   const range = tools.field("with.film.share");
   const title = html("h3");
-  const away = html("button", { type: "button" }, words("remove"));
+  const away = html("button", { type: "button", "aria-label": words("removeFilm", { name }) }, words("remove"));
   away.addEventListener("click", () =>
     store.set(
       AT,
@@ -98,7 +99,8 @@ function filmRow(tools, index) {
         max: range?.max,
         step: 5,
         digits: 0,
-        label: words("seenIn", {
+        label: words("seenOf", {
+          name,
           what: words(`seen.${seen}`),
           third: words(`third.${/** @type {0 | 1 | 2} */ (third)}`),
         }),

@@ -7,6 +7,7 @@ import { book } from "../../words/index.js";
 import { listOf } from "../shared/list.js";
 import { area } from "./digits.js";
 import { positionName } from "./names.js";
+import { today } from "./today.js";
 
 /** @import { Tools } from "../index.js" */
 /** @import { State } from "../../state/history.js" */
@@ -22,15 +23,15 @@ export function keepPart(tools, page) {
   const { store } = tools;
   const button = html("button", { type: "button", class: "use" }, words("keep"));
   const said = html("p", { class: "soft" });
-  const element = html("div", { class: "keep" }, button, said);
+  const day = html("input", { type: "date" });
+  const ridden = html("label", { class: "soft" }, words("riddenOn"), " ", day);
+  const element = html("div", { class: "keep" }, html("p", { class: "row-actions" }, button, ridden), said);
+  day.addEventListener("change", () => store.set("with.drag-test.date", day.value || undefined));
   button.addEventListener("click", () => {
     const shown = page.shown();
     if (!shown) return;
     const date = shown.state.with["drag-test"].date ?? today();
-    store.setAll([
-      ["with.drag-test.date", date],
-      ...usable(shown.state, shown.answer).flatMap((kept) => changes(shown.state, shown.answer, kept, date)),
-    ]);
+    store.setAll(usable(shown.state, shown.answer).flatMap((kept) => changes(shown.state, shown.answer, kept, date)));
     tools.notify(words("keptNow"), { label: words("undo"), run: () => store.undo() });
   });
   return {
@@ -39,6 +40,7 @@ export function keepPart(tools, page) {
       const kept = usable(state, answer);
       set(element, { hidden: kept.length === 0 });
       if (!kept.length) return;
+      if (document.activeElement !== day) day.value = state.with["drag-test"].date ?? today();
       said.textContent = words("keepSays", {
         list: listOf(
           kept.map(({ position, cda_m2, sd_m2, tests }) =>
@@ -85,12 +87,5 @@ function changes({ scenario }, { laps }, { position, cda_m2, sd_m2, test }, date
   ];
 }
 
-/** A tenth of a thousandth of a square metre is finer than any test. @param {number} m2 */
+/** A hundredth of a thousandth of a square metre is finer than any test. @param {number} m2 */
 const rounded = (m2) => Math.round(m2 * 1e5) / 1e5;
-
-/** The day where the rider is. */
-function today() {
-  const now = new Date();
-  const two = (/** @type {number} */ part) => String(part).padStart(2, "0");
-  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
-}

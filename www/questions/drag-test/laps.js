@@ -17,15 +17,21 @@ import { positionPick } from "./position-pick.js";
 
 const words = book("drag-test");
 const AT = "with.drag-test.laps";
-/** Why a lap is left out; the words stand in the state, as the rider's own. */
+/** Why a lap is left out, as the state has it. */
 const REASONS = /** @type {const} */ (["traffic", "passed", "moved", "gust", "other"]);
 
-/** @param {Tools} tools @param {{ choose: (at: number) => void, end_s: () => number }} of */
-export function lapsEditor(tools, { choose, end_s }) {
+/** @param {Tools} tools @param {{ choose: (at: number) => void, end_s: () => number, focus: () => void }} of `focus` goes on where no lap is left */
+export function lapsEditor(tools, { choose, end_s, focus }) {
   const list = html("ol", { class: "efforts laps" });
   /** @type {{ names: string[], laps: PlacedLap[] }} */
   let shown = { names: [], laps: [] };
-  const rows = keyedList(list, (index) => lapRow(tools, shown.laps[index].at, shown.names, { choose, end_s }));
+  const rows = keyedList(list, (index) => lapRow(tools, shown.laps[index].at, shown.names, { choose, end_s, removed }));
+
+  /** @param {number} at */
+  function removed(at) {
+    const next = shown.laps.findIndex((lap) => lap.at >= at);
+    (rows.rows()[next] ?? rows.rows().at(-1) ?? { focus }).focus();
+  }
   return {
     element: list,
     /** @param {State} state @param {CoreError | null} error @param {PlacedLap[]} laps @param {number} chosen @param {ReadonlyMap<number, Row>} answered by their place in the list of all laps */
@@ -38,8 +44,8 @@ export function lapsEditor(tools, { choose, end_s }) {
   };
 }
 
-/** @param {Tools} tools @param {number} at @param {readonly string[]} names @param {{ choose: (at: number) => void, end_s: () => number }} of */
-function lapRow(tools, at, names, { choose, end_s }) {
+/** @param {Tools} tools @param {number} at @param {readonly string[]} names @param {{ choose: (at: number) => void, end_s: () => number, removed: (at: number) => void }} of */
+function lapRow(tools, at, names, { choose, end_s, removed }) {
   const { store } = tools;
   const path = `${AT}[${at}]`;
   const of = { number: at + 1 };
@@ -58,10 +64,12 @@ function lapRow(tools, at, names, { choose, end_s }) {
     { "aria-label": words("useOf", of) },
     html("option", { value: "" }, words("counts")),
     ...REASONS.map((reason) =>
-      html("option", { value: words(`reason.${reason}`) }, words("outFor", { reason: words(`reason.${reason}`) })),
+      html("option", { value: reason }, words("outFor", { reason: words(`reason.${reason}`) })),
     ),
   );
   use.addEventListener("change", () => store.set(`${path}.excluded`, use.value || undefined));
+  const closed = html("input", { type: "checkbox", "aria-label": words("closedOf", of) });
+  closed.addEventListener("change", () => store.set(`${path}.closed`, closed.checked ? undefined : false));
   const look = html("button", { type: "button", "aria-pressed": "false" }, words("lapNumber", of));
   look.addEventListener("click", () => choose(at));
   const says = html("span", { class: "soft" });
@@ -72,13 +80,20 @@ function lapRow(tools, at, names, { choose, end_s }) {
       store.at(AT).filter((/** @type {unknown} */ _, /** @type {number} */ index) => index !== at),
     );
     tools.notify(words("lapRemoved"), { label: words("undo"), run: () => store.undo() });
+    removed(at);
   });
   const element = html(
     "li",
     {},
     look,
     html("span", { class: "effort-numbers" }, ...words.parts("span", { from: from.element, to: to.element })),
-    html("span", { class: "effort-facts" }, position.element, use),
+    html(
+      "span",
+      { class: "effort-facts" },
+      position.element,
+      use,
+      html("label", { class: "check" }, closed, words("closed")),
+    ),
     says,
     away,
     from.note,
@@ -86,13 +101,15 @@ function lapRow(tools, at, names, { choose, end_s }) {
   );
   return {
     element,
+    focus: () => look.focus(),
     /** @param {State} state @param {CoreError | null} error @param {number} chosen @param {ReadonlyMap<number, Row>} answered */
     update(state, error, chosen, answered) {
       const lap = state.with["drag-test"].laps[at];
       if (!lap) return false;
       position.update(lap.position ?? 0);
+      closed.checked = lap.closed !== false;
       use.value = lap.excluded ?? "";
-      if (use.value !== (lap.excluded ?? "")) use.value = words("reason.other");
+      if (use.value !== (lap.excluded ?? "")) use.value = "other";
       set(look, { "aria-pressed": String(at === chosen) });
       says.textContent = answerWords(answered.get(at), state);
       return [from.update(state, error), to.update(state, error)].includes(true);
@@ -103,7 +120,8 @@ function lapRow(tools, at, names, { choose, end_s }) {
 /** @param {Row | undefined} row @param {State} state */
 function answerWords(row, { units }) {
   if (!row) return "";
-  if (row.left_out && row.left_out !== "excluded") return words(`why.${row.left_out}`);
+  if (row.left_out === "excluded") return "";
+  if (row.left_out) return words(`why.${row.left_out}`);
   const speed = show.quantity("speed", row.speed_m_s, units, { digits: 1 });
   const power = show.quantity("power", row.power_w ?? 0, units, { digits: 0 });
   return row.cda_m2 === null

@@ -15,16 +15,18 @@ import { book, open as openBook } from "../../words/index.js";
 const words = book("drag-test");
 const TYPES = ".fit,.gpx,.tcx,.csv,.gz,.txt";
 
-/** @param {Tools} tools @param {(mark: string, recording: Recording, file: Blob) => void} onOpened */
+/** @typedef {{ file: Blob & { name?: string }, mark?: string }} Wanted a file, and the mark under which it was kept */
+
+/** @param {Tools} tools @param {(mark: string, recording: Recording) => void} onOpened */
 export function opener(tools, onOpened) {
   const picked = html("input", { type: "file", accept: TYPES, multiple: true, hidden: true, tabindex: -1 });
   const pick = html("button", { type: "button", class: "open-file" }, words("openFile"));
-  const bar = html("progress", { max: 1 });
+  const bar = html("progress", { max: 1, "aria-label": words("reading") });
   const cancel = html("button", { type: "button" }, words("cancel"));
   const busy = html(
     "p",
-    { class: "reading-file", role: "status", hidden: true },
-    words("reading"),
+    { class: "reading-file", hidden: true },
+    html("span", { role: "status" }, words("reading")),
     " ",
     bar,
     " ",
@@ -32,38 +34,50 @@ export function opener(tools, onOpened) {
   );
   const wrong = html("p", { class: "wrong", role: "alert", hidden: true });
   const element = html("div", { class: "opener" }, picked, pick, busy, wrong);
-  /** @type {AbortController | null} */
-  let reading = null;
+  /** Ends the file that is read and those behind it. */
+  let stopped = new AbortController();
+  /** What is read already, and what waits behind it. @type {Promise<void>} */
+  let turn = Promise.resolve();
 
-  /** Reads files one after the other; what is wrong with one is said, and the others are read all the same. @param {Iterable<Blob & { name?: string }>} files */
-  async function read(files) {
-    reading?.abort();
-    const own = new AbortController();
-    reading = own;
+  /** Reads files one after the other, behind those that were given before. @param {readonly Wanted[]} files */
+  function read(files) {
+    const { signal } = stopped;
+    turn = turn.then(() => readAll(files, signal));
+    return turn;
+  }
+
+  /** What is wrong with one is said, and the others are read all the same. @param {readonly Wanted[]} files @param {AbortSignal} signal */
+  async function readAll(files, signal) {
+    if (signal.aborted) return;
     wrong.hidden = true;
     busy.hidden = false;
     /** @type {string[]} */
     const problems = [];
     await openBook("recordings");
-    for (const file of files) {
+    for (const { file, mark } of files) {
+      if (signal.aborted) break;
       try {
-        const recording = await readRecording(file, { signal: own.signal, progress });
-        if (own.signal.aborted) break;
-        onOpened(hold(recording), recording, file);
+        const recording = await readRecording(file, { signal, progress });
+        onOpened(hold(recording, { file, mark }), recording);
       } catch (error) {
-        if (own.signal.aborted) break;
-        problems.push(words("notRead", { name: file.name ?? "", why: whyWords(error) }));
+        const name = file.name || words("sharedFile");
+        if (!signal.aborted) problems.push(words("notRead", { name, why: whyWords(error) }));
       }
     }
-    if (reading !== own) return;
     busy.hidden = true;
-    reading = null;
     wrong.hidden = problems.length === 0;
     say(
       wrong,
       problems.length ? [html("b", { "aria-hidden": "true" }, "!"), html("span", {}, problems.join(" "))] : "",
     );
   }
+
+  function stop() {
+    stopped.abort();
+    stopped = new AbortController();
+  }
+
+  const readFiles = (/** @type {readonly Blob[]} */ files) => read(files.map((file) => ({ file })));
 
   /** @param {number | null} share */
   function progress(share) {
@@ -80,22 +94,21 @@ export function opener(tools, onOpened) {
   picked.addEventListener("change", () => {
     const files = [...(picked.files ?? [])];
     picked.value = "";
-    if (files.length) read(files);
+    if (files.length) readFiles(files);
   });
   cancel.addEventListener("click", () => {
-    reading?.abort();
-    reading = null;
-    busy.hidden = true;
+    stop();
     pick.focus();
   });
-  const stopListening = takeDropped((files) => read(files));
-  takeHandedOver((files) => read(files));
+  const stopListening = takeDropped(readFiles);
+  takeHandedOver(readFiles);
 
   return {
     element,
     read,
+    focus: () => pick.focus(),
     destroy() {
-      reading?.abort();
+      stop();
       stopListening();
     },
   };

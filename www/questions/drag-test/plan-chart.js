@@ -42,9 +42,9 @@ export function planChart({ store }) {
     element: chart.element,
     destroy: chart.destroy,
     /** @param {Shown<Answer>} shown */
-    update({ state, answer: { columns, plan, positions }, settled }) {
+    update({ state, answer: { columns, plan, laps }, settled }) {
       const { runs: xs, smallest_share: ys } = columns;
-      chart.element.hidden = positions.length > 0 || xs.length < 2;
+      chart.element.hidden = laps.length > 0 || xs.length < 2;
       if (chart.element.hidden) return;
       const { difference_share, run_cv_share } = state.with["drag-test"].plan;
       const curve = { name: words("planCurve"), xs, ys, meaning: /** @type {const} */ ("drag") };

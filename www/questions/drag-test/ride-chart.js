@@ -18,6 +18,8 @@ const words = book("drag-test");
 const SHOWN = /** @type {const} */ ({ speed_m_s: "speed", power_w: "power", elevation_m: "height" });
 /** As many points as a chart has pixels. */
 const MOST_POINTS = 700;
+/** A lap is at least this long, s. */
+const SHORTEST_S = 1;
 
 /** @param {Tools} tools @param {number} ride */
 export function rideChart({ store }, ride) {
@@ -88,6 +90,7 @@ export function rideChart({ store }, ride) {
     const unit = show.unitOf(kind, units).symbol;
     const last = xs[xs.length - 1];
     const own = laps.find(({ at }) => at === chosen)?.lap;
+    const others = laps.filter(({ at }) => at !== chosen).map(({ lap }) => lap);
     const says = (/** @type {number} */ x) =>
       words("rideSays", {
         time: show.time(x),
@@ -114,8 +117,8 @@ export function rideChart({ store }, ride) {
       })),
       handles: own
         ? {
-            from: handle(own.from_s, [xs[0], own.to_s - 1]),
-            to: handle(own.to_s, [own.from_s + 1, last]),
+            from: handle(own.from_s, [endBefore(others, own, xs[0]), own.to_s - SHORTEST_S]),
+            to: handle(own.to_s, [own.from_s + SHORTEST_S, beginAfter(others, own, last)]),
           }
         : {},
       read: (x) => ({ spoken: says(x), words: says(x), points: [{ y: valueAt(series, x), meaning: null }] }),
@@ -124,14 +127,23 @@ export function rideChart({ store }, ride) {
   }
 }
 
-/** Every so many records, those without a value left out. @param {Float64Array} times @param {Float64Array} values */
+/** Where the lap before ends. @param {LapForm[]} others @param {LapForm} own @param {number} first_s */
+const endBefore = (others, own, first_s) =>
+  Math.max(first_s, ...others.filter(({ to_s }) => to_s <= own.from_s + SHORTEST_S).map(({ to_s }) => to_s));
+
+/** Where the lap after begins. @param {LapForm[]} others @param {LapForm} own @param {number} last_s */
+const beginAfter = (others, own, last_s) =>
+  Math.min(last_s, ...others.filter(({ from_s }) => from_s >= own.to_s - SHORTEST_S).map(({ from_s }) => from_s));
+
+/** Every so many records and the last, those without a value left out. @param {Float64Array} times @param {Float64Array} values */
 function thinned(times, values) {
   const every = Math.ceil(times.length / MOST_POINTS);
   /** @type {number[]} */
   const xs = [];
   /** @type {number[]} */
   const ys = [];
-  for (let i = 0; i < times.length; i += every) {
+  const last = times.length - 1;
+  for (let i = 0; i <= last; i = i === last ? last + 1 : Math.min(last, i + every)) {
     if (Number.isNaN(values[i])) continue;
     xs.push(times[i]);
     ys.push(values[i]);

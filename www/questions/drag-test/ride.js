@@ -24,11 +24,15 @@ const AT = "with.drag-test.laps";
 const MOST = 500;
 /** A lap that is added by hand begins as long as this, s. */
 const NEW_LAP_S = 180;
+/** A gap shorter than this is none to put a lap in, s. */
+const LEAST_ROOM_S = 10;
 
 /** @param {Tools} tools @param {number} ride its place among the rides @param {() => void} remove */
 export function rideBox(tools, ride, remove) {
   const { store } = tools;
   let chosen = -1;
+  /** What its notes say. */
+  let noted = "";
   /** @type {() => void} */
   let redraw = () => {};
   const title = html("h3");
@@ -42,6 +46,7 @@ export function rideBox(tools, ride, remove) {
       redraw();
     },
     end_s: () => recording()?.columns.time_s.at(-1) ?? 0,
+    focus: () => byHand.focus(),
   });
   const byRounds = html("button", { type: "button" });
   const byButton = html("button", { type: "button" });
@@ -74,14 +79,19 @@ export function rideBox(tools, ride, remove) {
 
   /** In place of the laps that the ride has. @param {readonly Span[]} spans */
   function replace(spans) {
+    const had = ownLaps().length;
     const others = all().filter((lap) => (lap.recording ?? 0) !== ride);
     store.set(AT, [...others, ...spans.slice(0, MOST - others.length).map((span) => lapOf(span, ride))]);
+    if (had) tools.notify(words("lapsReplaced"), { label: words("undo"), run: () => store.undo() });
   }
 
   function add() {
-    const end_s = recording()?.columns.time_s.at(-1) ?? 0;
-    const from_s = Math.min(ownLaps().at(-1)?.lap.to_s ?? 0, Math.max(0, end_s - NEW_LAP_S));
-    store.set(AT, [...all(), lapOf({ from_s, to_s: Math.min(end_s, from_s + NEW_LAP_S) }, ride)]);
+    const room = freeSpan(
+      ownLaps().map(({ lap }) => lap),
+      recording()?.columns.time_s.at(-1) ?? 0,
+    );
+    if (!room || all().length >= MOST) return tools.notify(words("noRoom"));
+    store.set(AT, [...all(), lapOf(room, ride)]);
     chosen = all().length - 1;
     redraw();
   }
@@ -114,8 +124,8 @@ export function rideBox(tools, ride, remove) {
       return false;
     }
     const sentences = read.notes.map((note) => noteWords(note, state.units));
-    if (sentences.length !== notes.children.length)
-      notes.replaceChildren(...sentences.map((sentence) => html("li", {}, sentence)));
+    if (sentences.join("\n") !== noted) notes.replaceChildren(...sentences.map((sentence) => html("li", {}, sentence)));
+    noted = sentences.join("\n");
     say(byRounds, words("byRounds", { count: read.rounds.length }));
     say(byButton, words("byButton", { count: read.laps.length }));
     set(byRounds, { hidden: read.rounds.length === 0 });
@@ -125,6 +135,17 @@ export function rideBox(tools, ride, remove) {
     way.update(read, own.find(({ at }) => at === chosen)?.lap ?? null);
     return laps.update(state, error, own, chosen, answered);
   }
+}
+
+/** The first stretch of a ride that no lap has, at most as long as a new lap; null where there is none. @param {readonly Span[]} laps @param {number} end_s @returns {Span | null} */
+function freeSpan(laps, end_s) {
+  const inOrder = laps.toSorted((one, other) => one.from_s - other.from_s);
+  let from_s = 0;
+  for (const { from_s: next_s, to_s } of [...inOrder, { from_s: end_s, to_s: end_s }]) {
+    if (next_s - from_s >= LEAST_ROOM_S) return { from_s, to_s: Math.min(next_s, from_s + NEW_LAP_S) };
+    from_s = Math.max(from_s, to_s);
+  }
+  return null;
 }
 
 /** @param {Span} span @param {number} ride @returns {LapForm} */

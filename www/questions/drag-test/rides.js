@@ -3,7 +3,7 @@
 
 import { html, say, set } from "../../parts/html.js";
 import { keyedList } from "../../parts/keyed-list.js";
-import { heldRecording } from "../../recordings/held.js";
+import { heldFiles, heldRecording } from "../../recordings/held.js";
 import { canKeep, forgetFiles, keep, keptFile, keptSize } from "../../recordings/kept.js";
 import { book } from "../../words/index.js";
 import { opener, sizeWords } from "./opener.js";
@@ -33,16 +33,20 @@ export function ridesEditor(tools) {
   /** Marks whose kept file has been looked for. @type {Set<string>} */
   const looked = new Set();
 
-  /** @param {string} mark @param {Recording} recording @param {Blob} file */
-  function opened(mark, recording, file) {
-    keeping.opened(mark, file);
+  /** @param {string} mark @param {Recording} recording */
+  function opened(mark, recording) {
+    keeping.opened();
     const { rides, laps } = store.get().with["drag-test"];
-    if (rides.includes(mark)) return seeAgain();
+    if (rides.includes(mark)) {
+      if (!looked.has(mark)) tools.notify(words("openAlready"));
+      return seeAgain();
+    }
     if (rides.length >= MOST_RIDES) return tools.notify(words("mostRides", { count: MOST_RIDES }));
     store.setAll([
       [`${AT}.rides`, [...rides, mark]],
       [`${AT}.laps`, [...laps, ...firstLaps(recording, rides.length)].slice(0, MOST_LAPS)],
     ]);
+    tools.notify(words("opened", { count: firstLaps(recording, rides.length).length }));
   }
 
   /** The numbers are as they were; what they are of is there now. */
@@ -62,33 +66,32 @@ export function ridesEditor(tools) {
       [`${AT}.laps`, left],
     ]);
     tools.notify(words("rideRemoved"), { label: words("undo"), run: () => store.undo() });
+    open.focus();
   }
 
   /** What is kept on the device is opened without being asked for. @param {readonly string[]} marks */
-  async function openKept(marks) {
-    for (const mark of marks) {
-      if (looked.has(mark) || heldRecording(mark)) continue;
+  function openKept(marks) {
+    for (const mark of marks.filter((one) => !looked.has(one) && !heldRecording(one))) {
       looked.add(mark);
-      const file = await keptFile(mark);
-      if (file) await open.read([file]);
+      keptFile(mark).then((file) => file && open.read([{ file, mark }]));
     }
   }
 
   return {
     element,
-    destroy: open.destroy,
+    destroy() {
+      open.destroy();
+      rows.destroy();
+    },
     /** @param {State} state @param {CoreError | null} error @param {ReadonlyMap<number, Row>} answered */
     update(state, error, answered) {
       const { rides } = state.with["drag-test"];
       openKept(rides);
-      const made = rows.update(rides.map((mark, index) => JSON.stringify([index, mark, ...namesOf(state)])));
+      const made = rows.update(rides.map((mark, index) => JSON.stringify([index, mark])));
       return made.map((box) => box.update(state, error, answered)).includes(true);
     },
   };
 }
-
-/** @param {State} state */
-const namesOf = ({ scenario }) => scenario.positions.map(({ name }) => name);
 
 /** A ride comes with its rounds; without any, with the laps of its device. @param {Recording} recording @param {number} ride @returns {LapForm[]} */
 function firstLaps({ rounds, laps }, ride) {
@@ -107,20 +110,17 @@ function keepPart({ notify }) {
     " ",
     forget,
   );
-  /** Opened while this page is open. @type {Map<string, Blob>} */
-  const files = new Map();
-
   async function tell() {
     const { count, bytes } = await keptSize();
     set(forget, { hidden: count === 0 });
     say(forget, words("forgetFiles", { count, size: sizeWords(bytes) }));
     if (count > 0) wanted.checked = true;
-    element.hidden = !canKeep() || (files.size === 0 && count === 0);
+    element.hidden = !canKeep() || (heldFiles().length === 0 && count === 0);
   }
 
   async function keepAll() {
     try {
-      for (const [mark, file] of files) await keep(mark, file);
+      for (const [mark, file] of heldFiles()) await keep(mark, file);
     } catch {
       wanted.checked = false;
       notify(words("notKept"));
@@ -148,9 +148,7 @@ function keepPart({ notify }) {
   tell();
   return {
     element,
-    /** @param {string} mark @param {Blob} file */
-    opened(mark, file) {
-      files.set(mark, file);
+    opened() {
       if (wanted.checked) keepAll();
       else tell();
     },

@@ -88,8 +88,8 @@ function runRow(tools, index, names, remove) {
     value: (state) => state.with["drag-test"].runs[index]?.grade ?? 0,
   });
   const position = positionPick(tools, { path: `${at}.position`, label: words("positionOfRun", of), names });
-  const use = html("input", { type: "checkbox" });
-  use.addEventListener("change", () => tools.store.set(`${at}.excluded`, use.checked ? undefined : words("byRider")));
+  const use = html("input", { type: "checkbox", "aria-label": words("usedOf", of) });
+  use.addEventListener("change", () => tools.store.set(`${at}.excluded`, use.checked ? undefined : "rider"));
   const away = html("button", { type: "button", "aria-label": words("removeRun", of) }, words("remove"));
   away.addEventListener("click", remove);
   const numbers = [speed, power, wind, grade];

@@ -16,15 +16,25 @@ import { positionName } from "./names.js";
 /** @typedef {Omit<import("../../parts/answer.js").Answer, "settled" | "spoken">} Said */
 
 const words = book("drag-test");
-/** Of an odds that says the other way round. */
+/** Chances are told by the hundred. */
 const ALL = 100;
 
 /** @returns {Piece<Answer>} */
 export function verdict() {
   return piece(answerPart(), (part, shown) => {
-    const { said, claim } = !shown.answer.positions.length ? planned(shown) : (difference(shown) ?? single(shown));
+    const { said, claim } = shown.answer.positions.length
+      ? (difference(shown) ?? single(shown))
+      : shown.answer.laps.length
+        ? noneUsable()
+        : planned(shown);
     part.update({ ...said, settled: shown.settled, spoken: spokenAnswer(claim, said.odds ?? "") });
   });
+}
+
+/** @returns {{ said: Said, claim: string }} */
+function noneUsable() {
+  const claim = words("noneUsable");
+  return { said: { mark: "drag", claim, figure: words("none"), weight: "open" }, claim };
 }
 
 /** @param {Shown<Answer>} shown @returns {{ said: Said, claim: string }} */

@@ -50,6 +50,9 @@ function isMeasured(state) {
 /** @param {Answer} answer */
 const isAnswered = ({ positions }) => positions.length > 0;
 
+/** Whether it only plans a test. @param {Answer} answer */
+const isPlan = ({ laps }) => laps.length === 0;
+
 /** @param {HTMLElement} host @param {Tools} tools @param {Question} question @returns {View} */
 export function create(host, tools, question) {
   /** @type {Shell<Answer>} */
@@ -151,21 +154,32 @@ function dataBox(tools, page) {
     return new Map(shown.answer.laps.filter(({ kind }) => kind === "lap").map((row) => [places[row.index], row]));
   }
 
+  /** What was refused last, which stays beside its number while the answer is drawn. @type {CoreError | null} */
+  let refused = null;
+
   return {
     element,
     destroy: () => rides?.destroy(),
     /** @param {State} state @param {CoreError | null} error */
     update(state, error) {
+      refused = atItsLap(error, state);
       lead.replaceChildren(...words.parts(rides ? "begin" : "beginTyped"));
-      return [runs.update(state, error), rides?.update(state, error, answered()) ?? false].includes(true);
+      return [runs.update(state, refused), rides?.update(state, refused, answered()) ?? false].includes(true);
     },
     draw() {
-      rides?.update(tools.store.get(), null, answered());
+      rides?.update(tools.store.get(), refused, answered());
     },
   };
 }
 
-/** Is there only where something was measured. @param {Piece<Answer>} part @returns {Piece<Answer>} */
+/** The core counts the laps of open rides alone. @param {CoreError | null} error @param {State} state @returns {CoreError | null} */
+function atItsLap(error, state) {
+  const [, index, rest] = /^with\.laps\[(\d+)\](.*)$/.exec(error?.field ?? "") ?? [];
+  const at = askedAt(state)[Number(index)];
+  return error && at !== undefined ? { ...error, field: `with.laps[${at}]${rest}` } : error;
+}
+
+/** Shown only where something was measured. @param {Piece<Answer>} part @returns {Piece<Answer>} */
 function ifAnswered({ element, draw, destroy }) {
   return {
     element,
@@ -204,12 +218,14 @@ function also({ state, answer }) {
 /** The error that all laps share and that counts most. @param {Tools} tools @param {Shown<Answer>} shown */
 function shared(tools, { answer }) {
   const main = mainError(tools, answer);
-  return main ? words(isAnswered(answer) ? "mainError" : "mainErrorPlanned", main) : "";
+  if (!main) return "";
+  if (isPlan(answer)) return words("mainErrorPlanned", main);
+  return words(answer.differences.length ? "mainError" : "mainErrorOne", main);
 }
 
 /** @param {Shown<Answer>} shown */
-function inPairs({ answer: { plan, positions } }) {
-  return plan?.pairs && !positions.length ? words("inPairs", { count: plan.pairs }) : "";
+function inPairs({ answer }) {
+  return answer.plan?.pairs && isPlan(answer) ? words("inPairs", { count: answer.plan.pairs }) : "";
 }
 
 /** The runs of a plan, or every lap and run. @returns {Piece<Answer>} */
@@ -222,8 +238,8 @@ function asTable() {
       laps.destroy();
     },
     draw({ state, answer }) {
-      set(laps.element, { hidden: answer.laps.length === 0 });
-      set(plan.element, { hidden: isAnswered(answer) });
+      set(laps.element, { hidden: isPlan(answer) });
+      set(plan.element, { hidden: !isPlan(answer) });
       plan.update(answer);
       laps.update(state, answer, askedAt(state));
     },

@@ -55,9 +55,27 @@ export default {
     other:
       "Fährst du paarweise, in jeder Position eine Fahrt und beide direkt nacheinander, reichen {count} Paare. Die Reihenfolge A, B, B, A hält eine langsame Änderung von Wind oder Wärme aus dem Unterschied heraus.",
   },
+  noneUsable: "Keine dieser Runden ist brauchbar",
+  none: "keine",
+  noRoom: "Die Runden füllen diese Aufzeichnung, für eine weitere ist kein Platz. Mach eine kürzer, oder entferne eine.",
+  lapsReplaced: "Die Runden dieser Aufzeichnung sind neu, ohne ihre Positionen.",
+  mainErrorOne:
+    "Was alle Runden gemeinsam haben, ist in diesem ± nicht enthalten. Der größte Fehler dieser Art kommt von „{input}“ und kann die Luftwiderstandsfläche um {share} verschieben.",
+  riddenOn: "Gefahren am",
+  sharedFile: "Die geteilte Datei",
+  openAlready: "Diese Aufzeichnung ist schon offen.",
+  opened: {
+    one: "Die Aufzeichnung ist offen, mit {count} Runde.",
+    other: "Die Aufzeichnung ist offen, mit {count} Runden.",
+  },
+  closed: "endet am Start",
+  closedOf: "Runde {number}: endet am Start",
+  usedOf: "Fahrt {number}: zählt",
+  removeFilm: "Entferne, was von {name} gefilmt ist",
+  seenOf: "{name}: {what}, {third}",
   keep: "In meine Positionen übernehmen",
   keepSays:
-    "In deinen Positionen steht dann als gemessen: {list}. Im ± ist enthalten, was alle Runden gemeinsam haben.",
+    "In deinen Positionen steht dann als gemessen: {list}. Im ± ist enthalten, was alle Runden gemeinsam haben, außer dem Fehler des Leistungsmessers, der einmal für alle zählt.",
   keptAs: { one: "{name} mit {area} ± {spread}", other: "{name} mit {area} ± {spread} aus {count} Tests" },
   keptNow: "Alle Fragen rechnen jetzt mit den Luftwiderstandsflächen dieses Tests.",
   undo: "Rückgängig",
@@ -133,7 +151,6 @@ export default {
   gradeOf: "Fahrt {number}: Steigung, Gefälle negativ",
   positionOfRun: "Fahrt {number}: Position",
   used: "zählt",
-  byRider: "zählt nicht",
 
   // The picture of a ride.
   shows: "Das Diagramm zeigt {column} über der Zeit.",
@@ -234,7 +251,6 @@ export default {
   "third.0": "erstes Drittel",
   "third.1": "mittleres Drittel",
   "third.2": "letztes Drittel",
-  seenIn: "{what}, {third}",
   filmRow: "{what}: Im ersten Drittel sind es {first}, im mittleren {middle}, im letzten {last}.",
   risesCaption: "Wie stark die Luftwiderstandsfläche vom ersten bis zum letzten Drittel steigt",
   riseKnown: "Bekannt aus",

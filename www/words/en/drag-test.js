@@ -10,10 +10,10 @@ export default /** @type {const} */ ({
     "From {rows}, ridden {day}, what is my [drag area|cda]? The wind is {wind}. [Rolling resistance|crr] is {rolling}.",
   laps: { one: "{count} lap", other: "{count} laps" },
   runs: { one: "{count} run", other: "{count} runs" },
-  rolling: "What becomes of rolling resistance",
+  rolling: "How rolling resistance is treated",
   rollingHold: "held at a number",
   rollingFit: "found by the test",
-  wind: "What becomes of the wind",
+  wind: "How the wind is treated",
   windGiven: "as I give it",
   windFit: "found from the laps",
   windIgnore: "left out",
@@ -54,8 +54,24 @@ export default /** @type {const} */ ({
     other:
       "Ridden in pairs, one run in each position straight after the other, {count} pairs are enough. The order A, B, B, A keeps a slow change of wind or warmth out of the difference.",
   },
+  noneUsable: "None of these laps can be used",
+  none: "none",
+  noRoom: "The laps fill this ride, so there is no room for another. Make one shorter, or remove one.",
+  lapsReplaced: "The laps of this ride are new, without their positions.",
+  mainErrorOne:
+    "What all laps share is not in this ±. The largest such error is {input}, which may move the drag area by {share}.",
+  riddenOn: "Ridden on",
+  sharedFile: "The shared file",
+  openAlready: "This ride is open already.",
+  opened: { one: "The ride is open, with {count} lap.", other: "The ride is open, with {count} laps." },
+  closed: "comes back to its start",
+  closedOf: "Lap {number}: comes back to its start",
+  usedOf: "Run {number}: counts",
+  removeFilm: "Remove what was filmed of {name}",
+  seenOf: "{name}: {what}, {third}",
   keep: "Keep this in my positions",
-  keepSays: "Your positions then hold {list}, as measured. The ± there has in it what all laps share.",
+  keepSays:
+    "Your positions then hold {list}, as measured. The ± there has in it what all laps share, but for the power meter’s error, which counts once for all.",
   keptAs: { one: "{name} {area} ± {spread}", other: "{name} {area} ± {spread} from {count} tests" },
   keptNow: "Every question now uses the drag areas of this test.",
   undo: "Undo",
@@ -96,7 +112,7 @@ export default /** @type {const} */ ({
   "order.a": "all A",
   firstPosition: "Position A",
   secondPosition: "Position B",
-  assign: "Give them",
+  assign: "Set the positions",
   fromOf: "Lap {number}: begins at",
   toOf: "Lap {number}: ends at",
   span: "{from} to {to}",
@@ -126,7 +142,6 @@ export default /** @type {const} */ ({
   gradeOf: "Run {number}: slope, downhill negative",
   positionOfRun: "Run {number}: position",
   used: "counts",
-  byRider: "left out",
 
   // The picture of a ride.
   shows: "Show {column} against time.",
@@ -181,7 +196,7 @@ export default /** @type {const} */ ({
   stepRoad:
     "**The road.** A closed loop of 2 to 5 minutes without junctions or braking is best. A flat straight that you ride both ways will do. Pick a calm hour: early morning is often best.",
   stepBefore:
-    "**Before.** Weigh yourself with all that rides, note tyre pressures, temperature and air pressure, and set the power meter to zero. Change nothing but the position from then on.",
+    "**Before.** Weigh yourself with the bicycle and all you carry, note tyre pressures, temperature and air pressure, and set the power meter to zero. Change nothing but the position from then on.",
   stepWarm:
     "**Warm up:** ride for 15 minutes, so that tyres and power meter are warm too. Then set the meter to zero once more.",
   stepOrder:
@@ -191,7 +206,8 @@ export default /** @type {const} */ ({
   stepFilm: "**Film** from the side and from the front once in each position, and again in the last laps.",
   stepWrite:
     "**Write down** for each lap the position, and whatever was not as it should be: traffic, gusts, a lost position.",
-  stepAfter: "**After.** Check the meter’s zero again: if it moved, say so here by its ±. Then open the ride file.",
+  stepAfter:
+    "**After.** Check the meter’s zero again: if it moved, widen the power meter’s ± in Your numbers. Then open the ride file.",
   table: "As a table",
   tableGist: "Every lap and run with how far it lies off the estimate; before a test, the plan’s curve",
   lapsCaption: "Laps and runs in the order in which they were given",
@@ -199,7 +215,7 @@ export default /** @type {const} */ ({
   speed: "Speed",
   power: "Power",
   residual: "More than the estimate asks",
-  leverage: "Decides itself by",
+  leverage: "Weight on the result",
   leftOut: "Left out or doubtful",
   "why.excluded": "left out by you",
   "why.braking": "left out: braking",
@@ -222,7 +238,6 @@ export default /** @type {const} */ ({
   "third.0": "first third",
   "third.1": "middle third",
   "third.2": "last third",
-  seenIn: "{what}, {third}",
   filmRow: "{what}: {first} of the first third, {middle} of the middle, {last} of the last.",
   risesCaption: "How much the drag area rises from the first third to the last",
   riseKnown: "Known from",

@@ -56,9 +56,28 @@ export default {
     other:
       "En roulant par paires, un passage dans chaque position juste l’un après l’autre, il suffit de {count} paires. L’ordre A, B, B, A met la différence à l’abri d’un changement lent du vent ou de la chaleur.",
   },
+  noneUsable: "Aucun de ces tours n’est utilisable",
+  none: "aucun",
+  noRoom: "Les tours remplissent cette sortie, il ne reste pas de place. Fais un tour plus court, ou supprime-en un.",
+  lapsReplaced: "Les tours de cette sortie sont nouveaux, sans leurs positions.",
+  mainErrorOne:
+    "Ce que tous les tours ont en commun n’est pas dans ce ±. La plus grande erreur de ce genre vient de « {input} » et peut changer la surface de traînée de {share}.",
+  riddenOn: "Roulé le",
+  sharedFile: "Le fichier partagé",
+  openAlready: "Cette sortie est déjà ouverte.",
+  opened: {
+    one: "La sortie est ouverte, avec {count} tour.",
+    many: "La sortie est ouverte, avec {count} de tours.",
+    other: "La sortie est ouverte, avec {count} tours.",
+  },
+  closed: "revient à son départ",
+  closedOf: "Tour {number} : revient à son départ",
+  usedOf: "Passage {number} : compte",
+  removeFilm: "Supprimer ce qui est filmé de {name}",
+  seenOf: "{name} : {what}, {third}",
   keep: "Garder cela dans mes positions",
   keepSays:
-    "Tes positions ont alors, comme valeurs mesurées : {list}. Le ± contient aussi ce que tous les tours ont en commun.",
+    "Tes positions ont alors, comme valeurs mesurées : {list}. Le ± contient ce que tous les tours ont en commun, sauf l’erreur du capteur de puissance, qui compte une fois pour tous.",
   keptAs: {
     one: "{name} à {area} ± {spread}",
     many: "{name} à {area} ± {spread} d’après {count} de tests",
@@ -147,7 +166,6 @@ export default {
   gradeOf: "Passage {number} : pente, négative en descente",
   positionOfRun: "Passage {number} : position",
   used: "compté",
-  byRider: "écarté",
 
   // The picture of a ride.
   shows: "Le graphique montre {column} au fil du temps.",
@@ -251,7 +269,6 @@ export default {
   "third.0": "premier tiers",
   "third.1": "tiers du milieu",
   "third.2": "dernier tiers",
-  seenIn: "{what}, {third}",
   filmRow: "{what} : c’est {first} du premier tiers, {middle} de celui du milieu et {last} du dernier.",
   risesCaption: "De combien la surface de traînée monte du premier tiers au dernier",
   riseKnown: "Connue par",

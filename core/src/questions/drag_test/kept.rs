@@ -4,13 +4,14 @@ use serde::Serialize;
 
 use super::answer::{CommonError, PositionDrag};
 use crate::inputs::error::Warning;
+use crate::inputs::fields;
 use crate::inputs::message;
 use crate::measuring::combine::{Tested, combined, disagreement};
 use crate::scenario::{DragTest, Scenario};
 
 /// The scenario counts the power meter's bias for all its drag areas.
 const COUNTED_ELSEWHERE: &str = "scenario.bike.power_meter_bias_share";
-/// Tests further apart than this many standard deviations are doubted: one pair in twenty is.
+/// Tests further apart than this many standard deviations are doubted: of two tests of one shape, one pair in twenty is.
 const APART: f64 = 1.96;
 
 /// What a position's drag area is from this test and those that the scenario holds of it.
@@ -44,7 +45,7 @@ pub struct ThisTest {
     pub rows: usize,
 }
 
-/// Air, wind and road of a test are another day's no more: all its laps share them, and other tests do not.
+/// Whether an error is of the air, wind and road of one day, which all laps of a test share and other tests do not.
 fn is_of_the_day(field: &str) -> bool {
     ["scenario.conditions.", "with.runs.", "with.laps."]
         .iter()
@@ -81,6 +82,9 @@ pub(super) fn kept(
             shared_sd_m2: shared_share * cda_m2,
             rows: found.laps,
         };
+        if !can_be_held(&test) {
+            continue;
+        }
         let before = scenario
             .positions
             .get(found.position)
@@ -107,6 +111,17 @@ pub(super) fn kept(
         }
     }
     all
+}
+
+/// Whether the scenario takes it: what was mistyped may give any area.
+fn can_be_held(test: &ThisTest) -> bool {
+    [
+        (&fields::DRAG_TEST_CDA_M2, test.cda_m2),
+        (&fields::DRAG_TEST_SD_M2, test.sd_m2),
+        (&fields::DRAG_TEST_SHARED_SD_M2, test.shared_sd_m2),
+    ]
+    .iter()
+    .all(|(field, value)| (field.min..=field.max).contains(value))
 }
 
 fn tested(test: &DragTest) -> Tested {

@@ -96,6 +96,10 @@ test("a ride file gives laps, laps get positions, and the difference is told and
   await page.getByRole("button", { name: "lap 3", exact: true }).click();
   await handle(page, "Where the lap begins").press("ArrowRight");
   await expect(handle(page, "Where the lap ends")).toBeVisible();
+  await number(page, "Lap 3: begins at").fill("0:01");
+  await expect(page.locator(".laps .wrong:visible")).toContainText("lies before the end of lap");
+  await tool(page, "Undo").click();
+  await expect(page.locator(".laps .wrong:visible")).toHaveCount(0);
   await page.getByRole("combobox", { name: "Lap 3: whether it counts" }).selectOption("passed");
   await expect(page.locator(".sentence")).toContainText(`${AREAS.length} laps`);
 

@@ -24,6 +24,8 @@ test("using every part of the page asks nothing of another origin and sends noth
   context,
   baseURL,
 }) => {
+  // Every question, one after the other.
+  test.slow();
   await context.grantPermissions(["clipboard-read", "clipboard-write"]);
   const origin = new URL(String(baseURL)).origin;
   /** @type {string[]} */

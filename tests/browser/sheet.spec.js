@@ -147,9 +147,22 @@ test("a course is pasted as points; a line that cannot be read is named and the 
   await expect.poll(() => answerText(page)).not.toBe(before);
 });
 
-test("a question leads to the field that would make its answer surer", async ({ page }) => {
+test("a question leads to what would make its answer surer: the test that measures it, or its field", async ({
+  page,
+}) => {
   await openQuestion(page, "finish-time");
-  await page.locator(".surer").getByRole("button").click();
+  const link = page.locator(".surer").getByRole("button");
+  await expect(link).toHaveText("Measure it here");
+  await link.click();
+  await expect(page.getByRole("heading", { level: 1 })).toContainText("What is my drag area");
+  await page.goBack();
+  // Once the drag area is sure, another input carries most of the ±.
+  await page.locator(".known > button").click();
+  await page.locator("#sheet summary").filter({ hasText: "Positions" }).first().click();
+  await page.getByRole("textbox", { name: "Drag area, CdA: plus or minus, one standard deviation" }).first().fill("0");
+  await page.keyboard.press("Escape");
+  await expect(link).toHaveText("Give your own");
+  await link.click();
   const focused = page.getByRole("complementary", { name: "Your numbers" }).locator("input:focus");
   await expect(focused).toBeVisible();
   await expect(focused).toHaveRole("spinbutton");

@@ -57,7 +57,8 @@ export default {
   },
   noneUsable: "Keine dieser Runden ist brauchbar",
   none: "keine",
-  noRoom: "Die Runden füllen diese Aufzeichnung, für eine weitere ist kein Platz. Mach eine kürzer, oder entferne eine.",
+  noRoom:
+    "Die Runden füllen diese Aufzeichnung, für eine weitere ist kein Platz. Mach eine kürzer, oder entferne eine.",
   lapsReplaced: "Die Runden dieser Aufzeichnung sind neu, ohne ihre Positionen.",
   mainErrorOne:
     "Was alle Runden gemeinsam haben, ist in diesem ± nicht enthalten. Der größte Fehler dieser Art kommt von „{input}“ und kann die Luftwiderstandsfläche um {share} verschieben.",

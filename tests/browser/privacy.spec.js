@@ -45,7 +45,9 @@ test("using every part of the page asks nothing of another origin and sends noth
   for (const { id, number, handles } of questions) {
     await openQuestion(page, id);
     await type(page, number.name, NUMBER);
-    await handle(page, handles[0]).press("ArrowRight");
+    // A difference so small that no test shows it has no ring.
+    const ring = handle(page, handles[0]);
+    if (await ring.isVisible()) await ring.press("ArrowRight");
     if (id === "drag-test") await openRide(page);
     for (const fold of await page.locator(".folds summary").all()) await fold.click();
   }

@@ -69,7 +69,7 @@ export default {
     one: "Die Aufzeichnung ist offen, mit {count} Runde.",
     other: "Die Aufzeichnung ist offen, mit {count} Runden.",
   },
-  closed: "endet am Start",
+  closed: "Rundkurs",
   closedOf: "Runde {number}: endet am Start",
   usedOf: "Fahrt {number}: zählt",
   removeFilm: "Entferne, was von {name} gefilmt ist",

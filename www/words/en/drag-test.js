@@ -64,7 +64,7 @@ export default /** @type {const} */ ({
   sharedFile: "The shared file",
   openAlready: "This ride is open already.",
   opened: { one: "The ride is open, with {count} lap.", other: "The ride is open, with {count} laps." },
-  closed: "comes back to its start",
+  closed: "a loop",
   closedOf: "Lap {number}: comes back to its start",
   usedOf: "Run {number}: counts",
   removeFilm: "Remove what was filmed of {name}",

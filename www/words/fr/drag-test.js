@@ -70,7 +70,7 @@ export default {
     many: "La sortie est ouverte, avec {count} de tours.",
     other: "La sortie est ouverte, avec {count} tours.",
   },
-  closed: "revient à son départ",
+  closed: "une boucle",
   closedOf: "Tour {number} : revient à son départ",
   usedOf: "Passage {number} : compte",
   removeFilm: "Supprimer ce qui est filmé de {name}",

@@ -12,10 +12,13 @@ const COLUMNS = ["time_s", "speed_m_s", "power_w", "elevation_m", "distance_m", 
 /** The core looks a few samples beyond a lap. */
 const BESIDE_S = 10;
 
+/** The place of a lap's recording among the rides: the first where it is not said. @param {{ recording?: unknown }} lap */
+export const rideOf = ({ recording = 0 }) => Number(recording);
+
 /** The laps whose recording is open, with their place among all. @param {unknown} rides marks @param {unknown} laps @returns {{ lap: LapForm, at: number }[]} */
 export function openLaps(rides, laps) {
   if (!Array.isArray(rides) || !Array.isArray(laps)) return [];
-  const isOpen = (/** @type {unknown} */ lap) => isObject(lap) && heldRecording(rides[Number(lap.recording ?? 0)]);
+  const isOpen = (/** @type {unknown} */ lap) => isObject(lap) && heldRecording(rides[rideOf(lap)]);
   return laps.map((lap, at) => ({ lap, at })).filter(({ lap }) => isOpen(lap));
 }
 
@@ -23,12 +26,12 @@ export function openLaps(rides, laps) {
 export function askedLaps(rides, laps) {
   if (!areMarks(rides) || !Array.isArray(laps) || !laps.every(isObject)) return { rides, laps };
   const asked = openLaps(rides, laps).map(({ lap }) => lap);
-  const used = [...new Set(asked.map(({ recording = 0 }) => recording))];
+  const used = [...new Set(asked.map(rideOf))];
   return {
-    laps: asked.map((lap) => ({ ...lap, recording: used.indexOf(lap.recording ?? 0) })),
+    laps: asked.map((lap) => ({ ...lap, recording: used.indexOf(rideOf(lap)) })),
     recordings: used.flatMap((ride) => {
       const recording = heldRecording(rides[ride]);
-      const own = asked.filter(({ recording = 0 }) => recording === ride);
+      const own = asked.filter((lap) => rideOf(lap) === ride);
       return recording ? [{ columns: cut(recording, own) }] : [];
     }),
   };

@@ -6,6 +6,7 @@ import { amountOf } from "../../state/scenario.js";
 import { book } from "../../words/index.js";
 import { listOf } from "../shared/list.js";
 import { area } from "./digits.js";
+import { MOST_TESTS } from "./most.js";
 import { positionName } from "./names.js";
 import { today } from "./today.js";
 
@@ -15,8 +16,6 @@ import { today } from "./today.js";
 /** @import { Piece, Shell } from "../shared/shell.js" */
 
 const words = book("drag-test");
-/** The most tests of a position that the core takes. */
-const MOST = 40;
 
 /** @param {Tools} tools @param {Shell<Answer>} page @returns {Piece<Answer>} */
 export function keepPart(tools, page) {
@@ -80,7 +79,7 @@ function changes({ scenario }, { laps }, { position, cda_m2, sd_m2, test }, date
     ...(temperature_c === undefined ? {} : { temperature_c: amountOf(temperature_c) }),
     wind_speed_m_s: amountOf(wind_speed_m_s),
   };
-  const others = drag_tests.filter((one) => one.date !== date).slice(1 - MOST);
+  const others = drag_tests.filter((one) => one.date !== date).slice(1 - MOST_TESTS);
   return [
     [`${at}.cda_m2`, { value: rounded(cda_m2), sd: rounded(sd_m2), source: "measured" }],
     [`${at}.drag_tests`, [...others, added]],

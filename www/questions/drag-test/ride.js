@@ -2,11 +2,13 @@
 /** One recorded ride: what was read of it, its picture, its laps, and what gives it laps. */
 
 import { html, say, set } from "../../parts/html.js";
+import { rideOf } from "../../recordings/asked-laps.js";
 import { heldRecording } from "../../recordings/held.js";
 import { noteWords } from "../../recordings/said.js";
 import * as show from "../../units.js";
 import { book } from "../../words/index.js";
 import { lapsEditor } from "./laps.js";
+import { MOST_ROWS } from "./most.js";
 import { outline } from "./outline.js";
 import { patternPick } from "./pattern.js";
 import { rideChart } from "./ride-chart.js";
@@ -20,8 +22,6 @@ import { rideChart } from "./ride-chart.js";
 
 const words = book("drag-test");
 const AT = "with.drag-test.laps";
-/** The most that the core takes. */
-const MOST = 500;
 /** A lap that is added by hand begins as long as this, s. */
 const NEW_LAP_S = 180;
 /** A gap shorter than this is none to put a lap in, s. */
@@ -74,14 +74,14 @@ export function rideBox(tools, ride, remove) {
   function ownLaps() {
     return all()
       .map((lap, at) => ({ lap, at }))
-      .filter(({ lap }) => (lap.recording ?? 0) === ride);
+      .filter(({ lap }) => rideOf(lap) === ride);
   }
 
   /** In place of the laps that the ride has. @param {readonly Span[]} spans */
   function replace(spans) {
     const had = ownLaps().length;
-    const others = all().filter((lap) => (lap.recording ?? 0) !== ride);
-    store.set(AT, [...others, ...spans.slice(0, MOST - others.length).map((span) => lapOf(span, ride))]);
+    const others = all().filter((lap) => rideOf(lap) !== ride);
+    store.set(AT, [...others, ...spans.slice(0, MOST_ROWS - others.length).map((span) => lapOf(span, ride))]);
     if (had) tools.notify(words("lapsReplaced"), { label: words("undo"), run: () => store.undo() });
   }
 
@@ -90,7 +90,7 @@ export function rideBox(tools, ride, remove) {
       ownLaps().map(({ lap }) => lap),
       recording()?.columns.time_s.at(-1) ?? 0,
     );
-    if (!room || all().length >= MOST) return tools.notify(words("noRoom"));
+    if (!room || all().length >= MOST_ROWS) return tools.notify(words("noRoom"));
     store.set(AT, [...all(), lapOf(room, ride)]);
     chosen = all().length - 1;
     redraw();

@@ -3,9 +3,11 @@
 
 import { html, say, set } from "../../parts/html.js";
 import { keyedList } from "../../parts/keyed-list.js";
+import { rideOf } from "../../recordings/asked-laps.js";
 import { heldFiles, heldRecording } from "../../recordings/held.js";
 import { canKeep, forgetFiles, keep, keptFile, keptSize } from "../../recordings/kept.js";
 import { book } from "../../words/index.js";
+import { MOST_RIDES, MOST_ROWS } from "./most.js";
 import { opener, sizeWords } from "./opener.js";
 import { lapOf, rideBox } from "./ride.js";
 
@@ -18,9 +20,6 @@ import { lapOf, rideBox } from "./ride.js";
 
 const words = book("drag-test");
 const AT = "with.drag-test";
-/** The most recordings that the core takes, and laps. */
-const MOST_RIDES = 60;
-const MOST_LAPS = 500;
 
 /** @param {Tools} tools */
 export function ridesEditor(tools) {
@@ -35,18 +34,19 @@ export function ridesEditor(tools) {
 
   /** @param {string} mark @param {Recording} recording */
   function opened(mark, recording) {
-    keeping.opened();
+    keeping.opened(mark);
     const { rides, laps } = store.get().with["drag-test"];
     if (rides.includes(mark)) {
       if (!looked.has(mark)) tools.notify(words("openAlready"));
       return seeAgain();
     }
     if (rides.length >= MOST_RIDES) return tools.notify(words("mostRides", { count: MOST_RIDES }));
+    const own = firstLaps(recording, rides.length);
     store.setAll([
       [`${AT}.rides`, [...rides, mark]],
-      [`${AT}.laps`, [...laps, ...firstLaps(recording, rides.length)].slice(0, MOST_LAPS)],
+      [`${AT}.laps`, [...laps, ...own].slice(0, MOST_ROWS)],
     ]);
-    tools.notify(words("opened", { count: firstLaps(recording, rides.length).length }));
+    tools.notify(words("opened", { count: own.length }));
   }
 
   /** The numbers are as they were; what they are of is there now. */
@@ -58,7 +58,7 @@ export function ridesEditor(tools) {
   function remove(ride) {
     const { rides, laps } = store.get().with["drag-test"];
     const left = laps.flatMap((/** @type {LapForm} */ lap) => {
-      const at = lap.recording ?? 0;
+      const at = rideOf(lap);
       return at === ride ? [] : [{ ...lap, recording: at > ride ? at - 1 : at }];
     });
     store.setAll([
@@ -118,9 +118,9 @@ function keepPart({ notify }) {
     element.hidden = !canKeep() || (heldFiles().length === 0 && count === 0);
   }
 
-  async function keepAll() {
+  async function keepThese(files = heldFiles()) {
     try {
-      for (const [mark, file] of heldFiles()) await keep(mark, file);
+      for (const [mark, file] of files) await keep(mark, file);
     } catch {
       wanted.checked = false;
       notify(words("notKept"));
@@ -129,7 +129,7 @@ function keepPart({ notify }) {
   }
 
   wanted.addEventListener("change", () => {
-    if (wanted.checked) keepAll();
+    if (wanted.checked) keepThese();
     else forgetAll();
   });
   forget.addEventListener("click", forgetAll);
@@ -148,8 +148,9 @@ function keepPart({ notify }) {
   tell();
   return {
     element,
-    opened() {
-      if (wanted.checked) keepAll();
+    /** @param {string} opened its mark */
+    opened(opened) {
+      if (wanted.checked) keepThese(heldFiles().filter(([mark]) => mark === opened));
       else tell();
     },
   };

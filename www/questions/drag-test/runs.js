@@ -4,6 +4,7 @@
 import { html } from "../../parts/html.js";
 import { keyedList } from "../../parts/keyed-list.js";
 import { book } from "../../words/index.js";
+import { MOST_ROWS } from "./most.js";
 import { positionPick } from "./position-pick.js";
 
 /** @import { Tools } from "../index.js" */
@@ -13,8 +14,6 @@ import { positionPick } from "./position-pick.js";
 
 const words = book("drag-test");
 const AT = "with.drag-test.runs";
-/** The most that the core takes. */
-const MOST = 500;
 /** What a first run begins from, m/s and W. */
 const FIRST = { speed_m_s: 11, power_w: 230 };
 
@@ -31,7 +30,7 @@ export function runsEditor(tools) {
 
   add.addEventListener("click", () => {
     const all = runs();
-    if (all.length >= MOST) return tools.notify(words("mostRuns", { count: MOST }));
+    if (all.length >= MOST_ROWS) return tools.notify(words("mostRuns", { count: MOST_ROWS }));
     store.set(AT, [...all, following(all, store.get().scenario.positions.length)]);
     requestAnimationFrame(() => rows.rows().at(-1)?.focus());
   });

@@ -1,5 +1,5 @@
 // @ts-check
-/** Unpacks the script of the page as one file and runs it; the policy of the file names both scripts by their hash. */
+/** Unpacks style and script of the page as one file; the policy of the file names them by their hash. */
 
 /** What HTML would not leave as it is stands as U+0080 and those after it. */
 const STAND_INS = [0x00, 0x0d, 0x3c];
@@ -25,11 +25,22 @@ function bytesOf(text) {
   return bytes.subarray(0, length);
 }
 
-async function unpack() {
+/** What `together` of `xtask/src/one_file.rs` wrote. @returns {Promise<{ style: string, script: string }>} */
+async function unpacked() {
   const packed = bytesOf(document.getElementById("packed")?.textContent ?? "");
-  const unpacked = new Blob([packed]).stream().pipeThrough(new DecompressionStream("gzip"));
-  const textContent = await new Response(unpacked).text();
-  document.body.append(Object.assign(document.createElement("script"), { id: "script", textContent }));
+  return new Response(new Blob([packed]).stream().pipeThrough(new DecompressionStream("gzip"))).json();
 }
 
-unpack();
+/** Nothing is seen before its style is there; what cannot be unpacked leaves the sentence that says so. */
+async function start() {
+  document.body.hidden = true;
+  try {
+    const { style, script } = await unpacked();
+    document.head.append(Object.assign(document.createElement("style"), { textContent: style }));
+    document.body.append(Object.assign(document.createElement("script"), { id: "script", textContent: script }));
+  } finally {
+    document.body.hidden = false;
+  }
+}
+
+start();

@@ -2,7 +2,7 @@
 
 use crate::command::{Outcome, cargo, command, output_of, program_of_tests, run, say};
 use crate::content::{files_under, fingerprint, integrity, read, read_text, write};
-use crate::one_file::{Parts, dense_gzip, one_file};
+use crate::one_file::{Parts, dense_gzip, one_file, together};
 use crate::{first_load, paths, setup};
 use fasterby_core::questions;
 use serde_json::json;
@@ -485,13 +485,14 @@ fn made_one_file(versioned: &Files) -> Outcome<Vec<u8>> {
         NOT_BUNDLED,
     )?;
     let script = read_text(&folder.join("script.js"))?;
-    let packed_script = folder.join("script.gz");
-    packed_once(&packed_script, script.as_bytes())?;
+    let style = String::from_utf8_lossy(versioned.get("style.css").map_or(&[], Vec::as_slice));
+    let packed = folder.join("page.gz");
+    packed_once(&packed, together(&style, &script).as_bytes())?;
     let parts = Parts {
-        style: &String::from_utf8_lossy(versioned.get("style.css").map_or(&[], Vec::as_slice)),
+        style: &style,
         loader: &read_text(&folder.join("loader.js"))?,
         script: &script,
-        packed_script: &read(&packed_script)?,
+        packed: &read(&packed)?,
         icon: &read(&paths::www().join("icon.svg"))?,
     };
     Ok(one_file(&read_text(&paths::www().join(PAGE))?, &parts)?.into_bytes())

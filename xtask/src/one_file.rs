@@ -1,18 +1,19 @@
 //! The whole page as one HTML file that opens from a disk: style, icon, script and core written into it, nothing fetched.
-//! The script is packed; a small one unpacks it and puts it into the page, where the policy knows it by its hash.
+//! Style and script are packed; a small script unpacks them and puts them into the page, where the policy knows both by their hash.
 
 use crate::command::Outcome;
 use crate::content::integrity;
 use base64::{Engine, prelude::BASE64_STANDARD};
+use serde_json::json;
 
 /// What is written into the page.
 pub struct Parts<'a> {
     pub style: &'a str,
-    /// Unpacks the script and runs it.
+    /// Unpacks style and script and puts them into the page.
     pub loader: &'a str,
     pub script: &'a str,
-    /// The script, compressed by gzip.
-    pub packed_script: &'a [u8],
+    /// What [`together`] makes of style and script, compressed by gzip.
+    pub packed: &'a [u8],
     pub icon: &'a [u8],
 }
 
@@ -26,9 +27,10 @@ pub fn one_file(page: &str, parts: &Parts<'_>) -> Outcome<String> {
     if ["<!--", "</script"]
         .iter()
         .any(|mark| parts.loader.contains(mark))
-        || parts.style.contains("</style")
     {
-        return Err("The bundle holds `<!--`, `</script` or `</style`, which would break the page as one file.".into());
+        return Err(
+            "The loader holds `<!--` or `</script`, which would break the page as one file.".into(),
+        );
     }
     let policy = format!(
         "default-src 'none'; script-src '{}' '{}' 'wasm-unsafe-eval'; style-src '{}'; img-src data: blob:; \
@@ -47,10 +49,7 @@ pub fn one_file(page: &str, parts: &Parts<'_>) -> Outcome<String> {
             format!("<link rel=\"icon\" href=\"{icon}\">"),
         ),
         (element_with(page, "rel=\"manifest\"")?, String::new()),
-        (
-            element_with(page, "rel=\"stylesheet\"")?,
-            format!("<style>{}</style>", parts.style),
-        ),
+        (element_with(page, "rel=\"stylesheet\"")?, String::new()),
         (element_with(page, "src=\"start.js\"")?, String::new()),
         // From a disk, `./` would be the folder.
         ("href=\"./\"", "href=\"\"".into()),
@@ -59,7 +58,7 @@ pub fn one_file(page: &str, parts: &Parts<'_>) -> Outcome<String> {
             "</body>",
             format!(
                 "{}\n<script>{}</script>\n</body>",
-                packed(parts.packed_script),
+                packed(parts.packed),
                 parts.loader
             ),
         ),
@@ -71,12 +70,17 @@ pub fn one_file(page: &str, parts: &Parts<'_>) -> Outcome<String> {
         })
 }
 
+/// Style and script as one text, which `one-file-loader.js` takes apart.
+pub fn together(style: &str, script: &str) -> String {
+    json!({ "style": style, "script": script }).to_string()
+}
+
 /// What an HTML parser would not leave as it is, and what stands for it: U+0080 and those after it.
 const NOT_KEPT: [u8; 3] = [0x00, b'\r', b'<'];
 const FIRST_STAND_IN: u8 = 0x80;
 const BITS_A_SIGN: u32 = 7;
 
-/// A script as data that no browser runs.
+/// Compressed bytes as data that no browser runs.
 fn packed(compressed: &[u8]) -> String {
     format!(
         "<script id=\"packed\" type=\"application/gzip\">{}</script>",
@@ -168,14 +172,14 @@ mod tests {
 
     fn made_with(loader: &str, script: &str) -> Outcome<String> {
         let page = read_text(&paths::www().join("index.html"))?;
-        let packed_script = &dense_gzip(script.as_bytes());
+        let packed = &dense_gzip(together("p{}", script).as_bytes());
         one_file(
             &page,
             &Parts {
                 style: "p{}",
                 loader,
                 script,
-                packed_script,
+                packed,
                 icon: b"<svg/>",
             },
         )
@@ -190,9 +194,10 @@ mod tests {
                 .skip(1)
                 .all(|rest| ["\"", "#", "data:"].iter().any(|own| rest.starts_with(own)))
         );
-        assert!(page.contains("<style>p{}</style>"));
         assert!(page.contains("<script>unpack()</script>"));
-        assert!(page.contains(&packed(&dense_gzip(b"start()"))));
+        assert!(page.contains(&packed(&dense_gzip(
+            br#"{"script":"start()","style":"p{}"}"#
+        ))));
     }
 
     #[test]
@@ -235,7 +240,7 @@ mod tests {
             style: "",
             loader: "",
             script: "",
-            packed_script: b"",
+            packed: b"",
             icon: b"",
         };
         assert!(

@@ -15,6 +15,7 @@ mod bends;
 pub(crate) mod cell;
 mod interior_point;
 pub(crate) mod landmarks;
+mod left_over;
 mod program;
 pub(crate) mod ride;
 pub(crate) mod road;
@@ -57,6 +58,8 @@ pub(crate) struct Fastest<'a> {
 
 /// W′ balance below 0 that counts as rounding, J.
 const SPENT_J: f64 = 0.5;
+/// What another power in a plan must save to be worth keeping in mind, s; assumed.
+const WORTH_A_CUE_S: f64 = 1.0;
 
 /// The fastest plan of a setup, never slower than its best even effort, which must lie between the least and the greatest power.
 /// `None` where that effort cannot be ridden.

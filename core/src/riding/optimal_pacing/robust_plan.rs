@@ -3,7 +3,7 @@
 
 use super::ride::{Passed, PlanRide, Rider, Way, ride};
 use super::road::Road;
-use super::simple_plan::{Cue, Style, power_at_w};
+use super::simple_plan::{Cue, Style, joined, power_at_w};
 use crate::numerics::solve::lagrange_weight;
 
 /// By what shares a rider's threshold and W′ differ from what is believed.
@@ -181,7 +181,7 @@ pub(crate) fn robust_plan(
     );
     let faster = after.time_s < before.time_s;
     Some(Robust {
-        cues: if faster { best } else { from.to_vec() },
+        cues: if faster { joined(best) } else { from.to_vec() },
         on_average: if faster { after } else { before },
         before,
     })

@@ -2,12 +2,14 @@
 //!
 //! The places are those by which the fastest plan's power is described best, by dynamic programming over all choices. The powers
 //! bring the rider to the end of each part with as much of W′ left as the fastest plan does there, if that runs out nowhere on
-//! it; those balances are then varied while that saves time. Last, powers are rounded, up or down, in the fastest way that W′ lasts for.
+//! it; those balances are then varied while that saves time. Last, powers are rounded, up or down, in the fastest way that W′ lasts
+//! for, and what that leaves of W′ is spent by a harder end of a part.
 
 use super::landmarks::{Landmark, Place, places};
+use super::left_over::spent;
 use super::ride::{Passed, Rider, ride_on};
 use super::road::Road;
-use super::{Fastest, SPENT_J};
+use super::{Fastest, SPENT_J, WORTH_A_CUE_S};
 
 /// A power, W, and where it begins.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -32,7 +34,7 @@ pub(crate) struct Style {
 }
 
 /// A part shorter than this, s, is over before a rider has settled into it; assumed.
-const SHORTEST_S: f64 = 60.0;
+pub(super) const SHORTEST_S: f64 = 60.0;
 /// How much worse a place without a landmark is, as a share of what one power for the whole course leaves.
 const WITHOUT_LANDMARK: f64 = 0.004;
 
@@ -43,7 +45,13 @@ pub(crate) fn power_at_w(cues: &[Cue], cell: usize) -> f64 {
         .map_or(0.0, |cue| cue.power_w)
 }
 
-/// The best plan of a few powers, or of one where that is faster. `None` where not even one lasts.
+/// A plan without cues that change nothing.
+pub(crate) fn joined(mut cues: Vec<Cue>) -> Vec<Cue> {
+    cues.dedup_by_key(|cue| cue.power_w);
+    cues
+}
+
+/// The best plan of a few powers, or of one where that is faster or nearly so. `None` where not even one lasts.
 pub(crate) fn simple_plan(fastest: &Fastest<'_>, style: &Style) -> Option<Vec<Cue>> {
     let places = places(&fastest.road);
     let parts = |begins| Parts {
@@ -56,10 +64,12 @@ pub(crate) fn simple_plan(fastest: &Fastest<'_>, style: &Style) -> Option<Vec<Cu
     let one = parts(places.iter().copied().take(1).collect());
     let several = parts(begins(fastest, &places, style.targets)).moved(&places);
     let balances_j = several.varied(several.balances_j());
+    let spent = |cues| spent(&fastest.road, &fastest.rider, style, &places, cues);
+    let worth_s = |(time_s, cues): &(f64, Vec<Cue>)| time_s + WORTH_A_CUE_S * cues.len() as f64;
     let best = [several.rounded(&balances_j), one.rounded(&[0.0])]
         .into_iter()
-        .flatten()
-        .min_by(|a, b| a.0.total_cmp(&b.0))?;
+        .filter_map(|plan| plan.and_then(|(_, cues)| spent(cues)))
+        .min_by(|a, b| worth_s(a).total_cmp(&worth_s(b)))?;
     Some(best.1)
 }
 
@@ -278,17 +288,16 @@ impl Parts<'_> {
         };
         rounded.go_on(Passed::at_start(self.road, self.rider));
         let (time_s, powers_w) = rounded.best?;
-        let mut cues: Vec<Cue> = Vec::new();
-        for (&place, power_w) in self.begins.iter().zip(powers_w) {
-            if cues.last().is_none_or(|before| before.power_w != power_w) {
-                cues.push(Cue {
-                    place,
-                    from_m: self.road.cells[place.cell].from_m,
-                    power_w,
-                });
-            }
-        }
-        Some((time_s, cues))
+        let cues = self
+            .begins
+            .iter()
+            .zip(powers_w)
+            .map(|(&place, power_w)| Cue {
+                place,
+                from_m: self.road.cells[place.cell].from_m,
+                power_w,
+            });
+        Some((time_s, joined(cues.collect())))
     }
 
     /// Balances that save time: each but the last is moved up or down for as long as that does, by steps that halve.

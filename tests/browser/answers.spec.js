@@ -33,6 +33,7 @@ const core = {
   },
   "which-position": { with: (own) => own, figure: ({ reading }) => clock(reading.ahead_s.value) },
   "finish-time": { with: (own) => own, figure: ({ time_s }) => clock(time_s.value) },
+  "ride-plan": { with: (own) => own, figure: ({ simple }) => clock(simple.time_s) },
   "hold-or-fade": {
     with: ({ low, steady, effort }) => ({ low, steady, effort }),
     figure: ({ difference_s }) => clock(difference_s.value),

@@ -29,6 +29,11 @@ const choices = {
     ["The position that the others are compared with", "the low position"],
     ["How the drag areas are known", "from separate tests"],
   ],
+  // How W′ comes back stands in a fold and has a test of its own.
+  "ride-plan": [
+    ["How far", "Over 10 miles"],
+    ["Kind of course", "steady hill"],
+  ],
   "finish-time": [
     ["How far", "In one hour"],
     ["Kind of course", "steady hill"],

@@ -195,10 +195,7 @@ const MAY_COMPUTE: &[(&str, &[&str], &str)] = &[
     ),
 ];
 /// Questions that the core answers and the page does not ask, and why. One that has a page is to be taken out.
-const ANSWERED_WITHOUT_A_PAGE: &[(&str, &str)] = &[(
-    "ride-plan",
-    "asked on the command line; the page has no charts along a course yet",
-)];
+const ANSWERED_WITHOUT_A_PAGE: &[(&str, &str)] = &[];
 /// Names that a document or picture gives its own language by; nothing is asked of them.
 const NAMESPACES: &str = "http://www.w3.org/";
 

@@ -188,10 +188,8 @@ export function createQuestionView(host, { store, find, tools, onShown, onDrawn,
 const MOST_POINTS_IN_PAGE = 400;
 
 /** @param {Question} question @param {State} state */
-function takesLong(question, { scenario }) {
-  return (
-    !question.story && scenario.course.kind === "profile" && (scenario.course.points?.length ?? 0) > MOST_POINTS_IN_PAGE
-  );
+function takesLong({ story, slow }, { scenario: { course } }) {
+  return !story && (slow || (course.kind === "profile" && (course.points?.length ?? 0) > MOST_POINTS_IN_PAGE));
 }
 
 /** The texts that a question is told in. @param {Question} question */

@@ -113,6 +113,8 @@ export function plot(options, prepare) {
   const drawWords = pool(words, "text");
   const handles = Object.entries(options.handles ?? {}).map(([id, one]) => ({ id, options: one, part: handle(one) }));
   const dragging = () => handles.some(({ part }) => part.held());
+  /** @type {((x: number | null) => void) | undefined} */
+  let told;
   const cursor =
     options.reader === undefined
       ? null
@@ -122,6 +124,7 @@ export function plot(options, prepare) {
           busy: dragging,
           read: (x) => data?.read?.(x) ?? { words: "", spoken: "" },
           say: (content) => say(reading, content ?? data?.reading ?? ""),
+          moved: (x) => told?.(x),
         });
   if (cursor) picture.append(cursor.element);
   handleLayer.append(...handles.map(({ part }) => part.element));
@@ -236,6 +239,12 @@ export function plot(options, prepare) {
       if (!cursor || cursor.element.getAttribute("data-on") === null) say(reading, next.reading ?? "");
       set(reading, { hidden: !next.reading && !cursor });
     },
+    /** Whom the chart tells where the rider reads it. @param {(x: number | null) => void} whom */
+    onRead(whom) {
+      told = whom;
+    },
+    /** Reads it there, without telling. @param {number | null} x */
+    readAt: (x) => cursor?.showAt(x),
     destroy: size.destroy,
   };
 }

@@ -20,8 +20,9 @@ const MANY_STEPS = 5;
  * @param {() => boolean} options.busy Whether something else is being dragged.
  * @param {(x: number) => Reading} options.read
  * @param {(words: Words | null) => void} options.say Shows a reading, or goes back to the resting one.
+ * @param {(x: number | null) => void} options.moved Told where the rider reads.
  */
-export function readingCursor({ picture, label, busy, read, say }) {
+export function readingCursor({ picture, label, busy, read, say, moved }) {
   const target = svg("rect", { class: "reader", role: "slider", tabindex: 0, "aria-label": label });
   const stroke = svg("path", { class: "cursor" });
   const points = svg("g", { class: "cursor-points" });
@@ -59,10 +60,16 @@ export function readingCursor({ picture, label, busy, read, say }) {
   }
 
   /** @param {number | null} next */
-  function moveTo(next) {
+  function showAt(next) {
     x = next;
     draw();
     if (next === null) say(null);
+  }
+
+  /** @param {number | null} next */
+  function moveTo(next) {
+    showAt(next);
+    moved(next);
   }
 
   /** @param {PointerEvent} event */
@@ -137,5 +144,6 @@ export function readingCursor({ picture, label, busy, read, say }) {
     off: () => {
       if (x !== null) moveTo(null);
     },
+    showAt,
   };
 }

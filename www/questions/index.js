@@ -9,6 +9,7 @@ import { question as legRoom } from "./leg-room.js";
 import { question as nextGain } from "./next-gain.js";
 import { question as powerCurve } from "./power-curve.js";
 import { question as powerOrDrag } from "./power-or-drag.js";
+import { question as ridePlan } from "./ride-plan.js";
 import { question as speedForWatts } from "./speed-for-watts.js";
 import { question as whichPosition } from "./which-position.js";
 
@@ -60,6 +61,7 @@ import { question as whichPosition } from "./which-position.js";
  * @property {(JsonObject & { name: string })[]} [positions] positions that a new rider finds beside their own, because the question compares them; their names are keys of the book "page"
  * @property {boolean} [comparesAll] whether every position goes into it
  * @property {boolean} [alone] nothing of the scenario goes into it, only numbers of its own
+ * @property {boolean} [slow] its answer takes so long that it is worked out beside the page
  * @property {boolean} [story] asks the core itself, step by step, instead of being one of its questions
  * @property {(state: State) => Request} [request] the scenario and its own part of the state if left out
  * @property {() => Promise<{ create: (host: HTMLElement, tools: Tools, question: Question) => View }>} load fetches what shows it
@@ -80,6 +82,7 @@ export const questions = [
   whichPosition,
   nextGain,
   finishTime,
+  ridePlan,
 ];
 
 /** What the rail lists: the story first. @type {Question[]} */

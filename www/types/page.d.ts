@@ -69,6 +69,7 @@ export type Details = {
   "which-position": Sparse<Core.WhichPositionWith, "cda_correlation"> & { reference: number };
   "next-gain": Sparse<Core.NextGainWith, "money" | "hours_per_week" | "weeks" | "times_ridden"> & { currency?: string };
   "finish-time": Sparse<Core.FinishTimeWith, "effort">;
+  "ride-plan": Sparse<Core.RidePlanWith, "targets" | "round_w" | "least_w" | "greatest_w" | "recovery">;
   "start-here": Record<string, number>;
 };
 
@@ -89,6 +90,7 @@ export type Answers = {
   "which-position": Core.WhichPositionAnswer;
   "next-gain": Core.NextGainAnswer;
   "finish-time": Core.FinishTimeAnswer;
+  "ride-plan": Core.RidePlanAnswer;
 };
 
 /** Data that somebody else wrote. */

@@ -12,6 +12,7 @@ export interface Books {
   "power-curve": typeof import("./en/power-curve.js").default;
   "power-or-drag": typeof import("./en/power-or-drag.js").default;
   recordings: typeof import("./en/recordings.js").default;
+  "ride-plan": typeof import("./en/ride-plan.js").default;
   save: typeof import("./en/save.js").default;
   shared: typeof import("./en/shared.js").default;
   start: typeof import("./en/start.js").default;

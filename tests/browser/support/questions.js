@@ -111,4 +111,11 @@ export const questions = [
     also: DAY,
     handles: ["Your event: left and right change how far"],
   },
+  {
+    id: "ride-plan",
+    title: "How should I spend my effort on this course?",
+    number: DRAG_AREA,
+    also: DAY,
+    handles: [],
+  },
 ];

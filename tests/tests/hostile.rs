@@ -1143,8 +1143,49 @@ fn extreme_with(question: &str) -> BoxedStrategy<Value> {
             .boxed(),
         "next-gain" => extreme_changes().boxed(),
         "ride-plan" => extreme_plans().boxed(),
+        "course" => extreme_courses().boxed(),
         _ => panic!("{question} has no extremes here"),
     }
+}
+
+/// Parts of a track, and of the scenario's course, with every number at an end of its range.
+fn extreme_courses() -> impl Strategy<Value = Value> {
+    let degrees = prop_oneof![
+        Just(json!([0.0, 0.01, 0.02, null, 0.05])),
+        Just(json!([89.9, 90.0, 91.0, -1e300, 45.0])),
+        Just(json!([])),
+    ];
+    let metres = prop_oneof![
+        Just(json!([0.0, 900.0, 2_000.0, 2_100.0, 1e9])),
+        Just(json!([5.0, 5.0, 4.0, 3.0, 2.0])),
+        Just(json!([])),
+    ];
+    let columns = (degrees.clone(), degrees, metres.clone(), metres).prop_map(
+        |(latitude, longitude, elevation, distance)| {
+            json!([{ "columns": {
+                "latitude_deg": latitude, "longitude_deg": longitude, "elevation_m": elevation, "distance_m": distance,
+            } }])
+        },
+    );
+    let numbers = (
+        perhaps(plain(&fields::SMOOTH_M)),
+        perhaps(plain(&fields::FROM_M)),
+        perhaps(plain(&fields::TO_M)),
+        prop_oneof![Just(json!(1)), Just(json!(50))],
+    );
+    (perhaps(columns), numbers, any::<bool>(), any::<bool>()).prop_map(
+        |(recordings, (smooth, from, to, times), reversed, back)| {
+            object(vec![
+                ("recordings", recordings),
+                ("smooth_m", smooth),
+                ("from_m", from),
+                ("to_m", to),
+                ("times", Some(times)),
+                ("reversed", Some(json!(reversed))),
+                ("out_and_back", Some(json!(back))),
+            ])
+        },
+    )
 }
 
 /// Plans with every number at an end of its range, under each form of recovery.
@@ -1438,6 +1479,11 @@ fn efforts_of_any_kind_are_answered() {
 #[test]
 fn drag_tests_at_the_ends_of_every_range_are_answered_or_refused_by_name() {
     extremes_of("drag-test");
+}
+
+#[test]
+fn courses_at_the_ends_of_every_range_are_made_or_refused_by_name() {
+    extremes_of("course");
 }
 
 #[test]

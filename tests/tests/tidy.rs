@@ -195,7 +195,10 @@ const MAY_COMPUTE: &[(&str, &[&str], &str)] = &[
     ),
 ];
 /// Questions that the core answers and the page does not ask, and why. One that has a page is to be taken out.
-const ANSWERED_WITHOUT_A_PAGE: &[(&str, &str)] = &[];
+const ANSWERED_WITHOUT_A_PAGE: &[(&str, &str)] = &[(
+    "course",
+    "asked where the course is given, among the rider's numbers",
+)];
 /// Names that a document or picture gives its own language by; nothing is asked of them.
 const NAMESPACES: &str = "http://www.w3.org/";
 

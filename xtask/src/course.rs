@@ -2,6 +2,7 @@
 
 use crate::command::Outcome;
 use crate::read::{REFUSED, recording_of, refusal};
+use fasterby_core::error::Error;
 use fasterby_core::scenario::recorded_course::{NoCourse, RecordedCourse, Track, recorded_course};
 use fasterby_recordings::{Column, Recording};
 use serde_json::json;
@@ -59,17 +60,9 @@ fn said(made: &RecordedCourse) -> String {
 }
 
 fn no_course(reason: NoCourse) -> serde_json::Value {
-    let (text, message) = match reason {
-        NoCourse::NoRoad => (
-            "no_road",
-            "The file has neither positions nor a distance, so it says nothing of the road.",
-        ),
-        NoCourse::Length => (
-            "course_length",
-            "A course is from 100 m to 2,000 km long; this file's is not.",
-        ),
-    };
-    json!({ "kind": "recording", "field": "", "text": text, "values": {}, "message": message })
+    let mut error = json!(Error::impossible("", reason.message()));
+    error["kind"] = json!("recording");
+    error
 }
 
 #[cfg(test)]

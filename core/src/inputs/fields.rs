@@ -931,6 +931,30 @@ fields! {
         chosen: true, included: Optional, evidence: CommonPractice, source: "",
         note: "How many runs you mean to do in each position.",
     }
+    SMOOTH_M {
+        key: "with.smooth_m", kind: Length,
+        range: 0.0..2000.0, usual: 0.0..500.0, default: 100.0, sd: 0.0, step: 10.0,
+        chosen: true, included: Optional, evidence: Assumed, source: "",
+        note: "Heights are averaged over so many metres each way, since barometers and maps err by metres and every wiggle adds to the climb.",
+    }
+    FROM_M {
+        key: "with.from_m", kind: Distance,
+        range: 0.0..2000000.0, usual: 0.0..900000.0, default: 0.0, sd: 0.0, step: 100.0,
+        chosen: true, included: Optional, evidence: CommonPractice, source: "",
+        note: "Where the course begins on the recorded road.",
+    }
+    TO_M {
+        key: "with.to_m", kind: Distance,
+        range: 0.0..2000000.0, usual: 0.0..900000.0, default: 40000.0, sd: 0.0, step: 100.0,
+        chosen: true, included: Optional, evidence: CommonPractice, source: "",
+        note: "Where the course ends on the recorded road; left out, at its end.",
+    }
+    TIMES {
+        key: "with.times", kind: Ratio,
+        range: 1.0..50.0, usual: 1.0..20.0, default: 1.0, sd: 0.0, step: 1.0,
+        chosen: true, included: Optional, evidence: CommonPractice, source: "",
+        note: "How often the course is ridden, lap after lap.",
+    }
     LEAST_W {
         key: "with.least_w", kind: Power,
         range: 0.0..1000.0, usual: 0.0..250.0, default: 0.0, sd: 0.0, step: 5.0,
@@ -996,6 +1020,8 @@ pub static COMMON_ERROR: Field = Field {
 
 /// The most positions a scenario holds.
 pub const MOST_POSITIONS: usize = 50;
+/// Points of a course lie at least this far apart, m: closer than surveys are accurate, grades are noise.
+pub const CLOSEST_POINTS_M: f64 = 0.1;
 /// The most points a course holds.
 pub const MOST_POINTS: usize = 20_000;
 /// The most points of a course that are ridden; a longer one is simplified.

@@ -2,6 +2,8 @@
 //! how that is composed of the layers below, all of which it may import; no algorithms. One line per question in [`ask`].
 
 #[cfg(feature = "all")]
+pub mod course;
+#[cfg(feature = "all")]
 pub mod drag_test;
 pub mod finish_time;
 #[cfg(feature = "all")]
@@ -108,6 +110,7 @@ questions! {
     #[cfg(feature = "all")] "which-position": which_position, Whole;
     #[cfg(feature = "all")] "drag-test": drag_test, Whole;
     #[cfg(feature = "all")] "ride-plan": ride_plan, Whole;
+    #[cfg(feature = "all")] "course": course, Whole;
 }
 
 fn no_such_question() -> Error {

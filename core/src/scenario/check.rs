@@ -410,11 +410,12 @@ fn check_points(points: &[Point]) -> Result<(), Error> {
         let Some(before) = i.checked_sub(1).and_then(|before| points.get(before)) else {
             continue;
         };
-        // Closer points than survey accuracy give grades that are noise.
-        const CLOSEST_M: f64 = 0.1;
-        if point.distance_m < before.distance_m + CLOSEST_M {
+        if point.distance_m < before.distance_m + fields::CLOSEST_POINTS_M {
             let field = format!("{path}[{i}].distance_m");
-            return conflict(&field, message::points_too_close(&field, CLOSEST_M));
+            return conflict(
+                &field,
+                message::points_too_close(&field, fields::CLOSEST_POINTS_M),
+            );
         }
         let grade =
             (point.elevation_m - before.elevation_m) / (point.distance_m - before.distance_m);

@@ -5,6 +5,8 @@
 mod check;
 #[cfg(feature = "all")]
 pub(crate) mod comparison;
+#[cfg(feature = "all")]
+pub mod course_edits;
 mod drag_tests;
 #[cfg(feature = "all")]
 mod efforts;

@@ -5,6 +5,7 @@
 //! the angle. Then neighbouring steps are joined as for any long course.
 
 use super::{Course, CourseKind, HeadingForm, Point, Scenario};
+use crate::inputs::message::{self, Message};
 use crate::physics::geodesy::step_m;
 
 /// The columns of a recording that say where the road leads; what is missing is not a number.
@@ -44,6 +45,25 @@ pub enum NoCourse {
     NoRoad,
     /// It is shorter than a course may be, or longer.
     Length,
+}
+
+impl NoCourse {
+    /// The sentence that says so.
+    pub fn message(self) -> Message {
+        match self {
+            Self::NoRoad => message::no_road(),
+            Self::Length => message::course_length(),
+        }
+    }
+}
+
+/// A course is kept and shared as text: more digits than these say nothing and are carried about all the same.
+fn round(point: &mut Point) {
+    let to_tenths = |number: f64| (10.0 * number).round() / 10.0;
+    point.distance_m = to_tenths(point.distance_m);
+    point.elevation_m = (100.0 * point.elevation_m).round() / 100.0;
+    point.bearing_deg = point.bearing_deg.map(to_tenths);
+    point.radius_m = point.radius_m.map(to_tenths);
 }
 
 /// Length of the even steps, m.
@@ -122,6 +142,7 @@ pub fn recorded_course(track: &Track<'_>, reach_m: f64) -> Result<RecordedCourse
         ..Scenario::default()
     };
     scenario.simplify_course(MOST_POINTS);
+    scenario.course.points.iter_mut().for_each(round);
     Ok(RecordedCourse {
         course: scenario.course,
         distance_m,

@@ -28,7 +28,9 @@ enum To {
 }
 
 /// Every seed of every question, as `tests/hostile.rs` checks.
-const SEEDS: [&str; 22] = [
+const SEEDS: [&str; 24] = [
+    include_str!("../seeds/ask/course-profile"),
+    include_str!("../seeds/ask/course-recorded"),
     include_str!("../seeds/ask/drag-test-recorded"),
     include_str!("../seeds/ask/drag-test-typed"),
     include_str!("../seeds/ask/finish-time-in-an-hour"),

@@ -175,6 +175,15 @@ export default {
   more_runs_than: "Ein so kleiner Unterschied braucht mehr als {most} Fahrten.",
   greatest_below_even: "Die beste gleichmäßige Leistung ist hier {even}: Ein Plan braucht eine Höchstleistung darüber.",
   least_above_even: "Die beste gleichmäßige Leistung ist hier {even}: Ein Plan braucht eine Mindestleistung darunter.",
+  no_road: "Die Datei hat weder Orte noch eine Distanz und sagt darum nichts über die Straße.",
+  course_length: "Eine Strecke ist zwischen 100 m und 2000 km lang; diese ist es nicht.",
+  part_too_short: "Ein Teil der Strecke ist mindestens {least} lang.",
+  lap_open:
+    "Diese Strecke endet {height} von der Höhe entfernt, auf der sie beginnt, und lässt sich darum nicht als Runde wiederholen. Fahre sie hin und zurück, oder schneide sie dort, wo sie sich schließt.",
+  no_profile:
+    "Nur eine Strecke aus Punkten lässt sich schneiden, umkehren oder wiederholen; diese ist in einer Zeile angegeben.",
+  columns_differ: "{field} hat {is} Werte, eine andere Spalte aber {wanted}.",
+  one_recording: "Eine Strecke entsteht aus einer Aufzeichnung.",
   no_plan: "Für diese Fahrt lässt sich kein Plan berechnen.",
   plan_not_settled:
     "Die Suche nach dem schnellsten Plan wurde abgebrochen: Vielleicht gibt es einen etwas schnelleren.",
@@ -353,6 +362,11 @@ export default {
     "Wie gut sich die Luftwiderstandsfläche einer Fahrt wiederholt; ein eigener Test sagt es.",
   "note.with.plan.power": "Wie oft ein Test einen Unterschied zeigen soll, den es gibt; üblich ist 4 von 5 Mal.",
   "note.with.plan.runs": "Wie viele Fahrten du in jeder Position machen willst.",
+  "note.with.smooth_m":
+    "Höhen werden über so viele Meter in jede Richtung gemittelt, weil Barometer und Karten um Meter irren und jedes Zittern den Anstieg vergrößert.",
+  "note.with.from_m": "Wo die Strecke auf der aufgezeichneten Straße beginnt.",
+  "note.with.to_m": "Wo die Strecke auf der aufgezeichneten Straße endet; ohne Angabe an ihrem Ende.",
+  "note.with.times": "Wie oft die Strecke gefahren wird, Runde um Runde.",
   "note.with.least_w": "Die kleinste Leistung eines Plans; bei 0 darfst du rollen.",
   "note.with.greatest_w": "Die größte Leistung eines Plans, wie du sie etwa aus einer Kurve heraus fährst.",
   "note.with.targets": "Wie viele Leistungen du dir merken willst.",

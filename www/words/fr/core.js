@@ -177,6 +177,14 @@ export default {
     "Le meilleur effort régulier est ici de {even} : il faut au plan une puissance maximale supérieure.",
   least_above_even:
     "Le meilleur effort régulier est ici de {even} : il faut au plan une puissance minimale inférieure.",
+  no_road: "Le fichier n’a ni positions ni distance : il ne dit rien de la route.",
+  course_length: "Un parcours mesure de 100 m à 2000 km ; celui-ci non.",
+  part_too_short: "Une partie du parcours mesure au moins {least}.",
+  lap_open:
+    "Ce parcours finit à {height} de la hauteur où il commence : ce n’est pas un tour que l’on puisse répéter. Roule-le en aller-retour, ou coupe-le là où il se referme.",
+  no_profile: "Seul un parcours donné par points peut être coupé, inversé ou répété ; celui-ci tient en une ligne.",
+  columns_differ: "{field} a {is} valeurs, mais une autre colonne en a {wanted}.",
+  one_recording: "Un parcours se tire d’un seul enregistrement.",
   no_plan: "Aucun plan ne peut être calculé pour cette course.",
   plan_not_settled:
     "La recherche du plan le plus rapide a été interrompue : il en existe peut-être un un peu plus rapide.",
@@ -355,6 +363,11 @@ export default {
   "note.with.plan.run_cv_share": "À quel point la surface de traînée d’un passage se répète ; ton propre test le dit.",
   "note.with.plan.power": "Combien de fois un test doit montrer une différence qui existe ; 4 fois sur 5 est l’usage.",
   "note.with.plan.runs": "Combien de passages tu veux faire dans chaque position.",
+  "note.with.smooth_m":
+    "Les hauteurs sont moyennées sur autant de mètres de chaque côté : baromètres et cartes se trompent de quelques mètres, et chaque oscillation ajoute à la montée.",
+  "note.with.from_m": "Où le parcours commence sur la route enregistrée.",
+  "note.with.to_m": "Où le parcours finit sur la route enregistrée ; sans indication, à sa fin.",
+  "note.with.times": "Combien de fois le parcours est roulé, tour après tour.",
   "note.with.least_w": "La plus petite puissance d’un plan ; à 0, tu peux rouler sans pédaler.",
   "note.with.greatest_w": "La plus grande puissance d’un plan, comme en relançant après un virage.",
   "note.with.targets": "Combien de puissances tu es prêt à retenir.",

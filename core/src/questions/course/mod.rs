@@ -1,0 +1,109 @@
+//! What course is this? That of a recording or a route, or the scenario's own, cut, turned round, ridden there and back, or repeated.
+
+mod answer;
+mod with;
+
+use super::request::Request;
+use crate::inputs::error::{Error, Kind};
+use crate::inputs::{fields, message};
+use crate::scenario::course_edits::{
+    CLOSES_WITHIN_M, climb_m, open_by_m, out_and_back, repeated, reversed, trimmed,
+};
+use crate::scenario::recorded_course::{RecordedCourse, Track, recorded_course};
+use crate::scenario::{Course, CourseKind, Point, Scenario};
+pub use answer::{Answer, Columns};
+pub use with::{TrackColumns, TrackForm, With};
+
+/// Answers the question.
+///
+/// # Errors
+/// Names the field that is wrong, or says why no course can be made.
+pub fn answer(request: Request<With>) -> Result<Answer, Error> {
+    let Request {
+        scenario,
+        with,
+        mut warnings,
+    } = request;
+    with.check()?;
+    let recorded = match with.recordings.first() {
+        Some(recording) => Some(recorded(&recording.columns, with.smooth_m)?),
+        None => None,
+    };
+    let road = match &recorded {
+        Some(recorded) => &recorded.course,
+        None if scenario.course.kind == CourseKind::Profile => &scenario.course,
+        None => return Err(conflict("scenario.course", message::no_profile())),
+    };
+    let mut edited = Scenario {
+        course: Course {
+            points: edited(&road.points, &with)?,
+            ..road.clone()
+        },
+        ..Scenario::default()
+    };
+    edited.check()?;
+    warnings.extend(edited.simplify_course(fields::MOST_POINTS_RIDDEN));
+    let points = &edited.course.points;
+    Ok(Answer {
+        distance_m: points.last().map_or(0.0, |last| last.distance_m),
+        climb_m: climb_m(points),
+        recorded_distance_m: recorded.as_ref().map(|recorded| recorded.distance_m),
+        recorded_climb_m: recorded.as_ref().map(|recorded| recorded.recorded_climb_m),
+        smoothed_climb_m: recorded.as_ref().map(|recorded| recorded.climb_m),
+        has_elevation: recorded
+            .as_ref()
+            .is_none_or(|recorded| recorded.has_elevation),
+        has_bearings: points.iter().any(|point| point.bearing_deg.is_some()),
+        warnings,
+        columns: Columns {
+            distance_m: points.iter().map(|point| point.distance_m).collect(),
+            elevation_m: points.iter().map(|point| point.elevation_m).collect(),
+        },
+        course: edited.course,
+    })
+}
+
+fn recorded(columns: &TrackColumns, smooth_m: f64) -> Result<RecordedCourse, Error> {
+    let track = Track {
+        latitude_deg: &columns.latitude_deg.0,
+        longitude_deg: &columns.longitude_deg.0,
+        elevation_m: &columns.elevation_m.0,
+        distance_m: &columns.distance_m.0,
+    };
+    recorded_course(&track, smooth_m)
+        .map_err(|reason| Error::impossible("with.recordings", reason.message()))
+}
+
+/// The road cut, turned round, ridden there and back, and repeated, as far as each is asked for.
+fn edited(points: &[Point], with: &With) -> Result<Vec<Point>, Error> {
+    /// A shorter part is no course, m.
+    const LEAST_M: f64 = fields::DISTANCE_M.min;
+    let start_m = points.first().map_or(0.0, |first| first.distance_m);
+    let length_m = points.last().map_or(0.0, |last| last.distance_m) - start_m;
+    let to_m = with.to_m.unwrap_or(length_m).min(length_m);
+    if to_m < with.from_m + LEAST_M {
+        return Err(conflict("with.to_m", message::part_too_short(LEAST_M)));
+    }
+    let mut road = trimmed(points, with.from_m, to_m);
+    if with.reversed {
+        road = reversed(&road);
+    }
+    if with.out_and_back {
+        road = out_and_back(&road);
+    }
+    if with.times > 1 {
+        let open_m = open_by_m(&road);
+        if open_m.abs() > CLOSES_WITHIN_M {
+            return Err(conflict("with.times", message::lap_open(open_m.abs())));
+        }
+        if road.len() * with.times as usize > fields::MOST_POINTS {
+            return Err(Error::too_many("with.times", fields::MOST_POINTS));
+        }
+        road = repeated(&road, with.times as usize);
+    }
+    Ok(road)
+}
+
+fn conflict(field: &str, message: message::Message) -> Error {
+    Error::new(Kind::Conflict, field, message)
+}

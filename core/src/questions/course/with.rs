@@ -1,0 +1,121 @@
+//! What the question takes.
+
+use serde::Deserialize;
+
+use crate::inputs::error::{Error, Kind};
+use crate::inputs::fields;
+use crate::inputs::message;
+use crate::measuring::columns::{MOST_SAMPLES, Samples};
+use crate::questions::request::check_number;
+
+/// The columns of a recording that say where the road leads. Those that are given are equally long; what is missing is `null`.
+#[derive(Clone, Debug, Default, PartialEq, Deserialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(default, deny_unknown_fields)]
+pub struct TrackColumns {
+    /// Degrees north.
+    pub latitude_deg: Samples,
+    /// Degrees east.
+    pub longitude_deg: Samples,
+    /// Metres above sea level.
+    pub elevation_m: Samples,
+    /// Metres along the road, which count where there are no positions.
+    pub distance_m: Samples,
+}
+
+/// A recording of a ride, or a route.
+#[derive(Clone, Debug, Default, PartialEq, Deserialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(default, deny_unknown_fields)]
+pub struct TrackForm {
+    /// What was recorded.
+    pub columns: TrackColumns,
+}
+
+/// What the question takes: a road, and what becomes of it, in this order.
+#[derive(Clone, Debug, Deserialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(default, deny_unknown_fields)]
+pub struct With {
+    /// One recording; the scenario's own course where there is none.
+    pub recordings: Vec<TrackForm>,
+    /// Over how many metres each way its elevation is averaged.
+    pub smooth_m: f64,
+    /// Where the course begins on that road, m.
+    pub from_m: f64,
+    /// Where it ends; at the end of the road if left out, m.
+    #[cfg_attr(feature = "types", ts(optional))]
+    pub to_m: Option<f64>,
+    /// Whether it is ridden the other way.
+    pub reversed: bool,
+    /// Whether it is ridden there and back.
+    pub out_and_back: bool,
+    /// How often it is ridden, lap after lap.
+    pub times: u32,
+}
+
+impl Default for With {
+    fn default() -> Self {
+        Self {
+            recordings: Vec::new(),
+            smooth_m: fields::SMOOTH_M.default,
+            from_m: fields::FROM_M.default,
+            to_m: None,
+            reversed: false,
+            out_and_back: false,
+            times: fields::TIMES.default as u32,
+        }
+    }
+}
+
+impl With {
+    /// Checks the numbers and the columns.
+    ///
+    /// # Errors
+    /// Names the field that is wrong.
+    pub(super) fn check(&self) -> Result<(), Error> {
+        check_number(&fields::SMOOTH_M, "with.smooth_m", self.smooth_m)?;
+        check_number(&fields::FROM_M, "with.from_m", self.from_m)?;
+        if let Some(to_m) = self.to_m {
+            check_number(&fields::TO_M, "with.to_m", to_m)?;
+        }
+        check_number(&fields::TIMES, "with.times", f64::from(self.times))?;
+        match self.recordings.as_slice() {
+            [] => Ok(()),
+            [recording] => recording.columns.check("with.recordings[0].columns"),
+            _ => Err(Error::new(
+                Kind::Conflict,
+                "with.recordings",
+                message::one_recording(),
+            )),
+        }
+    }
+}
+
+impl TrackColumns {
+    fn check(&self, path: &str) -> Result<(), Error> {
+        let columns = [
+            ("latitude_deg", &self.latitude_deg),
+            ("longitude_deg", &self.longitude_deg),
+            ("elevation_m", &self.elevation_m),
+            ("distance_m", &self.distance_m),
+        ];
+        let longest = columns
+            .iter()
+            .map(|(_, column)| column.0.len())
+            .max()
+            .unwrap_or(0);
+        if longest > MOST_SAMPLES {
+            return Err(Error::too_many(path, MOST_SAMPLES));
+        }
+        for (name, column) in columns {
+            let length = column.0.len();
+            if length != 0 && length != longest {
+                let field = format!("{path}.{name}");
+                let message = message::columns_differ(&field, length, longest);
+                return Err(Error::new(Kind::Conflict, field, message));
+            }
+        }
+        Ok(())
+    }
+}

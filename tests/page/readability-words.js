@@ -9,7 +9,7 @@ const anyOf = (words) =>
 export const VERBS = {
   en: anyOf(`is are was were be has have had do does can cannot could may might must would will isn’t can’t
     am part export add~ allow~ reach~ suit~ hang~ pull~ practise miss~ found find speak~ carry~ carries lift~ took unpack~ cover~ became becomes raised raise~ won gain~ serve~ place~ put~ lasts last~ push~ earn~ swing~ let lets join~ treat~ feel~ sees stop~ save~ drain~ runs agree~ weighted makes pedal~ jump~ drain~ wins lose~ favour~ answer~ appear~ ask~ asks avoid begin~ beyond bring~ change~ check choose click close~ come~ compar~ copy~ count~ cross cut cuts
-    decide~ depend~ differ~ draw~ drag enter~ explain~ fall~ find~ fit fits follow~ forms gave get~ give~ go goes grow~ guess~ had hear help~ hold~ keep~
+    climb~ decide~ depend~ differ~ draw~ drag enter~ explain~ fall~ find~ fit fits follow~ forms gave get~ give~ go goes grow~ guess~ had hear help~ hold~ keep~
     know~ leave~ lie lies look~ lose~ made make~ mean~ measur~ move~ need~ open~ own put rate read reload~ remove~ repeat~ rest~ ride~ run~ save~ say~
     see set show~ slip~ speak~ stand~ start~ stay~ stop~ take~ tell~ test~ tie~ try turn~ type use~ vary wait want~ weigh~ went work~ write`),
   de: anyOf(`kostet bin bist hast beruht~ eintritt schaffst schafft erlaubt behältst erreich~ verfehl~ probier~ beweg~ rettet hebt hängt schwing~ schließ~ füll~ ergeb~ ergibt ergäbe läge weichen weicht zieht tun übe trag~ kenn~ unterschieden unterscheid~ öffnet dankt schmerzt dreht geben gewichtet stieg entspricht ist sind war waren wird werden wurde wurden wäre wären hat haben hatte hatten hätte kann können konnte könnte darf dürfen muss soll

@@ -6,6 +6,7 @@ import { errorWords } from "../frame/field-words.js";
 import { uniqueId } from "../parts/html.js";
 import { amountOf, courseLengthM } from "../state/scenario.js";
 import { book } from "../words/index.js";
+import { courseFile } from "./course-file.js";
 import { findRow, updateRows } from "./groups.js";
 import { numberRow } from "./number-row.js";
 import { columnWords, pointsText, readPoints } from "./points-text.js";
@@ -63,6 +64,7 @@ export function course(page) {
     "aria-label": say("points"),
     "aria-describedby": `${ids.hint} ${ids.wrong}`,
   });
+  const made = courseFile(page);
   const profile = h(
     "div",
     {},
@@ -70,6 +72,7 @@ export function course(page) {
     text,
     wrong,
     h("button", { type: "button", onclick: usePoints }, say("usePoints")),
+    made.edits,
   );
   /** @type {unknown} */
   let written;
@@ -147,6 +150,7 @@ export function course(page) {
       "div",
       {},
       h("label", { class: "row" }, h("span", { class: "row-label" }, say("courseAs")), kind),
+      made.file,
       simple,
       profile,
       h("label", { class: "check" }, windless, say("windIgnored")),
@@ -173,6 +177,7 @@ export function course(page) {
         return updateRows(turns.checked && outAndBack.checked ? [...rows, turn] : rows, state, error) || aboutStart;
       }
       showPoints(state);
+      made.update(state);
       const about = error?.field.startsWith("scenario.course") ?? false;
       if (error && about) complain(errorWords(error, state.units));
       return about || aboutStart;

@@ -3977,3 +3977,110 @@ robust_mean_time_s: number,
  */
 robust_run_out_share: number, };
 
+// course
+export type CourseWith = { 
+/**
+ * One recording; the scenario's own course where there is none.
+ */
+recordings: Array<TrackForm>, 
+/**
+ * Over how many metres each way its elevation is averaged.
+ */
+smooth_m: number, 
+/**
+ * Where the course begins on that road, m.
+ */
+from_m: number, 
+/**
+ * Where it ends; at the end of the road if left out, m.
+ */
+to_m?: number, 
+/**
+ * Whether it is ridden the other way.
+ */
+reversed: boolean, 
+/**
+ * Whether it is ridden there and back.
+ */
+out_and_back: boolean, 
+/**
+ * How often it is ridden, lap after lap.
+ */
+times: number, };
+
+export type TrackForm = { 
+/**
+ * What was recorded.
+ */
+columns: TrackColumns, };
+
+export type TrackColumns = { 
+/**
+ * Degrees north.
+ */
+latitude_deg: Samples, 
+/**
+ * Degrees east.
+ */
+longitude_deg: Samples, 
+/**
+ * Metres above sea level.
+ */
+elevation_m: Samples, 
+/**
+ * Metres along the road, which count where there are no positions.
+ */
+distance_m: Samples, };
+
+export type CourseAnswer = { 
+/**
+ * The course, as a scenario holds it.
+ */
+course: Course, 
+/**
+ * Its length, m.
+ */
+distance_m: number, 
+/**
+ * The sum of its rises, m.
+ */
+climb_m: number, 
+/**
+ * The whole recorded road's length, m; `null` without a recording.
+ */
+recorded_distance_m: number | null, 
+/**
+ * The sum of that road's rises as they were recorded, m; `null` without a recording.
+ */
+recorded_climb_m: number | null, 
+/**
+ * The same once its elevation is smoothed, m; `null` without a recording.
+ */
+smoothed_climb_m: number | null, 
+/**
+ * Whether elevation is known; a road without is taken as level.
+ */
+has_elevation: boolean, 
+/**
+ * Whether it is known which way the road leads.
+ */
+has_bearings: boolean, 
+/**
+ * What is doubtful.
+ */
+warnings: Array<Warning>, 
+/**
+ * The course's points.
+ */
+columns: CourseColumns, };
+
+export type CourseColumns = { 
+/**
+ * From the start, m.
+ */
+distance_m: Column, 
+/**
+ * Above sea level, m.
+ */
+elevation_m: Column, };
+

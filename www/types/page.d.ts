@@ -91,6 +91,7 @@ export type Answers = {
   "next-gain": Core.NextGainAnswer;
   "finish-time": Core.FinishTimeAnswer;
   "ride-plan": Core.RidePlanAnswer;
+  course: Core.CourseAnswer;
 };
 
 /** Data that somebody else wrote. */

@@ -63,7 +63,6 @@ export default {
   mainErrorOne:
     "Was alle Runden gemeinsam haben, ist in diesem ± nicht enthalten. Der größte Fehler dieser Art kommt von „{input}“ und kann die Luftwiderstandsfläche um {share} verschieben.",
   riddenOn: "Gefahren am",
-  sharedFile: "Die geteilte Datei",
   openAlready: "Diese Aufzeichnung ist schon offen.",
   opened: {
     one: "Die Aufzeichnung ist offen, mit {count} Runde.",
@@ -90,10 +89,6 @@ export default {
   beginTyped:
     "**Gib Fahrten mit gleichmäßigem Tempo ein:** wie schnell und mit welcher Leistung du fährst, und das auf der Straße in beide Richtungen.",
   openFile: "Aufzeichnung öffnen",
-  reading: "Die Datei wird gelesen\u00a0…",
-  cancel: "Abbrechen",
-  notRead: "{name} wurde nicht gelesen. {why}",
-  notReadWhy: "Darin steht etwas, was hier nicht bekannt ist; das Lesen brach dort ab.",
   megabytes: "{size}\u00a0MB",
   keepFiles: "Aufzeichnungen auf diesem Gerät behalten",
   forgetFiles: {

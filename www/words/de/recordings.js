@@ -3,6 +3,12 @@
 
 /** @satisfies {import("../books.d.ts").Texts<"recordings">} */
 export default {
+  sharedFile: "Die geteilte Datei",
+  reading: "Die Datei wird gelesen\u00a0…",
+  cancel: "Abbrechen",
+  notRead: "{name} wurde nicht gelesen. {why}",
+  notReadWhy: "Darin steht etwas, was hier nicht bekannt ist; das Lesen brach dort ab.",
+
   empty: "Die Datei ist leer.",
   too_large: "Die Datei ist größer als {most} Byte; mehr wird nicht gelesen.",
   too_many_records: "Die Datei hat mehr als {most} Messpunkte; mehr werden nicht gelesen.",

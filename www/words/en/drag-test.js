@@ -61,7 +61,6 @@ export default /** @type {const} */ ({
   mainErrorOne:
     "What all laps share is not in this ±. The largest such error is {input}, which may move the drag area by {share}.",
   riddenOn: "Ridden on",
-  sharedFile: "The shared file",
   openAlready: "This ride is open already.",
   opened: { one: "The ride is open, with {count} lap.", other: "The ride is open, with {count} laps." },
   closed: "a loop",
@@ -85,10 +84,6 @@ export default /** @type {const} */ ({
   beginTyped:
     "**Type runs at a steady speed:** put in how fast and at what power each was. Ride both ways along the road.",
   openFile: "Open a ride file",
-  reading: "Reading the file…",
-  cancel: "Stop",
-  notRead: "{name} was not read. {why}",
-  notReadWhy: "The reader stopped at something in it that it does not know.",
   megabytes: "{size} MB",
   keepFiles: "keep ride files on this device",
   forgetFiles: { one: "Delete {count} kept file ({size})", other: "Delete all {count} kept files ({size})" },

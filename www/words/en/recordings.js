@@ -2,6 +2,12 @@
 /** Recordings of rides: why a file is not read, and what was missing or repaired in one. The English sentences are those of the readers' own table. */
 
 export default /** @type {const} */ ({
+  sharedFile: "The shared file",
+  reading: "Reading the file…",
+  cancel: "Stop",
+  notRead: "{name} was not read. {why}",
+  notReadWhy: "The reader stopped at something in it that it does not know.",
+
   empty: "The file is empty.",
   too_large: "The file is larger than {most} bytes, the most that is read.",
   too_many_records: "The file holds more than {most} records, the most that are read.",

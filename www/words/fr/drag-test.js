@@ -63,7 +63,6 @@ export default {
   mainErrorOne:
     "Ce que tous les tours ont en commun n’est pas dans ce ±. La plus grande erreur de ce genre vient de « {input} » et peut changer la surface de traînée de {share}.",
   riddenOn: "Roulé le",
-  sharedFile: "Le fichier partagé",
   openAlready: "Cette sortie est déjà ouverte.",
   opened: {
     one: "La sortie est ouverte, avec {count} tour.",
@@ -95,10 +94,6 @@ export default {
   beginTyped:
     "**Tape des passages à vitesse régulière :** dis à quelle vitesse et à quelle puissance, dans les deux sens de la route.",
   openFile: "Ouvrir un enregistrement",
-  reading: "Lecture du fichier…",
-  cancel: "Arrêter",
-  notRead: "{name} n’a pas été lu. {why}",
-  notReadWhy: "La lecture s’est arrêtée dans ce fichier sur quelque chose d’inconnu.",
   megabytes: "{size}\u00a0Mo",
   keepFiles: "garder les enregistrements sur cet appareil",
   forgetFiles: {

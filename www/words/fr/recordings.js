@@ -3,6 +3,12 @@
 
 /** @satisfies {import("../books.d.ts").Texts<"recordings">} */
 export default {
+  sharedFile: "Le fichier partagé",
+  reading: "Lecture du fichier…",
+  cancel: "Arrêter",
+  notRead: "{name} n’a pas été lu. {why}",
+  notReadWhy: "La lecture s’est arrêtée dans ce fichier sur quelque chose d’inconnu.",
+
   empty: "Le fichier est vide.",
   too_large: "Le fichier dépasse {most} octets, le maximum qui est lu.",
   too_many_records: "Le fichier contient plus de {most} points de mesure, le maximum qui est lu.",

@@ -114,6 +114,26 @@ test("a ride file gives laps, laps get positions, and the difference is told and
   ).toBeVisible();
 });
 
+test("what a film shows becomes a fade of the position by one press, and undo takes it back", async ({ page }) => {
+  await openTest(page);
+  await assign(page);
+  const film = page.locator('[data-fold="film"]');
+  await film.locator("summary").click();
+  await film.getByRole("button", { name: "Add a position" }).click();
+  const last = film.getByRole("spinbutton", { name: /head.*last third/i }).first();
+  await last.fill("60");
+  await last.press("Enter");
+  await film
+    .getByRole("button", { name: /fade by this/ })
+    .first()
+    .click();
+  await expect(notice(page)).toContainText("The position fades now");
+  const positions = async () => (await kept(page))?.scenario.positions ?? [{}];
+  await expect.poll(async () => (await positions())[0].fade?.tired_cda_m2.value).toBeGreaterThan(0.24);
+  await notice(page).getByRole("button", { name: "Undo" }).click();
+  await expect.poll(async () => "fade" in (await positions())[0]).toBe(false);
+});
+
 test("an address without its file says so, and the file brings the answer back", async ({ page }) => {
   await openTest(page);
   await assign(page);

@@ -7,6 +7,7 @@ import { table } from "../../parts/table.js";
 import * as show from "../../units.js";
 import { book } from "../../words/index.js";
 import { area } from "./digits.js";
+import { keepRise } from "./keep-rise.js";
 import { positionName } from "./names.js";
 
 /** @import { Tools } from "../index.js" */
@@ -25,6 +26,7 @@ export function filmPart(tools) {
   const list = html("div", {});
   const add = html("button", { type: "button" }, words("addFilm"));
   const rises = table({ caption: words("risesCaption") });
+  const fades = keepRise(tools);
   const element = html(
     "div",
     {},
@@ -32,6 +34,7 @@ export function filmPart(tools) {
     list,
     html("p", { class: "row-actions" }, add),
     rises.element,
+    fades.element,
   );
   const rows = keyedList(list, (index) => filmRow(tools, index));
   const films = () => /** @type {FilmForm[]} */ (store.at(AT) ?? []);
@@ -57,6 +60,7 @@ export function filmPart(tools) {
     /** @param {State} state @param {Answer} answer */
     draw(state, { late_rises }) {
       rises.element.hidden = late_rises.length === 0;
+      fades.draw(state, late_rises);
       rises.update({
         columns: [words("position"), words("riseKnown"), words("rise")],
         rows: late_rises.map(({ position, known, cda_m2: { value, sd } }) => [

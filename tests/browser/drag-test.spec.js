@@ -127,7 +127,7 @@ test("what a film shows becomes a fade of the position by one press, and undo ta
     .getByRole("button", { name: /fade by this/ })
     .first()
     .click();
-  await expect(notice(page)).toContainText("The position fades now");
+  await expect(notice(page)).toContainText("now uses this fade");
   const positions = async () => (await kept(page))?.scenario.positions ?? [{}];
   await expect.poll(async () => (await positions())[0].fade?.tired_cda_m2.value).toBeGreaterThan(0.24);
   await notice(page).getByRole("button", { name: "Undo" }).click();

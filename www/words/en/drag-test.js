@@ -238,7 +238,7 @@ export default /** @type {const} */ ({
   riseKnown: "Known from",
   rise: "Rise",
   keepFade: "Let {name} fade by this",
-  fadeKept: "The position fades now, in every question.",
+  fadeKept: "Every question now uses this fade.",
   fadeWhen: "When it begins and is complete is a typical guess; give your own under Positions.",
   "rise.measured": "the laps themselves",
   "rise.assumed": "the film, with assumed drag for each",

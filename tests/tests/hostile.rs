@@ -680,7 +680,9 @@ fn the_first_version_reads_as_it_was() {
     let then =
         r#"{"fasterby":1,"positions":[{"lapses":{"share":0.1,"cda_m2":0.3}},{"lapses":null}]}"#;
     let now = r#"{"fasterby":2,"positions":[{"lapses":[{"share":0.1,"cda_m2":0.3}]},{}]}"#;
-    for question in QUESTIONS.iter().map(|question| question.id) {
+    // What is asked of no rider has nothing to read.
+    let questions = QUESTIONS.iter().map(|question| question.id);
+    for question in questions.filter(|question| *question != "course") {
         let ask = |scenario: &str| {
             ask_json(question, &format!("{{\"scenario\":{scenario}}}")).expect("an answer")
         };
@@ -1151,14 +1153,14 @@ fn extreme_with(question: &str) -> BoxedStrategy<Value> {
 /// Parts of a track, and of the scenario's course, with every number at an end of its range.
 fn extreme_courses() -> impl Strategy<Value = Value> {
     let degrees = prop_oneof![
-        Just(json!([0.0, 0.01, 0.02, null, 0.05])),
-        Just(json!([89.9, 90.0, 91.0, -1e300, 45.0])),
-        Just(json!([])),
+        6 => Just(json!([0.0, 0.01, 0.02, null, 0.05])),
+        1 => Just(json!([89.9, 90.0, 91.0, -1e300, 45.0])),
+        1 => Just(json!([])),
     ];
     let metres = prop_oneof![
-        Just(json!([0.0, 900.0, 2_000.0, 2_100.0, 1e9])),
-        Just(json!([5.0, 5.0, 4.0, 3.0, 2.0])),
-        Just(json!([])),
+        1 => Just(json!([0.0, 900.0, 2_000.0, 2_100.0, 1e9])),
+        6 => Just(json!([5.0, 5.0, 4.0, 3.0, 2.0])),
+        1 => Just(json!([])),
     ];
     let columns = (degrees.clone(), degrees, metres.clone(), metres).prop_map(
         |(latitude, longitude, elevation, distance)| {
@@ -1169,11 +1171,12 @@ fn extreme_courses() -> impl Strategy<Value = Value> {
     );
     let numbers = (
         perhaps(plain(&fields::SMOOTH_M)),
-        perhaps(plain(&fields::FROM_M)),
-        perhaps(plain(&fields::TO_M)),
+        prop_oneof![6 => Just(None), 1 => plain(&fields::FROM_M).prop_map(Some)],
+        prop_oneof![6 => Just(None), 1 => plain(&fields::TO_M).prop_map(Some)],
         prop_oneof![Just(json!(1)), Just(json!(50))],
     );
-    (perhaps(columns), numbers, any::<bool>(), any::<bool>()).prop_map(
+    let columns = prop_oneof![5 => columns.prop_map(Some), 1 => Just(None)];
+    (columns, numbers, any::<bool>(), any::<bool>()).prop_map(
         |(recordings, (smooth, from, to, times), reversed, back)| {
             object(vec![
                 ("recordings", recordings),

@@ -32,7 +32,7 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
     let road = match &recorded {
         Some(recorded) => &recorded.course,
         None if scenario.course.kind == CourseKind::Profile => &scenario.course,
-        None => return Err(conflict("scenario.course", message::no_profile())),
+        None => return Err(Error::impossible("scenario.course", message::no_profile())),
     };
     let mut edited = Scenario {
         course: Course {
@@ -41,8 +41,18 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
         },
         ..Scenario::default()
     };
-    edited.check()?;
-    warnings.extend(edited.simplify_course(fields::MOST_POINTS_RIDDEN));
+    let times = with.times as usize;
+    warnings.extend(edited.simplify_course(fields::MOST_POINTS_RIDDEN / times.max(1)));
+    if times > 1 {
+        edited.course.points = laps(&edited.course.points, times)?;
+    }
+    edited.check().map_err(|error| match recorded {
+        Some(_) => Error {
+            field: "with.recordings".into(),
+            ..error
+        },
+        None => error,
+    })?;
     let points = &edited.course.points;
     Ok(Answer {
         distance_m: points.last().map_or(0.0, |last| last.distance_m),
@@ -64,17 +74,39 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
 }
 
 fn recorded(columns: &TrackColumns, smooth_m: f64) -> Result<RecordedCourse, Error> {
+    // An elevation that no road has is taken as not recorded.
+    let (lowest_m, highest_m) = (fields::POINT_ELEVATION_M.min, fields::POINT_ELEVATION_M.max);
+    let known = |&elevation_m: &f64| {
+        if (lowest_m..=highest_m).contains(&elevation_m) {
+            elevation_m
+        } else {
+            f64::NAN
+        }
+    };
+    let elevation_m: Vec<f64> = columns.elevation_m.0.iter().map(known).collect();
     let track = Track {
         latitude_deg: &columns.latitude_deg.0,
         longitude_deg: &columns.longitude_deg.0,
-        elevation_m: &columns.elevation_m.0,
+        elevation_m: &elevation_m,
         distance_m: &columns.distance_m.0,
     };
     recorded_course(&track, smooth_m)
         .map_err(|reason| Error::impossible("with.recordings", reason.message()))
 }
 
-/// The road cut, turned round, ridden there and back, and repeated, as far as each is asked for.
+/// A course ridden several times.
+fn laps(points: &[Point], times: usize) -> Result<Vec<Point>, Error> {
+    let open_m = open_by_m(points);
+    if open_m.abs() > CLOSES_WITHIN_M {
+        return Err(Error::impossible(
+            "with.times",
+            message::lap_open(open_m.abs()),
+        ));
+    }
+    Ok(repeated(points, times))
+}
+
+/// The road cut, turned round and ridden there and back, as far as each is asked for.
 fn edited(points: &[Point], with: &With) -> Result<Vec<Point>, Error> {
     /// A shorter part is no course, m.
     const LEAST_M: f64 = fields::DISTANCE_M.min;
@@ -82,7 +114,8 @@ fn edited(points: &[Point], with: &With) -> Result<Vec<Point>, Error> {
     let length_m = points.last().map_or(0.0, |last| last.distance_m) - start_m;
     let to_m = with.to_m.unwrap_or(length_m).min(length_m);
     if to_m < with.from_m + LEAST_M {
-        return Err(conflict("with.to_m", message::part_too_short(LEAST_M)));
+        let message = message::part_too_short(LEAST_M);
+        return Err(Error::new(Kind::Conflict, "with.to_m", message));
     }
     let mut road = trimmed(points, with.from_m, to_m);
     if with.reversed {
@@ -91,19 +124,5 @@ fn edited(points: &[Point], with: &With) -> Result<Vec<Point>, Error> {
     if with.out_and_back {
         road = out_and_back(&road);
     }
-    if with.times > 1 {
-        let open_m = open_by_m(&road);
-        if open_m.abs() > CLOSES_WITHIN_M {
-            return Err(conflict("with.times", message::lap_open(open_m.abs())));
-        }
-        if road.len() * with.times as usize > fields::MOST_POINTS {
-            return Err(Error::too_many("with.times", fields::MOST_POINTS));
-        }
-        road = repeated(&road, with.times as usize);
-    }
     Ok(road)
-}
-
-fn conflict(field: &str, message: message::Message) -> Error {
-    Error::new(Kind::Conflict, field, message)
 }

@@ -24,6 +24,30 @@ pub struct Request<W> {
     pub warnings: Vec<Warning>,
 }
 
+impl<W> Request<W> {
+    /// The same on the course of one of the scenario's events, its own or the scenario's made longer or shorter; as it is if none
+    /// is asked for.
+    ///
+    /// # Errors
+    /// Names `with.event` where there is no such event.
+    pub(super) fn on_event(mut self, event: Option<usize>) -> Result<Self, Error> {
+        let Some(place) = event else {
+            return Ok(self);
+        };
+        Error::check_index("with.event", place, self.scenario.events.len())?;
+        let mut doubts = Vec::new();
+        self.scenario.doubt_road(&mut doubts);
+        self.warnings.retain(|warning| !doubts.contains(warning));
+        if let Some(there) = self.scenario.on_event(place) {
+            self.scenario = there;
+        }
+        self.scenario.doubt_road(&mut self.warnings);
+        self.warnings
+            .extend(self.scenario.simplify_course(fields::MOST_POINTS_RIDDEN));
+        Ok(self)
+    }
+}
+
 #[derive(Deserialize)]
 #[serde(deny_unknown_fields)]
 struct Form<W: Default> {

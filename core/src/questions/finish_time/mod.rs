@@ -30,11 +30,12 @@ const ALONG_POINTS: usize = 121;
 /// # Errors
 /// Names the field that is wrong, or says why the ride cannot be ridden.
 pub fn answer(request: Request<With>) -> Result<Answer, Error> {
+    let event = request.with.event;
     let Request {
         scenario,
         with,
         mut warnings,
-    } = request;
+    } = request.on_event(event)?;
     let effort = with.effort.check()?;
     let fixed_s = with.fixed_s()?;
     let target_s = with.target_s()?;
@@ -73,6 +74,7 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
     };
     let sustainable_w = setup.power.sustainable_w(finish_s);
     doubts(
+        &scenario,
         &setup,
         effort,
         &along,

@@ -2,8 +2,7 @@
 
 use super::inspect::{Inspect, Place};
 use super::{
-    Course, CourseKind, Event, Lapse, OLDEST, Point, Position, Power, Roads, Scenario, VERSION,
-    YawRow,
+    Course, CourseKind, Event, Lapse, OLDEST, Point, Position, Power, Scenario, VERSION, YawRow,
 };
 use crate::inputs::error::{Error, Kind, Warning};
 use crate::inputs::fields::{self, Field};

@@ -103,8 +103,9 @@ impl Scenario {
         for (place, event) in self.events.iter_mut().enumerate() {
             let simplified = event.course.as_mut().and_then(|own| own.simplify(most));
             warnings.extend(simplified.map(|simplified| {
-                Warning::of(
+                Warning::new(
                     format!("scenario.events[{place}].course.points"),
+                    simplified.text,
                     message::at_event(simplified, place + 1),
                 )
             }));

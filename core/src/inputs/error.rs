@@ -130,6 +130,7 @@ impl Error {
     }
 
     /// An event that the scenario has not.
+    #[cfg(feature = "all")]
     pub(crate) fn no_such_event() -> Self {
         Self::impossible("scenario.events", message::no_event())
     }

@@ -24,14 +24,18 @@ pub struct Request<W> {
     pub warnings: Vec<Warning>,
 }
 
+#[cfg(feature = "all")]
 impl<W> Request<W> {
     /// The same on the course of one of the scenario's events, its own or the scenario's made longer or shorter; as it is if none
     /// is asked for.
     ///
     /// # Errors
     /// Names `with.event` where there is no such event.
-    pub(super) fn on_event(mut self, event: Option<usize>) -> Result<Self, Error> {
-        let Some(place) = event else {
+    pub(super) fn on_its_event(
+        mut self,
+        event: impl Fn(&W) -> Option<usize>,
+    ) -> Result<Self, Error> {
+        let Some(place) = event(&self.with) else {
             return Ok(self);
         };
         Error::check_index("with.event", place, self.scenario.events.len())?;

@@ -1,24 +1,10 @@
 //! The courses that events are ridden on: their own, or the scenario's made longer or shorter.
 
-use super::{Course, CourseKind, Event, Scenario};
-#[cfg(feature = "all")]
+use super::{Course, CourseKind, Event, Roads, Scenario};
 use crate::inputs::error::{Error, Warning};
 use crate::inputs::fields;
-#[cfg(feature = "all")]
 use crate::inputs::message;
 use crate::inputs::quantity::Quantity;
-
-/// Which of a scenario's courses are ridden, and whose `Scenario::course` is.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
-pub enum Roads {
-    /// The scenario's alone.
-    #[default]
-    Usual,
-    /// The scenario's, and those that events have of their own.
-    AndEvents,
-    /// That which the event of this place has of its own; it stands where the scenario's does.
-    OfEvent(usize),
-}
 
 impl Course {
     /// Its length, m: from its first point to its last, or as given.
@@ -91,17 +77,6 @@ impl Scenario {
         }
     }
 
-    /// The path of its course in the request.
-    pub(crate) fn course_path(&self) -> String {
-        match self.roads {
-            Roads::OfEvent(place) => format!("scenario.events[{place}].course"),
-            Roads::Usual | Roads::AndEvents => "scenario.course".to_owned(),
-        }
-    }
-}
-
-#[cfg(feature = "all")]
-impl Scenario {
     /// What is doubtful about the courses that events have of their own, for the questions that ride them. What holds of the
     /// scenario's course in the same words is not said again.
     pub(crate) fn event_doubts(&self) -> Vec<Warning> {

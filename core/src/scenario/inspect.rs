@@ -178,6 +178,7 @@ impl Scenario {
                 inspect_lapses(&mut option.lapses, place, inspect);
             }
         }
+        #[cfg(feature = "all")]
         for (i, event) in self.events.iter_mut().enumerate() {
             if let Some(course) = &mut event.course {
                 inspect_course(course, Some(i), inspect);

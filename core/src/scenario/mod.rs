@@ -10,6 +10,7 @@ pub mod course_edits;
 mod drag_tests;
 #[cfg(feature = "all")]
 mod efforts;
+#[cfg(feature = "all")]
 mod event_courses;
 #[cfg(feature = "all")]
 mod held;
@@ -27,6 +28,7 @@ pub(crate) mod ride_doubts;
 pub(crate) mod ride_errors;
 #[cfg(feature = "all")]
 mod riders;
+mod roads;
 #[cfg(feature = "all")]
 pub(crate) mod season;
 #[cfg(feature = "all")]
@@ -34,6 +36,8 @@ pub(crate) mod set_ups;
 #[cfg(feature = "all")]
 pub(crate) mod shared_drag_error;
 mod simplify;
+#[cfg(not(feature = "all"))]
+mod unread;
 
 use std::fmt;
 
@@ -45,9 +49,11 @@ use crate::inputs::quantity::{Known, Quantity};
 pub use check::{NO_BEARINGS, check_date, check_quantity, position_index, version_error};
 #[cfg(feature = "all")]
 pub use drag_tests::{DragTest, DragTestMethod};
-pub use event_courses::Roads;
 pub use inspect::{Input, Inspect, Place, Ridden};
 pub use position::{Equipment, Fade, FadeTest, Lapse, Position, YawRow};
+pub use roads::Roads;
+#[cfg(not(feature = "all"))]
+use unread::Unread as OwnCourse;
 
 /// The version of the scenario that this code writes. Version 3 added the long-ride loss as a share of critical power, where
 /// the wind was read, the power meter's bias and courses of an event's own.
@@ -278,6 +284,10 @@ pub struct Effort {
     pub indoors: Option<bool>,
 }
 
+/// The course that an event has of its own. A first visit rides no event.
+#[cfg(feature = "all")]
+type OwnCourse = Course;
+
 /// An event that counts.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "types", derive(ts_rs::TS))]
@@ -294,7 +304,7 @@ pub struct Event {
     /// The course that it has of its own.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     #[cfg_attr(feature = "types", ts(optional))]
-    pub course: Option<Course>,
+    pub course: Option<OwnCourse>,
 }
 
 /// The distances that time trials are customarily held over: 10, 25, 50 and 100 miles (common practice, no source).

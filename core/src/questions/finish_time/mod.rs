@@ -30,12 +30,13 @@ const ALONG_POINTS: usize = 121;
 /// # Errors
 /// Names the field that is wrong, or says why the ride cannot be ridden.
 pub fn answer(request: Request<With>) -> Result<Answer, Error> {
-    let event = request.with.event;
+    #[cfg(feature = "all")]
+    let request = request.on_its_event(|with| with.event)?;
     let Request {
         scenario,
         with,
         mut warnings,
-    } = request.on_event(event)?;
+    } = request;
     let effort = with.effort.check()?;
     let fixed_s = with.fixed_s()?;
     let target_s = with.target_s()?;

@@ -26,12 +26,11 @@ pub use with::With;
 /// # Errors
 /// Names the field that is wrong, or says why the ride cannot be ridden.
 pub fn answer(request: Request<With>) -> Result<Answer, Error> {
-    let event = request.with.event;
     let Request {
         scenario,
         with,
         warnings,
-    } = request.on_event(event)?;
+    } = request.on_its_event(|with| with.event)?;
     let effort = with.check()?;
     let low = position_index(&scenario, with.low, "with.low")?;
     let steady = position_index(&scenario, with.steady, "with.steady")?;

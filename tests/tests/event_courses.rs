@@ -412,6 +412,26 @@ fn a_rider_who_cannot_climb_an_events_own_course_is_told_where() {
         );
         assert_eq!(error["kind"], "impossible");
     }
+    for question in OF_ONE_EVENT {
+        let request = json!({ "scenario": scenario, "with": { "event": 1 } });
+        let error = refused(question, &request.to_string());
+        assert_eq!(error["kind"], "impossible", "{question}: {error}");
+    }
+    let headwind = json!({ "wind_speed_m_s": 40, "wind_from_deg": 0 });
+    let weak = with(
+        with(scenario, "conditions", headwind),
+        "events",
+        json!([{ "course": { "kind": "simple", "distance_m": 5_000, "grade": 0.01 } }]),
+    );
+    let power = json!({ "kind": "power", "power_w": 2 });
+    for question in OF_ONE_EVENT {
+        let request = json!({ "scenario": with(weak.clone(), "bike", json!({})), "with": { "event": 0, "effort": power } });
+        let error = refused(question, &request.to_string());
+        assert_eq!(
+            error["field"], "scenario.events[0].course",
+            "{question}: {error}"
+        );
+    }
 }
 
 #[test]

@@ -1271,7 +1271,8 @@ export type FinishTimeWith = {
  */
 effort: EffortForm, 
 /**
- * The event that is ridden, by its place in the scenario; if left out, the scenario's course.
+ * The event that is ridden, by its place in the scenario; if left out, the scenario's course. The module of a first visit
+ * rides no event and does not know it.
  */
 event?: number, 
 /**

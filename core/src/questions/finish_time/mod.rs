@@ -7,6 +7,8 @@ mod with;
 use std::rc::Rc;
 
 use super::request::Request;
+#[cfg(feature = "all")]
+use super::request::on_event;
 use crate::inputs::error::Error;
 use crate::inputs::fields;
 use crate::inputs::quantity::Figure;
@@ -31,7 +33,13 @@ const ALONG_POINTS: usize = 121;
 /// Names the field that is wrong, or says why the ride cannot be ridden.
 pub fn answer(request: Request<With>) -> Result<Answer, Error> {
     #[cfg(feature = "all")]
-    let request = request.on_its_event(|with| with.event)?;
+    if let Some(event) = request.with.event {
+        return on_event(request, event, on_course);
+    }
+    on_course(request)
+}
+
+fn on_course(request: Request<With>) -> Result<Answer, Error> {
     let Request {
         scenario,
         with,

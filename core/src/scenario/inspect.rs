@@ -85,10 +85,7 @@ impl Scenario {
             .iter_mut()
             .for_each(|q| see(&fields::POWER_METER_BIAS_SHARE, q));
         inspect_power(&mut self.power, here, inspect);
-        let event = match self.roads {
-            Roads::OfEvent(place) => Some(place),
-            Roads::Usual | Roads::AndEvents => None,
-        };
+        let event = self.event_of_course();
         inspect_course(&mut self.course, event, inspect);
         let mut see =
             |field: &'static Field, quantity: &mut Quantity| inspect.number(field, here, quantity);

@@ -4,8 +4,9 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
 import { fields, scenario_version, usual_events, usual_metric_events } from "fasterby-tables";
+import { risesM } from "../../www/sheet/rises.js";
 import { decode, encode } from "../../www/state/address.js";
-import { eventLengthM, fieldKey, risesM, scenarioFiller } from "../../www/state/scenario.js";
+import { eventLengthM, fieldKey, scenarioFiller } from "../../www/state/scenario.js";
 import { speaking } from "./support.js";
 
 const points = [0, 4000, 9000].map((distance_m, i) => ({

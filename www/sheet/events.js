@@ -3,12 +3,13 @@
 
 import { h } from "../frame/dom.js";
 import { keyedList } from "../parts/keyed-list.js";
-import { eventLengthM, risesM } from "../state/scenario.js";
+import { eventLengthM } from "../state/scenario.js";
 import { quantity } from "../units.js";
 import { book } from "../words/index.js";
 import { findRow, updateRows } from "./groups.js";
 import { nameInput, removeButton } from "./list-parts.js";
 import { numberRow } from "./number-row.js";
+import { risesM } from "./rises.js";
 
 /** @import { Page } from "../frame/page.js" */
 /** @import { Event } from "../types/page.d.ts" */

@@ -333,14 +333,6 @@ export function eventLengthM({ course, distance_m = NaN }) {
   return course ? courseLengthM(course) : distance_m;
 }
 
-/** How far the points of a course rise, from each to the next. @param {Course} course @returns {number} metres */
-export function risesM({ points = [] }) {
-  return points.reduce(
-    (sum, { elevation_m }, i) => sum + Math.max(0, elevation_m - points[Math.max(0, i - 1)].elevation_m),
-    0,
-  );
-}
-
 /**
  * How many of the scenario's uncertain numbers are measured, estimated and typical.
  * @param {Scenario} scenario @param {number[]} [positions] those that count; the ridden one if left out

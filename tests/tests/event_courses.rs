@@ -508,7 +508,7 @@ fn what_is_wrong_with_an_events_course_is_named() {
 fn rough(points: usize) -> Value {
     let point = |i: usize| {
         let elevation_m = 100.0
-            + if i % 2 == 0 {
+            + if i.is_multiple_of(2) {
                 0.0
             } else {
                 2.0 + (i % 7) as f64

@@ -88,13 +88,14 @@ test("an event is given the course as it is now, keeps it in the link, and loses
     elevation_m: [100, 280, 150][i],
     bearing_deg: 90,
   }));
-  const s = { course: { kind: "profile", points } };
+  const gone = { distance_m: null, grade: null, bearing_deg: null, out_and_back: null };
+  const s = { course: { ...gone, kind: "profile", points } };
   await open(page, `#which-position/1j.${Buffer.from(JSON.stringify({ s })).toString("base64url")}`);
   await page.getByRole("button", { name: "Change events" }).click();
   const give = page.getByRole("button", { name: "Give it this course: event 2" });
   const remove = page.getByRole("button", { name: "Remove its course: event 2" });
   const distance = page.getByRole("spinbutton", { name: "Distance of event 2" });
-  const own = page.getByText("It has a course of its own: 9.32 miles, with 591 ft of climb.");
+  const own = page.getByText("It has a course of its own: 9.32 miles, with 180 m of climb.");
   await expect(distance).toBeVisible();
   await give.click();
   await expect(own).toBeVisible();

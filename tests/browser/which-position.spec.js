@@ -82,6 +82,37 @@ test("equipment, kinds of lapse, a test's thirds and events are edited in the sh
   await expect(page.getByRole("table", { name: "Finish times at your events" }).getByRole("row")).toHaveCount(6);
 });
 
+test("an event is given the course as it is now, keeps it in the link, and loses it again", async ({ page }) => {
+  const points = [0, 6000, 15_000].map((distance_m, i) => ({
+    distance_m,
+    elevation_m: [100, 280, 150][i],
+    bearing_deg: 90,
+  }));
+  const gone = { distance_m: null, grade: null, bearing_deg: null, out_and_back: null };
+  const s = { course: { ...gone, kind: "profile", points } };
+  await open(page, `#which-position/1j.${Buffer.from(JSON.stringify({ s })).toString("base64url")}`);
+  await page.getByRole("button", { name: "Change events" }).click();
+  const give = page.getByRole("button", { name: "Give it this course: event 2" });
+  const remove = page.getByRole("button", { name: "Remove its course: event 2" });
+  const distance = page.getByRole("spinbutton", { name: "Distance of event 2" });
+  const own = page.getByText("It has a course of its own: 9.32 miles, with 180 m of climb.");
+  await expect(distance).toBeVisible();
+  await give.click();
+  await expect(own).toBeVisible();
+  await expect(distance).toBeHidden();
+  await expect.poll(async () => (await kept(page))?.scenario.events[1].course?.points?.length).toBe(3);
+  await expect(page.getByRole("table", { name: "Finish times at your events" }).getByRole("row").nth(2)).toContainText(
+    "9.32 miles",
+  );
+  await page.reload();
+  await page.getByRole("button", { name: "Change events" }).click();
+  await expect(own).toBeVisible();
+  await remove.click();
+  await expect(own).toBeHidden();
+  await expect(distance).toHaveValue("9.32");
+  await expect.poll(async () => (await kept(page))?.scenario.events[1].course).toBeUndefined();
+});
+
 /** Opens the question with two positions of these drag areas, both guessed to ± 0.04, that nobody loses. @param {import("@playwright/test").Page} page @param {number[]} areas_m2 */
 async function openTwo(page, areas_m2) {
   const known = (/** @type {number} */ value, /** @type {number} */ sd) => ({ value, sd, source: "estimated" });

@@ -189,7 +189,7 @@ fn the_range_of_one_position_against_another_contains_the_truth() {
         )
     };
     let truth = |scenario: &Scenario| {
-        let course = Rc::new(scenario.course().scaled_to(scenario.events[0].distance_m));
+        let course = Rc::new(scenario.course().scaled_to(scenario.events[0].length_m()));
         let at = |position| {
             scenario
                 .setup_on(position, Rc::clone(&course))
@@ -244,7 +244,7 @@ fn the_range_of_the_best_sets_saving_contains_the_truth() {
                 input.value += change;
             }
         }
-        let course = Rc::new(scenario.course().scaled_to(scenario.events[0].distance_m));
+        let course = Rc::new(scenario.course().scaled_to(scenario.events[0].length_m()));
         let over = |scenario: &Scenario| {
             let setup = scenario
                 .setup_on(0, Rc::clone(&course))

@@ -131,13 +131,14 @@ fn related(field: &str, path: &str, kind: &Value) -> bool {
     let same = field.is_empty() || field.starts_with(path) || path.starts_with(field);
     // Values that contradict each other are told apart at either of them, points of a profile at the next one.
     let beside = kind == "conflict" && path.starts_with(holder(field))
-        || field.starts_with("scenario.course.points[")
-            && path.starts_with("scenario.course.points[");
+        || field.contains("course.points[") && path.contains("course.points[");
+    // An event whose course is nothing has no length.
+    let endless = kind == "missing" && field == format!("{}.distance_m", holder(path));
     // Without its positions a scenario leaves an index of the question's own hanging.
     let hanging = path == "scenario" && field.starts_with("with.");
     // A change that requires another names it from afar.
     let required = field.ends_with(".requires") && path.starts_with("with.candidates");
-    same || beside || hanging || required || kind == "impossible"
+    same || beside || endless || hanging || required || kind == "impossible"
 }
 
 /// The paths of what is no finite number.
@@ -1029,6 +1030,14 @@ fn extreme_conditions() -> impl Strategy<Value = Value> {
         })
 }
 
+fn extreme_events() -> impl Strategy<Value = Value> {
+    let event = prop_oneof![
+        extreme_course().prop_map(|course| json!({ "course": course })),
+        plain(&fields::EVENT_DISTANCE_M).prop_map(|distance_m| json!({ "distance_m": distance_m })),
+    ];
+    proptest::collection::vec(event, 1..4).prop_map(Value::from)
+}
+
 fn extreme_scenario() -> impl Strategy<Value = Value> {
     let start = prop_oneof![
         Just(json!("standing")),
@@ -1043,10 +1052,22 @@ fn extreme_scenario() -> impl Strategy<Value = Value> {
         extreme_course(),
         extreme_conditions(),
         start,
-        perhaps(extreme(&fields::MODEL_ERROR_SHARE)),
+        (
+            perhaps(extreme(&fields::MODEL_ERROR_SHARE)),
+            perhaps(extreme_events().boxed()),
+        ),
     );
     parts.prop_map(
-        |(rider, bike, positions, power, course, conditions, start, model_error_share)| {
+        |(
+            rider,
+            bike,
+            positions,
+            power,
+            course,
+            conditions,
+            start,
+            (model_error_share, events),
+        )| {
             let start = if start == json!({}) {
                 json!("rolling")
             } else {
@@ -1061,6 +1082,7 @@ fn extreme_scenario() -> impl Strategy<Value = Value> {
                 ("conditions", Some(conditions)),
                 ("start", Some(start)),
                 ("model_error_share", model_error_share),
+                ("events", events),
             ])
         },
     )

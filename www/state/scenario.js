@@ -5,8 +5,8 @@ import { isObject } from "../parts/json.js";
 import { book } from "../words/index.js";
 
 /** @import { Known, Quantity as Uncertain } from "../types/core.d.ts" */
-/** @import { Course, Held, Json, JsonObject, Position, Scenario } from "../types/page.d.ts" */
-/** @import { Event, Field } from "../types/core.d.ts" */
+/** @import { Course, Event, Held, Json, JsonObject, Position, Scenario } from "../types/page.d.ts" */
+/** @import { Field } from "../types/core.d.ts" */
 
 /** What the core says of a scenario. @typedef {{ fields: readonly Field[], version: number, usualEvents: readonly Event[], usualMetricEvents: readonly Event[] }} ScenarioTables */
 
@@ -94,10 +94,11 @@ export function same(a, b) {
 }
 
 /**
- * Parts of a position that hold what stands elsewhere too, by the same fields.
+ * Parts of a position or an event that hold what stands elsewhere too, by the same fields.
  * @type {[RegExp, string][]}
  */
 const SAME_AS = [
+  [/^events\.course\./, "course."],
   [/^positions\.power\./, "power."],
   [/^positions\.equipment\.lapses\./, "positions.lapses."],
   [/^positions\.equipment\.yaw_table\./, "positions.yaw_table."],
@@ -208,6 +209,11 @@ export function scenarioFiller({ fields, version, usualEvents, usualMetricEvents
     return filledIn("course", { kind: "simple", out_and_back: false, ...given });
   }
 
+  /** @param {Json} given @returns {Json} */
+  function event(given) {
+    return isObject(given) && given.course ? { ...given, course: course(given.course) } : given;
+  }
+
   return {
     field: (/** @type {string} */ path) => byKey.get(fieldKey(path)),
     fade: (/** @type {number} */ cda_m2) => ({
@@ -257,12 +263,12 @@ export function scenarioFiller({ fields, version, usualEvents, usualMetricEvents
   /** The same for a rider who reads kilometres: over metric distances, the course over the one next to the usual. */
   function metricDefaults() {
     const usual = defaults();
-    const apart = (/** @type {Event} */ { distance_m }) => Math.abs(distance_m - courseLengthM(usual.course));
+    const apart = (/** @type {Event} */ event) => Math.abs(eventLengthM(event) - courseLengthM(usual.course));
     const [nearest] = [...usualMetricEvents].sort((a, b) => apart(a) - apart(b));
     return {
       ...usual,
-      events: usualMetricEvents.map((event) => ({ ...event })),
-      course: { ...usual.course, distance_m: nearest.distance_m },
+      events: usualMetricEvents.map((one) => ({ ...one })),
+      course: { ...usual.course, distance_m: eventLengthM(nearest) },
     };
   }
 
@@ -290,7 +296,7 @@ export function scenarioFiller({ fields, version, usualEvents, usualMetricEvents
       riding_position: given.riding_position ?? 0,
       power: part("power", given.power),
       ...(Array.isArray(tests) && tests.length ? { efforts: efforts(tests) } : {}),
-      events: given.events ?? usualEvents.map((event) => ({ ...event })),
+      events: Array.isArray(given.events) ? given.events.map(event) : usualEvents.map((one) => ({ ...one })),
       course: course(given.course),
       conditions: {
         pressure_is: "sea_level",
@@ -320,6 +326,11 @@ const nameFor = (key) => say.found(key, key);
 export function courseLengthM({ kind, points = [], distance_m = NaN }) {
   if (kind === "profile") return points[points.length - 1].distance_m - points[0].distance_m;
   return amountOf(distance_m);
+}
+
+/** How far an event is: as long as the course that it has of its own, or as given. @param {Event} event @returns {number} metres */
+export function eventLengthM({ course, distance_m = NaN }) {
+  return course ? courseLengthM(course) : distance_m;
 }
 
 /**

@@ -658,9 +658,14 @@ export type Event = {
  */
 name: string, 
 /**
- * How far it is, m.
+ * How far it is, m: the scenario's course is made longer or shorter to it. With a course of its own it may be left out, or is
+ * that course's length to a metre.
  */
-distance_m: number, };
+distance_m?: number, 
+/**
+ * The course that it has of its own.
+ */
+course?: Course, };
 
 export type CourseKind = "simple" | "profile";
 
@@ -1266,6 +1271,11 @@ export type FinishTimeWith = {
  */
 effort: EffortForm, 
 /**
+ * The event that is ridden, by its place in the scenario; if left out, the scenario's course. The module of a first visit
+ * rides no event and does not know it.
+ */
+event?: number, 
+/**
  * Instead of the course's length: how far in this time, s, on a course of this kind?
  */
 for_time_s?: number, 
@@ -1843,6 +1853,10 @@ low: number,
  * The one that is held.
  */
 steady: number, 
+/**
+ * The event that is ridden, by its place in the scenario; if left out, the scenario's course.
+ */
+event?: number, 
 /**
  * By how much the low position's fresh drag area is below the steady one's, m², if that is what was measured: a
  * difference from one test is surer than the difference of two drag areas. What is uncertain of the steady drag area is
@@ -2928,7 +2942,7 @@ mean_cda_m2: number, };
 
 export type AtDistance = { 
 /**
- * How far.
+ * How far: over the scenario's course, or over an event's own.
  */
 distance_m: number, 
 /**

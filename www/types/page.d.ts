@@ -27,6 +27,7 @@ export type Position = Omit<Sparse<Core.Position, "name" | "cda_m2">, "power" | 
 };
 export type Effort = AsHeld<Core.Effort>;
 export type Course = Sparse<Core.Course, "kind">;
+export type Event = Omit<Core.Event, "course"> & { course?: Course };
 export type Conditions = Sparse<Core.Conditions, "wind_speed_m_s">;
 
 export type Scenario = {
@@ -38,7 +39,7 @@ export type Scenario = {
   riding_position: number;
   power: Power;
   efforts?: Effort[];
-  events: Core.Event[];
+  events: Event[];
   course: Course;
   conditions: Conditions;
   start: AsHeld<Core.StartForm>;

@@ -129,6 +129,12 @@ impl Error {
         Self::impossible("scenario.positions", message::no_such_position())
     }
 
+    /// An event that the scenario has not.
+    #[cfg(feature = "all")]
+    pub(crate) fn no_such_event() -> Self {
+        Self::impossible("scenario.events", message::no_event())
+    }
+
     /// Two fields of which only one may be given.
     pub fn not_both(field: impl Into<String>, other: &str) -> Self {
         let field = field.into();

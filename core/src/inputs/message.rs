@@ -272,6 +272,7 @@ messages! {
     simplified(before: Count, after: Count) = "The course has {before} points; it is ridden over {after} that keep its shape.";
     wind_ignored() = "The wind's direction is ignored, as chosen: the ride is in calm air of the same density.";
     no_bearings() = "The wind is left out, because the course does not say which way it leads. Give its points a bearing in degrees, clockwise from north.";
+    not_the_courses_length(length: Length) = "An event with a course of its own is as long as that course, {length}. Leave its distance out.";
     altitude_differs(altitude: Height, mean: Height) = "The air is taken at an altitude of {altitude}, but the course's points lie at {mean} in the mean. Leave the altitude out to follow them.";
     altitude_counted(altitude: Height, loss: Share) = "At {altitude} your power curve is lowered by {loss} at five minutes, after ten cyclists who were not used to altitude (Clark et al. 2007).";
     thin_air(altitude: Height, loss: Share) = "The thin air at {altitude} makes you faster here, but takes no power from you. Ten cyclists lost {loss} over five minutes at that height: if your power was tested lower down, switch on the loss of power with altitude.";

@@ -11,7 +11,13 @@ use crate::inputs::fields::{self, Field};
 use crate::inputs::message;
 use crate::inputs::quantity::Quantity;
 use crate::riding::effort::Effort;
+#[cfg(feature = "all")]
+use crate::scenario::Roads;
 use crate::scenario::{OLDEST, Scenario, VERSION, check_quantity, version_error};
+
+/// The path of the scenario's own course.
+#[cfg(feature = "all")]
+const COURSE: &str = "scenario.course";
 
 /// A checked request: the scenario, its warnings, and what the question asks with.
 #[derive(Clone, Debug)]
@@ -22,6 +28,41 @@ pub struct Request<W> {
     pub with: W,
     /// What is legal but doubtful.
     pub warnings: Vec<Warning>,
+}
+
+/// Answers on the course of one of the scenario's events: its own, or the scenario's made longer or shorter.
+///
+/// # Errors
+/// Names `with.event` where there is no such event, and as `answer` does; what is wrong with the course at the event's.
+#[cfg(feature = "all")]
+pub(super) fn on_event<W, A>(
+    mut request: Request<W>,
+    place: usize,
+    answer: impl FnOnce(Request<W>) -> Result<A, Error>,
+) -> Result<A, Error> {
+    let Request {
+        scenario, warnings, ..
+    } = &mut request;
+    Error::check_index("with.event", place, scenario.events.len())?;
+    let mut doubts = Vec::new();
+    scenario.doubt_road(&mut doubts);
+    warnings.retain(|warning| !doubts.contains(warning));
+    if let Some(there) = scenario.on_event(place) {
+        *scenario = there;
+    }
+    let path = scenario.course_path();
+    if scenario.roads != Roads::Usual {
+        warnings.retain(|warning| !warning.field.starts_with(COURSE));
+    }
+    scenario.doubt_road(warnings);
+    warnings.extend(scenario.simplify_course(fields::MOST_POINTS_RIDDEN));
+    answer(request).map_err(|error| match error.field.as_str() {
+        COURSE => Error {
+            field: path,
+            ..error
+        },
+        _ => error,
+    })
 }
 
 #[derive(Deserialize)]

@@ -46,9 +46,14 @@ pub(crate) const TIME_BY_DISTANCE: f64 = 1.03;
 /// Relative accuracy of the curves' times, a thousandth of a second in some hours.
 pub(crate) const CURVE_ACCURACY: f64 = 1e-7;
 
-/// The best even effort of a choice over a distance, integrated to the line, and what finds rides near it.
+/// The place of the usual road among those that choices are ridden on.
+pub(crate) const USUAL_ROAD: usize = 0;
+
+/// The best even effort of a choice over its course, integrated to the line, and what finds rides near it.
 pub(crate) struct KnownRide {
     pub(crate) choice: usize,
+    /// The road that it is ridden on: the usual one at some length, or one of several of other shapes, by its place.
+    pub(crate) road: usize,
     pub(crate) distance_m: f64,
     pub(crate) course: Rc<Course>,
     pub(crate) ride: Paced,
@@ -61,12 +66,12 @@ pub(crate) struct KnownRide {
 }
 
 impl KnownRide {
-    pub(crate) fn new(choice: usize, setup: &Setup, distance_m: f64) -> Result<Self, NoEffort> {
-        let there = at_length(setup, distance_m);
-        let ride = even_near(&there, about_s(distance_m), TIME_ACCURACY)?;
+    pub(crate) fn new(choice: usize, there: &Setup, road: usize) -> Result<Self, NoEffort> {
+        let distance_m = there.course.distance_m();
+        let ride = even_near(there, about_s(distance_m), TIME_ACCURACY)?;
         let time_model = QuasiSteady::default();
-        let known = KnownEffort::new(&time_model, &there, ride.power_w)?;
-        let left_out_s = ride.time_s - known.time_s(&time_model, &there)?;
+        let known = KnownEffort::new(&time_model, there, ride.power_w)?;
+        let left_out_s = ride.time_s - known.time_s(&time_model, there)?;
         let fades = if there.position.fade.is_some() {
             distance_m / PIECE_M
         } else {
@@ -75,8 +80,9 @@ impl KnownRide {
         let pieces = there.course.segments.len() as f64 + fades;
         Ok(Self {
             choice,
+            road,
             distance_m,
-            course: there.course,
+            course: Rc::clone(&there.course),
             ride,
             known,
             time_model,

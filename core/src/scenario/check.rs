@@ -1,7 +1,9 @@
 //! What is wrong with a scenario, and what is only doubtful.
 
 use super::inspect::{Inspect, Place};
-use super::{CourseKind, Lapse, OLDEST, Point, Position, Power, Scenario, VERSION, YawRow};
+use super::{
+    Course, CourseKind, Event, Lapse, OLDEST, Point, Position, Power, Scenario, VERSION, YawRow,
+};
 use crate::inputs::error::{Error, Kind, Warning};
 use crate::inputs::fields::{self, Field};
 use crate::inputs::message::{self, Message, in_thousandths};
@@ -46,10 +48,10 @@ impl Scenario {
         check_power(&self.power, "scenario.power")?;
         self.check_efforts()?;
         self.check_events()?;
-        self.check_course()?;
+        check_course(&self.course, "scenario.course")?;
         self.check_conditions(&mut check.warnings)?;
-        self.doubt_course(&mut check.warnings);
-        self.doubt_breath(&mut check.warnings);
+        self.doubt_road(&mut check.warnings);
+        self.doubt_heat(&mut check.warnings);
         Ok(check.warnings)
     }
 
@@ -97,47 +99,20 @@ impl Scenario {
             return Err(Error::too_many("scenario.events", fields::MOST_EVENTS));
         }
         for (i, event) in self.events.iter().enumerate() {
-            Error::check_text(&event.name, || format!("scenario.events[{i}].name"))?;
-            fields::EVENT_DISTANCE_M.check(
-                || format!("scenario.events[{i}].distance_m"),
-                event.distance_m,
-            )?;
+            check_event(event, &format!("scenario.events[{i}]"))?;
         }
         Ok(())
     }
 
-    fn check_course(&self) -> Result<(), Error> {
-        let course = &self.course;
-        let path = |field: &str| format!("scenario.course.{field}");
-        if course.kind == CourseKind::Simple {
-            let field = path("points");
-            return match course.points.is_empty() {
-                true => Ok(()),
-                false => conflict(&field, message::not_of_simple_course(&field)),
-            };
-        }
-        let of_simple_courses = [
-            ("distance_m", course.distance_m.is_some()),
-            ("grade", course.grade.is_some()),
-            ("bearing_deg", course.bearing_deg.is_some()),
-            ("out_and_back", course.out_and_back.is_some()),
-            ("turn_radius_m", course.turn_radius_m.is_some()),
-        ];
-        if let Some((name, _)) = of_simple_courses.iter().find(|(_, given)| *given) {
-            let field = path(name);
-            return conflict(&field, message::not_of_profile(&field));
-        }
-        check_points(&course.points)
-    }
-
-    /// What the course leaves open: which way it leads, and how high it lies.
-    fn doubt_course(&self, warnings: &mut Vec<Warning>) {
+    /// What the course leaves open: which way it leads, how high it lies, and what riders hold there.
+    pub(crate) fn doubt_road(&self, warnings: &mut Vec<Warning>) {
+        let path = self.course_path();
         if self.leaves_wind_out() && self.conditions.wind_speed_m_s.value > 0.0 {
             warnings.push(if self.course.heading.is_some() {
-                Warning::of("scenario.course.heading", message::wind_ignored())
+                Warning::of(format!("{path}.heading"), message::wind_ignored())
             } else {
                 Warning::new(
-                    "scenario.course.points",
+                    format!("{path}.points"),
                     NO_BEARINGS,
                     message::no_bearings(),
                 )
@@ -153,13 +128,8 @@ impl Scenario {
                 message::altitude_differs(given.value.round(), mean_m.round()),
             ));
         }
-    }
-
-    /// Thin or hot air makes a ride faster at given watts, but riders hold fewer.
-    fn doubt_breath(&self, warnings: &mut Vec<Warning>) {
-        // Trained riders' aerobic power was lower by a measurable amount at 580 m already (abstract of MacInnis et al. 2015).
+        // Thin air makes a ride faster at given watts, but riders hold fewer. Trained riders' aerobic power was lower by a measurable amount at 580 m already (abstract of MacInnis et al. 2015).
         const THIN_FROM_M: f64 = 600.0;
-        const HOT_FROM_C: f64 = 30.0;
         let altitude_m = self.breathing_altitude_m();
         if altitude_m > THIN_FROM_M {
             let share = altitude_loss_share(altitude_m);
@@ -172,6 +142,11 @@ impl Scenario {
             };
             warnings.push(Warning::of("scenario.power.altitude_loss", message));
         }
+    }
+
+    /// So does hot air.
+    fn doubt_heat(&self, warnings: &mut Vec<Warning>) {
+        const HOT_FROM_C: f64 = 30.0;
         if self.conditions.temperature_c.value > HOT_FROM_C {
             warnings.push(Warning::of(
                 "scenario.conditions.temperature_c",
@@ -223,6 +198,54 @@ impl Scenario {
         }
         Ok(())
     }
+}
+
+/// A course's own length is how far the event is: a distance beside it may differ by no more than courses are written to.
+fn check_event(event: &Event, path: &str) -> Result<(), Error> {
+    Error::check_text(&event.name, || format!("{path}.name"))?;
+    let distance_path = || format!("{path}.distance_m");
+    if let Some(distance_m) = event.distance_m {
+        fields::EVENT_DISTANCE_M.check(distance_path, distance_m)?;
+    }
+    match (&event.course, event.distance_m) {
+        (None, None) => Err(Error::missing(distance_path())),
+        (None, Some(_)) => Ok(()),
+        #[cfg(not(feature = "all"))]
+        (Some(_), _) => Ok(()),
+        #[cfg(feature = "all")]
+        (Some(course), given) => {
+            check_course(course, &format!("{path}.course"))?;
+            const SAME_M: f64 = 1.0;
+            let length_m = course.length_m();
+            if given.is_some_and(|distance_m| (distance_m - length_m).abs() > SAME_M) {
+                return conflict(&distance_path(), message::not_the_courses_length(length_m));
+            }
+            Ok(())
+        }
+    }
+}
+
+fn check_course(course: &Course, path: &str) -> Result<(), Error> {
+    let path = |field: &str| format!("{path}.{field}");
+    if course.kind == CourseKind::Simple {
+        let field = path("points");
+        return match course.points.is_empty() {
+            true => Ok(()),
+            false => conflict(&field, message::not_of_simple_course(&field)),
+        };
+    }
+    let of_simple_courses = [
+        ("distance_m", course.distance_m.is_some()),
+        ("grade", course.grade.is_some()),
+        ("bearing_deg", course.bearing_deg.is_some()),
+        ("out_and_back", course.out_and_back.is_some()),
+        ("turn_radius_m", course.turn_radius_m.is_some()),
+    ];
+    if let Some((name, _)) = of_simple_courses.iter().find(|(_, given)| *given) {
+        let field = path(name);
+        return conflict(&field, message::not_of_profile(&field));
+    }
+    check_points(&course.points, &path("points"))
 }
 
 fn conflict<T>(field: &str, message: Message) -> Result<T, Error> {
@@ -389,8 +412,7 @@ fn check_yaw_table(rows: &[YawRow], path: &str) -> Result<(), Error> {
     Ok(())
 }
 
-fn check_points(points: &[Point]) -> Result<(), Error> {
-    let path = "scenario.course.points";
+fn check_points(points: &[Point], path: &str) -> Result<(), Error> {
     if points.len() < 2 {
         return Err(Error::new(Kind::Missing, path, message::too_few_points()));
     }

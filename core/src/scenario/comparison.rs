@@ -11,17 +11,17 @@
 
 use std::rc::Rc;
 
-use super::Ridden;
 use super::propagation::{Case, Propagation};
 use super::ride_errors::no_effort;
 use super::shared_drag_error::{Measurement, SharedDragError};
+use super::{Event, Ridden};
 use crate::inputs::error::{Error, Kind};
 use crate::inputs::message;
 use crate::inputs::quantity::Figure;
 use crate::riding::crossovers::Crossing;
 use crate::riding::effort::NoEffort;
 use crate::riding::integrated::Setup;
-use crate::riding::known_ride::KnownRide;
+use crate::riding::known_ride::{KnownRide, USUAL_ROAD, at_length};
 use crate::uncertainty::draws::{Normal, Sensitivities, draw_errors, moves, with_errors};
 use crate::uncertainty::value_of_information::{Shape, Tally};
 
@@ -31,6 +31,52 @@ const MOST_STRETCHES_DRAWN: f64 = 1e7;
 /// Every ride in a case.
 pub(crate) fn setups(case: &Case<'_>, rides: &[Ridden]) -> Result<Vec<Setup>, Error> {
     rides.iter().map(|&ride| case.setup_in(ride)).collect()
+}
+
+/// Every ride in a case on the course that an event has of its own; none where it has none.
+fn setups_on_own_course(
+    case: &Case<'_>,
+    rides: &[Ridden],
+    event: usize,
+) -> Result<Vec<Setup>, Error> {
+    let own = case.scenario().events.get(event);
+    let Some(there) = own
+        .filter(|event| event.course.is_some())
+        .and_then(|_| case.scenario().on_event(event))
+    else {
+        return Ok(Vec::new());
+    };
+    let course = Rc::new(there.course());
+    rides
+        .iter()
+        .map(|&ride| there.setup_in(ride, Rc::clone(&course)))
+        .collect::<Option<_>>()
+        .ok_or_else(Error::no_such_position)
+}
+
+/// The place of an event's own course among the roads of a comparison.
+pub(crate) fn own_road(event: usize) -> usize {
+    USUAL_ROAD + 1 + event
+}
+
+/// Every ride at every event: on its own course, or as `usual` on the scenario's at its length.
+pub(crate) fn setups_on_events(
+    case: &Case<'_>,
+    rides: &[Ridden],
+    usual: &[Setup],
+) -> Result<Vec<Vec<Setup>>, Error> {
+    let at = |(place, event): (usize, &Event)| {
+        if event.course.is_some() {
+            return setups_on_own_course(case, rides, place);
+        }
+        let course = Rc::new(case.course().scaled_to(event.length_m()));
+        let there = |setup: &Setup| Setup {
+            course: Rc::clone(&course),
+            ..setup.clone()
+        };
+        Ok(usual.iter().map(there).collect())
+    };
+    case.scenario().events.iter().enumerate().map(at).collect()
 }
 
 /// The rides that are compared.
@@ -44,7 +90,7 @@ pub(crate) struct Comparison<'a> {
 
 /// The choices at the values of all inputs, and their times: an input of one position leaves the others there.
 struct AtRest {
-    setups: Vec<Setup>,
+    roads: Vec<Vec<Setup>>,
     times_s: Vec<f64>,
 }
 
@@ -54,7 +100,9 @@ impl Comparison<'_> {
         let row: Result<Vec<KnownRide>, NoEffort> = setups
             .iter()
             .enumerate()
-            .map(|(choice, setup)| KnownRide::new(choice, setup, distance_m))
+            .map(|(choice, setup)| {
+                KnownRide::new(choice, &at_length(setup, distance_m), USUAL_ROAD)
+            })
             .collect();
         row.map(|row| self.known_rides.extend(row)).is_ok()
     }
@@ -63,42 +111,58 @@ impl Comparison<'_> {
     pub(crate) fn pair(&mut self, setups: &[Setup], crossing: &Crossing, reference: usize) -> bool {
         let pair: Option<Vec<KnownRide>> = [reference, crossing.choice]
             .into_iter()
-            .map(|choice| KnownRide::new(choice, setups.get(choice)?, crossing.distance_m).ok())
+            .map(|choice| {
+                let there = at_length(setups.get(choice)?, crossing.distance_m);
+                KnownRide::new(choice, &there, USUAL_ROAD).ok()
+            })
             .collect();
         pair.map(|pair| self.known_rides.extend(pair)).is_some()
     }
 
-    /// Every choice in a case.
-    fn setups(&self, case: &Case<'_>) -> Result<Vec<Setup>, Error> {
-        let mut setups = setups(case, self.rides)?;
-        self.shared_error.shift(case, self.rides, &mut setups);
-        Ok(setups)
+    /// Every choice in a case: on the scenario's course, then on each event's own where it has one.
+    fn roads(&self, case: &Case<'_>) -> Result<Vec<Vec<Setup>>, Error> {
+        let own = (0..case.scenario().events.len())
+            .map(|event| setups_on_own_course(case, self.rides, event));
+        let mut roads = std::iter::once(setups(case, self.rides))
+            .chain(own)
+            .collect::<Result<Vec<_>, Error>>()?;
+        for setups in &mut roads {
+            self.shared_error.shift(case, self.rides, setups);
+        }
+        Ok(roads)
     }
 
     /// Finish times of every ride, by steady speeds; of choices that are as they were at rest the times are known.
     fn times_s(
         &self,
         case: &Case<'_>,
-        mut setups: Vec<Setup>,
+        mut roads: Vec<Vec<Setup>>,
         at_rest: Option<&AtRest>,
     ) -> Result<Vec<f64>, Error> {
         let course_moves = self.propagation.course_moves();
-        let at_rest = at_rest.filter(|_| !course_moves);
-        let resting = |(choice, setup): (usize, &Setup)| {
-            at_rest.filter(|rest| rest.setups.get(choice) == Some(setup))
+        let resting = |(road, setups): (usize, &Vec<Setup>)| -> Vec<Option<&AtRest>> {
+            let at_rest = at_rest.filter(|_| road != USUAL_ROAD || !course_moves);
+            let rests = |(choice, setup)| {
+                at_rest.filter(|rest| rest.roads[road].get(choice) == Some(setup))
+            };
+            setups.iter().enumerate().map(rests).collect()
         };
-        let known: Vec<Option<&AtRest>> = setups.iter().enumerate().map(resting).collect();
+        let known: Vec<Vec<Option<&AtRest>>> = roads.iter().enumerate().map(resting).collect();
         let time_s = |(i, ride): (usize, &KnownRide)| {
-            if let Some(rest) = known.get(ride.choice).copied().flatten() {
+            let rest = known.get(ride.road).and_then(|road| road.get(ride.choice));
+            if let Some(rest) = rest.copied().flatten() {
                 return Ok(rest.times_s[i]);
             }
-            let setup = setups
-                .get_mut(ride.choice)
+            let setup = roads
+                .get_mut(ride.road)
+                .and_then(|road| road.get_mut(ride.choice))
                 .ok_or_else(|| Error::impossible("", message::no_such_choice()))?;
-            setup.course = match course_moves {
-                true => Rc::new(case.course().scaled_to(ride.distance_m)),
-                false => Rc::clone(&ride.course),
-            };
+            if ride.road == USUAL_ROAD {
+                setup.course = match course_moves {
+                    true => Rc::new(case.course().scaled_to(ride.distance_m)),
+                    false => Rc::clone(&ride.course),
+                };
+            }
             ride.known
                 .time_s(&ride.time_model, setup)
                 .map_err(no_effort)
@@ -112,13 +176,13 @@ impl Comparison<'_> {
         let mut at_rest: Option<AtRest> = None;
         let mut times_s = |values: &[f64]| {
             self.propagation.at(&mut moved, values, |case| {
-                let setups = self.setups(case)?;
+                let roads = self.roads(case)?;
                 if at_rest.is_some() {
-                    return self.times_s(case, setups, at_rest.as_ref());
+                    return self.times_s(case, roads, at_rest.as_ref());
                 }
-                let times_s = self.times_s(case, setups.clone(), None)?;
+                let times_s = self.times_s(case, roads.clone(), None)?;
                 at_rest = Some(AtRest {
-                    setups,
+                    roads,
                     times_s: times_s.clone(),
                 });
                 Ok(times_s)
@@ -163,7 +227,7 @@ impl Comparison<'_> {
             );
             with_errors(&inputs, &errors, &mut values);
             let drawn = self.propagation.at(&mut moved, &values, |case| {
-                self.times_s(case, self.setups(case)?, None)
+                self.times_s(case, self.roads(case)?, None)
             });
             let ridden = drawn.is_ok_and(|times_s| {
                 self.gains(&times_s, shape.choices, reference, &mut gains);

@@ -10,7 +10,7 @@ pub use all::{DragTest, DragTestMethod};
 pub(super) type DragTests = Vec<DragTest>;
 
 #[cfg(not(feature = "all"))]
-pub(super) use unread::DragTests;
+pub(super) use super::unread::Unread as DragTests;
 
 #[cfg(feature = "all")]
 mod all {
@@ -104,28 +104,5 @@ mod all {
                 field.check(|| format!("{path}.{name}"), value)
             })
         })
-    }
-}
-
-#[cfg(not(feature = "all"))]
-mod unread {
-    use serde::de::IgnoredAny;
-    use serde::{Deserialize, Deserializer, Serialize};
-
-    /// Tests that were passed over.
-    #[derive(Clone, Debug, Default, PartialEq, Serialize)]
-    pub struct DragTests(());
-
-    impl DragTests {
-        /// Nothing of them is written.
-        pub fn is_empty(&self) -> bool {
-            true
-        }
-    }
-
-    impl<'de> Deserialize<'de> for DragTests {
-        fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
-            IgnoredAny::deserialize(deserializer).map(|_| Self(()))
-        }
     }
 }

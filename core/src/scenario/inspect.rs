@@ -1,6 +1,6 @@
 //! Every number of a scenario in turn: what checks, lists and moves them all is written once.
 
-use super::{AltitudeLoss, Lapse, Power, Scenario, StartForm};
+use super::{AltitudeLoss, Course, Lapse, Power, Roads, Scenario, StartForm};
 use crate::inputs::fields::{self, Field};
 use crate::inputs::quantity::{Known, Quantity};
 use crate::uncertainty::draws::UncertainInput;
@@ -8,6 +8,8 @@ use crate::uncertainty::draws::UncertainInput;
 /// Where in a scenario a number stands.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
 pub struct Place {
+    /// The event, if it is of the course that this one has of its own.
+    pub event: Option<usize>,
     /// The position, if it is a position's.
     pub position: Option<usize>,
     /// The piece of equipment, if it is that one's.
@@ -19,6 +21,9 @@ pub struct Place {
 impl Place {
     /// The path of a field that stands here.
     pub fn path(self, field: &Field) -> String {
+        if let Some(event) = self.event {
+            return format!("scenario.events[{event}].{}", field.key);
+        }
         let Some(position) = self.position else {
             return format!("scenario.{}", field.key);
         };
@@ -80,22 +85,10 @@ impl Scenario {
             .iter_mut()
             .for_each(|q| see(&fields::POWER_METER_BIAS_SHARE, q));
         inspect_power(&mut self.power, here, inspect);
+        let event = self.event_of_course();
+        inspect_course(&mut self.course, event, inspect);
         let mut see =
             |field: &'static Field, quantity: &mut Quantity| inspect.number(field, here, quantity);
-        let course = &mut self.course;
-        course
-            .distance_m
-            .iter_mut()
-            .for_each(|q| see(&fields::DISTANCE_M, q));
-        course.grade.iter_mut().for_each(|q| see(&fields::GRADE, q));
-        course
-            .bearing_deg
-            .iter_mut()
-            .for_each(|q| see(&fields::BEARING_DEG, q));
-        course
-            .turn_radius_m
-            .iter_mut()
-            .for_each(|q| see(&fields::TURN_RADIUS_M, q));
         let day = &mut self.conditions;
         see(&fields::TEMPERATURE_C, &mut day.temperature_c);
         day.pressure_hpa
@@ -182,6 +175,12 @@ impl Scenario {
                 inspect_lapses(&mut option.lapses, place, inspect);
             }
         }
+        #[cfg(feature = "all")]
+        for (i, event) in self.events.iter_mut().enumerate() {
+            if let Some(course) = &mut event.course {
+                inspect_course(course, Some(i), inspect);
+            }
+        }
     }
 
     /// The positions of these places as they are ridden: with what is worn in them.
@@ -209,7 +208,9 @@ impl Scenario {
         }
         impl Inspect for Collect<'_> {
             fn number(&mut self, field: &'static Field, place: Place, quantity: &mut Quantity) {
-                if !matters(field, place, quantity, self.rides) || self.scenario.cancels(field) {
+                if !self.scenario.matters(field, place, quantity, self.rides)
+                    || self.scenario.cancels(field)
+                {
                     return;
                 }
                 let path = place.path(field);
@@ -274,6 +275,20 @@ impl Scenario {
         }
     }
 
+    /// Whether a number is uncertain and moves one of these rides. The model's own error is kept apart.
+    fn matters(&self, field: &Field, place: Place, quantity: &Quantity, rides: &[Ridden]) -> bool {
+        let ridden = |position: usize| {
+            rides.iter().any(|ride| {
+                ride.position == position
+                    && (place.equipment.is_none() || ride.worn == place.equipment)
+            })
+        };
+        quantity.sd > 0.0
+            && place.position.is_none_or(ridden)
+            && (place.event.is_none() || self.roads != Roads::Usual)
+            && !std::ptr::eq(field, &raw const fields::MODEL_ERROR_SHARE)
+    }
+
     /// Whether a number has no effect here whatever it is: a power meter's bias where nothing was measured.
     fn cancels(&self, field: &'static Field) -> bool {
         std::ptr::eq(field, &raw const fields::POWER_METER_BIAS_SHARE) && !self.is_metered()
@@ -302,7 +317,7 @@ impl Scenario {
         }
         impl Inspect for Set<'_> {
             fn number(&mut self, field: &'static Field, place: Place, quantity: &mut Quantity) {
-                if matters(field, place, quantity, self.rides)
+                if self.known.matters(field, place, quantity, self.rides)
                     && !self.known.cancels(field)
                     && let Some(&value) = self.values.next()
                 {
@@ -318,6 +333,24 @@ impl Scenario {
         for (position, known) in self.positions.iter_mut().zip(&known.positions) {
             position.drag_scale = position.cda_m2.value / known.cda_m2.value;
         }
+    }
+}
+
+fn inspect_course(course: &mut Course, event: Option<usize>, inspect: &mut dyn Inspect) {
+    let place = Place {
+        event,
+        ..Place::default()
+    };
+    let numbers = [
+        (&fields::DISTANCE_M, &mut course.distance_m),
+        (&fields::GRADE, &mut course.grade),
+        (&fields::BEARING_DEG, &mut course.bearing_deg),
+        (&fields::TURN_RADIUS_M, &mut course.turn_radius_m),
+    ];
+    for (field, quantity) in numbers {
+        quantity
+            .iter_mut()
+            .for_each(|q| inspect.number(field, place, q));
     }
 }
 
@@ -369,16 +402,4 @@ pub struct Input {
     pub known: Known,
     /// Its value and spread.
     pub uncertain: UncertainInput,
-}
-
-/// Whether a number is uncertain and moves one of these rides. The model's own error is kept apart.
-fn matters(field: &Field, place: Place, quantity: &Quantity, rides: &[Ridden]) -> bool {
-    let ridden = |position: usize| {
-        rides.iter().any(|ride| {
-            ride.position == position && (place.equipment.is_none() || ride.worn == place.equipment)
-        })
-    };
-    quantity.sd > 0.0
-        && place.position.is_none_or(ridden)
-        && !std::ptr::eq(field, &raw const fields::MODEL_ERROR_SHARE)
 }

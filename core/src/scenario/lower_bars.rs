@@ -2,11 +2,10 @@
 
 use serde::Serialize;
 
-use super::Scenario;
 use crate::inputs::published::{MeanAndSd, PUBLISHED};
 use crate::riding::effort::Paced;
 use crate::riding::integrated::Setup;
-use crate::riding::known_ride::{KnownRide, at_length};
+use crate::riding::known_ride::KnownRide;
 use crate::riding::tie::tie_factor;
 
 /// What lower bars may cost before they lose against the reference: for the published cut in drag area, and one standard
@@ -24,26 +23,19 @@ pub struct LowerBars {
     pub allowed_share: Option<f64>,
 }
 
-/// At every event, for lower bars than the reference's.
+/// At every event, for lower bars than the reference's: every choice's ride on every event's course is given.
 pub(crate) fn lower_bars(
-    scenario: &Scenario,
-    setups: &[Setup],
+    on_events: &[Vec<Setup>],
     reference: usize,
     known_rides: &[KnownRide],
 ) -> Vec<LowerBars> {
-    let Some(kept) = setups.get(reference) else {
-        return Vec::new();
-    };
     let MeanAndSd { mean: cut, sd } = PUBLISHED.lower_bars_cda_cut;
     let cuts = [cut - sd, cut, cut + sd];
-    let over = |(event, distance_m): (usize, f64)| {
-        cuts.map(|cda_cut| {
-            let position = kept.position.clone().times(1.0 - cda_cut);
-            let lower = Setup {
-                position,
-                ..at_length(kept, distance_m)
-            };
-            let Paced { power_w, time_s } = known_rides[event * setups.len() + reference].ride;
+    let at_event = |(event, setups): (usize, &Vec<Setup>)| {
+        let kept = setups.get(reference)?;
+        let Paced { power_w, time_s } = known_rides.get(event * setups.len() + reference)?.ride;
+        Some(cuts.map(|cda_cut| {
+            let lower = kept.in_position(kept.position.clone().times(1.0 - cda_cut));
             let allowed_share =
                 tie_factor(&lower, time_s, power_w * (1.0 - cda_cut)).map(|factor| 1.0 - factor);
             let allowed_w = allowed_share.map(|share| share * kept.power.cp_w);
@@ -53,13 +45,12 @@ pub(crate) fn lower_bars(
                 allowed_w,
                 allowed_share,
             }
-        })
+        }))
     };
-    scenario
-        .events
+    on_events
         .iter()
-        .map(|event| event.distance_m)
         .enumerate()
-        .flat_map(over)
+        .filter_map(at_event)
+        .flatten()
         .collect()
 }

@@ -11,6 +11,8 @@ mod drag_tests;
 #[cfg(feature = "all")]
 mod efforts;
 #[cfg(feature = "all")]
+mod event_courses;
+#[cfg(feature = "all")]
 mod held;
 mod inspect;
 #[cfg(feature = "all")]
@@ -26,6 +28,7 @@ pub(crate) mod ride_doubts;
 pub(crate) mod ride_errors;
 #[cfg(feature = "all")]
 mod riders;
+mod roads;
 #[cfg(feature = "all")]
 pub(crate) mod season;
 #[cfg(feature = "all")]
@@ -33,6 +36,8 @@ pub(crate) mod set_ups;
 #[cfg(feature = "all")]
 pub(crate) mod shared_drag_error;
 mod simplify;
+#[cfg(not(feature = "all"))]
+mod unread;
 
 use std::fmt;
 
@@ -46,9 +51,12 @@ pub use check::{NO_BEARINGS, check_date, check_quantity, position_index, version
 pub use drag_tests::{DragTest, DragTestMethod};
 pub use inspect::{Input, Inspect, Place, Ridden};
 pub use position::{Equipment, Fade, FadeTest, Lapse, Position, YawRow};
+pub use roads::Roads;
+#[cfg(not(feature = "all"))]
+use unread::Unread as OwnCourse;
 
 /// The version of the scenario that this code writes. Version 3 added the long-ride loss as a share of critical power, where
-/// the wind was read and the power meter's bias.
+/// the wind was read, the power meter's bias and courses of an event's own.
 pub const VERSION: u64 = 3;
 /// The oldest version that is read. What later versions added may be left out, so older ones are read as they stand.
 pub const OLDEST: u64 = 1;
@@ -94,6 +102,10 @@ pub struct Scenario {
     pub start: StartForm,
     /// The model's own error as a share of a finish time.
     pub model_error_share: Quantity,
+    /// Which courses the question at hand rides; never written.
+    #[serde(skip)]
+    #[cfg_attr(feature = "types", ts(skip))]
+    pub roads: Roads,
 }
 
 impl Default for Scenario {
@@ -112,6 +124,7 @@ impl Default for Scenario {
             conditions: Conditions::default(),
             start: StartForm::default(),
             model_error_share: fields::MODEL_ERROR_SHARE.chosen(),
+            roads: Roads::default(),
         }
     }
 }
@@ -271,6 +284,10 @@ pub struct Effort {
     pub indoors: Option<bool>,
 }
 
+/// The course that an event has of its own. A first visit rides no event.
+#[cfg(feature = "all")]
+type OwnCourse = Course;
+
 /// An event that counts.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "types", derive(ts_rs::TS))]
@@ -279,8 +296,15 @@ pub struct Event {
     /// What the rider calls it; empty if it goes by its distance.
     #[serde(default)]
     pub name: String,
-    /// How far it is, m.
-    pub distance_m: f64,
+    /// How far it is, m: the scenario's course is made longer or shorter to it. With a course of its own it may be left out, or is
+    /// that course's length to a metre.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "types", ts(optional))]
+    pub distance_m: Option<f64>,
+    /// The course that it has of its own.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "types", ts(optional))]
+    pub course: Option<OwnCourse>,
 }
 
 /// The distances that time trials are customarily held over: 10, 25, 50 and 100 miles (common practice, no source).
@@ -299,7 +323,8 @@ fn events_over<const COUNT: usize>(distances_m: [f64; COUNT]) -> Vec<Event> {
     distances_m
         .map(|distance_m| Event {
             name: String::new(),
-            distance_m,
+            distance_m: Some(distance_m),
+            course: None,
         })
         .into()
 }

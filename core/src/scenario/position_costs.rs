@@ -9,7 +9,6 @@ use crate::inputs::published_costs::is_cut_of_a_lowered_torso;
 use crate::inputs::quantity::Figure;
 use crate::numerics::distributions::predicted_share;
 use crate::riding::integrated::Setup;
-use crate::riding::known_ride::at_length;
 use crate::riding::tie::{seconds_per_watt, tie_factor};
 use crate::uncertainty::draws::Sensitivities;
 
@@ -54,11 +53,11 @@ struct Pair {
 }
 
 impl Comparison<'_> {
-    /// What every pair of positions may cost, as they are worn.
+    /// What every pair of positions may cost, as they are worn; every choice's ride on every event's course is given.
     pub(crate) fn costs(
         &self,
         scenario: &Scenario,
-        setups: &[Setup],
+        on_events: &[Vec<Setup>],
         reference: usize,
         spread: &Sensitivities,
     ) -> Vec<PositionCost> {
@@ -70,12 +69,12 @@ impl Comparison<'_> {
             })
             .collect();
         let others = worn.len().saturating_sub(1);
-        let many = worn.len() * others / 2 * scenario.events.len() > MOST_COSTS;
+        let many = worn.len() * others / 2 * on_events.len() > MOST_COSTS;
         // Of very many positions even those pairs are too many: then only the first events have theirs.
         let most_events = if many {
             MOST_COSTS / others.max(1)
         } else {
-            scenario.events.len()
+            on_events.len()
         };
         let mut costs = Vec::new();
         for (i, &one) in worn.iter().enumerate() {
@@ -83,7 +82,7 @@ impl Comparison<'_> {
                 if many && one != reference && other != reference {
                     continue;
                 }
-                for event in 0..scenario.events.len().min(most_events) {
+                for (event, setups) in on_events.iter().enumerate().take(most_events) {
                     let row = event * setups.len();
                     let mean_m2 = |choice: usize| {
                         setups[choice]
@@ -122,10 +121,10 @@ impl Comparison<'_> {
             cda_cut,
         }: Pair,
     ) -> PositionCost {
-        let there = at_length(&setups[choice], self.known_rides[row].distance_m);
+        let there = &setups[choice];
         let (cp_w, other_cp_w) = (there.power.cp_w, setups[against].power.cp_w);
         let allowed = tie_factor(
-            &there,
+            there,
             self.known_rides[row + against].ride.time_s,
             self.known_rides[row + choice].ride.power_w,
         )
@@ -143,7 +142,7 @@ impl Comparison<'_> {
                 .sqrt();
             Figure {
                 value: other_cp_w - factor * cp_w,
-                sd: apart_s / seconds_per_watt(&there, factor),
+                sd: apart_s / seconds_per_watt(there, factor),
             }
         });
         let allowed_share = allowed.map(|allowed_w| allowed_w.value / other_cp_w);

@@ -131,9 +131,10 @@ impl<'a> Propagation<'a> {
         let inputs: Vec<Input> = own_inputs
             .chain(scenario.uncertain_inputs(&rides))
             .collect();
+        let of_course = format!("{}.", scenario.course_path());
         let course_moves = inputs
             .iter()
-            .any(|input| input.path.starts_with("scenario.course."));
+            .any(|input| input.path.starts_with(&of_course));
         let course = Rc::new(scenario.course());
         Self {
             scenario,

@@ -1,8 +1,10 @@
 //! Fewer points of a long surveyed course, for questions that ride it many times.
 
-use super::{CourseKind, Point, Scenario};
+use super::{Course, CourseKind, Point, Scenario};
 use crate::inputs::error::Warning;
-use crate::inputs::message;
+#[cfg(feature = "all")]
+use crate::inputs::fields;
+use crate::inputs::message::{self, Message};
 
 /// How far the simplified road may leave the surveyed one.
 #[derive(Clone, Copy)]
@@ -56,10 +58,20 @@ impl Scenario {
     /// bearing and radius stay within a tolerance, the least of a series that is enough. Length and the elevation of the
     /// points that stay are as surveyed. The warning says that points were left out; `None` where they are few enough.
     pub fn simplify_course(&mut self, most: usize) -> Option<Warning> {
+        let simplified = self.course.simplify(most)?;
+        Some(Warning::of(
+            format!("{}.points", self.course_path()),
+            simplified,
+        ))
+    }
+}
+
+impl Course {
+    fn simplify(&mut self, most: usize) -> Option<Message> {
         let most = most.max(LEAST);
-        let points = &mut self.course.points;
+        let points = &mut self.points;
         let before = points.len();
-        let (CourseKind::Profile, true) = (self.course.kind, before > most) else {
+        let (CourseKind::Profile, true) = (self.kind, before > most) else {
             return None;
         };
         hold_bearings(points);
@@ -69,25 +81,36 @@ impl Scenario {
             .find(|fewer| fewer.len() <= most)?;
         let after = fewer.len();
         *points = fewer;
-        Some(Warning::of(
-            "scenario.course.points",
-            message::simplified(before, after),
-        ))
+        Some(message::simplified(before, after))
     }
 }
 
 impl Scenario {
-    /// The same for a question that rides the course at many lengths or in many positions, which have `together` points at
-    /// most: a quarter as many with a yaw table, whose rides take longer, and never so few that the shape of the road is lost.
+    /// The same for a question that rides every event in some positions, on the scenario's course or the events' own, which have
+    /// `together` points at most over all rides: a quarter as many with a yaw table, whose rides take longer, and never so few
+    /// that the shape of a road is lost.
     #[cfg(feature = "all")]
-    pub fn simplify_for(&mut self, rides: usize, together: usize) -> Option<Warning> {
+    pub fn simplify_for(&mut self, positions: usize, together: usize) -> Vec<Warning> {
         const LEAST_POINTS: usize = 24;
         let with_table = self
             .positions
             .iter()
             .any(|position| !position.yaw_table.is_empty());
         let together = if with_table { together / 4 } else { together };
-        self.simplify_course((together / rides.max(1)).max(LEAST_POINTS))
+        let rides = positions * self.events.len();
+        let most = (together / rides.max(1)).clamp(LEAST_POINTS, fields::MOST_POINTS_RIDDEN);
+        let mut warnings = Vec::from_iter(self.simplify_course(most));
+        for (place, event) in self.events.iter_mut().enumerate() {
+            let simplified = event.course.as_mut().and_then(|own| own.simplify(most));
+            warnings.extend(simplified.map(|simplified| {
+                Warning::new(
+                    format!("scenario.events[{place}].course.points"),
+                    simplified.text,
+                    message::at_event(simplified, place + 1),
+                )
+            }));
+        }
+        warnings
     }
 }
 

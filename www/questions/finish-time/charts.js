@@ -179,8 +179,10 @@ export function finishTimeCharts({ store }, { rideOver, rideFor, settle }) {
       /** What the curve says at a distance. @param {ArrayLike<number>} ys @param {number} distance_m */
       const at = (ys, distance_m) => valueAt({ name: "", xs: columns.distance_m, ys }, distance_m);
       const eventPoints = state.scenario.events
-        .filter(({ distance_m }) => far(distance_m) > domain[0] && !isNear(distance_m, own_m))
-        .map(({ distance_m }) => ({
+        // On a course of its own an event lies on another curve.
+        .flatMap(({ course, distance_m }) => (course || distance_m === undefined ? [] : [distance_m]))
+        .filter((distance_m) => far(distance_m) > domain[0] && !isNear(distance_m, own_m))
+        .map((distance_m) => ({
           x: far(distance_m),
           y: at(paces, distance_m),
           label: show.time(at(columns.time_s, distance_m)),

@@ -3,12 +3,14 @@
 
 import { html, say } from "../../parts/html.js";
 import { keyedList } from "../../parts/keyed-list.js";
+import { eventLengthM } from "../../state/scenario.js";
 import { book } from "../../words/index.js";
 import { distanceName } from "../shared/distance-choice.js";
 
 /** @import { Tools } from "../index.js" */
 /** @import { State } from "../../state/history.js" */
 /** @import { CoreError } from "../../core.js" */
+/** @import { Event } from "../../types/page.d.ts" */
 
 const words = book("next-gain");
 const AT = "with.next-gain.times_ridden";
@@ -20,8 +22,8 @@ export function eventList(tools) {
   const edit = html("button", { type: "button" }, words("editEvents"));
   edit.addEventListener("click", () => tools.openSheet("scenario.events[0].distance_m"));
   const element = html("div", {}, html("p", {}, words("eventsLead")), rows, html("p", { class: "row-actions" }, edit));
-  /** @param {{ name?: string, distance_m: number }} event @param {State} state */
-  const nameOf = ({ name, distance_m }, state) => name || distanceName(distance_m, state.units);
+  /** @param {Event} event @param {State} state */
+  const nameOf = (event, state) => event.name || distanceName(eventLengthM(event), state.units);
 
   const made = keyedList(rows, (at) => {
     const state = store.get();

@@ -2,7 +2,7 @@
 /** What went in, on paper: every change of the list with its size, chance and cost, and how often each event is ridden. */
 
 import { html } from "../../parts/html.js";
-import { amountOf } from "../../state/scenario.js";
+import { amountOf, eventLengthM } from "../../state/scenario.js";
 import { plusMinus, quantity } from "../../units.js";
 import { book } from "../../words/index.js";
 import { distanceName } from "../shared/distance-choice.js";
@@ -28,8 +28,11 @@ export function listsOnPaper(shown) {
 
 /** @param {State} state @param {readonly Candidate[]} candidates */
 function inputsOf({ scenario, units, with: { [ID]: own } }, candidates) {
-  const events = scenario.events.map(({ name, distance_m }, at) =>
-    words("eventOnPaper", { event: name || distanceName(distance_m, units), times: own.times_ridden[at] ?? 1 }),
+  const events = scenario.events.map((event, at) =>
+    words("eventOnPaper", {
+      event: event.name || distanceName(eventLengthM(event), units),
+      times: own.times_ridden[at] ?? 1,
+    }),
   );
   return [
     html("h2", {}, words("list")),

@@ -3,7 +3,7 @@
 
 import { scenarioTables } from "../../core.js";
 import { choice } from "../../parts/choice.js";
-import { courseLengthM } from "../../state/scenario.js";
+import { courseLengthM, eventLengthM } from "../../state/scenario.js";
 import { quantity, time } from "../../units.js";
 import { book } from "../../words/index.js";
 import { clause } from "./clause.js";
@@ -19,8 +19,8 @@ const words = book("shared");
 const { usualEvents, usualMetricEvents } = scenarioTables();
 /** The distances that time trials are usually ridden over, in metres, and the unit that names them. @type {readonly [metres: number, unit: Units["distance"]][]} */
 const USUAL_DISTANCES = [
-  ...usualEvents.map(({ distance_m }) => /** @type {[number, "mi"]} */ ([distance_m, "mi"])),
-  ...usualMetricEvents.map(({ distance_m }) => /** @type {[number, "km"]} */ ([distance_m, "km"])),
+  ...usualEvents.map((event) => /** @type {[number, "mi"]} */ ([eventLengthM(event), "mi"])),
+  ...usualMetricEvents.map((event) => /** @type {[number, "km"]} */ ([eventLengthM(event), "km"])),
 ];
 /** Fixed times, in seconds. */
 const USUAL_TIMES = [3600, 43200, 86400];

@@ -112,14 +112,14 @@ export function differenceChart({ store }, at) {
               meaning: choice === banded ? /** @type {const} */ ("hold") : null,
             })),
           ...state.scenario.events
-            .map((/** @type {{ distance_m: number }} */ event, /** @type {number} */ index) => ({
-              x: far(event.distance_m),
-              y: valueAt(curve, far(event.distance_m)),
-              drop: true,
-              shape: /** @type {const} */ ("none"),
-              label: eventName(state, index),
-            }))
-            .filter((/** @type {{ x: number }} */ { x }) => x >= first && x <= last),
+            .map((event, index) => {
+              const x = far(answer.events[index].distance_m);
+              // On a course of its own it need not lie on the curve.
+              const y = event.course ? shareAt(answer.events[index]) : valueAt(curve, x);
+              const shape = /** @type {"dot" | "none"} */ (event.course ? "dot" : "none");
+              return { x, y, drop: true, shape, label: eventName(state, index) };
+            })
+            .filter(({ x }) => x >= first && x <= last),
         ],
         handles:
           readAt !== null && readAt >= first && readAt <= last
@@ -141,6 +141,11 @@ export function differenceChart({ store }, at) {
         }),
         reading: [words("chartReading", { reference: referenceName }), " ", onScreen(shared("dragRing"))],
       });
+
+      /** By what share the choice with the band is faster than the reference at an event. @param {Answer["events"][number]} event */
+      function shareAt({ times }) {
+        return times[banded].difference_s.value / times[reference].time_s.value;
+      }
 
       /** What every curve says at a distance, in seconds. @param {number} x */
       function said(x) {

@@ -1,6 +1,7 @@
 // @ts-check
 /** What the choices are called: a position, and what is worn in it. */
 
+import { eventLengthM } from "../../state/scenario.js";
 import { book } from "../../words/index.js";
 import { distanceName } from "../shared/distance-choice.js";
 
@@ -24,6 +25,6 @@ export function choiceName(state, { position, worn }) {
 
 /** An event by its own name, or its distance. @param {State} state @param {number} index */
 export function eventName({ scenario, units }, index) {
-  const { name, distance_m } = scenario.events[index];
-  return name || distanceName(distance_m, units);
+  const event = scenario.events[index];
+  return event.name || distanceName(eventLengthM(event), units);
 }

@@ -177,7 +177,10 @@ function verdict(counts) {
     const at = answer.reading ?? answer.events[0];
     const { best, ahead_s } = at;
     if (!ahead_s) return;
-    const event = answer.events.findIndex(({ distance_m }) => Math.abs(distance_m - at.distance_m) < 0.5);
+    const isThere = (/** @type {number} */ distance_m, /** @type {number} */ place) =>
+      at === answer.events[place] ||
+      (Math.abs(distance_m - at.distance_m) < 0.5 && !state.scenario.events[place].course);
+    const event = answer.events.findIndex(({ distance_m }, place) => isThere(distance_m, place));
     const share = counts.value()?.events[event]?.win_share[best];
     const { short, figure, way } = show.difference(ahead_s.value);
     const sure = odds(ahead_s, null);

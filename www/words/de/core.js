@@ -43,6 +43,8 @@ export default {
     "Die Windrichtung bleibt wie gewählt außer Acht: Die Fahrt ist bei Windstille in Luft derselben Dichte gerechnet.",
   no_bearings:
     "Der Wind bleibt außer Acht, weil die Strecke nicht sagt, wohin sie führt. Gib ihren Punkten eine Richtung in Grad, von Norden im Uhrzeigersinn.",
+  not_the_courses_length:
+    "Ein Rennen mit eigener Strecke ist so lang wie diese Strecke, {length}. Lass seine Distanz weg.",
   altitude_differs:
     "Die Luft gilt für eine Höhe von {altitude}, die Streckenpunkte liegen aber im Mittel auf {mean}. Lass die Höhe weg, um ihnen zu folgen.",
   altitude_counted:

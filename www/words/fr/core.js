@@ -43,6 +43,8 @@ export default {
     "La direction du vent est ignorée, comme choisi : la course est calculée en air calme de même masse volumique.",
   no_bearings:
     "Le vent est laissé de côté, car le parcours ne dit pas où il mène. Donne à ses points une direction en degrés, depuis le nord dans le sens des aiguilles d’une montre.",
+  not_the_courses_length:
+    "Une épreuve qui a son propre parcours est aussi longue que lui, {length}. Laisse sa distance de côté.",
   altitude_differs:
     "L’air est pris à une altitude de {altitude}, mais les points du parcours sont à {mean} en moyenne. Laisse l’altitude de côté pour les suivre.",
   altitude_counted:

@@ -16,6 +16,7 @@ const BEYOND_TABLE_SHARE: f64 = 0.02;
 
 /// Adds what is doubtful about the ride.
 pub(super) fn doubts(
+    scenario: &Scenario,
     setup: &Setup,
     effort: Effort,
     ride: &Ride,
@@ -37,7 +38,7 @@ pub(super) fn doubts(
         warn("scenario.positions", message::beyond_table(last_deg));
     }
     long_doubts(setup, effort, ride.time_s, warnings);
-    climb_doubt(&setup.course, warnings);
+    warnings.extend(climb_doubt(scenario, &setup.course));
 }
 
 /// What a turn would cost where an out-and-back course has none.
@@ -62,22 +63,22 @@ pub(super) fn turn_doubt(
     if let (Ok(straight_s), Ok(turned_s)) = (time_s(setup, power_w), time_s(&turning, power_w)) {
         let seconds = (turned_s - straight_s).round() as usize;
         warnings.push(Warning::of(
-            "scenario.course.turn_radius_m",
+            format!("{}.turn_radius_m", scenario.course_path()),
             message::turn_not_counted(radius_m, seconds),
         ));
     }
 }
 
 /// Air thins with height, which one density for the whole course leaves out.
-fn climb_doubt(course: &Course, warnings: &mut Vec<Warning>) {
+fn climb_doubt(scenario: &Scenario, course: &Course) -> Option<Warning> {
     const MUCH_M: f64 = 200.0;
     let (mut height, mut low, mut high) = (0.0f64, 0.0f64, 0.0f64);
     for segment in &course.segments {
         height += segment.length_m * segment.slope.0;
         (low, high) = (low.min(height), high.max(height));
     }
-    if high - low > MUCH_M {
+    (high - low > MUCH_M).then(|| {
         let message = message::one_density((high - low).round());
-        warnings.push(Warning::of("scenario.course", message));
-    }
+        Warning::of(scenario.course_path(), message)
+    })
 }

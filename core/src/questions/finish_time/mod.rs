@@ -7,6 +7,8 @@ mod with;
 use std::rc::Rc;
 
 use super::request::Request;
+#[cfg(feature = "all")]
+use super::request::on_event;
 use crate::inputs::error::Error;
 use crate::inputs::fields;
 use crate::inputs::quantity::Figure;
@@ -30,6 +32,14 @@ const ALONG_POINTS: usize = 121;
 /// # Errors
 /// Names the field that is wrong, or says why the ride cannot be ridden.
 pub fn answer(request: Request<With>) -> Result<Answer, Error> {
+    #[cfg(feature = "all")]
+    if let Some(event) = request.with.event {
+        return on_event(request, event, on_course);
+    }
+    on_course(request)
+}
+
+fn on_course(request: Request<With>) -> Result<Answer, Error> {
     let Request {
         scenario,
         with,
@@ -73,6 +83,7 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
     };
     let sustainable_w = setup.power.sustainable_w(finish_s);
     doubts(
+        &scenario,
         &setup,
         effort,
         &along,

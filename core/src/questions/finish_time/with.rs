@@ -14,6 +14,11 @@ use crate::questions::request::{EffortForm, check_number};
 pub struct With {
     /// How hard; the best even effort if left out.
     pub effort: EffortForm,
+    /// The event that is ridden, by its place in the scenario; if left out, the scenario's course. The module of a first visit
+    /// rides no event and does not know it.
+    #[cfg(feature = "all")]
+    #[cfg_attr(feature = "types", ts(optional))]
+    pub event: Option<usize>,
     /// Instead of the course's length: how far in this time, s, on a course of this kind?
     #[cfg_attr(feature = "types", ts(optional))]
     pub for_time_s: Option<f64>,

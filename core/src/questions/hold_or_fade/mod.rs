@@ -4,7 +4,7 @@ mod answer;
 mod columns;
 mod with;
 
-use super::request::Request;
+use super::request::{Request, on_event};
 use crate::inputs::error::{Error, Warning};
 use crate::inputs::fields;
 use crate::inputs::message;
@@ -26,6 +26,13 @@ pub use with::With;
 /// # Errors
 /// Names the field that is wrong, or says why the ride cannot be ridden.
 pub fn answer(request: Request<With>) -> Result<Answer, Error> {
+    match request.with.event {
+        Some(event) => on_event(request, event, on_course),
+        None => on_course(request),
+    }
+}
+
+fn on_course(request: Request<With>) -> Result<Answer, Error> {
     let Request {
         scenario,
         with,

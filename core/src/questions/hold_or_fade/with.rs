@@ -18,6 +18,9 @@ pub struct With {
     pub low: usize,
     /// The one that is held.
     pub steady: usize,
+    /// The event that is ridden, by its place in the scenario; if left out, the scenario's course.
+    #[cfg_attr(feature = "types", ts(optional))]
+    pub event: Option<usize>,
     /// By how much the low position's fresh drag area is below the steady one's, m², if that is what was measured: a
     /// difference from one test is surer than the difference of two drag areas. What is uncertain of the steady drag area is
     /// then common to all.
@@ -36,6 +39,7 @@ impl Default for With {
         Self {
             low: 0,
             steady: 1,
+            event: None,
             lower_by_m2: None,
             effort: EffortForm::default(),
             draws: 0,

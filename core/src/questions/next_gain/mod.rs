@@ -47,7 +47,8 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
         mut warnings,
     } = request;
     let times_ridden = with.check(&scenario)?;
-    warnings.extend(scenario.simplify_for(times_ridden.len(), MOST_POINTS_TOGETHER));
+    warnings.extend(scenario.event_doubts());
+    warnings.extend(scenario.simplify_for(1, MOST_POINTS_TOGETHER));
     let candidates = with
         .candidates
         .clone()
@@ -118,10 +119,10 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
 fn events(season: &Season<'_>, scenario: &Scenario) -> Result<Vec<NextGainEvent>, Error> {
     let model = scenario.model_error_share.value;
     let event = |(event, named): (&RiddenEvent, &Event)| {
-        let spread = season.spread(event, &[])?;
+        let (spread, _) = season.spread(event, &[])?;
         Ok(NextGainEvent {
             name: named.name.clone(),
-            distance_m: named.distance_m,
+            distance_m: named.length_m(),
             times_ridden: event.times_ridden,
             time_s: with_model_error(figure(&spread, |o| o[0]), model),
             power_w: event.now.power_w,

@@ -12,6 +12,7 @@ use std::rc::Rc;
 
 use super::request::Request;
 use crate::inputs::error::Error;
+use crate::inputs::fields;
 use crate::physiology::efforts::{Tests, most_tested};
 use crate::physiology::held::Held;
 pub use crate::physiology::model_comparison::{ModelName, Outcome};
@@ -31,17 +32,22 @@ pub use with::With;
 /// One model speaks for itself when it has this share of the evidence.
 const TOLD: f64 = 0.9;
 
+/// All events' courses together have at most so many points: each as many as any ride.
+const MOST_POINTS_TOGETHER: usize = fields::MOST_EVENTS * fields::MOST_POINTS_RIDDEN;
+
 /// Answers the question.
 ///
 /// # Errors
 /// Names the field that is wrong.
 pub fn answer(request: Request<With>) -> Result<Answer, Error> {
     let Request {
-        scenario,
+        mut scenario,
         with,
         mut warnings,
     } = request;
     with.check()?;
+    warnings.extend(scenario.event_doubts());
+    warnings.extend(scenario.simplify_for(1, MOST_POINTS_TOGETHER));
     let groups = scenario.tests_by_position(with.test_error_share);
     let position = match with.position {
         Some(position) => position_index(&scenario, position, "with.position")?,
@@ -119,7 +125,7 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
     })
 }
 
-/// The scenario's events on the scenario's course, each made longer or shorter to its distance, ridden at the power that
+/// The scenario's events on their own courses, or on the scenario's made longer or shorter, ridden at the power that
 /// the curve gives for just the time that it takes.
 fn marked(
     scenario: &Scenario,
@@ -127,13 +133,11 @@ fn marked(
     held: &Held,
     longest_s: Option<f64>,
 ) -> Vec<Marked> {
-    let course = Rc::new(scenario.course());
-    let Some(mut setup) = scenario.setup_on(position, Rc::clone(&course)) else {
-        return Vec::new();
-    };
     let time_model = QuasiSteady::default();
-    let mut mark = |(event, distance_m): (usize, f64)| {
-        setup.course = Rc::new(course.scaled_to(distance_m));
+    let mark = |event: usize| {
+        let there = scenario.on_event(event)?;
+        let setup = there.setup_on(position, Rc::new(there.course()))?;
+        let distance_m = setup.course.distance_m();
         let time_s = time_at_held_power_s(
             &time_model,
             &setup,
@@ -149,11 +153,5 @@ fn marked(
             beyond,
         })
     };
-    scenario
-        .events
-        .iter()
-        .map(|event| event.distance_m)
-        .enumerate()
-        .filter_map(&mut mark)
-        .collect()
+    (0..scenario.events.len()).filter_map(mark).collect()
 }

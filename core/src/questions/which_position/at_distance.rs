@@ -27,7 +27,7 @@ pub struct ChoiceTime {
 #[derive(Clone, Debug, Serialize)]
 #[cfg_attr(feature = "types", derive(ts_rs::TS))]
 pub struct AtDistance {
-    /// How far.
+    /// How far: over the scenario's course, or over an event's own.
     pub distance_m: f64,
     /// The fastest choice, by its place in `choices`.
     pub best: usize,

@@ -8,14 +8,13 @@ mod with;
 
 use super::request::Request;
 use crate::inputs::error::{Error, Warning};
-use crate::inputs::message;
 pub use crate::inputs::published_costs::PublishedCost;
 use crate::inputs::published_costs::published_costs;
 use crate::numerics::solve::spaced_log;
 use crate::riding::crossovers::{Crossing, TimesByDistance, is_many};
 use crate::riding::integrated::Setup;
-use crate::riding::known_ride::KnownRide;
-use crate::scenario::comparison::{Comparison, setups};
+use crate::riding::known_ride::{KnownRide, USUAL_ROAD};
+use crate::scenario::comparison::{Comparison, own_road, setups, setups_on_events};
 pub use crate::scenario::lower_bars::LowerBars;
 use crate::scenario::lower_bars::lower_bars;
 pub use crate::scenario::position_costs::PositionCost;
@@ -24,6 +23,7 @@ use crate::scenario::ride_doubts::overstated_hour;
 use crate::scenario::ride_errors::no_effort;
 pub use crate::scenario::shared_drag_error::Measured;
 use crate::scenario::shared_drag_error::SharedDragError;
+use crate::scenario::{Event, Roads};
 use crate::uncertainty::value_of_information::Shape;
 pub use answer::{Answer, Crossover, PositionChoice};
 pub use at_distance::{AtDistance, ChoiceTime};
@@ -48,8 +48,9 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
     } = request;
     with.check()?;
     let (rides, reference) = with.choices(&scenario)?;
-    warnings
-        .extend(scenario.simplify_for(rides.len() * scenario.events.len(), MOST_POINTS_TOGETHER));
+    warnings.extend(scenario.event_doubts());
+    warnings.extend(scenario.simplify_for(rides.len(), MOST_POINTS_TOGETHER));
+    scenario.roads = Roads::AndEvents;
     let shared_error = SharedDragError::new(&scenario, &rides, with.cda_correlation);
     let propagation =
         Propagation::of_rides(&shared_error.scenario, rides.clone(), &shared_error.own());
@@ -63,10 +64,13 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
         known_rides: Vec::new(),
     };
 
-    for (event, at) in scenario.events.iter().enumerate() {
-        for (choice, setup) in setups.iter().enumerate() {
-            let known = KnownRide::new(choice, setup, at.distance_m)
-                .map_err(|reason| at_event(no_effort(reason), event))?;
+    let on_events = propagation.base(|case| setups_on_events(case, &rides, &setups))?;
+    for (event, there) in on_events.iter().enumerate() {
+        let own = scenario.events[event].course.is_some();
+        let road = if own { own_road(event) } else { USUAL_ROAD };
+        for (choice, setup) in there.iter().enumerate() {
+            let known = KnownRide::new(choice, setup, road)
+                .map_err(|reason| scenario.cannot_ride_event(no_effort(reason), event))?;
             comparison.known_rides.push(known);
         }
     }
@@ -95,11 +99,7 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
     let reading_m = with
         .distance_m
         .filter(|&distance_m| comparison.row(&setups, distance_m));
-    let events_m: Vec<f64> = scenario
-        .events
-        .iter()
-        .map(|event| event.distance_m)
-        .collect();
+    let events_m: Vec<f64> = scenario.events.iter().map(Event::length_m).collect();
     let curve = TimesByDistance::new(&setups, &events_m, reference);
     let crossovers = curve.crossovers(&setups, reference);
     let doubts_at = comparison.known_rides.len();
@@ -123,51 +123,41 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
         .collect();
     let spread = comparison.moves()?;
 
-    let over = |row: usize, distance_m: f64| {
+    let over = |row: usize, distance_m: f64, setups: &[Setup]| {
         AtDistance::new(
             &comparison,
             &spread,
             row,
             distance_m,
             reference,
-            &setups,
+            setups,
             &scenario,
         )
     };
-    let events: Vec<AtDistance> = scenario
-        .events
+    let events: Vec<AtDistance> = on_events
         .iter()
+        .zip(&events_m)
         .enumerate()
-        .map(|(event, at)| over(event * count, at.distance_m))
+        .map(|(event, (there, &distance_m))| over(event * count, distance_m, there))
         .collect();
     warnings.extend(long_ride_doubt(&setups, &comparison.known_rides));
     Ok(Answer {
         choices,
         reference,
-        reading: reading_m.map(|distance_m| over(reading_at, distance_m)),
+        reading: reading_m.map(|distance_m| over(reading_at, distance_m, &setups)),
         crossovers: crossovers
             .iter()
             .enumerate()
             .map(|(i, crossing)| Crossover::new(crossing, &spread, crossed_at + 2 * i))
             .collect(),
-        costs: comparison.costs(&scenario, &setups, reference, &spread),
-        lower_bars: lower_bars(&scenario, &setups, reference, &comparison.known_rides),
+        costs: comparison.costs(&scenario, &on_events, reference, &spread),
+        lower_bars: lower_bars(&on_events, reference, &comparison.known_rides),
         published: published_costs(),
         drawn,
         warnings,
         columns: Columns::new(curve, &spread, doubts_at, &doubt_m, reference, count),
         events,
     })
-}
-
-/// What cannot be ridden, named at the event.
-fn at_event(error: Error, event: usize) -> Error {
-    let field = format!("scenario.events[{event}].distance_m");
-    Error {
-        field,
-        message: message::at_event(error.message, event + 1),
-        ..error
-    }
 }
 
 fn long_ride_doubt(setups: &[Setup], known_rides: &[KnownRide]) -> Option<Warning> {

@@ -26,7 +26,6 @@ use super::ride_errors::no_effort;
 use super::{CourseKind, Event, Scenario};
 use crate::inputs::error::Error;
 use crate::inputs::fields;
-use crate::inputs::quantity::Quantity;
 use crate::numerics::best_set::MOST_ITEMS;
 use crate::physics::course::Course;
 use crate::physiology::power_duration::PowerDuration;
@@ -59,6 +58,8 @@ pub(crate) struct Season<'a> {
     columns: Vec<(usize, Branch)>,
     /// Whether the search follows its rides.
     followed: bool,
+    /// Stretches of all events' courses together.
+    stretches: usize,
     /// Whether the rider's own doubts are worked out: not where that would take long.
     rider_counts: bool,
 }
@@ -73,8 +74,8 @@ impl<'a> Season<'a> {
         plan: &'a Plan,
         times_ridden: Vec<f64>,
     ) -> Result<Self, Error> {
-        let event = |(event, times_ridden): (&Event, f64)| {
-            let scenario = over(scenario, event.distance_m);
+        let ride = |(place, times_ridden): (usize, f64)| -> Result<_, Error> {
+            let scenario = scenario.on_event(place).ok_or_else(Error::no_such_event)?;
             let course = Rc::new(scenario.course());
             let setup = scenario
                 .setup_on(scenario.riding_position, Rc::clone(&course))
@@ -90,11 +91,15 @@ impl<'a> Season<'a> {
             };
             Ok((event, branches))
         };
-        let events = scenario
-            .events
-            .iter()
-            .zip(times_ridden)
-            .map(event)
+        let events = times_ridden
+            .into_iter()
+            .enumerate()
+            .map(|(place, times)| {
+                ride((place, times)).map_err(|error| match scenario.events[place].course {
+                    Some(_) => scenario.cannot_ride_event(error, place),
+                    None => error,
+                })
+            })
             .collect::<Result<Vec<_>, Error>>()?;
         let columns = events
             .iter()
@@ -102,16 +107,17 @@ impl<'a> Season<'a> {
             .flat_map(|(e, (_, branches))| branches.iter().map(move |&b| (e, b)));
         let columns = columns.collect();
         let events: Vec<RiddenEvent> = events.into_iter().map(|(event, _)| event).collect();
-        let stretches = events
-            .first()
-            .map_or(1, |event| event.course.segments.len());
-        let rides = events.len() * (plan.moves.len() + 1) * 2 * plan.numbers();
+        let stretches_of = |event: &RiddenEvent| event.course.segments.len();
+        let longest = events.iter().map(stretches_of).max().unwrap_or(1);
+        let stretches = events.iter().map(stretches_of).sum();
+        let rides_of_each = (plan.moves.len() + 1) * 2 * plan.numbers();
         Ok(Self {
             plan,
             events,
             columns,
-            followed: stretches <= MOST_STRETCHES_FOLLOWED,
-            rider_counts: rides * stretches <= MOST_STRETCHES_IN_DOUBT,
+            followed: longest <= MOST_STRETCHES_FOLLOWED,
+            stretches,
+            rider_counts: rides_of_each * stretches <= MOST_STRETCHES_IN_DOUBT,
         })
     }
 
@@ -139,10 +145,10 @@ impl<'a> Season<'a> {
         event: &RiddenEvent,
         (scenario, position): &(Scenario, usize),
     ) -> Result<Setup, Error> {
-        let course = if self.plan.course_moves {
-            Rc::new(scenario.course())
-        } else {
-            Rc::clone(&event.course)
+        // Only numbers of a simple course move.
+        let course = match scenario.course.kind {
+            CourseKind::Simple => Rc::new(scenario.course()),
+            CourseKind::Profile => Rc::clone(&event.course),
         };
         scenario
             .setup_on(*position, course)
@@ -150,35 +156,12 @@ impl<'a> Season<'a> {
     }
 }
 
-/// The scenario over the first event's distance, in whose numbers changes are found: the length of a simple road is among them.
+/// The scenario on its own course over the first event's distance, in whose numbers changes are found: the length of a simple road
+/// is among them. Courses of an event's own are not changed.
 pub(crate) fn over_first_event(scenario: &Scenario) -> Scenario {
     let first_m = scenario
         .events
         .first()
-        .map_or(fields::DISTANCE_M.default, |event| event.distance_m);
-    over(scenario, first_m)
-}
-
-/// The scenario on the same kind of road at another length: slopes and headings stay.
-fn over(scenario: &Scenario, distance_m: f64) -> Scenario {
-    let mut over = scenario.clone();
-    let course = &mut over.course;
-    match course.kind {
-        CourseKind::Simple => course.distance_m = Some(Quantity::exact(distance_m)),
-        CourseKind::Profile => {
-            let (Some(first), Some(last)) = (
-                course.points.first().copied(),
-                course.points.last().copied(),
-            ) else {
-                return over;
-            };
-            let scale = distance_m / (last.distance_m - first.distance_m);
-            for point in &mut course.points {
-                point.distance_m = scale * (point.distance_m - first.distance_m);
-                point.elevation_m =
-                    first.elevation_m + scale * (point.elevation_m - first.elevation_m);
-            }
-        }
-    }
-    over
+        .map_or(fields::DISTANCE_M.default, Event::length_m);
+    scenario.stretched_to(first_m)
 }

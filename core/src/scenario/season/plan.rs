@@ -52,12 +52,11 @@ fn goes_with(named: &Field, other: &Field) -> bool {
 #[derive(Clone, Debug)]
 pub(crate) struct Plan {
     pub(super) targets: Vec<Target>,
-    numbers: usize,
+    /// Every number of the scenario by its field and where it stands, in the order of inspection.
+    numbers: Vec<(&'static Field, Place)>,
     pub(super) riding_position: usize,
     /// What each candidate moves, in the order given.
     pub(crate) moves: Vec<Vec<Move>>,
-    /// Whether the road is among what moves.
-    pub(crate) course_moves: bool,
 }
 
 /// The scenario's numbers as they are moved.
@@ -77,10 +76,9 @@ impl Plan {
         let known = numbers(scenario);
         let mut plan = Self {
             targets: Vec::new(),
-            numbers: known.len(),
+            numbers: known.iter().map(|one| (one.field, one.place)).collect(),
             riding_position: scenario.riding_position,
             moves: Vec::new(),
-            course_moves: false,
         };
         for (c, changes) in candidates.iter().enumerate() {
             let path = |i: usize| format!("with.candidates[{c}].changes[{i}]");
@@ -151,7 +149,6 @@ impl Plan {
             number.path == field || goes_with(first.field, number.field) && (every || beside)
         };
         let numbers: Vec<usize> = (0..known.len()).filter(|&i| moves(&known[i])).collect();
-        self.course_moves |= first.field.key.starts_with("course.");
         let at = self
             .targets
             .iter()
@@ -172,13 +169,13 @@ impl Plan {
 
     /// How many numbers the scenario has.
     pub(crate) fn numbers(&self) -> usize {
-        self.numbers
+        self.numbers.len()
     }
 
     fn unmoved(&self) -> Moved {
         Moved {
-            added: vec![0.0; self.numbers],
-            times: vec![1.0; self.numbers],
+            added: vec![0.0; self.numbers.len()],
+            times: vec![1.0; self.numbers.len()],
             position: self.riding_position,
         }
     }
@@ -197,7 +194,7 @@ impl Plan {
                 Move::Ride(position) => moved.position = position,
             }
         }
-        moved.applied(scenario)
+        moved.applied(&self.numbers, scenario)
     }
 
     /// The scenario and the position ridden where parts of the changes stand at these numbers.
@@ -220,7 +217,7 @@ impl Plan {
                 }
             }
         }
-        moved.applied(scenario)
+        moved.applied(&self.numbers, scenario)
     }
 }
 
@@ -233,23 +230,37 @@ impl Moved {
         target.numbers.iter().for_each(|&i| self.times[i] *= by);
     }
 
-    fn applied(self, scenario: &Scenario) -> (Scenario, usize) {
+    /// What an event's own course has more or less than the scenario's is passed over: `numbers` are the scenario's.
+    fn applied(
+        self,
+        numbers: &[(&'static Field, Place)],
+        scenario: &Scenario,
+    ) -> (Scenario, usize) {
         struct Apply<'a> {
             moved: &'a Moved,
+            numbers: &'a [(&'static Field, Place)],
             at: usize,
         }
         impl Inspect for Apply<'_> {
-            fn number(&mut self, field: &'static Field, _: Place, quantity: &mut Quantity) {
-                let (added, times) = (self.moved.added[self.at], self.moved.times[self.at]);
+            fn number(&mut self, field: &'static Field, place: Place, quantity: &mut Quantity) {
+                let same = |&(other, there): &(&'static Field, Place)| {
+                    std::ptr::eq(other, field) && there == place
+                };
+                let Some(further) = self.numbers[self.at..].iter().position(same) else {
+                    return;
+                };
+                let i = self.at + further;
+                self.at = i + 1;
+                let (added, times) = (self.moved.added[i], self.moved.times[i]);
                 if added != 0.0 || times != 1.0 {
                     quantity.value = within((quantity.value + added) * times, field.min, field.max);
                 }
-                self.at += 1;
             }
         }
         let mut changed = scenario.clone();
         changed.inspect(&mut Apply {
             moved: &self,
+            numbers,
             at: 0,
         });
         (changed, self.position)

@@ -7,15 +7,15 @@ use crate::inputs::quantity::Figure;
 use crate::numerics::best_set::{self, Item};
 use crate::riding::integrated::{Integrated, TimeModel};
 use crate::riding::quasi_steady::QuasiSteady;
-use crate::scenario::Scenario;
 use crate::scenario::propagation::{Case, Propagation};
+use crate::scenario::{Input, Scenario};
 use crate::uncertainty::draws::Spread;
 
 /// What a set of moves saves, and what is uncertain of it.
 #[derive(Clone, Default)]
 pub(crate) struct Saving {
     pub(super) by_event_s: Vec<f64>,
-    /// How one standard deviation of each of the rider's own numbers moves it, by event.
+    /// How one standard deviation of each number that is uncertain at any event moves it, by event.
     pub(super) rider_s: Vec<Vec<f64>>,
     /// How one standard deviation of each uncertain amount of the moves moves it, by event, beside the amount's candidate and its
     /// place among that one's moves.
@@ -148,12 +148,12 @@ impl Savings {
 
 impl Season<'_> {
     /// Outputs of an event: the finish time as the rider is, then with each of some sets of moves; spread by what is uncertain
-    /// of the rider's own numbers.
+    /// of the rider's own numbers, and these.
     pub(crate) fn spread(
         &self,
         event: &RiddenEvent,
         sets: &[Vec<Move>],
-    ) -> Result<Spread<OUTPUTS>, Error> {
+    ) -> Result<(Spread<OUTPUTS>, Vec<Input>), Error> {
         let outputs =
             |scenario: &Scenario, time_model: &dyn TimeModel| -> Result<[f64; OUTPUTS], Error> {
                 let mut outputs = [0.0; OUTPUTS];
@@ -169,10 +169,11 @@ impl Season<'_> {
                 Ok(outputs)
             };
         if !self.rider_counts {
-            return Ok(Spread {
+            let spread = Spread {
                 base: outputs(&event.scenario, &Integrated)?,
                 by_input: Vec::new(),
-            });
+            };
+            return Ok((spread, Vec::new()));
         }
         let mut positions = vec![event.scenario.riding_position];
         positions.extend(sets.iter().flatten().filter_map(|one| match one {
@@ -180,9 +181,10 @@ impl Season<'_> {
             _ => None,
         }));
         let inquiry = Propagation::new(&event.scenario, &positions, &[]);
-        inquiry.spread(|case: &Case<'_>, time_model: &dyn TimeModel| {
+        let spread = inquiry.spread(|case: &Case<'_>, time_model: &dyn TimeModel| {
             outputs(case.scenario(), time_model)
-        })
+        })?;
+        Ok((spread, inquiry.inputs().to_vec()))
     }
 
     /// What sets of candidates save if all of them work: the values by rides that are followed, what is uncertain by steady
@@ -195,13 +197,17 @@ impl Season<'_> {
                 .collect()
         };
         let all_moves: Vec<Vec<Move>> = sets.iter().map(moves_of).collect();
-        for event in &self.events {
-            let spread = self.spread(event, &all_moves)?;
+        let spreads = self
+            .events
+            .iter()
+            .map(|event| self.spread(event, &all_moves))
+            .collect::<Result<Vec<_>, Error>>()?;
+        for (base, by_input) in side_by_side(spreads) {
             for (k, saving) in savings.iter_mut().enumerate() {
-                saving.by_event_s.push(spread.base[0] - spread.base[k + 1]);
+                saving.by_event_s.push(base[0] - base[k + 1]);
                 saving
                     .rider_s
-                    .push(spread.by_input.iter().map(|o| o[0] - o[k + 1]).collect());
+                    .push(by_input.iter().map(|o| o[0] - o[k + 1]).collect());
             }
         }
         let time_model = QuasiSteady::default();
@@ -238,4 +244,30 @@ impl Season<'_> {
         }
         Ok(savings)
     }
+}
+
+/// The outputs of each event and how its inputs move them, row by row for the inputs of all events: courses of an event's own are
+/// uncertain there alone.
+fn side_by_side<const N: usize>(
+    spreads: Vec<(Spread<N>, Vec<Input>)>,
+) -> impl Iterator<Item = ([f64; N], Vec<[f64; N]>)> {
+    let mut paths: Vec<String> = Vec::new();
+    for input in spreads.iter().flat_map(|(_, inputs)| inputs) {
+        if !paths.contains(&input.path) {
+            paths.push(input.path.clone());
+        }
+    }
+    spreads.into_iter().map(move |(spread, inputs)| {
+        // Rows of slopes, then as many of curvatures.
+        let rows = [0, inputs.len()].into_iter().flat_map(|from| {
+            let (spread, inputs) = (&spread, &inputs);
+            paths.iter().map(move |path| {
+                let at = inputs.iter().position(|input| input.path == *path);
+                at.and_then(|at| spread.by_input.get(from + at).copied())
+                    .unwrap_or([0.0; N])
+            })
+        });
+        let rows = rows.collect();
+        (spread.base, rows)
+    })
 }

@@ -55,11 +55,8 @@ impl Season<'_> {
             })?;
         let of = points * columns;
         let mut times = earlier(so_far, of)?;
-        let stretches = self
-            .events
-            .first()
-            .map_or(1, |event| event.course.segments.len());
-        let rides = rides_at_once.min((MOST_STRETCHES / stretches as f64) as usize);
+        let mean_stretches = self.stretches as f64 / self.events.len().max(1) as f64;
+        let rides = rides_at_once.min((MOST_STRETCHES / mean_stretches) as usize);
         // The quasi-steady time model settles as it is asked again.
         let (time_model, accuracy): (Box<dyn TimeModel>, f64) = if self.followed {
             (Box::new(Integrated), EVEN_ACCURACY)

@@ -1,28 +1,26 @@
 // @ts-check
 /** Unpacks style and script of the page as one file; the policy of the file names them by their hash. */
 
-/** What HTML would not leave as it is stands as U+0080 and those after it. */
-const STAND_INS = [0x00, 0x0d, 0x3c];
-const FIRST_STAND_IN = 0x80;
-const BITS_A_SIGN = 7;
+const FIRST_SIGN = 0x100;
+const BITS_A_SIGN = 15;
 
-/** Bytes from text that holds seven bits in each sign, the highest first. @param {string} text */
+/** Bytes from text that holds fifteen bits in each sign, the highest first. @param {string} text */
 function bytesOf(text) {
   const bytes = new Uint8Array(Math.floor((text.length * BITS_A_SIGN) / 8));
   let held = 0;
   let bits = 0;
   let length = 0;
   for (let i = 0; i < text.length; i += 1) {
-    const code = text.charCodeAt(i);
-    held = (held << BITS_A_SIGN) | (code < FIRST_STAND_IN ? code : STAND_INS[code - FIRST_STAND_IN]);
+    held = (held << BITS_A_SIGN) | (text.charCodeAt(i) - FIRST_SIGN);
     bits += BITS_A_SIGN;
-    if (bits < 8) continue;
-    bits -= 8;
-    bytes[length] = held >> bits;
-    length += 1;
-    held &= (1 << bits) - 1;
+    while (bits >= 8) {
+      bits -= 8;
+      bytes[length] = held >> bits;
+      length += 1;
+      held &= (1 << bits) - 1;
+    }
   }
-  return bytes.subarray(0, length);
+  return bytes;
 }
 
 /** What `together` of `xtask/src/one_file.rs` wrote. @returns {Promise<{ style: string, script: string }>} */

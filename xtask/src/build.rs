@@ -2,7 +2,7 @@
 
 use crate::command::{Outcome, cargo, command, output_of, program_of_tests, run, say};
 use crate::content::{files_under, fingerprint, integrity, read, read_text, write};
-use crate::one_file::{Parts, dense_gzip, one_file, together};
+use crate::one_file::{Parts, dense_gzip, one_file, together, two_bytes_a_sign};
 use crate::{first_load, paths, setup};
 use fasterby_core::questions;
 use serde_json::json;
@@ -495,7 +495,8 @@ fn made_one_file(versioned: &Files) -> Outcome<Vec<u8>> {
         packed: &read(&packed)?,
         icon: &read(&paths::www().join("icon.svg"))?,
     };
-    Ok(one_file(&read_text(&paths::www().join(PAGE))?, &parts)?.into_bytes())
+    let page = one_file(&read_text(&paths::www().join(PAGE))?, &parts)?;
+    Ok(two_bytes_a_sign(&page))
 }
 
 /// Packs as densely as possible, which takes seconds, unless just this was packed there before.

@@ -49,6 +49,8 @@ pub fn one_file(page: &str, parts: &Parts<'_>) -> Outcome<String> {
             format!("<link rel=\"icon\" href=\"{icon}\">"),
         ),
         (element_with(page, "rel=\"manifest\"")?, String::new()),
+        // Its first bytes tell how its signs are written.
+        (element_with(page, "charset=\"utf-8\"")?, String::new()),
         (element_with(page, "rel=\"stylesheet\"")?, String::new()),
         (element_with(page, "src=\"start.js\"")?, String::new()),
         // From a disk, `./` would be the folder.
@@ -75,16 +77,15 @@ pub fn together(style: &str, script: &str) -> String {
     json!({ "style": style, "script": script }).to_string()
 }
 
-/// What an HTML parser would not leave as it is, and what stands for it: U+0080 and those after it.
-const NOT_KEPT: [u8; 3] = [0x00, b'\r', b'<'];
-const FIRST_STAND_IN: u8 = 0x80;
-const BITS_A_SIGN: u32 = 7;
+/// Fifteen bits of data are one sign from here on: none of these is half of a pair, and an HTML parser leaves all as they are.
+const FIRST_SIGN: u32 = 0x100;
+const BITS_A_SIGN: u32 = 15;
 
 /// Compressed bytes as data that no browser runs.
 fn packed(compressed: &[u8]) -> String {
     format!(
         "<script id=\"packed\" type=\"application/gzip\">{}</script>",
-        seven_bits(compressed)
+        signs(compressed)
     )
 }
 
@@ -102,31 +103,34 @@ pub fn dense_gzip(content: &[u8]) -> Vec<u8> {
     compressed
 }
 
-/// Bytes as text with seven bits in each sign, the highest first: an eighth shorter than in base 64. `one-file-loader.js` reads it.
-fn seven_bits(bytes: &[u8]) -> String {
-    let sign = |held: u32| {
-        let code = held as u8 & 0x7f;
-        let stand_in = NOT_KEPT
-            .iter()
-            .zip(FIRST_STAND_IN..)
-            .find(|(not_kept, _)| **not_kept == code);
-        char::from(stand_in.map_or(code, |(_, stand_in)| stand_in))
-    };
-    let mut text = String::with_capacity(bytes.len() * 6 / 5);
+/// Bytes as text with fifteen bits in each sign, the highest first. `one-file-loader.js` reads it.
+fn signs(bytes: &[u8]) -> String {
+    // Every sum of 15 bits and the first sign is a letter or a mark of Unicode's lowest plane.
+    let sign = |held: u32| char::from_u32(FIRST_SIGN + (held & 0x7fff)).unwrap_or_default();
+    let mut text = String::with_capacity(bytes.len() * 8 / 5);
     let (mut held, mut bits) = (0_u32, 0);
     for &byte in bytes {
         held = held << 8 | u32::from(byte);
         bits += 8;
-        while bits >= BITS_A_SIGN {
+        if bits >= BITS_A_SIGN {
             bits -= BITS_A_SIGN;
             text.push(sign(held >> bits));
+            held &= (1 << bits) - 1;
         }
-        held &= (1 << bits) - 1;
     }
     if bits > 0 {
         text.push(sign(held << (BITS_A_SIGN - bits)));
     }
     text
+}
+
+/// The page as it lies on a disk: two bytes a sign, little end first, which hold nearly twice the data that the signs of UTF-8
+/// do for their length. The mark at the beginning says so, and counts for more than what a host says of the file.
+pub fn two_bytes_a_sign(page: &str) -> Vec<u8> {
+    let mark = "\u{feff}".encode_utf16();
+    mark.chain(page.encode_utf16())
+        .flat_map(u16::to_le_bytes)
+        .collect()
 }
 
 fn meta(name: &str, content: &str) -> String {
@@ -222,16 +226,24 @@ mod tests {
 
     #[test]
     fn bytes_become_text_that_an_html_parser_keeps() {
-        assert_eq!(seven_bits(&[]), "");
-        // 1010101 0|110011 00|... : the last sign is filled up with zeros.
-        assert_eq!(
-            seven_bits(&[0b1010_1010, 0b1100_1100]),
-            "\u{55}\u{33}\u{80}"
-        );
+        assert_eq!(signs(&[]), "");
+        // 1010101 01100110 0|0...: the last sign is filled up with zeros.
+        assert_eq!(signs(&[0b1010_1010, 0b1100_1100]), "\u{5666}\u{100}");
         let all: Vec<u8> = (0..=255).collect();
-        let text = seven_bits(&all);
-        assert!(!text.contains(['\0', '\r', '<']) && text.chars().all(|sign| sign as u32 <= 0x82));
-        assert_eq!(text.chars().count(), (256 * 8_usize).div_ceil(7));
+        let text = signs(&all);
+        assert!(
+            text.chars()
+                .all(|sign| (0x100..0x8100).contains(&u32::from(sign)))
+        );
+        assert_eq!(text.chars().count(), (256 * 8_usize).div_ceil(15));
+    }
+
+    #[test]
+    fn the_file_begins_with_the_mark_of_its_signs() {
+        assert_eq!(
+            two_bytes_a_sign("<\u{8001}"),
+            [0xff, 0xfe, b'<', 0, 0x01, 0x80]
+        );
     }
 
     #[test]

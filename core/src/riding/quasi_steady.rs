@@ -132,12 +132,11 @@ impl Way<'_> {
         };
         let per_speed = 1.0 / speed_m_s;
         let steady_u = 0.5 * speed_m_s * speed_m_s;
-        let (mut before_m_s, mut before_u) =
-            self.arrived.unwrap_or_else(|| match self.setup.start {
-                Start::Speed(start_m_s) => (start_m_s, 0.5 * start_m_s * start_m_s),
-                Start::Rolling => (speed_m_s, steady_u),
-                Start::Standing => (0.0, 0.0),
-            });
+        let (mut before_m_s, mut before_u) = self.arrived.unwrap_or(match self.setup.start {
+            Start::Speed(start_m_s) => (start_m_s, 0.5 * start_m_s * start_m_s),
+            Start::Rolling => (speed_m_s, steady_u),
+            Start::Standing => (0.0, 0.0),
+        });
         if before_m_s > cap_m_s {
             // The rider brakes before the bend: what that takes is longer than the same road at the speed before it.
             let shed_m_s = before_m_s - cap_m_s;

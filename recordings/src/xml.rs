@@ -21,7 +21,7 @@ const LONGEST_LEAF: usize = 64;
 pub(crate) type Line<'a> = &'a dyn Fn() -> usize;
 
 fn line_breaks(text: &str) -> usize {
-    text.bytes().filter(|sign| *sign == b'\n').count()
+    text.matches('\n').count()
 }
 
 /// Reads a GPX or TCX file.
@@ -169,7 +169,7 @@ impl XmlReader {
     fn add(&mut self, text: &str) {
         if self.open.last().is_some_and(|element| element.has_text()) {
             let room = LONGEST_LEAF.saturating_sub(self.leaf.len());
-            self.leaf.extend(text.chars().take(room));
+            self.leaf.push_str(&text[..text.floor_char_boundary(room)]);
         }
     }
 

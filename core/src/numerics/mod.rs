@@ -6,6 +6,7 @@ pub(crate) mod banded;
 #[cfg(feature = "all")]
 pub(crate) mod best_set;
 pub mod distributions;
+pub(crate) mod exponential;
 pub mod least_squares;
 #[cfg(feature = "all")]
 pub(crate) mod schedule;

@@ -117,19 +117,37 @@ pub fn gauss_points(a: f64, b: f64) -> [(f64, f64); 5] {
 
 /// Linear interpolation in rows of ascending abscissae; the first and last ordinates hold beyond the ends. `None` for no rows.
 pub fn interpolate(rows: &[(f64, f64)], x: f64) -> Option<f64> {
-    interpolate_with_slope(rows, x).map(|(value, _)| value)
+    let above = rows.partition_point(|row| row.0 <= x);
+    interpolated(rows, above, x).map(|(value, _)| value)
 }
 
-/// The same with the slope from there on, which is none beyond the ends.
+/// The same with the slope from there on, which is none beyond the ends. For tables of some tens of rows, mostly evenly spaced: the
+/// search begins where `x` would be if they were, and goes row by row.
+#[inline]
 pub fn interpolate_with_slope(rows: &[(f64, f64)], x: f64) -> Option<(f64, f64)> {
-    let above = rows.partition_point(|row| row.0 <= x);
+    let (first, last) = (rows.first()?.0, rows.last()?.0);
+    let steps = rows.len() - 1;
+    let mut above = ((x - first) / (last - first) * steps as f64) as usize;
+    above = above.min(steps) + 1;
+    while above > 0 && rows[above - 1].0 > x {
+        above -= 1;
+    }
+    while above < rows.len() && rows[above].0 <= x {
+        above += 1;
+    }
+    interpolated(rows, above, x)
+}
+
+/// The value and the slope between the row `above` and the one before it.
+#[inline]
+fn interpolated(rows: &[(f64, f64)], above: usize, x: f64) -> Option<(f64, f64)> {
     match (
         above.checked_sub(1).and_then(|low| rows.get(low)),
         rows.get(above),
     ) {
         (Some(low), Some(high)) => {
-            let (rise, run) = (high.1 - low.1, high.0 - low.0);
-            Some((low.1 + rise * (x - low.0) / run, rise / run))
+            let slope = (high.1 - low.1) / (high.0 - low.0);
+            Some((low.1 + slope * (x - low.0), slope))
         }
         (Some(end), None) | (None, Some(end)) => Some((end.1, 0.0)),
         (None, None) => None,
@@ -273,5 +291,24 @@ mod tests {
             slopes,
             [Some(0.0), Some(0.2), Some(0.2), Some(0.0), Some(0.0)]
         );
+        assert_eq!(interpolate_with_slope(&[], 0.0), None);
+        assert_eq!(interpolate_with_slope(&rows[..1], 0.0), Some((1.0, 0.0)));
+    }
+
+    #[test]
+    fn rows_are_found_however_they_are_spaced() {
+        // Close together at one end, at the other, and hardly apart at all.
+        let tables: [[f64; 5]; 3] = [
+            [0.0, 0.001, 0.002, 40.0, 90.0],
+            [0.0, 50.0, 89.0, 89.5, 90.0],
+            [0.0, 1e-300, 2e-300, 3e-300, 4e-300],
+        ];
+        for table in tables {
+            let rows: Vec<(f64, f64)> = table.iter().map(|&x| (x, x.sqrt())).collect();
+            for x in [-1.0, 0.0, 0.0015, 0.002, 20.0, 60.0, 89.2, 90.0, 1e300] {
+                let found = interpolate_with_slope(&rows, x).map(|(value, _)| value);
+                assert_eq!(found, interpolate(&rows, x), "{table:?} at {x}");
+            }
+        }
     }
 }

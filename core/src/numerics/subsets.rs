@@ -224,17 +224,19 @@ fn spread_out(nth: usize, own: usize) -> usize {
 
 /// From the order in which the last part's sets follow each other to that in which the first part's do.
 fn in_order_of_bits(taken: &[u32], values: &[f64]) -> Vec<f64> {
-    let all: u32 = taken.iter().sum();
-    let at = |set: usize| {
-        let (mut rest, mut left, mut at) = (set, all, 0);
-        for &own in taken {
-            left -= own;
-            at += (rest & ((1 << own) - 1)) << left;
-            rest >>= own;
+    let mut left: u32 = taken.iter().sum();
+    // Each bit in turn doubles the sets: those without it, then as many with it, which stand further on.
+    let mut order = Vec::with_capacity(values.len());
+    order.push(0);
+    for &own in taken {
+        left -= own;
+        for place in left..left + own {
+            let without = order.len();
+            order.extend_from_within(..);
+            order[without..].iter_mut().for_each(|at| *at += 1 << place);
         }
-        at
-    };
-    (0..values.len()).map(|set| values[at(set)]).collect()
+    }
+    order.into_iter().map(|at: usize| values[at]).collect()
 }
 
 #[cfg(test)]

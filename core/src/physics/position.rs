@@ -20,13 +20,21 @@ impl Fade {
         if time_s >= self.complete_s {
             return 1.0;
         }
-        ((time_s - self.begins_s) / (self.complete_s - self.begins_s)).max(0.0)
+        if time_s <= self.begins_s {
+            return 0.0;
+        }
+        (time_s - self.begins_s) / (self.complete_s - self.begins_s)
     }
 
     /// The integral of that share over the ride up to a time, s.
     fn gone_by_s(&self, time_s: f64) -> f64 {
-        let in_ramp_s = (time_s.min(self.complete_s) - self.begins_s).max(0.0);
-        0.5 * in_ramp_s * self.gone(time_s) + (time_s - self.complete_s).max(0.0)
+        if time_s <= self.begins_s {
+            return 0.0;
+        }
+        if time_s >= self.complete_s {
+            return 0.5 * (self.complete_s - self.begins_s) + (time_s - self.complete_s);
+        }
+        0.5 * (time_s - self.begins_s) * self.gone(time_s)
     }
 }
 

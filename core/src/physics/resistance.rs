@@ -160,7 +160,7 @@ impl<'a> Stretch<'a> {
             return self.shaped_air_and_slope(speed_m_s, cda_m2).0;
         }
         let along = self.air_along_m_s(speed_m_s);
-        self.half_density * cda_m2 * self.apparent_m_s(along) * along
+        self.half_density * cda_m2 * along * self.apparent_m_s(along)
     }
 
     /// Force of the air along the road, N, and its slope by ground speed, N s/m.

@@ -5,6 +5,7 @@
 
 use std::rc::Rc;
 
+use crate::numerics::exponential::pow;
 use crate::numerics::solve::{NoRoot, root, root_bracketed, within};
 use crate::riding::integrated::{Setup, Stall, TimeModel};
 
@@ -206,7 +207,7 @@ fn on_the_way_w(setup: &Setup, ridden: &Ridden) -> f64 {
     (0..STEPS).fold(allowed_w, |power_w, _| {
         setup
             .power
-            .sustainable_w(ridden.time_s * (ridden.power_w / power_w).powf(ELASTICITY))
+            .sustainable_w(ridden.time_s * pow(ridden.power_w / power_w, ELASTICITY))
     })
 }
 
@@ -264,7 +265,7 @@ impl KnownEffort {
             if allowed_w <= 0.0 {
                 return Err(NoEffort::NothingSustainable);
             }
-            time_s = ridden_s * (power_w / allowed_w).powf(self.elasticity);
+            time_s = ridden_s * pow(power_w / allowed_w, self.elasticity);
         }
         Ok(time_s)
     }

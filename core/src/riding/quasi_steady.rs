@@ -13,6 +13,7 @@
 
 use std::cell::RefCell;
 
+use crate::numerics::exponential::exp;
 use crate::physics::course::Segment;
 use crate::physics::resistance::Stretch;
 use crate::riding::integrated::{STALL_M_S, Setup, Stall, Start, TimeModel};
@@ -35,9 +36,9 @@ impl TimeModel for QuasiSteady {
         let mut way = Way {
             setup,
             road_power_w: power_w * setup.machine.drivetrain_efficiency,
-            speed_m_s: None,
+            arrived: None,
             time_s: 0.0,
-            faster: 1.0,
+            last_ride: None,
         };
         let mut ridden_m = 0.0;
         for segment in &setup.course.segments {
@@ -76,9 +77,11 @@ impl TimeModel for QuasiSteady {
 struct Way<'a> {
     setup: &'a Setup,
     road_power_w: f64,
-    speed_m_s: Option<f64>,
+    /// Speed, m/s, and kinetic energy per effective mass, m²/s², at the end of the piece before.
+    arrived: Option<(f64, f64)>,
     time_s: f64,
-    faster: f64,
+    /// Steady speeds of the piece before: in this ride, and in the last one.
+    last_ride: Option<(f64, f64)>,
 }
 
 impl Way<'_> {
@@ -109,48 +112,49 @@ impl Way<'_> {
         hint_m_s: f64,
     ) -> f64 {
         let machine = &self.setup.machine;
+        let known = hint_m_s > 0.0;
         // What made the piece before faster than last time makes this one faster, nearly by as much.
-        let guess_m_s = if hint_m_s > 0.0 {
-            hint_m_s * self.faster
-        } else {
-            self.first_guess_m_s(stretch, length_m)
+        let guess_m_s = match self.last_ride {
+            _ if !known => self.first_guess_m_s(stretch, length_m),
+            Some((now_m_s, then_m_s)) => now_m_s * (hint_m_s / then_m_s),
+            None => hint_m_s,
         };
         let cda_m2 = self.mean_cda_m2(length_m, guess_m_s);
         let (free_m_s, slope) = steady(stretch, self.road_power_w, cda_m2, guess_m_s);
-        self.faster = if hint_m_s > 0.0 {
-            free_m_s / hint_m_s
-        } else {
-            1.0
-        };
+        self.last_ride = known.then_some((free_m_s, hint_m_s));
         let cap_m_s = segment.radius_m.map_or(f64::INFINITY, |radius_m| {
             (machine.lateral_m_s2 * radius_m).sqrt()
         });
-        let speed_m_s = free_m_s.min(cap_m_s);
+        let speed_m_s = if free_m_s > cap_m_s {
+            cap_m_s
+        } else {
+            free_m_s
+        };
         let per_speed = 1.0 / speed_m_s;
-        let mut before_m_s = self.speed_m_s.unwrap_or(match self.setup.start {
-            Start::Speed(start_m_s) => start_m_s,
-            Start::Rolling => speed_m_s,
-            Start::Standing => 0.0,
+        let steady_u = 0.5 * speed_m_s * speed_m_s;
+        let (mut before_m_s, mut before_u) = self.arrived.unwrap_or(match self.setup.start {
+            Start::Speed(start_m_s) => (start_m_s, 0.5 * start_m_s * start_m_s),
+            Start::Rolling => (speed_m_s, steady_u),
+            Start::Standing => (0.0, 0.0),
         });
         if before_m_s > cap_m_s {
             // The rider brakes before the bend: what that takes is longer than the same road at the speed before it.
             let shed_m_s = before_m_s - cap_m_s;
             self.time_s += shed_m_s * shed_m_s / (2.0 * machine.braking_m_s2 * before_m_s);
-            before_m_s = cap_m_s;
+            (before_m_s, before_u) = (cap_m_s, 0.5 * cap_m_s * cap_m_s);
         }
-        let (steady_u, before_u) = (0.5 * speed_m_s * speed_m_s, 0.5 * before_m_s * before_m_s);
         // Power pushes back more strongly below the steady speed and less above it.
         let pushing =
             self.road_power_w * per_speed * per_speed * 2.0 * steady_u / (steady_u + before_u);
-        let relaxation = (pushing + slope) * per_speed / machine.effective_mass_kg();
-        let after_u = steady_u + (before_u - steady_u) * (-relaxation * length_m).exp();
+        let relaxation = (pushing + slope) * (per_speed / machine.effective_mass_kg());
+        let after_u = steady_u + (before_u - steady_u) * exp(-relaxation * length_m);
         let after_m_s = (2.0 * after_u).sqrt();
         // The integral of dx/v, in closed form, is longer than that at the steady speed by
         // 2/k · ln((v* + v₁) / (v* + v₀)) = 4/k · artanh(y); the series is good to 1e-4 of that.
         let y = (after_m_s - before_m_s) / (2.0 * speed_m_s + before_m_s + after_m_s);
         let longer_m = 4.0 / relaxation * y * (1.0 + y * y * (1.0 / 3.0 + 0.2 * y * y));
         self.time_s += (length_m + longer_m) * per_speed;
-        self.speed_m_s = Some(after_m_s);
+        self.arrived = Some((after_m_s, after_u));
         free_m_s
     }
 }

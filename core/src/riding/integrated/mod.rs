@@ -312,9 +312,14 @@ impl Rider<'_> {
         let dt = 1.0 / speed_m_s;
         let cda_m2 = self.position.cda_at_m2(time_s);
         let air_n = self.stretch.air_n(speed_m_s, cda_m2);
-        let propulsion_n = (self.road_power_w * dt).min(self.launch_n);
+        let free_n = self.road_power_w * dt;
+        let propulsion_n = if free_n < self.launch_n {
+            free_n
+        } else {
+            self.launch_n
+        };
         let other_n = self.stretch.total_without_air_n(speed_m_s);
-        let du = (propulsion_n - air_n - other_n) * self.per_mass;
+        let du = (propulsion_n - other_n - air_n) * self.per_mass;
         Slope {
             du,
             dt,
@@ -338,17 +343,24 @@ impl Rider<'_> {
         (self.road_power_w * at.dt * at.dt + air_slope) * self.per_mass * at.dt
     }
 
+    /// The slope a length further along a slope from a state. `None` if that leaves the positive speeds.
+    #[inline(always)]
+    fn stage(&self, from: State, slope: &Slope, length_m: f64) -> Option<Slope> {
+        let u = from.u + length_m * slope.du;
+        if u > 0.0 {
+            Some(self.slope(u, from.time_s + length_m * slope.dt))
+        } else {
+            None
+        }
+    }
+
     /// A step of the classical fourth-order Runge–Kutta method. `None` if a stage leaves the positive speeds.
     #[inline(always)]
     fn runge_kutta(&self, from: State, first: &Slope, h: f64) -> Option<(State, [Node; 4])> {
         let half = 0.5 * h;
-        let stage = |slope: &Slope, length: f64| {
-            let u = from.u + length * slope.du;
-            (u > 0.0).then(|| self.slope(u, from.time_s + length * slope.dt))
-        };
-        let second = stage(first, half)?;
-        let third = stage(&second, half)?;
-        let fourth = stage(&third, h)?;
+        let second = self.stage(from, first, half)?;
+        let third = self.stage(from, &second, half)?;
+        let fourth = self.stage(from, &third, h)?;
         let sixth = h / 6.0;
         let u = from.u + sixth * (first.du + 2.0 * (second.du + third.du) + fourth.du);
         let time_s = from.time_s + sixth * (first.dt + 2.0 * (second.dt + third.dt) + fourth.dt);

@@ -146,8 +146,9 @@ fn interpolated(rows: &[(f64, f64)], above: usize, x: f64) -> Option<(f64, f64)>
         rows.get(above),
     ) {
         (Some(low), Some(high)) => {
-            let slope = (high.1 - low.1) / (high.0 - low.0);
-            Some((low.1 + slope * (x - low.0), slope))
+            // Not by the slope, which is infinite between rows that are hardly apart.
+            let (rise, run) = (high.1 - low.1, high.0 - low.0);
+            Some((low.1 + rise * (x - low.0) / run, rise / run))
         }
         (Some(end), None) | (None, Some(end)) => Some((end.1, 0.0)),
         (None, None) => None,
@@ -298,16 +299,18 @@ mod tests {
     #[test]
     fn rows_are_found_however_they_are_spaced() {
         // Close together at one end, at the other, and hardly apart at all.
-        let tables: [[f64; 5]; 3] = [
+        let tables: [[f64; 5]; 4] = [
             [0.0, 0.001, 0.002, 40.0, 90.0],
             [0.0, 50.0, 89.0, 89.5, 90.0],
             [0.0, 1e-300, 2e-300, 3e-300, 4e-300],
+            [0.0, 1e-320, 1.0, 2.0, 3.0],
         ];
         for table in tables {
             let rows: Vec<(f64, f64)> = table.iter().map(|&x| (x, x.sqrt())).collect();
             for x in [-1.0, 0.0, 0.0015, 0.002, 20.0, 60.0, 89.2, 90.0, 1e300] {
                 let found = interpolate_with_slope(&rows, x).map(|(value, _)| value);
                 assert_eq!(found, interpolate(&rows, x), "{table:?} at {x}");
+                assert!(found.is_some_and(f64::is_finite), "{table:?} at {x}");
             }
         }
     }

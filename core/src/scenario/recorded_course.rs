@@ -59,7 +59,9 @@ impl NoCourse {
 
 /// A course is kept and shared as text: more digits than these say nothing and are carried about all the same.
 fn round(point: &mut Point) {
-    let to_tenths = |number: f64| (10.0 * number).round() / 10.0;
+    fn to_tenths(number: f64) -> f64 {
+        (10.0 * number).round() / 10.0
+    }
     point.distance_m = to_tenths(point.distance_m);
     point.elevation_m = (100.0 * point.elevation_m).round() / 100.0;
     point.bearing_deg = point.bearing_deg.map(to_tenths);

@@ -542,7 +542,8 @@ fn ride_stretch(
         let (next, nodes) = loop {
             match rider.runge_kutta(*state, &first, h) {
                 Some(step) => break step,
-                None if h < 1e-9 => return Err(rider.stall(state)),
+                // A step that is no number ends here too.
+                None if h.is_nan() || h < 1e-9 => return Err(rider.stall(state)),
                 None => h *= 0.5,
             }
         };

@@ -139,7 +139,8 @@ for (const id of [...questions.map((question) => question.id), STORY]) {
     const undo = page.locator(".bar").getByRole("button", { name: "Undo" });
     const asked = questions.find((question) => question.id === id);
     for (const name of asked?.handles ?? []) expect(found.some((one) => one.name.startsWith(name))).toBe(true);
-    expect(found.length).toBeGreaterThan(0);
+    expect(found.length > 0).toBe(!asked?.still);
+    if (asked?.still) return;
 
     for (const { ring, name } of found) {
       await test.step(name, async () => {

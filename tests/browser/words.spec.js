@@ -12,7 +12,7 @@ import { expectNoSidewaysScroll } from "./support/widths.js";
 const LANGUAGES = { de: { locale: "de-DE", name: "Deutsch" }, fr: { locale: "fr-FR", name: "Français" } };
 
 /** Phrases that are the same in English and another language. */
-const SAME = ["miles mph", "W′ W prime"];
+const SAME = ["miles mph", "W′ W prime", "Plan W"];
 const PAGES = ["start-here", ...questions.map(({ id }) => id)];
 const WIDTHS_PX = [1440, 820, 390, 320];
 const WIDE = { width: 1280, height: 844 };

@@ -142,7 +142,7 @@ fn what_gives_no_course_is_refused_by_name() {
     refused(
         json!({ "with": { "recordings": [track(), track()] } }),
         "with.recordings",
-        "one_recording",
+        "too_many",
     );
     let short = json!({ "columns": { "distance_m": [0, 40] } });
     refused(

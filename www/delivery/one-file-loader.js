@@ -4,16 +4,16 @@
 const FIRST_SIGN = 0x100;
 const BITS_A_SIGN = 15;
 
-/** Bytes from text that holds fifteen bits in each sign, the highest first. @param {string} text */
-function bytesOf(text) {
-  const bytes = new Uint8Array(Math.floor((text.length * BITS_A_SIGN) / 8));
+/** So many bytes from text that holds fifteen bits in each sign, the highest first. @param {string} text @param {number} count */
+function bytesOf(text, count) {
+  const bytes = new Uint8Array(count);
   let held = 0;
   let bits = 0;
   let length = 0;
   for (let i = 0; i < text.length; i += 1) {
     held = (held << BITS_A_SIGN) | (text.charCodeAt(i) - FIRST_SIGN);
     bits += BITS_A_SIGN;
-    while (bits >= 8) {
+    while (bits >= 8 && length < count) {
       bits -= 8;
       bytes[length] = held >> bits;
       length += 1;
@@ -25,7 +25,8 @@ function bytesOf(text) {
 
 /** What `together` of `xtask/src/one_file.rs` wrote. @returns {Promise<{ style: string, script: string }>} */
 async function unpacked() {
-  const packed = bytesOf(document.getElementById("packed")?.textContent ?? "");
+  const held = document.getElementById("packed");
+  const packed = bytesOf(held?.textContent ?? "", Number(held?.dataset.bytes));
   return new Response(new Blob([packed]).stream().pipeThrough(new DecompressionStream("gzip"))).json();
 }
 

@@ -72,6 +72,7 @@ export function createQuestionView(host, { store, find, tools, onShown, onDrawn,
       coming = null;
       shown?.view.destroy();
       host.replaceChildren();
+      host.removeAttribute("aria-busy");
       shown = { question, view: create(host, tools, question), answer: null };
     } catch (error) {
       if (!stillWanted()) return;
@@ -158,9 +159,11 @@ export function createQuestionView(host, { store, find, tools, onShown, onDrawn,
 
   /** The page follows what is done on it while an answer is worked out that takes longer; only the last one is drawn. @param {NonNullable<typeof shown>} now @param {State} state */
   async function answerAside(now, state) {
+    host.setAttribute("aria-busy", "true");
     const said = await askedAside(now.question, state);
     if (gone || shown !== now || store.get() !== state || !(said.answer || said.error)) return;
     drawShown(now, said);
+    host.removeAttribute("aria-busy");
   }
 
   return {

@@ -96,8 +96,12 @@ const RECORDINGS: &str = "recordings";
 
 /// The module that answers everything is to be fast too; a first visit waits for the size of its own, and reading a file is soon
 /// done in any case.
-fn optimised_for(name: &str) -> &'static str {
-    if name == "whole" { "-Os" } else { "-Oz" }
+fn optimised_for(name: &str) -> &'static [&'static str] {
+    if name == "whole" {
+        &["-Os"]
+    } else {
+        &["-Oz", "--converge"]
+    }
 }
 
 /// Files by path, with `/` between names.
@@ -284,7 +288,7 @@ fn bind(name: &str, compiled: &Path) -> Outcome {
     run(
         command("node")
             .arg(paths::node_program("wasm-opt"))
-            .arg(optimised_for(name))
+            .args(optimised_for(name))
             .arg(&module)
             .arg("-o")
             .arg(&module),

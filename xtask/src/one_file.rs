@@ -81,10 +81,11 @@ pub fn together(style: &str, script: &str) -> String {
 const FIRST_SIGN: u32 = 0x100;
 const BITS_A_SIGN: u32 = 15;
 
-/// Compressed bytes as data that no browser runs.
+/// Compressed bytes as data that no browser runs. The last sign may have room for a byte more, so their number is told.
 fn packed(compressed: &[u8]) -> String {
     format!(
-        "<script id=\"packed\" type=\"application/gzip\">{}</script>",
+        "<script id=\"packed\" type=\"application/gzip\" data-bytes=\"{}\">{}</script>",
+        compressed.len(),
         signs(compressed)
     )
 }
@@ -236,6 +237,12 @@ mod tests {
                 .all(|sign| (0x100..0x8100).contains(&u32::from(sign)))
         );
         assert_eq!(text.chars().count(), (256 * 8_usize).div_ceil(15));
+    }
+
+    #[test]
+    fn the_number_of_bytes_is_told_where_the_last_sign_has_room_for_more() {
+        // Sixteen bits need two signs, which would hold three bytes.
+        assert!(packed(&[1, 2]).contains("data-bytes=\"2\">"));
     }
 
     #[test]

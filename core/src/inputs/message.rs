@@ -384,10 +384,9 @@ messages! {
     no_road() = "The file has neither positions nor a distance, so it says nothing of the road.";
     course_length() = "A course is from 100 m to 2,000 km long; this one is not.";
     part_too_short(least: Length) = "A part of the course is at least {least} long.";
-    lap_open(height: Height) = "This course ends {height} from the height it begins at, so it is no lap that can be repeated. Ride it there and back, or cut it where it closes.";
-    no_profile() = "Only a course of points can be cut, turned round or repeated; this one is given in one line.";
+    lap_open(height: Height) = "This course ends {height} from the height it begins at, so it is no lap.";
+    no_profile() = "Only a course of points can be changed so.";
     columns_differ(field: Field, is: Count, wanted: Count) = "{field} has {is} values, but another column has {wanted}.";
-    one_recording() = "A course is made of one recording.";
     no_plan() = "No plan can be worked out for this ride.";
     plan_not_settled() = "The search for the fastest plan was cut short: there may be one that is a little faster.";
     effort_not_speed() = "The plan says how hard to ride, never how fast: downhill, in bends and in traffic the road decides.";

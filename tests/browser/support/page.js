@@ -60,6 +60,8 @@ export async function openQuestion(page, id) {
 
 /** Waits until what a question searches for is found. @param {Page} page */
 export async function found(page) {
+  // What is worked out beside the page is there once nothing newer is awaited.
+  await expect(page.locator('[aria-busy="true"]')).toHaveCount(0);
   await expect(page.locator("#host [data-searching]")).toHaveCount(0);
 }
 

@@ -23,6 +23,7 @@ const DAY = [
  * @property {typeof DRAG_AREA} number one number of the sentence, something else to type and how it is then kept, and something outside its range
  * @property {[name: string, typed: string][]} also two more of its numbers
  * @property {string[]} handles the points of its charts that can be moved
+ * @property {true} [still] its charts are read alone
  */
 
 /** In the order of the page. @type {Asked[]} */
@@ -117,5 +118,6 @@ export const questions = [
     number: DRAG_AREA,
     also: DAY,
     handles: [],
+    still: true,
   },
 ];

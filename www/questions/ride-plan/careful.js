@@ -23,7 +23,7 @@ const inHundred = (share) => show.number(100 * share, { digits: 0 });
 
 export function carefulPlan() {
   const lead = html("p");
-  const cues = cueTable(words("planCaption"));
+  const cues = cueTable(words("careful"));
   return {
     element: html("div", {}, lead, cues.element),
     destroy: cues.destroy,

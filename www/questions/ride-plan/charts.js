@@ -64,6 +64,8 @@ export function planCharts({ store }) {
     reader: words("readGrade"),
   });
   const charts = [power, reserve, ahead, grade, speed];
+  // A printed page holds what is taken along: how hard, and what is left.
+  for (const { element } of [ahead, speed]) element.classList.add("no-print");
   shareCursor(charts);
 
   /** What every chart has along its foot. @param {State} state @param {Answer} answer */
@@ -151,11 +153,14 @@ export function planCharts({ store }) {
       columns.grade[at] < FALLING ? NaN : show.toDisplay("speed", v, units),
     );
     const isGap = ys.some(Number.isNaN);
+    const most = Math.max(1, ...ys.filter(Number.isFinite));
     speed.update({
       ...along,
-      desc: words("speedDescription"),
+      desc: words("speedDescription", {
+        most: show.quantity("speed", show.fromDisplay("speed", most, units), units, { digits: 1 }),
+      }),
       y: {
-        domain: [0, Math.max(1, ...ys.filter(Number.isFinite)) * 1.15],
+        domain: [0, most * 1.15],
         read: (y) => show.quantity("speed", show.fromDisplay("speed", y, units), units, { digits: 1 }),
       },
       series: [{ name: words("speedSeries"), xs, ys }],

@@ -180,12 +180,9 @@ export default {
   no_road: "Die Datei hat weder Orte noch eine Distanz und sagt darum nichts über die Straße.",
   course_length: "Eine Strecke ist zwischen 100 m und 2000 km lang; diese ist es nicht.",
   part_too_short: "Ein Teil der Strecke ist mindestens {least} lang.",
-  lap_open:
-    "Diese Strecke endet {height} von der Höhe entfernt, auf der sie beginnt, und lässt sich darum nicht als Runde wiederholen. Fahre sie hin und zurück, oder schneide sie dort, wo sie sich schließt.",
-  no_profile:
-    "Nur eine Strecke aus Punkten lässt sich schneiden, umkehren oder wiederholen; diese ist in einer Zeile angegeben.",
+  lap_open: "Diese Strecke endet {height} von der Höhe entfernt, auf der sie beginnt, und ist darum keine Runde.",
+  no_profile: "Nur eine Strecke aus Punkten lässt sich so ändern.",
   columns_differ: "{field} hat {is} Werte, eine andere Spalte aber {wanted}.",
-  one_recording: "Eine Strecke entsteht aus einer Aufzeichnung.",
   no_plan: "Für diese Fahrt lässt sich kein Plan berechnen.",
   plan_not_settled:
     "Die Suche nach dem schnellsten Plan wurde abgebrochen: Vielleicht gibt es einen etwas schnelleren.",

@@ -68,7 +68,7 @@ export default {
   speedAxis: "Tempo, {unit}",
   readSpeed: "Tempo auf der Strecke ablesen",
   speedSeries: "Tempo",
-  speedDescription: "Gezeigt ist das Tempo des schnellsten Plans auf der Strecke, ohne Abfahrten.",
+  speedDescription: "Gezeigt ist das Tempo des schnellsten Plans auf der Strecke, ohne Abfahrten: höchstens {most}.",
   speedReading: "Wo die Straße um mehr als {grade} fällt, steht kein Tempo: Dazu sagt ein Plan nichts.",
   gradeTitle: "Steigung auf der Strecke",
   gradeAxis: "Steigung",

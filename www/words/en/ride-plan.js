@@ -66,7 +66,7 @@ export default /** @type {const} */ ({
   speedAxis: "speed, {unit}",
   readSpeed: "Read the speed along the ride",
   speedSeries: "speed",
-  speedDescription: "Speed of the fastest plan along the ride, without descents.",
+  speedDescription: "Speed of the fastest plan along the ride, without descents: {most} at the most.",
   speedReading: "Where the road falls more than {grade}, no speed is shown: a plan says nothing of it.",
   gradeTitle: "Gradient along the ride",
   gradeAxis: "gradient",

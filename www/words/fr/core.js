@@ -182,11 +182,9 @@ export default {
   no_road: "Le fichier n’a ni positions ni distance : il ne dit rien de la route.",
   course_length: "Un parcours mesure de 100 m à 2000 km ; celui-ci non.",
   part_too_short: "Une partie du parcours mesure au moins {least}.",
-  lap_open:
-    "Ce parcours finit à {height} de la hauteur où il commence : ce n’est pas un tour que l’on puisse répéter. Roule-le en aller-retour, ou coupe-le là où il se referme.",
-  no_profile: "Seul un parcours donné par points peut être coupé, inversé ou répété ; celui-ci tient en une ligne.",
+  lap_open: "Ce parcours finit à {height} de la hauteur où il commence : ce n’est pas un tour.",
+  no_profile: "Seul un parcours donné par points peut être changé ainsi.",
   columns_differ: "{field} a {is} valeurs, mais une autre colonne en a {wanted}.",
-  one_recording: "Un parcours se tire d’un seul enregistrement.",
   no_plan: "Aucun plan ne peut être calculé pour cette course.",
   plan_not_settled:
     "La recherche du plan le plus rapide a été interrompue : il en existe peut-être un un peu plus rapide.",

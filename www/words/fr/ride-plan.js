@@ -70,7 +70,7 @@ export default {
   speedAxis: "vitesse, {unit}",
   readSpeed: "Lire la vitesse le long du parcours",
   speedSeries: "vitesse",
-  speedDescription: "Vitesse du plan le plus rapide le long du parcours, sans les descentes.",
+  speedDescription: "Vitesse du plan le plus rapide le long du parcours, sans les descentes : {most} au plus.",
   speedReading: "Là où la route descend de plus de {grade}, aucune vitesse n’est montrée : un plan n’en dit rien.",
   gradeTitle: "Pente le long du parcours",
   gradeAxis: "pente",

@@ -83,11 +83,7 @@ impl With {
         match self.recordings.as_slice() {
             [] => Ok(()),
             [recording] => recording.columns.check("with.recordings[0].columns"),
-            _ => Err(Error::new(
-                Kind::Conflict,
-                "with.recordings",
-                message::one_recording(),
-            )),
+            _ => Err(Error::too_many("with.recordings", 1)),
         }
     }
 }

@@ -100,6 +100,8 @@ async function settled(browser) {
       !now.undrawn &&
       now.drawing.trim() !== "" &&
       now.drawing === before.drawing &&
+      // A point glides to its place.
+      now.points === before.points &&
       now.answer === before.answer;
     before = now;
     return still;

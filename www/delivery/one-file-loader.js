@@ -30,16 +30,14 @@ async function unpacked() {
   return new Response(new Blob([packed]).stream().pipeThrough(new DecompressionStream("gzip"))).json();
 }
 
-/** Nothing is seen before its style is there; what cannot be unpacked leaves the sentence that says so. */
+/** Nothing is seen before its style is there, and the script finds the page as it is seen; what cannot be unpacked leaves the sentence that says so. */
 async function start() {
   document.body.hidden = true;
-  try {
-    const { style, script } = await unpacked();
-    document.head.append(Object.assign(document.createElement("style"), { textContent: style }));
-    document.body.append(Object.assign(document.createElement("script"), { id: "script", textContent: script }));
-  } finally {
+  const { style, script } = await unpacked().finally(() => {
     document.body.hidden = false;
-  }
+  });
+  document.head.append(Object.assign(document.createElement("style"), { textContent: style }));
+  document.body.append(Object.assign(document.createElement("script"), { id: "script", textContent: script }));
 }
 
 start();

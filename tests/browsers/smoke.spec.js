@@ -69,7 +69,7 @@ async function open(browser, url) {
   );
 }
 
-/** What a change of a number must change, and whether it is still being worked out or drawn. @param {Browser} browser @returns {Promise<{ answer: string, drawing: string, points: string, searching: boolean, undrawn: boolean }>} */
+/** What a change of a number must change, and whether it is still being worked out or drawn. @param {Browser} browser @returns {Promise<{ answer: string, drawing: string, points: string, searching: boolean, moving: boolean, undrawn: boolean }>} */
 function look(browser) {
   return browser.evaluate(() => {
     const texts = (/** @type {string} */ selector) =>
@@ -82,6 +82,8 @@ function look(browser) {
         .map((point) => point.getBoundingClientRect().x.toFixed(2))
         .join(" "),
       searching: document.querySelector("#host [data-searching]") !== null,
+      // A point glides to its place.
+      moving: document.getAnimations().some(({ playState }) => playState === "running"),
       // A chart is drawn in the frame after the one in which it has found its width.
       undrawn: [...document.querySelectorAll("main .picture svg")].some(
         (chart) => chart.getClientRects().length > 0 && !chart.querySelector("path[d]"),
@@ -100,8 +102,7 @@ async function settled(browser) {
       !now.undrawn &&
       now.drawing.trim() !== "" &&
       now.drawing === before.drawing &&
-      // A point glides to its place.
-      now.points === before.points &&
+      !now.moving &&
       now.answer === before.answer;
     before = now;
     return still;

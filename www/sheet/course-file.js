@@ -15,6 +15,7 @@ import { book } from "../words/index.js";
 /** @import { State } from "../state/history.js" */
 /** @import { CourseAnswer } from "../types/core.d.ts" */
 
+const words = book("page");
 const say = book("sheet");
 const QUESTION = "course";
 const SMOOTH = "with.smooth_m";
@@ -130,7 +131,7 @@ export function courseFile(page) {
         distance: quantity("distance", distance_m, units, { digits: 1 }),
         climb: quantity("height", climb_m, units, { digits: 0 }),
       }),
-      { label: say("course.undo"), run: store.undo },
+      { label: words("undo"), run: store.undo },
     );
   }
 

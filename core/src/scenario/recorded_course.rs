@@ -4,7 +4,9 @@
 //! the climb. Headings are taken over the steps around, and the radius of a bend is the length over which the road turns divided by
 //! the angle. Then neighbouring steps are joined as for any long course.
 
+use super::course_edits::climb_m;
 use super::{Course, CourseKind, HeadingForm, Point, Scenario};
+use crate::inputs::fields;
 use crate::inputs::message::{self, Message};
 use crate::physics::geodesy::step_m;
 
@@ -72,8 +74,6 @@ fn round(point: &mut Point) {
 const STEP_M: f64 = 10.0;
 /// The most of them: longer courses have longer steps.
 const MOST_STEPS: f64 = 40_000.0;
-/// Shorter and longer courses are refused, m.
-const LENGTHS_M: (f64, f64) = (100.0, 2e6);
 /// A heading is taken over this length on each side, m: positions are uncertain by a few metres.
 const HEADING_REACH_M: f64 = 15.0;
 /// Wider bends are no bends: nobody brakes for them, m.
@@ -101,7 +101,7 @@ struct Place {
 pub fn recorded_course(track: &Track<'_>, reach_m: f64) -> Result<RecordedCourse, NoCourse> {
     let (mut line, has_positions) = line(track)?;
     let distance_m = line.last().map_or(0.0, |last| last.along_m);
-    if !(LENGTHS_M.0..=LENGTHS_M.1).contains(&distance_m) {
+    if !(fields::DISTANCE_M.min..=fields::DISTANCE_M.max).contains(&distance_m) {
         return Err(NoCourse::Length);
     }
     let has_elevation = line.iter().any(|place| place.elevation_m.is_finite());
@@ -166,7 +166,7 @@ fn line(track: &Track<'_>) -> Result<(Vec<Place>, bool), NoCourse> {
         if !(position.0.is_finite() && position.1.is_finite()) {
             continue;
         }
-        let elevation_m = at(track.elevation_m, i);
+        let elevation_m = elevation_m(track, i);
         let before = line.last().copied();
         let (north_m, east_m) = last.map_or((0.0, 0.0), |last| step_m(last, position));
         let leg_m = north_m.hypot(east_m);
@@ -200,7 +200,7 @@ fn line(track: &Track<'_>) -> Result<(Vec<Place>, bool), NoCourse> {
                 along_m,
                 north_m: 0.0,
                 east_m: 0.0,
-                elevation_m: at(track.elevation_m, i),
+                elevation_m: elevation_m(track, i),
             });
         }
     }
@@ -208,6 +208,15 @@ fn line(track: &Track<'_>) -> Result<(Vec<Place>, bool), NoCourse> {
         return Err(NoCourse::NoRoad);
     }
     Ok((line, false))
+}
+
+/// The elevation of a sample, m; not a number where none was recorded, or one that no road has.
+fn elevation_m(track: &Track<'_>, sample: usize) -> f64 {
+    let roads_m = fields::POINT_ELEVATION_M.min..=fields::POINT_ELEVATION_M.max;
+    let recorded_m = track.elevation_m.get(sample).copied();
+    recorded_m
+        .filter(|recorded_m| roads_m.contains(recorded_m))
+        .unwrap_or(f64::NAN)
 }
 
 /// Elevation that is missing becomes that of a straight line between its neighbours; level where there is none.
@@ -224,16 +233,6 @@ fn bridge_elevation(line: &mut [Place]) {
         place.elevation_m =
             crate::numerics::solve::interpolate(&known, place.along_m).unwrap_or(0.0);
     }
-}
-
-fn climb_m(elevations_m: impl Iterator<Item = f64>) -> f64 {
-    let mut before = None;
-    let mut climb_m = 0.0;
-    for elevation_m in elevations_m {
-        climb_m += before.map_or(0.0, |before: f64| (elevation_m - before).max(0.0));
-        before = Some(elevation_m);
-    }
-    climb_m
 }
 
 /// Places at even steps along the line.

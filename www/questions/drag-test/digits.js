@@ -1,5 +1,5 @@
 // @ts-check
-/** As many digits of a drag area as its ± supports. */
+/** As many digits of a drag area as its ± supports, and as many as are kept. */
 
 import * as show from "../../units.js";
 
@@ -22,3 +22,6 @@ export function areaDigits(sd_m2) {
 
 /** "0.231 m²". @param {number} m2 @param {number | null} sd_m2 @param {Units} units */
 export const area = (m2, sd_m2, units) => show.quantity("area", m2, units, { digits: areaDigits(sd_m2) });
+
+/** As it is kept: a hundredth of a thousandth of a square metre is finer than any test. @param {number} m2 */
+export const kept = (m2) => Math.round(m2 * 1e5) / 1e5;

@@ -1,9 +1,11 @@
 // @ts-check
 /** Puts the rise of drag within a test into a position, as a fade that every question rides. */
 
-import { html, set } from "../../parts/html.js";
+import { html, say, set } from "../../parts/html.js";
+import { keyedList } from "../../parts/keyed-list.js";
 import { amountOf } from "../../state/scenario.js";
 import { book } from "../../words/index.js";
+import { kept } from "./digits.js";
 import { positionName } from "./names.js";
 
 /** @import { Tools } from "../index.js" */
@@ -11,14 +13,24 @@ import { positionName } from "./names.js";
 /** @import { LateRise } from "../../types/core.d.ts" */
 
 const words = book("drag-test");
-/** A hundredth of a thousandth of a square metre is finer than any test. @param {number} m2 */
-const rounded = (m2) => Math.round(m2 * 1e5) / 1e5;
 
 /** @param {Tools} tools */
 export function keepRise({ store, notify, newPosition }) {
   const buttons = html("p", { class: "row-actions" });
   const when = html("p", { class: "soft" }, words("fadeWhen"));
   const element = html("div", {}, buttons, when);
+
+  /** @type {readonly LateRise[]} */
+  let usable = [];
+  const rows = keyedList(buttons, (index) => {
+    const { position } = usable[index];
+    const button = html("button", { type: "button" });
+    button.addEventListener("click", () => {
+      const rise = usable.find((one) => one.position === position);
+      if (rise) keep(rise);
+    });
+    return { element: button };
+  });
 
   /** @param {LateRise} rise */
   function keep({ position, known, cda_m2: { value, sd } }) {
@@ -28,8 +40,8 @@ export function keepRise({ store, notify, newPosition }) {
     const { fade } = newPosition({ fade: { ...scenario.positions[position].fade } });
     const tired_m2 = amountOf(scenario.positions[position].cda_m2) + value;
     const tired = {
-      value: rounded(tired_m2),
-      sd: rounded(sd ?? 0),
+      value: kept(tired_m2),
+      sd: kept(sd ?? 0),
       source: known === "measured" ? "measured" : "estimated",
     };
     store.setAll([[`${at}.fade`, { ...fade, tired_cda_m2: tired }]]);
@@ -41,21 +53,11 @@ export function keepRise({ store, notify, newPosition }) {
     /** @param {State} state @param {readonly LateRise[]} rises */
     draw(state, rises) {
       const { positions } = state.scenario;
-      const usable = rises.filter(
-        ({ position, cda_m2 }) => position < positions.length && cda_m2.sd && cda_m2.value > 0,
-      );
+      usable = rises.filter(({ position, cda_m2 }) => position < positions.length && cda_m2.sd && cda_m2.value > 0);
       set(element, { hidden: usable.length === 0 });
-      buttons.replaceChildren(
-        ...usable.map((rise) => {
-          const button = html(
-            "button",
-            { type: "button" },
-            words("keepFade", { name: positionName(state, rise.position) }),
-          );
-          button.addEventListener("click", () => keep(rise));
-          return button;
-        }),
-      );
+      const shown = rows.update(usable.map(({ position }) => String(position)));
+      for (const [index, { element: button }] of shown.entries())
+        say(button, words("keepFade", { name: positionName(state, usable[index].position) }));
     },
   };
 }

@@ -5,7 +5,7 @@ import { html, set } from "../../parts/html.js";
 import { amountOf } from "../../state/scenario.js";
 import { book } from "../../words/index.js";
 import { listOf } from "../shared/list.js";
-import { area } from "./digits.js";
+import { area, kept as keptArea } from "./digits.js";
 import { MOST_TESTS } from "./most.js";
 import { positionName } from "./names.js";
 import { today } from "./today.js";
@@ -81,10 +81,7 @@ function changes({ scenario }, { laps }, { position, cda_m2, sd_m2, test }, date
   };
   const others = drag_tests.filter((one) => one.date !== date).slice(1 - MOST_TESTS);
   return [
-    [`${at}.cda_m2`, { value: rounded(cda_m2), sd: rounded(sd_m2), source: "measured" }],
+    [`${at}.cda_m2`, { value: keptArea(cda_m2), sd: keptArea(sd_m2), source: "measured" }],
     [`${at}.drag_tests`, [...others, added]],
   ];
 }
-
-/** A hundredth of a thousandth of a square metre is finer than any test. @param {number} m2 */
-const rounded = (m2) => Math.round(m2 * 1e5) / 1e5;

@@ -30,8 +30,8 @@ const words = book("ride-plan");
 const shared = book("shared");
 /** A plan that gains less than this, s, is as fast as the even effort. */
 const AS_FAST_S = 1;
-/** Told of beside the plan, in full. */
-const TOLD = new Set(["effort_not_speed"]);
+/** The warning that the caution beside the plan tells in full. */
+const IN_CAUTION = "effort_not_speed";
 /** Fewer of a hundred riders than this are hardly any. */
 const HARDLY = 0.02;
 
@@ -60,7 +60,7 @@ export function create(host, tools, question) {
         const { sd } = answer.finish_s;
         surer.update(answer.surer, { sd, of: "time", plusMinus: show.plusMinusTime });
       }),
-      doubts(tools, ({ kind }) => !TOLD.has(kind)),
+      doubts(tools, ({ kind }) => kind !== IN_CAUTION),
     ],
     folds: foldsOf(tools, limits),
   });

@@ -109,7 +109,6 @@ export default {
   "course.laps": "{times} Runden:",
   "course.rideLaps": "so fahren",
   "course.now": "Die Strecke ist jetzt {distance} lang und steigt {climb}.",
-  "course.undo": "Rückgängig",
   outAndBack: "hin und zurück: Die zweite Hälfte führt auf derselben Straße zurück",
   points: "Punkte der Strecke",
   usePoints: "Diese Punkte nehmen",

@@ -102,7 +102,6 @@ export default /** @type {const} */ ({
   "course.laps": "{times} laps:",
   "course.rideLaps": "ride them",
   "course.now": "The course is now {distance} long and climbs {climb}.",
-  "course.undo": "Undo",
   outAndBack: "out and back: the second half returns on the same road",
   points: "Points of the course",
   usePoints: "Use these points",

@@ -109,7 +109,6 @@ export default {
   "course.laps": "{times} tours :",
   "course.rideLaps": "les rouler",
   "course.now": "Le parcours mesure maintenant {distance} et monte de {climb}.",
-  "course.undo": "Annuler",
   outAndBack: "aller-retour : la seconde moitié revient par la même route",
   points: "Points du parcours",
   usePoints: "Utiliser ces points",

@@ -36,7 +36,7 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
     };
     let mut edited = Scenario {
         course: Course {
-            points: edited(&road.points, &with)?,
+            points: edited(road, &with)?,
             ..road.clone()
         },
         ..Scenario::default()
@@ -55,8 +55,8 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
     })?;
     let points = &edited.course.points;
     Ok(Answer {
-        distance_m: points.last().map_or(0.0, |last| last.distance_m),
-        climb_m: climb_m(points),
+        distance_m: edited.course.length_m(),
+        climb_m: climb_m(points.iter().map(|point| point.elevation_m)),
         recorded_distance_m: recorded.as_ref().map(|recorded| recorded.distance_m),
         recorded_climb_m: recorded.as_ref().map(|recorded| recorded.recorded_climb_m),
         smoothed_climb_m: recorded.as_ref().map(|recorded| recorded.climb_m),
@@ -74,20 +74,10 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
 }
 
 fn recorded(columns: &TrackColumns, smooth_m: f64) -> Result<RecordedCourse, Error> {
-    // An elevation that no road has is taken as not recorded.
-    let (lowest_m, highest_m) = (fields::POINT_ELEVATION_M.min, fields::POINT_ELEVATION_M.max);
-    let known = |&elevation_m: &f64| {
-        if (lowest_m..=highest_m).contains(&elevation_m) {
-            elevation_m
-        } else {
-            f64::NAN
-        }
-    };
-    let elevation_m: Vec<f64> = columns.elevation_m.0.iter().map(known).collect();
     let track = Track {
         latitude_deg: &columns.latitude_deg.0,
         longitude_deg: &columns.longitude_deg.0,
-        elevation_m: &elevation_m,
+        elevation_m: &columns.elevation_m.0,
         distance_m: &columns.distance_m.0,
     };
     recorded_course(&track, smooth_m)
@@ -107,17 +97,16 @@ fn laps(points: &[Point], times: usize) -> Result<Vec<Point>, Error> {
 }
 
 /// The road cut, turned round and ridden there and back, as far as each is asked for.
-fn edited(points: &[Point], with: &With) -> Result<Vec<Point>, Error> {
+fn edited(course: &Course, with: &With) -> Result<Vec<Point>, Error> {
     /// A shorter part is no course, m.
     const LEAST_M: f64 = fields::DISTANCE_M.min;
-    let start_m = points.first().map_or(0.0, |first| first.distance_m);
-    let length_m = points.last().map_or(0.0, |last| last.distance_m) - start_m;
+    let length_m = course.length_m();
     let to_m = with.to_m.unwrap_or(length_m).min(length_m);
     if to_m < with.from_m + LEAST_M {
         let message = message::part_too_short(LEAST_M);
         return Err(Error::new(Kind::Conflict, "with.to_m", message));
     }
-    let mut road = trimmed(points, with.from_m, to_m);
+    let mut road = trimmed(&course.points, with.from_m, to_m);
     if with.reversed {
         road = reversed(&road);
     }

@@ -1,7 +1,7 @@
 // @ts-check
 /** A plan of effort: its powers are the core's, its charts are read together, and it never asks for speed downhill. */
 
-import { answerText, expect, kept, number, open, test, type } from "./support/page.js";
+import { answerText, expect, found, kept, number, open, openQuestion, test, type } from "./support/page.js";
 
 /** A climb, a descent and level road. */
 const HILLY = {
@@ -109,4 +109,23 @@ test("a plan for riders who are not quite as believed says what it gains and cos
   await expect(careful.locator("summary")).toContainText(same ? "The same plan" : "on average");
   await expect(careful).toContainText("take");
   await expect(page.getByRole("button", { name: "Test your critical power before you trust a plan" })).toBeVisible();
+});
+
+test("opening it asks for one plan, and a change for one more", async ({ page }) => {
+  await page.addInitScript(() => {
+    const asked = /** @type {any} */ (globalThis).asked ?? [];
+    Object.assign(globalThis, { asked });
+    const post = Worker.prototype.postMessage;
+    Worker.prototype.postMessage = function (/** @type {any[]} */ ...message) {
+      if (message[0]?.question === "ride-plan") asked.push(message[0].id);
+      return Reflect.apply(post, this, message);
+    };
+  });
+  const asked = () => page.evaluate(() => /** @type {any} */ (globalThis).asked.length);
+  await openQuestion(page, "ride-plan");
+  expect(await asked()).toBe(1);
+  await page.getByRole("combobox", { name: "Kind of course" }).selectOption({ label: "steady hill" });
+  await expect.poll(asked).toBe(2);
+  await found(page);
+  expect(await asked()).toBe(2);
 });

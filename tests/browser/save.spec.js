@@ -18,6 +18,8 @@ const PNG_WIDTH_AT = 16;
 const PNG_HEIGHT_AT = 20;
 /** Of 255, the mean difference of a pixel between a chart and its picture: edges may fall a fraction of a pixel apart. */
 const MOST_UNLIKE = 3;
+/** Chromium drops without a word whatever a page saves beyond ten files in a second; a hand is slower than that, a test is not. */
+const BETWEEN_FILES_MS = 120;
 
 /** @param {Page} page */
 async function openFold(page) {
@@ -29,6 +31,7 @@ async function openFold(page) {
 
 /** @param {Page} page @param {import("@playwright/test").Locator} button */
 async function saved(page, button) {
+  await page.waitForTimeout(BETWEEN_FILES_MS);
   const downloading = page.waitForEvent("download");
   await button.click();
   const download = await downloading;

@@ -142,6 +142,7 @@ export function start(storage, reading) {
     onShown({ id }) {
       document.title = say("documentTitle", { title: titleOf(id) });
       byId("host").dataset.question = id;
+      byId("start-link").hidden = id === "start-here";
     },
     onFailed: questionFailed,
     onDrawn({ question, state, answer, error }) {

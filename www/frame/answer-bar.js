@@ -39,7 +39,7 @@ export function createAnswerBar(bar, host, sheet) {
     const answer = bar.getClientRects().length ? verdict() : null;
     const shown = answer !== null && answer.textContent !== "" && isWanted() && !isInSight(answer);
     set(line, { hidden: !shown });
-    set(bar, { "data-answer": shown });
+    for (const one of [bar, sheet]) set(one, { "data-answer": shown });
     if (shown)
       line.replaceChildren(...[".claim > :last-child", ".amount", ".pm"].flatMap((part) => copyOf(answer, part)));
   }

@@ -8,12 +8,13 @@ import { html, say, set } from "./html.js";
  * @param {object} options
  * @param {string} options.caption
  * @param {boolean} [options.thin] Whether a narrow page may leave out every other column of figures.
+ * @param {boolean} [options.lined] Whether cells hold several lines.
  */
-export function table({ caption, thin = false }) {
+export function table({ caption, thin = false, lined = false }) {
   const words = html("caption", {}, caption);
   const head = html("thead");
   const body = html("tbody");
-  const grid = html("table", { class: thin ? "grid thin" : "grid" }, words, head, body);
+  const grid = html("table", { class: ["grid", thin && "thin", lined && "lined"].filter(Boolean).join(" ") }, words, head, body);
   const element = html("div", { class: "table-region" }, grid);
   // Only a table that scrolls needs to be reached by the keyboard.
   const observer = new ResizeObserver(() => {

@@ -16,6 +16,7 @@
 
 use std::f64::consts::{FRAC_PI_2, PI, TAU};
 use std::ops::{Add, Mul, Sub};
+use std::sync::LazyLock;
 
 use crate::numerics::solve::{root, root_bracketed};
 
@@ -174,11 +175,28 @@ pub struct Extremes {
 /// Where a turn is looked at before its extremes are sought: three degrees apart. A peak that is narrower has a straight knee.
 const LOOKS: usize = 120;
 const STEP_RAD: f64 = TAU / LOOKS as f64;
+/// Where those are: every turn is looked at there, and a sine costs as much as the rest of a look.
+static LOOKED_AT: LazyLock<[Crank; LOOKS]> =
+    LazyLock::new(|| std::array::from_fn(|look| Crank::at(look as f64 * STEP_RAD)));
 /// How closely an extreme's crank angle is found, rad.
 const ANGLE_ACCURACY: f64 = 1e-13;
 /// The knee of a leg that reaches is bent by more than this, as the sine of the thigh's angle to the line from hip to foot: at a
 /// straight knee the rates have no end.
 const LEAST_BEND: f64 = 1e-4;
+
+/// Where the crank is, by the sine and cosine of its angle from top dead centre.
+#[derive(Clone, Copy)]
+struct Crank {
+    sin: f64,
+    cos: f64,
+}
+
+impl Crank {
+    fn at(crank_rad: f64) -> Self {
+        let (sin, cos) = crank_rad.sin_cos();
+        Self { sin, cos }
+    }
+}
 
 /// A leg on a seat.
 #[derive(Clone, Copy, Debug)]
@@ -221,13 +239,17 @@ impl Linkage {
         self.hip
     }
 
-    fn pedal(&self, crank_rad: f64) -> Vector {
-        Vector::at(self.seat.crank_m, FRAC_PI_2 - crank_rad)
+    fn pedal(&self, crank: Crank) -> Vector {
+        self.seat.crank_m
+            * Vector {
+                x: crank.sin,
+                y: crank.cos,
+            }
     }
 
     /// The end of the lower link and its first three derivatives by crank angle: the pedal, or the ankle above it.
-    fn lower_end(&self, crank_rad: f64) -> [Vector; 4] {
-        let pedal = self.pedal(crank_rad);
+    fn lower_end(&self, crank: Crank) -> [Vector; 4] {
+        let pedal = self.pedal(crank);
         let along = Vector {
             x: pedal.y,
             y: -pedal.x,
@@ -240,7 +262,7 @@ impl Linkage {
         else {
             return ends;
         };
-        let (sin, cos) = crank_rad.sin_cos();
+        let Crank { sin, cos } = crank;
         let [p1, p2, p3] = [-swing_rad * cos, swing_rad * sin, swing_rad * cos];
         // From pedal to ankle, and its derivatives by the pitch.
         let up = Vector::at(-self.leg.foot_m, sin * swing_rad - pitch_rad);
@@ -255,19 +277,31 @@ impl Linkage {
 
     /// Hip to the end of the lower link, m.
     fn distance(&self, crank_rad: f64) -> f64 {
-        let line = self.lower_end(crank_rad)[0] - self.hip;
+        let line = self.lower_end(Crank::at(crank_rad))[0] - self.hip;
         line.x.hypot(line.y)
     }
 
+    /// Half the derivative of that distance's square by crank angle, m²: nought where the pedal is nearest and farthest.
+    fn receding(&self, crank: Crank) -> f64 {
+        let [end, along, ..] = self.lower_end(crank);
+        (end - self.hip).dot(along)
+    }
+
     /// By how much the links are longer than they must be, or the way to the pedal than the least they fold to, m.
-    fn reach(&self, looks: &[Pose]) -> Result<f64, OutOfReach> {
-        let receding = |crank_rad: f64| {
-            let [end, along, ..] = self.lower_end(crank_rad);
-            (end - self.hip).dot(along)
-        };
-        let distance = |crank_rad| self.distance(crank_rad);
-        let Extremes { least, greatest } =
-            extremes(&|look| looks[look].receding, &receding, &distance);
+    ///
+    /// # Errors
+    /// The part of the turn in which the leg does not reach the pedal.
+    pub fn slack_m(&self) -> Result<f64, OutOfReach> {
+        self.slack_with(&|look| self.receding(LOOKED_AT[look]))
+    }
+
+    /// The same from what [`receding`](Self::receding) is at each look.
+    fn slack_with(&self, receding: &dyn Fn(usize) -> f64) -> Result<f64, OutOfReach> {
+        let Extremes { least, greatest } = extremes(
+            receding,
+            &|crank_rad| self.receding(Crank::at(crank_rad)),
+            &|crank_rad| self.distance(crank_rad),
+        );
         let thigh_m = self.leg.thigh_m;
         // Thigh and lower link at the least bend that is taken for a bend.
         let span = |sign: f64| {
@@ -318,7 +352,8 @@ impl Linkage {
 
     /// The leg at a crank angle, on the branch with the knee in front. Needs a leg that reaches: see [`turn`](Self::turn).
     pub fn at(&self, crank_rad: f64) -> CrankState {
-        let pose = self.pose(crank_rad);
+        let crank = Crank::at(crank_rad);
+        let pose = self.pose(crank);
         let knee = self.hip + pose.thigh;
         let ankle = match self.leg.ankle {
             Ankle::Moving { .. } => self.hip + pose.line,
@@ -331,18 +366,22 @@ impl Linkage {
         };
         CrankState {
             crank_rad,
-            pedal: self.pedal(crank_rad),
+            pedal: self.pedal(crank),
             ankle,
             knee,
             thigh_rad: pose.thigh_rad(),
             knee_rad: self.knee_rad(&pose),
-            thigh_rates: pose.thigh_rates,
-            knee_rate: pose.knee_rate,
+            thigh_rates: [
+                pose.thigh_rates[0],
+                pose.thigh_rates[1],
+                self.third_thigh_rate(crank, &pose),
+            ],
+            knee_rate: pose.knee_rate(),
         }
     }
 
-    fn pose(&self, crank_rad: f64) -> Pose {
-        let [end, x1, x2, x3] = self.lower_end(crank_rad);
+    fn pose(&self, crank: Crank) -> Pose {
+        let [end, x1, x2, _] = self.lower_end(crank);
         let line = end - self.hip;
         let squared = line.dot(line);
         let distance_m = squared.sqrt();
@@ -358,8 +397,6 @@ impl Linkage {
         let rates = |known: Vector| (lower.dot(known) / turning, -thigh.dot(known) / turning);
         let (t1, b1) = rates(x1);
         let (t2, b2) = rates(x2 + t1 * t1 * thigh + b1 * b1 * lower);
-        let bends = 3.0 * t1 * t2 * thigh + 3.0 * b1 * b2 * lower;
-        let (t3, _) = rates(x3 + bends + t1.powi(3) * thigh.left() + b1.powi(3) * lower.left());
         Pose {
             line,
             receding: line.dot(x1),
@@ -368,9 +405,25 @@ impl Linkage {
             along_m,
             bend_m,
             turning,
-            thigh_rates: [t1, t2, t3],
-            knee_rate: b1 - t1,
+            thigh_rates: [t1, t2],
+            lower_rates: [b1, b2],
         }
+    }
+
+    /// The thigh's third derivative by crank angle, from the first two of both links: the loop differentiated once more.
+    fn third_thigh_rate(&self, crank: Crank, pose: &Pose) -> f64 {
+        let [.., x3] = self.lower_end(crank);
+        let Pose {
+            thigh,
+            lower,
+            turning,
+            thigh_rates: [t1, t2],
+            lower_rates: [b1, b2],
+            ..
+        } = *pose;
+        let bends = 3.0 * t1 * t2 * thigh + 3.0 * b1 * b2 * lower;
+        let known = x3 + bends + t1.powi(3) * thigh.left() + b1.powi(3) * lower.left();
+        lower.dot(known) / turning
     }
 
     fn knee_rad(&self, pose: &Pose) -> f64 {
@@ -382,14 +435,11 @@ impl Linkage {
     /// # Errors
     /// The part of the turn in which the leg does not reach the pedal.
     pub fn turn(self) -> Result<Turn, OutOfReach> {
-        let looks: Vec<Pose> = (0..LOOKS)
-            .map(|look| self.pose(look as f64 * STEP_RAD))
-            .collect();
-        let slack_m = self.reach(&looks)?;
+        let looks: Vec<Pose> = LOOKED_AT.iter().map(|&crank| self.pose(crank)).collect();
+        self.slack_with(&|look| looks[look].receding)?;
         Ok(Turn {
             looks,
             linkage: self,
-            slack_m,
         })
     }
 }
@@ -399,7 +449,7 @@ impl Linkage {
 struct Pose {
     /// Hip to the end of the lower link.
     line: Vector,
-    /// Half the derivative of that line's square by crank angle, m²: nought where the pedal is nearest and farthest.
+    /// As [`Linkage::receding`].
     receding: f64,
     /// Hip to knee.
     thigh: Vector,
@@ -411,11 +461,18 @@ struct Pose {
     bend_m: f64,
     /// Twice the area that thigh and lower link span, m², negative with the knee in front.
     turning: f64,
-    thigh_rates: [f64; 3],
-    knee_rate: f64,
+    /// How the thigh turns for each radian of the crank: first and second derivative.
+    thigh_rates: [f64; 2],
+    /// How the lower link does.
+    lower_rates: [f64; 2],
 }
 
 impl Pose {
+    /// How the knee opens for each radian of the crank.
+    fn knee_rate(&self) -> f64 {
+        self.lower_rates[0] - self.thigh_rates[0]
+    }
+
     /// From straight down, so that no angle of a leg under its hip jumps by a whole turn.
     fn thigh_rad(&self) -> f64 {
         self.line.x.atan2(-self.line.y) - FRAC_PI_2 + self.bend_m.atan2(self.along_m)
@@ -427,7 +484,6 @@ impl Pose {
 pub struct Turn {
     linkage: Linkage,
     looks: Vec<Pose>,
-    slack_m: f64,
 }
 
 impl Turn {
@@ -436,37 +492,43 @@ impl Turn {
         &self.linkage
     }
 
-    /// How far the leg is from not reaching the pedal at the farthest, or from not folding up to it at the nearest, m.
-    pub const fn slack_m(&self) -> f64 {
-        self.slack_m
-    }
-
     /// The thigh's angle, rad: the greatest is where the hip is tightest.
     pub fn thigh_angle(&self) -> Extremes {
-        self.extremes(&|pose| pose.thigh_rates[0], &Pose::thigh_rad)
+        self.extremes(&|_, pose| pose.thigh_rates[0], &Pose::thigh_rad)
     }
 
     /// The thigh's first derivative by crank angle: greatest where it comes up fastest, least where it goes down fastest.
     pub fn thigh_rate(&self) -> Extremes {
-        self.extremes(&|pose| pose.thigh_rates[1], &|pose| pose.thigh_rates[0])
+        self.extremes(&|_, pose| pose.thigh_rates[1], &|pose| pose.thigh_rates[0])
     }
 
     /// The thigh's second derivative by crank angle.
     pub fn thigh_second_rate(&self) -> Extremes {
-        self.extremes(&|pose| pose.thigh_rates[2], &|pose| pose.thigh_rates[1])
+        self.extremes(
+            &|crank, pose| self.linkage.third_thigh_rate(crank, pose),
+            &|pose| pose.thigh_rates[1],
+        )
     }
 
     /// The knee's angle, rad.
     pub fn knee_angle(&self) -> Extremes {
-        self.extremes(&|pose| pose.knee_rate, &|pose| self.linkage.knee_rad(pose))
+        self.extremes(&|_, pose| pose.knee_rate(), &|pose| {
+            self.linkage.knee_rad(pose)
+        })
     }
 
-    fn extremes(&self, slope: &dyn Fn(&Pose) -> f64, value: &dyn Fn(&Pose) -> f64) -> Extremes {
-        let pose = |crank_rad| self.linkage.pose(crank_rad);
+    fn extremes(
+        &self,
+        slope: &dyn Fn(Crank, &Pose) -> f64,
+        value: &dyn Fn(&Pose) -> f64,
+    ) -> Extremes {
         extremes(
-            &|look| slope(&self.looks[look]),
-            &|crank_rad| slope(&pose(crank_rad)),
-            &|crank_rad| value(&pose(crank_rad)),
+            &|look| slope(LOOKED_AT[look], &self.looks[look]),
+            &|crank_rad| {
+                let crank = Crank::at(crank_rad);
+                slope(crank, &self.linkage.pose(crank))
+            },
+            &|crank_rad| value(&self.linkage.pose(Crank::at(crank_rad))),
         )
     }
 }

@@ -4,7 +4,7 @@ use super::leg::{Leg, Linkage, OutOfReach, Seat, Turn, Vector};
 use crate::inputs::fields;
 
 /// The rider, in one set of values of the inputs.
-#[derive(Clone, Copy)]
+#[derive(Clone, Copy, PartialEq)]
 pub(crate) struct Body {
     pub(crate) leg: Leg,
     pub(crate) trunk_m: f64,
@@ -25,7 +25,7 @@ impl Body {
 }
 
 /// A rider on a set-up.
-#[derive(Clone, Copy)]
+#[derive(Clone, Copy, PartialEq)]
 pub(crate) struct Rider {
     pub(crate) body: Body,
     pub(crate) crank_m: f64,

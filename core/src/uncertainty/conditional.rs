@@ -19,13 +19,18 @@ const PANELS: usize = 4;
 const STEP: f64 = 0.1;
 const STEP_OF_SLACK: f64 = 0.3;
 
-/// What outputs do, given that there is slack.
-pub(crate) struct ConditionalSpread<const N: usize> {
-    /// The slack over its standard deviation.
+/// The slack, to first order.
+pub(crate) struct Slack {
+    /// Its value over its standard deviation.
     margin: f64,
     /// By how much of its standard deviation each input goes for one of the slack.
     direction: Vec<f64>,
-    /// Along that direction.
+}
+
+/// What outputs do, given that there is slack.
+pub(crate) struct ConditionalSpread<const N: usize> {
+    slack: Slack,
+    /// Along its direction.
     along: Vec<Node<N>>,
     /// How one standard deviation of each input moves the outputs.
     moves: Vec<[f64; N]>,
@@ -60,14 +65,9 @@ fn per_span(difference: f64, span: f64) -> f64 {
     if span > 0.0 { difference / span } else { 0.0 }
 }
 
-impl<const N: usize> ConditionalSpread<N> {
-    /// From functions of the inputs' values; an output that cannot be worked out is not a number. `None` where nothing that is
-    /// uncertain moves the slack.
-    pub(crate) fn new(
-        inputs: &[UncertainInput],
-        slack: impl Fn(&[f64]) -> f64,
-        outputs: impl Fn(&[f64]) -> [f64; N],
-    ) -> Option<Self> {
+impl Slack {
+    /// From the slack as a function of the inputs' values. `None` where nothing that is uncertain moves it.
+    pub(crate) fn new(inputs: &[UncertainInput], slack: impl Fn(&[f64]) -> f64) -> Option<Self> {
         let values: Vec<f64> = inputs.iter().map(|input| input.value).collect();
         let slack_here = slack(&values);
         let slack_moves: Vec<f64> = inputs
@@ -86,11 +86,28 @@ impl<const N: usize> ConditionalSpread<N> {
         if slack_sd.is_nan() || slack_sd <= 0.0 {
             return None;
         }
-        let margin = slack_here / slack_sd;
-        let direction: Vec<f64> = slack_moves.iter().map(|moves| moves / slack_sd).collect();
+        Some(Self {
+            margin: slack_here / slack_sd,
+            direction: slack_moves.iter().map(|moves| moves / slack_sd).collect(),
+        })
+    }
 
+    /// Whether there is this slack less often than the other.
+    pub(crate) fn is_rarer(&self, other: &Self) -> bool {
+        self.margin < other.margin
+    }
+}
+
+impl<const N: usize> ConditionalSpread<N> {
+    /// From outputs as a function of the inputs' values; one that cannot be worked out is not a number.
+    pub(crate) fn new(
+        inputs: &[UncertainInput],
+        slack: Slack,
+        outputs: impl Fn(&[f64]) -> [f64; N],
+    ) -> Self {
+        let Slack { margin, direction } = &slack;
         // From the end at which there is just slack, by the square of a variable: the root becomes smooth.
-        let from = (-margin).max(-FARTHEST);
+        let from = (-*margin).max(-FARTHEST);
         let end = (FARTHEST - from).sqrt();
         let mut along = Vec::with_capacity(5 * PANELS);
         for panel in 0..PANELS {
@@ -122,29 +139,16 @@ impl<const N: usize> ConditionalSpread<N> {
                 std::array::from_fn(|output| per_span(high[output] - low[output], span))
             })
             .collect();
-        Some(Self {
-            margin,
-            direction,
+        Self {
+            slack,
             along,
             moves,
-        })
+        }
     }
 
     /// The share of the combinations of the inputs in which there is slack.
     pub(crate) fn share(&self) -> f64 {
-        normal_share(self.margin)
-    }
-
-    /// Of two the one that has slack less often.
-    pub(crate) fn rarer<'a>(one: Option<&'a Self>, other: Option<&'a Self>) -> Option<&'a Self> {
-        match (one, other) {
-            (Some(one), Some(other)) => Some(if one.margin < other.margin {
-                one
-            } else {
-                other
-            }),
-            (one, other) => one.or(other),
-        }
+        normal_share(self.slack.margin)
     }
 
     /// One standard deviation of a linear combination of outputs, given that there is slack. Not a number where no such
@@ -166,12 +170,12 @@ impl<const N: usize> ConditionalSpread<N> {
         let moves: Vec<f64> = self.moves.iter().map(output).collect();
         let in_line: f64 = moves
             .iter()
-            .zip(&self.direction)
+            .zip(&self.slack.direction)
             .map(|(moves, share)| moves * share)
             .sum();
         let across: f64 = moves
             .iter()
-            .zip(&self.direction)
+            .zip(&self.slack.direction)
             .map(|(moves, share)| (moves - in_line * share).powi(2))
             .sum();
         (along + across).sqrt()

@@ -19,7 +19,7 @@ const MOST_ROWS = 13;
 const line = (part, ...content) => html("span", { class: "cell-line", "data-part": part }, ...content);
 
 export function eventTable() {
-  const grid = table({ caption: words("eventsCaption") });
+  const grid = table({ caption: words("eventsCaption"), lined: true });
   return {
     ...grid,
     /** @param {State} state @param {Answer} answer @param {CountedDraws | null} counted */
@@ -57,7 +57,7 @@ export function eventTable() {
 
 /** What the curves say at distances all along the chart. */
 export function curveTable() {
-  const grid = table({ caption: words("tableCaption") });
+  const grid = table({ caption: words("tableCaption"), lined: true });
   return {
     ...grid,
     /** @param {State} state @param {Answer} answer */
@@ -84,7 +84,7 @@ export function curveTable() {
 }
 
 export function costTable() {
-  const grid = table({ caption: words("costsCaption") });
+  const grid = table({ caption: words("costsCaption"), lined: true });
   return {
     ...grid,
     /** @param {State} state @param {Answer} answer */

@@ -1,11 +1,13 @@
 //! Angles of two set-ups with what is uncertain of them, given that the legs reach the pedals.
 
+use std::cell::Cell;
+
 use super::{AnkleModel, NUMBERS, Number, SetUps};
 use crate::inputs::quantity::{Figure, Known};
 use crate::physics::set_up::{Rider, Unfit};
 use crate::scenario::Input;
 use crate::scenario::propagation::{Contribution, contributions, figure};
-use crate::uncertainty::conditional::ConditionalSpread;
+use crate::uncertainty::conditional::{ConditionalSpread, Slack};
 use crate::uncertainty::draws::{Spread, UncertainInput, propagate};
 
 /// What is followed through the doubt, for each side: hip, straightest and most bent knee, and torso in degrees, thigh up and
@@ -14,13 +16,53 @@ pub(crate) const OUTPUTS: usize = 6;
 /// Those of the first side, then of the second.
 pub(crate) type Outputs = [f64; 2 * OUTPUTS];
 
-fn outputs(set_ups: &SetUps<'_>, values: &[f64; NUMBERS]) -> Result<Outputs, (usize, Unfit)> {
-    let mut outputs = [0.0; 2 * OUTPUTS];
-    for (side, rider) in set_ups.riders(values)?.iter().enumerate() {
-        let own = angles(rider).map_err(|unfit| (side, unfit))?;
-        outputs[side * OUTPUTS..][..OUTPUTS].copy_from_slice(&own);
+/// The angles of each side with the rider that they were worked out for: an input of one side leaves the other's rider as it was.
+#[derive(Default)]
+struct LastAngles([Cell<Option<(Rider, [f64; OUTPUTS])>>; 2]);
+
+impl LastAngles {
+    fn of(&self, side: usize, rider: &Rider) -> Result<[f64; OUTPUTS], Unfit> {
+        if let Some((before, known)) = self.0[side].get()
+            && before == *rider
+        {
+            return Ok(known);
+        }
+        let own = angles(rider)?;
+        self.0[side].set(Some((*rider, own)));
+        Ok(own)
     }
-    Ok(outputs)
+
+    fn outputs(
+        &self,
+        set_ups: &SetUps<'_>,
+        values: &[f64; NUMBERS],
+    ) -> Result<Outputs, (usize, Unfit)> {
+        let mut outputs = [0.0; 2 * OUTPUTS];
+        for (side, rider) in set_ups.riders(values)?.iter().enumerate() {
+            let own = self.of(side, rider).map_err(|unfit| (side, unfit))?;
+            outputs[side * OUTPUTS..][..OUTPUTS].copy_from_slice(&own);
+        }
+        Ok(outputs)
+    }
+
+    /// Outputs of some sides, those of another and of a side that cannot be being no number.
+    fn outputs_of(
+        &self,
+        sides: &[usize],
+        set_ups: &SetUps<'_>,
+        values: &[f64; NUMBERS],
+    ) -> Outputs {
+        let mut outputs = [f64::NAN; 2 * OUTPUTS];
+        let Ok(riders) = set_ups.riders(values) else {
+            return outputs;
+        };
+        for &side in sides {
+            if let Ok(own) = self.of(side, &riders[side]) {
+                outputs[side * OUTPUTS..][..OUTPUTS].copy_from_slice(&own);
+            }
+        }
+        outputs
+    }
 }
 
 /// The thigh's greatest angular velocity either way, as a linear combination about the values themselves.
@@ -53,27 +95,14 @@ fn angles(rider: &Rider) -> Result<[f64; OUTPUTS], Unfit> {
     .map(f64::to_degrees))
 }
 
-/// Outputs of both sides, those of a side that cannot be being no number.
-fn outputs_of_each(set_ups: &SetUps<'_>, values: &[f64; NUMBERS]) -> Outputs {
-    let mut outputs = [f64::NAN; 2 * OUTPUTS];
-    if let Ok(riders) = set_ups.riders(values) {
-        for (side, rider) in outputs.chunks_exact_mut(OUTPUTS).zip(&riders) {
-            if let Ok(own) = angles(rider) {
-                side.copy_from_slice(&own);
-            }
-        }
-    }
-    outputs
-}
-
 /// How much longer the links of one side's leg are than the way to the pedal, m; not a number where there is no such rider.
 fn slack_m(set_ups: &SetUps<'_>, side: usize, values: &[f64; NUMBERS]) -> f64 {
-    set_ups
-        .riders(values)
-        .map_or(f64::NAN, |riders| match riders[side].linkage().turn() {
-            Ok(turn) => turn.slack_m(),
-            Err(missing) => -missing.missing_m,
-        })
+    set_ups.riders(values).map_or(f64::NAN, |riders| {
+        riders[side]
+            .linkage()
+            .slack_m()
+            .unwrap_or_else(|missing| -missing.missing_m)
+    })
 }
 
 /// The places of the inputs that are uncertain and count for this ankle.
@@ -124,6 +153,17 @@ pub(crate) struct UncertainAngles {
     spread: Spread<{ 2 * OUTPUTS }>,
     /// Given that one side's leg reaches; `None` where nothing uncertain moves its reach.
     given_reach: [Option<ConditionalSpread<{ 2 * OUTPUTS }>>; 2],
+    /// The side whose leg reaches less often.
+    rarer: usize,
+}
+
+/// Which of two slacks there is less often; what nothing moves is always there.
+fn rarer(slacks: &[Option<Slack>; 2]) -> usize {
+    match slacks {
+        [Some(first), Some(second)] => usize::from(second.is_rarer(first)),
+        [None, Some(_)] => 1,
+        _ => 0,
+    }
 }
 
 impl UncertainAngles {
@@ -145,18 +185,24 @@ impl UncertainAngles {
             }
             all
         };
-        let spread = propagate(&uncertain, |moved| outputs(set_ups, &all(moved)))?;
-        let given_reach = [0, 1].map(|side| {
-            ConditionalSpread::new(
-                &uncertain,
-                |moved| slack_m(set_ups, side, &all(moved)),
-                |moved| outputs_of_each(set_ups, &all(moved)),
-            )
-        });
+        let known = LastAngles::default();
+        let spread = propagate(&uncertain, |moved| known.outputs(set_ups, &all(moved)))?;
+        let slacks =
+            [0, 1].map(|side| Slack::new(&uncertain, |moved| slack_m(set_ups, side, &all(moved))));
+        let rarer = rarer(&slacks);
+        let given = |side: usize, slack: Option<Slack>| {
+            // What both do is asked of the rarer alone.
+            let sides: &[usize] = if side == rarer { &[0, 1] } else { &[side] };
+            let outputs = |moved: &[f64]| known.outputs_of(sides, set_ups, &all(moved));
+            slack.map(|slack| ConditionalSpread::new(&uncertain, slack, outputs))
+        };
+        let [first, second] = slacks;
+        let given_reach = [given(0, first), given(1, second)];
         Ok(Self {
             inputs,
             spread,
             given_reach,
+            rarer,
         })
     }
 
@@ -180,8 +226,7 @@ impl UncertainAngles {
     /// A linear combination of outputs, given that both legs reach: both are of one rider, so that where the one that does so
     /// less often reaches, the other does.
     pub(crate) fn of_both(&self, output: &dyn Fn(&Outputs) -> f64) -> Figure {
-        let [first, second] = [0, 1].map(|side| self.given_reach[side].as_ref());
-        self.given(ConditionalSpread::rarer(first, second), output)
+        self.given(self.given_reach[self.rarer].as_ref(), output)
     }
 
     /// With the standard deviation that it has given that a leg reaches, where that could be worked out.

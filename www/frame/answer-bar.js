@@ -26,6 +26,9 @@ export function createAnswerBar(bar, host, sheet) {
     return document.activeElement instanceof HTMLElement && document.activeElement.matches(EDITED);
   }
 
+  /** A wide page has none; its style tells without laying out the page once more. */
+  const hasBar = () => getComputedStyle(bar).display !== "none";
+
   /** @param {HTMLElement} answer */
   function isInSight(answer) {
     const { top, bottom } = answer.getBoundingClientRect();
@@ -36,8 +39,8 @@ export function createAnswerBar(bar, host, sheet) {
   }
 
   function update() {
-    const answer = bar.getClientRects().length ? verdict() : null;
-    const shown = answer !== null && answer.textContent !== "" && isWanted() && !isInSight(answer);
+    const answer = isWanted() && hasBar() ? verdict() : null;
+    const shown = answer !== null && answer.textContent !== "" && !isInSight(answer);
     set(line, { hidden: !shown });
     for (const one of [bar, sheet]) set(one, { "data-answer": shown });
     if (shown)

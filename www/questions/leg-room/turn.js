@@ -16,6 +16,8 @@ import { angle, crankAngle, turning, words } from "./texts.js";
 
 const shared = book("shared");
 const LEFT_PX = 52;
+/** The curves are drawn at every second degree, some four pixels apart. */
+const DRAWN_DEG = 2;
 const QUARTERS_DEG = [0, 90, 180, 270, 360];
 
 export function turnViews() {
@@ -137,8 +139,8 @@ export function turnViews() {
     const both = (/** @type {"hip_deg" | "thigh_deg_s"} */ of) => [
       {
         name: words("chart.now"),
-        xs: columns.crank_deg,
-        ys: columns[`a_${of}`],
+        xs: drawn(columns.crank_deg),
+        ys: drawn(columns[`a_${of}`]),
         meaning: /** @type {const} */ ("ground"),
         stroke: /** @type {const} */ ("dashed"),
         label: words("chart.now"),
@@ -146,8 +148,8 @@ export function turnViews() {
       },
       {
         name: words("chart.new"),
-        xs: columns.crank_deg,
-        ys: columns[`b_${of}`],
+        xs: drawn(columns.crank_deg),
+        ys: drawn(columns[`b_${of}`]),
         meaning: /** @type {const} */ ("hold"),
         label: words("chart.new"),
         labelAt: /** @type {const} */ ("end"),
@@ -264,3 +266,6 @@ function domainOf(columns, step) {
   const all = columns.flatMap((column) => Array.from(column));
   return [Math.floor(Math.min(...all) / step) * step, Math.ceil(Math.max(...all) / step) * step];
 }
+
+/** @param {Float64Array} column of every degree */
+const drawn = (column) => column.filter((_, degree) => degree % DRAWN_DEG === 0);

@@ -14,7 +14,13 @@ export function table({ caption, thin = false, lined = false }) {
   const words = html("caption", {}, caption);
   const head = html("thead");
   const body = html("tbody");
-  const grid = html("table", { class: ["grid", thin && "thin", lined && "lined"].filter(Boolean).join(" ") }, words, head, body);
+  const grid = html(
+    "table",
+    { class: ["grid", thin && "thin", lined && "lined"].filter(Boolean).join(" ") },
+    words,
+    head,
+    body,
+  );
   const element = html("div", { class: "table-region" }, grid);
   // Only a table that scrolls needs to be reached by the keyboard.
   const observer = new ResizeObserver(() => {

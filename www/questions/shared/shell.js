@@ -106,7 +106,11 @@ export function questionShell(host, tools, question) {
     const sections = SECTIONS.filter(([name]) => pieces[name]).map(([name, label]) =>
       html("section", { class: name, "aria-label": say(label) }, ...(pieces[name] ?? []).flatMap(elementsOf)),
     );
-    host.replaceChildren(ask.element, html("div", { class: pieces.data ? "work with-data" : "work" }, ...sections), foldList.element);
+    host.replaceChildren(
+      ask.element,
+      html("div", { class: pieces.data ? "work with-data" : "work" }, ...sections),
+      foldList.element,
+    );
     return ask;
   }
 

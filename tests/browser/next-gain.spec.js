@@ -52,6 +52,26 @@ test("a chance is edited in the list, what is saved on average follows, and undo
   await expect.poll(() => answerText(page)).toBe(before);
 });
 
+test("what is better measured before it is chosen is named and leads to measuring, until its chance is sure", async ({
+  page,
+}) => {
+  await openQuestion(page, ID);
+  const measure = page.locator(".takes").filter({ hasText: /^Measure / });
+  await expect(measure).toHaveText(
+    /^Measure Close-fitting clothing before you choose it \(Measure drag\)\. Knowing what it saves you adds \d+:\d\d on average; untested, it adds \d+:\d\d\.$/,
+  );
+  await measure.getByRole("button", { name: "Measure drag" }).click();
+  await expect(page.locator("#host")).toHaveAttribute("data-question", "drag-test");
+
+  await page.goBack();
+  await unfold(page, "list");
+  const card = await change(page, "Close-fitting clothing");
+  const chance = card.getByRole("spinbutton", { name: "Chance that it works" });
+  await chance.fill("100");
+  await chance.press("Tab");
+  await expect(measure).not.toContainText("Close-fitting clothing");
+});
+
 test("changes are added, named, told what they change, and taken off", async ({ page }) => {
   await openQuestion(page, ID);
   const list = await unfold(page, "list");

@@ -2,6 +2,7 @@
 
 #![cfg(not(target_arch = "wasm32"))]
 
+use fasterby_core::distributions::normal_share;
 use fasterby_core::draws::{Normal, draw_errors, with_errors};
 use fasterby_core::scenario::Scenario;
 use fasterby_tests::{answer, refused, value};
@@ -657,6 +658,118 @@ fn the_range_of_the_best_set_holds_19_of_20_simulated_riders() {
         );
         assert!(COVERAGE.contains(&share), "{name}: {share}");
         assert!((said / sd - 1.0).abs() < SD, "{name}: {said} for {sd}");
+    }
+}
+
+/// What a measurement is worth is right to this share and so many seconds: it takes a saving to be the same beside whatever else is
+/// bought, and to be normal, where both are a little bent.
+const FIRST_ORDER_SHARE: f64 = 0.03;
+const FIRST_ORDER_S: f64 = 0.3;
+
+/// The best set's average saving where a candidate's chance and its share of drag are known.
+fn saved_knowing(problem: &Value, candidate: usize, chance: f64, share: f64) -> f64 {
+    let mut known = problem.clone();
+    let one = &mut known["with"]["candidates"][candidate];
+    one["chance"] = json!(chance);
+    one["changes"][0]["share"] = json!({ "value": share, "sd": 0.0 });
+    value(&answer("next-gain", &known)["best"]["expected_s"]).expect("a number")
+}
+
+#[test]
+fn measuring_before_buying_is_worth_what_riders_gain_who_know_beforehand() {
+    /// Equal parts of the normal distribution that are tried.
+    const PARTS: u32 = 60;
+    let deviate = |share: f64| {
+        let (mut low, mut high) = (-8.0, 8.0);
+        for _ in 0..60 {
+            let middle = 0.5 * (low + high);
+            if normal_share(middle) < share {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        low
+    };
+    let drag = |name: &str, value: f64, sd: f64, chance: f64, money: f64| {
+        json!({ "name": name, "chance": chance, "money": money,
+            "changes": [{ "field": "positions.cda_m2", "share": { "value": value, "sd": sd } }] })
+    };
+    let problem = |money: f64| {
+        json!({ "scenario": {}, "with": { "money": money, "hours_per_week": 2, "weeks": 4, "candidates": [
+            drag("suit", -0.03, 0.015, 0.7, 150.0),
+            drag("overshoes", -0.02, 0.012, 0.8, 100.0),
+            drag("hands", -0.008, 0.012, 0.5, 0.0),
+        ] } })
+    };
+    let mut compared = 0;
+    for money in [0.0, 100.0, 150.0, 260.0] {
+        let problem = problem(money);
+        let now = answer("next-gain", &problem);
+        let now_s = value(&now["best"]["expected_s"]).expect("a number");
+        for candidate in 0..3 {
+            let with = &problem["with"]["candidates"][candidate];
+            let share = &with["changes"][0]["share"];
+            let (mean, sd, chance) = (
+                number(&share["value"]),
+                number(&share["sd"]),
+                number(&with["chance"]),
+            );
+            let if_it_works: f64 = (0..PARTS)
+                .map(|part| {
+                    let z = deviate((f64::from(part) + 0.5) / f64::from(PARTS));
+                    saved_knowing(&problem, candidate, 1.0, mean + sd * z)
+                })
+                .sum::<f64>()
+                / f64::from(PARTS);
+            let worth_s = chance * if_it_works
+                + (1.0 - chance) * saved_knowing(&problem, candidate, 0.0, mean)
+                - now_s;
+            let said = list(&now["measuring"])
+                .iter()
+                .find(|one| one["candidate"] == candidate)
+                .map_or(0.0, |one| number(&one["worth_s"]));
+            assert!(
+                (said - worth_s).abs() < FIRST_ORDER_SHARE * worth_s + FIRST_ORDER_S,
+                "{said} for {worth_s} of candidate {candidate} with {money}"
+            );
+            compared += usize::from(worth_s > 1.0);
+        }
+    }
+    assert!(
+        compared >= 6,
+        "only {compared} measurements are worth a second"
+    );
+}
+
+#[test]
+fn only_what_test_laps_can_compare_is_measured_and_what_is_sure_is_not_worth_it() {
+    let with = |changes: Value, chance: f64| {
+        let request = json!({ "scenario": {}, "with": { "money": 100, "candidates": [
+            { "name": "one", "chance": chance, "money": 100, "changes": changes },
+            { "name": "other", "chance": 1, "money": 100,
+                "changes": [{ "field": "positions.cda_m2", "share": -0.02 }] },
+        ] } });
+        answer("next-gain", &request)["measuring"].clone()
+    };
+    let unsure = json!({ "value": -0.02, "sd": 0.02 });
+    // Tyres hold back less than air does: as much is saved by a larger share.
+    let unsure_tyres = json!({ "value": -0.08, "sd": 0.08 });
+    for (field, share) in [
+        ("positions.cda_m2", &unsure),
+        ("positions[0].cda_m2", &unsure),
+        ("bike.rolling_coefficient", &unsure_tyres),
+    ] {
+        let measured = with(json!([{ "field": field, "share": share }]), 0.9);
+        assert_eq!(measured[0]["candidate"], 0, "{field}: {measured}");
+    }
+    for changes in [
+        json!([{ "field": "power.cp_w", "share": { "value": 0.02, "sd": 0.02 } }]),
+        json!([{ "field": "positions.cda_m2", "share": unsure }, { "field": "power.cp_w", "by": -2 }]),
+        json!([{ "field": "positions.cda_m2", "share": -0.03 }]),
+    ] {
+        let measured = with(changes.clone(), 1.0);
+        assert_eq!(measured, json!([]), "{changes}");
     }
 }
 

@@ -1556,6 +1556,10 @@ best: BestSet | null,
  */
 left_out: Array<LeftOut>, 
 /**
+ * What measuring a candidate before it is bought would be worth, the most first; none until the best set is found.
+ */
+measuring: Array<Measuring>, 
+/**
  * Hours that the budget comes to in all.
  */
 budget_hours: number, 
@@ -1828,6 +1832,21 @@ why: Why,
  * The place of the one that it requires, or that excludes it; `null` for other reasons.
  */
 other: number | null, };
+
+export type Measuring = { 
+/**
+ * Its place.
+ */
+candidate: number, 
+/**
+ * Seconds that knowing beforehand whether it works and what it saves would add on average to what the best set saves, since it
+ * would then be bought just where it pays.
+ */
+worth_s: number, 
+/**
+ * Seconds that the best set with it saves on average beyond the best without it; below 0 for one that is left out.
+ */
+buying_s: number, };
 
 export type Searched = { 
 /**

@@ -236,6 +236,58 @@ pub(crate) fn search(worths: &[f64], items: &[Item], limits: &Limits, tie: f64) 
     }
 }
 
+/// For each item the most that a set within the limits is worth which decides otherwise about it than the best set: lacks it where
+/// that holds it, or else holds it. `None` where it fits into no set.
+pub(crate) fn otherwise(
+    worths: &[f64],
+    items: &[Item],
+    limits: &Limits,
+    best: usize,
+) -> Vec<Option<f64>> {
+    let sums = Sums::new(items, limits.weeks);
+    let mut schedules = Schedules::new(items, limits.weeks);
+    let mut fits = |set: usize| {
+        sums.of(set).is_some_and(|sum| {
+            within(sum.money, limits.money)
+                && within(sum.least_hours_per_week, limits.hours_per_week)
+                && schedules.fits(&sum, limits.hours_per_week)
+        })
+    };
+    // An item that does not fit with just what it needs fits into no set; the best set still fits with less in it.
+    let mut most: Vec<Option<f64>> = (0..items.len())
+        .map(|i| {
+            let alone = line(items, i).fold(0, |set, one| set | 1 << one);
+            let set = if best >> i & 1 == 1 {
+                best & !needing(items, i)
+            } else {
+                alone
+            };
+            fits(set).then(|| worths[set])
+        })
+        .collect();
+    let least_of =
+        |most: &[Option<f64>]| most.iter().flatten().copied().fold(f64::INFINITY, f64::min);
+    let mut least = least_of(&most);
+    for (set, &worth) in worths.iter().enumerate() {
+        if worth <= least {
+            continue;
+        }
+        let better = |i: usize, most: &[Option<f64>]| {
+            (set ^ best) >> i & 1 == 1 && most[i].is_some_and(|most| worth > most)
+        };
+        if !(0..items.len()).any(|i| better(i, &most)) || !fits(set) {
+            continue;
+        }
+        for i in 0..items.len() {
+            if better(i, &most) {
+                most[i] = Some(worth);
+            }
+        }
+        least = least_of(&most);
+    }
+    most
+}
+
 /// What every set takes, from the sums of its lower and upper half.
 struct Sums {
     half: usize,
@@ -645,6 +697,22 @@ mod tests {
                 found.best.worth
             );
             assert!(allowed(&items, found.best.set) && fits(found.best.set, limits.hours_per_week));
+            for (i, otherwise) in otherwise(&average, &items, &limits, found.best.set)
+                .into_iter()
+                .enumerate()
+            {
+                let most = possible
+                    .iter()
+                    .filter(|&&set| (set ^ found.best.set) >> i & 1 == 1)
+                    .filter(|&&set| affordable(set) && fits(set, limits.hours_per_week))
+                    .map(|&set| average[set])
+                    .reduce(f64::max);
+                assert_eq!(
+                    otherwise.map(|worth| (1e8 * worth).round()),
+                    most.map(|worth| (1e8 * worth).round()),
+                    "item {i}"
+                );
+            }
             let [by_money, by_hours] = &found.curves;
             for (k, curve) in found.curves.iter().enumerate() {
                 assert_eq!(curve[0].costs[k], 0.0);

@@ -33,6 +33,16 @@ pub(crate) fn chance_below(value: f64, sd: f64) -> f64 {
     }
 }
 
+/// The mean of a normal variable with what is below 0 taken as 0: `E max(0, x) = m Φ(m/s) + s φ(m/s)`.
+pub(crate) fn mean_above_nought(mean: f64, sd: f64) -> f64 {
+    if sd > 0.0 {
+        let z = mean / sd;
+        mean * normal_share(z) + sd * normal_density(z)
+    } else {
+        mean.max(0.0)
+    }
+}
+
 fn normal_density(x: f64) -> f64 {
     (-0.5 * x * x).exp() / TAU.sqrt()
 }

@@ -39,7 +39,7 @@ fn main() {
     print_question!("speed-for-watts", speed_for_watts: With, Answer, Columns, Breakdown, Elasticities, OtherAir);
     print_question!("power-or-drag", power_or_drag: With, Answer, Columns, Exchange, Takes);
     print_question!("finish-time", finish_time: With, Answer, Columns, Split, WPrimeForms, EnergyByCause);
-    print_question!("next-gain", next_gain: With, Answer, Columns, Candidate, Change, Standing, Portion, NextGainEvent, Gain, BestSet, BudgetCurve, NextStep, Why, LeftOut, Searched);
+    print_question!("next-gain", next_gain: With, Answer, Columns, Candidate, Change, Standing, Portion, NextGainEvent, Gain, BestSet, BudgetCurve, NextStep, Why, LeftOut, Measuring, Searched);
     print_question!("hold-or-fade", hold_or_fade: With, Answer, Columns, BreakEven);
     print_question!("power-curve", power_curve:
         With, Answer, Columns, Basis, Tested, More, Forms, Usable, Marked, Training, ModelName, Outcome, ModelFit,

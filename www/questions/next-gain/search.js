@@ -6,9 +6,9 @@ import { backgroundWork } from "../shared/background-work.js";
 
 /** @import { Tools } from "../index.js" */
 /** @import { Request } from "../shared/request.js" */
-/** @import { BestSet, Candidate, LeftOut, Searched, Warning } from "../../types/core.d.ts" */
+/** @import { BestSet, Candidate, LeftOut, Measuring, Searched, Warning } from "../../types/core.d.ts" */
 
-/** @typedef {{ best: BestSet, leftOut: LeftOut[], warnings: Warning[] }} Found */
+/** @typedef {{ best: BestSet, leftOut: LeftOut[], measuring: Measuring[], warnings: Warning[] }} Found */
 
 const ID = "next-gain";
 /** Rides of one piece: a twentieth of a second or so, after which a newer request may take over. */
@@ -37,10 +37,10 @@ export function bestSet({ worker }, onChange) {
       if (!same(of, ridden.of)) ridden = { of, times: [] };
       return { part: "best", rides_at_once: RIDES_AT_ONCE, so_far: ridden.times };
     },
-    take({ searched, best, left_out: leftOut, warnings }) {
+    take({ searched, best, left_out: leftOut, measuring, warnings }) {
       if (!searched) return { done: true };
       ridden = { ...ridden, times: searched.so_far };
-      if (best) return { value: { best, leftOut, warnings }, done: true };
+      if (best) return { value: { best, leftOut, measuring, warnings }, done: true };
       return { share: searched.done / searched.of, done: false };
     },
     onChange,

@@ -36,6 +36,10 @@ const ID = "next-gain";
 const AT = `with.${ID}`;
 /** Questions that say more of a position than its size. */
 const ELSEWHERE = ["which-position", "leg-room"];
+/** The question that compares with and without. */
+const MEASURED_BY = "drag-test";
+/** What knowing adds is not worth a sentence below this. */
+const LEAST_WORTH_S = 1;
 /** So many changes are named in the claim; the rest is counted. */
 const NAMED = 2;
 /** A search that is done sooner is not worth a word, ms. */
@@ -58,6 +62,7 @@ export function create(host, tools, question) {
       paragraphOfBest(search, "also", (shown, best) => takes(shown.state, best)),
       paragraphOfBest(search, "takes no-print", (shown, best) => nextStep(shown, best, "money")),
       paragraphOfBest(search, "takes no-print", (shown, best) => nextStep(shown, best, "hours")),
+      measureFirst(tools, search),
       warnings(tools, search),
     ],
     picture: [dots(search), budget(tools, search, "money"), budget(tools, search, "hours_per_week"), tell],
@@ -253,6 +258,28 @@ function nextStep({ state, answer }, best, of) {
     added: namesOf(step.candidates, best.candidates),
     left,
     gain: units.difference(step.gains_s).figure,
+  });
+}
+
+/** What to measure before it is chosen: where knowing what it saves adds more than having it. @param {Tools} tools @param {Search} search @returns {Piece<Answer>} */
+function measureFirst({ go }, search) {
+  const open = html("button", { type: "button" }, questionName(MEASURED_BY));
+  open.addEventListener("click", () => go(MEASURED_BY));
+  return piece({ element: html("p", { class: "takes" }) }, ({ element }, { answer }) => {
+    const first = foundFor(search, answer)?.measuring.find(
+      ({ worth_s, buying_s }) => worth_s >= LEAST_WORTH_S && worth_s > buying_s,
+    );
+    element.hidden = !first;
+    if (!first) return;
+    say(
+      element,
+      words.parts(first.buying_s > 0 ? "measureFirst" : "measureLeftOut", {
+        name: nameAt(answer, first.candidate),
+        open,
+        worth: units.time(first.worth_s),
+        buying: units.time(first.buying_s),
+      }),
+    );
   });
 }
 

@@ -37,6 +37,10 @@ export default {
   nextSwaps:
     "**Mit {more} mehr** tritt an die Stelle von {left}: {added}; damit bist du noch einmal um {gain} schneller.",
   nextNoMoney: "Mehr Geld bringt auf dieser Liste nichts mehr.",
+  measureFirst:
+    "**Miss {name}, bevor du dich dafür entscheidest** ({open}). Wenn du weißt, was es dir bringt, sparst du im Mittel weitere {worth}; ungetestet bringt es {buying}.",
+  measureLeftOut:
+    "**Miss {name}** ({open}). Es gehört nicht zur besten Auswahl; wenn du aber weißt, was es dir bringt, sparst du im Mittel weitere {worth}.",
   nextNoHours: "Mehr Stunden bringen auf dieser Liste nichts mehr.",
   hours: { one: "einer Stunde", other: "{count} Stunden" },
 

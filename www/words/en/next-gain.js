@@ -36,6 +36,10 @@ export default /** @type {const} */ ({
   nextAdds: "**With {more} more**, add {added}: you are a further {gain} faster.",
   nextSwaps: "**With {more} more**, take {added} in place of {left}: you are a further {gain} faster.",
   nextNoMoney: "More money brings nothing more on this list.",
+  measureFirst:
+    "**Measure {name} before you choose it** ({open}). Knowing what it saves you adds {worth} on average; untested, it adds {buying}.",
+  measureLeftOut:
+    "**Measure {name}** ({open}). It is not in the best set, but knowing what it saves you adds {worth} on average.",
   nextNoHours: "More hours bring nothing more on this list.",
   hours: { one: "one hour", other: "{count} hours" },
 

@@ -36,6 +36,10 @@ export default {
   nextAdds: "**Avec {more} de plus**, ajoute {added} : tu gagnes encore {gain}.",
   nextSwaps: "**Avec {more} de plus**, prends {added} à la place de {left} : tu gagnes encore {gain}.",
   nextNoMoney: "Plus d’argent n’apporte rien de plus dans cette liste.",
+  measureFirst:
+    "**Mesure {name} avant de choisir** ({open}). Savoir ce que cela t’apporte fait gagner {worth} de plus en moyenne ; sans essai, cela fait gagner {buying}.",
+  measureLeftOut:
+    "**Mesure {name}** ({open}). Ce n’est pas dans le meilleur choix, mais savoir ce que cela t’apporte fait gagner {worth} de plus en moyenne.",
   nextNoHours: "Plus d’heures n’apportent rien de plus dans cette liste.",
   hours: { one: "une heure", other: "{count} heures" },
 

@@ -7,6 +7,7 @@ use crate::inputs::error::Warning;
 use crate::inputs::quantity::{Column, Figure};
 use crate::scenario::season::best::BestSet;
 use crate::scenario::season::left_out::LeftOut;
+use crate::scenario::season::measuring::Measuring;
 use crate::scenario::season::search::SearchTimes;
 
 /// An event as it is ridden now.
@@ -74,6 +75,8 @@ pub struct Answer {
     pub best: Option<BestSet>,
     /// The candidates that are not in the best set, in the order given; none until it is found.
     pub left_out: Vec<LeftOut>,
+    /// What measuring a candidate before it is bought would be worth, the most first; none until the best set is found.
+    pub measuring: Vec<Measuring>,
     /// Hours that the budget comes to in all.
     pub budget_hours: f64,
     /// What is doubtful.

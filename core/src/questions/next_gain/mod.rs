@@ -6,6 +6,8 @@ mod requires;
 mod usual;
 mod with;
 
+use std::collections::BTreeSet;
+
 use super::request::Request;
 use crate::inputs::error::{Error, Warning};
 use crate::inputs::message;
@@ -15,6 +17,7 @@ use crate::scenario::ride_doubts::overstated_hour;
 pub use crate::scenario::season::best::{BestSet, BudgetCurve, NextStep};
 pub use crate::scenario::season::changes::Change;
 pub use crate::scenario::season::left_out::{LeftOut, Why};
+pub use crate::scenario::season::measuring::Measuring;
 use crate::scenario::season::parts::Parts;
 use crate::scenario::season::plan::Plan;
 use crate::scenario::season::savings::Savings;
@@ -76,9 +79,11 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
         }
     };
     let together: &[usize] = chosen.as_ref().map_or(&[], |chosen| &chosen.members);
-    let wanted: Vec<usize> = match with.part {
-        Portion::Best => together.to_vec(),
-        Portion::All | Portion::Each => (0..candidates.len()).collect(),
+    let measurable = season.measurable();
+    let wanted: Vec<usize> = match (with.part, &chosen) {
+        (Portion::Best, None) => Vec::new(),
+        (Portion::Best, Some(_)) => with_required(&items, together.iter().chain(&measurable)),
+        (Portion::All | Portion::Each, _) => (0..candidates.len()).collect(),
     };
     let savings = Savings::new(&season, &items, &wanted, together)?;
     let gains = match with.part {
@@ -101,6 +106,9 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
         .as_ref()
         .map(|chosen| chosen.left_out.clone())
         .unwrap_or_default();
+    let measuring = chosen.as_ref().map_or_else(Vec::new, |chosen| {
+        season.worth_of_measuring(chosen, &measurable, &items, &savings)
+    });
     let best = chosen.map(|chosen| season.best_set(chosen, &items, &savings));
     Ok(Answer {
         columns: Columns::new(&gains),
@@ -110,9 +118,16 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
         searched,
         best,
         left_out,
+        measuring,
         budget_hours: with.hours_per_week * with.weeks,
         warnings,
     })
+}
+
+/// Some candidates and all that they require, each once.
+fn with_required<'a>(items: &[Item], candidates: impl Iterator<Item = &'a usize>) -> Vec<usize> {
+    let all: BTreeSet<usize> = candidates.flat_map(|&c| best_set::line(items, c)).collect();
+    all.into_iter().collect()
 }
 
 /// The events as they are ridden now.

@@ -85,6 +85,9 @@ pub(crate) struct Chosen {
     next_money: Option<NextStep>,
     next_hours: Option<NextStep>,
     pub(crate) left_out: Vec<LeftOut>,
+    /// By the candidates' places, the seconds that the best set with each saves beyond the best without it; `None` for one that fits
+    /// no set.
+    pub(super) buying_s: Vec<Option<f64>>,
     pub(crate) cut_short: bool,
 }
 
@@ -155,6 +158,13 @@ impl Season<'_> {
                 other: other.map(|bit| parts.order[bit]),
             })
         };
+        let otherwise = best_set::otherwise(&worths, &items, limits, best.set);
+        let buying_s = |c: usize| {
+            let bit = parts.order.iter().position(|&place| place == c)?;
+            let margin_s = best.worth - otherwise[bit]?;
+            let taken = best.set >> bit & 1 == 1;
+            Some(if taken { margin_s } else { -margin_s })
+        };
         let outcomes = self.season_times_s(parts, times, best.set);
         Chosen {
             members: members(best.set),
@@ -170,6 +180,7 @@ impl Season<'_> {
             by_money: curve(&by_money, 0),
             by_hours: curve(&by_hours, 1),
             left_out: (0..items.len()).filter_map(why).collect(),
+            buying_s: (0..items.len()).map(buying_s).collect(),
             cut_short,
         }
     }

@@ -15,6 +15,7 @@
 pub(crate) mod best;
 pub(crate) mod changes;
 pub(crate) mod left_out;
+pub(crate) mod measuring;
 pub(crate) mod parts;
 pub(crate) mod plan;
 pub(crate) mod savings;

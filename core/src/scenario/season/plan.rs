@@ -12,6 +12,8 @@ use crate::scenario::{Inspect, Place, Scenario, check_quantity, position_index};
 /// Numbers that one path names.
 #[derive(Clone, Debug, PartialEq)]
 pub(super) struct Target {
+    /// Of the first.
+    field: &'static Field,
     /// By their order of inspection.
     numbers: Vec<usize>,
     /// Whether finish time is smooth in them.
@@ -158,6 +160,7 @@ impl Plan {
                     .iter()
                     .any(|smooth| std::ptr::eq(*smooth, first.field));
                 self.targets.push(Target {
+                    field: first.field,
                     numbers,
                     smooth,
                     value: first.value,
@@ -165,6 +168,11 @@ impl Plan {
                 self.targets.len() - 1
             });
         Ok((at, first.field))
+    }
+
+    /// The field of a target, of which others may move along.
+    pub(super) fn field_of(&self, target: usize) -> &'static Field {
+        self.targets[target].field
     }
 
     /// How many numbers the scenario has.

@@ -83,6 +83,33 @@ test("typed runs give a drag area, are left out, removed and brought back", asyn
   await expect(page.getByRole("button", { name: /^Remove run/ })).toHaveCount(3);
 });
 
+test("coast-downs give a drag area without a power meter: the longer they take, the less it is", async ({ page }) => {
+  await openQuestion(page, "drag-test");
+  const add = page.getByRole("button", { name: "Add a coast-down" });
+  for (const seconds of ["26.0", "26.4", "25.8"]) {
+    await add.click();
+    const took = page.getByRole("spinbutton", { name: /^Coast-down \d: seconds/ }).last();
+    await took.fill(seconds);
+    await took.press("Tab");
+  }
+  await expect(page.locator(".ask")).toContainText("3 coast-downs");
+  for (const position of await page.getByRole("combobox", { name: /^Coast-down \d: position/ }).all())
+    await position.selectOption({ index: 0 });
+  await expect(page.locator(".claim")).not.toContainText("the same drag area");
+  const before = Number((await figure(page).innerText()).replace(/[^\d.]/g, ""));
+  for (const took of await page.getByRole("spinbutton", { name: /^Coast-down \d: seconds/ }).all()) {
+    await took.fill(String(Number(await took.inputValue()) + 3));
+    await took.press("Tab");
+  }
+  await expect.poll(async () => Number((await figure(page).innerText()).replace(/[^\d.]/g, ""))).toBeLessThan(before);
+  await number(page, "Coast-down 2: speed at its end").fill("60 km/h");
+  await number(page, "Coast-down 2: speed at its end").press("Tab");
+  await expect(page.locator(".wrong:visible").first()).toBeVisible();
+  await page.getByRole("button", { name: "Remove coast-down 2" }).click();
+  await expect(notice(page)).toContainText("The coast-down is removed.");
+  await expect(page.locator(".ask")).toContainText("2 coast-downs");
+});
+
 test("a ride file gives laps, laps get positions, and the difference is told and kept with its test", async ({
   page,
 }) => {

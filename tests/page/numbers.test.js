@@ -3,7 +3,7 @@
 
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { decimalMark, readNumber, readSum, readTime } from "../../www/parts/number-text.js";
+import { decimalMark, readNumber, readSum, readTime, sdText } from "../../www/parts/number-text.js";
 import { compassDegrees } from "../../www/units.js";
 import { choices, LANGUAGES, randomFrom, speaking } from "./support.js";
 
@@ -222,4 +222,19 @@ test("the wind's direction is read by its letters, in each language by its own",
     assert.deepEqual(said[language].map(compassDegrees), [225, 90, 337.5], language);
     for (const text of ["", "X", "SWSW", "225", "S W"]) assert.equal(compassDegrees(text), undefined, text);
   }
+});
+
+test("a standard deviation has one significant figure, or two after a 1, and none where only rounding is left", async () => {
+  await speaking("en");
+  const said = {
+    0.0083: "0.008",
+    0.0149: "0.015",
+    0.0196: "0.02",
+    3.4: "3",
+    1.2: "1.2",
+    27: "27",
+    1.5e-16: "0",
+    0: "0",
+  };
+  for (const [sd, text] of Object.entries(said)) assert.equal(sdText(Number(sd)), text, sd);
 });

@@ -220,12 +220,15 @@ export function timeText(time_s) {
   return sign + (hours > 0 ? `${hours}:${two(minutes)}:${two(seconds)}` : `${minutes}:${two(seconds)}`);
 }
 
+/** What is left of a standard deviation where all agree, by the rounding of sums. */
+const ROUNDING = 1e-9;
+
 /**
  * A standard deviation to one significant figure, or two when the first is a 1: more would claim to know it better than anyone does.
  * @param {number} sd
  */
 export function sdText(sd) {
-  if (!(sd > 0) || !Number.isFinite(sd)) return "0";
+  if (!(sd > ROUNDING) || !Number.isFinite(sd)) return "0";
   const power = Math.floor(Math.log10(sd));
   const lead = sd / 10 ** power;
   return numberText(sd, { digits: Math.max(0, (lead < 1.95 ? 1 : 0) - power), atLeast: 0 });

@@ -11,7 +11,7 @@ import { today } from "./drag-test/today.js";
 
 const ID = "drag-test";
 /** What holds a position. */
-const ROWS = ["laps", "runs", "film"];
+const ROWS = ["laps", "runs", "coast_downs", "film"];
 
 /** Laps of recordings that are not open here are left out: the page says so. @param {State} state */
 function request({ scenario, with: { [ID]: own } }) {

@@ -46,9 +46,10 @@ export type Scenario = {
   model_error_share: Held;
 };
 
-/** A lap and a run of a drag test as the page holds them. */
+/** A lap, a run and a coast-down of a drag test as the page holds them. */
 export type LapForm = Sparse<Core.LapForm, "from_s" | "to_s">;
 export type RunForm = Sparse<Core.RunForm, "speed_m_s" | "power_w">;
+export type CoastDownForm = Sparse<Core.CoastDownForm, "from_m_s" | "to_m_s">;
 
 export type EffortForm = AsHeld<Core.EffortForm>;
 
@@ -58,10 +59,11 @@ export type Details = {
   "power-or-drag": Sparse<Core.PowerOrDragWith, "power_change" | "cda_change" | "effort">;
   "hold-or-fade": Sparse<Core.HoldOrFadeWith, "low" | "steady" | "effort">;
   "power-curve": Sparse<Core.PowerCurveWith, "hold_s" | "power_change">;
-  "drag-test": Omit<Sparse<Core.DragTestWith, "rolling" | "wind">, "recordings" | "laps" | "runs" | "film" | "plan" | "rules"> & {
+  "drag-test": Omit<Sparse<Core.DragTestWith, "rolling" | "wind">, "recordings" | "laps" | "runs" | "coast_downs" | "film" | "plan" | "rules"> & {
     rides: string[];
     laps: LapForm[];
     runs: RunForm[];
+    coast_downs?: CoastDownForm[];
     film: Core.FilmForm[];
     plan: Core.PlanForm;
     rules?: Partial<Core.RulesForm>;

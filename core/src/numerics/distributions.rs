@@ -34,6 +34,7 @@ pub(crate) fn chance_below(value: f64, sd: f64) -> f64 {
 }
 
 /// The mean of a normal variable with what is below 0 taken as 0: `E max(0, x) = m Φ(m/s) + s φ(m/s)`.
+#[cfg(feature = "all")]
 pub(crate) fn mean_above_nought(mean: f64, sd: f64) -> f64 {
     if sd > 0.0 {
         let z = mean / sd;

@@ -20,7 +20,8 @@ export function rowName({ kind, index }, laps) {
   return words(kind === "lap" ? "lapNumber" : kind === "run" ? "runNumber" : "coastDownNumber", { number });
 }
 
-/** "8 laps and 2 runs". @param {{ laps: number, runs: number }} counts */
-export function rowCounts({ laps, runs }) {
-  return listOf([...(laps ? [words("laps", { count: laps })] : []), ...(runs ? [words("runs", { count: runs })] : [])]);
+/** "8 laps and 2 runs". @param {Record<"laps" | "runs" | "coastDowns", number>} counts */
+export function rowCounts(counts) {
+  const kinds = /** @type {const} */ (["laps", "runs", "coastDowns"]);
+  return listOf(kinds.filter((kind) => counts[kind]).map((kind) => words(kind, { count: counts[kind] })));
 }

@@ -39,8 +39,8 @@ export function positionTable() {
 /** How many rows a position's drag area rests on. @param {readonly TestRow[]} rows @param {number} position */
 function usedIn(rows, position) {
   const used = rows.filter((row) => row.position === position && !row.left_out);
-  const laps = used.filter(({ kind }) => kind === "lap").length;
-  return { laps, runs: used.length - laps };
+  const of = (/** @type {TestRow["kind"]} */ kind) => used.filter((row) => row.kind === kind).length;
+  return { laps: of("lap"), runs: of("run"), coastDowns: of("coast_down") };
 }
 
 export function planTable() {

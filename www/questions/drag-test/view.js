@@ -9,6 +9,7 @@ import { book } from "../../words/index.js";
 import { paragraphPiece, piece, questionShell } from "../shared/shell.js";
 import { doubts } from "../shared/warnings.js";
 import { weather } from "../shared/weather.js";
+import { coastDownsEditor } from "./coast-downs.js";
 import { contest } from "./contest.js";
 import { filmPart } from "./film.js";
 import { keepPart } from "./keep.js";
@@ -39,12 +40,14 @@ const ONLY_PLANNED = "nothing_measured";
 const askedAt = ({ with: { [ID]: own } }) => openLaps(own.rides, own.laps).map(({ at }) => at);
 
 /** How many rows the core is asked about. @param {State} state */
-const countsIn = (state) => ({ laps: askedAt(state).length, runs: state.with[ID].runs.length });
+function countsIn(state) {
+  const { runs, coast_downs: coastDowns = [] } = state.with[ID];
+  return { laps: askedAt(state).length, runs: runs.length, coastDowns: coastDowns.length };
+}
 
 /** @param {State} state */
 function isMeasured(state) {
-  const { laps, runs } = countsIn(state);
-  return laps + runs > 0;
+  return Object.values(countsIn(state)).some((count) => count > 0);
 }
 
 /** @param {Answer} answer */
@@ -132,9 +135,9 @@ function asked(tools) {
   };
 }
 
-/** What was ridden: recordings where files may be opened, and typed runs. @param {Tools} tools @param {Shell<Answer>} page */
+/** What was ridden: recordings where files may be opened, and typed runs and coast-downs. @param {Tools} tools @param {Shell<Answer>} page */
 function dataBox(tools, page) {
-  const runs = runsEditor(tools);
+  const [runs, coastDowns] = [runsEditor(tools), coastDownsEditor(tools)];
   const rides = tools.opensFiles ? ridesEditor(tools) : null;
   const lead = html("p", { class: "begin" });
   const element = html(
@@ -144,6 +147,7 @@ function dataBox(tools, page) {
     lead,
     ...(rides ? [rides.element] : []),
     runs.element,
+    coastDowns.element,
   );
 
   /** The rows of the last answer, by their place in the list of all laps. */
@@ -164,7 +168,8 @@ function dataBox(tools, page) {
     update(state, error) {
       refused = atItsLap(error, state);
       lead.replaceChildren(...words.parts(rides ? "begin" : "beginTyped"));
-      return [runs.update(state, refused), rides?.update(state, refused, answered()) ?? false].includes(true);
+      const typed = [runs, coastDowns].map((rows) => rows.update(state, refused));
+      return [...typed, rides?.update(state, refused, answered()) ?? false].includes(true);
     },
     draw() {
       rides?.update(tools.store.get(), refused, answered());

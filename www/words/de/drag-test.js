@@ -11,6 +11,7 @@ export default {
     "Aus {rows}, gefahren {day}: Wie groß ist meine [Luftwiderstandsfläche|cda]? Der Wind ist {wind}. Der [Rollwiderstand|crr] ist {rolling}.",
   laps: { one: "{count} Runde", other: "{count} Runden" },
   runs: { one: "{count} Fahrt", other: "{count} Fahrten" },
+  coastDowns: { one: "einmal Ausrollen", other: "{count}-mal Ausrollen" },
   rolling: "Was mit dem Rollwiderstand geschieht",
   rollingHold: "fest vorgegeben",
   rollingFit: "aus dem Test bestimmt",
@@ -85,9 +86,9 @@ export default {
   // What was ridden.
   yours: "Dein Test",
   begin:
-    "**Öffne eine Aufzeichnung** mit Tempo und Leistung, oder zieh die Datei irgendwo auf diese Seite. Sie wird auf diesem Gerät gelesen und verlässt es nicht. Ohne Datei gib Fahrten mit gleichmäßigem Tempo ein.",
+    "**Öffne eine Aufzeichnung** mit Tempo und Leistung, oder zieh die Datei irgendwo auf diese Seite. Sie wird auf diesem Gerät gelesen und verlässt es nicht. Ohne Datei gib Fahrten mit gleichmäßigem Tempo ein, oder Ausrollversuche auf ebener Straße.",
   beginTyped:
-    "**Gib Fahrten mit gleichmäßigem Tempo ein:** wie schnell und mit welcher Leistung du fährst, und das auf der Straße in beide Richtungen.",
+    "**Gib Fahrten mit gleichmäßigem Tempo ein:** wie schnell und mit welcher Leistung du fährst, und das auf der Straße in beide Richtungen. Ohne Leistungsmesser gib Ausrollversuche ein: wie lange es ohne Treten von einem Tempo zum anderen dauert.",
   openFile: "Aufzeichnung öffnen",
   megabytes: "{size}\u00a0MB",
   keepFiles: "Aufzeichnungen auf diesem Gerät behalten",
@@ -146,6 +147,18 @@ export default {
   windOf: "Fahrt {number}: Gegenwind am Fahrer, Rückenwind negativ",
   gradeOf: "Fahrt {number}: Steigung, Gefälle negativ",
   positionOfRun: "Fahrt {number}: Position",
+  addCoastDown: "Ausrollen hinzufügen",
+  removeCoastDown: "Ausrollen {number} entfernen",
+  coastDownRemoved: "Das Ausrollen ist entfernt.",
+  mostCoastDowns: "Ein Test hat höchstens {count} Ausrollversuche.",
+  coastDownRow: "{number}: von {from} auf {to} in {time} s",
+  coastDownFrom: "Ausrollen {number}: Tempo am Anfang",
+  coastDownTo: "Ausrollen {number}: Tempo am Ende",
+  coastDownTime: "Ausrollen {number}: Sekunden vom einen zum anderen",
+  windOfCoastDown: "Ausrollen {number}: Gegenwind am Fahrer, Rückenwind negativ",
+  gradeOfCoastDown: "Ausrollen {number}: Steigung, Gefälle negativ",
+  positionOfCoastDown: "Ausrollen {number}: Position",
+  usedOfCoastDown: "Ausrollen {number}: zählt",
   used: "zählt",
 
   // The picture of a ride.

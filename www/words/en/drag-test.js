@@ -10,6 +10,7 @@ export default /** @type {const} */ ({
     "From {rows}, ridden {day}, what is my [drag area|cda]? The wind is {wind}. [Rolling resistance|crr] is {rolling}.",
   laps: { one: "{count} lap", other: "{count} laps" },
   runs: { one: "{count} run", other: "{count} runs" },
+  coastDowns: { one: "{count} coast-down", other: "{count} coast-downs" },
   rolling: "How rolling resistance is treated",
   rollingHold: "held at a number",
   rollingFit: "found by the test",
@@ -80,9 +81,9 @@ export default /** @type {const} */ ({
   // What was ridden.
   yours: "Your test",
   begin:
-    "**Open a ride file** with speed and power, or drop it anywhere on this page. It is read on this device and goes nowhere else. Without a file, type runs at a steady speed.",
+    "**Open a ride file** with speed and power, or drop it anywhere on this page. It is read on this device and goes nowhere else. Without a file, type runs at a steady speed, or coast-downs on a level road.",
   beginTyped:
-    "**Type runs at a steady speed:** put in how fast and at what power each was. Ride both ways along the road.",
+    "**Type runs at a steady speed:** put in how fast and at what power each was. Ride both ways along the road. Without a power meter, type coast-downs: how long you took from one speed to another without pedalling.",
   openFile: "Open a ride file",
   megabytes: "{size} MB",
   keepFiles: "keep ride files on this device",
@@ -136,6 +137,18 @@ export default /** @type {const} */ ({
   windOf: "Run {number}: head wind at the rider, a tail wind negative",
   gradeOf: "Run {number}: slope, downhill negative",
   positionOfRun: "Run {number}: position",
+  addCoastDown: "Add a coast-down",
+  removeCoastDown: "Remove coast-down {number}",
+  coastDownRemoved: "The coast-down is removed.",
+  mostCoastDowns: "A test has at most {count} coast-downs.",
+  coastDownRow: "{number}: from {from} to {to} in {time} s",
+  coastDownFrom: "Coast-down {number}: speed at its start",
+  coastDownTo: "Coast-down {number}: speed at its end",
+  coastDownTime: "Coast-down {number}: seconds from the one to the other",
+  windOfCoastDown: "Coast-down {number}: head wind at the rider, a tail wind negative",
+  gradeOfCoastDown: "Coast-down {number}: slope, downhill negative",
+  positionOfCoastDown: "Coast-down {number}: position",
+  usedOfCoastDown: "Coast-down {number}: counts",
   used: "counts",
 
   // The picture of a ride.

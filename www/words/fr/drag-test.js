@@ -11,6 +11,7 @@ export default {
     "D’après {rows} {day}, quelle est ma [surface de traînée|cda] ? Le vent est {wind}. La [résistance au roulement|crr] est {rolling}.",
   laps: { one: "{count} tour", many: "{count} de tours", other: "{count} tours" },
   runs: { one: "{count} passage", many: "{count} de passages", other: "{count} passages" },
+  coastDowns: { one: "{count} roue libre", many: "{count} de roues libres", other: "{count} roues libres" },
   rolling: "Ce que devient la résistance au roulement",
   rollingHold: "fixée d’avance",
   rollingFit: "tirée du test",
@@ -90,9 +91,9 @@ export default {
   // What was ridden.
   yours: "Ton test",
   begin:
-    "**Ouvre un enregistrement** avec vitesse et puissance, ou dépose le fichier n’importe où sur cette page. Il est lu sur cet appareil et n’en sort pas. Sans fichier, tape des passages à vitesse régulière.",
+    "**Ouvre un enregistrement** avec vitesse et puissance, ou dépose le fichier n’importe où sur cette page. Il est lu sur cet appareil et n’en sort pas. Sans fichier, tape des passages à vitesse régulière, ou des roues libres sur une route plate.",
   beginTyped:
-    "**Tape des passages à vitesse régulière :** dis à quelle vitesse et à quelle puissance, dans les deux sens de la route.",
+    "**Tape des passages à vitesse régulière :** dis à quelle vitesse et à quelle puissance, dans les deux sens de la route. Sans capteur de puissance, tape des roues libres : le temps mis d’une vitesse à une autre sans pédaler.",
   openFile: "Ouvrir un enregistrement",
   megabytes: "{size}\u00a0Mo",
   keepFiles: "garder les enregistrements sur cet appareil",
@@ -160,6 +161,18 @@ export default {
   windOf: "Passage {number} : vent de face à hauteur du cycliste, vent de dos négatif",
   gradeOf: "Passage {number} : pente, négative en descente",
   positionOfRun: "Passage {number} : position",
+  addCoastDown: "Ajouter une roue libre",
+  removeCoastDown: "Retirer la roue libre {number}",
+  coastDownRemoved: "La roue libre est retirée.",
+  mostCoastDowns: "Un test a {count} roues libres au plus.",
+  coastDownRow: "{number} : de {from} à {to} en {time} s",
+  coastDownFrom: "Roue libre {number} : vitesse au début",
+  coastDownTo: "Roue libre {number} : vitesse à la fin",
+  coastDownTime: "Roue libre {number} : secondes de l’une à l’autre",
+  windOfCoastDown: "Roue libre {number} : vent de face à hauteur du cycliste, vent de dos négatif",
+  gradeOfCoastDown: "Roue libre {number} : pente, négative en descente",
+  positionOfCoastDown: "Roue libre {number} : position",
+  usedOfCoastDown: "Roue libre {number} : comptée",
   used: "compté",
 
   // The picture of a ride.

@@ -10,7 +10,7 @@ import { drawn, expect, kept, notice, number, open, openQuestion, started, test,
 
 const TITLE = "Is position worth more than power?";
 const STEPS = [
-  "1. The wall of air",
+  "1. What the air takes",
   "2. Where the watts go",
   "3. Ten percent more, for how long?",
   "4. Ten against ten",
@@ -140,7 +140,7 @@ test("its steps are fetched only when it is opened", async ({ page }) => {
 test("what a step states is the core’s own", async ({ page }) => {
   test.setTimeout(PATIENCE_MS);
 
-  await test.step("the wall of air: eight times the power at twice the speed", async () => {
+  await test.step("what the air takes: eight times the power at twice the speed", async () => {
     await openStoryAnew(page);
     await type(page, 0, "Speed in still air", "20");
     const air = async (/** @type {number} */ speed_m_s) =>

@@ -245,6 +245,10 @@ test("what a step states is the core’s own", async ({ page }) => {
       `9.1\u202f% less. Against that, more power is ${difference(mirror.difference_s.value)}`,
     );
     await expect(says(page, 3)).toContainText("What you changed.");
+    const { exchange, less_drag_saves_s } = answer;
+    const short = page.getByRole("region", { name: "In short: position or power?" });
+    await expect(short).toContainText(`${difference(less_drag_saves_s.value)} over 25`);
+    await expect(short).toContainText(`worth about ${(10 * exchange.w_per_cda_percent).toFixed(0)}\u00a0W to them`);
   });
 
   await test.step("a position lost at the end, and the moment at which it is level", async () => {

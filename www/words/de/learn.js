@@ -237,6 +237,8 @@ export default {
   sumLevel: "Beides ist gleich",
   sumLevelWhen:
     "Es sind zehn Prozent von beidem, auf flacher Straße bei Windstille: Dann wähl, was du leichter erreichst.",
+  sumWorth:
+    "Mit den Zahlen, wie sie jetzt sind, ist dieser Fahrer über {distance} mit {lessDrag} {drag}, mit {morePower} {power}. So viel Luftwiderstand ist bei ihm etwa {watts} wert.",
   sumWho: "Was",
   sumWhen: "Wann",
 };

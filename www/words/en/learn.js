@@ -233,6 +233,8 @@ export default /** @type {const} */ ({
   sumLevel: "The two are level",
   sumLevelWhen:
     "You get ten percent of either on a flat road in still air: then choose the one that is easier for you to get.",
+  sumWorth:
+    "With the numbers as you leave them, this rider is {drag} over {distance} with {lessDrag}, and {power} with {morePower}. That much drag is worth about {watts} to them.",
   sumWho: "Which",
   sumWhen: "When",
 });

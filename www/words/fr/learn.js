@@ -232,6 +232,8 @@ export default {
   sumLevel: "Les deux se valent",
   sumLevelWhen:
     "C’est dix pour cent de chaque, sur route plate et sans vent : choisis alors ce que tu obtiens le plus facilement.",
+  sumWorth:
+    "Avec les chiffres tels que tu les laisses, ce coureur est {drag} sur {distance} avec {lessDrag}, et {power} avec {morePower}. Cette traînée en moins vaut environ {watts} pour lui.",
   sumWho: "Laquelle",
   sumWhen: "Quand",
 };

@@ -152,8 +152,8 @@ export default {
 
   tableGist: "Jede Änderung bei jedem Rennen: gesparte Sekunden, auch je Geldeinheit und je Stunde",
   tableCaption: "Was jede Änderung für sich spart",
-  perMoney: "Gespart je Geldeinheit",
-  perHour: "Gespart je Stunde",
+  perMoney: "Sekunden gespart je Geldeinheit",
+  perHour: "Sekunden gespart je Stunde",
   free: "umsonst",
 
   howGist: "Jede Auswahl innerhalb des Budgets wird verglichen, keine übergangen.",

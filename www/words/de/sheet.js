@@ -204,7 +204,7 @@ export default {
   "help.questions": "Die Fragen bisher: {questions}",
   "help.changing": "Eine Zahl ändern",
   "help.howToChange":
-    "Tippe sie ein, nimm die Pfeiltasten (mit Umschalt zehn Schritte) oder zieh sie zur Seite. Escape nimmt das Getippte zurück. Eine durchgezogene Linie unter einer Zahl heißt gemessen, eine gestrichelte geschätzt, eine gepunktete typisch, eine dünne gewählt. Ein Wort mit einem kleinen Fragezeichen erklärt sich, wenn du es antippst. „Rückgängig“ und „Wiederholen“ gelten für jede Änderung (Strg oder ⌘ mit Z, mit Umschalt zum Wiederholen).",
+    "Tippe sie ein, nimm die Pfeiltasten (mit Umschalt zehn Schritte) oder zieh sie zur Seite. Escape nimmt das Getippte zurück. Die Masse lässt sich als Summe von Fahrer und Rad eintippen, etwa 71 + 9. Eine durchgezogene Linie unter einer Zahl heißt gemessen, eine gestrichelte geschätzt, eine gepunktete typisch, eine dünne gewählt. Ein Wort mit einem kleinen Fragezeichen erklärt sich, wenn du es antippst. „Rückgängig“ und „Wiederholen“ gelten für jede Änderung (Strg oder ⌘ mit Z, mit Umschalt zum Wiederholen).",
   "help.words": "Begriffe",
   "help.safely": "Fahr sicher",
   "help.notKnown": "Was nicht bekannt ist",

@@ -195,7 +195,7 @@ export default /** @type {const} */ ({
   "help.questions": "The questions so far: {questions}",
   "help.changing": "Changing a number",
   "help.howToChange":
-    "Type it, use the arrow keys (with Shift for ten steps), or drag it sideways. Escape takes back what you typed. A solid line under a number means measured, a dashed one estimated, a dotted one typical, a thin one chosen. A word with a small question mark explains itself when you press it. Undo and Redo cover every change (Ctrl or ⌘ with Z, with Shift to redo).",
+    "Type it, use the arrow keys (with Shift for ten steps), or drag it sideways. Escape takes back what you typed. The mass may be typed as a sum of rider and bicycle, such as 71 + 9. A solid line under a number means measured, a dashed one estimated, a dotted one typical, a thin one chosen. A word with a small question mark explains itself when you press it. Undo and Redo cover every change (Ctrl or ⌘ with Z, with Shift to redo).",
   "help.words": "Words",
   "help.safely": "Ride safely",
   "help.notKnown": "What is not known",

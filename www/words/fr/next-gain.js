@@ -151,8 +151,8 @@ export default {
 
   tableGist: "Chaque changement à chaque épreuve : secondes gagnées, aussi par unité de monnaie et par heure",
   tableCaption: "Ce que chaque changement gagne à lui seul",
-  perMoney: "Gagné par unité de monnaie",
-  perHour: "Gagné par heure",
+  perMoney: "Secondes gagnées par unité de monnaie",
+  perHour: "Secondes gagnées par heure",
   free: "gratuit",
 
   howGist: "Tous les choix dans le budget sont comparés, aucun n’est omis.",

@@ -204,7 +204,7 @@ export default {
   "help.questions": "Les questions jusqu’ici : {questions}",
   "help.changing": "Changer un nombre",
   "help.howToChange":
-    "Tape-le, ou sers-toi des flèches (avec Maj pour dix pas), ou fais-le glisser de côté. Échap annule ce que tu as tapé. Un trait plein sous un nombre veut dire mesuré, des tirets estimé, des points typique, un trait fin choisi. Un mot suivi d’un petit point d’interrogation s’explique quand tu appuies dessus. « Annuler » et « Rétablir » couvrent tous les changements (Ctrl ou ⌘ avec Z, avec Maj pour rétablir).",
+    "Tape-le, ou sers-toi des flèches (avec Maj pour dix pas), ou fais-le glisser de côté. Échap annule ce que tu as tapé. La masse peut se taper comme la somme du cycliste et du vélo, par exemple 71 + 9. Un trait plein sous un nombre veut dire mesuré, des tirets estimé, des points typique, un trait fin choisi. Un mot suivi d’un petit point d’interrogation s’explique quand tu appuies dessus. « Annuler » et « Rétablir » couvrent tous les changements (Ctrl ou ⌘ avec Z, avec Maj pour rétablir).",
   "help.words": "Les mots",
   "help.safely": "Roule prudemment",
   "help.notKnown": "Ce qu’on ne sait pas",

@@ -178,20 +178,20 @@ messages! {
     uneven_lines(count: Count, line: Count) = "Lines that have more or fewer values than there are headings: {count}, the first at line {line}.";
 
     // What was repaired.
-    cut(byte: Count, records: Count) = "The file breaks off or is damaged at byte {byte}. The {records} records before it were read.";
+    cut(byte: Count, records: Count) = "The file breaks off or is damaged at byte {byte}. The records before it were read: {records}.";
     not_closed() = "The file was not finished by the device. What it had recorded was read.";
     not_one_piece() = "The file holds several recordings, which were joined in their order.";
     untimed(count: Count) = "Records without a time were left out: {count}.";
     same_time(count: Count) = "Records with the same time as the one before were joined with it: {count}.";
     clock_slipped(count: Count) = "Records with an earlier time than the one before were left out: {count}.";
-    clock_set(count: Count) = "The clock was set during the recording, and time is carried on from there: {count} times.";
+    clock_set(count: Count) = "Times when the clock was set during the recording, and time is carried on from there: {count}.";
     gaps(count: Count, longest: Clock) = "Nothing was recorded in gaps: {count}, the longest of {longest}.";
     still(count: Count) = "Records have the very position of the one before: {count}.";
     at_zero(count: Count) = "Positions at latitude 0 and longitude 0 were left out: {count}.";
     distance_from_positions() = "The recording has no distances of its own. They were worked out from the positions.";
     distance_from_speed() = "The recording has neither distances nor positions. Distance was worked out from the speed.";
-    distance_reset(count: Count) = "The recorded distance began anew and was carried on: {count} times.";
-    distance_back(count: Count) = "The recorded distance went back and was held there: {count} times.";
+    distance_reset(count: Count) = "Times when the recorded distance began anew and was carried on: {count}.";
+    distance_back(count: Count) = "Times when the recorded distance went back and was held there: {count}.";
     jumps(count: Count) = "Steps between positions that are too fast for a bicycle may be errors of the receiver: {count}.";
     speed_from_distance() = "The recording has no speeds of its own. They were worked out from distance and time.";
     parts_left_out(count: Count, distance: Distance) = "The track has several parts: {count}. Between them lie {distance} in straight lines, which are not counted.";

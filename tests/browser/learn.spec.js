@@ -10,7 +10,7 @@ import { drawn, expect, kept, notice, number, open, openQuestion, started, test,
 
 const TITLE = "Is position worth more than power?";
 const STEPS = [
-  "1. The wall of air",
+  "1. What the air takes",
   "2. Where the watts go",
   "3. Ten percent more, for how long?",
   "4. Ten against ten",
@@ -140,7 +140,7 @@ test("its steps are fetched only when it is opened", async ({ page }) => {
 test("what a step states is the core’s own", async ({ page }) => {
   test.setTimeout(PATIENCE_MS);
 
-  await test.step("the wall of air: eight times the power at twice the speed", async () => {
+  await test.step("what the air takes: eight times the power at twice the speed", async () => {
     await openStoryAnew(page);
     await type(page, 0, "Speed in still air", "20");
     const air = async (/** @type {number} */ speed_m_s) =>
@@ -245,6 +245,10 @@ test("what a step states is the core’s own", async ({ page }) => {
       `9.1\u202f% less. Against that, more power is ${difference(mirror.difference_s.value)}`,
     );
     await expect(says(page, 3)).toContainText("What you changed.");
+    const { exchange, less_drag_saves_s } = answer;
+    const short = page.getByRole("region", { name: "In short: position or power?" });
+    await expect(short).toContainText(`${difference(less_drag_saves_s.value)} over 25`);
+    await expect(short).toContainText(`worth about ${(10 * exchange.w_per_cda_percent).toFixed(0)}\u00a0W to them`);
   });
 
   await test.step("a position lost at the end, and the moment at which it is level", async () => {

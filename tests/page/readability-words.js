@@ -68,6 +68,7 @@ export const FORBIDDEN = {
       only: ["page", "sheet", "which-position", "hold-or-fade", "leg-room", "shared"],
     },
     { word: anyOf("knöchel~"), why: "als Gelenk heißt es Sprunggelenk" },
+    { word: /critical power/iu, why: "die kritische Leistung" },
     { word: anyOf("gleichauf"), why: "ein Wort dafür: gleich schnell" },
     { word: anyOf("arzt ärztin"), why: "ärztlicher Rat" },
     { word: anyOf("szenario~"), why: "auf der Seite sind es „deine Zahlen“" },
@@ -120,7 +121,27 @@ export const TERMS = {
   ],
 };
 
+/** Numbers that stand bare, not as "4:44" or "250 W", and the words after them that they leave as they are. @param {string} unchanged */
+const countedBut = (unchanged) =>
+  new RegExp(
+    `\\{(?:count|runs|times|targets|draws|outcomes|sets|riders|others|records|crossings|most|all)\\} (?!(?:${unchanged.replaceAll(" ", "|")})(?!\\p{L}))\\p{L}+`,
+    "gu",
+  );
+
+/** A bare number before a word that it may change. */
+export const COUNTED = {
+  en: countedBut("min h of in on at would guessed"),
+  de: countedBut("min h von aus bei beim an nur Byte entfernen"),
+  fr: countedBut("min h de du sur au en et fois cas choix deviendrait sont perdraient"),
+};
+
 const FORMULA = "read aloud in place of a formula, which has as many words as it has";
+
+const BOUND = "a bound of the core, far above one";
+const HUNDRED = "told by the hundred, and never of one of them";
+const ONE_OR_MORE = "shown where there is one or more";
+const UNLIKELIER = "one time in two or more, since the likelier outcome is claimed";
+const TWO_RUNS = "a test has two runs or more in each position";
 
 const PRICES = "money is meant: a budget buys kit";
 
@@ -138,6 +159,48 @@ export const EXCEPTIONS = {
     "learn: threeLegend": PRICES,
     "learn: threeMoral": PRICES,
     "next-gain: why.too_dear": PRICES,
+  },
+  /** @type {Record<string, string>} */
+  plural: {
+    "drag-test: byButton": ONE_OR_MORE,
+    "drag-test: byRounds": ONE_OR_MORE,
+    "drag-test: keptAs": "one test goes without saying, and there is no position from none",
+    "drag-test: mostRides": BOUND,
+    "drag-test: mostRuns": BOUND,
+    "drag-test: otherWay": UNLIKELIER,
+    "drag-test: planHandleSpoken": TWO_RUNS,
+    "drag-test: planOdds": HUNDRED,
+    "drag-test: planSays": TWO_RUNS,
+    "drag-test: planSpoken": TWO_RUNS,
+    "finish-time: splitsGist": "the line is the last split",
+    "leg-room: verdict.oneInCloses": UNLIKELIER,
+    "leg-room: verdict.oneInOpens": UNLIKELIER,
+    "learn: wallSays": "twice the speed takes eight times the power",
+    "next-gain: claim": "without an event there is no answer",
+    "next-gain: hours": "said of one more hour",
+    "next-gain: more": ONE_OR_MORE,
+    "next-gain: myEvents": "without an event there is no answer",
+    "next-gain: whyChance": "a set of one change comes out in two ways",
+    "next-gain: howSets": "one change makes two sets: with it and without",
+    "power-curve: mostEfforts": BOUND,
+    "power-or-drag: howEven": "tries are counted by the hundred",
+    "recordings: too_deep": BOUND,
+    "recordings: too_large": BOUND,
+    "recordings: too_many_records": BOUND,
+    "ride-plan: best": "a plan of one power has words of its own",
+    "shared: aboutFaster": HUNDRED,
+    "shared: aboutSlower": HUNDRED,
+    "shared: hours": "said of the usual times, which are one, twelve and 24 hours",
+    "shared: ofDraws": HUNDRED,
+    "shared: tooCloseFaster": HUNDRED,
+    "shared: tooCloseSlower": HUNDRED,
+    "sheet: line.count": "a line without a number is passed over",
+    "which-position: costScaled": HUNDRED,
+    "which-position: costTorso": HUNDRED,
+    "which-position: counting": "tries are counted by the hundred",
+    "which-position: fastestIn": "the fastest of a few positions is it in many of a hundred tries",
+    "which-position: published": "the studies had five and eleven riders",
+    "which-position: stopped": "tries are counted by the hundred",
   },
   /** @type {Record<string, string>} */
   placeholders: {},

@@ -1,5 +1,5 @@
 // @ts-check
-/** The seven steps in their order, and the end. Fetched when the story is first opened. */
+/** The seven steps in their order, the story in short, and the end. Fetched when the story is first opened. */
 
 import { html } from "../parts/html.js";
 import { titleOf } from "../questions/shared/names.js";
@@ -8,6 +8,7 @@ import * as units from "../units.js";
 import { book } from "../words/index.js";
 import { ID } from "./beginning.js";
 import { howLong } from "./how-long.js";
+import { inShort } from "./in-short.js";
 import { lostAtTheEnd } from "./lost-at-the-end.js";
 import { numbersOf } from "./rider.js";
 import { tenAgainstTen } from "./ten-against-ten.js";
@@ -41,9 +42,8 @@ export function create(host, tools) {
     tools.field("scenario.rider.total_mass_kg")?.default ?? 0,
     tools.store.get().units,
   );
-  const steps = [wallOfAir, whereWattsGo, howLong, tenAgainstTen, lostAtTheEnd, uphillAndWind, threeChanges].map(
-    (step) => step(tools),
-  );
+  const told = [wallOfAir, whereWattsGo, howLong, tenAgainstTen, lostAtTheEnd, uphillAndWind, threeChanges, inShort];
+  const steps = told.map((step) => step(tools));
   const end = yourTurn(tools);
   host.replaceChildren(
     html("h1", {}, titleOf(ID)),

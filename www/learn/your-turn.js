@@ -2,7 +2,6 @@
 /** The end of the story: what the reader changed goes into their own numbers, if and when they say so. */
 
 import { html, say, strong } from "../parts/html.js";
-import { table } from "../parts/table.js";
 import { listParts } from "../questions/shared/list.js";
 import { nameOf, titleOf } from "../questions/shared/names.js";
 import { shortPercent } from "../questions/shared/published.js";
@@ -25,20 +24,6 @@ const TAKEN_ALONG = ["power_w", "cda_m2", "power_change", "cda_change"];
 /** What the page calls its own things. */
 const called = () => ({ undo: page("undo"), yourNumbers: page("yourNumbers") });
 
-/** When which of the two wins, in three rows. */
-function summary() {
-  const grid = table({ caption: words("sumTitle") });
-  grid.update({
-    columns: [words("sumWho"), words("sumWhen")],
-    rows: [
-      [words("sumPosition"), words("sumPositionWhen")],
-      [words("sumPower"), words("sumPowerWhen")],
-      [words("sumLevel"), words("sumLevelWhen")],
-    ],
-  });
-  return html("div", { class: "summary" }, grid.element);
-}
-
 /** @param {Tools} tools */
 export function yourTurn(tools) {
   const { store } = tools;
@@ -49,7 +34,6 @@ export function yourTurn(tools) {
   const element = html(
     "section",
     { class: "step", "aria-label": words("endTitle") },
-    summary(),
     html("div", { class: "ask" }, html("h2", {}, words("endTitle"))),
     told,
     html("p", { class: "chooses no-print" }, along, asItIs, measure),

@@ -177,7 +177,7 @@ export default {
   more_runs_than: "Ein so kleiner Unterschied braucht mehr als {most} Fahrten.",
   greatest_below_even: "Die beste gleichmäßige Leistung ist hier {even}: Ein Plan braucht eine Höchstleistung darüber.",
   least_above_even: "Die beste gleichmäßige Leistung ist hier {even}: Ein Plan braucht eine Mindestleistung darunter.",
-  no_road: "Die Datei hat weder Orte noch eine Distanz und sagt darum nichts über die Straße.",
+  no_road: "Die Datei hat weder Ortsangaben noch eine Distanz und sagt darum nichts über die Straße.",
   course_length: "Eine Strecke ist zwischen 100 m und 2000 km lang; diese ist es nicht.",
   part_too_short: "Ein Teil der Strecke ist mindestens {least} lang.",
   lap_open: "Diese Strecke endet {height} von der Höhe entfernt, auf der sie beginnt, und ist darum keine Runde.",
@@ -225,29 +225,29 @@ export default {
   "note.positions.w_prime_factor":
     "Bei sieben trainierten Fahrern senkte die Position die kritische Leistung und ließ W′ unberührt.",
   "note.positions.speed_exponent":
-    "Wie sich CdA mit dem Fahrtwind ändert; eine einzelne veröffentlichte Zahl gibt es nicht, also 0, wenn nichts gemessen ist.",
+    "Wie sich der CdA-Wert mit dem Fahrtwind ändert; eine einzelne veröffentlichte Zahl gibt es nicht, also 0, wenn nichts gemessen ist.",
   "note.positions.reference_airspeed_m_s":
-    "Der Fahrtwind, bei dem CdA gemessen wurde; er zählt nur mit einem Tempo-Exponenten.",
+    "Der Fahrtwind, bei dem der CdA-Wert gemessen wurde; er zählt nur mit einem Tempo-Exponenten.",
   "note.positions.fade.tired_cda_m2":
-    "CdA, wenn die Position verloren ist; eine veröffentlichte Zahl fand sich nicht, also film dich und miss sie.",
+    "Der CdA-Wert, wenn die Position verloren ist; eine veröffentlichte Zahl fand sich nicht, also film dich und miss sie.",
   "note.positions.fade.begins_s": "Wann die Position nachzulassen beginnt.",
   "note.positions.fade.complete_s": "Wann die Position ganz verloren ist.",
   "note.positions.lapses.share":
     "Anteil der Fahrt außerhalb der Position: Kopf hoch oder tief, Aufrichten an einer Kreuzung.",
-  "note.positions.lapses.cda_m2": "CdA während eines Aussetzers.",
+  "note.positions.lapses.cda_m2": "Der CdA-Wert während eines Aussetzers.",
   "note.positions.fade_test.first_third_cda_m2":
-    "Mittlere CdA im ersten Drittel eines gleichmäßigen Tests; seine Mitte steht für den Zeitpunkt nach einem Sechstel.",
+    "Mittlerer CdA-Wert im ersten Drittel eines gleichmäßigen Tests; seine Mitte steht für den Zeitpunkt nach einem Sechstel.",
   "note.positions.fade_test.last_third_cda_m2":
-    "Mittlere CdA im letzten Drittel; der ganze Anstieg ist das Anderthalbfache des Unterschieds der Drittel.",
+    "Mittlerer CdA-Wert im letzten Drittel; der ganze Anstieg ist das Anderthalbfache des Unterschieds der Drittel.",
   "note.positions.fade_test.test_s":
-    "Dauer des Tests; was danach mit CdA geschieht, ist nicht bekannt und wird als gleichbleibend genommen.",
+    "Dauer des Tests; was danach mit dem CdA-Wert geschieht, ist nicht bekannt und wird als gleichbleibend genommen.",
   "note.positions.drag_tests.cda_m2": "Die Luftwiderstandsfläche, die ein behaltener Test ergab.",
   "note.positions.drag_tests.sd_m2":
     "Eine Standardabweichung des eigenen Fehlers eines behaltenen Tests, wie seine Runden streuten.",
   "note.positions.drag_tests.shared_sd_m2":
     "Eine Standardabweichung dessen, was Tests eines Fahrers gemeinsam haben, etwa die Masse und der Rollwiderstand.",
   "note.positions.equipment.cda_change_m2":
-    "Was es zur CdA hinzufügt; Formen von Zeitfahrhelmen unterschieden sich bei stillem Kopf um weniger als 1.5 %.",
+    "Was es zum CdA-Wert hinzufügt; Formen von Zeitfahrhelmen unterschieden sich bei stillem Kopf um weniger als 1.5 %.",
   "note.positions.equipment.mass_change_kg": "Was es zur Masse hinzufügt; wieg es.",
   "note.power.cp_w": "Kritische Leistung; Hobbyfahrern werden gewöhnlich 200 bis 260 W zugeschrieben.",
   "note.power.w_prime_j": "Arbeit über der kritischen Leistung; zwölf Laborreihen ergaben im Mittel 16.9 ± 3.2 kJ.",

@@ -26,10 +26,10 @@ export default {
 
   // The answer.
   claim: "{low} hat weniger Luftwiderstand als {next}, und zwar um",
-  claimLevel: "{low} und {next} haben dieselbe Luftwiderstandsfläche, soweit dieser Test es zeigt",
+  claimLevel: "{low} und {next} haben, soweit dieser Test es zeigt, dieselbe Luftwiderstandsfläche",
   spoken: "{low} hat weniger Luftwiderstand als {next}, und zwar um {figure}",
   otherWay: "zu knapp für ein Urteil: in\u00a0etwa 1 von\u00a0{count} Fällen ist es umgekehrt",
-  noSpare: "noch sagt nichts, wie sicher das ist",
+  noSpare: "wie sicher das ist, lässt sich noch nicht sagen",
   oneClaim: "{name} hat eine Luftwiderstandsfläche von",
   oneSpoken: "{name} hat eine Luftwiderstandsfläche von {figure}",
   oneRange: "19\u00a0von\u00a020 Mal: {low}\u00a0bis\u00a0{high}",
@@ -50,7 +50,7 @@ export default {
   mainError:
     "Was alle Runden gemeinsam haben, ist in diesem ± nicht enthalten. Der größte Fehler dieser Art kommt von „{input}“ und kann jede Luftwiderstandsfläche um {share} verschieben. Am Unterschied zweier Positionen ändert er kaum etwas.",
   mainErrorPlanned:
-    "Gegen einen Fehler, den alle Fahrten gemeinsam haben, helfen mehr Fahrten nicht. Der größte kommt von „{input}“ und kann die Luftwiderstandsfläche um {share} verschieben.",
+    "Gegen einen Fehler, den alle Fahrten gemeinsam haben, helfen auch mehr Fahrten nicht. Der größte kommt von „{input}“ und kann die Luftwiderstandsfläche um {share} verschieben.",
   inPairs: {
     one: "Fährst du paarweise, in jeder Position eine Fahrt und beide direkt nacheinander, reicht {count} Paar.",
     other:
@@ -196,7 +196,7 @@ export default {
   lapSaysMore: "{name}, {position}: {area}; es brauchte {watts} mehr, als das Ergebnis verlangt.",
   lapSaysLess: "{name}, {position}: {area}; es brauchte {watts} weniger, als das Ergebnis verlangt.",
   lapReading:
-    "Jeder Punkt ist die Luftwiderstandsfläche, die eine Runde für sich allein ergäbe. Die Linien sind die Positionen; in der Tönung liegt der wahre Wert 19 von 20 Mal. Ein Ring liegt weiter daneben, als der Zufall erklärt.",
+    "Jeder Punkt ist die Luftwiderstandsfläche, die eine Runde für sich allein ergäbe. Die Linien sind die Positionen; in der Tönung liegt der wahre Wert 19 von 20 Mal. Ein Ring liegt weiter daneben, als sich durch Zufall erklären lässt.",
   lapReadOff: "Tippe auf einen Punkt, oder zeig darauf, um ihn abzulesen.",
   planChart: "Der kleinste Unterschied, den ein Test zeigt, über der Zahl seiner Fahrten",
   planRuns: "Fahrten in jeder Position",
@@ -229,7 +229,7 @@ export default {
   stepWrite:
     "**Schreib** zu jeder Runde die Position auf, und alles, was nicht war, wie es sein soll: Verkehr, Böen, eine verlorene Position.",
   stepAfter:
-    "**Danach.** Prüfe den Nullpunkt des Leistungsmessers noch einmal: Ist er gewandert, gib das hier in seinem ± an. Öffne dann die Aufzeichnung.",
+    "**Danach.** Prüfe den Nullpunkt des Leistungsmessers noch einmal: Ist er gewandert, vergrößere sein ± unter „Deine Zahlen“. Öffne dann die Aufzeichnung.",
   table: "Als Tabelle",
   tableGist: "Jede Runde und Fahrt mit ihrem Abstand zur Schätzung; vor einem Test die Kurve des Plans",
   lapsCaption: "Runden und Fahrten in der Reihenfolge, in der sie angegeben wurden",
@@ -237,7 +237,7 @@ export default {
   speed: "Tempo",
   power: "Leistung",
   residual: "Mehr, als das Ergebnis verlangt",
-  leverage: "Bestimmt sich selbst zu",
+  leverage: "Gewicht im Ergebnis",
   leftOut: "Zählt nicht oder ist fraglich",
   "why.excluded": "zählt nicht: von dir weggelassen",
   "why.braking": "zählt nicht: gebremst",
@@ -265,7 +265,7 @@ export default {
   riseKnown: "Bekannt aus",
   rise: "Anstieg",
   keepFade: "{name} so nachlassen lassen",
-  fadeKept: "Die Position lässt jetzt nach, bei jeder Frage.",
+  fadeKept: "Alle Fragen rechnen jetzt mit diesem Nachlassen.",
   fadeWhen: "Wann das beginnt und endet, ist ein typischer Wert; gib deinen unter Positionen an.",
   "rise.measured": "den Runden selbst",
   "rise.assumed": "dem Film, mit angenommenen Werten",
@@ -284,7 +284,7 @@ export default {
   howEnergy:
     "In jeder Runde geben die Pedale so viel, wie Luft, Reifen, Steigung, Lager und eine Änderung des Tempos nehmen. Bis auf die Anteile von Luft und Reifen ist alles bekannt. Jede Runde gibt also eine Gleichung für Luftwiderstandsfläche und Rollwiderstand.",
   howJoint:
-    "Alle Runden werden zusammen mit kleinsten Quadraten gelöst, mit einer Luftwiderstandsfläche für jede Position. Aus ihrer Streuung folgt das ±, nach Students t mit so vielen Freiheitsgraden, wie Runden übrig sind. Trennen langsame und schnelle Runden Luftwiderstand und Rollwiderstand nicht, sagt die Antwort es und hält den Rollwiderstand fest.",
+    "Alle Runden werden gemeinsam nach der Methode der kleinsten Quadrate ausgewertet, mit einer Luftwiderstandsfläche für jede Position. Aus ihrer Streuung folgt das ±, nach Students t mit so vielen Freiheitsgraden, wie Runden übrig sind. Trennen langsame und schnelle Runden Luftwiderstand und Rollwiderstand nicht, sagt die Antwort es und lässt den Rollwiderstand, wie er angegeben ist.",
   howOwn:
     "Im Diagramm steht für jede Runde die Luftwiderstandsfläche, die sie ergäbe, wenn alles andere wie im Ergebnis wäre. Eine Runde ist markiert, wenn sie weiter daneben liegt, als der Zufall es in zwanzig Tests einmal erklärt; sie zählt trotzdem.",
   howCommon:

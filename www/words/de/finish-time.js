@@ -78,7 +78,7 @@ export default {
   whereWork: "Wohin die {work} am Pedal gehen: {list}.",
   air: "{share} in die Luft",
   rolling: "{share} in die Reifen",
-  climbing: "{share} in Höhenmeter",
+  climbing: "{share} in die Höhe",
   drivetrain: "{share} in den Antrieb",
   bearings: "{share} in die Lager",
   braking: "{share} in die Bremsen",
@@ -160,7 +160,7 @@ export default {
   symbolMotion:
     "Masse mit dem, was die drehenden Räder dazugeben, Geschwindigkeit, Zeit, Kräfte auf der Straße, Wirkungsgrad des Antriebs",
   symbolBalance:
-    "W′-Balance: was in dem Moment übrig ist. Zwei andere Formen begrenzen sie: Nichts kommt zurück, oder alles, Watt für Watt",
+    "W′, das in dem Moment übrig ist; zwei andere Formen begrenzen es: Nichts kommt zurück, oder alles, Watt für Watt",
   symbolDoubt:
     "eine Standardabweichung; jede unsichere Zahl wird um ihre eigene verschoben, um zu sehen, was sie mit der Zeit macht",
   howModel:

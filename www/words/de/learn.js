@@ -17,7 +17,7 @@ export default {
   morePower: "{percent} mehr Leistung",
   lessDrag: "{percent} weniger Luftwiderstand",
 
-  wallTitle: "1. Die Wand aus Luft",
+  wallTitle: "1. Was die Luft nimmt",
   wallAsk:
     "Jemand fährt auf flacher Straße mit {speed}, bei Windstille. Was braucht es, um diese Luft beiseitezuschieben?",
   wallSpeed: "Geschwindigkeit bei Windstille",
@@ -67,7 +67,7 @@ export default {
   longSays: "Die Kurve dieses Fahrers gibt {power} {held} her und {percent} mehr, {more}, {moreHeld}.",
   longShare: "Das sind {share} der Zeit.",
   longNoSwitch:
-    "„Zehn Prozent mehr Leistung“ ist also kein Schalter: Für dieselbe Distanz braucht es eine andere Kurve, und die braucht Training. In einer Studie waren sehr gut trainierte Fahrer nach vier Wochen Intervalltraining über {trial} um {low} bis {high} besser.",
+    "„Zehn Prozent mehr Leistung“ wählt man also nicht einfach: Für dieselbe Distanz braucht es eine andere Kurve, und die braucht Training. In einer Studie waren sehr gut trainierte Fahrer nach vier Wochen Intervalltraining über {trial} um {low} bis {high} besser.",
   notAtAll: "gar nicht",
   longerThanRaces: "länger als jedes Rennen",
   heldFor: "**{time}** lang",
@@ -114,7 +114,7 @@ export default {
   tenLower:
     "In einer Studie senkte ein tieferer Lenker bei fünf Fahrern den CdA-Wert um {cda} und ihre Leistung um {power}. Beide Mittelwerte zugleich brächten den Fahrer dieser Geschichte von **{speed}** auf **{lower}**.",
   tenTorso:
-    "Bei elf anderen nahm ein tiefer Rumpf {watts} an der anaeroben Schwelle, und die tiefe Position gewann trotzdem. Von Fahrer zu Fahrer schwankt es so stark, wie diese Mittelwerte groß sind; nur ein eigener Test sagt es dir.",
+    "Bei elf anderen nahm ein tiefer Rumpf {watts} an der anaeroben Schwelle, ab der eine Belastung nicht mehr gleichmäßig zu halten ist. Die tiefe Position gewann trotzdem. Von Fahrer zu Fahrer schwankt es so stark, wie diese Mittelwerte groß sind; nur ein eigener Test sagt es dir.",
   tenCaution:
     "Ein tief gehaltener Kopf sieht die Straße nicht. Probier Positionen abseits des Verkehrs und in kleinen Schritten; hol dir bei allem, was schmerzt, Rat beim Bikefitting oder ärztlichen Rat. Wettkampfregeln und Verkehrsregeln gehen vor.",
   tenChart: "Die Fahrzeit des Fahrers für jede Leistung und jede Luftwiderstandsfläche",
@@ -141,7 +141,7 @@ export default {
     "Die schnellste Position ist nicht die tiefste, sondern die tiefste, die du kurz vor dem Ziel noch halten kannst.",
   lostSince: "Am Anfang war die tiefe Position {began}; jetzt ist sie {differs}.",
   lostAssumed:
-    "Wie der Luftwiderstand mit der Müdigkeit steigt, ist, soweit wir sehen, nicht veröffentlicht. **Angenommen** ist hier, dass die Position in fünfundzwanzig Minuten verloren geht. Am Ende ist der Luftwiderstand ein Zehntel größer als in der, die zu halten gewesen wäre. Fragst du nach deiner eigenen Fahrt, sagst du, wie es bei dir geht.",
+    "Wie der Luftwiderstand mit der Müdigkeit steigt, ist, soweit wir sehen, nicht veröffentlicht. **Angenommen** ist hier, dass die Position in fünfundzwanzig Minuten verloren geht. Am Ende ist der Luftwiderstand ein Zehntel größer als in der, die zu halten gewesen wäre. Fragst du nach deiner eigenen Fahrt, sagst du, wie es bei dir geht. Wie sicher der Unterschied ist, sagt das [±|sd].",
   lostChart: "Die Luftwiderstandsfläche des Fahrers über die Fahrt",
   lostAxis: "gefahrene Zeit, {unit}",
   lostHandle: "Wann die tiefe Position nachzulassen beginnt: links und rechts ändern es",
@@ -237,6 +237,8 @@ export default {
   sumLevel: "Beides ist gleich",
   sumLevelWhen:
     "Es sind zehn Prozent von beidem, auf flacher Straße bei Windstille: Dann wähl, was du leichter erreichst.",
+  sumWorth:
+    "Mit den Zahlen, wie sie jetzt sind, ist dieser Fahrer über {distance} mit {lessDrag} {drag}, mit {morePower} {power}. So viel Luftwiderstand ist bei ihm etwa {watts} wert.",
   sumWho: "Was",
   sumWhen: "Wann",
 };

@@ -156,13 +156,13 @@ export default {
 
   tableGist: "Jede Änderung bei jedem Rennen: gesparte Sekunden, auch je Geldeinheit und je Stunde",
   tableCaption: "Was jede Änderung für sich spart",
-  perMoney: "Gespart je Geldeinheit",
-  perHour: "Gespart je Stunde",
+  perMoney: "Sekunden gespart je Geldeinheit",
+  perHour: "Sekunden gespart je Stunde",
   free: "umsonst",
 
   howGist: "Jede Auswahl innerhalb des Budgets wird verglichen, keine übergangen.",
   howSets:
-    "Mit {count} Änderungen gibt es {sets} Kombinationen. Die Fahrzeiten jeder einzelnen sind aus Fahrten gleichmäßig am Limit mit allen ihren Änderungen zusammen bekannt. Wo wenige Änderungen dieselbe Zahl bewegen, werden alle ihre Kombinationen gefahren. Wo es mehr sind, werden sie von einer Kurve durch Fahrten abgelesen, auf eine Tausendstelsekunde genau.",
+    "Bei einer Liste von {count} gibt es {sets} Kombinationen. Die Fahrzeiten jeder einzelnen sind aus Fahrten gleichmäßig am Limit mit allen ihren Änderungen zusammen bekannt. Wo wenige Änderungen dieselbe Zahl bewegen, werden alle ihre Kombinationen gefahren. Wo es mehr sind, werden sie von einer Kurve durch Fahrten abgelesen, auf eine Tausendstelsekunde genau.",
   howMean: "Eine Auswahl ist so viel wert, wie sie im Mittel über alles spart, was aus ihr werden kann:",
   howFormula: "E von S ist die Summe über jedes ω in S aus seiner Chance mal der Zeit wie jetzt minus der Zeit mit ω",
   symbolSet: "eine Auswahl von Änderungen, und was davon wirkt",

@@ -90,11 +90,11 @@ export default {
   restsOnGuess:
     "Das ist eine Schätzung: W′ und der Verlust auf langer Fahrt sind wie bei trainierten Fahrern angesetzt (W′ {wPrime}) und gelten als ebenso unsicher.",
   restsOn: "Die Kurve folgt dem Modell **{model}**.",
-  told: "Deine Belastungen sprechen deutlich dafür: Es erhält {weight} Punkten.",
+  told: "Es passt deutlich am besten zu deinen Belastungen: Es erhält {weight} Punkten.",
   notTold:
     "Deine Belastungen können es nicht entscheiden: Dieses Modell erhält {weight} Punkten, das Modell {other} {otherWeight}. Wo beide auseinandergehen, würden Belastungen anderer Länge entscheiden.",
   chosen:
-    "Du hast dieses Modell gewählt; deine Belastungen sprechen eher für das Modell {other}, mit {otherWeight} Punkten.",
+    "Du hast dieses Modell gewählt; das Modell {other} passt besser zu deinen Belastungen, mit {otherWeight} Punkten.",
   alone: "Mit so wenigen Belastungen lässt sich kein anderes Modell vergleichen.",
   use: "Bei allen Fragen damit rechnen",
   inUse: "Mit diesen Zahlen wird gerechnet",
@@ -142,7 +142,7 @@ export default {
   formsSay:
     "Die Beziehung mit zwei Parametern hat drei Formen: Arbeit über der Zeit, Leistung über dem Kehrwert der Zeit, Zeit über der Leistung. Jede gewichtet dieselben Belastungen anders: CP ergibt sich zu {cpA}, {cpB} und {cpC}, W′ zu {wA}, {wB} und {wC}.",
   evidenceSays:
-    "Die Punkte sagen, wie gut jedes Modell passt, zusammen 100. Jede Zahl, die ein Modell anpasst, zieht ihm etwas ab (Kriterium von Akaike). Unter 90 haben die Belastungen nicht gewählt.",
+    "Die Punkte sagen, wie gut jedes Modell passt, zusammen 100. Jede Zahl, die ein Modell anpasst, zieht ihm etwas ab (Kriterium von Akaike). Unter 90 entscheiden die Belastungen es nicht.",
 
   // Positions.
   positions: "In jeder Position",

@@ -32,7 +32,7 @@ export default {
   no_positions: "Die Aufzeichnung hat keine Orte; die Fahrtrichtung ist darum nicht bekannt.",
   power_missing: "Messpunkte ohne Leistung bleiben leer und zählen nicht als null: {count}.",
   no_distance:
-    "Die Aufzeichnung hat weder Strecke noch Orte noch Tempo; wie weit du gefahren bist, sagt sie also nicht.",
+    "Die Aufzeichnung hat weder Distanz noch Orte noch Tempo; wie weit du gefahren bist, sagt sie also nicht.",
   beyond_a_ride: "Werte, die es auf keiner Fahrt geben kann, wurden ausgelassen: {count}.",
   unreadable: "Werte, die sich nicht lesen lassen, wurden ausgelassen: {count}, der erste in Zeile {line}.",
   uneven_lines: "Es gibt Zeilen mit mehr oder weniger Werten als Überschriften: {count}, die erste ist Zeile {line}.",
@@ -46,12 +46,12 @@ export default {
   gaps: "Es gibt Lücken, in denen nichts aufgezeichnet wurde: {count}, die längste dauert {longest}.",
   still: "Messpunkte mit genau demselben Ort wie der davor gibt es so oft: {count}.",
   at_zero: "Orte bei Breite 0 und Länge 0 wurden ausgelassen: {count}.",
-  distance_from_positions: "Die Aufzeichnung hat keine eigene Strecke. Sie wurde aus den Orten berechnet.",
-  distance_from_speed: "Die Aufzeichnung hat weder Strecke noch Orte. Die Strecke wurde aus dem Tempo berechnet.",
-  distance_reset: "Die aufgezeichnete Strecke begann von vorn und wurde fortgeführt: {count}-mal.",
-  distance_back: "Die aufgezeichnete Strecke ging zurück und wurde dort gehalten: {count}-mal.",
+  distance_from_positions: "Die Aufzeichnung hat keine eigene Distanz. Sie wurde aus den Orten berechnet.",
+  distance_from_speed: "Die Aufzeichnung hat weder Distanz noch Orte. Die Distanz wurde aus dem Tempo berechnet.",
+  distance_reset: "Die aufgezeichnete Distanz begann von vorn und wurde fortgeführt: {count}-mal.",
+  distance_back: "Die aufgezeichnete Distanz ging zurück und wurde dort gehalten: {count}-mal.",
   jumps: "Schritte zwischen Orten, die für ein Rad zu schnell sind, können Fehler des Empfängers sein: {count}.",
-  speed_from_distance: "Die Aufzeichnung hat kein eigenes Tempo. Es wurde aus Strecke und Zeit berechnet.",
+  speed_from_distance: "Die Aufzeichnung hat kein eigenes Tempo. Es wurde aus Distanz und Zeit berechnet.",
   parts_left_out: "Die Spur hat mehrere Teile: {count}. Dazwischen liegen {distance} Luftlinie, die nicht zählen.",
   from_route: "Die Datei enthält eine Route, keine Fahrt: Ihre Punkte sagen, wohin sie führt.",
   power_by_name: "Die Leistung stammt aus einem Feld, das ein zusätzlicher Sensor oder ein Programm beschreibt.",
@@ -60,7 +60,7 @@ export default {
   speed_as_km_h:
     "Die Überschrift sagt nichts über die Einheit des Tempos. Es wurde als km/h gelesen, weil es für m/s zu hoch ist.",
   distance_as_km:
-    "Die Überschrift sagt nichts über die Einheit der Strecke. Sie wurde als km gelesen, weil sie für Meter zu kurz ist.",
+    "Die Überschrift sagt nichts über die Einheit der Distanz. Sie wurde als km gelesen, weil sie für Meter zu kurz ist.",
   no_worker:
     "Dieser Browser lässt die Seite nebenher keine Dateien lesen; Aufzeichnungen lassen sich hier nicht öffnen.",
   took_too_long: "Das Lesen der Datei dauerte zu lange und wurde abgebrochen. Sonst ging nichts verloren.",

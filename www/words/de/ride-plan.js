@@ -3,14 +3,14 @@
 
 /** @satisfies {import("../books.d.ts").Texts<"ride-plan">} */
 export default {
-  ask: "{distance} auf {course} mit [Critical Power|cp] {cp}, [W′|wPrime] {wPrime} und [Luftwiderstandsfläche|cda] {cda}, {day}: Wie teile ich meine Kraft ein?",
+  ask: "{distance} auf {course} mit einer [kritischen Leistung|cp] von {cp}, [W′|wPrime] von {wPrime} und einer [Luftwiderstandsfläche|cda] von {cda}, {day}: Wie teile ich meine Kraft ein?",
 
   // Die Antwort.
-  takes: "{distance} nach diesem Plan dauern",
+  takes: "Für {distance} nach diesem Plan brauchst du",
   ahead: "{differs} als mit gleichmäßig {power}",
   asFast: "so schnell wie mit gleichmäßig {power}",
-  spoken: "{distance} nach diesem Plan dauern {figure}, plus oder minus {spread}: {compared}.",
-  planCaption: "Der Plan: von jedem Ort an diese Leistung, bis zum nächsten",
+  spoken: "Für {distance} nach diesem Plan brauchst du {figure}, plus oder minus {spread}: {compared}.",
+  planCaption: "Der Plan: ab jedem Ort diese Leistung, bis zum nächsten",
   from: "Ab, {unit}",
   place: "Was du dort siehst",
   power: "Leistung, {unit}",
@@ -19,27 +19,27 @@ export default {
   "landmark.descent": "eine Abfahrt beginnt, {grade}",
   "landmark.level": "die Straße wird eben",
   "landmark.turn": "die Straße biegt ab",
-  "landmark.distance": "nichts: nach der Distanz",
+  "landmark.distance": "nichts: achte auf die Distanz",
   upTo: "bis {power}",
-  best: "Der schnellste Plan, den W′ erlaubt, ändert die Leistung ständig und dauert {time}. Diese {count} Leistungen sind {differs}.",
+  best: "Der schnellste Plan, den W′ erlaubt, ändert die Leistung ständig und dauert {time}. Mit diesen {count} Leistungen bist du {differs}.",
   bestOne:
-    "Der schnellste Plan, den W′ erlaubt, ändert die Leistung ständig und dauert {time}. Diese eine Leistung ist {differs}.",
+    "Der schnellste Plan, den W′ erlaubt, ändert die Leistung ständig und dauert {time}. Mit dieser einen Leistung bist du {differs}.",
   runOut:
-    "Weichen Critical Power und W′ innerhalb ihres ± von deinen Zahlen ab, ist W′ in {share} von 100 Fällen vor dem Ziel leer.",
-  runOutRarely: "Auch wenn Critical Power und W′ um ihr ± danebenliegen, reicht W′ fast immer bis ins Ziel.",
-  testCp: "Teste deine Critical Power, bevor du einem Plan vertraust",
+    "Weichen kritische Leistung und W′ innerhalb ihres ± von deinen Zahlen ab, ist W′ in {share} von 100 Fällen vor dem Ziel aufgebraucht.",
+  runOutRarely: "Auch wenn kritische Leistung und W′ um ihr ± danebenliegen, reicht W′ fast immer bis ins Ziel.",
+  testCp: "Teste deine kritische Leistung, bevor du einem Plan vertraust",
 
   // Wenn es anders kommt.
   otherwise: "Wenn es anders kommt",
   whatIf: "Was wäre, wenn",
   thenHeading: "Dann",
-  tooHard: "Die ersten zehn Minuten sind {share} zu hart",
-  cpLower: "Deine Critical Power ist {share} kleiner, als du glaubst",
+  tooHard: "Du fährst die ersten zehn Minuten um {share} zu hart",
+  cpLower: "Deine kritische Leistung ist um {share} kleiner, als du glaubst",
   thenLasts: "{differs}; W′ reicht",
-  thenRunsOut: "{differs}; W′ ist nach {distance} leer",
+  thenRunsOut: "{differs}; W′ ist nach {distance} aufgebraucht",
   thenEven: "Gleichmäßig auf deinem wirklichen Niveau wären es {time}.",
   effortOnly:
-    "**Ein Plan sagt etwas über die Anstrengung, nie über das Tempo.** Fahre bergab und in Kurven so langsam, wie Straße, Verkehr und Sicht es verlangen; eine Leistung ist dort eine Obergrenze. Wettkampfregeln und Verkehrsrecht gehen vor. Bis ins Ziel ist das eine maximale Anstrengung: Wenn du dich nicht wohlfühlst oder sie nicht gewohnt bist, frage vorher ärztlich nach.",
+    "**Ein Plan sagt, wie hart du fährst, nie, wie schnell.** Fahre bergab und in Kurven so langsam, wie Straße, Verkehr und Sicht es verlangen; eine Leistung ist dort eine Obergrenze. Wettkampfregeln und Verkehrsregeln gehen vor. Bis ins Ziel ist das eine maximale Belastung: Bist du krank oder sie nicht gewohnt, hol dir zuerst ärztlichen Rat.",
 
   // Diagramme.
   along: "auf der Strecke, {unit}",
@@ -62,7 +62,7 @@ export default {
   readAhead: "Vorsprung ablesen",
   aheadSeries: "Vorsprung",
   aheadDescription: "Der schnellste Plan gegen gleichmäßige Leistung auf der Strecke; im Ziel ist er {differs}.",
-  aheadReading: "Im Ziel ist der schnellste Plan **{differs}** als gleichmäßige Leistung.",
+  aheadReading: "Im Ziel ist der schnellste Plan gegenüber gleichmäßiger Leistung **{differs}**.",
   seconds: "{seconds} s",
   speedTitle: "Tempo des schnellsten Plans auf der Strecke",
   speedAxis: "Tempo, {unit}",
@@ -82,34 +82,35 @@ export default {
   carefulGist: "im Mittel {better}; {differs}, wenn deine Zahlen stimmen",
   carefulSame: "Derselbe Plan ist auch dafür der beste",
   carefulLead:
-    "Dieser Plan ist im Mittel der schnellste für alle, deren Critical Power und W′ innerhalb ihres ± von deinen abweichen. Sie brauchen im Mittel {mean}; mit dem Plan oben sind es {before}. W′ ist vor dem Ziel bei {share} von 100 leer, sonst bei {shareBefore}.",
+    "Dieser Plan ist im Mittel der schnellste für alle, deren kritische Leistung und W′ innerhalb ihres ± von deinen abweichen. Sie brauchen im Mittel {mean}, mit dem Plan oben {before}. Vor dem Ziel ist W′ bei {share} von 100 aufgebraucht, mit dem Plan oben bei {shareBefore}.",
 
   // Was ein Plan verlangen darf.
   limits: "Was der Plan von dir verlangen darf",
   limitsGist: "Wie viele Leistungen, ihre Grenzen und Stufen, und wie W′ zurückkommt",
-  between: "Der Plan hat höchstens {targets} Leistungen zwischen {least} und {greatest}, in Stufen von {round}.",
+  between:
+    "Die Zahl der Leistungen ist höchstens {targets}; jede liegt zwischen {least} und {greatest}, in Stufen von {round}.",
   recovery: "Wie W′ zurückkommt",
-  comesBack: "Unterhalb der Critical Power kommt W′ {form} zurück.",
+  comesBack: "Unterhalb der kritischen Leistung kommt W′ {form} zurück.",
   differential: "umso langsamer, je voller es ist,",
   linear: "Watt für Watt",
   none: "gar nicht",
   recoveryNote:
-    "Niemand weiß, welche Form zu dir passt. Nach diesem Plan sinkt W′ bei der ersten Form bis auf {differential}, bei der zweiten auf {linear} und bei der dritten auf {none}.",
+    "Niemand weiß, was davon auf dich zutrifft. Nach diesem Plan sinkt W′ im ersten Fall bis auf {differential}, im zweiten auf {linear} und im dritten auf {none}.",
 
   // Der Streifen.
   strip: "Ein Streifen für den Lenker",
   stripGist: "Vor dem Drucken öffnen, dann ausschneiden",
 
   // Wie, und die Tabelle.
-  howGist: "Alle hundert Meter darf die Leistung anders sein; W′ darf nie ausgehen",
+  howGist: "Alle hundert Meter darf die Leistung eine andere sein; W′ darf nie ausgehen",
   howFastest:
-    "Die Straße wird in Stücke von rund hundert Metern geteilt, jedes mit eigener Leistung. Gesucht sind die Leistungen mit der kürzesten Zeit, bei denen W′ nie unter nichts und nie über sein Ganzes kommt. Kurven werden so langsam gefahren, wie sie es verlangen.",
+    "Die Straße wird in Stücke von rund hundert Metern geteilt, jedes mit eigener Leistung. Gesucht sind die Leistungen mit der kürzesten Zeit, bei denen W′ nie unter null sinkt und nie über seinen vollen Wert steigt. Kurven werden so langsam gefahren, wie sie es verlangen.",
   howSimple:
-    "Dann wird die Straße dort geteilt, wo sie sich ändert: wo sie steigt, fällt, eben wird oder abbiegt, oder bei einer runden Distanz. Einige dieser Orte bleiben, so dass der Plan am wenigsten verliert. Die Leistungen werden so gerundet, dass W′ reicht.",
+    "Dann wird die Straße dort geteilt, wo sie sich ändert: wo sie steigt, fällt, eben wird oder abbiegt, oder bei einer runden Distanz. Von diesen Orten bleiben die wenigen, mit denen der Plan am wenigsten verliert. Die Leistungen werden so gerundet, dass W′ reicht.",
   howCareful:
-    "Der vorsichtige Plan geht von diesem aus. Seine Leistungen ändern sich stufenweise, solange alle, die von deinen Zahlen abweichen, im Mittel schneller werden und nicht öfter leer sind.",
+    "Der vorsichtige Plan geht von diesem aus. Seine Leistungen ändern sich stufenweise, solange Fahrer, die von deinen Zahlen abweichen, im Mittel schneller werden und W′ ihnen nicht öfter ausgeht.",
   howAfter:
-    "Wer leer ist, hält von da an bis ins Ziel {share} der Critical Power. Der Anteil kommt aus einem kurzen Test mit voller Kraft; dass er bis ins Ziel gilt, ist angenommen.",
+    "Ist W′ aufgebraucht, hält ein Fahrer von da an bis ins Ziel {share} der kritischen Leistung. Der Anteil stammt aus einem kurzen Test mit voller Kraft; dass er bis ins Ziel gilt, ist angenommen.",
   tableGist: "Leistung, Tempo und W′ auf der Strecke",
   tableCaption: "Der Plan und der schnellste Plan auf der Strecke",
   gradient: "Steigung",

@@ -75,9 +75,9 @@ export default {
     "Ein Lenker, so abgesenkt wie in der Studie und mit dem Luftwiderstand, den das sparte, darf dir über {over} {watts} nehmen, bevor er verliert. Über die Streuung der Getesteten sind es {low} bis {high}.",
   lowerBarsGist: "Ein tieferer Lenker lohnt sich nicht mehr, sobald er über {over} {watts} nimmt.",
   costScaled:
-    "Die Luftwiderstandsfläche von {one} ist um {cut} kleiner. Im gleichen Verhältnis umgerechnet, was angenommen ist, würde ein tieferer Lenker {cost} ± {spread} der Leistung nehmen. Nach dieser Studie würden etwa {count} von {all} Fahrern weniger verlieren, als {one} nehmen darf.",
+    "Die Luftwiderstandsfläche von {one} ist um {cut} kleiner. Im gleichen Verhältnis umgerechnet, was angenommen ist, würde ein tieferer Lenker {cost} ± {spread} der Leistung nehmen. Nach dieser Studie liegt der Anteil derer, die weniger verlieren würden, als {one} nehmen darf, bei etwa {count} von {all}.",
   costTorso:
-    "Wie viel Luftwiderstand der tiefere Rumpf sparte, ist nicht veröffentlicht, das lässt sich also nicht umrechnen. Bringt {one} deinen Rumpf auf etwa 12° herunter, würden etwa {count} von {all} Fahrern weniger verlieren, als sie nehmen darf.",
+    "Wie viel Luftwiderstand der tiefere Rumpf sparte, ist nicht veröffentlicht, das lässt sich also nicht umrechnen. Bringt {one} deinen Rumpf auf etwa 12° herunter, liegt der Anteil derer, die weniger verlieren würden, als sie nehmen darf, bei etwa {count} von {all}.",
   costsMean:
     "Das ± lässt deinen eigenen Leistungsverlust in der Position weg. Um ihn zu finden, fahr dieselben zwei harten Belastungen in beiden Positionen, jede gut ausgeruht.",
 

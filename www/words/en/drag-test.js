@@ -236,7 +236,7 @@ export default /** @type {const} */ ({
   input: "Input",
   movesArea: "Moves the drag area by",
   film: "What a film shows",
-  filmGist: "Head, back and hands, from the first third to the last: how drag creeps up",
+  filmGist: "Head, back and hands, from the first third to the last: how drag slowly rises",
   filmLead:
     "Look at each position’s laps in three parts. Say for how much of the time the head was up, the back was raised, or the hands were off their place.",
   addFilm: "Add a position",
@@ -269,7 +269,7 @@ export default /** @type {const} */ ({
   howEnergy:
     "Over each lap, what the pedals gave equals what the air, the tyres, the climb, the bearings and a change of speed took. All but the air’s and the tyres’ part is known, so each lap gives one equation for drag area and rolling resistance.",
   howJoint:
-    "All laps are solved together by least squares, with one drag area for each position. Their scatter gives the ±, by Student’s t with as many degrees of freedom as there are laps to spare. Where slow and fast laps do not tell drag from rolling resistance, the answer says so and holds the latter.",
+    "All laps are solved together by least squares, with one drag area for each position. Their scatter gives the ±, by Student’s t with as many degrees of freedom as there are laps to spare. Where slow and fast laps do not tell drag from rolling resistance, the answer says so and keeps rolling resistance as given.",
   howOwn:
     "A lap’s own drag area, as the chart shows it, is what that lap would give if all else were as estimated. A lap that lies further off than chance explains once in twenty tests is marked; it counts all the same.",
   howCommon:
@@ -277,5 +277,5 @@ export default /** @type {const} */ ({
   howOlder:
     "Tests of one position on several days are weighed by their own ±. What they share, they go on sharing, so the ± does not shrink below it.",
   howPlan:
-    "The number of runs is that of a two-sided t-test: if there is no difference, it seems to show one in 5 of 100 tests. Its power comes from the noncentral t distribution.",
+    "The number of runs is that of a two-sided t-test: if there is no difference, it seems to show one in 5 of 100 tests. How often it shows a real one follows from the noncentral t distribution.",
 });

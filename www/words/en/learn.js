@@ -18,7 +18,7 @@ export default /** @type {const} */ ({
   lessDrag: "{percent} less drag",
 
   // 1.
-  wallTitle: "1. The wall of air",
+  wallTitle: "1. What the air takes",
   wallAsk: "A rider goes along a flat road at {speed}, in still air. What does it take to push that air aside?",
   wallSpeed: "Speed in still air",
   wallTry:
@@ -67,7 +67,7 @@ export default /** @type {const} */ ({
   longSays: "This rider’s curve gives {power} {held} and {percent} more, {more}, {moreHeld}.",
   longShare: "That is {share} of the time.",
   longNoSwitch:
-    "So “ten percent more power” is no switch: for the same distance it asks for another curve, and that asks for training. In one study, four weeks of intervals made highly trained riders’ {trial} trials {low} to {high} better.",
+    "So nobody simply chooses “ten percent more power”: for the same distance it takes another curve, and that takes training. In one study, four weeks of intervals made highly trained riders’ {trial} trials {low} to {high} better.",
   notAtAll: "not at all",
   longerThanRaces: "for longer than anyone races",
   heldFor: "for **{time}**",
@@ -113,7 +113,7 @@ export default /** @type {const} */ ({
   tenLower:
     "In one study, lower bars cut five riders’ CdA by {cda}, and their power by {power}. Both averages at once would take the rider of this story from **{speed}** to **{lower}**.",
   tenTorso:
-    "In eleven others a low torso took {watts} at the anaerobic threshold, and the low position won all the same. Riders differ by as much as these averages, so only a test of your own tells.",
+    "In eleven others a low torso took {watts} at the anaerobic threshold, where a steady effort turns into a draining one. The low position won all the same. Riders differ by as much as these averages, so only a test of your own tells.",
   tenCaution:
     "A head held low does not see the road. Try positions away from traffic and in small steps; ask a fitter or clinician about anything that hurts. Event rules and the law of the road come first.",
   tenChart: "The rider’s finish time for every power and drag area",
@@ -140,7 +140,7 @@ export default /** @type {const} */ ({
   lostMoral: "The fastest shape is not the lowest one, but the lowest you can still hold near the line.",
   lostSince: "At the start the low position was {began}; now it is {differs}.",
   lostAssumed:
-    "No published figure was found for how drag creeps up as riders tire. That the position slips over twenty-five minutes, to a tenth more than the one they could have kept, is **assumed** here. When you ask about your own ride, you say how yours slips.",
+    "No published figure was found for how drag creeps up as riders tire. That the position slips over twenty-five minutes, to a tenth more than the one they could have kept, is **assumed** here. When you ask about your own ride, you say how yours slips. The [±|sd] says how sure the difference is.",
   lostChart: "The rider’s drag area over the ride",
   lostAxis: "time ridden, {unit}",
   lostHandle: "When the low position starts to slip: left and right change it",
@@ -233,6 +233,8 @@ export default /** @type {const} */ ({
   sumLevel: "The two are level",
   sumLevelWhen:
     "You get ten percent of either on a flat road in still air: then choose the one that is easier for you to get.",
+  sumWorth:
+    "With the numbers as you leave them, this rider is {drag} over {distance} with {lessDrag}, and {power} with {morePower}. That much drag is worth about {watts} to them.",
   sumWho: "Which",
   sumWhen: "When",
 });

@@ -160,8 +160,8 @@ export default /** @type {const} */ ({
   // As a table.
   tableGist: "Every change at each event: seconds saved, also for each unit of money and each hour",
   tableCaption: "What each change saves by itself",
-  perMoney: "Saved for each unit of money",
-  perHour: "Saved for each hour",
+  perMoney: "Seconds saved for each unit of money",
+  perHour: "Seconds saved for each hour",
   free: "free",
 
   // How it is worked out.

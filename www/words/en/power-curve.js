@@ -86,10 +86,10 @@ export default /** @type {const} */ ({
   restsOnGuess:
     "This is a guess: W′ and the loss in long rides are taken as trained riders have them (W′ {wPrime}), with that much doubt.",
   restsOn: "The curve is the **{model}** model.",
-  told: "Your efforts speak for it clearly: it gets {weight} points.",
+  told: "It clearly fits your efforts best: it gets {weight} points.",
   notTold:
     "Your efforts cannot decide: this model gets {weight} points, the {other} model {otherWeight}. Where they differ, efforts of other lengths would tell.",
-  chosen: "You chose this model; your efforts speak more for the {other} model, with {otherWeight} points.",
+  chosen: "You chose this model; the {other} model fits your efforts better, with {otherWeight} points.",
   alone: "No other model can be compared with so few efforts.",
   use: "Use these in every question",
   inUse: "These are the numbers in use",
@@ -121,7 +121,7 @@ export default /** @type {const} */ ({
   modelsGist: "Five published relations, fitted to the same efforts",
   modelsNone: "Models are fitted and compared once there are two efforts of different lengths.",
   readBy: "Read the curve by",
-  byItself: "the one the efforts speak for",
+  byItself: "the one that fits the efforts best",
   model: "Model",
   parameters: "Its numbers",
   scatter: "Scatter",
@@ -137,7 +137,7 @@ export default /** @type {const} */ ({
   formsSay:
     "The two-parameter relation can be written as work over time, as power over one over time, or as time over power. Each weights the same efforts differently: CP comes out as {cpA}, {cpB} and {cpC}, and W′ as {wA}, {wB} and {wC}.",
   evidenceSays:
-    "The points say how well each model fits, out of 100 for all; each number that a model fits takes some away (Akaike’s criterion). Under 90, the efforts have not chosen.",
+    "The points say how well each model fits, out of 100 for all; each number that a model fits takes some away (Akaike’s criterion). Under 90, the efforts do not settle it.",
 
   // Positions.
   positions: "In each position",

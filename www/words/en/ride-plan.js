@@ -2,12 +2,12 @@
 /** How should I spend my effort on this course? */
 
 export default /** @type {const} */ ({
-  ask: "{distance} of {course} with [critical power|cp] {cp}, [W′|wPrime] {wPrime} and [drag area|cda] {cda}, {day}: how do I spend my effort?",
+  ask: "{distance} of {course} with a [critical power|cp] of {cp}, [W′|wPrime] of {wPrime} and a [drag area|cda] of {cda}, {day}: how do I spend my effort?",
 
   // The answer.
   takes: "{distance} ridden to this plan takes",
-  ahead: "{differs} than at an even {power}",
-  asFast: "as fast as an even {power}",
+  ahead: "{differs} than riding evenly at {power}",
+  asFast: "as fast as riding evenly at {power}",
   spoken: "{distance} ridden to this plan takes {figure}, plus or minus {spread}: {compared}.",
   planCaption: "The plan: from each place this power, until the next",
   from: "From, {unit}",
@@ -20,19 +20,19 @@ export default /** @type {const} */ ({
   "landmark.turn": "the road turns",
   "landmark.distance": "nothing: go by the distance",
   upTo: "up to {power}",
-  best: "The fastest plan that W′ allows changes its power all the time and takes {time}. These {count} powers are {differs} than that.",
+  best: "The fastest plan that W′ allows changes its power all the time and takes {time}. With these {count} powers you are {differs}.",
   bestOne:
-    "The fastest plan that W′ allows changes its power all the time and takes {time}. This one power is {differs} than that.",
+    "The fastest plan that W′ allows changes its power all the time and takes {time}. With this one power you are {differs}.",
   runOut:
-    "Riders whose critical power and W′ differ from your numbers within their ± run out before the line in {share} of 100 cases.",
-  runOutRarely: "Even with critical power and W′ off by their ±, hardly a rider runs out before the line.",
+    "If your critical power and W′ differ from your numbers within their ±, W′ runs out before the line in {share} of 100 cases.",
+  runOutRarely: "Even if critical power and W′ are off by their ±, W′ nearly always lasts to the line.",
   testCp: "Test your critical power before you trust a plan",
 
   // If it goes otherwise.
   otherwise: "If it goes otherwise",
   whatIf: "What if",
   thenHeading: "Then",
-  tooHard: "The first ten minutes are {share} too hard",
+  tooHard: "You ride the first ten minutes {share} too hard",
   cpLower: "Your critical power is {share} lower than you believe",
   thenLasts: "{differs}; W′ lasts",
   thenRunsOut: "{differs}; W′ runs out after {distance}",
@@ -48,19 +48,19 @@ export default /** @type {const} */ ({
   planSeries: "plan",
   fastestSeries: "fastest",
   evenLevel: "even {power}",
-  powerDescription: "Power along the ride, between {low} and {high} in the plan. An even effort is {even}.",
+  powerDescription: "Power along the ride is between {low} and {high} in the plan. An even effort is {even}.",
   powerReading: "The plan asks for {low} to {high}; an even effort is **{even}**.",
   reserveTitle: "W′ left along the ride",
   reserveAxis: "W′ left, {unit}",
   readReserve: "Read the W′ left along the ride",
-  reserveDescription: "W′ left along the ride. On the plan it falls to {plan} at the least.",
+  reserveDescription: "The chart shows W′ left along the ride. On the plan it falls to {plan} at the least.",
   reserveReading: "On the plan W′ falls to **{plan}** at the least.",
   aheadTitle: "How far the fastest plan is ahead of an even effort",
   aheadAxis: "ahead, seconds",
   readAhead: "Read how far ahead",
   aheadSeries: "ahead",
   aheadDescription: "The fastest plan against an even effort, along the ride; at the line it is {differs}.",
-  aheadReading: "At the line the fastest plan is **{differs}** than an even effort.",
+  aheadReading: "At the line, against an even effort, the fastest plan is **{differs}**.",
   seconds: "{seconds} s",
   speedTitle: "Speed of the fastest plan along the ride",
   speedAxis: "speed, {unit}",
@@ -85,7 +85,7 @@ export default /** @type {const} */ ({
   // What a plan may ask.
   limits: "What the plan may ask of you",
   limitsGist: "How many powers, their limits and rounding, and how W′ comes back",
-  between: "The plan has at most {targets} powers, between {least} and {greatest}, in steps of {round}.",
+  between: "The number of powers is at most {targets}; each lies between {least} and {greatest}, in steps of {round}.",
   recovery: "How W′ comes back",
   comesBack: "Below critical power W′ comes back {form}.",
   differential: "more slowly the fuller it is",
@@ -101,13 +101,13 @@ export default /** @type {const} */ ({
   // How, and the table.
   howGist: "Every hundred metres of road may have its own power; W′ may never run out",
   howFastest:
-    "The road is cut into pieces of about a hundred metres, each with a power of its own. The powers that give the least time are searched for. W′ never falls below nothing nor rises above its whole. Bends are ridden as slowly as they must be.",
+    "The road is cut into pieces of about a hundred metres, each with a power of its own. The powers that give the least time are searched for. W′ never falls below zero nor rises above its full amount. Bends are ridden as slowly as they must be.",
   howSimple:
     "Then the road is cut where it changes: where it climbs, falls, levels out or turns, or at a round distance. A few of these places are kept so that the plan loses the least, and their powers are rounded so that W′ lasts.",
   howCareful:
-    "The careful plan starts from that one. Its powers move by steps as long as riders who differ from your numbers are faster on average, and no more of them run out.",
+    "The careful plan starts from that one. Its powers move by steps as long as riders who differ from your numbers gain time on average, and no more of them run out.",
   howAfter:
-    "Who has run out is taken to hold {share} of critical power from there to the line. That share comes from one short all-out test; that it holds to the line is assumed.",
+    "Once W′ has run out, a rider is taken to hold {share} of critical power from there to the line. That share comes from one short all-out test; that it holds to the line is assumed.",
   tableGist: "Power, speed and W′ along the ride",
   tableCaption: "The plan and the fastest plan along the ride",
   gradient: "Gradient",

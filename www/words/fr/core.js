@@ -136,13 +136,13 @@ export default {
   rolling_not_told:
     "Les tours sont trop semblables en vitesse, ou trop peu nombreux, pour séparer la traînée de la résistance au roulement. Celle-ci reste à {rolling}. Pour mesurer les deux, roule autant de tours lents que rapides, par exemple à {slow} et à {fast}, dans une même position.",
   rolling_impossible:
-    "Ces tours demandent un coefficient de roulement de {rolling}, mais les pneus ont de {low} à {high}. Il reste à {held}. Cherche un vent oublié, de fausses altitudes ou une masse fausse.",
+    "Ces tours demandent un coefficient de résistance au roulement de {rolling}, mais les pneus ont de {low} à {high}. Il reste à {held}. Cherche un vent oublié, de fausses altitudes ou une masse fausse.",
   no_spare_laps:
     "Il n’y a pas plus de tours que d’inconnues : rien ne dit à quel point le résultat est sûr. Roule plus de tours.",
   laps_scatter:
-    "Les tours varient de {share} de leur puissance ; un test soigné reste sous {usual}. Cherche un vent, du trafic, un capteur qui dérive ou de fausses altitudes avant de t’y fier.",
+    "Les tours varient de {share} de leur puissance ; un test soigné reste sous {usual}. Cherche du vent, de la circulation, un capteur qui dérive ou de fausses altitudes avant de t’y fier.",
   positions_scatter_unlike:
-    "Les positions ne se répètent pas aussi bien l’une que l’autre : un tour varie de {least} de sa puissance dans l’une et de {most} dans une autre. Chaque intervalle suit ses propres tours. Cherche ce qui a changé, par exemple le trafic ou une position mal tenue.",
+    "Les positions ne se répètent pas aussi bien l’une que l’autre : un tour varie de {least} de sa puissance dans l’une et de {most} dans une autre. Chaque plage suit ses propres tours. Cherche ce qui a changé, par exemple la circulation ou une position mal tenue.",
   positions_in_blocks:
     "Les positions {a} et {b} ont été roulées l’une après l’autre. Un vent, une température ou un capteur qui dérive ressemble alors à une différence entre elles. Alterne, par exemple A, B, B, A.",
   difference_keeps_errors:
@@ -154,7 +154,7 @@ export default {
   lap_leads_away:
     "Ce tour compte comme fermé, mais d’après ses directions {share} du chemin mènent dans un seul sens. Marque-le comme ouvert, ou vérifie où il commence et finit.",
   recorded_altitude_differs:
-    "L’enregistrement se trouve à {recorded} au-dessus de la mer, mais l’air est pris à {altitude}. Sa densité, et chaque surface de traînée, en change de {share}. Donne l’altitude, ou une pression mesurée sur place.",
+    "L’enregistrement se trouve à {recorded} au-dessus de la mer, mais l’air est pris à {altitude}. Sa masse volumique, et chaque surface de traînée, en change de {share}. Donne l’altitude, ou une pression mesurée sur place.",
   recording_twice:
     "L’enregistrement {recording} est le même que l’enregistrement {first}. Des tours des deux compteraient deux fois.",
   film_without_laps:
@@ -237,7 +237,7 @@ export default {
   "note.positions.fade.complete_s": "Quand la position est tout à fait perdue.",
   "note.positions.lapses.share":
     "Part du parcours passée hors de la position : tête haute ou basse, redressé à un carrefour.",
-  "note.positions.lapses.cda_m2": "CdA pendant une interruption.",
+  "note.positions.lapses.cda_m2": "CdA pendant un relâchement.",
   "note.positions.fade_test.first_third_cda_m2":
     "CdA moyen sur le premier tiers d’un essai régulier ; son milieu tient lieu de l’instant au sixième de l’essai.",
   "note.positions.fade_test.last_third_cda_m2":
@@ -246,9 +246,9 @@ export default {
     "Durée de l’essai ; ce que devient le CdA ensuite n’est pas connu, et supposé constant.",
   "note.positions.drag_tests.cda_m2": "La surface de traînée qu’un test gardé a donnée.",
   "note.positions.drag_tests.sd_m2":
-    "Un écart-type de l’erreur propre d’un test gardé, telle que ses tours la montrent.",
+    "Un écart type de l’erreur propre d’un test gardé, telle que ses tours la montrent.",
   "note.positions.drag_tests.shared_sd_m2":
-    "Un écart-type de ce que les tests d’un cycliste ont en commun, comme la masse et la résistance au roulement.",
+    "Un écart type de ce que les tests d’un cycliste ont en commun, comme la masse et la résistance au roulement.",
   "note.positions.equipment.cda_change_m2":
     "Ce que cela ajoute au CdA ; les formes de casques de contre-la-montre différaient de moins de 1.5 % à tête immobile.",
   "note.positions.equipment.mass_change_kg": "Ce que cela ajoute à la masse ; pèse-le.",

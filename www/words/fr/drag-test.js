@@ -29,7 +29,7 @@ export default {
   claimLevel: "{low} et {next} ont la même surface de traînée, pour autant que ce test le montre",
   spoken: "{low} a moins de traînée que {next} : la différence est de {figure}",
   otherWay: "trop serré pour trancher : c’est l’inverse environ 1\u00a0fois sur\u00a0{count}",
-  noSpare: "rien ne dit encore à quel point c’est sûr",
+  noSpare: "on ne peut pas encore dire à quel point c’est sûr",
   oneClaim: "{name} a une surface de traînée de",
   oneSpoken: "{name} a une surface de traînée de {figure}",
   oneRange: "19\u00a0fois sur\u00a020 : de\u00a0{low} à\u00a0{high}",
@@ -246,7 +246,7 @@ export default {
   stepWrite:
     "**Écris** pour chaque tour la position, et tout ce qui n’était pas comme il faut : circulation, rafales, position perdue.",
   stepAfter:
-    "**Après.** Vérifie encore le zéro du capteur : s’il a bougé, indique-le ici par son ±. Ouvre ensuite l’enregistrement.",
+    "**Après.** Vérifie encore le zéro du capteur : s’il a bougé, élargis son ± dans « Tes chiffres ». Ouvre ensuite l’enregistrement.",
   table: "En tableau",
   tableGist: "Chaque tour et passage avec son écart à l’estimation ; avant un test, la courbe du plan",
   lapsCaption: "Tours et passages dans l’ordre où ils ont été donnés",
@@ -254,7 +254,7 @@ export default {
   speed: "Vitesse",
   power: "Puissance",
   residual: "En plus de ce que le résultat demande",
-  leverage: "Se détermine lui-même à",
+  leverage: "Poids dans le résultat",
   leftOut: "Écarté ou douteux",
   "why.excluded": "écarté par toi",
   "why.braking": "écarté : freinage",
@@ -277,12 +277,12 @@ export default {
   "third.0": "premier tiers",
   "third.1": "tiers du milieu",
   "third.2": "dernier tiers",
-  filmRow: "{what} : c’est {first} du premier tiers, {middle} de celui du milieu et {last} du dernier.",
+  filmRow: "{what} : c’est {first} du temps au premier tiers, {middle} à celui du milieu et {last} au dernier.",
   risesCaption: "De combien la surface de traînée monte du premier tiers au dernier",
   riseKnown: "Connue par",
   rise: "Hausse",
-  keepFade: "Faire fléchir ainsi {name}",
-  fadeKept: "La position fléchit maintenant, dans chaque question.",
+  keepFade: "Laisser {name} se dégrader ainsi",
+  fadeKept: "Toutes les questions utilisent maintenant cette dégradation.",
   fadeWhen: "Quand cela commence et finit est une valeur typique ; donne la tienne sous Positions.",
   "rise.measured": "les tours eux-mêmes",
   "rise.assumed": "le film, avec des valeurs supposées",
@@ -300,7 +300,7 @@ export default {
   howEnergy:
     "Sur chaque tour, les pédales donnent autant que prennent l’air, les pneus, la pente, les roulements et un changement de vitesse. Tout est connu, sauf les parts de l’air et des pneus. Chaque tour donne donc une équation pour la surface de traînée et la résistance au roulement.",
   howJoint:
-    "Tous les tours sont résolus ensemble par moindres carrés, avec une surface de traînée pour chaque position. Leur dispersion donne le ±, par le t de Student, avec autant de degrés de liberté qu’il y a de tours en plus du nécessaire. Si les tours lents et rapides ne séparent pas la traînée de la résistance au roulement, la réponse le dit et fixe cette dernière.",
+    "Tous les tours sont évalués ensemble par la méthode des moindres carrés, avec une surface de traînée pour chaque position. Leur dispersion donne le ±, par le t de Student, avec autant de degrés de liberté qu’il y a de tours en plus du nécessaire. Si les tours lents et rapides ne séparent pas la traînée de la résistance au roulement, la réponse le dit et fixe cette dernière.",
   howOwn:
     "Sur le graphique, la surface de traînée d’un tour est celle qu’il donnerait si tout le reste était comme dans le résultat. Un tour est marqué s’il s’écarte plus que le hasard ne l’explique une fois en vingt tests ; il compte quand même.",
   howCommon:

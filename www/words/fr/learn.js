@@ -17,7 +17,7 @@ export default {
   morePower: "{percent} de puissance en plus",
   lessDrag: "{percent} de traînée en moins",
 
-  wallTitle: "1. Le mur d’air",
+  wallTitle: "1. Ce que prend l’air",
   wallAsk: "Un coureur roule sur une route plate à {speed}, sans vent. Que faut-il pour écarter cet air ?",
   wallSpeed: "Vitesse sans vent",
   wallTry:
@@ -64,7 +64,7 @@ export default {
   longSays: "La courbe de ce coureur donne {power} {held} et {percent} de plus, {more}, {moreHeld}.",
   longShare: "C’est {share} du temps.",
   longNoSwitch:
-    "« Dix pour cent de puissance en plus » n’est donc pas un interrupteur : pour la même distance, il faut une autre courbe, et de l’entraînement. D’après une étude, quatre semaines de fractionné ont fait progresser des cyclistes très entraînés de {low} à {high} sur {trial}.",
+    "« Dix pour cent de puissance en plus », cela ne se choisit donc pas : pour la même distance, il faut une autre courbe, et de l’entraînement. D’après une étude, quatre semaines de fractionné ont fait progresser des cyclistes très entraînés de {low} à {high} sur {trial}.",
   notAtAll: "pas du tout",
   longerThanRaces: "plus longtemps que toute course",
   heldFor: "pendant **{time}**",
@@ -111,7 +111,7 @@ export default {
   tenLower:
     "D’après une étude, un cintre plus bas a réduit le CdA de cinq cyclistes de {cda}, et leur puissance de {power}. Les deux moyennes à la fois feraient passer le coureur de cette histoire de **{speed}** à **{lower}**.",
   tenTorso:
-    "Chez onze autres, un tronc bas a pris {watts} au seuil anaérobie, et la position basse a gagné quand même. D’un cycliste à l’autre, l’écart est aussi grand que ces moyennes : seul ton propre test te le dira.",
+    "Chez onze autres, un tronc bas a pris {watts} au seuil anaérobie, là où un effort n’est plus tenable régulièrement. La position basse a gagné quand même. D’un cycliste à l’autre, l’écart est aussi grand que ces moyennes : seul ton propre test te le dira.",
   tenCaution:
     "Une tête baissée ne voit pas la route. Essaie les positions loin de la circulation et à petits pas. Demande à un spécialiste de la position ou à un médecin pour tout ce qui fait mal. Le règlement de l’épreuve et le code de la route passent d’abord.",
   tenChart: "Le temps à l’arrivée du coureur pour chaque puissance et chaque surface de traînée",
@@ -138,7 +138,7 @@ export default {
     "La position la plus rapide n’est pas la plus basse, mais la plus basse que tu peux encore tenir près de la ligne.",
   lostSince: "Au début, la position basse était {began} ; maintenant, elle est {differs}.",
   lostAssumed:
-    "La façon dont la traînée augmente avec la fatigue n’est pas publiée, à notre connaissance. Que la position se perde en vingt-cinq minutes, jusqu’à un dixième de plus que celle que le coureur aurait pu garder, est ici **supposé**. Quand tu poses la question pour ta propre course, c’est toi qui dis comment la tienne se dégrade.",
+    "La façon dont la traînée augmente avec la fatigue n’est pas publiée, à notre connaissance. Que la position se perde en vingt-cinq minutes, jusqu’à un dixième de plus que celle que le coureur aurait pu garder, est ici **supposé**. Quand tu poses la question pour ta propre course, c’est toi qui dis comment la tienne se dégrade. Le [±|sd] dit à quel point l’écart est sûr.",
   lostChart: "La surface de traînée du coureur au fil de la course",
   lostAxis: "temps roulé, {unit}",
   lostHandle: "Quand la position basse commence à se dégrader : gauche et droite le changent",
@@ -232,6 +232,8 @@ export default {
   sumLevel: "Les deux se valent",
   sumLevelWhen:
     "C’est dix pour cent de chaque, sur route plate et sans vent : choisis alors ce que tu obtiens le plus facilement.",
+  sumWorth:
+    "Avec les chiffres tels que tu les laisses, ce coureur est {drag} sur {distance} avec {lessDrag}, et {power} avec {morePower}. Cette traînée en moins vaut environ {watts} pour lui.",
   sumWho: "Laquelle",
   sumWhen: "Quand",
 };

@@ -155,13 +155,13 @@ export default {
 
   tableGist: "Chaque changement à chaque épreuve : secondes gagnées, aussi par unité de monnaie et par heure",
   tableCaption: "Ce que chaque changement gagne à lui seul",
-  perMoney: "Gagné par unité de monnaie",
-  perHour: "Gagné par heure",
+  perMoney: "Secondes gagnées par unité de monnaie",
+  perHour: "Secondes gagnées par heure",
   free: "gratuit",
 
   howGist: "Tous les choix dans le budget sont comparés, aucun n’est omis.",
   howSets:
-    "Avec {count} changements, il y a {sets} choix. Les temps de chaque choix viennent de courses au meilleur effort régulier avec tous ses changements ensemble. Si peu de changements touchent un même chiffre, toutes leurs combinaisons sont courues. S’il y en a plus, elles se lisent sur une courbe passant par des courses, au millième de seconde près.",
+    "Avec une liste de {count}, il y a {sets} choix. Les temps de chaque choix viennent de courses au meilleur effort régulier avec tous ses changements ensemble. Si peu de changements touchent un même chiffre, toutes leurs combinaisons sont courues. S’il y en a plus, elles se lisent sur une courbe passant par des courses, au millième de seconde près.",
   howMean: "Un choix vaut ce qu’il gagne en moyenne sur tout ce qui peut en advenir :",
   howFormula: "E de S est la somme, pour chaque ω dans S, de sa chance fois le temps actuel moins le temps avec ω",
   symbolSet: "un choix de changements, et ce qui en marche",

@@ -93,10 +93,10 @@ export default {
   restsOnGuess:
     "C’est une estimation : W′ et la perte sur longue durée sont pris comme chez des cyclistes entraînés (W′ {wPrime}), et comptent comme aussi incertains.",
   restsOn: "La courbe suit le modèle **{model}**.",
-  told: "Tes efforts parlent nettement pour lui : il obtient {weight} points.",
+  told: "C’est nettement celui qui convient le mieux à tes efforts : il obtient {weight} points.",
   notTold:
     "Tes efforts ne peuvent pas trancher : ce modèle obtient {weight} points, le modèle {other} {otherWeight}. Là où ils diffèrent, des efforts d’autres durées trancheraient.",
-  chosen: "Tu as choisi ce modèle ; tes efforts parlent plutôt pour le modèle {other}, avec {otherWeight} points.",
+  chosen: "Tu as choisi ce modèle ; le modèle {other} convient mieux à tes efforts, avec {otherWeight} points.",
   alone: "Avec si peu d’efforts, aucun autre modèle ne peut être comparé.",
   use: "S’en servir dans toutes les questions",
   inUse: "Ce sont les chiffres utilisés",
@@ -128,7 +128,7 @@ export default {
   modelsGist: "Cinq relations publiées, ajustées aux mêmes efforts",
   modelsNone: "Les modèles sont ajustés et comparés dès qu’il y a deux efforts de durées différentes.",
   readBy: "Lire la courbe selon",
-  byItself: "celui pour lequel parlent les efforts",
+  byItself: "celui qui convient le mieux aux efforts",
   model: "Modèle",
   parameters: "Ses chiffres",
   scatter: "Dispersion",
@@ -144,7 +144,7 @@ export default {
   formsSay:
     "La relation à deux paramètres a trois formes : travail selon la durée, puissance selon l’inverse de la durée, durée selon la puissance. Chacune pondère autrement les mêmes efforts : CP vaut {cpA}, {cpB} et {cpC} ; W′ vaut {wA}, {wB} et {wC}.",
   evidenceSays:
-    "Les points disent à quel point chaque modèle convient, sur 100 en tout. Chaque nombre ajusté par un modèle lui en retire (critère d’Akaike). En dessous de 90, les efforts n’ont pas choisi.",
+    "Les points disent à quel point chaque modèle convient, sur 100 en tout. Chaque nombre ajusté par un modèle lui en retire (critère d’Akaike). En dessous de 90, les efforts ne tranchent pas.",
 
   // Positions.
   positions: "Dans chaque position",

@@ -3,14 +3,14 @@
 
 /** @satisfies {import("../books.d.ts").Texts<"ride-plan">} */
 export default {
-  ask: "{distance} sur {course} avec [puissance critique|cp] {cp}, [W′|wPrime] {wPrime} et [surface de traînée|cda] {cda}, {day} : comment répartir mon effort ?",
+  ask: "{distance} sur {course} avec une [puissance critique|cp] de {cp}, [W′|wPrime] de {wPrime} et une [surface de traînée|cda] de {cda}, {day} : comment répartir mon effort ?",
 
   // La réponse.
-  takes: "{distance} selon ce plan prennent",
+  takes: "Pour {distance} selon ce plan, il te faut",
   ahead: "{differs} qu’à {power} réguliers",
   asFast: "aussi rapide qu’à {power} réguliers",
-  spoken: "{distance} selon ce plan prennent {figure}, plus ou moins {spread} : {compared}.",
-  planCaption: "Le plan : à partir de chaque endroit cette puissance, jusqu’au suivant",
+  spoken: "Pour {distance} selon ce plan, il te faut {figure}, plus ou moins {spread} : {compared}.",
+  planCaption: "Le plan : cette puissance à partir de chaque endroit, jusqu’au suivant",
   from: "À partir de, {unit}",
   place: "Ce que tu y vois",
   power: "Puissance, {unit}",
@@ -19,28 +19,28 @@ export default {
   "landmark.descent": "une descente commence, {grade}",
   "landmark.level": "la route devient plate",
   "landmark.turn": "la route tourne",
-  "landmark.distance": "rien : selon la distance",
+  "landmark.distance": "rien : fie-toi à la distance",
   upTo: "jusqu’à {power}",
   best: "Le plan le plus rapide que W′ permette change sans cesse de puissance et prend {time}. Avec ces {count} puissances, tu es {differs}.",
   bestOne:
     "Le plan le plus rapide que W′ permette change sans cesse de puissance et prend {time}. Avec cette seule puissance, tu es {differs}.",
   runOut:
-    "Si la puissance critique et W′ s’écartent de tes chiffres dans leur ±, W′ est vide avant l’arrivée dans {share} cas sur 100.",
+    "Si la puissance critique et W′ s’écartent de tes chiffres dans leur ±, W′ est épuisé avant l’arrivée dans {share} cas sur 100.",
   runOutRarely:
-    "Même si la puissance critique et W′ s’écartent de leur ±, W′ suffit presque toujours jusqu’à l’arrivée.",
+    "Même si la puissance critique et W′ se trompent de leur ±, W′ suffit presque toujours jusqu’à l’arrivée.",
   testCp: "Teste ta puissance critique avant de te fier à un plan",
 
   // Si cela se passe autrement.
   otherwise: "Si cela se passe autrement",
   whatIf: "Et si",
   thenHeading: "Alors",
-  tooHard: "Les dix premières minutes sont {share} trop dures",
+  tooHard: "Tu roules {share} trop fort les dix premières minutes",
   cpLower: "Ta puissance critique est inférieure de {share} à ce que tu crois",
   thenLasts: "{differs} ; W′ suffit",
-  thenRunsOut: "{differs} ; W′ est vide après {distance}",
+  thenRunsOut: "{differs} ; W′ est épuisé après {distance}",
   thenEven: "Un effort régulier à ton vrai niveau prendrait {time}.",
   effortOnly:
-    "**Un plan parle d’effort, jamais de vitesse.** En descente et en virage, roule aussi lentement que la route, la circulation et la visibilité l’exigent ; une puissance y est une limite supérieure. Le règlement de l’épreuve et le code de la route passent d’abord. Jusqu’à l’arrivée, c’est un effort maximal : si tu ne te sens pas bien ou n’en as pas l’habitude, demande d’abord un avis médical.",
+    "**Un plan parle d’effort, jamais de vitesse.** En descente et en virage, roule aussi lentement que la route, la circulation et la visibilité l’exigent ; une puissance y est une limite supérieure. Le règlement de l’épreuve et le code de la route passent d’abord. Jusqu’à l’arrivée, c’est un effort maximal : si tu es malade ou n’en as pas l’habitude, demande d’abord à un médecin.",
 
   // Graphiques.
   along: "le long du parcours, {unit}",
@@ -51,12 +51,12 @@ export default {
   fastestSeries: "le plus rapide",
   evenLevel: "{power} réguliers",
   powerDescription:
-    "Puissance le long du parcours, entre {low} et {high} dans le plan. Un effort régulier demande {even}.",
+    "La puissance le long du parcours est entre {low} et {high} dans le plan. Un effort régulier demande {even}.",
   powerReading: "Le plan demande de {low} à {high} ; un effort régulier, **{even}**.",
   reserveTitle: "W′ restant le long du parcours",
   reserveAxis: "W′ restant, {unit}",
   readReserve: "Lire W′ restant le long du parcours",
-  reserveDescription: "W′ restant le long du parcours. Selon le plan, il descend à {plan}.",
+  reserveDescription: "Voici W′ restant le long du parcours. Selon le plan, il descend à {plan}.",
   reserveReading: "Selon le plan, W′ descend jusqu’à **{plan}**.",
   aheadTitle: "Avance du plan le plus rapide sur un effort régulier",
   aheadAxis: "avance, secondes",
@@ -64,7 +64,7 @@ export default {
   aheadSeries: "avance",
   aheadDescription:
     "Le plan le plus rapide face à un effort régulier, le long du parcours ; à l’arrivée, il est {differs}.",
-  aheadReading: "À l’arrivée, le plan le plus rapide est **{differs}** qu’un effort régulier.",
+  aheadReading: "À l’arrivée, face à un effort régulier, le plan le plus rapide est **{differs}**.",
   seconds: "{seconds} s",
   speedTitle: "Vitesse du plan le plus rapide le long du parcours",
   speedAxis: "vitesse, {unit}",
@@ -84,19 +84,20 @@ export default {
   carefulGist: "{better} en moyenne ; {differs} si tes chiffres sont justes",
   carefulSame: "Le même plan est aussi le meilleur pour cela",
   carefulLead:
-    "Ce plan est le plus rapide en moyenne pour celles et ceux dont la puissance critique et W′ s’écartent des tiens dans leur ±. Ils mettent {mean} en moyenne ; avec le plan ci-dessus, {before}. W′ est vide avant l’arrivée pour {share} sur 100, contre {shareBefore}.",
+    "Ce plan est le plus rapide en moyenne pour des cyclistes dont la puissance critique et W′ s’écartent des tiens dans leur ±. Ils mettent {mean} en moyenne ; avec le plan ci-dessus, {before}. W′ est épuisé avant l’arrivée pour {share} sur 100, contre {shareBefore} avec le plan ci-dessus.",
 
   // Ce qu'un plan peut demander.
   limits: "Ce que le plan peut te demander",
   limitsGist: "Combien de puissances, leurs limites et leur pas, et comment W′ revient",
-  between: "Le plan a au plus {targets} puissances, entre {least} et {greatest}, par pas de {round}.",
+  between:
+    "Le nombre de puissances est au plus {targets} ; chacune est entre {least} et {greatest}, par pas de {round}.",
   recovery: "Comment W′ revient",
   comesBack: "Sous la puissance critique, W′ revient {form}.",
   differential: "d’autant plus lentement qu’il est plein",
   linear: "watt pour watt",
   none: "pas du tout",
   recoveryNote:
-    "Personne ne sait quelle forme te convient. Selon ce plan, W′ descend à {differential} avec la première forme, à {linear} avec la deuxième et à {none} avec la troisième.",
+    "Personne ne sait laquelle de ces formes est la tienne. Selon ce plan, W′ descend à {differential} avec la première forme, à {linear} avec la deuxième et à {none} avec la troisième.",
 
   // La bande.
   strip: "Une bande pour le cintre",
@@ -107,11 +108,11 @@ export default {
   howFastest:
     "La route est découpée en morceaux d’environ cent mètres, chacun avec sa puissance. On cherche les puissances qui donnent le temps le plus court, sans que W′ passe sous zéro ni au-dessus de son total. Les virages sont pris aussi lentement qu’il le faut.",
   howSimple:
-    "Ensuite la route est coupée là où elle change : elle monte, descend, devient plate ou tourne, ou à une distance ronde. On garde quelques-uns de ces endroits pour que le plan perde le moins. Les puissances sont arrondies pour que W′ suffise.",
+    "Ensuite la route est coupée là où elle change : elle monte, descend, devient plate ou tourne, ou à une distance ronde. De ces endroits, on garde les quelques-uns avec lesquels le plan perd le moins. Les puissances sont arrondies pour que W′ suffise.",
   howCareful:
-    "Le plan prudent part de celui-là. Ses puissances changent par pas tant que ceux qui s’écartent de tes chiffres vont plus vite en moyenne et ne se vident pas plus souvent.",
+    "Le plan prudent part de celui-là. Ses puissances changent par pas tant que des cyclistes qui s’écartent de tes chiffres vont plus vite en moyenne, sans que W′ s’épuise plus souvent.",
   howAfter:
-    "Qui est vide tient ensuite {share} de la puissance critique jusqu’à l’arrivée. Cette part vient d’un seul test court à fond ; qu’elle tienne jusqu’à l’arrivée est supposé.",
+    "Une fois W′ épuisé, un cycliste tient {share} de la puissance critique jusqu’à l’arrivée. Cette part vient d’un seul test court à fond ; qu’elle vaille jusqu’à l’arrivée est supposé.",
   tableGist: "Puissance, vitesse et W′ le long du parcours",
   tableCaption: "Le plan et le plan le plus rapide le long du parcours",
   gradient: "Pente",

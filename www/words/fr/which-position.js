@@ -75,9 +75,9 @@ export default {
     "Un cintre abaissé comme dans cette étude, avec la traînée ainsi économisée, peut te prendre {watts} sur {over} avant de perdre. Selon la dispersion des cyclistes, c’est de {low} à {high}.",
   lowerBarsGist: "Un cintre plus bas ne sert plus dès qu’il prend {watts} sur {over}.",
   costScaled:
-    "La surface de traînée de {one} est plus petite de {cut}. Ramené à cela en proportion, ce qui est supposé, un cintre plus bas prendrait {cost} ± {spread} de la puissance. D’après cette étude, environ {count} cyclistes sur {all} perdraient moins que ce que {one} peut prendre.",
+    "La surface de traînée de {one} est plus petite de {cut}. Ramené à cela en proportion, ce qui est supposé, un cintre plus bas prendrait {cost} ± {spread} de la puissance. D’après cette étude, la part des cyclistes qui perdraient moins que ce que {one} peut prendre est d’environ {count} sur {all}.",
   costTorso:
-    "La traînée économisée par le tronc plus bas n’est pas publiée, on ne peut donc pas la ramener à la tienne. Si {one} amène ton tronc à environ 12°, environ {count} cyclistes sur {all} perdraient moins que ce qu’elle peut prendre.",
+    "La traînée économisée par le tronc plus bas n’est pas publiée, on ne peut donc pas la ramener à la tienne. Si {one} amène ton tronc à environ 12°, la part des cyclistes qui perdraient moins que ce qu’elle peut prendre est d’environ {count} sur {all}.",
   costsMean:
     "Le ± laisse de côté ta propre perte de puissance dans la position. Pour la trouver, fais les deux mêmes efforts intenses dans les deux positions, chacun en étant reposé.",
 

@@ -165,6 +165,7 @@ export const EXCEPTIONS = {
     "drag-test: byButton": ONE_OR_MORE,
     "drag-test: byRounds": ONE_OR_MORE,
     "drag-test: keptAs": "one test goes without saying, and there is no position from none",
+    "drag-test: mostCoastDowns": BOUND,
     "drag-test: mostRides": BOUND,
     "drag-test: mostRuns": BOUND,
     "drag-test: otherWay": UNLIKELIER,

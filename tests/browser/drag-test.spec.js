@@ -83,6 +83,16 @@ test("typed runs give a drag area, are left out, removed and brought back", asyn
   await expect(page.getByRole("button", { name: /^Remove run/ })).toHaveCount(3);
 });
 
+test("a run that lies off the others is named as the list of runs names it", async ({ page }) => {
+  await openQuestion(page, "drag-test");
+  for (let run = 1; run <= 8; run += 1) {
+    await page.getByRole("button", { name: "Add a run" }).click();
+    await number(page, `Run ${run}: power`).fill(run === 6 ? "280" : String(229 + (run % 3)));
+    await number(page, `Run ${run}: power`).press("Tab");
+  }
+  await expect(page.locator(".answer .takes li").filter({ hasText: "Run 6: This one lies" })).toBeVisible();
+});
+
 test("coast-downs give a drag area without a power meter: the longer they take, the less it is", async ({ page }) => {
   await openQuestion(page, "drag-test");
   const add = page.getByRole("button", { name: "Add a coast-down" });

@@ -105,6 +105,6 @@ function nameOf(path) {
 }
 
 /** @param {string} text */
-function capital(text) {
+export function capital(text) {
   return text.charAt(0).toUpperCase() + text.slice(1);
 }

@@ -14,7 +14,7 @@ export function positionName({ scenario }, position) {
   return scenario.positions[position]?.name || words("positionNumber", { number: position + 1 });
 }
 
-/** "lap 3", "run 1": laps are counted as the list of laps has them. @param {Row} row @param {readonly number[]} laps where each lap of the answer stands in that list */
+/** "lap 3", "run 1": laps are counted as the list of laps has them. @param {Pick<Row, "kind" | "index">} row @param {readonly number[]} laps where each lap of the answer stands in that list */
 export function rowName({ kind, index }, laps) {
   const number = (kind === "lap" ? (laps[index] ?? index) : index) + 1;
   return words(kind === "lap" ? "lapNumber" : kind === "run" ? "runNumber" : "coastDownNumber", { number });

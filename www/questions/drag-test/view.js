@@ -3,14 +3,14 @@
 
 import { choice } from "../../parts/choice.js";
 import { html, set } from "../../parts/html.js";
-import { openLaps } from "../../recordings/asked-laps.js";
 import * as show from "../../units.js";
 import { book } from "../../words/index.js";
 import { paragraphPiece, piece, questionShell } from "../shared/shell.js";
-import { doubts } from "../shared/warnings.js";
 import { weather } from "../shared/weather.js";
+import { askedAt } from "./asked-at.js";
 import { coastDownsEditor } from "./coast-downs.js";
 import { contest } from "./contest.js";
+import { doubts } from "./doubts.js";
 import { filmPart } from "./film.js";
 import { keepPart } from "./keep.js";
 import { lapChart } from "./lap-chart.js";
@@ -33,11 +33,6 @@ import { workedOut } from "./worked-out.js";
 const words = book("drag-test");
 const ID = "drag-test";
 const AT = `with.${ID}`;
-/** What says that this plans a test, which the sentence and the answer say already. */
-const ONLY_PLANNED = "nothing_measured";
-
-/** Where each lap of an answer stands in the list of laps. @param {State} state */
-const askedAt = ({ with: { [ID]: own } }) => openLaps(own.rides, own.laps).map(({ at }) => at);
 
 /** How many rows the core is asked about. @param {State} state */
 function countsIn(state) {
@@ -72,7 +67,7 @@ export function create(host, tools, question) {
       ifAnswered(piece(positionTable(), (grid, { state, answer }) => grid.update(state, answer))),
       paragraphPiece("also", also),
       keepPart(tools, page),
-      doubts(tools, ({ kind }) => kind !== ONLY_PLANNED),
+      doubts(tools),
     ],
     picture: [
       piece(planChart(tools), (chart, shown) => chart.update(shown)),

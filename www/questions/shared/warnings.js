@@ -9,8 +9,8 @@ import { book } from "../../words/index.js";
 
 const words = book("shared");
 
-/** @param {Tools} tools */
-export function warningList(tools) {
+/** @param {Tools} tools @param {(warning: Warning) => string} [sentence] */
+export function warningList(tools, sentence = (warning) => tools.words(warning)) {
   const element = html("ul", { class: "takes" });
   let shown = "";
   return {
@@ -18,7 +18,7 @@ export function warningList(tools) {
     /** @param {readonly Warning[]} warnings */
     update(warnings) {
       // Two of the same kind may read alike, as where two set-ups share the rider's lengths: each sentence stands once.
-      const sentences = [...new Set(warnings.map((warning) => tools.words(warning)))];
+      const sentences = [...new Set(warnings.map(sentence))];
       set(element, { hidden: sentences.length === 0 });
       if (sentences.join("\n") === shown) return;
       shown = sentences.join("\n");

@@ -149,7 +149,7 @@ export default {
   difference_keeps_errors:
     "Was dem ganzen Test gemeinsam ist, hebt sich zwischen den Positionen {a} und {b} nicht auf: Es verschiebt ihren Unterschied um {area}, mehr als seine eigene Streuung. Fahr beide gleich schnell auf derselben Straße.",
   outlying_lap:
-    "Diese Runde liegt {watts} neben den anderen, mehr als der Zufall erklärt. Sie zählt trotzdem; lass sie weg, wenn du einen Grund kennst.",
+    "Das liegt {watts} neben den anderen, mehr als der Zufall erklärt. Es zählt trotzdem; lass es weg, wenn du einen Grund kennst.",
   lap_ends_elsewhere:
     "Diese Runde gilt als geschlossen, aber Anfang und Ende liegen nach der Aufzeichnung {height} verschieden hoch. Kennzeichne sie als offen, oder prüfe die Höhen.",
   lap_leads_away:

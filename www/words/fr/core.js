@@ -148,7 +148,7 @@ export default {
   difference_keeps_errors:
     "Ce que tout le test a en commun ne s’annule pas entre les positions {a} et {b} : leur différence en bouge de {area}, plus que sa propre dispersion. Roule les deux à la même vitesse, sur la même route.",
   outlying_lap:
-    "Ce tour s’écarte de {watts} des autres, plus que le hasard ne l’explique. Il compte quand même ; écarte-le si tu en connais la raison.",
+    "Écart de {watts} avec les autres, plus que le hasard ne l’explique. Cela compte quand même ; exclus-le si tu en connais la raison.",
   lap_ends_elsewhere:
     "Ce tour compte comme fermé, mais ses altitudes enregistrées diffèrent de {height} entre le début et la fin. Marque-le comme ouvert, ou vérifie les altitudes.",
   lap_leads_away:

@@ -20,10 +20,15 @@ export function opener(tools, onOpened) {
   );
   const readFiles = (/** @type {readonly Blob[]} */ files) => open.read(files.map((file) => ({ file })));
   const stopListening = takeDropped(readFiles);
-  takeHandedOver(readFiles);
+  let left = false;
+  takeHandedOver(async (files) => {
+    await readFiles(files);
+    return !left;
+  });
   return {
     ...open,
     destroy() {
+      left = true;
       open.destroy();
       stopListening();
     },

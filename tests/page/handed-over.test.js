@@ -12,7 +12,7 @@ let kept = new Map();
 /** The part of the browser's store of responses that is asked. @param {Map<string, Response>} entries */
 const store = (entries) => ({
   keys: async () => [...entries.keys()],
-  match: async (/** @type {string} */ key) => entries.get(key),
+  match: async (/** @type {string} */ key) => entries.get(key)?.clone(),
   delete: async (/** @type {string} */ key) => entries.delete(key),
 });
 

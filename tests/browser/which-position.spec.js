@@ -107,6 +107,9 @@ test("an event is given the course as it is now, keeps it in the link, and loses
   await page.reload();
   await page.getByRole("button", { name: "Change events" }).click();
   await expect(own).toBeVisible();
+  await page.getByRole("button", { name: "Ride its course in every question: event 2" }).click();
+  await expect(page.getByText("Every question rides the course of event 2 now.")).toBeVisible();
+  await expect.poll(async () => (await kept(page))?.scenario.course.points?.length).toBe(3);
   await remove.click();
   await expect(own).toBeHidden();
   await expect(distance).toHaveValue("9.32");

@@ -17,6 +17,7 @@ import { risesM } from "./rises.js";
 /** @import { Group } from "./groups.js" */
 
 const say = book("sheet");
+const words = book("page");
 const ALL = "scenario.events";
 const MOST = 12;
 
@@ -41,9 +42,11 @@ export function events(page) {
     const road = h("p", { class: "row-hint" });
     const give = h("button", { type: "button", onclick: () => giveCourse(index) }, say("giveCourse"));
     const take = h("button", { type: "button", onclick: () => takeCourse(index) }, say("takeCourse"));
+    const ride = h("button", { type: "button", onclick: () => rideCourse(index) }, say("rideCourse"));
     give.setAttribute("aria-label", say("giveEventCourse", { number }));
     take.setAttribute("aria-label", say("takeEventCourse", { number }));
-    const actions = h("p", { class: "row-actions" }, give, take, remove);
+    ride.setAttribute("aria-label", say("rideEventCourse", { number }));
+    const actions = h("p", { class: "row-actions" }, give, take, ride, remove);
     return {
       element: h("div", { class: "piece" }, label, row.element, road, actions),
       name,
@@ -51,6 +54,7 @@ export function events(page) {
       road,
       give,
       take,
+      ride,
       remove,
     };
   });
@@ -75,6 +79,12 @@ export function events(page) {
     page.notify(say("courseTaken", { number: index + 1 }));
   }
 
+  /** The event's own course becomes the one that questions about a single ride are asked of. @param {number} index */
+  function rideCourse(index) {
+    store.set("scenario.course", store.get().scenario.events[index].course);
+    page.notify(say("courseRidden", { number: index + 1 }), { label: words("undo"), run: store.undo });
+  }
+
   return {
     title: say("group.events"),
     covers: "events",
@@ -82,12 +92,12 @@ export function events(page) {
     update(state, error) {
       const shown = pieces.update(state.scenario.events.map((_, index) => String(index)));
       add.hidden = shown.length >= MOST;
-      for (const [index, { name, row, road, give, take, remove }] of shown.entries()) {
+      for (const [index, { name, row, road, give, take, ride, remove }] of shown.entries()) {
         const event = state.scenario.events[index];
         name.update();
         remove.hidden = shown.length === 1;
         row.element.hidden = give.hidden = Boolean(event.course);
-        take.hidden = !event.course;
+        take.hidden = ride.hidden = !event.course;
         road.textContent = roadWords(event, state.units);
       }
       return updateRows(rows(), state, error);

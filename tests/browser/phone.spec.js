@@ -25,6 +25,33 @@ test("it can be installed: a name, a start within its scope, and icons that are 
 /** Screens above the details, at most. */
 const MOST_SCREENS = 5;
 
+/** Where the figure with its ± ends, and where the bar and the details begin, px. @param {import("@playwright/test").Page} page */
+function placed(page) {
+  return page.evaluate(() => {
+    const box = (/** @type {string} */ part) => document.querySelector(part)?.getBoundingClientRect();
+    return {
+      figure: Math.max(box(".figure .amount")?.bottom ?? NaN, box(".figure .pm")?.bottom ?? NaN),
+      bar: box(".bar")?.top,
+      details: box("details[data-fold]")?.top,
+    };
+  });
+}
+
+for (const locale of ["de-DE", "fr-FR"]) {
+  test.describe(`in the hand, in ${locale}`, () => {
+    test.use({ viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true, locale });
+
+    test("the figure with its ± is in sight at once in every question", async ({ page }) => {
+      test.setTimeout(120_000);
+      for (const { id } of questions) {
+        await openQuestion(page, id);
+        const { figure, bar } = await placed(page);
+        expect(figure, id).toBeLessThanOrEqual(Number(bar));
+      }
+    });
+  });
+}
+
 test.describe("in the hand", () => {
   test.use({ viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true });
 
@@ -33,14 +60,7 @@ test.describe("in the hand", () => {
       page,
     }) => {
       await openQuestion(page, id);
-      const { figure, bar, details } = await page.evaluate(() => {
-        const box = (/** @type {string} */ part) => document.querySelector(part)?.getBoundingClientRect();
-        return {
-          figure: Math.max(box(".figure .amount")?.bottom ?? NaN, box(".figure .pm")?.bottom ?? NaN),
-          bar: box(".bar")?.top,
-          details: box("details[data-fold]")?.top,
-        };
-      });
+      const { figure, bar, details } = await placed(page);
       expect(figure).toBeLessThanOrEqual(Number(bar));
       expect(details).toBeLessThan(MOST_SCREENS * 844);
     });

@@ -3,7 +3,7 @@
 
 /** @satisfies {import("../books.d.ts").Texts<"hold-or-fade">} */
 export default {
-  ask: "{distance} auf {course}, {effort}: Ich kann {keptName}{kept} [Luftwiderstandsfläche|cda] bis zum Schluss halten. Eine andere Position{lowName} hat {lowerBy} weniger. Wenn sie {how}{fading}{lapsing}: Lohnt sie sich?",
+  ask: "{distance} auf {course}, {effort}: Ich kann {keptName}{kept} [CdA|cda] bis zum Schluss halten. Eine andere Position{lowName} hat {lowerBy} weniger. Wenn sie {how}{fading}{lapsing}: Lohnt sie sich?",
   keptAt: "{pick}, mit ",
   lowIn: " ({pick})",
   fadingAt: " (ab {begins}, nach {complete} bei {tired})",

@@ -3,7 +3,7 @@
 
 /** @satisfies {import("../books.d.ts").Texts<"hold-or-fade">} */
 export default {
-  ask: "{distance} de {course}, {effort} : je peux tenir {keptName}{kept} de [surface de traînée|cda] jusqu’au bout. Une autre position{lowName} a {lowerBy} de moins. Si elle {how}{fading}{lapsing}, en vaut-elle la peine ?",
+  ask: "{distance} de {course}, {effort} : je peux tenir {keptName}{kept} de [CdA|cda] jusqu’au bout. Une autre position{lowName} a {lowerBy} de moins. Si elle {how}{fading}{lapsing}, en vaut-elle la peine ?",
   keptAt: "{pick}, à ",
   lowIn: " ({pick})",
   fadingAt: " après {begins} et atteint {tired} après {complete}",

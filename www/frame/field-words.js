@@ -1,6 +1,7 @@
 // @ts-check
 /** What the fields of a scenario are called on the page, and what the page says when one of them is refused. */
 
+import { capital } from "../parts/capital.js";
 import { fieldKey } from "../state/scenario.js";
 import { fewestDigitsFor, fromDisplay, isSi, number, plusMinus, quantity, toDisplay } from "../units.js";
 import { book } from "../words/index.js";
@@ -102,9 +103,4 @@ function valueWords(value, units) {
 function nameOf(path) {
   const label = labelOf(path);
   return label ? say("error.named", { label }) : path;
-}
-
-/** @param {string} text */
-export function capital(text) {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }

@@ -1,7 +1,7 @@
 // @ts-check
 /** What is doubtful about a test: each sentence names the lap or run that it is about as the lists name it. */
 
-import { capital } from "../../frame/field-words.js";
+import { capital } from "../../parts/capital.js";
 import { piece } from "../shared/shell.js";
 import { warningList } from "../shared/warnings.js";
 import { askedAt } from "./asked-at.js";

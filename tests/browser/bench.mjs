@@ -299,6 +299,8 @@ async function timeEdits(browser, question, slowdown) {
   const page = await browser.newPage();
   page.setDefaultTimeout(PATIENCE_MS);
   await page.goto(`${address}#${question}`);
+  // The sentence can be edited before there is an answer, and would then be all that is drawn.
+  await page.locator("html[data-started]").waitFor();
   // Held, and not looked for at each edit: a search by role works out the style of everything, which the next frame would pay for.
   const number = await page.getByRole("main").getByRole("spinbutton").first().elementHandle();
   if (!number) throw new Error(`${question} has no number.`);

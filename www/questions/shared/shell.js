@@ -4,6 +4,7 @@
  * the shell lays them out, lets the fields follow the state, keeps the last good answer, runs the work in the background and disposes of all.
  */
 
+import { drawLater, isOutOfSight } from "../../parts/draw-later.js";
 import { folds } from "../../parts/folds.js";
 import { html, say as put } from "../../parts/html.js";
 import { sentence } from "../../parts/sentence.js";
@@ -87,10 +88,16 @@ export function questionShell(host, tools, question) {
   /** @type {readonly Piece<Answer>[]} */
   let drawn = [];
 
+  const later = drawLater();
+  let begun = false;
+
   function redraw() {
     if (!shown) return;
     const now = { ...shown, settled: !host.querySelector("[data-dragging], [data-held]") };
-    for (const { draw } of drawn) draw?.(now);
+    const behind = begun ? drawn.filter((one) => one.draw && isBehind(one)) : [];
+    begun = true;
+    for (const one of drawn) if (!behind.includes(one)) one.draw?.(now);
+    later.put(behind.map((one) => () => one.draw?.(now)));
   }
 
   /** @param {Pieces<Answer>} pieces */
@@ -138,6 +145,7 @@ export function questionShell(host, tools, question) {
         redraw();
       },
       destroy() {
+        later.destroy();
         work?.destroy();
         for (const { destroy } of drawn) destroy?.();
       },
@@ -149,6 +157,12 @@ export function questionShell(host, tools, question) {
 
 /** @template Answer @param {Piece<Answer>} piece @returns {readonly HTMLElement[]} */
 const elementsOf = ({ element, elements = element ? [element] : [] }) => elements;
+
+/** @template Answer @param {Piece<Answer>} piece */
+function isBehind(piece) {
+  const elements = elementsOf(piece);
+  return elements.length > 0 && elements.every(isOutOfSight);
+}
 
 /** What is drawn is not there. @template Answer @param {readonly Piece<Answer>[]} drawn @param {boolean} hidden */
 function hide(drawn, hidden) {

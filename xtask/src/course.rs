@@ -38,23 +38,30 @@ fn made(recording: &Recording, smooth_m: f64) -> Result<RecordedCourse, NoCourse
         longitude_deg: column(Column::Longitude),
         elevation_m: column(Column::Elevation),
         distance_m: column(Column::Distance),
+        bearing_deg: column(Column::Bearing),
+        radius_m: column(Column::Radius),
+        is_surveyed: recording.is_surveyed,
     };
     recorded_course(&track, smooth_m)
 }
 
 fn said(made: &RecordedCourse) -> String {
+    let climbs = if made.is_surveyed {
+        format!("{:.0} m as surveyed", made.climb_m)
+    } else {
+        let (recorded_m, smoothed_m) = (made.recorded_climb_m, made.climb_m);
+        format!("{recorded_m:.0} m as recorded and {smoothed_m:.0} m smoothed")
+    };
     let mut said = format!(
-        "{} points over {:.0} m; it climbs {:.0} m as recorded and {:.0} m smoothed.",
+        "{} points over {:.0} m; it climbs {climbs}.",
         made.course.points.len(),
         made.distance_m,
-        made.recorded_climb_m,
-        made.climb_m
     );
     if !made.has_elevation {
         said.push_str(" Without elevation it is taken as level.");
     }
-    if !made.has_positions {
-        said.push_str(" Without positions no heading is known, and the wind is left out.");
+    if !made.has_bearings {
+        said.push_str(" No heading is known, and the wind is left out.");
     }
     said
 }

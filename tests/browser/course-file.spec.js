@@ -128,7 +128,7 @@ const turnRound = (sheet) => sheet.getByRole("button", { name: "Turn it round" }
 for (const kind of ["GPX", "CSV"]) {
   test(`a course that is saved as ${kind} and opened again is the same`, async ({ page }) => {
     const sheet = await openWith(page);
-    await sheet.getByRole("textbox", { name: "Its name" }).fill("Over the bends");
+    await sheet.getByRole("textbox", { name: "Name of the course" }).fill("Over the bends");
     const file = await saved(page, sheet, kind);
     expect(file.name).toBe(`over-the-bends-course.${kind.toLowerCase()}`);
     await turnRound(sheet);
@@ -164,7 +164,7 @@ test("a course is kept by its name, used again and removed, and each step is tak
   const keep = sheet.getByRole("button", { name: "Keep it on this device" });
   await keep.click();
   await expect(sheet.getByRole("alert").filter({ hasText: "Give it a name first." })).toBeVisible();
-  await sheet.getByRole("textbox", { name: "Its name" }).fill("Over the bends");
+  await sheet.getByRole("textbox", { name: "Name of the course" }).fill("Over the bends");
   await keep.click();
   await expect(notice(page)).toContainText("Over the bends");
   await turnRound(sheet);
@@ -199,7 +199,7 @@ test("a name that is taken is asked about, and a damaged entry hides only itself
   await sheet.getByRole("button", { name: "Use Odd" }).click();
   await expect(sheet.getByRole("alert").filter({ hasText: "“Odd” cannot be opened" })).toBeVisible();
   expect(await course(page)).toEqual(before);
-  await sheet.getByRole("textbox", { name: "Its name" }).fill("Mine");
+  await sheet.getByRole("textbox", { name: "Name of the course" }).fill("Mine");
   await sheet.getByRole("button", { name: "Keep it on this device" }).click();
   await expect(sheet.getByRole("alert").filter({ hasText: "There is already a “Mine”" })).toBeVisible();
   await sheet.getByRole("button", { name: "Replace it" }).click();
@@ -217,7 +217,7 @@ test("a device that keeps nothing says so, and the course is as it was", async (
       throw new DOMException("full", "QuotaExceededError");
     };
   });
-  await sheet.getByRole("textbox", { name: "Its name" }).fill("Mine");
+  await sheet.getByRole("textbox", { name: "Name of the course" }).fill("Mine");
   await sheet.getByRole("button", { name: "Keep it on this device" }).click();
   await expect(sheet.getByRole("alert").filter({ hasText: "its storage is full" })).toBeVisible();
 });
@@ -244,6 +244,13 @@ test("a part is chosen on the chart by keys; its numbers and its climb follow, a
   await begins.fill("3 miles");
   await begins.press("Enter");
   await expect(from).toHaveAttribute("aria-valuenow", /^3/);
+  // Beyond the other end it is no part, and the course stays.
+  await begins.fill("90 miles");
+  await begins.press("Enter");
+  await sheet.getByRole("button", { name: "keep this part" }).click();
+  await expect(sheet.locator(".opener .wrong")).toContainText("A part of the course is at least");
+  await begins.fill("3 miles");
+  await begins.press("Enter");
   await sheet.getByRole("button", { name: "keep this part" }).click();
   // From 3 miles to a mile before the end, which snaps to tenths of a mile.
   await expect.poll(() => lengthM(page)).toBeCloseTo(5.2 * 1609.344 - 3 * 1609.344, -1);
@@ -273,7 +280,7 @@ test.describe("on a phone", () => {
     await sheet.getByRole("button", { name: "keep this part" }).tap();
     await expect.poll(() => lengthM(page)).toBeCloseTo(LENGTH_M - begins_m, 0);
     const FINGER_PX = 44;
-    await sheet.getByRole("textbox", { name: "Its name" }).fill("Mine");
+    await sheet.getByRole("textbox", { name: "Name of the course" }).fill("Mine");
     await sheet.getByRole("button", { name: "Keep it on this device" }).tap();
     for (const button of await sheet.locator(".course-file button:visible, .course-edits button:visible").all())
       expect((await button.boundingBox())?.height, (await button.textContent()) ?? "").toBeGreaterThanOrEqual(

@@ -365,3 +365,56 @@ fn a_table_of_a_ride_is_no_surveyed_road() {
     assert!(!ride.is_surveyed && !ride.columns.has(Column::Bearing));
     assert!(ride.notes.iter().all(|note| note.text != "unreadable"));
 }
+
+#[test]
+fn what_cannot_be_written_is_refused_by_name() {
+    let refused = |course_: Value, with: Value| {
+        let request = json!({ "scenario": { "course": course_ }, "with": with });
+        course(&request).expect_err("an error")["field"].clone()
+    };
+    let steep = json!({ "kind": "simple", "distance_m": 2_000_000, "grade": 0.3 });
+    let field = refused(steep, json!({ "export": "csv" }));
+    assert!(
+        field
+            .as_str()
+            .is_some_and(|field| field.starts_with("scenario.course.points[")),
+        "{field}"
+    );
+    assert_eq!(
+        refused(
+            profile(),
+            json!({ "export": "gpx", "name": "x".repeat(100_000) })
+        ),
+        "with.name"
+    );
+    assert_eq!(
+        refused(profile(), json!({ "export": "pdf" })),
+        "with.export"
+    );
+    assert_eq!(
+        refused(json!({ "kind": "simple" }), json!({})),
+        "scenario.course"
+    );
+}
+
+#[test]
+fn a_course_of_very_many_points_is_written_as_it_is_ridden() {
+    const SAME_S: f64 = 0.1;
+    // As many points as a course holds, over nearly as many kilometres as it may be long.
+    let points: Vec<Value> = (0..20_000_u32)
+        .map(|i| json!({ "distance_m": 100 * i, "elevation_m": i % 9, "bearing_deg": 17 * (i % 1_000) % 360 }))
+        .collect();
+    let before = json!({ "kind": "profile", "points": points });
+    let request = json!({ "scenario": { "course": before }, "with": { "export": "gpx" } });
+    let answer = course(&request).expect("a file");
+    assert!(
+        answer["warnings"]
+            .as_array()
+            .expect("a list")
+            .iter()
+            .any(|warning| warning["text"] == "simplified")
+    );
+    let after = course_of(&read(answer["file"].as_str().expect("a text")));
+    assert_eq!(number(&after["distance_m"]), 1_999_900.0);
+    assert!((time_s(&after["course"], 4.0) - time_s(&before, 4.0)).abs() < SAME_S);
+}

@@ -56,7 +56,9 @@ export function courseChart({ least_m, onMove }) {
       meaning: /** @type {const} */ ("ground"),
     };
     const last = whole.xs[whole.xs.length - 1];
-    const [from, to] = [distance(part.from_m), Math.min(last, distance(part.to_m))];
+    // Numbers that are typed may lie beyond each other or the end; the core says so where the part is kept.
+    const to = Math.min(last, distance(part.to_m));
+    const from = Math.min(to, distance(part.from_m));
     const kept = within(whole, from, to);
     const [low, high] = [Math.min(...whole.ys), Math.max(...whole.ys)];
     const room = (high - low || 1) * 0.1;

@@ -25,6 +25,7 @@ export function courseKeeping({ store, check, notify }) {
   const { courses } = storage;
   const { elements: wrong, complain } = complaints();
   const name = h("input", { type: "text", maxlength: 120 });
+  let proposed = "";
   const list = h("ul", { class: "saved" });
   const keep = h("button", { type: "submit" }, say("course.keep"));
   keep.hidden = !storage.available();
@@ -74,9 +75,17 @@ export function courseKeeping({ store, check, notify }) {
       const title = name.value.trim();
       const { course } = store.get().scenario;
       const request = { scenario: { course }, with: { export: form, name: title } };
-      const { file, has_bearings } = /** @type {CourseAnswer} */ (/** @type {unknown} */ (ask(QUESTION, request)));
+      const { file, has_bearings, warnings } = /** @type {CourseAnswer} */ (
+        /** @type {unknown} */ (ask(QUESTION, request))
+      );
       hand(fileName(QUESTION, "", form, title), new Blob([file ?? ""], { type: TYPES[form] }));
-      if (form === "gpx" && !has_bearings) notify(say("course.straight"));
+      const said = [
+        ...warnings
+          .filter(({ text }) => text === "simplified")
+          .map((warning) => errorWords(warning, store.get().units)),
+        ...(form === "gpx" && !has_bearings ? [say("course.straight")] : []),
+      ];
+      if (said.length) notify(said.join(" "));
     } catch (thrown) {
       complain(say("course.notWritten", { why: errorWords(asCoreError(thrown), store.get().units) }));
     }
@@ -139,9 +148,11 @@ export function courseKeeping({ store, check, notify }) {
   showList();
   return {
     element,
-    /** Proposes a name where none was given: that of a file, without its ending. @param {string} file */
+    /** Proposes a name where none was typed: that of a file, without its ending. @param {string} file */
     propose(file) {
-      name.value ||= file.replace(/\.[^.]*$/, "").slice(0, name.maxLength);
+      if (name.value !== proposed) return;
+      proposed = file.replace(/\.[^.]*$/, "").slice(0, name.maxLength);
+      name.value = proposed;
     },
   };
 }

@@ -111,6 +111,23 @@ mod tests {
     }
 
     #[test]
+    fn a_surveyed_road_is_taken_as_it_is() {
+        let table = "distance_m,elevation_m,bearing_deg,radius_m\n0,12,350,\n400,52,,9\n430,12,100,\n900,12,,\n";
+        let made = made(&read(table), SMOOTHED_M).expect("a course");
+        assert!(said(&made).contains("climbs 40 m as surveyed"));
+        let points = &made.course.points;
+        assert_eq!(points.len(), 4);
+        assert_eq!(
+            (points[1].elevation_m, points[1].radius_m),
+            (52.0, Some(9.0))
+        );
+        assert_eq!(
+            (points[0].bearing_deg, points[1].bearing_deg),
+            (Some(350.0), None)
+        );
+    }
+
+    #[test]
     fn a_table_without_a_road_is_refused_by_name() {
         let reason = made(&read("time_s,power_w\n0,200\n1,210\n"), 0.0).unwrap_err();
         assert_eq!(no_course(reason)["text"], "no_road");

@@ -90,10 +90,10 @@ fn thousandths(number: f64) -> String {
 /// A number with so many decimals at most. By whole numbers, since the standard library's exact decimals are as long as all of this
 /// file; they hold whatever a course may.
 fn decimal(number: f64, decimals: usize) -> String {
-    let scale = 10_i64.pow(decimals as u32);
+    let scale = 10_u64.pow(decimals as u32);
     let whole = (number * scale as f64).round() as i64;
     let sign = if whole < 0 { "-" } else { "" };
-    let (before, after) = (whole.abs() / scale, whole.abs() % scale);
+    let (before, after) = (whole.unsigned_abs() / scale, whole.unsigned_abs() % scale);
     let text = format!("{sign}{before}.{after:0decimals$}");
     text.trim_end_matches('0').trim_end_matches('.').to_owned()
 }

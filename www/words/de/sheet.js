@@ -119,7 +119,7 @@ export default {
   "course.alongAxis": "entlang der Strecke, {unit}",
   "course.heightAxis": "Höhe, {unit}",
   "course.keeping": "Die Strecke behalten",
-  "course.name": "Ihr Name",
+  "course.name": "Name der Strecke",
   "course.keep": "Auf diesem Gerät behalten",
   "course.notKept": "Dieser Browser behält nichts für diese Seite. Eine Datei tut es.",
   "course.gpx": "Als GPX sichern",

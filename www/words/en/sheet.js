@@ -112,7 +112,7 @@ export default /** @type {const} */ ({
   "course.alongAxis": "along the course, {unit}",
   "course.heightAxis": "height, {unit}",
   "course.keeping": "Keep the course",
-  "course.name": "Its name",
+  "course.name": "Name of the course",
   "course.keep": "Keep it on this device",
   "course.notKept": "This browser keeps nothing for this page. A file does.",
   "course.gpx": "Save as GPX",

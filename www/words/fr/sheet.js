@@ -119,7 +119,7 @@ export default {
   "course.alongAxis": "le long du parcours, {unit}",
   "course.heightAxis": "altitude, {unit}",
   "course.keeping": "Garder le parcours",
-  "course.name": "Son nom",
+  "course.name": "Nom du parcours",
   "course.keep": "Garder sur cet appareil",
   "course.notKept": "Ce navigateur n’enregistre rien pour cette page. Un fichier le fait.",
   "course.gpx": "Enregistrer en GPX",

@@ -46,12 +46,7 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
         ..Scenario::default()
     };
     let times = with.times as usize;
-    // A file keeps every point.
-    let most = match with.export {
-        Some(_) => fields::MOST_POINTS,
-        None => fields::MOST_POINTS_RIDDEN,
-    };
-    warnings.extend(edited.simplify_course(most / times.max(1)));
+    warnings.extend(edited.simplify_course(fields::MOST_POINTS_RIDDEN / times.max(1)));
     if times > 1 {
         edited.course.points = laps(&edited.course.points, times)?;
     }

@@ -29,9 +29,11 @@ pub enum Column {
     Temperature,
     /// Turns of the crank a minute.
     Cadence,
+    /// Of the bend from here to the next point of a surveyed road, metres.
+    Radius,
 }
 
-const COUNT: usize = 10;
+const COUNT: usize = 11;
 
 /// Every column with its name, in the order in which they are kept.
 pub const COLUMNS: [(Column, &str); COUNT] = [
@@ -45,6 +47,7 @@ pub const COLUMNS: [(Column, &str); COUNT] = [
     (Column::Bearing, "bearing_deg"),
     (Column::Temperature, "temperature_c"),
     (Column::Cadence, "cadence_rpm"),
+    (Column::Radius, "radius_m"),
 ];
 
 /// The values of one record; what is missing is not a number.
@@ -117,6 +120,7 @@ fn possible(column: Column, value: f64) -> f64 {
         Column::Bearing => (0.0, 360.0),
         Column::Temperature => (-60.0, 80.0),
         Column::Cadence => (0.0, 300.0),
+        Column::Radius => (0.0, 1e6),
     };
     if (low..=high).contains(&value) {
         value

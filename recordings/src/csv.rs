@@ -66,12 +66,15 @@ fn headings(text: &str) -> Option<(Table, &str)> {
                 .map(|cell| meaning(cell.trim().trim_matches('"')))
                 .collect();
             only_first_of_each(&mut meanings);
+            let is_surveyed = is_surveyed(&mut meanings);
             let values = meanings
                 .iter()
                 .flatten()
                 .filter(|known| matches!(known, Meaning::Value { .. }));
             if values.count() >= 2 {
-                return Some((Table::new(separator, meanings, line_number), after));
+                let mut table = Table::new(separator, meanings, line_number);
+                table.raw.is_surveyed = is_surveyed;
+                return Some((table, after));
             }
         }
         if after.is_empty() {
@@ -98,6 +101,24 @@ fn only_first_of_each(meanings: &mut [Option<Meaning>]) {
             seen.push(what);
         }
     }
+}
+
+/// Whether a table is of a surveyed road: it goes by distance and says how high the road is, neither when nor where somebody was.
+/// Bearings and radii are those of such a road alone.
+fn is_surveyed(meanings: &mut [Option<Meaning>]) -> bool {
+    let is = |known: &Option<Meaning>, wanted: &[Column]| matches!(known, Some(Meaning::Value { column, .. }) if wanted.contains(column));
+    let has = |wanted: Column| meanings.iter().any(|known| is(known, &[wanted]));
+    let surveyed = has(Column::Distance)
+        && has(Column::Elevation)
+        && ![Column::Time, Column::Latitude, Column::Speed]
+            .map(has)
+            .contains(&true);
+    for known in meanings {
+        if !surveyed && is(known, &[Column::Bearing, Column::Radius]) {
+            *known = None;
+        }
+    }
+    surveyed
 }
 
 #[derive(Debug)]

@@ -91,6 +91,8 @@ const QUANTITIES: &[(&[&str], Column)] = &[
         Column::Temperature,
     ),
     (&["cadence", "cad", "trittfrequenz"], Column::Cadence),
+    (&["bearing"], Column::Bearing),
+    (&["radius"], Column::Radius),
     (
         &[
             "time",

@@ -1,4 +1,5 @@
-//! The words of GPX 1.0 and 1.1 (Topografix) and of the extensions that recordings use, by their local names.
+//! The words of GPX 1.0 and 1.1 (Topografix) and of the extensions that recordings use, by their local names. `road` is that of the
+//! courses that the core writes.
 
 use crate::columns::Column;
 use crate::trackpoint::Element;
@@ -10,6 +11,7 @@ pub(crate) fn element(name: &str) -> Element {
         "rtept" => Element::RoutePoint,
         "trk" | "trkseg" => Element::Part,
         "extensions" => Element::Extensions,
+        "road" => Element::Road,
         "time" => Element::Time,
         "ele" => Element::Value(Column::Elevation),
         "speed" => Element::Value(Column::Speed),

@@ -22,6 +22,8 @@ pub(crate) struct Raw {
     pub beyond: usize,
     /// How many of them were powers.
     pub powers_beyond: usize,
+    /// The records with a distance are points of a surveyed road, which say all of it: nothing of it is worked out from positions.
+    pub is_surveyed: bool,
     pub notes: Vec<Message>,
 }
 

@@ -34,6 +34,8 @@ pub struct Recording {
     pub stops: Vec<Span>,
     /// What was missing or repaired.
     pub notes: Vec<Message>,
+    /// The file holds points of a surveyed road: their distances, elevations, bearings and radii are the road's own.
+    pub is_surveyed: bool,
     /// Along the road, metres, those records included that were left out for their time.
     distance_m: f64,
 }
@@ -79,7 +81,9 @@ impl Recording {
             in_file_m
         };
         speed::fill_in(&mut raw);
-        bearing::fill_in(&mut raw);
+        if !raw.is_surveyed {
+            bearing::fill_in(&mut raw);
+        }
         let stops = stops::stops(&mut raw);
         what_is_missing(&mut raw);
         let laps = laps(&raw, first_s);
@@ -93,6 +97,7 @@ impl Recording {
             laps,
             stops,
             notes: raw.notes,
+            is_surveyed: raw.is_surveyed,
             distance_m,
         })
     }

@@ -26,6 +26,8 @@ pub(crate) enum Element {
     Position,
     /// Holds what the format itself has no word for.
     Extensions,
+    /// Says what the road is like from a point on.
+    Road,
     /// A date with its time.
     Time,
     /// A number.
@@ -77,6 +79,7 @@ impl Track {
 
     /// An element begins; `attribute` finds the text of one of its attributes.
     pub fn start(&mut self, element: Element, attribute: impl Fn(&str) -> Option<String>) {
+        let value = |name| attribute(name).map_or(f64::NAN, |text| number(&text));
         match element {
             // A new lap is no pause.
             Element::Part if std::mem::take(&mut self.lap_is_new) => {}
@@ -90,9 +93,18 @@ impl Track {
             Element::Point | Element::RoutePoint => {
                 self.record = Record::default();
                 if self.kind == Kind::Gpx {
-                    let degrees = |name| attribute(name).map_or(f64::NAN, |text| number(&text));
-                    self.record.set(Column::Latitude, degrees("lat"));
-                    self.record.set(Column::Longitude, degrees("lon"));
+                    self.record.set(Column::Latitude, value("lat"));
+                    self.record.set(Column::Longitude, value("lon"));
+                }
+            }
+            Element::Road => {
+                self.raw.is_surveyed = true;
+                for (column, name) in [
+                    (Column::Distance, "distance_m"),
+                    (Column::Bearing, "bearing_deg"),
+                    (Column::Radius, "radius_m"),
+                ] {
+                    self.record.set(column, value(name));
                 }
             }
             _ => {}

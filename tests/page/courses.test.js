@@ -91,3 +91,19 @@ test("commas that may be decimal marks are refused with a sentence, and part num
     ],
   });
 });
+
+test("the table that the core writes is read in SI, whatever units and decimal mark are the rider's", async () => {
+  await speaking("de");
+  const table = "distance_m,elevation_m,bearing_deg,radius_m\n0,12.5,,\n1234.5,13,90,8\n2000,-1.25,,12.5\n";
+  for (const distance of /** @type {const} */ (["km", "mi"])) {
+    assert.deepEqual(readPoints(table, { ...units, distance }), {
+      points: [
+        { distance_m: 0, elevation_m: 12.5 },
+        { distance_m: 1234.5, elevation_m: 13, bearing_deg: 90, radius_m: 8 },
+        { distance_m: 2000, elevation_m: -1.25, radius_m: 12.5 },
+      ],
+    });
+  }
+  const refused = readPoints(`${table}3000,high,,\n`, units);
+  assert.ok("message" in refused && refused.message.includes("high"));
+});

@@ -195,3 +195,51 @@ test("a browser that refuses storage keeps nothing and says so", () => {
     storage.forget("mine");
   }
 });
+
+/** @param {number} distance_m */
+const courseWork = (distance_m) => ({ question: "", scenario: { course: { kind: "simple", distance_m } }, with: {} });
+
+test("courses are kept by name apart from scenarios, and a removed one comes back", () => {
+  const storage = storageOf(new MemoryStorage());
+  storage.save("Mine", work(63));
+  assert.equal(storage.courses.save("Mine", courseWork(5000)).done, true);
+  assert.equal(massOf(storage.open("Mine")), 63);
+  assert.deepEqual(storage.courses.open("Mine")?.scenario, courseWork(5000).scenario);
+  const held = storage.courses.open("Mine");
+  storage.courses.forget("Mine");
+  assert.deepEqual(storage.courses.list(), []);
+  assert.deepEqual(
+    storage.list().map(({ name }) => name),
+    ["Mine"],
+  );
+  assert.ok(held && storage.courses.save("Mine", held).done);
+  assert.deepEqual(storage.courses.open("Mine")?.scenario, courseWork(5000).scenario);
+});
+
+test("a course's name that is taken is not overwritten unasked, and a full device is told", () => {
+  const device = new MemoryStorage();
+  storageOf(device).courses.save("Mine", courseWork(5000));
+  // Another tab, which has not read it.
+  const { courses } = storageOf(device);
+  const refused = courses.save("Mine", courseWork(9000));
+  assert.ok(!refused.done && refused.because === "newer-copy");
+  assert.equal(courses.save("Mine", courseWork(9000), { replace: true }).done, true);
+  device.room = 10;
+  assert.deepEqual(courses.save("Other", courseWork(1000)), { done: false, because: "full" });
+  assert.deepEqual(courses.open("Mine")?.scenario, courseWork(9000).scenario);
+});
+
+test("a damaged course hides itself alone", () => {
+  for (const text of VALUES) {
+    const device = new MemoryStorage();
+    const { courses } = storageOf(device);
+    courses.save("Mine", courseWork(5000));
+    device.setItem("fasterby:course:Damaged", text);
+    assert.deepEqual(
+      courses.list().map(({ name }) => name),
+      ["Mine"],
+      text.slice(0, 20),
+    );
+    assert.equal(courses.open("Damaged"), null);
+  }
+});

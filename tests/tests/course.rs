@@ -1,6 +1,7 @@
-//! The question `course`: the road of a recording, and a course cut, turned round, ridden there and back, or repeated.
+//! The question `course`: the road of a recording, and a course cut, turned round, ridden there and back, repeated, or written as a file.
 
 use fasterby_core::ask_json;
+use fasterby_recordings::{COLUMNS, Column, Reader, Recording};
 use serde_json::{Value, json};
 
 fn course(request: &Value) -> Result<Value, Value> {
@@ -160,4 +161,260 @@ fn what_gives_no_course_is_refused_by_name() {
     refused(json!({ "with": with }), "with.to_m", "part_too_short");
     let with = json!({ "recordings": [track()], "times": 51 });
     refused(json!({ "with": with }), "with.times", "out_of_range");
+}
+
+/// What the core writes of a course.
+fn written(course_: &Value, form: &str, name: &str) -> String {
+    let with = json!({ "export": form, "name": name });
+    let got = course(&json!({ "scenario": { "course": course_ }, "with": with })).expect("a file");
+    got["file"].as_str().expect("a text").to_owned()
+}
+
+fn read(file: &str) -> Recording {
+    let mut reader = Reader::default();
+    reader.push(file.as_bytes()).expect("bytes");
+    reader.finish().expect("a recording")
+}
+
+/// What the page and the command line make of a recording, unless told otherwise.
+fn course_of(recording: &Recording) -> Value {
+    let wanted = [
+        "latitude_deg",
+        "longitude_deg",
+        "elevation_m",
+        "distance_m",
+        "bearing_deg",
+        "radius_m",
+    ];
+    let columns: serde_json::Map<String, Value> = COLUMNS
+        .iter()
+        .filter(|(_, name)| wanted.contains(name))
+        .map(|&(column, name)| (name.to_owned(), json!(recording.columns.get(column))))
+        .collect();
+    let recordings = json!([{ "columns": columns, "is_surveyed": recording.is_surveyed }]);
+    course(&json!({ "with": { "recordings": recordings } })).expect("a course")
+}
+
+/// Courses whose files must give them again, by what is hard about them.
+fn courses_to_write() -> [(&'static str, Value); 8] {
+    let hilly: Vec<Value> = (0..=200)
+        .map(|i| {
+            let along = 100.0 * f64::from(i);
+            json!({ "distance_m": along, "elevation_m": 300.0 + 60.0 * (along / 700.0).sin() + 8.0 * (along / 90.0).cos() })
+        })
+        .collect();
+    let windy: Vec<Value> = (0..=80)
+        .map(|i| {
+            let along = 250.0 * f64::from(i);
+            json!({ "distance_m": along, "elevation_m": 20.0, "bearing_deg": (37 * i) % 360 - 180 })
+        })
+        .collect();
+    let bends: Vec<Value> = (0..=120)
+        .map(|i| {
+            let mut point = json!({ "distance_m": 50 * i, "elevation_m": 100.0 + f64::from(i % 9), "bearing_deg": 30 * i % 360 });
+            if i % 4 == 1 {
+                point["radius_m"] = json!(8 + i % 20);
+            }
+            point
+        })
+        .collect();
+    let turned =
+        course(&json!({ "scenario": { "course": profile() }, "with": { "out_and_back": true } }))
+            .expect("a course")["course"]
+            .clone();
+    let profile_of = |points: Vec<Value>| json!({ "kind": "profile", "points": points });
+    [
+        ("flat", json!({ "kind": "simple", "distance_m": 40_000 })),
+        (
+            "flat out and back",
+            json!({ "kind": "simple", "distance_m": 40_000, "bearing_deg": 70, "out_and_back": true, "turn_radius_m": 5 }),
+        ),
+        (
+            "a slope out and back",
+            json!({ "kind": "simple", "distance_m": 16_000, "grade": 0.02, "out_and_back": true }),
+        ),
+        (
+            "wind left out as chosen",
+            json!({ "kind": "simple", "distance_m": 16_000, "bearing_deg": 40, "heading": "ignore" }),
+        ),
+        ("hilly", profile_of(hilly)),
+        ("windy", profile_of(windy)),
+        ("bends", profile_of(bends)),
+        ("a profile there and back", turned),
+    ]
+}
+
+#[test]
+fn a_course_that_is_written_and_read_takes_as_long_as_before() {
+    // What a course loses as a file may not show: numbers are shown in tenths of a second.
+    const SAME_S: f64 = 0.1;
+    for (what, before) in courses_to_write() {
+        for form in ["gpx", "csv"] {
+            let recording = read(&written(&before, form, "Thursday"));
+            assert!(recording.is_surveyed, "{what} {form}");
+            let after = course_of(&recording);
+            assert_eq!(after["is_surveyed"], true, "{what} {form}");
+            for wind_m_s in [0.0, 5.0] {
+                let (before_s, after_s) = (
+                    time_s(&before, wind_m_s),
+                    time_s(&after["course"], wind_m_s),
+                );
+                assert!(
+                    (after_s - before_s).abs() < SAME_S,
+                    "{what} {form} {wind_m_s} m/s: {before_s} s, {after_s} s"
+                );
+            }
+        }
+    }
+}
+
+#[test]
+fn the_points_of_a_profile_come_back_to_the_millimetre() {
+    // Half of the last digit that is written, and what adding up tenths of metres rounds off.
+    const NEAR: f64 = 0.000_6;
+    let (_, before) = &courses_to_write()[6];
+    for form in ["gpx", "csv"] {
+        let after = course_of(&read(&written(before, form, "")));
+        let points = |course: &Value| course["points"].as_array().expect("points").clone();
+        let pairs: Vec<(Value, Value)> = points(before)
+            .into_iter()
+            .zip(points(&after["course"]))
+            .collect();
+        assert_eq!(pairs.len(), 121);
+        for (before, after) in pairs {
+            for field in ["distance_m", "elevation_m", "bearing_deg", "radius_m"] {
+                let same = match (before[field].as_f64(), after[field].as_f64()) {
+                    (Some(before), Some(after)) => (before - after).abs() < NEAR,
+                    (before, after) => before == after,
+                };
+                assert!(same, "{form} {field}: {before} {after}");
+            }
+        }
+    }
+}
+
+#[test]
+fn a_program_that_keeps_the_line_alone_keeps_its_length_and_its_climb() {
+    // The length that courses of files are held to.
+    const LENGTH_SHARE: f64 = 0.002;
+    const CLIMB_SHARE: f64 = 0.02;
+    for (what, before) in courses_to_write() {
+        let file = written(&before, "gpx", "");
+        let line: String = file
+            .split("<extensions>")
+            .map(|part| {
+                part.split_once("</extensions>")
+                    .map_or(part, |(_, after)| after)
+            })
+            .collect();
+        let recording = read(&line);
+        assert!(!recording.is_surveyed);
+        let after = course_of(&recording);
+        let with = json!({ "export": "csv" });
+        let before =
+            course(&json!({ "scenario": { "course": before }, "with": with })).expect("one");
+        let (length_m, climb_m) = (number(&before["distance_m"]), number(&before["climb_m"]));
+        assert!(
+            (number(&after["distance_m"]) / length_m - 1.0).abs() < LENGTH_SHARE,
+            "{what}"
+        );
+        let recorded_m = number(&after["recorded_climb_m"]);
+        assert!(
+            (recorded_m - climb_m).abs() <= CLIMB_SHARE * climb_m + 0.1,
+            "{what}: {recorded_m} {climb_m}"
+        );
+    }
+}
+
+#[test]
+fn a_track_says_what_was_invented_and_takes_any_name() {
+    let courses = courses_to_write();
+    let (hilly, windy) = (&courses[4].1, &courses[5].1);
+    let file = written(hilly, "gpx", "<Up> & \u{7}down");
+    assert!(
+        file.contains("<name>&lt;Up&gt; &amp; down</name>"),
+        "{}",
+        &file[..400]
+    );
+    assert!(file.contains("invented place") && file.contains("does not say which way it leads"));
+    assert!(!written(windy, "gpx", "").contains("does not say which way it leads"));
+    assert!(!read(&file).columns.has(Column::Bearing));
+}
+
+#[test]
+fn a_surveyed_road_that_was_turned_round_is_read_from_its_positions() {
+    // Another program's doing: its points in the other order.
+    let file = written(&courses_to_write()[5].1, "gpx", "");
+    let (head, rest) = file.split_once("<trkpt").expect("points");
+    let (points, tail) = rest.split_once("</trkseg>").expect("an end");
+    let mut points: Vec<&str> = points.split("<trkpt").collect();
+    points.reverse();
+    let after = course_of(&read(&format!(
+        "{head}<trkpt{}</trkseg>{tail}",
+        points.join("<trkpt")
+    )));
+    assert_eq!(after["is_surveyed"], false);
+    const LENGTH_SHARE: f64 = 0.002;
+    assert!((number(&after["distance_m"]) / 20_000.0 - 1.0).abs() < LENGTH_SHARE);
+}
+
+#[test]
+fn a_table_of_a_ride_is_no_surveyed_road() {
+    let ride =
+        read("time_s,distance_m,elevation_m,bearing_deg\n0,0,10,NW\n1,10,11,NW\n2,20,12,NW\n");
+    assert!(!ride.is_surveyed && !ride.columns.has(Column::Bearing));
+    assert!(ride.notes.iter().all(|note| note.text != "unreadable"));
+}
+
+#[test]
+fn what_cannot_be_written_is_refused_by_name() {
+    let refused = |course_: Value, with: Value| {
+        let request = json!({ "scenario": { "course": course_ }, "with": with });
+        course(&request).expect_err("an error")["field"].clone()
+    };
+    let steep = json!({ "kind": "simple", "distance_m": 2_000_000, "grade": 0.3 });
+    let field = refused(steep, json!({ "export": "csv" }));
+    assert!(
+        field
+            .as_str()
+            .is_some_and(|field| field.starts_with("scenario.course.points[")),
+        "{field}"
+    );
+    assert_eq!(
+        refused(
+            profile(),
+            json!({ "export": "gpx", "name": "x".repeat(100_000) })
+        ),
+        "with.name"
+    );
+    assert_eq!(
+        refused(profile(), json!({ "export": "pdf" })),
+        "with.export"
+    );
+    assert_eq!(
+        refused(json!({ "kind": "simple" }), json!({})),
+        "scenario.course"
+    );
+}
+
+#[test]
+fn a_course_of_very_many_points_is_written_as_it_is_ridden() {
+    const SAME_S: f64 = 0.1;
+    // As many points as a course holds, over nearly as many kilometres as it may be long.
+    let points: Vec<Value> = (0..20_000_u32)
+        .map(|i| json!({ "distance_m": 100 * i, "elevation_m": i % 9, "bearing_deg": 17 * (i % 1_000) % 360 }))
+        .collect();
+    let before = json!({ "kind": "profile", "points": points });
+    let request = json!({ "scenario": { "course": before }, "with": { "export": "gpx" } });
+    let answer = course(&request).expect("a file");
+    assert!(
+        answer["warnings"]
+            .as_array()
+            .expect("a list")
+            .iter()
+            .any(|warning| warning["text"] == "simplified")
+    );
+    let after = course_of(&read(answer["file"].as_str().expect("a text")));
+    assert_eq!(number(&after["distance_m"]), 1_999_900.0);
+    assert!((time_s(&after["course"], 4.0) - time_s(&before, 4.0)).abs() < SAME_S);
 }

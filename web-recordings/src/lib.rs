@@ -13,7 +13,7 @@ use web_sys::{Blob, FileReaderSync};
 /// What is read at once.
 const PIECE_BYTES: f64 = 1_048_576.0;
 
-/// Reads a recording: `{ kind, records, columns, laps, rounds, outline, stops, notes, summary }`. `progress` is called with the share of the
+/// Reads a recording: `{ kind, records, columns, laps, rounds, outline, stops, notes, summary, is_surveyed }`. `progress` is called with the share of the
 /// file that was read, from 0 to 1.
 ///
 /// # Errors
@@ -92,6 +92,7 @@ fn object(recording: &Recording) -> Result<JsValue, JsValue> {
     set(&read, "stops", &spans(&recording.stops)?.into())?;
     set(&read, "notes", &notes)?;
     set(&read, "summary", &figures)?;
+    set(&read, "is_surveyed", &recording.is_surveyed.into())?;
     Ok(read.into())
 }
 

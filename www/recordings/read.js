@@ -4,12 +4,12 @@
 import { openRecordingsWorker } from "#recordings";
 import { refusal } from "./refusal.js";
 
-/** @typedef {"time_s" | "distance_m" | "speed_m_s" | "power_w" | "elevation_m" | "latitude_deg" | "longitude_deg" | "bearing_deg" | "temperature_c" | "cadence_rpm"} ColumnName */
+/** @typedef {"time_s" | "distance_m" | "speed_m_s" | "power_w" | "elevation_m" | "latitude_deg" | "longitude_deg" | "bearing_deg" | "temperature_c" | "cadence_rpm" | "radius_m"} ColumnName */
 /** Seconds from the first record. @typedef {{ from_s: number, to_s: number }} Span */
 /** A number with its kind, as the core's messages have it. @typedef {{ kind: "clock" | "distance", value: number }} Measured */
 /** A sentence of the catalogue `recordings`, and the values in it. @typedef {{ text: string, values: Record<string, number | string | Measured> }} Note */
 /** Why a file is not read, as a value of the same shape as the core's errors; `place` says where, as far as it is known. @typedef {Note & { kind: "recording", field: "", place: { byte?: number, line?: number, record?: number } }} ReadingError */
-/** What is missing in a column is not a number; what is not known in the summary is null. @typedef {{ kind: "fit" | "gpx" | "tcx" | "csv", records: number, columns: Record<ColumnName, Float64Array<ArrayBuffer>>, laps: Span[], rounds: Span[], outline: Record<"time_s" | "east_m" | "north_m", Float64Array<ArrayBuffer>>, stops: Span[], notes: Note[], summary: { elapsed_s: number | null, distance_m: number | null, climb_m: number | null, mean_power_w: number | null } }} Recording */
+/** What is missing in a column is not a number; what is not known in the summary is null; `is_surveyed` where the records are points of a surveyed road. @typedef {{ kind: "fit" | "gpx" | "tcx" | "csv", records: number, columns: Record<ColumnName, Float64Array<ArrayBuffer>>, laps: Span[], rounds: Span[], outline: Record<"time_s" | "east_m" | "north_m", Float64Array<ArrayBuffer>>, stops: Span[], notes: Note[], summary: { elapsed_s: number | null, distance_m: number | null, climb_m: number | null, mean_power_w: number | null }, is_surveyed: boolean }} Recording */
 
 /** The largest file that is read takes a few seconds on a slow phone; one made to be slow is given up. */
 const LIMIT_MS = 60_000;

@@ -9,11 +9,14 @@ import { fileOpener } from "../recordings/opener.js";
 import { courseLengthM } from "../state/scenario.js";
 import { quantity } from "../units.js";
 import { book } from "../words/index.js";
+import { courseChart } from "./course-chart.js";
 
 /** @import { Page } from "../frame/page.js" */
 /** @import { Recording } from "../recordings/read.js" */
 /** @import { State } from "../state/history.js" */
 /** @import { CourseAnswer } from "../types/core.d.ts" */
+/** @import { Course } from "../types/page.d.ts" */
+/** @import { Units } from "../units.js" */
 
 const words = book("page");
 const say = book("sheet");
@@ -23,10 +26,10 @@ const FROM = "with.from_m";
 const TO = "with.to_m";
 const TIMES = "with.times";
 
-/** @param {Page} page */
-export function courseFile(page) {
+/** @param {Page} page @param {(name: string) => void} onOpened a course was made of a file of that name */
+export function courseFile(page, onOpened) {
   const { store } = page;
-  /** The road of the file that was opened last. @type {{ name: string, columns: object } | null} */
+  /** The road of the file that was opened last. @type {{ name: string, track: object } | null} */
   let opened = null;
   const open = fileOpener({ name: say("course.open"), multiple: false, units: () => store.get().units }, take);
   const values = {
@@ -35,7 +38,14 @@ export function courseFile(page) {
     [TO]: courseLengthM(store.get().scenario.course),
     [TIMES]: 2,
   };
-  const numbers = ownNumbers(page, values, (path) => path === SMOOTH && makeOfFile());
+  const numbers = ownNumbers(page, values, (path) => (path === SMOOTH ? makeOfFile() : showPart()));
+  const chart = courseChart({
+    least_m: page.field("scenario.course.distance_m")?.min ?? 0,
+    onMove(end, distance_m) {
+      values[`with.${end}`] = distance_m;
+      showPart();
+    },
+  });
   const about = h("p", { class: "row-hint", role: "status" });
   const smoothing = h(
     "div",
@@ -50,6 +60,7 @@ export function courseFile(page) {
   const edits = h(
     "div",
     { class: "course-edits" },
+    chart.element,
     h(
       "p",
       { class: "row-actions" },
@@ -74,32 +85,37 @@ export function courseFile(page) {
   );
 
   /** @param {Recording} recording @param {{ file: { name?: string } }} wanted */
-  function take({ columns }, { file: { name = "" } }) {
-    const { latitude_deg, longitude_deg, elevation_m, distance_m } = columns;
-    opened = { name, columns: { latitude_deg, longitude_deg, elevation_m, distance_m } };
+  function take({ columns, is_surveyed }, { file: { name = "" } }) {
+    const { latitude_deg, longitude_deg, elevation_m, distance_m, bearing_deg, radius_m } = columns;
+    opened = {
+      name,
+      track: { columns: { latitude_deg, longitude_deg, elevation_m, distance_m, bearing_deg, radius_m }, is_surveyed },
+    };
     makeOfFile();
   }
 
   async function makeOfFile() {
     if (!opened) return;
-    const { name, columns } = opened;
-    const made = await courseOf({ with: { recordings: [{ columns }], smooth_m: values[SMOOTH] } });
-    if (!made || opened.columns !== columns) return;
+    const { name, track } = opened;
+    const made = await courseOf({ with: { recordings: [track], smooth_m: values[SMOOTH] } });
+    if (!made || opened.track !== track) return;
     const { units } = store.get();
     const climb = (/** @type {number | null} */ m) => quantity("height", m ?? 0, units, { digits: 0 });
+    const heights = made.is_surveyed
+      ? say("course.surveyed", { name, climb: climb(made.recorded_climb_m) })
+      : say("course.climbs", {
+          name,
+          recorded: climb(made.recorded_climb_m),
+          smoothed: climb(made.smoothed_climb_m),
+        });
     const sentences = [
-      made.has_elevation
-        ? say("course.climbs", {
-            name,
-            recorded: climb(made.recorded_climb_m),
-            smoothed: climb(made.smoothed_climb_m),
-          })
-        : say("course.noHeights", { name }),
-      ...(made.has_bearings ? [] : [say("course.noPositions")]),
+      made.has_elevation ? heights : say("course.noHeights", { name }),
+      ...(made.has_bearings ? [] : [say(made.is_surveyed ? "course.noBearings" : "course.noPositions")]),
     ];
     file.hidden = false;
-    smoothing.hidden = !made.has_elevation;
+    smoothing.hidden = !made.has_elevation || made.is_surveyed;
     about.textContent = sentences.join(" ");
+    onOpened(name);
     use(made);
   }
 
@@ -135,18 +151,26 @@ export function courseFile(page) {
     );
   }
 
-  /** @type {unknown} */
-  let measured;
+  /** The part that is chosen, in its numbers and on the chart. */
+  function showPart() {
+    const state = store.get();
+    const shown = { course: state.scenario.course, units: state.units, from_m: values[FROM], to_m: values[TO] };
+    for (const number of Object.values(numbers)) number.update(state);
+    if (Object.entries(shown).some(([key, value]) => drawn?.[/** @type {keyof typeof shown} */ (key)] !== value))
+      chart.update(shown.course, shown, shown.units);
+    drawn = shown;
+  }
+
+  /** What the chart shows. @type {{ course: Course, units: Units, from_m: number, to_m: number } | null} */
+  let drawn = null;
   return {
     file: h("div", { class: "course-file" }, open.element, file),
     edits,
     /** @param {State} state */
-    update(state) {
-      const { course } = state.scenario;
+    update({ scenario: { course } }) {
       // The whole of another course is kept until its rider says which part.
-      if (course !== measured) [values[FROM], values[TO]] = [0, courseLengthM(course)];
-      measured = course;
-      for (const number of Object.values(numbers)) number.update(state);
+      if (course !== drawn?.course) [values[FROM], values[TO]] = [0, courseLengthM(course)];
+      showPart();
     },
   };
 }

@@ -7,6 +7,7 @@ import { uniqueId } from "../parts/html.js";
 import { amountOf, courseLengthM } from "../state/scenario.js";
 import { book } from "../words/index.js";
 import { courseFile } from "./course-file.js";
+import { courseKeeping } from "./course-keeping.js";
 import { findRow, updateRows } from "./groups.js";
 import { numberRow } from "./number-row.js";
 import { columnWords, pointsText, readPoints } from "./points-text.js";
@@ -64,7 +65,8 @@ export function course(page) {
     "aria-label": say("points"),
     "aria-describedby": `${ids.hint} ${ids.wrong}`,
   });
-  const made = courseFile(page);
+  const keeping = courseKeeping(page);
+  const made = courseFile(page, keeping.propose);
   const profile = h(
     "div",
     {},
@@ -156,6 +158,7 @@ export function course(page) {
       h("label", { class: "check" }, windless, say("windIgnored")),
       h("label", { class: "row" }, h("span", { class: "row-label" }, say("start")), start),
       startSpeed.element,
+      keeping.element,
       h("p", { class: "caution" }, say("courseCaution")),
     ),
     update(state, error) {

@@ -20,6 +20,9 @@ const COLUMNS = /** @type {const} */ ([
 const LEFT_OUT = "-";
 const DASHES = new Set([LEFT_OUT, "\u2013", "\u2212"]);
 
+/** The first line of a table that holds the fields by their own names, in SI: such as the page writes. @param {string} line */
+const isHeading = (line) => line.trim() === COLUMNS.map(({ field }) => field).join(",");
+
 /** The columns in words: "distance in km, elevation in m, bearing in degrees, bend radius in m". @param {Units} units */
 export function columnWords(units) {
   return COLUMNS.map(({ kind, name }) => say(`column.${name}`, { unit: unitOf(kind, units).symbol })).join(", ");
@@ -45,6 +48,7 @@ export function pointsText(points, units) {
  * tabs; without one by semicolons; without one by spaces (not by those that only part groups of digits) or a comma and a space; without one by
  * commas, where some number of the text has a decimal point, since without any a comma may be the decimal mark. Between tabs or semicolons
  * a cell may be empty, and a dash stands for one: a bearing that is left out is held from the line before, a radius that is left out is none.
+ * Under a heading of the fields' own names, as in the tables that the page writes, all are in SI with points and commas.
  * @param {string} text @param {Units} units
  * @returns {{ points: Point[] } | { message: string }} a sentence that names the line where it cannot be read
  */
@@ -52,11 +56,16 @@ export function readPoints(text, units) {
   /** @type {Point[]} */
   const points = [];
   const hasPoints = /\d\.\d/.test(text);
+  let isSi = false;
   for (const [index, line] of text.split(/\r?\n/).entries()) {
     if (!line.trim() || line.trim().startsWith("#")) continue;
+    if (!points.length && isHeading(line)) {
+      isSi = true;
+      continue;
+    }
     const at = index + 1;
     const cells = cellsOf(line);
-    if (cells.length > 2 && !/[\t; ]/.test(line.trim()) && !hasPoints)
+    if (cells.length > 2 && !/[\t; ]/.test(line.trim()) && !hasPoints && !isSi)
       return { message: say("line.commas", { line: at }) };
     if (cells.length < 2 || cells.length > COLUMNS.length)
       return { message: say("line.count", { line: at, count: cells.length }) };
@@ -65,8 +74,9 @@ export function readPoints(text, units) {
     for (const [column, cell] of cells.entries()) {
       const { field, kind, name, digits } = COLUMNS[column];
       if ((!cell || DASHES.has(cell)) && (field === "bearing_deg" || field === "radius_m")) continue;
-      const value = parse(kind, cell, units, digits);
-      if (value === null) return { message: say(`line.${name}`, { line: at, text: cell.slice(0, 20) }) };
+      const value = isSi ? Number(cell || NaN) : parse(kind, cell, units, digits);
+      if (value === null || Number.isNaN(value))
+        return { message: say(`line.${name}`, { line: at, text: cell.slice(0, 20) }) };
       point[field] = value;
     }
     const last = points.at(-1);

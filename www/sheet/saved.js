@@ -4,7 +4,8 @@
 import { openDialog } from "../frame/dialog.js";
 import { h } from "../frame/dom.js";
 import { download, fileName, readScenario, scenarioText } from "../state/files.js";
-import { book, regionTag } from "../words/index.js";
+import { book } from "../words/index.js";
+import { complaints, saveAs, when } from "./saving.js";
 
 /** @import { Page } from "../frame/page.js" */
 /** @import { Work } from "../types/page.d.ts" */
@@ -21,9 +22,8 @@ const words = book("page");
  */
 export function openSaved(page, storage, { adopt, startAfresh }) {
   const { store, notify } = page;
-  const message = h("p", { class: "wrong", role: "alert", hidden: true });
+  const { elements: wrong, complain } = complaints();
   const name = h("input", { type: "text", required: true, maxlength: 120, value: store.get().scenario.title ?? "" });
-  const actions = h("p", { class: "row-actions", hidden: true });
   const list = h("ul", { class: "saved" });
   const file = h("input", { type: "file", accept: ".json,application/json", hidden: true, onchange: importFile });
 
@@ -33,7 +33,7 @@ export function openSaved(page, storage, { adopt, startAfresh }) {
       class: "row-actions",
       onsubmit: (/** @type {Event} */ event) => {
         event.preventDefault();
-        save(false);
+        saveAs(storage, name.value, store.get(), { complain, done: saved });
       },
     },
     h("label", {}, `${say("name")} `, name),
@@ -44,8 +44,7 @@ export function openSaved(page, storage, { adopt, startAfresh }) {
     words("saveAndOpen"),
     h("p", { class: "soft" }, say(storage.available() ? "savedHere" : "notSavedHere")),
     storage.available() ? form : "",
-    message,
-    actions,
+    ...wrong,
     list,
     h("h3", {}, say("files")),
     h(
@@ -73,30 +72,10 @@ export function openSaved(page, storage, { adopt, startAfresh }) {
     ),
   );
 
-  /** @param {string} text @param {...[label: string, run: () => void]} choices */
-  function complain(text, ...choices) {
-    message.hidden = !text;
-    message.textContent = text;
-    actions.hidden = !choices.length;
-    actions.replaceChildren(...choices.map(([label, run]) => h("button", { type: "button", onclick: run }, label)));
-  }
-
-  /** @param {boolean} replace */
-  function save(replace) {
-    const as = name.value.trim();
-    if (!as) return complain(say("nameFirst"));
-    const outcome = storage.save(as, store.get(), { replace });
-    if (outcome.done) {
-      complain("");
-      notify(say("savedAs", { name: as }));
-      showList();
-    } else if (outcome.because === "full") {
-      complain(say("deviceFull"));
-    } else if (outcome.because === "newer-layout") {
-      complain(say("savedNewer", { name: as }));
-    } else {
-      complain(say("savedAlready", { name: as, when: when(outcome.saved_at) }), [say("replace"), () => save(true)]);
-    }
+  /** @param {string} as */
+  function saved(as) {
+    notify(say("savedAs", { name: as }));
+    showList();
   }
 
   /** @param {string} label @param {Kept | null} kept */
@@ -185,18 +164,4 @@ function recentName({ from_link, scenario }) {
   const title = typeof scenario.title === "string" ? scenario.title : "";
   const name = say(from_link ? "recentLink" : "beforeLink");
   return title ? `${name}: \u2068${title}\u2069` : name;
-}
-
-/** @param {string | undefined} saved_at */
-function when(saved_at) {
-  const date = new Date(saved_at ?? "");
-  return Number.isNaN(date.getTime())
-    ? ""
-    : date.toLocaleString(regionTag(), {
-        day: "numeric",
-        month: "short",
-        year: "numeric",
-        hour: "2-digit",
-        minute: "2-digit",
-      });
 }

@@ -1,6 +1,6 @@
 // @ts-check
 /**
- * What is kept on the device: the last work, recent work that a link took the place of, scenarios saved by name, the units, the language.
+ * What is kept on the device: the last work, recent work that a link took the place of, scenarios and courses saved by name, the units, the language.
  * Private windows and full devices may refuse; then nothing is kept and the caller says so. A copy that another tab wrote later is never
  * overwritten unasked. What cannot be read, because somebody or something has changed it, is passed over by itself.
  */
@@ -17,6 +17,7 @@ const RECENT = "fasterby:recent:";
 const MOST_RECENT = 4;
 const UNITS = "fasterby:units";
 const SAVED = "fasterby:saved:";
+const COURSES = "fasterby:course:";
 /** Changes when what is kept is laid out differently; what a newer page kept is left as it is. */
 const LAYOUT = 1;
 
@@ -160,6 +161,18 @@ export function deviceStorage(device = localStorageOrNull()) {
     }
   }
 
+  /** What is kept by name. @param {string} start */
+  const named = (start) => ({
+    /** The names, the last one first. @returns {Entry[]} */
+    list: () => keptUnder(start).map(({ key, kept }) => ({ name: key.slice(start.length), saved_at: kept.saved_at })),
+    /** @param {string} name */
+    open: (name) => readKept(start + name),
+    /** @param {string} name @param {Work} work @param {{ replace?: boolean }} [options] */
+    save: (name, work, options) => keep(start + name, work, options),
+    /** @param {string} name */
+    forget: (name) => remove(start + name),
+  });
+
   return {
     available: () => device !== null,
     last: () => readKept(LAST),
@@ -179,14 +192,9 @@ export function deviceStorage(device = localStorageOrNull()) {
     },
     /** @param {{ language?: string, decimal_mark?: string }} reading */
     keepReading: (reading) => write(READING, reading),
-    /** The names, the last one first. @returns {Entry[]} */
-    list: () => keptUnder(SAVED).map(({ key, kept }) => ({ name: key.slice(SAVED.length), saved_at: kept.saved_at })),
-    /** @param {string} name */
-    open: (name) => readKept(SAVED + name),
-    /** @param {string} name @param {Work} work @param {{ replace?: boolean }} [options] */
-    save: (name, work, options) => keep(SAVED + name, work, options),
-    /** @param {string} name */
-    forget: (name) => remove(SAVED + name),
+    ...named(SAVED),
+    /** Courses are kept as work that holds nothing else. */
+    courses: named(COURSES),
     /**
      * Calls back when another tab changes what is kept.
      * @param {(change: { what: "last" | "saved", name?: string }) => void} listener

@@ -4039,13 +4039,27 @@ out_and_back: boolean,
 /**
  * How often it is ridden, lap after lap.
  */
-times: number, };
+times: number, 
+/**
+ * The file that is asked for; without one a simple course is refused.
+ */
+export?: FileForm, 
+/**
+ * What the course is called in that file.
+ */
+name: string, };
+
+export type FileForm = "gpx" | "csv";
 
 export type TrackForm = { 
 /**
  * What was recorded.
  */
-columns: TrackColumns, };
+columns: TrackColumns, 
+/**
+ * Whether those with a distance are points of a surveyed road: the course is theirs, and nothing is smoothed.
+ */
+is_surveyed: boolean, };
 
 export type TrackColumns = { 
 /**
@@ -4063,7 +4077,15 @@ elevation_m: Samples,
 /**
  * Metres along the road, which count where there are no positions.
  */
-distance_m: Samples, };
+distance_m: Samples, 
+/**
+ * The way a surveyed road leads from here on, degrees clockwise from north.
+ */
+bearing_deg: Samples, 
+/**
+ * Radius of the bend from here to the next point of a surveyed road, m.
+ */
+radius_m: Samples, };
 
 export type CourseAnswer = { 
 /**
@@ -4098,6 +4120,14 @@ has_elevation: boolean,
  * Whether it is known which way the road leads.
  */
 has_bearings: boolean, 
+/**
+ * Whether the recording holds points of a surveyed road, which were taken as they are.
+ */
+is_surveyed: boolean, 
+/**
+ * The text of the file that was asked for; `null` without.
+ */
+file: string | null, 
 /**
  * What is doubtful.
  */

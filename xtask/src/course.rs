@@ -38,23 +38,30 @@ fn made(recording: &Recording, smooth_m: f64) -> Result<RecordedCourse, NoCourse
         longitude_deg: column(Column::Longitude),
         elevation_m: column(Column::Elevation),
         distance_m: column(Column::Distance),
+        bearing_deg: column(Column::Bearing),
+        radius_m: column(Column::Radius),
+        is_surveyed: recording.is_surveyed,
     };
     recorded_course(&track, smooth_m)
 }
 
 fn said(made: &RecordedCourse) -> String {
+    let climbs = if made.is_surveyed {
+        format!("{:.0} m as surveyed", made.climb_m)
+    } else {
+        let (recorded_m, smoothed_m) = (made.recorded_climb_m, made.climb_m);
+        format!("{recorded_m:.0} m as recorded and {smoothed_m:.0} m smoothed")
+    };
     let mut said = format!(
-        "{} points over {:.0} m; it climbs {:.0} m as recorded and {:.0} m smoothed.",
+        "{} points over {:.0} m; it climbs {climbs}.",
         made.course.points.len(),
         made.distance_m,
-        made.recorded_climb_m,
-        made.climb_m
     );
     if !made.has_elevation {
         said.push_str(" Without elevation it is taken as level.");
     }
-    if !made.has_positions {
-        said.push_str(" Without positions no heading is known, and the wind is left out.");
+    if !made.has_bearings {
+        said.push_str(" No heading is known, and the wind is left out.");
     }
     said
 }
@@ -101,6 +108,23 @@ mod tests {
         let course = json!(made.course);
         assert_eq!(course["kind"], "profile");
         assert!((made.climb_m - 19.0).abs() < 1e-6);
+    }
+
+    #[test]
+    fn a_surveyed_road_is_taken_as_it_is() {
+        let table = "distance_m,elevation_m,bearing_deg,radius_m\n0,12,350,\n400,52,,9\n430,12,100,\n900,12,,\n";
+        let made = made(&read(table), SMOOTHED_M).expect("a course");
+        assert!(said(&made).contains("climbs 40 m as surveyed"));
+        let points = &made.course.points;
+        assert_eq!(points.len(), 4);
+        assert_eq!(
+            (points[1].elevation_m, points[1].radius_m),
+            (52.0, Some(9.0))
+        );
+        assert_eq!(
+            (points[0].bearing_deg, points[1].bearing_deg),
+            (Some(350.0), None)
+        );
     }
 
     #[test]

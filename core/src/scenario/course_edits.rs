@@ -111,7 +111,7 @@ pub fn climb_m(elevations_m: impl Iterator<Item = f64>) -> f64 {
 }
 
 /// The points with distances from 0 on, each with the bearing that holds from there.
-fn held(points: &[Point]) -> Vec<Point> {
+pub fn held(points: &[Point]) -> Vec<Point> {
     let start_m = points.first().map_or(0.0, |first| first.distance_m);
     let mut bearing_deg = None;
     let with_bearing = |point: &Point| {

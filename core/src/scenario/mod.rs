@@ -7,6 +7,10 @@ mod check;
 pub(crate) mod comparison;
 #[cfg(feature = "all")]
 pub mod course_edits;
+#[cfg(feature = "all")]
+pub mod course_files;
+#[cfg(feature = "all")]
+pub(crate) mod course_line;
 mod drag_tests;
 #[cfg(feature = "all")]
 mod efforts;

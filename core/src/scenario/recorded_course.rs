@@ -3,6 +3,8 @@
 //! The line through the positions is cut into even steps of some metres. Elevation is the mean around each step, over a reach that is the rider's choice, because barometers and maps are uncertain by metres and every wiggle adds to
 //! the climb. Headings are taken over the steps around, and the radius of a bend is the length over which the road turns divided by
 //! the angle. Then neighbouring steps are joined as for any long course.
+//!
+//! The points of a surveyed road are no recording: they are the course, as they are.
 
 use super::course_edits::climb_m;
 use super::{Course, CourseKind, HeadingForm, Point, Scenario};
@@ -21,6 +23,12 @@ pub struct Track<'a> {
     pub elevation_m: &'a [f64],
     /// Metres along the road, which count where there are no positions.
     pub distance_m: &'a [f64],
+    /// The way a surveyed road leads from here on, degrees.
+    pub bearing_deg: &'a [f64],
+    /// Radius of the bend from here to the next point of a surveyed road, m.
+    pub radius_m: &'a [f64],
+    /// Whether those with a distance are points of a surveyed road.
+    pub is_surveyed: bool,
 }
 
 /// A course that was made, and what is to be said of it.
@@ -36,8 +44,10 @@ pub struct RecordedCourse {
     pub climb_m: f64,
     /// Whether elevation is known; a road without is taken as level.
     pub has_elevation: bool,
-    /// Whether positions are known; without them, no heading and no bend is.
-    pub has_positions: bool,
+    /// Whether it is known which way the road leads; without positions it is not, unless it was surveyed.
+    pub has_bearings: bool,
+    /// Whether it was surveyed, so that nothing was smoothed.
+    pub is_surveyed: bool,
 }
 
 /// Why a recording gives no course.
@@ -99,11 +109,12 @@ struct Place {
 /// # Errors
 /// [`NoCourse`] where no road can be made of it.
 pub fn recorded_course(track: &Track<'_>, reach_m: f64) -> Result<RecordedCourse, NoCourse> {
+    if let Some(points) = surveyed(track) {
+        return of_survey(points);
+    }
     let (mut line, has_positions) = line(track)?;
     let distance_m = line.last().map_or(0.0, |last| last.along_m);
-    if !(fields::DISTANCE_M.min..=fields::DISTANCE_M.max).contains(&distance_m) {
-        return Err(NoCourse::Length);
-    }
+    check_length(distance_m)?;
     let has_elevation = line.iter().any(|place| place.elevation_m.is_finite());
     bridge_elevation(&mut line);
     let recorded_climb_m = climb_m(line.iter().map(|place| place.elevation_m));
@@ -151,7 +162,67 @@ pub fn recorded_course(track: &Track<'_>, reach_m: f64) -> Result<RecordedCourse
         recorded_climb_m,
         climb_m: climb_m(smooth.into_iter()),
         has_elevation,
-        has_positions,
+        has_bearings: has_positions,
+        is_surveyed: false,
+    })
+}
+
+fn check_length(distance_m: f64) -> Result<(), NoCourse> {
+    if (fields::DISTANCE_M.min..=fields::DISTANCE_M.max).contains(&distance_m) {
+        Ok(())
+    } else {
+        Err(NoCourse::Length)
+    }
+}
+
+/// The points of a surveyed road; `None` where there is none, or where the distances do not go forward, as in a file that another
+/// program turned round: then positions tell.
+fn surveyed(track: &Track<'_>) -> Option<Vec<Point>> {
+    let known = |column: &[f64], at: usize| column.get(at).copied().filter(|x| x.is_finite());
+    let mut points: Vec<Point> = Vec::new();
+    for at in 0..track.distance_m.len() {
+        let (Some(distance_m), elevation_m) = (known(track.distance_m, at), elevation_m(track, at))
+        else {
+            continue;
+        };
+        if points
+            .last()
+            .is_some_and(|before| distance_m <= before.distance_m)
+        {
+            return None;
+        }
+        if elevation_m.is_finite() {
+            points.push(Point {
+                distance_m,
+                elevation_m,
+                bearing_deg: known(track.bearing_deg, at),
+                radius_m: known(track.radius_m, at),
+            });
+        }
+    }
+    (track.is_surveyed && points.len() >= 2).then_some(points)
+}
+
+/// The course of a surveyed road.
+fn of_survey(points: Vec<Point>) -> Result<RecordedCourse, NoCourse> {
+    let has_bearings = points.iter().any(|point| point.bearing_deg.is_some());
+    let course = Course {
+        kind: CourseKind::Profile,
+        points,
+        heading: (!has_bearings).then_some(HeadingForm::Ignore),
+        ..Course::default()
+    };
+    let distance_m = course.length_m();
+    check_length(distance_m)?;
+    let climb_m = climb_m(course.points.iter().map(|point| point.elevation_m));
+    Ok(RecordedCourse {
+        course,
+        distance_m,
+        recorded_climb_m: climb_m,
+        climb_m,
+        has_elevation: true,
+        has_bearings,
+        is_surveyed: true,
     })
 }
 
@@ -312,6 +383,9 @@ mod tests {
             longitude_deg: &longitude_deg,
             elevation_m: &elevation_m,
             distance_m: &[],
+            bearing_deg: &[],
+            radius_m: &[],
+            is_surveyed: false,
         };
         recorded_course(&track, reach_m).unwrap()
     }
@@ -401,10 +475,13 @@ mod tests {
             longitude_deg: &[],
             elevation_m: &[],
             distance_m: &distance_m,
+            bearing_deg: &[],
+            radius_m: &[],
+            is_surveyed: false,
         };
         let made = recorded_course(&track, 100.0).unwrap();
         assert!(
-            (made.distance_m - 990.0).abs() < 1e-9 && !made.has_elevation && !made.has_positions
+            (made.distance_m - 990.0).abs() < 1e-9 && !made.has_elevation && !made.has_bearings
         );
         assert!(
             made.course
@@ -422,6 +499,9 @@ mod tests {
             longitude_deg: &[],
             elevation_m: &[],
             distance_m: &[],
+            bearing_deg: &[],
+            radius_m: &[],
+            is_surveyed: false,
         };
         assert_eq!(recorded_course(&nothing, 0.0), Err(NoCourse::NoRoad));
         let short = Track {

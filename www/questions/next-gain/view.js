@@ -265,7 +265,7 @@ function nextStep({ state, answer }, best, of) {
 function measureFirst({ go }, search) {
   const open = html("button", { type: "button" }, questionName(MEASURED_BY));
   open.addEventListener("click", () => go(MEASURED_BY));
-  return piece({ element: html("p", { class: "takes" }) }, ({ element }, { answer }) => {
+  return piece({ element: html("p", { class: "takes no-print" }) }, ({ element }, { answer }) => {
     const first = foundFor(search, answer)?.measuring.find(
       ({ worth_s, buying_s }) => worth_s >= LEAST_WORTH_S && worth_s > buying_s,
     );

@@ -26,6 +26,10 @@ pub struct Answer {
     pub has_elevation: bool,
     /// Whether it is known which way the road leads.
     pub has_bearings: bool,
+    /// Whether the recording holds points of a surveyed road, which were taken as they are.
+    pub is_surveyed: bool,
+    /// The text of the file that was asked for; `null` without.
+    pub file: Option<String>,
     /// What is doubtful.
     pub warnings: Vec<Warning>,
     /// The course's points.

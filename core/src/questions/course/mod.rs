@@ -1,4 +1,5 @@
-//! What course is this? That of a recording or a route, or the scenario's own, cut, turned round, ridden there and back, or repeated.
+//! What course is this? That of a recording or a route, or the scenario's own, cut, turned round, ridden there and back, or repeated,
+//! and written as a file.
 
 mod answer;
 mod with;
@@ -9,10 +10,12 @@ use crate::inputs::{fields, message};
 use crate::scenario::course_edits::{
     CLOSES_WITHIN_M, climb_m, open_by_m, out_and_back, repeated, reversed, trimmed,
 };
+use crate::scenario::course_files::{csv, gpx};
+use crate::scenario::course_line::profile_of_simple;
 use crate::scenario::recorded_course::{RecordedCourse, Track, recorded_course};
 use crate::scenario::{Course, CourseKind, Point, Scenario};
 pub use answer::{Answer, Columns};
-pub use with::{TrackColumns, TrackForm, With};
+pub use with::{FileForm, TrackColumns, TrackForm, With};
 
 /// Answers the question.
 ///
@@ -26,12 +29,13 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
     } = request;
     with.check()?;
     let recorded = match with.recordings.first() {
-        Some(recording) => Some(recorded(&recording.columns, with.smooth_m)?),
+        Some(recording) => Some(recorded(recording, with.smooth_m)?),
         None => None,
     };
     let road = match &recorded {
         Some(recorded) => &recorded.course,
         None if scenario.course.kind == CourseKind::Profile => &scenario.course,
+        None if with.export.is_some() => &profile_of_simple(&scenario.course),
         None => return Err(Error::impossible("scenario.course", message::no_profile())),
     };
     let mut edited = Scenario {
@@ -64,6 +68,11 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
             .as_ref()
             .is_none_or(|recorded| recorded.has_elevation),
         has_bearings: points.iter().any(|point| point.bearing_deg.is_some()),
+        is_surveyed: recorded.is_some_and(|recorded| recorded.is_surveyed),
+        file: with.export.map(|form| match form {
+            FileForm::Gpx => gpx(&edited.course, &with.name),
+            FileForm::Csv => csv(&edited.course),
+        }),
         warnings,
         columns: Columns {
             distance_m: points.iter().map(|point| point.distance_m).collect(),
@@ -73,12 +82,16 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
     })
 }
 
-fn recorded(columns: &TrackColumns, smooth_m: f64) -> Result<RecordedCourse, Error> {
+fn recorded(recording: &TrackForm, smooth_m: f64) -> Result<RecordedCourse, Error> {
+    let columns = &recording.columns;
     let track = Track {
         latitude_deg: &columns.latitude_deg.0,
         longitude_deg: &columns.longitude_deg.0,
         elevation_m: &columns.elevation_m.0,
         distance_m: &columns.distance_m.0,
+        bearing_deg: &columns.bearing_deg.0,
+        radius_m: &columns.radius_m.0,
+        is_surveyed: recording.is_surveyed,
     };
     recorded_course(&track, smooth_m)
         .map_err(|reason| Error::impossible("with.recordings", reason.message()))

@@ -21,6 +21,10 @@ pub struct TrackColumns {
     pub elevation_m: Samples,
     /// Metres along the road, which count where there are no positions.
     pub distance_m: Samples,
+    /// The way a surveyed road leads from here on, degrees clockwise from north.
+    pub bearing_deg: Samples,
+    /// Radius of the bend from here to the next point of a surveyed road, m.
+    pub radius_m: Samples,
 }
 
 /// A recording of a ride, or a route.
@@ -30,6 +34,19 @@ pub struct TrackColumns {
 pub struct TrackForm {
     /// What was recorded.
     pub columns: TrackColumns,
+    /// Whether those with a distance are points of a surveyed road: the course is theirs, and nothing is smoothed.
+    pub is_surveyed: bool,
+}
+
+/// A kind of file that a course is written as.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Deserialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(rename_all = "snake_case")]
+pub enum FileForm {
+    /// A track of GPX 1.1 that begins at an invented place, with the points of the course in it.
+    Gpx,
+    /// A table of the points in SI units.
+    Csv,
 }
 
 /// What the question takes: a road, and what becomes of it, in this order.
@@ -52,6 +69,11 @@ pub struct With {
     pub out_and_back: bool,
     /// How often it is ridden, lap after lap.
     pub times: u32,
+    /// The file that is asked for; without one a simple course is refused.
+    #[cfg_attr(feature = "types", ts(optional))]
+    pub export: Option<FileForm>,
+    /// What the course is called in that file.
+    pub name: String,
 }
 
 impl Default for With {
@@ -64,6 +86,8 @@ impl Default for With {
             reversed: false,
             out_and_back: false,
             times: fields::TIMES.default as u32,
+            export: None,
+            name: String::new(),
         }
     }
 }
@@ -80,6 +104,7 @@ impl With {
             check_number(&fields::TO_M, "with.to_m", to_m)?;
         }
         check_number(&fields::TIMES, "with.times", f64::from(self.times))?;
+        Error::check_text(&self.name, || "with.name".into())?;
         match self.recordings.as_slice() {
             [] => Ok(()),
             [recording] => recording.columns.check("with.recordings[0].columns"),
@@ -95,6 +120,8 @@ impl TrackColumns {
             ("longitude_deg", &self.longitude_deg),
             ("elevation_m", &self.elevation_m),
             ("distance_m", &self.distance_m),
+            ("bearing_deg", &self.bearing_deg),
+            ("radius_m", &self.radius_m),
         ];
         let longest = columns
             .iter()

@@ -161,7 +161,10 @@ pub fn is_of_a_version(path: &str) -> bool {
 
 /// Whether the page keeps a file on a device for use without a network.
 pub fn is_kept_offline(path: &str) -> bool {
-    let is_for_others = OPEN_TO_OTHERS.contains(&path) || path.starts_with("embed/");
+    let shows_elsewhere = ["place.js", "frame.js"].map(|name| format!("/{name}"));
+    let is_for_others = OPEN_TO_OTHERS.contains(&path)
+        || path.starts_with("embed/")
+        || shows_elsewhere.iter().any(|name| path.ends_with(name));
     // The whole module answers all that the first one does.
     !is_for_others && ![OFFLINE, ONE_FILE].contains(&path) && !path.ends_with(FIRST_WASM)
 }

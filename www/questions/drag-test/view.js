@@ -134,7 +134,7 @@ function asked(tools) {
 function dataBox(tools, page) {
   const [runs, coastDowns] = [runsEditor(tools), coastDownsEditor(tools)];
   const rides = tools.opensFiles ? ridesEditor(tools) : null;
-  const lead = html("p", { class: "begin" });
+  const lead = html("p", { class: "begin no-print" });
   const element = html(
     "section",
     { class: "efforts-box", "aria-label": words("yours") },

@@ -16,9 +16,12 @@ pub(crate) const OUTPUTS: usize = 6;
 /// Those of the first side, then of the second.
 pub(crate) type Outputs = [f64; 2 * OUTPUTS];
 
-/// The angles of each side with the rider that they were worked out for: an input of one side leaves the other's rider as it was.
+/// Angles, with the rider that they were worked out for.
+type AnglesOf = (Rider, [f64; OUTPUTS]);
+
+/// The last angles of each side: an input of one side leaves the other's rider as it was.
 #[derive(Default)]
-struct LastAngles([Cell<Option<(Rider, [f64; OUTPUTS])>>; 2]);
+struct LastAngles([Cell<Option<AnglesOf>>; 2]);
 
 impl LastAngles {
     fn of(&self, side: usize, rider: &Rider) -> Result<[f64; OUTPUTS], Unfit> {

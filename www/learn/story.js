@@ -58,7 +58,7 @@ export function create(host, tools) {
     ),
   );
 
-  const later = drawLater();
+  const later = drawLater(host);
 
   return {
     update(state) {

@@ -10,8 +10,8 @@ export function isOutOfSight(element) {
   return height > 0 ? bottom <= 0 || top >= innerHeight : element.closest("details:not([open])") !== null;
 }
 
-/** A queue of draws. A newer one takes the place of what still waits. */
-export function drawLater() {
+/** A queue of draws. A newer one takes the place of what still waits; `host` says that something does. @param {Element} host */
+export function drawLater(host) {
   /** @type {readonly (() => void)[]} */
   let waiting = [];
   let frame = 0;
@@ -23,18 +23,23 @@ export function drawLater() {
     cancelAnimationFrame(frame);
   }
 
+  /** @param {readonly (() => void)[]} draws */
+  function wait(draws) {
+    waiting = draws;
+    host.toggleAttribute("data-behind", draws.length > 0);
+  }
+
   function drawNext() {
     const [first, ...rest] = waiting;
-    waiting = rest;
-    if (rest.length) frame = requestAnimationFrame(drawNext);
     first?.();
+    wait(rest);
+    if (rest.length) frame = requestAnimationFrame(drawNext);
   }
 
   function drawAll() {
     stop();
-    const all = waiting;
-    waiting = [];
-    for (const draw of all) draw();
+    for (const draw of waiting) draw();
+    wait([]);
   }
   // Paper shows all of it.
   addEventListener("beforeprint", drawAll);
@@ -43,7 +48,7 @@ export function drawLater() {
     /** @param {readonly (() => void)[]} draws */
     put(draws) {
       stop();
-      waiting = draws;
+      wait(draws);
       if (draws.length) resting = setTimeout(drawNext, REST_MS);
     },
     destroy() {

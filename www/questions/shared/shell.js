@@ -87,14 +87,15 @@ export function questionShell(host, tools, question) {
   let shown = null;
   /** @type {readonly Piece<Answer>[]} */
   let drawn = [];
-
-  const later = drawLater();
+  /** Those that may follow an edit while they are out of sight; the answer never does. @type {ReadonlySet<Piece<Answer>>} */
+  let patient = new Set();
+  const later = drawLater(host);
   let begun = false;
 
   function redraw() {
     if (!shown) return;
     const now = { ...shown, settled: !host.querySelector("[data-dragging], [data-held]") };
-    const behind = begun ? drawn.filter((one) => one.draw && isBehind(one)) : [];
+    const behind = begun ? drawn.filter((one) => patient.has(one) && one.draw && isBehind(one)) : [];
     begun = true;
     for (const one of drawn) if (!behind.includes(one)) one.draw?.(now);
     later.put(behind.map((one) => () => one.draw?.(now)));
@@ -110,6 +111,7 @@ export function questionShell(host, tools, question) {
     const foldList = folds([...list, ...tools.lastFolds(question.id)]);
     const inFolds = list.flatMap(({ body }) => (typeof body === "function" || body instanceof Node ? [] : [body]));
     drawn = [...SECTIONS.flatMap(([name]) => pieces[name] ?? []), ...inFolds, foldList];
+    patient = new Set([...pieces.picture, ...pieces.notes, ...inFolds]);
     const sections = SECTIONS.filter(([name]) => pieces[name]).map(([name, label]) =>
       html("section", { class: name, "aria-label": say(label) }, ...(pieces[name] ?? []).flatMap(elementsOf)),
     );

@@ -2,7 +2,9 @@
 /** What links, names and host pages of strangers may not do: lose a rider's own numbers, widen the page, or leave a hole in a host page. */
 
 import { createServer } from "node:http";
-import { answerText, expect, number, openQuestion, started, test, tool, type } from "./support/page.js";
+import { deflateRawSync } from "node:zlib";
+import { answerText, expect, found, number, openQuestion, started, test, tool, type } from "./support/page.js";
+import { questions } from "./support/questions.js";
 
 /** @import { Page } from "@playwright/test" */
 
@@ -64,6 +66,104 @@ test("a name of many letters, or one that turns the writing, does not widen the 
     const [width, window] = await page.evaluate(() => [document.documentElement.scrollWidth, innerWidth]);
     expect(width).toBeLessThanOrEqual(window);
   }
+});
+
+/** A name that turns the writing of whatever follows it. */
+const TURNING = "\u202eabc";
+/** Everything on the page that has a name of the reader's. */
+const NAMED = {
+  title: TURNING,
+  positions: [
+    { name: `${TURNING} low`, cda_m2: 0.25, equipment: [{ name: `${TURNING} helmet`, cda_change_m2: 0.004 }] },
+    { name: `${TURNING} high`, cda_m2: 0.28 },
+  ],
+  events: [{ name: `${TURNING} event`, distance_m: 16_000 }],
+};
+
+for (const { id } of questions) {
+  test(`${id}: a name that turns the writing turns nothing beside itself, wherever it stands`, async ({ page }) => {
+    await page.goto(`/#${id}/1j.${Buffer.from(JSON.stringify({ s: NAMED })).toString("base64url")}`);
+    await started(page);
+    await found(page);
+    await page.locator("#host details").evaluateAll((folds) => {
+      for (const fold of folds) fold.setAttribute("open", "");
+    });
+    await page.locator(".known").getByRole("button", { name: "Your numbers" }).click();
+    await expect(page.locator(".sheet").getByLabel("Name of the position").first()).toHaveValue(`${TURNING} low`);
+    const { seen, loose } = await page.evaluate(() => {
+      const texts = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+      let seen = 0;
+      /** @type {string[]} */
+      const loose = [];
+      while (texts.nextNode()) {
+        const text = texts.currentNode.nodeValue ?? "";
+        const parent = texts.currentNode.parentElement;
+        if (!text.includes("\u202e") || parent?.closest("script, style, option, textarea")) continue;
+        seen += 1;
+        const unlocked = text.replace(/\u2068[^\u2068\u2069]*\u2069/gu, "");
+        // A name that is all of its line turns nothing.
+        let line = parent;
+        while (line && getComputedStyle(line).display === "inline") line = line.parentElement;
+        if (unlocked.includes("\u202e") && line?.textContent?.trim() !== text.trim())
+          loose.push(`${parent?.tagName}.${parent?.getAttribute("class")}: ${text}`);
+      }
+      return { seen, loose };
+    });
+    if (id === "which-position") expect(seen).toBeGreaterThan(0);
+    expect(loose).toEqual([]);
+  });
+}
+
+/** A course of tight bends, each of another radius and heading. @param {number} points */
+const bends = (points) => ({
+  kind: "profile",
+  points: Array.from({ length: points }, (_, at) => ({
+    distance_m: 20 * at,
+    elevation_m: 50 + (at % 7) / 5,
+    bearing_deg: (137 * at) % 360,
+    ...(at % 2 === 1 && { radius_m: 5 + (at % 30) }),
+  })),
+});
+/** What a course without points has in their place. */
+const NO_SIMPLE_COURSE = { distance_m: null, grade: null, bearing_deg: null, out_and_back: null };
+/** As many as the core takes. */
+const MOST_POINTS = 20_000;
+
+test("a link with as many bends as are read is answered beside the page, which follows the hand meanwhile", async ({
+  page,
+}) => {
+  // What the page asks its worker for, but for the draws, which always are.
+  await page.addInitScript(() => {
+    const asked = /** @type {any} */ (globalThis).asked ?? [];
+    Object.assign(globalThis, { asked });
+    const post = Worker.prototype.postMessage;
+    Worker.prototype.postMessage = function (/** @type {any[]} */ ...message) {
+      const { question, request } = message[0] ?? {};
+      if (question === "finish-time" && !request.with.part) asked.push(request.scenario.course.points?.length ?? 0);
+      return Reflect.apply(post, this, message);
+    };
+  });
+  const asked = () => page.evaluate(() => /** @type {any} */ (globalThis).asked);
+  await openQuestion(page, "finish-time");
+  const first = (await asked()).length;
+  const short = await answerText(page);
+  await type(page, CDA, "0.27");
+  await expect.poll(() => answerText(page)).not.toBe(short);
+  expect((await asked()).length, "a short course is ridden in the page").toBe(first);
+
+  const held = { s: { course: { ...bends(MOST_POINTS), ...NO_SIMPLE_COURSE } } };
+  const link = `#finish-time/1z.${deflateRawSync(JSON.stringify(held)).toString("base64url")}`;
+  expect(link.length).toBeGreaterThan(100_000);
+  await page.evaluate((hash) => {
+    location.hash = hash;
+  }, link);
+  await expect(page.getByText(/The course has 20,?000 points; it is ridden over/)).toBeVisible();
+  await found(page);
+  const long = await answerText(page);
+  const before = (await asked()).length;
+  await type(page, CDA, "0.23");
+  await expect.poll(async () => (await asked()).slice(before)).toContain(MOST_POINTS);
+  await expect.poll(() => answerText(page)).not.toBe(long);
 });
 
 /** A host page that holds this. @param {string} body @param {(address: string) => Promise<void>} use */
@@ -189,6 +289,7 @@ const WRONG_NUMBERS = {
     ...['"x"', "[]", "true", "{}"].map((value) => `{"grade":${value}}`),
     ...['"x"', "5", "[]"].map((value) => `{"effort":${value}}`),
     '{"power_w":"many"}',
+    '{"power_w":1e999}',
     '{"__proto__":{"polluted":1}}',
   ],
 };
@@ -199,6 +300,8 @@ const WRONG_LINKS = [
   "finish-time/9z.AAAA",
   "finish-time/0j.AAAA",
   link("[[["),
+  link("[1]"),
+  link("5"),
   link('{"s":[1]}'),
   link('{"s":5}'),
   link('{"s":{"rider":{"total_mass_kg":-5}}}'),

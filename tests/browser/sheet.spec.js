@@ -147,6 +147,26 @@ test("a course is pasted as points; a line that cannot be read is named and the 
   await expect.poll(() => answerText(page)).not.toBe(before);
 });
 
+test("what no road or no air can be is named as it is typed: a slope by its point, a share in percent", async ({
+  page,
+}) => {
+  await openQuestion(page, "finish-time");
+  const sheet = await openSheet(page);
+  await group(page, "Course").click();
+  await sheet.getByLabel("The course is given as").selectOption("profile");
+  await sheet.getByRole("textbox", { name: "Points of the course" }).fill("0 10\n1 900");
+  await sheet.getByRole("button", { name: "Use these points" }).click();
+  const wrong = sheet.getByRole("alert").filter({ visible: true });
+  await expect(wrong).toContainText("The road to point 2 rises by 55");
+  await expect(wrong).not.toContainText("runs from");
+
+  await group(page, "Conditions").click();
+  const humidity = sheet.getByRole("spinbutton", { name: "Relative humidity", exact: true });
+  await humidity.fill("150");
+  await humidity.press("Tab");
+  await expect(sheet.getByText(/Relative humidity runs from 0 to 100\s*%/)).toBeVisible();
+});
+
 test("a question leads to what would make its answer surer: the test that measures it, or its field", async ({
   page,
 }) => {

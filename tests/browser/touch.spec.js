@@ -227,43 +227,49 @@ test("the ends of a recorded lap follow a finger, while the ride stands still", 
   expect(await cancelled(page)).toBe(0);
 });
 
-test("a number in the sentence follows a finger sideways and stays under it; up and down scrolls the page", async ({
-  page,
-}) => {
-  const { id } = questions[0];
-  const touch = await openToTouch(page, id);
-  for (const field of await page.locator(".sentence").getByRole("spinbutton").all()) {
-    const chip = field.locator("xpath=..");
-    await toMiddle(chip);
-    const box = async () => (await chip.boundingBox()) ?? { x: 0, y: 0, width: 0, height: 0 };
-    const start = await box();
-    const from = { x: start.x + start.width / 2, y: start.y + start.height / 2 };
-    const value = async () => Number((await field.getAttribute("aria-valuenow")) ?? NaN);
-    const before = await value();
-    const most = Number(await field.getAttribute("aria-valuemax"));
-    await touch.down(from);
-    for (const x of [5, 385]) {
-      await touch.move({ x, y: from.y }, async () => {
-        const now = await box();
-        expect(Math.hypot(now.x - start.x, now.y - start.y), "the number moved under the finger").toBeLessThanOrEqual(
-          STILL_PX,
-        );
-      });
-      if (x > from.x + 20 && before < most) expect(await value()).toBeGreaterThan(before);
+for (const id of [...questions.map((question) => question.id), STORY]) {
+  test(`${id}: each number in a sentence follows a finger sideways and stays under it; up and down scrolls the page`, async ({
+    page,
+  }) => {
+    test.setTimeout(PATIENCE_MS);
+    const touch = await openToTouch(page, id);
+    const fields = page.locator(".sentence").getByRole("spinbutton");
+    expect(await fields.count()).toBeGreaterThan(0);
+    for (const field of await fields.all()) {
+      const chip = field.locator("xpath=..");
+      await toMiddle(chip);
+      const box = async () => (await chip.boundingBox()) ?? { x: 0, y: 0, width: 0, height: 0 };
+      const start = await box();
+      const from = { x: start.x + start.width / 2, y: start.y + start.height / 2 };
+      const value = async () => Number((await field.getAttribute("aria-valuenow")) ?? NaN);
+      const before = await value();
+      const most = Number(await field.getAttribute("aria-valuemax"));
+      await touch.down(from);
+      for (const x of [5, 385]) {
+        await touch.move({ x, y: from.y }, async () => {
+          const now = await box();
+          expect(Math.hypot(now.x - start.x, now.y - start.y), "the number moved under the finger").toBeLessThanOrEqual(
+            STILL_PX,
+          );
+        });
+        if (x > from.x + 20 && before < most) expect(await value()).toBeGreaterThan(before);
+      }
+      await touch.up();
+      expect(await cancelled(page)).toBe(0);
+      await expect(complaint(page)).toHaveCount(0);
     }
+    const last = page.locator(".sentence .num:visible").last();
+    await toMiddle(last);
+    const scroll = () => page.evaluate(() => scrollY);
+    const from = await scroll();
+    const box = await last.boundingBox();
+    if (!box) throw new Error("No number is in sight.");
+    await touch.down({ x: box.x + box.width / 2, y: box.y + box.height / 2 });
+    await touch.move({ x: box.x + box.width / 2, y: box.y - 200 });
     await touch.up();
-    expect(await cancelled(page)).toBe(0);
-    await expect(complaint(page)).toHaveCount(0);
-  }
-  const scroll = () => page.evaluate(() => scrollY);
-  const from = await scroll();
-  const box = await page.locator(".sentence .num").last().boundingBox();
-  if (!box) throw new Error("No number is in sight.");
-  await touch.down({ x: box.x + box.width / 2, y: box.y + box.height / 2 });
-  await touch.move({ x: box.x + box.width / 2, y: box.y - 200 });
-  await touch.up();
-  await expect.poll(scroll).toBeGreaterThan(from + 50);
-});
+    await expect.poll(scroll).toBeGreaterThan(from + 50);
+  });
+}
 
 test("a drag that the browser ends keeps its last value, and is one step of undo", async ({ page }) => {
   const touch = await openToTouch(page, "finish-time");

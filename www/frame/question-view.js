@@ -114,7 +114,8 @@ export function createQuestionView(host, { store, find, tools, onShown, onDrawn,
     }
     const said = await answering;
     if (!stillShown()) return;
-    drawShown(now, store.get() === state ? said : undefined);
+    // One that was overtaken leaves the drawing to what came after it.
+    if (now.question.story || said.answer || said.error) drawShown(now, store.get() === state ? said : undefined);
     waiting.remove();
     for (const piece of pieces) {
       piece.removeAttribute("data-later");
@@ -152,6 +153,8 @@ export function createQuestionView(host, { store, find, tools, onShown, onDrawn,
     }
     if (!said && isReady(now.question.id)) said = asked(now.question, state);
     if (!said) return begin(now);
+    // Whoever of several asked for this state: an overtaken one does not come back.
+    host.removeAttribute("aria-busy");
     if (!said.error) now.answer = said.answer;
     now.view.update(state, now.answer, said.error);
     onDrawn({ question: now.question, state, answer: now.answer, error: said.error });
@@ -163,7 +166,6 @@ export function createQuestionView(host, { store, find, tools, onShown, onDrawn,
     const said = await askedAside(now.question, state);
     if (gone || shown !== now || store.get() !== state || !(said.answer || said.error)) return;
     drawShown(now, said);
-    host.removeAttribute("aria-busy");
   }
 
   return {

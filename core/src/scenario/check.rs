@@ -442,7 +442,8 @@ fn check_points(points: &[Point], path: &str) -> Result<(), Error> {
         let grade =
             (point.elevation_m - before.elevation_m) / (point.distance_m - before.distance_m);
         if !(fields::GRADE.min..=fields::GRADE.max).contains(&grade) {
-            let message = message::too_steep(i, (100.0 * grade).round() / 100.0);
+            // Riders count from one.
+            let message = message::too_steep(i + 1, (100.0 * grade).round() / 100.0);
             // The bounds are the slope's, not the elevation's, and so stay out of the error.
             return Err(Error::new(
                 Kind::OutOfRange,

@@ -1,7 +1,7 @@
 // @ts-check
 /** The rider's own point on a chart, moved by keys and by hand. */
 
-import { answerText, expect, followed, handle, openQuestion, test, tool } from "./support/page.js";
+import { answerText, expect, handle, openQuestion, test, tool } from "./support/page.js";
 import { questions } from "./support/questions.js";
 
 /** @import { Page } from "@playwright/test" */
@@ -60,7 +60,6 @@ for (const { id, handles } of questions.filter((question) => question.handles.le
 
 /** @param {Page} page @param {string} name */
 async function whereIs(page, name) {
-  await followed(page);
   return {
     place: await handle(page, name).getAttribute("transform"),
     words: await handle(page, name).getAttribute("aria-valuetext"),

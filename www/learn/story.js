@@ -1,7 +1,6 @@
 // @ts-check
 /** The seven steps in their order, the story in short, and the end. Fetched when the story is first opened. */
 
-import { drawLater, isOutOfSight } from "../parts/draw-later.js";
 import { html } from "../parts/html.js";
 import { titleOf } from "../questions/shared/names.js";
 import { citations } from "../questions/shared/worked-out.js";
@@ -20,6 +19,8 @@ import { whereWattsGo } from "./where-watts-go.js";
 import { yourTurn } from "./your-turn.js";
 
 /** @import { Tools, View } from "../questions/index.js" */
+/** @import { State } from "../state/history.js" */
+/** @import { Step } from "./step.js" */
 
 const words = book("learn");
 const page = book("page");
@@ -58,19 +59,42 @@ export function create(host, tools) {
     ),
   );
 
-  const later = drawLater(host);
+  /** Steps that are out of sight follow a change one a frame, so that the one in hand is drawn at once. @type {Step[]} */
+  let behind = [];
+  let frame = 0;
+  /** @type {State} */
+  let latest = tools.store.get();
+
+  function catchUp() {
+    frame = 0;
+    behind.shift()?.update(latest, numbersOf(latest));
+    if (behind.length) frame = requestAnimationFrame(catchUp);
+  }
+
+  function catchUpAtOnce() {
+    while (behind.length) catchUp();
+  }
+  addEventListener("beforeprint", catchUpAtOnce);
 
   return {
     update(state) {
+      latest = state;
       const numbers = numbersOf(state);
-      const behind = steps.filter(({ element }) => isOutOfSight(element));
+      behind = steps.filter(({ element }) => !inSight(element));
       for (const step of steps) if (!behind.includes(step)) step.update(state, numbers);
       end.update(state, numbers);
-      later.put(behind.map((step) => () => step.update(state, numbers)));
+      frame ||= requestAnimationFrame(catchUp);
     },
     destroy() {
-      later.destroy();
+      cancelAnimationFrame(frame);
+      removeEventListener("beforeprint", catchUpAtOnce);
       for (const step of steps) step.destroy();
     },
   };
+}
+
+/** @param {HTMLElement} element */
+function inSight(element) {
+  const { top, bottom } = element.getBoundingClientRect();
+  return bottom > 0 && top < innerHeight;
 }

@@ -128,14 +128,8 @@ export function figure(page) {
   return page.getByRole("region", { name: "Answer" }).locator(".figure .amount b");
 }
 
-/** Waits until what is out of sight has been drawn too. @param {Page} page */
-export async function followed(page) {
-  await expect(page.locator("[data-behind]")).toHaveCount(0);
-}
-
 /** The lines and areas of the charts. @param {Page} page */
 export async function drawing(page) {
-  await followed(page);
   return page
     .getByRole("region", { name: "Charts" })
     .locator("svg path")

@@ -4,7 +4,6 @@
  * the shell lays them out, lets the fields follow the state, keeps the last good answer, runs the work in the background and disposes of all.
  */
 
-import { drawLater, isOutOfSight } from "../../parts/draw-later.js";
 import { folds } from "../../parts/folds.js";
 import { html, say as put } from "../../parts/html.js";
 import { sentence } from "../../parts/sentence.js";
@@ -87,18 +86,11 @@ export function questionShell(host, tools, question) {
   let shown = null;
   /** @type {readonly Piece<Answer>[]} */
   let drawn = [];
-  /** Those that may follow an edit while they are out of sight; the answer never does. @type {ReadonlySet<Piece<Answer>>} */
-  let patient = new Set();
-  const later = drawLater(host);
-  let begun = false;
 
   function redraw() {
     if (!shown) return;
     const now = { ...shown, settled: !host.querySelector("[data-dragging], [data-held]") };
-    const behind = begun ? drawn.filter((one) => patient.has(one) && one.draw && isBehind(one)) : [];
-    begun = true;
-    for (const one of drawn) if (!behind.includes(one)) one.draw?.(now);
-    later.put(behind.map((one) => () => one.draw?.(now)));
+    for (const { draw } of drawn) draw?.(now);
   }
 
   /** @param {Pieces<Answer>} pieces */
@@ -111,7 +103,6 @@ export function questionShell(host, tools, question) {
     const foldList = folds([...list, ...tools.lastFolds(question.id)]);
     const inFolds = list.flatMap(({ body }) => (typeof body === "function" || body instanceof Node ? [] : [body]));
     drawn = [...SECTIONS.flatMap(([name]) => pieces[name] ?? []), ...inFolds, foldList];
-    patient = new Set([...pieces.picture, ...pieces.notes, ...inFolds]);
     const sections = SECTIONS.filter(([name]) => pieces[name]).map(([name, label]) =>
       html("section", { class: name, "aria-label": say(label) }, ...(pieces[name] ?? []).flatMap(elementsOf)),
     );
@@ -147,7 +138,6 @@ export function questionShell(host, tools, question) {
         redraw();
       },
       destroy() {
-        later.destroy();
         work?.destroy();
         for (const { destroy } of drawn) destroy?.();
       },
@@ -159,12 +149,6 @@ export function questionShell(host, tools, question) {
 
 /** @template Answer @param {Piece<Answer>} piece @returns {readonly HTMLElement[]} */
 const elementsOf = ({ element, elements = element ? [element] : [] }) => elements;
-
-/** @template Answer @param {Piece<Answer>} piece */
-function isBehind(piece) {
-  const elements = elementsOf(piece);
-  return elements.length > 0 && elements.every(isOutOfSight);
-}
 
 /** What is drawn is not there. @template Answer @param {readonly Piece<Answer>[]} drawn @param {boolean} hidden */
 function hide(drawn, hidden) {

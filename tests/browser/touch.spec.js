@@ -25,6 +25,8 @@ const MOVES = 2;
 const END_SHARE = 0.03;
 /** What a finger needs (WCAG 2.2, success criterion 2.5.5). */
 const FINGER_PX = 44;
+/** A page whose height stays for so long has drawn what a change altered. */
+const QUIET_MS = 300;
 const STORY = "start-here";
 /** Several rings, each dragged to both ends at a quarter of the speed. */
 const PATIENCE_MS = 180_000;
@@ -72,13 +74,18 @@ const painted = (page) =>
       }),
   );
 
-/** Scrolls what is to be dragged to the middle of the window, as a hand would. @param {Locator} it */
+/** Scrolls what is to be dragged to the middle of the window, as a hand would, once what the last change still draws out of sight is drawn. @param {Locator} it */
 const toMiddle = (it) =>
-  it.evaluate((element) => {
+  it.evaluate(async (element, quietMs) => {
+    for (let before = NaN, since = performance.now(); performance.now() - since < quietMs; ) {
+      const height = document.documentElement.scrollHeight;
+      if (height !== before) [before, since] = [height, performance.now()];
+      await new Promise((resolve) => requestAnimationFrame(resolve));
+    }
     dispatchEvent(new WheelEvent("wheel"));
     const { top, bottom } = element.getBoundingClientRect();
     scrollBy({ top: (top + bottom) / 2 - innerHeight / 2, behavior: "instant" });
-  });
+  }, QUIET_MS);
 
 /** A ring as it is seen, and what its chart stands at. @param {Locator} ring */
 const seen = (ring) =>

@@ -206,6 +206,11 @@ pub struct Heading {
     pub east: f64,
 }
 
+/// The way from one bearing to another by the shorter side, degrees clockwise, -180 to 180.
+pub(crate) fn turn_deg(from_deg: f64, to_deg: f64) -> f64 {
+    (to_deg - from_deg + 540.0).rem_euclid(360.0) - 180.0
+}
+
 impl Heading {
     /// From a bearing, degrees clockwise from north.
     pub fn new(bearing_deg: f64) -> Self {

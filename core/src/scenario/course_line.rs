@@ -2,6 +2,7 @@
 
 use super::course_edits::held;
 use super::{Course, CourseKind, Point, Scenario};
+use crate::physics::air::{Heading, turn_deg};
 use crate::physics::course::Segment;
 use crate::physics::geodesy::after_step;
 
@@ -47,9 +48,7 @@ pub(crate) fn profile_of_simple(course: &Course) -> Course {
     for segment in &segments {
         let rise_m = rise_m(segment);
         points.push(Point {
-            bearing_deg: segment
-                .heading
-                .map(|heading| heading.east.atan2(heading.north).to_degrees()),
+            bearing_deg: segment.heading.map(Heading::bearing_deg),
             radius_m: segment.radius_m,
             ..here
         });
@@ -94,7 +93,7 @@ pub(crate) fn line(points: &[Point]) -> Vec<LinePoint> {
         let (from, to) = (pair[0], pair[1]);
         push(place, from.elevation_m, Some(points[at]));
         let turn_deg = match from.radius_m {
-            Some(_) => (bearing_deg(at + 1) - bearing_deg(at) + 540.0).rem_euclid(360.0) - 180.0,
+            Some(_) => turn_deg(bearing_deg(at), bearing_deg(at + 1)),
             None => 0.0,
         };
         let length_m = to.distance_m - from.distance_m;

@@ -10,6 +10,7 @@ use super::course_edits::climb_m;
 use super::{Course, CourseKind, HeadingForm, Point, Scenario};
 use crate::inputs::fields;
 use crate::inputs::message::{self, Message};
+use crate::physics::air::turn_deg;
 use crate::physics::geodesy::step_m;
 
 /// The columns of a recording that say where the road leads; what is missing is not a number.
@@ -358,8 +359,7 @@ impl Turns<'_> {
         if after >= self.places.len() {
             return None;
         }
-        let turned_deg = self.bearing_deg(after) - self.bearing_deg(before);
-        let turned_deg = (turned_deg + 540.0).rem_euclid(360.0) - 180.0;
+        let turned_deg = turn_deg(self.bearing_deg(before), self.bearing_deg(after));
         let turning_m = 2.0 * self.reach as f64 * self.step_m;
         let radius_m = turning_m / turned_deg.to_radians().abs();
         (radius_m < WIDEST_M).then(|| radius_m.max(NARROWEST_M))

@@ -5,6 +5,7 @@ use crate::inputs::error::Warning;
 #[cfg(feature = "all")]
 use crate::inputs::fields;
 use crate::inputs::message::{self, Message};
+use crate::physics::air::turn_deg;
 
 /// How far the simplified road may leave the surveyed one.
 #[derive(Clone, Copy)]
@@ -158,7 +159,7 @@ impl Joined {
 
     /// Whether the stretch from `from` to `to` can be joined.
     fn takes(&self, from: &Point, to: &Point, tolerance: Tolerance) -> bool {
-        let apart = (bearing_deg(from) - self.bearing_deg + 540.0).rem_euclid(360.0) - 180.0;
+        let apart = turn_deg(self.bearing_deg, bearing_deg(from));
         let alike = match (self.first.radius_m, from.radius_m) {
             (Some(own_m), Some(other_m)) => (own_m / other_m).ln().abs() <= tolerance.ln_radius,
             (None, None) => true,

@@ -1,7 +1,7 @@
 // @ts-check
 /** Puts the pieces of the page together, once the words are there; the core comes when it is asked. */
 
-import { asCoreError, ask, ready, scenarioTables } from "./core.js";
+import { asCoreError, ask, prepareFor, ready, scenarioTables } from "./core.js";
 import { siteFold } from "./embed/site-fold.js";
 import { createAnswerBar } from "./frame/answer-bar.js";
 import { createBar } from "./frame/bar.js";
@@ -195,7 +195,7 @@ export function start(storage, reading) {
 
   /** What few visits open is fetched when it is asked for, and its words with it. @template T @param {Promise<T>} loading @param {(loaded: T) => void} then */
   function withWords(loading, then) {
-    Promise.all([loading, open("sheet")]).then(
+    Promise.all([loading, ...["sheet", "core"].map(open)]).then(
       ([loaded]) => then(loaded),
       () => sayLost(say("partLost")),
     );
@@ -245,7 +245,8 @@ export function start(storage, reading) {
 
   /** The story leaves the numbers of whoever opens it alone. @param {Parameters<typeof work.openLink>[0]} linked */
   async function openLink(linked) {
-    await ready(linked.question);
+    prepareFor(linked.scenario);
+    await Promise.all([ready(linked.question), open("core")]);
     const question = find(linked.question);
     const told = question.story ? { ...linked, scenario: store.get().scenario } : linked;
     // The question with the link's numbers may take a while, and the page goes on meanwhile.

@@ -44,8 +44,17 @@ const isInFirst = (question) => tables.questions.some(({ id, module }) => id ===
 /** Whether the page came from what is kept on the device: the whole module is there too, and the small one is not. */
 const isKept = Boolean(globalThis.navigator?.serviceWorker?.controller);
 
+/** Whether a scenario has been met that the small module cannot read. */
+let isWholeWanted = false;
+
+/** Notes whether a scenario says what only the whole module knows: weather that changes. @param {{ conditions?: unknown } | undefined} scenario */
+export function prepareFor(scenario) {
+  const day = scenario?.conditions;
+  if (typeof day === "object" && day !== null && "later" in day) isWholeWanted = true;
+}
+
 /** The module that answers a question, or would. @param {string} question @returns {Name} */
-const nameFor = (question) => (isKept || cores.whole || !isInFirst(question) ? "whole" : "first");
+const nameFor = (question) => (isKept || cores.whole || isWholeWanted || !isInFirst(question) ? "whole" : "first");
 
 /** Whether a question can be asked now. @param {string} question */
 export const isReady = (question) => cores[nameFor(question)] !== undefined;

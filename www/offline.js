@@ -1,19 +1,22 @@
 // @ts-check
 /**
- * Service worker: keeps one whole version of the page on the device and serves that version only. A newer one is fetched whole into a
+ * Service worker: keeps one whole version of the page on the device, with the texts of the languages that its reader reads, and serves that
+ * version only. A newer one is fetched whole into a
  * cache of its own and takes over once no page of the old one is open; until then nothing of it is served. Whatever else lies in its
  * scope, such as other pages of the same site, is left to the network. A ride file that another program shares is put where the page
  * finds it; it goes nowhere else.
  */
 
 /** What a service worker has that a page has not. @typedef {{ registration: { scope: string }, clients: { claim(): Promise<void> }, addEventListener(name: string, listen: (event: Arrival) => void): void }} WorkerScope */
-/** @typedef {{ request: Request, waitUntil(done: Promise<unknown>): void, respondWith(response: Promise<Response>): void }} Arrival */
+/** @typedef {{ request: Request, data: unknown, waitUntil(done: Promise<unknown>): void, respondWith(response: Promise<Response>): void }} Arrival */
 
 const scope = /** @type {WorkerScope} */ (/** @type {unknown} */ (globalThis));
-/** Both are written in at build time. */
+/** These are written in at build time. */
 const VERSION = "__VERSION__";
 /** By address from the scope, the hash that each must have. */
 const FILES = /** @type {Record<string, string>} */ (/** @type {unknown} */ ("__FILES__"));
+/** By language, the files with its texts, likewise. */
+const TEXTS = /** @type {Record<string, Record<string, string>>} */ (/** @type {unknown} */ ("__TEXTS__"));
 /** Headers about how a file was sent, which say nothing of it once it is here. */
 const ON_THE_WAY = ["content-encoding", "content-length", "vary"];
 const OURS = "fasterby ";
@@ -26,7 +29,9 @@ const PAGE = address("./");
 const PAGE_TOO = address("index.html");
 /** Where the device hands over files, as the manifest says; no file is there. */
 const SHARED = address("shared");
-const KEPT = new Set(Object.keys(FILES).map(address));
+/** An empty entry here says that a language is kept. */
+const LANGUAGES = address("languages/");
+const KEPT = new Set([FILES, ...Object.values(TEXTS)].flatMap((files) => Object.keys(files).map(address)));
 
 /**
  * What the browser has already will do if it is right: a host may give something else for a missing file, or have a browser keep an
@@ -42,14 +47,37 @@ async function fetchRight(file, integrity) {
   return new Response(await response.blob(), { headers });
 }
 
-async function install() {
+/** The languages that any version keeps here, and the first of the browser's that there is. */
+async function languagesRead() {
+  const read = new Set([navigator.languages.map((tag) => tag.slice(0, 2).toLowerCase()).find(isLanguage) ?? "en"]);
+  for (const name of (await caches.keys()).filter((name) => name.startsWith(OURS)))
+    for (const { url } of await (await caches.open(name)).keys())
+      if (url.startsWith(LANGUAGES)) read.add(url.slice(LANGUAGES.length));
+  return [...read].filter(isLanguage);
+}
+
+/** @param {unknown} language @returns {language is string} */
+const isLanguage = (language) => typeof language === "string" && Object.hasOwn(TEXTS, language);
+
+/** @param {Record<string, string>} files */
+async function keep(files) {
   const cache = await caches.open(CACHE);
+  await Promise.all(
+    Object.entries(files).map(async ([file, integrity]) => cache.put(address(file), await fetchRight(file, integrity))),
+  );
+}
+
+/** Keeps the texts of a language, if they are not kept. @param {string} language */
+async function keepLanguage(language) {
+  const cache = await caches.open(CACHE);
+  if (await cache.match(LANGUAGES + language)) return;
+  await keep(TEXTS[language]);
+  await cache.put(LANGUAGES + language, new Response());
+}
+
+async function install() {
   try {
-    await Promise.all(
-      Object.entries(FILES).map(async ([file, integrity]) =>
-        cache.put(address(file), await fetchRight(file, integrity)),
-      ),
-    );
+    await Promise.all([keep(FILES), ...(await languagesRead()).map(keepLanguage)]);
   } catch (error) {
     await caches.delete(CACHE);
     throw error;
@@ -87,6 +115,11 @@ async function answer(file, request) {
 
 scope.addEventListener("install", (event) => event.waitUntil(install()));
 scope.addEventListener("activate", (event) => event.waitUntil(activate()));
+// The page says which language is read; where its texts cannot be fetched now, they are with the next version or visit.
+scope.addEventListener("message", (event) => {
+  const { language } = /** @type {{ language?: unknown }} */ (event.data);
+  if (isLanguage(language)) event.waitUntil(keepLanguage(language).catch(() => undefined));
+});
 scope.addEventListener("fetch", (event) => {
   if (event.request.method === "POST" && event.request.url === SHARED)
     return event.respondWith(takeShared(event.request));

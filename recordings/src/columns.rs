@@ -31,9 +31,11 @@ pub enum Column {
     Cadence,
     /// Of the bend from here to the next point of a surveyed road, metres.
     Radius,
+    /// The share of the wind that reaches the rider from here to the next point of a surveyed road.
+    WindShare,
 }
 
-const COUNT: usize = 11;
+const COUNT: usize = 12;
 
 /// Every column with its name, in the order in which they are kept.
 pub const COLUMNS: [(Column, &str); COUNT] = [
@@ -48,6 +50,7 @@ pub const COLUMNS: [(Column, &str); COUNT] = [
     (Column::Temperature, "temperature_c"),
     (Column::Cadence, "cadence_rpm"),
     (Column::Radius, "radius_m"),
+    (Column::WindShare, "wind_share"),
 ];
 
 /// The values of one record; what is missing is not a number.
@@ -121,6 +124,7 @@ fn possible(column: Column, value: f64) -> f64 {
         Column::Temperature => (-60.0, 80.0),
         Column::Cadence => (0.0, 300.0),
         Column::Radius => (0.0, 1e6),
+        Column::WindShare => (0.0, 1.0),
     };
     if (low..=high).contains(&value) {
         value

@@ -114,7 +114,7 @@ fn is_surveyed(meanings: &mut [Option<Meaning>]) -> bool {
             .map(has)
             .contains(&true);
     for known in meanings {
-        if !surveyed && is(known, &[Column::Bearing, Column::Radius]) {
+        if !surveyed && is(known, &[Column::Bearing, Column::Radius, Column::WindShare]) {
             *known = None;
         }
     }

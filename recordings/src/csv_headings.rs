@@ -93,6 +93,7 @@ const QUANTITIES: &[(&[&str], Column)] = &[
     (&["cadence", "cad", "trittfrequenz"], Column::Cadence),
     (&["bearing"], Column::Bearing),
     (&["radius"], Column::Radius),
+    (&["share"], Column::WindShare),
     (
         &[
             "time",

@@ -103,6 +103,7 @@ impl Track {
                     (Column::Distance, "distance_m"),
                     (Column::Bearing, "bearing_deg"),
                     (Column::Radius, "radius_m"),
+                    (Column::WindShare, "wind_share"),
                 ] {
                     self.record.set(column, value(name));
                 }

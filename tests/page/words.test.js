@@ -4,7 +4,8 @@
 import assert from "node:assert/strict";
 import { readdirSync } from "node:fs";
 import { test } from "node:test";
-import { fields, messages } from "fasterby-tables";
+import messages from "fasterby-messages";
+import { fields } from "fasterby-tables";
 import { fill } from "../../www/words/template.js";
 import { LANGUAGES } from "./support.js";
 

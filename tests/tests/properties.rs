@@ -5,8 +5,8 @@
 use std::rc::Rc;
 
 use fasterby_core::air::{
-    Moisture, RoadWind, Wind, course_pressure_pa, density_kg_m3, dew_point_c,
-    saturation_vapour_pressure_pa,
+    Moisture, RoadWind, Weather, WeatherChange, Wind, course_pressure_pa, density_kg_m3,
+    dew_point_c, saturation_vapour_pressure_pa,
 };
 use fasterby_core::course::{Course, Point, Segment};
 use fasterby_core::effort::{Effort, paced, power_for_time_w};
@@ -648,6 +648,8 @@ fn profile(stretches: &[(f64, f64, f64, Option<f64>)]) -> Course {
             elevation_m,
             bearing_deg,
             radius_m,
+            // Some are sheltered.
+            wind_share: 1.0 - 8.0 * grade.abs().min(0.1),
         });
         distance_m += length_m;
         elevation_m += grade * length_m;
@@ -657,6 +659,7 @@ fn profile(stretches: &[(f64, f64, f64, Option<f64>)]) -> Course {
         elevation_m,
         bearing_deg: 0.0,
         radius_m: None,
+        wind_share: 1.0,
     });
     Course::profile(&points)
 }
@@ -732,28 +735,62 @@ fn setup(
     course: impl Strategy<Value = Course>,
     start: impl Strategy<Value = Start>,
 ) -> impl Strategy<Value = Setup> {
-    let wind = (0.0f64..5.0, 0.0f64..360.0)
-        .prop_map(|(speed_m_s, from_deg)| Wind::new(speed_m_s, from_deg));
     (
         usual_machine(),
         any_position(),
         course,
-        air(),
-        wind,
+        weather(),
         start,
         power_curve(),
     )
-        .prop_map(
-            |(machine, position, course, density_kg_m3, wind, start, power)| Setup {
-                machine,
-                position,
-                course: Rc::new(course),
-                density_kg_m3,
-                wind,
-                start,
-                power,
-            },
-        )
+        .prop_map(|(machine, position, course, weather, start, power)| Setup {
+            machine,
+            position,
+            course: Rc::new(course),
+            density_kg_m3: weather.density_kg_m3,
+            wind: weather.wind,
+            weather_change: None,
+            start,
+            power,
+        })
+}
+
+/// A ride in weather that stays or changes.
+fn any_day() -> impl Strategy<Value = Setup> {
+    prop_oneof![any_setup(), changing_setup()]
+}
+
+/// A ride on which the weather changes.
+fn changing_setup() -> impl Strategy<Value = Setup> {
+    (
+        any_setup(),
+        weather(),
+        weather(),
+        -3_600.0f64..3_600.0,
+        60.0f64..7_200.0,
+    )
+        .prop_map(|(setup, before, after, from_s, lasts_s)| {
+            let change = WeatherChange {
+                from_s,
+                until_s: from_s + lasts_s,
+                before,
+                after,
+            };
+            let at_start = change.at(0.0);
+            Setup {
+                density_kg_m3: at_start.density_kg_m3,
+                wind: at_start.wind,
+                weather_change: Some(change),
+                ..setup
+            }
+        })
+}
+
+fn weather() -> impl Strategy<Value = Weather> {
+    (air(), 0.0f64..5.0, 0.0f64..360.0).prop_map(|(density_kg_m3, speed_m_s, from_deg)| Weather {
+        wind: Wind::new(speed_m_s, from_deg),
+        density_kg_m3,
+    })
 }
 
 fn any_setup() -> impl Strategy<Value = Setup> {
@@ -779,7 +816,7 @@ fn finish_s(setup: &Setup, power_w: f64) -> Result<f64, TestCaseError> {
 
 #[test]
 fn work_at_the_pedals_is_the_sum_of_where_it_went() {
-    check((any_setup(), ride_power()), |(setup, power_w)| {
+    check((any_day(), ride_power()), |(setup, power_w)| {
         let Energy {
             pedal_j,
             drivetrain_j,
@@ -816,7 +853,7 @@ fn work_at_the_pedals_is_the_sum_of_where_it_went() {
 
 #[test]
 fn height_gained_and_speed_gained_are_those_of_the_course() {
-    check((any_setup(), ride_power()), |(setup, power_w)| {
+    check((any_day(), ride_power()), |(setup, power_w)| {
         let ride = ridden(&setup, power_w, &[setup.course.distance_m()])?;
         let rise_m: f64 = setup
             .course
@@ -1042,7 +1079,7 @@ fn wind_and_road_turned_together_change_nothing() {
 
 #[test]
 fn distance_and_time_only_grow_and_no_bend_is_taken_too_fast() {
-    check((any_setup(), ride_power()), |(setup, power_w)| {
+    check((any_day(), ride_power()), |(setup, power_w)| {
         let (mut at_m, mut limits, mut end_m) = (Vec::new(), Vec::new(), 0.0);
         for segment in &setup.course.segments {
             for share in [0.25, 0.5, 0.75] {
@@ -1150,7 +1187,7 @@ fn long_setup() -> impl Strategy<Value = Setup> {
 
 #[test]
 fn an_even_effort_is_the_power_that_the_curve_allows_for_its_time() {
-    check(any_setup(), |setup| {
+    check(any_day(), |setup| {
         let Ok(even) = paced(&Integrated, &setup, Effort::Even) else {
             return Err(TestCaseError::reject("no even effort"));
         };
@@ -1187,7 +1224,7 @@ fn an_even_effort_ends_empty_and_an_easier_one_does_not() {
 
 #[test]
 fn the_power_for_a_finish_time_is_the_power_that_gave_it() {
-    check((any_setup(), ride_power()), |(setup, power_w)| {
+    check((any_day(), ride_power()), |(setup, power_w)| {
         let time_s = finish_s(&setup, power_w)?;
         // Where bends set the pace a little time costs much power, and the time alone is what can be asked for.
         let again_w = power_for_time_w(&Integrated, &setup, time_s)

@@ -2,7 +2,6 @@
 import type { Tables } from "../types/core.d.ts";
 
 export const fields: Tables["fields"];
-export const messages: Tables["messages"];
 export const questions: Tables["questions"];
 export const published: Tables["published"];
 export const scenario_version: Tables["scenario_version"];

@@ -1,9 +1,9 @@
 // @ts-check
 /** Shows the open question: fetched when it is first opened, then one question to the core and one redraw for each frame in which something changed. */
 
-import { asCoreError, ask, isReady, ready } from "../core.js";
+import { asCoreError, ask, isReady, prepareFor, ready } from "../core.js";
 import { requestOf } from "../questions/shared/request.js";
-import { book, open } from "../words/index.js";
+import { book, isOpen, open } from "../words/index.js";
 import { h } from "./dom.js";
 import { painted, pause } from "./painted.js";
 
@@ -20,6 +20,8 @@ const say = book("page");
 const PIECES = { question: ".answer, .picture > *, .data, .notes, .folds", story: ".step" };
 /** What stands below an answer that takes longer is shown all the same. */
 const PATIENCE_MS = 3000;
+/** The book with the core's sentences. */
+const CORE = "core";
 
 /**
  * @param {HTMLElement} host
@@ -113,6 +115,7 @@ export function createQuestionView(host, { store, find, tools, onShown, onDrawn,
       return onFailed(error, draw);
     }
     const said = await answering;
+    if (speaks(said)) await open(CORE).catch(() => {});
     if (!stillShown()) return;
     // One that was overtaken leaves the drawing to what came after it.
     if (now.question.story || said.answer || said.error) drawShown(now, store.get() === state ? said : undefined);
@@ -123,6 +126,7 @@ export function createQuestionView(host, { store, find, tools, onShown, onDrawn,
       if (piece === pieces[0] && now.view.answered) await Promise.race([now.view.answered, pause(PATIENCE_MS)]);
     }
     opened = true;
+    open(CORE).catch(() => {});
   }
 
   /** What needs no core: the sentence of a question. @param {NonNullable<typeof shown>} now */
@@ -147,17 +151,31 @@ export function createQuestionView(host, { store, find, tools, onShown, onDrawn,
   /** @param {NonNullable<typeof shown>} now @param {ReturnType<typeof asked>} [said] where it is known already */
   function drawShown(now, said) {
     const state = store.get();
+    prepareFor(state.scenario);
     if (!said && takesLong(now.question, state)) {
       if (!now.answer) begin(now);
       return void answerAside(now, state);
     }
     if (!said && isReady(now.question.id)) said = asked(now.question, state);
-    if (!said) return begin(now);
+    if (!said) {
+      begin(now);
+      return void follow(now, ready(now.question.id));
+    }
+    if (speaks(said) && !isOpen(CORE)) return void follow(now, open(CORE));
     // Whoever of several asked for this state: an overtaken one does not come back.
     host.removeAttribute("aria-busy");
     if (!said.error) now.answer = said.answer;
     now.view.update(state, now.answer, said.error);
     onDrawn({ question: now.question, state, answer: now.answer, error: said.error });
+  }
+
+  /** Draws again once what was missing has been fetched. @param {NonNullable<typeof shown>} now @param {Promise<void>} fetching */
+  function follow(now, fetching) {
+    const stillShown = () => !gone && shown === now;
+    return fetching.then(
+      () => stillShown() && drawShown(now),
+      (error) => stillShown() && onFailed(error, draw),
+    );
   }
 
   /** The page follows what is done on it while an answer is worked out that takes longer; only the last one is drawn. @param {NonNullable<typeof shown>} now @param {State} state */
@@ -197,9 +215,14 @@ function takesLong({ story, slow }, { scenario: { course } }) {
   return !story && (slow || (course.kind === "profile" && (course.points?.length ?? 0) > MOST_POINTS_IN_PAGE));
 }
 
-/** The texts that a question is told in. @param {Question} question */
+/** The texts that a question is told in. The story asks several, each of which may have something to say. @param {Question} question */
 export function booksOf(question) {
-  return [question.story ? "learn" : question.id, "shared"];
+  return [...(question.story ? ["learn", CORE] : [question.id]), "shared"];
+}
+
+/** Whether the core says something beside its figures. @param {{ answer: Answer | null, error: CoreError | null }} said */
+function speaks({ answer, error }) {
+  return error !== null || Boolean(answer && "warnings" in answer && answer.warnings.length);
 }
 
 /** @param {Question} question @param {State} state @returns {{ answer: Answer | null, error: CoreError | null }} */

@@ -5,6 +5,7 @@ import { writeWithMark } from "../parts/number-text.js";
 import { book, language, languageTag, speak } from "../words/index.js";
 import { LANGUAGES, languageOf } from "../words/languages.js";
 import { whyLost } from "./failed.js";
+import { keepLanguage } from "./offline-copy.js";
 
 /** @import { DecimalMark } from "../parts/number-text.js" */
 /** @import { deviceStorage } from "../state/storage.js" */
@@ -26,6 +27,7 @@ export async function openReading(storage) {
   let page = { remake: async () => {}, notify: () => {} };
   writeWithMark(mark);
   await speak(languageOf([kept?.language, ...navigator.languages]));
+  keepLanguage(language());
   document.documentElement.lang = languageTag();
 
   /** @param {boolean} languageChosen */
@@ -48,6 +50,7 @@ export async function openReading(storage) {
         return page.notify(message, action);
       }
       document.documentElement.lang = languageTag();
+      keepLanguage(wanted);
       keep(true);
       await page.remake();
     },

@@ -4,7 +4,7 @@
 import { openRecordingsWorker } from "#recordings";
 import { refusal } from "./refusal.js";
 
-/** @typedef {"time_s" | "distance_m" | "speed_m_s" | "power_w" | "elevation_m" | "latitude_deg" | "longitude_deg" | "bearing_deg" | "temperature_c" | "cadence_rpm" | "radius_m"} ColumnName */
+/** @typedef {"time_s" | "distance_m" | "speed_m_s" | "power_w" | "elevation_m" | "latitude_deg" | "longitude_deg" | "bearing_deg" | "temperature_c" | "cadence_rpm" | "radius_m" | "wind_share"} ColumnName */
 /** Seconds from the first record. @typedef {{ from_s: number, to_s: number }} Span */
 /** A number with its kind, as the core's messages have it. @typedef {{ kind: "clock" | "distance", value: number }} Measured */
 /** A sentence of the catalogue `recordings`, and the values in it. @typedef {{ text: string, values: Record<string, number | string | Measured> }} Note */

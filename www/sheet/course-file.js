@@ -86,10 +86,13 @@ export function courseFile(page, onOpened) {
 
   /** @param {Recording} recording @param {{ file: { name?: string } }} wanted */
   function take({ columns, is_surveyed }, { file: { name = "" } }) {
-    const { latitude_deg, longitude_deg, elevation_m, distance_m, bearing_deg, radius_m } = columns;
+    const { latitude_deg, longitude_deg, elevation_m, distance_m, bearing_deg, radius_m, wind_share } = columns;
     opened = {
       name,
-      track: { columns: { latitude_deg, longitude_deg, elevation_m, distance_m, bearing_deg, radius_m }, is_surveyed },
+      track: {
+        columns: { latitude_deg, longitude_deg, elevation_m, distance_m, bearing_deg, radius_m, wind_share },
+        is_surveyed,
+      },
     };
     makeOfFile();
   }

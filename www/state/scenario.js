@@ -99,6 +99,7 @@ export function same(a, b) {
  */
 const SAME_AS = [
   [/^events\.course\./, "course."],
+  [/^conditions\.later\.(?=wind|temperature|pressure)/, "conditions."],
   [/^positions\.power\./, "power."],
   [/^positions\.equipment\.lapses\./, "positions.lapses."],
   [/^positions\.equipment\.yaw_table\./, "positions.yaw_table."],

@@ -122,7 +122,7 @@ values: { [name: string]: Value }, };
 
 export type Evidence = "published" | "common-practice" | "from-memory" | "assumed";
 
-export type QuantityKind = "distance" | "height" | "speed" | "wind" | "clock" | "fit_length" | "body_length" | "length" | "cadence" | "joint_angle" | "angle" | "force_per_speed" | "hours" | "acceleration" | "area" | "pressure" | "mass" | "power" | "work" | "force" | "temperature" | "duration" | "share" | "ratio" | "grade" | "coefficient";
+export type QuantityKind = "distance" | "height" | "speed" | "wind" | "clock" | "fit_length" | "body_length" | "length" | "cadence" | "joint_angle" | "angle" | "force_per_speed" | "hours" | "acceleration" | "area" | "pressure" | "mass" | "power" | "work" | "force" | "temperature" | "time_of_day" | "duration" | "share" | "ratio" | "grade" | "coefficient";
 
 export type Included = "always" | "new" | "optional";
 
@@ -722,7 +722,12 @@ bearing_deg?: number,
 /**
  * Radius of the bend from here to the next point, m.
  */
-radius_m?: number, };
+radius_m?: number, 
+/**
+ * The share of the wind along the course that reaches the rider from here to the next point, 0 to 1: less beside hedges, in a
+ * wood or between houses. Left out, all of it does.
+ */
+wind_share?: number, };
 
 export type PressureIs = "sea_level" | "course";
 
@@ -782,7 +787,11 @@ shelter_factor?: Quantity,
 /**
  * For gravity, degrees.
  */
-latitude_deg?: Quantity, };
+latitude_deg?: Quantity, 
+/**
+ * How the weather changes in the course of the day. The module of a first visit does not know it.
+ */
+later?: LaterWeather, };
 
 export type StartForm = "standing" | "rolling" | { speed_m_s: Quantity };
 
@@ -1284,6 +1293,11 @@ for_time_s?: number,
  */
 target_time_s?: number, 
 /**
+ * Another start of the same day to compare with, s after midnight; the later forecast's time if left out, or the first one's
+ * for a ride that starts then. Only where the weather changes.
+ */
+other_start_at_s?: number, 
+/**
  * Distance between splits, m.
  */
 split_every_m?: number, };
@@ -1382,6 +1396,10 @@ still_time_s: number | null,
  * Finish time at the same power in the standard atmosphere's air at sea level, the wind as it is.
  */
 standard_time_s: number | null, 
+/**
+ * What the day does to the ride, where it has wind or changes.
+ */
+day: Day | null, 
 /**
  * Which inputs carry the doubt of what was asked for: the time, the distance, or the power that a target time needs.
  */
@@ -4085,7 +4103,11 @@ bearing_deg: Samples,
 /**
  * Radius of the bend from here to the next point of a surveyed road, m.
  */
-radius_m: Samples, };
+radius_m: Samples, 
+/**
+ * The share of the wind that reaches the rider from there to the next point.
+ */
+wind_share: Samples, };
 
 export type CourseAnswer = { 
 /**

@@ -53,6 +53,9 @@ export async function speak(wanted) {
   spoken = wanted;
 }
 
+/** Whether a book can be read from. @param {string} name */
+export const isOpen = (name) => shelf.has(name);
+
 /** Fetches a book in the language that is spoken; once is enough. @param {string} name */
 export async function open(name) {
   while (!shelf.has(name)) {

@@ -126,7 +126,7 @@ pub fn build() -> Outcome<String> {
             .into_iter()
             .map(|(path, content)| (format!("{version}/{path}"), content)),
     );
-    let kept = kept_offline(&site);
+    let kept = kept_offline(&site, &first_load::languages()?);
     site.insert(
         VERSION_FILE.into(),
         json!({ "version": version }).to_string().into_bytes(),
@@ -201,11 +201,15 @@ fn write_types() -> Outcome {
 }
 
 /// The core's bounds and citations as its module would give them: the page opens with them, before the module is there. The notes
-/// of fields and the citations, which are seldom looked at, are files of their own, fetched with what shows them.
+/// of fields, the citations and the core's sentences, which are seldom looked at, are files of their own, fetched with what shows them.
 fn write_tables() -> Outcome {
     let mut tables =
         serde_json::to_value(questions::tables()).map_err(|error| error.to_string())?;
-    for (name, file) in [("notes", notes_file()), ("sources", sources_file())] {
+    for (name, file) in [
+        ("notes", notes_file()),
+        ("sources", sources_file()),
+        ("messages", messages_file()),
+    ] {
         let apart = tables
             .as_object_mut()
             .and_then(|tables| tables.remove(name));
@@ -216,6 +220,10 @@ fn write_tables() -> Outcome {
 
 fn notes_file() -> PathBuf {
     paths::kept("notes.json")
+}
+
+fn messages_file() -> PathBuf {
+    paths::kept("messages.json")
 }
 
 fn sources_file() -> PathBuf {
@@ -408,6 +416,10 @@ fn esbuild() -> Command {
         ))
         .arg(format!("--alias:fasterby-notes={}", notes_file().display()))
         .arg(format!(
+            "--alias:fasterby-messages={}",
+            messages_file().display()
+        ))
+        .arg(format!(
             "--alias:fasterby-sources={}",
             sources_file().display()
         ));
@@ -518,28 +530,50 @@ fn packed_once(path: &Path, content: &[u8]) -> Outcome {
     write(&stamp, wanted.as_bytes())
 }
 
-/// What the page keeps on a device, by address, with the hash that it must have.
-fn kept_offline(site: &Files) -> BTreeMap<String, String> {
-    let kept = site.iter().filter(|(path, _)| is_kept_offline(path));
-    kept.map(|(path, content)| {
+/// Files by address, each with the hash that it must have.
+type Hashes = BTreeMap<String, String>;
+
+/// What the page keeps on a device: what every reader needs, and the texts of each language.
+#[derive(Default)]
+struct Kept {
+    files: Hashes,
+    texts: BTreeMap<String, Hashes>,
+}
+
+fn kept_offline(site: &Files, languages: &BTreeMap<String, String>) -> Kept {
+    let mut kept = Kept::default();
+    for (path, content) in site.iter().filter(|(path, _)| is_kept_offline(path)) {
+        let files = match language_of(languages, path) {
+            Some(language) => kept.texts.entry(language.to_string()).or_default(),
+            None => &mut kept.files,
+        };
         let address = if path == PAGE { PAGE_ADDRESS } else { path };
-        (address.to_string(), integrity(content))
-    })
-    .collect()
+        files.insert(address.to_string(), integrity(content));
+    }
+    kept
+}
+
+/// The language that a file of a version has texts of.
+pub fn language_of<'a>(languages: &'a BTreeMap<String, String>, path: &str) -> Option<&'a str> {
+    let (_, name) = path.rsplit_once('/')?;
+    languages.get(name).map(String::as_str)
 }
 
 /// Gives the service worker the files to keep, and a version that changes with any of them.
-fn offline(kept: &BTreeMap<String, String>) -> Outcome<Vec<u8>> {
+fn offline(kept: &Kept) -> Outcome<Vec<u8>> {
     let source = read_text(&paths::www().join(OFFLINE))?;
     let named = kept
+        .files
         .iter()
+        .chain(kept.texts.values().flatten())
         .flat_map(|(address, hash)| [address.as_bytes(), hash.as_bytes()]);
     let version = fingerprint(named.chain([source.as_bytes()]));
-    Ok(with_values(
-        &source,
-        &[("__VERSION__", json!(version)), ("__FILES__", json!(kept))],
-    )
-    .into_bytes())
+    let values = [
+        ("__VERSION__", json!(version)),
+        ("__FILES__", json!(kept.files)),
+        ("__TEXTS__", json!(kept.texts)),
+    ];
+    Ok(with_values(&source, &values).into_bytes())
 }
 
 /// Fills placeholders, which stand in a script as strings.

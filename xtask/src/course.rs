@@ -40,6 +40,7 @@ fn made(recording: &Recording, smooth_m: f64) -> Result<RecordedCourse, NoCourse
         distance_m: column(Column::Distance),
         bearing_deg: column(Column::Bearing),
         radius_m: column(Column::Radius),
+        wind_share: column(Column::WindShare),
         is_surveyed: recording.is_surveyed,
     };
     recorded_course(&track, smooth_m)

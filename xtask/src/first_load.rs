@@ -4,7 +4,7 @@ use crate::command::Outcome;
 use crate::content::read_text;
 use crate::{build, paths};
 use serde_json::Value;
-use std::collections::BTreeSet;
+use std::collections::{BTreeMap, BTreeSet};
 
 /// What a first visit fetches before it sees an answer, but for the files of a version.
 const FILES: [&str; 4] = ["index.html", "start.js", "icon.svg", "manifest.webmanifest"];
@@ -13,9 +13,8 @@ const FILES_OF_A_VERSION: [&str; 3] = [STYLE, SCRIPT, build::FIRST_WASM];
 const STYLE: &str = "style.css";
 const SCRIPT: &str = "app.js";
 /// Scripts that `app.js` imports when they are wanted, and wants at a first visit: the question that opens, and its words.
-const WANTED_FIRST: [&str; 6] = [
+const WANTED_FIRST: [&str; 5] = [
     "questions/power-or-drag/view.js",
-    "words/en/core.js",
     "words/en/page.js",
     "words/en/power-or-drag.js",
     "words/en/shared.js",
@@ -63,6 +62,20 @@ fn opening(version: &str, page: &str, scripts: &BTreeSet<String>) -> String {
             1,
         )
         .replacen("</head>", &(lines + "</head>"), 1)
+}
+
+/// By the name of its file, the language of each part that holds one catalogue of texts.
+pub fn languages() -> Outcome<BTreeMap<String, String>> {
+    let outputs = outputs()?;
+    let all = outputs.as_object().into_iter().flatten();
+    Ok(all
+        .filter_map(|(path, output)| {
+            let catalogue = output["entryPoint"].as_str()?.strip_prefix("words/")?;
+            let (language, _) = catalogue.split_once('/')?;
+            let (_, name) = path.rsplit_once('/')?;
+            Some((name.to_string(), language.to_string()))
+        })
+        .collect())
 }
 
 fn outputs() -> Outcome<Value> {

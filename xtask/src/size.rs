@@ -2,6 +2,7 @@
 
 use crate::command::Outcome;
 use crate::{build, compress, first_load};
+use std::collections::BTreeMap;
 use std::ops::AddAssign;
 use std::process::ExitCode;
 
@@ -10,7 +11,7 @@ const FIRST_LOAD_BOUND_BYTES: usize = 200_000;
 const WASM_BOUND_BYTES: usize = 120_000;
 /// Bound of the module that reads recordings, likewise compressed; it is fetched when a first file is opened.
 const RECORDINGS_BOUND_BYTES: usize = 60_000;
-/// Bound of what is kept on a device for use without a network, likewise compressed.
+/// Bound of what is kept on a device for use without a network, likewise compressed, with the texts of one language.
 const KEPT_BOUND_BYTES: usize = 800_000;
 /// Bound of the page as one file, as it lies on a disk.
 const ONE_FILE_BOUND_BYTES: usize = 1_000_000;
@@ -52,11 +53,22 @@ pub fn size() -> Outcome<ExitCode> {
         .find(|(path, _)| is_module(path))
         .map_or(0, |(_, weight)| weight.brotli);
 
+    let languages = first_load::languages()?;
+    let mut texts: BTreeMap<&str, usize> = BTreeMap::new();
+    for (path, weight) in first.iter().chain(&later) {
+        if let Some(language) = build::language_of(&languages, path) {
+            *texts.entry(language).or_default() += weight.brotli;
+        }
+    }
+
     let recordings = later
         .iter()
         .find(|(path, _)| path.ends_with(build::RECORDINGS_WASM))
         .map_or(usize::MAX, |(_, weight)| weight.brotli);
 
+    for (language, weight) in &texts {
+        println!("texts of {language}, brotli      {weight:>8}");
+    }
     println!("{:<44}{:>10}{:>10}{:>10}", "bytes", "raw", "gzip", "brotli");
     let mut total = Weight::default();
     print_rows(&first, &mut total);
@@ -64,8 +76,9 @@ pub fn size() -> Outcome<ExitCode> {
     let first_load = total.brotli;
     print_rows(&later, &mut total);
     print_row("= all of it", &total);
-    // What a first visit fetches is kept too, but for the module that the whole one stands for.
-    let kept = total.brotli - module;
+    // What a first visit fetches is kept too, but for the module that the whole one stands for, and the texts of one language.
+    let kept =
+        total.brotli - module - texts.values().sum::<usize>() + texts.values().max().unwrap_or(&0);
 
     let bounds = [
         print_bound("first load, brotli", first_load, FIRST_LOAD_BOUND_BYTES),

@@ -69,6 +69,8 @@ pub enum QuantityKind {
     Force,
     /// A temperature.
     Temperature,
+    /// A time of day, counted from midnight.
+    TimeOfDay,
     /// A time read in minutes.
     Duration,
     /// A share of something, read as a percentage.
@@ -89,7 +91,7 @@ impl QuantityKind {
                 "m"
             }
             Self::Speed | Self::Wind => "m/s",
-            Self::Clock | Self::Duration => "s",
+            Self::Clock | Self::Duration | Self::TimeOfDay => "s",
             Self::Cadence => "rpm",
             Self::JointAngle | Self::Angle => "°",
             Self::ForcePerSpeed => "N s/m",
@@ -529,6 +531,12 @@ fields! {
         chosen: false, included: Optional, evidence: CommonPractice, source: "",
         note: "Radius of the bend from this point to the next.",
     }
+    POINT_WIND_SHARE {
+        key: "course.points.wind_share", kind: Share,
+        range: 0.0..1.0, usual: 0.0..1.0, default: 1.0, sd: 0.0, step: 0.05,
+        chosen: false, included: Optional, evidence: Assumed, source: "",
+        note: "Share of the wind along the course that reaches you from this point to the next: less beside hedges, in a wood or between houses.",
+    }
     TEMPERATURE_C {
         key: "conditions.temperature_c", kind: Temperature,
         range: -30.0..55.0, usual: -10.0..40.0, default: 15.0, sd: 2.0, step: 1.0,
@@ -600,6 +608,24 @@ fields! {
         range: -90.0..90.0, usual: -90.0..90.0, default: 45.0, sd: 0.0, step: 1.0,
         chosen: true, included: Optional, evidence: Published, source: "wgs-84",
         note: "Left out, gravity is the standard 9.80665 m/s².",
+    }
+    FIRST_AT_S {
+        key: "conditions.later.first_at_s", kind: TimeOfDay,
+        range: 0.0..172800.0, usual: 0.0..172800.0, default: 25200.0, sd: 0.0, step: 900.0,
+        chosen: true, included: Optional, evidence: CommonPractice, source: "",
+        note: "The time of day of the first forecast.",
+    }
+    LATER_AT_S {
+        key: "conditions.later.at_s", kind: TimeOfDay,
+        range: 0.0..172800.0, usual: 0.0..172800.0, default: 36000.0, sd: 0.0, step: 900.0,
+        chosen: true, included: Optional, evidence: CommonPractice, source: "",
+        note: "The time of day of the later forecast.",
+    }
+    START_AT_S {
+        key: "conditions.later.start_at_s", kind: TimeOfDay,
+        range: 0.0..172800.0, usual: 0.0..172800.0, default: 28800.0, sd: 0.0, step: 900.0,
+        chosen: true, included: Optional, evidence: CommonPractice, source: "",
+        note: "When the ride begins.",
     }
     START_SPEED_M_S {
         key: "start.speed_m_s", kind: Speed,

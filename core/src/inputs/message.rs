@@ -277,6 +277,7 @@ messages! {
     altitude_counted(altitude: Height, loss: Share) = "At {altitude} your power curve is lowered by {loss} at five minutes, after ten cyclists who were not used to altitude (Clark et al. 2007).";
     thin_air(altitude: Height, loss: Share) = "The thin air at {altitude} makes you faster here, but takes no power from you. Ten cyclists lost {loss} over five minutes at that height: if your power was tested lower down, switch on the loss of power with altitude.";
     heat() = "Hot air is thin and makes you faster here, but takes no power from you. In heat riders hold less, the longer the ride the more.";
+    calm_at_first() = "The earlier forecast is calm, so nothing tells how wrong the later wind may be: its error is not counted.";
     wind_law() = "So close to rough ground the wind at your height is a rough guess; giving the share that reaches you may be better.";
 
     // Rides.

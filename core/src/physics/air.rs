@@ -197,6 +197,78 @@ impl Wind {
     }
 }
 
+/// Wind and density of the air at one time.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Weather {
+    /// Wind at rider height.
+    pub wind: Wind,
+    /// Density, kg/m³.
+    pub density_kg_m3: f64,
+}
+
+#[cfg(feature = "all")]
+impl Weather {
+    /// The weather at a share of the way to another one: components of the wind and density change evenly.
+    pub fn towards(self, other: Self, share: f64) -> Self {
+        let between = |here: f64, there: f64| here + share * (there - here);
+        Self {
+            wind: Wind {
+                from_north_m_s: between(self.wind.from_north_m_s, other.wind.from_north_m_s),
+                from_east_m_s: between(self.wind.from_east_m_s, other.wind.from_east_m_s),
+            },
+            density_kg_m3: between(self.density_kg_m3, other.density_kg_m3),
+        }
+    }
+}
+
+/// Weather that changes evenly from one time to another, and stays as it is before and after.
+#[cfg(feature = "all")]
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct WeatherChange {
+    /// When it begins to change, s after the start of the ride; below 0 if it has begun by then.
+    pub from_s: f64,
+    /// When it has changed, s after the start; above `from_s`.
+    pub until_s: f64,
+    /// The weather before.
+    pub before: Weather,
+    /// The weather after.
+    pub after: Weather,
+}
+
+#[cfg(feature = "all")]
+impl WeatherChange {
+    /// The weather at a time, s after the start of the ride.
+    pub fn at(&self, time_s: f64) -> Weather {
+        let share = (time_s - self.from_s) / (self.until_s - self.from_s);
+        self.before.towards(self.after, share.clamp(0.0, 1.0))
+    }
+
+    /// Another change at the same times.
+    pub(crate) fn of_each(self, other: impl Fn(Weather) -> Weather) -> Self {
+        Self {
+            before: other(self.before),
+            after: other(self.after),
+            ..self
+        }
+    }
+}
+
+/// The module of a first visit knows weather that stays.
+#[cfg(not(feature = "all"))]
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum WeatherChange {}
+
+#[cfg(not(feature = "all"))]
+impl WeatherChange {
+    pub(crate) fn at(&self, _time_s: f64) -> Weather {
+        match *self {}
+    }
+
+    pub(crate) fn of_each(self, _other: impl Fn(Weather) -> Weather) -> Self {
+        self
+    }
+}
+
 /// The way a road leads, as a unit vector.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Heading {

@@ -17,6 +17,8 @@ pub struct Segment {
     pub heading: Option<Heading>,
     /// Radius of the bend, m, if it bends.
     pub radius_m: Option<f64>,
+    /// The share of the wind along the course that reaches the rider here: 1 in the open, less beside hedges or in a wood.
+    pub wind_share: f64,
     /// Whether it keeps its length where the course is made longer or shorter, as a turn in the road does.
     pub keeps_length: bool,
 }
@@ -32,6 +34,8 @@ pub struct Point {
     pub bearing_deg: f64,
     /// Radius of the bend from here to the next point, m.
     pub radius_m: Option<f64>,
+    /// The share of the wind that reaches the rider from here to the next point.
+    pub wind_share: f64,
 }
 
 /// A course from start to finish.
@@ -50,6 +54,7 @@ impl Course {
             slope: slope(grade),
             heading: Some(heading),
             radius_m: None,
+            wind_share: 1.0,
             keeps_length: false,
         };
         let segments = if out_and_back {
@@ -75,6 +80,7 @@ impl Course {
                     slope: slope((pair[1].elevation_m - pair[0].elevation_m) / length_m),
                     heading: Some(Heading::new(pair[0].bearing_deg)),
                     radius_m: pair[0].radius_m,
+                    wind_share: pair[0].wind_share,
                     keeps_length: false,
                 }
             })
@@ -103,6 +109,7 @@ impl Course {
             slope: slope(0.0),
             heading,
             radius_m: Some(radius_m),
+            wind_share: 1.0,
             keeps_length: true,
         };
         Self {
@@ -116,6 +123,45 @@ impl Course {
             .iter_mut()
             .for_each(|segment| segment.heading = None);
         self
+    }
+
+    /// The same road with no stretch longer than this, m, for what changes along the way by itself, as weather does.
+    pub fn in_pieces(self, longest_m: f64) -> Self {
+        let pieces = |segment: Segment| {
+            let count = (segment.length_m / longest_m).ceil().max(1.0);
+            let piece = Segment {
+                length_m: segment.length_m / count,
+                ..segment
+            };
+            std::iter::repeat_n(piece, count as usize)
+        };
+        Self {
+            segments: self.segments.into_iter().flat_map(pieces).collect(),
+        }
+    }
+
+    /// The share of its length that leads each way, by sectors of the same width, clockwise, the first with its middle at north.
+    /// Empty where no stretch says which way it leads.
+    #[cfg(feature = "all")]
+    pub(crate) fn heading_shares(&self, sectors: usize) -> Vec<f64> {
+        let mut lengths_m = vec![0.0; sectors];
+        let mut known_m = 0.0;
+        for segment in &self.segments {
+            if let Some(heading) = segment.heading {
+                let turns = heading.bearing_deg() / 360.0;
+                let sector = (turns * sectors as f64).round() as usize % sectors;
+                lengths_m[sector] += segment.length_m;
+                known_m += segment.length_m;
+            }
+        }
+        if known_m > 0.0 {
+            lengths_m
+                .iter()
+                .map(|length_m| length_m / known_m)
+                .collect()
+        } else {
+            Vec::new()
+        }
     }
 
     /// The whole length, m.

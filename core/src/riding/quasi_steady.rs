@@ -42,7 +42,8 @@ impl TimeModel for QuasiSteady {
         };
         let mut ridden_m = 0.0;
         for segment in &setup.course.segments {
-            let stretch = setup.stretch(segment);
+            let arrived_m_s = way.arrived.map_or(0.0, |(speed_m_s, _)| speed_m_s);
+            let stretch = setup.stretch_from(segment, way.time_s, arrived_m_s);
             let cuts = if setup.position.fade.is_some() {
                 (segment.length_m / PIECE_M).ceil().max(1.0)
             } else {

@@ -2,7 +2,8 @@
 
 use super::inspect::{Inspect, Place};
 use super::{
-    Course, CourseKind, Event, Lapse, OLDEST, Point, Position, Power, Scenario, VERSION, YawRow,
+    Conditions, Course, CourseKind, Event, Lapse, OLDEST, Point, Position, Power, Scenario,
+    VERSION, YawRow,
 };
 use crate::inputs::error::{Error, Kind, Warning};
 use crate::inputs::fields::{self, Field};
@@ -107,7 +108,7 @@ impl Scenario {
     /// What the course leaves open: which way it leads, how high it lies, and what riders hold there.
     pub(crate) fn doubt_road(&self, warnings: &mut Vec<Warning>) {
         let path = self.course_path();
-        if self.leaves_wind_out() && self.conditions.wind_speed_m_s.value > 0.0 {
+        if self.leaves_wind_out() && self.conditions.strongest_wind_m_s() > 0.0 {
             warnings.push(if self.course.heading.is_some() {
                 Warning::of(format!("{path}.heading"), message::wind_ignored())
             } else {
@@ -147,7 +148,7 @@ impl Scenario {
     /// So does hot air.
     fn doubt_heat(&self, warnings: &mut Vec<Warning>) {
         const HOT_FROM_C: f64 = 30.0;
-        if self.conditions.temperature_c.value > HOT_FROM_C {
+        if self.conditions.warmest_c() > HOT_FROM_C {
             warnings.push(Warning::of(
                 "scenario.conditions.temperature_c",
                 message::heat(),
@@ -182,21 +183,24 @@ impl Scenario {
             .roughness_length_m
             .map_or(fields::ROUGHNESS_LENGTH_M.default, |q| q.value);
         if day.shelter_factor.is_none()
-            && day.wind_speed_m_s.value > 0.0
+            && day.strongest_wind_m_s() > 0.0
             && day.rider_height_m.value < 20.0 * roughness_m
         {
             warnings.push(Warning::of(path("roughness_length_m"), message::wind_law()));
         }
+        self.check_pressure(day, &path("pressure_hpa"))?;
+        self.check_later_weather(&path("later"), warnings)
+    }
+
+    pub(super) fn check_pressure(&self, day: &Conditions, field: &str) -> Result<(), Error> {
         const LEAST_HPA: f64 = 500.0;
         const MOST_HPA: f64 = 1100.0;
-        let pressure_hpa = self.course_pressure_pa() / 100.0;
-        if !(LEAST_HPA..=MOST_HPA).contains(&pressure_hpa) {
-            return conflict(
-                &path("pressure_hpa"),
-                message::pressure_beyond(LEAST_HPA, MOST_HPA),
-            );
+        let pressure_hpa = self.course_pressure_on_pa(day) / 100.0;
+        if (LEAST_HPA..=MOST_HPA).contains(&pressure_hpa) {
+            Ok(())
+        } else {
+            conflict(field, message::pressure_beyond(LEAST_HPA, MOST_HPA))
         }
-        Ok(())
     }
 }
 
@@ -248,7 +252,7 @@ fn check_course(course: &Course, path: &str) -> Result<(), Error> {
     check_points(&course.points, &path("points"))
 }
 
-fn conflict<T>(field: &str, message: Message) -> Result<T, Error> {
+pub(super) fn conflict<T>(field: &str, message: Message) -> Result<T, Error> {
     Err(Error::new(Kind::Conflict, field, message))
 }
 
@@ -428,6 +432,9 @@ fn check_points(points: &[Point], path: &str) -> Result<(), Error> {
         }
         if let Some(radius_m) = point.radius_m {
             fields::POINT_RADIUS_M.check(|| format!("{path}[{i}].radius_m"), radius_m)?;
+        }
+        if let Some(share) = point.wind_share {
+            fields::POINT_WIND_SHARE.check(|| format!("{path}[{i}].wind_share"), share)?;
         }
         let Some(before) = i.checked_sub(1).and_then(|before| points.get(before)) else {
             continue;

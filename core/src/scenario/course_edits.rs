@@ -42,6 +42,7 @@ pub fn reversed(points: &[Point]) -> Vec<Point> {
                     .and_then(|stretch| stretch.bearing_deg)
                     .map(|bearing_deg| (bearing_deg + 180.0) % 360.0),
                 radius_m: stretch.and_then(|stretch| stretch.radius_m),
+                wind_share: stretch.and_then(|stretch| stretch.wind_share),
             }
         })
         .collect()
@@ -150,6 +151,7 @@ mod tests {
             elevation_m,
             bearing_deg,
             radius_m,
+            wind_share: radius_m.map(|_| 0.5),
         };
         vec![
             point(100.0, 10.0, Some(350.0), None),
@@ -183,6 +185,7 @@ mod tests {
             assert_eq!(a.elevation_m, b.elevation_m);
             assert_eq!(a.bearing_deg, b.bearing_deg);
             assert_eq!(a.radius_m, b.radius_m);
+            assert_eq!(a.wind_share, b.wind_share);
         }
         let back = reversed(&hill());
         assert_eq!(back[0].bearing_deg, Some(260.0));

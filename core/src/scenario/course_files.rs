@@ -16,7 +16,13 @@ const STRAIGHT: &str =
     " It runs straight to the east, since the course does not say which way it leads.";
 
 /// What a point says, in SI units.
-const NAMES: [&str; 4] = ["distance_m", ELEVATION, "bearing_deg", "radius_m"];
+const NAMES: [&str; 5] = [
+    "distance_m",
+    ELEVATION,
+    "bearing_deg",
+    "radius_m",
+    "wind_share",
+];
 const ELEVATION: &str = "elevation_m";
 
 /// A table of a profile's points in SI units, values separated by commas; what a point does not say is empty.
@@ -69,7 +75,7 @@ fn track_point(place: &LinePoint) -> String {
 }
 
 /// A point's numbers as they are written.
-fn numbers(point: &Point) -> [String; 4] {
+fn numbers(point: &Point) -> [String; 5] {
     let bearing_deg = point
         .bearing_deg
         .map(|bearing_deg| bearing_deg.rem_euclid(360.0));
@@ -78,6 +84,7 @@ fn numbers(point: &Point) -> [String; 4] {
         Some(point.elevation_m),
         bearing_deg,
         point.radius_m,
+        point.wind_share,
     ]
     .map(|number| number.map_or_else(String::new, thousandths))
 }

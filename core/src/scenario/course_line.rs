@@ -36,12 +36,7 @@ pub(crate) fn profile_of_simple(course: &Course) -> Course {
         ..Scenario::default()
     };
     let segments = scenario.course().segments;
-    let mut here = Point {
-        distance_m: 0.0,
-        elevation_m: 0.0,
-        bearing_deg: None,
-        radius_m: None,
-    };
+    let mut here = Point::default();
     // The elevation along the road, integrated.
     let mut sum_m2 = 0.0;
     let mut points = Vec::with_capacity(segments.len() + 1);
@@ -130,6 +125,7 @@ mod tests {
             elevation_m: 0.1 * distance_m,
             bearing_deg: Some(bearing_deg),
             radius_m,
+            wind_share: None,
         }
     }
 

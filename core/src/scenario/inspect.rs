@@ -330,6 +330,7 @@ impl Scenario {
             rides,
             values: values.iter(),
         });
+        self.conditions.move_later_weather(&known.conditions);
         for (position, known) in self.positions.iter_mut().zip(&known.positions) {
             position.drag_scale = position.cda_m2.value / known.cda_m2.value;
         }

@@ -20,6 +20,8 @@ mod event_courses;
 mod held;
 mod inspect;
 #[cfg(feature = "all")]
+mod later_weather;
+#[cfg(feature = "all")]
 pub(crate) mod lower_bars;
 mod physical;
 mod position;
@@ -41,6 +43,8 @@ pub(crate) mod set_ups;
 pub(crate) mod shared_drag_error;
 mod simplify;
 #[cfg(not(feature = "all"))]
+mod steady_weather;
+#[cfg(not(feature = "all"))]
 mod unread;
 
 use std::fmt;
@@ -54,6 +58,8 @@ pub use check::{NO_BEARINGS, check_date, check_quantity, position_index, version
 #[cfg(feature = "all")]
 pub use drag_tests::{DragTest, DragTestMethod};
 pub use inspect::{Input, Inspect, Place, Ridden};
+#[cfg(feature = "all")]
+pub use later_weather::LaterWeather;
 pub use position::{Equipment, Fade, FadeTest, Lapse, Position, YawRow};
 pub use roads::Roads;
 #[cfg(not(feature = "all"))]
@@ -407,7 +413,7 @@ impl Default for Course {
 }
 
 /// A point of a profile.
-#[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
+#[derive(Clone, Copy, Debug, Default, PartialEq, Serialize, Deserialize)]
 #[cfg_attr(feature = "types", derive(ts_rs::TS))]
 #[serde(deny_unknown_fields)]
 pub struct Point {
@@ -423,6 +429,11 @@ pub struct Point {
     #[serde(default, skip_serializing_if = "Option::is_none")]
     #[cfg_attr(feature = "types", ts(optional))]
     pub radius_m: Option<f64>,
+    /// The share of the wind along the course that reaches the rider from here to the next point, 0 to 1: less beside hedges, in a
+    /// wood or between houses. Left out, all of it does.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "types", ts(optional))]
+    pub wind_share: Option<f64>,
 }
 
 /// Where a pressure holds.
@@ -497,6 +508,11 @@ pub struct Conditions {
     #[serde(skip_serializing_if = "Option::is_none")]
     #[cfg_attr(feature = "types", ts(optional))]
     pub latitude_deg: Option<Quantity>,
+    /// How the weather changes in the course of the day. The module of a first visit does not know it.
+    #[cfg(feature = "all")]
+    #[serde(skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "types", ts(optional))]
+    pub later: Option<LaterWeather>,
 }
 
 impl Default for Conditions {
@@ -516,6 +532,8 @@ impl Default for Conditions {
             roughness_length_m: None,
             shelter_factor: None,
             latitude_deg: None,
+            #[cfg(feature = "all")]
+            later: None,
         }
     }
 }

@@ -3,13 +3,13 @@
 use std::rc::Rc;
 
 use super::{
-    AltitudeLoss, CourseKind, Equipment, Lapse, Position, Power, PressureIs, Ridden, Scenario,
-    StartForm, YawRow,
+    AltitudeLoss, Conditions, CourseKind, Equipment, Lapse, Position, Power, PressureIs, Ridden,
+    Scenario, StartForm, YawRow,
 };
 use crate::inputs::fields::{self, Field};
 use crate::inputs::quantity::Quantity;
 use crate::numerics::solve::within;
-use crate::physics::air::{self, Ground, Moisture, Wind};
+use crate::physics::air::{self, Ground, Moisture, Weather, Wind};
 use crate::physics::course;
 use crate::physics::position;
 use crate::physics::resistance::{DragShape, Machine};
@@ -82,8 +82,13 @@ impl Scenario {
     }
 
     /// Pressure at the course, Pa.
+    #[cfg(feature = "all")]
     pub(crate) fn course_pressure_pa(&self) -> f64 {
-        let day = &self.conditions;
+        self.course_pressure_on_pa(&self.conditions)
+    }
+
+    /// Pressure at the course on a day like this one, Pa.
+    pub(super) fn course_pressure_on_pa(&self, day: &Conditions) -> f64 {
         match (day.pressure_hpa, day.pressure_is) {
             (None, _) => air::standard_pressure_pa(self.altitude_m()),
             (Some(hpa), PressureIs::Course) => 100.0 * hpa.value,
@@ -97,7 +102,10 @@ impl Scenario {
 
     /// Density of the air at the course, kg/m³.
     pub fn density_kg_m3(&self) -> f64 {
-        let day = &self.conditions;
+        self.density_on_kg_m3(&self.conditions)
+    }
+
+    fn density_on_kg_m3(&self, day: &Conditions) -> f64 {
         let moisture = match (day.dew_point_c, day.relative_humidity) {
             (Some(dew_point), _) => {
                 Moisture::DewPointC(dew_point.value.min(day.temperature_c.value))
@@ -106,22 +114,50 @@ impl Scenario {
                 humidity.map_or(fields::RELATIVE_HUMIDITY.default, |q| q.value),
             ),
         };
-        air::density_kg_m3(day.temperature_c.value, self.course_pressure_pa(), moisture)
+        air::density_kg_m3(
+            day.temperature_c.value,
+            self.course_pressure_on_pa(day),
+            moisture,
+        )
     }
 
-    /// Wind at rider height, m/s.
+    /// Wind at rider height, m/s, at the start.
     pub fn rider_wind_m_s(&self) -> f64 {
-        let day = &self.conditions;
-        let ground = match (day.shelter_factor, day.roughness_length_m) {
+        match self.weather_change() {
+            Some(change) => {
+                let Wind {
+                    from_north_m_s,
+                    from_east_m_s,
+                } = change.at(0.0).wind;
+                from_north_m_s.hypot(from_east_m_s)
+            }
+            None => self.conditions.rider_wind_m_s(),
+        }
+    }
+
+    pub(super) fn weather_on(&self, day: &Conditions) -> Weather {
+        Weather {
+            wind: Wind::new(day.rider_wind_m_s(), day.wind_from_deg.value),
+            density_kg_m3: self.density_on_kg_m3(day),
+        }
+    }
+}
+
+impl Conditions {
+    /// Wind at rider height, m/s.
+    fn rider_wind_m_s(&self) -> f64 {
+        let ground = match (self.shelter_factor, self.roughness_length_m) {
             (Some(share), _) => Ground::Shelter(share.value),
             (None, z0) => {
                 Ground::RoughnessLengthM(z0.map_or(fields::ROUGHNESS_LENGTH_M.default, |q| q.value))
             }
         };
-        day.wind_speed_m_s.value
-            * air::wind_factor(ground, day.rider_height_m.value, day.wind_height_m.value)
+        self.wind_speed_m_s.value
+            * air::wind_factor(ground, self.rider_height_m.value, self.wind_height_m.value)
     }
+}
 
+impl Scenario {
     /// The rider and bicycle as the physics takes them.
     pub fn machine(&self) -> Machine {
         let (bike, day) = (&self.bike, &self.conditions);
@@ -179,11 +215,19 @@ impl Scenario {
                             elevation_m: p.elevation_m,
                             bearing_deg,
                             radius_m: p.radius_m,
+                            wind_share: p.wind_share.unwrap_or(fields::POINT_WIND_SHARE.default),
                         }
                     })
                     .collect();
                 course::Course::profile(&points)
             }
+        };
+        // A stretch has the weather of its middle: in two minutes it changes little.
+        const WEATHER_STAYS_FOR_M: f64 = 1000.0;
+        let road = if self.weather_change().is_some() {
+            road.in_pieces(WEATHER_STAYS_FOR_M)
+        } else {
+            road
         };
         if self.leaves_wind_out() {
             road.without_headings()
@@ -251,14 +295,20 @@ impl Scenario {
                 (machine.total_mass_kg + lighter_or_heavier_kg).max(fields::TOTAL_MASS_KG.min);
             machine.lateral_m_s2 = worn.lateral_m_s2.map_or(machine.lateral_m_s2, |q| q.value);
         }
+        let weather_change = self.weather_change();
+        let start = weather_change.map_or_else(
+            || self.weather_on(&self.conditions),
+            |change| change.at(0.0),
+        );
         Some(Setup {
             machine,
             position: position
                 .physical(worn)
                 .times(self.true_drag_share(position)),
             course,
-            density_kg_m3: self.density_kg_m3(),
-            wind: Wind::new(self.rider_wind_m_s(), self.conditions.wind_from_deg.value),
+            density_kg_m3: start.density_kg_m3,
+            wind: start.wind,
+            weather_change,
             start: match self.start {
                 StartForm::Standing => Start::Standing,
                 StartForm::Rolling => Start::Rolling,

@@ -28,6 +28,8 @@ pub struct Track<'a> {
     pub bearing_deg: &'a [f64],
     /// Radius of the bend from here to the next point of a surveyed road, m.
     pub radius_m: &'a [f64],
+    /// The share of the wind that reaches the rider from there to the next point.
+    pub wind_share: &'a [f64],
     /// Whether those with a distance are points of a surveyed road.
     pub is_surveyed: bool,
 }
@@ -144,6 +146,7 @@ pub fn recorded_course(track: &Track<'_>, reach_m: f64) -> Result<RecordedCourse
             } else {
                 None
             },
+            wind_share: None,
         })
         .collect();
     let mut scenario = Scenario {
@@ -198,6 +201,7 @@ fn surveyed(track: &Track<'_>) -> Option<Vec<Point>> {
                 elevation_m,
                 bearing_deg: known(track.bearing_deg, at),
                 radius_m: known(track.radius_m, at),
+                wind_share: known(track.wind_share, at),
             });
         }
     }
@@ -385,6 +389,7 @@ mod tests {
             distance_m: &[],
             bearing_deg: &[],
             radius_m: &[],
+            wind_share: &[],
             is_surveyed: false,
         };
         recorded_course(&track, reach_m).unwrap()
@@ -477,6 +482,7 @@ mod tests {
             distance_m: &distance_m,
             bearing_deg: &[],
             radius_m: &[],
+            wind_share: &[],
             is_surveyed: false,
         };
         let made = recorded_course(&track, 100.0).unwrap();
@@ -501,6 +507,7 @@ mod tests {
             distance_m: &[],
             bearing_deg: &[],
             radius_m: &[],
+            wind_share: &[],
             is_surveyed: false,
         };
         assert_eq!(recorded_course(&nothing, 0.0), Err(NoCourse::NoRoad));

@@ -2,7 +2,6 @@
 
 use super::{Course, CourseKind, Point, Scenario};
 use crate::inputs::error::Warning;
-#[cfg(feature = "all")]
 use crate::inputs::fields;
 use crate::inputs::message::{self, Message};
 use crate::physics::air::turn_deg;
@@ -130,6 +129,10 @@ fn bearing_deg(point: &Point) -> f64 {
     point.bearing_deg.unwrap_or_default()
 }
 
+fn wind_share(point: &Point) -> f64 {
+    point.wind_share.unwrap_or(fields::POINT_WIND_SHARE.default)
+}
+
 /// One stretch that is being made of several.
 struct Joined {
     first: Point,
@@ -142,6 +145,8 @@ struct Joined {
     slowness: f64,
     /// The integral of the bearing as a vector.
     heading: (f64, f64),
+    /// The integral of the share of the wind.
+    windy_m: f64,
 }
 
 impl Joined {
@@ -154,6 +159,7 @@ impl Joined {
             bends_m: 0.0,
             slowness: 0.0,
             heading: (0.0, 0.0),
+            windy_m: 0.0,
         }
     }
 
@@ -168,8 +174,10 @@ impl Joined {
         let slope =
             (to.elevation_m - self.first.elevation_m) / (to.distance_m - self.first.distance_m);
         let short = to.distance_m - self.first.distance_m <= tolerance.longest_m;
+        let sheltered = !tolerance.bends_are_kept || wind_share(&self.first) == wind_share(from);
         short
             && alike
+            && sheltered
             && apart.abs() <= tolerance.bearing_deg
             && (self.slopes.0..=self.slopes.1).contains(&slope)
     }
@@ -182,6 +190,7 @@ impl Joined {
             self.heading.1 + length_m * cos,
         );
         self.length_m += length_m;
+        self.windy_m += length_m * wind_share(from);
         if let Some(radius_m) = from.radius_m {
             self.bends_m += length_m;
             self.slowness += length_m / radius_m.sqrt();
@@ -206,6 +215,7 @@ impl Joined {
             bearing_deg: self.first.bearing_deg.map(|_| mean_deg),
             radius_m: (2.0 * self.bends_m > self.length_m)
                 .then(|| (self.bends_m / self.slowness).powi(2)),
+            wind_share: (self.windy_m < self.length_m).then(|| self.windy_m / self.length_m),
             ..self.first
         }
     }

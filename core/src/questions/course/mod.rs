@@ -91,6 +91,7 @@ fn recorded(recording: &TrackForm, smooth_m: f64) -> Result<RecordedCourse, Erro
         distance_m: &columns.distance_m.0,
         bearing_deg: &columns.bearing_deg.0,
         radius_m: &columns.radius_m.0,
+        wind_share: &columns.wind_share.0,
         is_surveyed: recording.is_surveyed,
     };
     recorded_course(&track, smooth_m)

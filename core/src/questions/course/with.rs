@@ -25,6 +25,8 @@ pub struct TrackColumns {
     pub bearing_deg: Samples,
     /// Radius of the bend from here to the next point of a surveyed road, m.
     pub radius_m: Samples,
+    /// The share of the wind that reaches the rider from there to the next point.
+    pub wind_share: Samples,
 }
 
 /// A recording of a ride, or a route.
@@ -122,6 +124,7 @@ impl TrackColumns {
             ("distance_m", &self.distance_m),
             ("bearing_deg", &self.bearing_deg),
             ("radius_m", &self.radius_m),
+            ("wind_share", &self.wind_share),
         ];
         let longest = columns
             .iter()

@@ -1,6 +1,8 @@
 //! How long will it take, or how far in a fixed time?
 
 mod answer;
+#[cfg(feature = "all")]
+mod day;
 mod doubts;
 mod with;
 
@@ -14,7 +16,7 @@ use crate::inputs::fields;
 use crate::inputs::quantity::Figure;
 use crate::numerics::distributions::chance_below;
 use crate::numerics::solve::spaced;
-use crate::physics::air::{STANDARD_DENSITY_KG_M3, Wind};
+use crate::physics::air::{STANDARD_DENSITY_KG_M3, Weather, Wind};
 use crate::physiology::power_duration::Recovery;
 use crate::riding::effort::{Effort, Paced, distance_in_time_m, paced, power_error_w};
 use crate::riding::even_efforts::even_efforts;
@@ -22,6 +24,8 @@ use crate::riding::integrated::{Integrated, Setup, TimeModel, ride, time_s};
 use crate::scenario::propagation::{Case, Propagation, figure};
 use crate::scenario::ride_errors::no_effort;
 pub use answer::{Answer, Columns, EnergyByCause, Split, WPrimeForms};
+#[cfg(feature = "all")]
+pub use day::{Day, DayColumns, ForecastError, OtherStart};
 use doubts::{doubts, turn_doubt};
 pub use with::With;
 
@@ -117,7 +121,19 @@ fn on_course(request: Request<With>) -> Result<Answer, Error> {
     let (time_figure, distance_figure) =
         (joined(by_time, model_sd_s), joined(by_distance, model_sd_m));
     let curve = even_efforts(&setup);
+    #[cfg(feature = "all")]
+    let day = day::day(&day::Ridden {
+        inquiry: &inquiry,
+        scenario: &scenario,
+        with: &with,
+        setup: &setup,
+        effort,
+        samples: &along.samples,
+        time: (asked == Asked::Time).then_some(&spread),
+    })?;
     Ok(Answer {
+        #[cfg(feature = "all")]
+        day,
         time_s: time_figure,
         chance_of_target: target_s
             .map(|target_s| chance_below(target_s - finish_s, time_figure.sd)),
@@ -142,10 +158,10 @@ fn on_course(request: Request<With>) -> Result<Answer, Error> {
         rider_wind_m_s: scenario.rider_wind_m_s(),
         still_time_s: still_time(&setup, power_w),
         standard_time_s: time_s(
-            &Setup {
+            &setup.in_other_weather(|weather| Weather {
                 density_kg_m3: STANDARD_DENSITY_KG_M3,
-                ..setup.clone()
-            },
+                ..weather
+            }),
             power_w,
         )
         .ok(),
@@ -210,15 +226,13 @@ fn still_time(setup: &Setup, power_w: f64) -> Option<f64> {
         .segments
         .iter()
         .any(|segment| segment.heading.is_some());
-    if setup.wind == calm || !blown {
+    let always_calm = setup.weather_change.is_none() && setup.wind == calm;
+    if always_calm || !blown {
         return None;
     }
-    time_s(
-        &Setup {
-            wind: calm,
-            ..setup.clone()
-        },
-        power_w,
-    )
-    .ok()
+    let still = setup.in_other_weather(|weather| Weather {
+        wind: calm,
+        ..weather
+    });
+    time_s(&still, power_w).ok()
 }

@@ -25,6 +25,11 @@ pub struct With {
     /// A finish time whose chance is wanted, s; for an even effort or a given power over the course.
     #[cfg_attr(feature = "types", ts(optional))]
     pub target_time_s: Option<f64>,
+    /// Another start of the same day to compare with, s after midnight; the later forecast's time if left out, or the first one's
+    /// for a ride that starts then. Only where the weather changes.
+    #[cfg(feature = "all")]
+    #[cfg_attr(feature = "types", ts(optional))]
+    pub other_start_at_s: Option<f64>,
     /// Distance between splits, m.
     #[cfg_attr(feature = "types", ts(optional))]
     pub split_every_m: Option<f64>,

@@ -16,7 +16,7 @@ mod log;
 use std::rc::Rc;
 
 use crate::numerics::solve::{gauss_points, root};
-use crate::physics::air::{RoadWind, Wind};
+use crate::physics::air::{RoadWind, Weather, WeatherChange, Wind};
 use crate::physics::course::{Course, Segment};
 use crate::physics::position::Position;
 use crate::physics::resistance::{Machine, Stretch};
@@ -44,10 +44,12 @@ pub struct Setup {
     pub position: Position,
     /// The road.
     pub course: Rc<Course>,
-    /// Air density, kg/m³.
+    /// Air density, kg/m³; at the start, where the weather changes.
     pub density_kg_m3: f64,
-    /// Wind at rider height.
+    /// Wind at rider height; at the start, where the weather changes.
     pub wind: Wind,
+    /// How the weather changes on the way, if it does. No stretch of the course is long then.
+    pub weather_change: Option<WeatherChange>,
     /// The start.
     pub start: Start,
     /// The rider's power–duration relation in this position.
@@ -55,18 +57,108 @@ pub struct Setup {
 }
 
 impl Setup {
-    /// A stretch of the course.
-    pub fn stretch(&self, segment: &Segment) -> Stretch<'_> {
-        let wind = segment
-            .heading
-            .map_or(RoadWind::default(), |heading| self.wind.along(heading));
+    /// A stretch of the course in the weather of a time, s after the start.
+    #[inline]
+    pub fn stretch(&self, segment: &Segment, time_s: f64) -> Stretch<'_> {
+        let weather = self.weather_at(time_s);
+        let wind = segment.heading.map_or(RoadWind::default(), |heading| {
+            let RoadWind {
+                head_m_s,
+                cross_m_s,
+            } = weather.wind.along(heading);
+            RoadWind {
+                head_m_s: segment.wind_share * head_m_s,
+                cross_m_s: segment.wind_share * cross_m_s,
+            }
+        });
         Stretch::new(
             &self.machine,
             &self.position.shape,
-            self.density_kg_m3,
+            weather.density_kg_m3,
             wind,
             segment.slope,
         )
+    }
+
+    /// The weather at a time, s after the start.
+    #[inline]
+    pub(crate) fn weather_at(&self, time_s: f64) -> Weather {
+        match &self.weather_change {
+            Some(change) => change.at(time_s),
+            None => Weather {
+                wind: self.wind,
+                density_kg_m3: self.density_kg_m3,
+            },
+        }
+    }
+
+    /// The same in the weather of its middle, for a rider who comes to it at this time with a speed, m/s.
+    #[inline]
+    pub(crate) fn stretch_from(
+        &self,
+        segment: &Segment,
+        time_s: f64,
+        speed_m_s: f64,
+    ) -> Stretch<'_> {
+        // From a standstill nobody knows how long it will take: there the weather is that of its beginning.
+        const KNOWN_FROM_M_S: f64 = 1.0;
+        let half_s = if self.weather_change.is_some() && speed_m_s > KNOWN_FROM_M_S {
+            0.5 * segment.length_m / speed_m_s
+        } else {
+            0.0
+        };
+        self.stretch(segment, time_s + half_s)
+    }
+
+    /// The same setup with every weather of its ride made another one.
+    pub(crate) fn in_other_weather(&self, other: impl Fn(Weather) -> Weather) -> Self {
+        let start = other(self.weather_at(0.0));
+        Self {
+            wind: start.wind,
+            density_kg_m3: start.density_kg_m3,
+            weather_change: self.weather_change.map(|change| change.of_each(other)),
+            ..self.clone()
+        }
+    }
+
+    /// The same setup for a rider who starts so much later, s.
+    #[cfg(feature = "all")]
+    pub(crate) fn starting_later(&self, by_s: f64) -> Self {
+        let start = self.weather_at(by_s);
+        Self {
+            wind: start.wind,
+            density_kg_m3: start.density_kg_m3,
+            weather_change: self.weather_change.map(|change| WeatherChange {
+                from_s: change.from_s - by_s,
+                until_s: change.until_s - by_s,
+                ..change
+            }),
+            ..self.clone()
+        }
+    }
+
+    /// Head wind, m/s, where and when a ride passes, for ascending samples of it; `None` where the road does not say which way it
+    /// leads.
+    #[cfg(feature = "all")]
+    pub(crate) fn head_winds_m_s(&self, samples: &[Sample]) -> Vec<Option<f64>> {
+        let mut segments = self.course.segments.iter().peekable();
+        let mut begins_m = 0.0;
+        let head = |sample: &Sample| {
+            while let Some(segment) = segments.peek() {
+                let ends_m = begins_m + segment.length_m;
+                if sample.distance_m < ends_m {
+                    break;
+                }
+                begins_m = ends_m;
+                segments.next();
+            }
+            // The last sample may lie at the line.
+            let segment = segments.peek().copied().or(self.course.segments.last())?;
+            let heading = segment.heading?;
+            let wind = self.weather_at(sample.time_s).wind.along(heading);
+            Some(segment.wind_share * wind.head_m_s)
+        };
+        samples.iter().map(head).collect()
     }
 
     /// The first stretch of the course, if there is one.
@@ -74,7 +166,7 @@ impl Setup {
         self.course
             .segments
             .first()
-            .map(|segment| self.stretch(segment))
+            .map(|segment| self.stretch(segment, 0.0))
     }
 
     /// The same setup in another position.
@@ -446,7 +538,7 @@ fn follow(setup: &Setup, power_w: f64, track: &mut impl Track) -> Result<State, 
         end_m += segment.length_m;
         let rider = Rider {
             position: &setup.position,
-            stretch: setup.stretch(segment),
+            stretch: setup.stretch_from(segment, state.time_s, state.speed_m_s()),
             mass_kg: machine.effective_mass_kg(),
             per_mass: 1.0 / machine.effective_mass_kg(),
             road_power_w,

@@ -191,6 +191,7 @@ mod tests {
             },
             course: Rc::new(course),
             density_kg_m3: 1.2,
+            weather_change: None,
             wind,
             start: Start::Speed(8.0),
             power: PowerDuration {
@@ -215,6 +216,7 @@ mod tests {
             elevation_m,
             bearing_deg: 0.0,
             radius_m: None,
+            wind_share: 1.0,
         };
         let points = [
             point(0.0, 0.0),
@@ -246,6 +248,7 @@ mod tests {
                     elevation_m,
                     bearing_deg: 3.0 * f64::from(i),
                     radius_m: None,
+                    wind_share: 1.0,
                 }
             })
             .collect();

@@ -59,7 +59,7 @@ impl<'a> Road<'a> {
         let mut gathers = !matches!(setup.start, Start::Rolling);
         let mut from_m = 0.0;
         for (i, segment) in segments.iter().enumerate() {
-            let stretch = setup.stretch(segment);
+            let stretch = setup.stretch(segment, 0.0);
             let cda_m2 = setup.position.cda_at_m2(0.0);
             let steady_m_s = stretch.speed_m_s(road_power_w, cda_m2);
             if i == 0 {
@@ -107,7 +107,7 @@ impl<'a> Road<'a> {
         own.min(entry)
     }
 
-    /// Drag area, m², and the steps of every piece, for a rider who comes to its beginning at a time, s, and at an energy, m²/s²,
+    /// Drag area, m², the weather and the steps of every piece, for a rider who comes to its beginning at a time, s, and at an energy, m²/s²,
     /// with a power, W.
     pub(crate) fn prepare(&mut self, passed: impl Fn(usize) -> (f64, f64, f64)) {
         let position = &self.setup.position;
@@ -116,6 +116,11 @@ impl<'a> Road<'a> {
             let (time_s, u, power_w) = now;
             now = passed(i + 1);
             let cell = &mut self.cells[i];
+            if self.setup.weather_change.is_some()
+                && let Some(segment) = self.setup.course.segments.get(cell.segment)
+            {
+                cell.stretch = self.setup.stretch(segment, 0.5 * (time_s + now.0));
+            }
             cell.cda_m2 = if now.0 > time_s {
                 position.mean_cda_between_m2(time_s, now.0)
             } else {

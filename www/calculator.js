@@ -284,7 +284,7 @@ export function start(storage, reading) {
   /** @param {unknown} scenario */
   function check(scenario) {
     try {
-      ask("finish-time", { scenario, with: { effort: { kind: "even" } } });
+      ask("speed-for-watts", { scenario, with: {} });
       return null;
     } catch (thrown) {
       return refusedWords(thrown);

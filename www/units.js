@@ -4,14 +4,24 @@
  * No other file converts. Stored values stay SI whatever the rider chooses to read.
  */
 
-import { numberText, plusOrMinus, readNumber, readTime, round, sdText, timeText } from "./parts/number-text.js";
+import {
+  numberText,
+  plusOrMinus,
+  readNumber,
+  readTime,
+  readTimeOfDay,
+  round,
+  sdText,
+  timeOfDayText,
+  timeText,
+} from "./parts/number-text.js";
 import { book, language } from "./words/index.js";
 
 /** @typedef {{ distance: "mi"|"km", wind: "mph"|"km/h"|"m/s", temperature: "C"|"F", pressure: "hPa"|"inHg", mass: "kg"|"lb", height: "m"|"ft" }} Units */
 /**
  * What a number measures, which decides the units it can be read in.
  * @typedef {"distance"|"speed"|"wind"|"temperature"|"pressure"|"mass"|"height"|"length"|"fit_length"|"body_length"|"area"|"power"|"work"|"force"|
- *   "force_per_speed"|"acceleration"|"density"|"duration"|"clock"|"hours"|"cadence"|"angle"|"joint_angle"|"turning"|"share"|"ratio"|"coefficient"|"grade"} Kind
+ *   "force_per_speed"|"acceleration"|"density"|"duration"|"clock"|"time_of_day"|"hours"|"cadence"|"angle"|"joint_angle"|"turning"|"share"|"ratio"|"coefficient"|"grade"} Kind
  */
 /**
  * A unit: `shown = si * per_si + offset`. Signs that differ between languages stand in the book, as all names do.
@@ -68,6 +78,7 @@ const FIXED = {
   density: { symbol: "kg/m³", per_si: 1, digits: 3, step: 0.001, also: ["kg/m3"] },
   duration: { symbol: "min", per_si: 1 / 60, digits: 1, step: 1 },
   clock: { symbol: "", per_si: 1, digits: 0, step: 10 },
+  time_of_day: { symbol: "", per_si: 1, digits: 0, step: 900 },
   angle: { symbol: "°", per_si: 1, digits: 0, step: 5, tight: true, also: ["deg"] },
   hours: { symbol: "h", per_si: 1, digits: 1, step: 0.5 },
   cadence: { symbol: "rpm", per_si: 1, digits: 0, step: 1 },
@@ -250,6 +261,7 @@ function fewestDigits(value, most) {
  */
 export function quantity(kind, si, units, { digits = digitsFor(kind, si, units), signed } = {}) {
   if (kind === "clock") return time(si);
+  if (kind === "time_of_day") return timeOfDayText(si);
   const unit = unitOf(kind, units);
   return withUnit(number(toDisplay(kind, si, units), { digits, signed }), unit);
 }
@@ -313,6 +325,7 @@ export function differenceWords(seconds) {
  */
 export function parse(kind, text, units, digits = unitOf(kind, units).digits) {
   if (kind === "clock") return readTime(text).value ?? null;
+  if (kind === "time_of_day") return readTimeOfDay(text).value ?? null;
   const { value } = readNumber(text, { unit: unitOf(kind, units).symbol, digits, otherUnits: otherUnits(kind, units) });
   return value === undefined ? null : fromDisplay(kind, value, units);
 }

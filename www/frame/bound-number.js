@@ -50,6 +50,9 @@ function spelt(kind, digits, units) {
   return kind === "angle" ? compassDegrees : undefined;
 }
 
+/** What is written in hours and minutes. @type {{ [kind in Kind]?: "time" | "time-of-day" }} */
+const WRITTEN = { clock: "time", time_of_day: "time-of-day" };
+
 /**
  * @param {{ store: Store, field: (path: string) => Field | undefined }} page
  * @param {BoundNumberOptions} options
@@ -70,7 +73,7 @@ export function boundNumber({ store, field: fieldAt }, options) {
       path: pathIn(first),
       meaning,
       signed,
-      kind: kindAt(first) === "clock" ? "time" : "number",
+      kind: WRITTEN[kindAt(first)] ?? "number",
       onInput,
     },
     look(first),

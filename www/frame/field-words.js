@@ -35,7 +35,10 @@ export function isAbout(about, path) {
 export function rangeWords(path, min, max, units) {
   const kind = kindOf(path);
   const digits = Math.max(fewestDigitsFor(kind, min, units), fewestDigitsFor(kind, max, units));
-  const low = kind === "clock" ? quantity(kind, min, units) : number(toDisplay(kind, min, units), { digits });
+  const low =
+    kind === "clock" || kind === "time_of_day"
+      ? quantity(kind, min, units)
+      : number(toDisplay(kind, min, units), { digits });
   return say("range", { min: low, max: quantity(kind, max, units, { digits }) });
 }
 

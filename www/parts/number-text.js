@@ -220,6 +220,28 @@ export function timeText(time_s) {
   return sign + (hours > 0 ? `${hours}:${two(minutes)}:${two(seconds)}` : `${minutes}:${two(seconds)}`);
 }
 
+/** Hours, and minutes if any, with the letters of a twelve-hour clock if any. */
+const TIME_OF_DAY = /^(\d{1,2})(?:(?:[:.]| ?h ?| ?uhr ?)(\d{2})?)? ?(am|pm)?$/;
+
+/**
+ * A time of day as seconds from midnight: "7", "7:30", "7.30", "7h30", "7:30 pm"; past 24:00 it is of the next day.
+ * @param {string} typed
+ */
+export function readTimeOfDay(typed) {
+  const [, hours = "", minutes = "0", half] = TIME_OF_DAY.exec(typed.trim().toLowerCase()) ?? [];
+  const [hour, minute] = [Number(hours), Number(minutes)];
+  const wrong = hours === "" || minute >= 60 || (half && (hour < 1 || hour > 12));
+  if (wrong) return { wrong: /** @type {const} */ ("not-a-number") };
+  const from = half ? (hour % 12) + (half === "pm" ? 12 : 0) : hour;
+  return { value: from * 3600 + minute * 60 };
+}
+
+/** A time of day as "7:30". @param {number} time_s from midnight */
+export function timeOfDayText(time_s) {
+  const minutes = Math.round(time_s / 60);
+  return `${Math.floor(minutes / 60)}:${String(minutes % 60).padStart(2, "0")}`;
+}
+
 /** What is left of a standard deviation where all agree, by the rounding of sums. */
 const ROUNDING = 1e-9;
 

@@ -4,7 +4,16 @@
 import { book } from "../words/index.js";
 import { html, say, set, uniqueId } from "./html.js";
 import { keepStill } from "./keep-still.js";
-import { numberText, plusOrMinus, readNumber, readTime, sdText, timeText } from "./number-text.js";
+import {
+  numberText,
+  plusOrMinus,
+  readNumber,
+  readTime,
+  readTimeOfDay,
+  sdText,
+  timeOfDayText,
+  timeText,
+} from "./number-text.js";
 
 /** @import { Meaning } from "./html.js" */
 /** @import { Reading } from "./number-text.js" */
@@ -33,11 +42,17 @@ import { numberText, plusOrMinus, readNumber, readTime, sdText, timeText } from 
  * @property {string} [path] Where it lives in the scenario; becomes `data-path`, so that an error can find its field.
  * @property {Meaning | null} [meaning]
  * @property {boolean} [signed] Whether a positive value wears its plus sign.
- * @property {"number" | "time"} [kind] A time is held in seconds and typed as 59:04 or 1:02:03.
+ * @property {"number" | "time" | "time-of-day"} [kind] A time is held in seconds and typed as 59:04 or 1:02:03; a time of day, from midnight, as 7:30.
  * @property {(value: number, phase: Phase) => void} onInput Called with values in range only.
  */
 
 const words = book("page");
+
+/** What is read and written in hours and minutes. @type {{ [kind in "number" | "time" | "time-of-day"]?: { text: (value: number) => string, read: (text: string) => Reading, needs: "number.needsTime" | "number.needsTimeOfDay" } }} */
+const TIMES = {
+  time: { text: timeText, read: readTime, needs: "number.needsTime" },
+  "time-of-day": { text: timeOfDayText, read: readTimeOfDay, needs: "number.needsTimeOfDay" },
+};
 
 const DRAG_THRESHOLD_PX = 4;
 const PX_PER_STEP = 6;
@@ -75,13 +90,11 @@ export function numberField({ label, path, meaning = null, signed = false, kind 
 
   const valueText = (/** @type {number} */ value, extra = 0) =>
     Number.isFinite(value)
-      ? kind === "time"
-        ? timeText(value)
-        : numberText(value, { digits: shown.digits + extra, signed })
+      ? (TIMES[kind]?.text(value) ?? numberText(value, { digits: shown.digits + extra, signed }))
       : "";
   /** An end of a range that is smaller than the field's last decimal would read as nought. @param {number} end */
   const extraFor = (end) =>
-    end === 0 || kind === "time" ? 0 : Math.max(0, 1 - Math.floor(Math.log10(Math.abs(end))) - shown.digits);
+    end === 0 || TIMES[kind] ? 0 : Math.max(0, 1 - Math.floor(Math.log10(Math.abs(end))) - shown.digits);
   const withUnit = (/** @type {number} */ value) => `${valueText(value)}${shown.unit ? `\u00a0${shown.unit}` : ""}`;
 
   function writeText() {
@@ -113,7 +126,7 @@ export function numberField({ label, path, meaning = null, signed = false, kind 
       .join(", ");
     set(input, {
       // Some phones have no minus, and none has a colon or letters, beside the digits.
-      inputmode: kind === "time" || signed || shown.spelt || (shown.min ?? 0) < 0 ? "text" : "decimal",
+      inputmode: TIMES[kind] || signed || shown.spelt || (shown.min ?? 0) < 0 ? "text" : "decimal",
       "aria-valuenow": Number.isFinite(shown.value) ? shown.value : null,
       "aria-valuemin": shown.min,
       "aria-valuemax": shown.max,
@@ -157,17 +170,17 @@ export function numberField({ label, path, meaning = null, signed = false, kind 
   function read() {
     const value = shown.spelt?.(input.value);
     if (value !== undefined) return { value, decimals: 0 };
-    return kind === "time"
-      ? readTime(input.value)
-      : readNumber(input.value, { unit: shown.unit ?? "", digits: shown.digits, otherUnits: shown.otherUnits });
+    return (
+      TIMES[kind]?.read(input.value) ??
+      readNumber(input.value, { unit: shown.unit ?? "", digits: shown.digits, otherUnits: shown.otherUnits })
+    );
   }
 
   /** @param {Reading} reading */
   function complaintAbout(reading) {
     if (reading.wrong === "other-unit")
       return words("number.otherUnit", { label, unit: shown.unitWords ?? shown.unit ?? "" });
-    if (reading.value === undefined)
-      return words(kind === "time" ? "number.needsTime" : "number.needsNumber", { label });
+    if (reading.value === undefined) return words(TIMES[kind]?.needs ?? "number.needsNumber", { label });
     return outOfRange(reading.value);
   }
 

@@ -5,6 +5,7 @@ import { h } from "../frame/dom.js";
 import { amountOf } from "../state/scenario.js";
 import { book } from "../words/index.js";
 import { findRow, updateRows } from "./groups.js";
+import { laterWeather } from "./later-weather.js";
 import { numberRow } from "./number-row.js";
 
 /** @import { Conditions } from "../types/page.d.ts" */
@@ -41,6 +42,7 @@ export function conditions(page) {
     rider: numberRow(page, `${AT}rider_height_m`),
     error: numberRow(page, "scenario.model_error_share", { hint: say("modelErrorHint") }),
   };
+  const later = laterWeather(page);
   const everyRow = Object.values(rows);
 
   const pressureIs = h(
@@ -145,6 +147,7 @@ export function conditions(page) {
       labelled(say("windRead"), windIs),
       labelled(say("landAround"), land),
       rows.shelter.element,
+      later.element,
       seldom,
       rows.error.element,
       h("p", { class: "caution" }, say("gustsCaution")),
@@ -162,14 +165,11 @@ export function conditions(page) {
       rows.dewPoint.element.hidden = now.dew_point_c === undefined;
       rows.shelter.element.hidden = now.shelter_factor === undefined;
       rows.roughness.element.hidden = now.shelter_factor !== undefined;
-      return updateRows(
-        everyRow.filter((row) => !row.element.hidden),
-        state,
-        error,
-      );
+      const shown = everyRow.filter((row) => !row.element.hidden);
+      return [later.update(state, error), updateRows(shown, state, error)].includes(true);
     },
     row(path) {
-      const row = findRow(everyRow, path);
+      const row = findRow([...later.rows, ...everyRow], path);
       if (row && seldom.contains(row.element)) seldom.open = true;
       return row;
     },

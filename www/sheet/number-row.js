@@ -28,13 +28,13 @@ const KNOWN = /** @type {const} */ (["typical", "estimated", "measured"]);
 
 /**
  * @param {Page} page @param {string} path
- * @param {Partial<BoundNumberOptions> & { hint?: string }} [options]
+ * @param {Partial<BoundNumberOptions> & { hint?: string, exact?: boolean }} [options] `exact` leaves the ± out
  * @returns {Row}
  */
-export function numberRow(page, path, { hint, ...options } = {}) {
+export function numberRow(page, path, { hint, exact = false, ...options } = {}) {
   const label = options.label ?? labelOf(path);
   const number = boundNumber(page, { ...options, label, path, spread: false });
-  const spread = page.field(path)?.chosen ? null : spreadControls(page, path, label);
+  const spread = exact || page.field(path)?.chosen ? null : spreadControls(page, path, label);
   const about = evidence(page, path);
   const name = h("span", { class: "row-label", onclick: () => number.focus() }, label);
   const element = h(

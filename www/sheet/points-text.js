@@ -5,7 +5,7 @@ import { number, parse, toDisplay, unitOf } from "../units.js";
 import { book } from "../words/index.js";
 
 /** @import { Units } from "../units.js" */
-/** @typedef {{ distance_m: number, elevation_m: number, bearing_deg?: number, radius_m?: number }} Point */
+/** @typedef {{ distance_m: number, elevation_m: number, bearing_deg?: number, radius_m?: number, wind_share?: number }} Point */
 
 const say = book("sheet");
 
@@ -14,14 +14,18 @@ const COLUMNS = /** @type {const} */ ([
   { field: "elevation_m", kind: "height", name: "elevation", digits: 2 },
   { field: "bearing_deg", kind: "angle", name: "bearing", digits: 1 },
   { field: "radius_m", kind: "length", name: "radius", digits: 1 },
+  { field: "wind_share", kind: "share", name: "windShare", digits: 0 },
 ]);
+/** What a line may leave out. */
+const MAY_BE_LEFT_OUT = new Set(["bearing_deg", "radius_m", "wind_share"]);
 
-/** What stands for a bearing that is not known, where a radius follows it. */
+/** What stands for a number that is not known, where another follows it. */
 const LEFT_OUT = "-";
 const DASHES = new Set([LEFT_OUT, "\u2013", "\u2212"]);
 
 /** The first line of a table that holds the fields by their own names, in SI: such as the page writes. @param {string} line */
-const isHeading = (line) => line.trim() === COLUMNS.map(({ field }) => field).join(",");
+const isHeading = (line) =>
+  [COLUMNS, COLUMNS.slice(0, -1)].some((columns) => line.trim() === columns.map(({ field }) => field).join(","));
 
 /** The columns in words: "distance in km, elevation in m, bearing in degrees, bend radius in m". @param {Units} units */
 export function columnWords(units) {
@@ -32,22 +36,23 @@ export function columnWords(units) {
 export function pointsText(points, units) {
   return points
     .map((point) =>
-      COLUMNS.flatMap(({ field, kind, digits }) => {
-        const value = point[field];
-        if (value === undefined && field === "bearing_deg" && point.radius_m !== undefined) return [LEFT_OUT];
-        return value === undefined
-          ? []
-          : [number(toDisplay(kind, value, units), { digits, atLeast: 0 }).replace("\u2212", "-")];
-      }).join("  "),
+      COLUMNS.slice(0, 1 + COLUMNS.findLastIndex(({ field }) => point[field] !== undefined))
+        .map(({ field, kind, digits }) => {
+          const value = point[field];
+          return value === undefined
+            ? LEFT_OUT
+            : number(toDisplay(kind, value, units), { digits, atLeast: 0 }).replace("\u2212", "-");
+        })
+        .join("  "),
     )
     .join("\n");
 }
 
 /**
- * Points from lines of two to four numbers; empty lines and lines that begin with # are passed over. The numbers of a line are parted by
+ * Points from lines of two to five numbers; empty lines and lines that begin with # are passed over. The numbers of a line are parted by
  * tabs; without one by semicolons; without one by spaces (not by those that only part groups of digits) or a comma and a space; without one by
  * commas, where some number of the text has a decimal point, since without any a comma may be the decimal mark. Between tabs or semicolons
- * a cell may be empty, and a dash stands for one: a bearing that is left out is held from the line before, a radius that is left out is none.
+ * a cell may be empty, and a dash stands for one: a bearing that is left out is held from the line before, a radius that is left out is none, and without a share all the wind blows.
  * Under a heading of the fields' own names, as in the tables that the page writes, all are in SI with points and commas.
  * @param {string} text @param {Units} units
  * @returns {{ points: Point[] } | { message: string }} a sentence that names the line where it cannot be read
@@ -73,7 +78,7 @@ export function readPoints(text, units) {
     const point = {};
     for (const [column, cell] of cells.entries()) {
       const { field, kind, name, digits } = COLUMNS[column];
-      if ((!cell || DASHES.has(cell)) && (field === "bearing_deg" || field === "radius_m")) continue;
+      if ((!cell || DASHES.has(cell)) && MAY_BE_LEFT_OUT.has(field)) continue;
       const value = isSi ? Number(cell || NaN) : parse(kind, cell, units, digits);
       if (value === null || Number.isNaN(value))
         return { message: say(`line.${name}`, { line: at, text: cell.slice(0, 20) }) };

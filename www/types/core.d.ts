@@ -793,6 +793,36 @@ latitude_deg?: Quantity,
  */
 later?: LaterWeather, };
 
+export type LaterWeather = { 
+/**
+ * The time of day of the day's own numbers, s after midnight.
+ */
+first_at_s: number, 
+/**
+ * The time of day of these numbers, s after midnight before the ride; above `first_at_s`.
+ */
+at_s: number, 
+/**
+ * When the ride begins, s after midnight.
+ */
+start_at_s: number, 
+/**
+ * As forecast, m/s.
+ */
+wind_speed_m_s: number, 
+/**
+ * Where the wind comes from, degrees.
+ */
+wind_from_deg: number, 
+/**
+ * At the course, °C.
+ */
+temperature_c: number, 
+/**
+ * hPa, where the day's own pressure holds; left out, the pressure stays.
+ */
+pressure_hpa?: number, };
+
 export type StartForm = "standing" | "rolling" | { speed_m_s: Quantity };
 
 export type EffortKind = "even" | "power" | "time";
@@ -1280,8 +1310,7 @@ export type FinishTimeWith = {
  */
 effort: EffortForm, 
 /**
- * The event that is ridden, by its place in the scenario; if left out, the scenario's course. The module of a first visit
- * rides no event and does not know it.
+ * The event that is ridden, by its place in the scenario; if left out, the scenario's course.
  */
 event?: number, 
 /**
@@ -1508,6 +1537,68 @@ braking: number,
  * Into speed.
  */
 kinetic: number, };
+
+export type Day = { 
+/**
+ * The share of the course that leads each way: sixteen sectors, clockwise, the first with its middle at north. Empty where the
+ * course does not say.
+ */
+heading_shares: Array<number>, 
+/**
+ * What each error of the forecast costs, the dearest first.
+ */
+forecast_errors: Array<ForecastError>, 
+/**
+ * The same ride at another start, where the weather changes.
+ */
+other_start: OtherStart | null, 
+/**
+ * Curves.
+ */
+columns: DayColumns, };
+
+export type DayColumns = { 
+/**
+ * Head wind at rider height where and when the ride is, by the answer's own distances, m/s; not a number where the road does
+ * not say which way it leads.
+ */
+along_head_wind_m_s: Column, 
+/**
+ * Times of day to start at, from the first forecast to the later one, s after midnight; empty where the weather stays.
+ */
+start_at_s: Column, 
+/**
+ * Finish time from each, s.
+ */
+start_time_s: Column, };
+
+export type ForecastError = { 
+/**
+ * The path of what is forecast.
+ */
+field: string, 
+/**
+ * One standard deviation of it, in its own unit.
+ */
+error: number, 
+/**
+ * One standard deviation of the finish time that comes from it, s.
+ */
+costs_s: number, };
+
+export type OtherStart = { 
+/**
+ * When it starts, s after midnight.
+ */
+start_at_s: number, 
+/**
+ * Its finish time, with all its doubt.
+ */
+time_s: Figure, 
+/**
+ * By how much it is slower than the ride as planned. What both share cancels, the model's own error too.
+ */
+slower_s: Figure, };
 
 // next-gain
 export type NextGainWith = { 

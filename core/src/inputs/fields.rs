@@ -675,6 +675,12 @@ fields! {
         chosen: false, included: Optional, evidence: CommonPractice, source: "",
         note: "A finish time whose chance is wanted.",
     }
+    OTHER_START_AT_S {
+        key: "with.other_start_at_s", kind: TimeOfDay,
+        range: 0.0..172800.0, usual: 0.0..172800.0, default: 36000.0, sd: 0.0, step: 900.0,
+        chosen: true, included: Optional, evidence: CommonPractice, source: "",
+        note: "Another start on the same day, to compare with.",
+    }
     HOLD_S {
         key: "with.hold_s", kind: Duration,
         range: 1.0..200000.0, usual: 60.0..36000.0, default: 1200.0, sd: 0.0, step: 60.0,

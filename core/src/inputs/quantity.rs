@@ -197,6 +197,7 @@ impl Figure {
     }
 
     /// Its ratio to another whose error is independent, to first order.
+    #[cfg(feature = "all")]
     pub(crate) fn over(self, other: Self) -> Self {
         let value = self.value / other.value;
         Self {

@@ -25,6 +25,7 @@ pub fn normal_share(z: f64) -> f64 {
 }
 
 /// The chance of a normal distribution about 0 with this standard deviation to lie below a value; certain where that is 0.
+#[cfg(feature = "all")]
 pub(crate) fn chance_below(value: f64, sd: f64) -> f64 {
     if sd > 0.0 {
         normal_share(value / sd)

@@ -263,10 +263,6 @@ impl WeatherChange {
     pub(crate) fn at(&self, _time_s: f64) -> Weather {
         match *self {}
     }
-
-    pub(crate) fn of_each(self, _other: impl Fn(Weather) -> Weather) -> Self {
-        self
-    }
 }
 
 /// The way a road leads, as a unit vector.

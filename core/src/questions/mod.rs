@@ -5,6 +5,7 @@
 pub mod course;
 #[cfg(feature = "all")]
 pub mod drag_test;
+#[cfg(feature = "all")]
 pub mod finish_time;
 #[cfg(feature = "all")]
 pub mod hold_or_fade;
@@ -102,7 +103,7 @@ macro_rules! questions {
 questions! {
     "speed-for-watts": speed_for_watts, First;
     "power-or-drag": power_or_drag, First;
-    "finish-time": finish_time, First;
+    #[cfg(feature = "all")] "finish-time": finish_time, Whole;
     #[cfg(feature = "all")] "hold-or-fade": hold_or_fade, Whole;
     #[cfg(feature = "all")] "power-curve": power_curve, Whole;
     #[cfg(feature = "all")] "next-gain": next_gain, Whole;

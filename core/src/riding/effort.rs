@@ -312,6 +312,7 @@ pub fn power_for_time_from_w(
 
 /// What an error of finish times, as a share of them, means for the power that a target time needs, W; 0 where the times an
 /// error earlier or later are out of reach.
+#[cfg(feature = "all")]
 pub(crate) fn power_error_w(
     time_model: &dyn TimeModel,
     setup: &Setup,

@@ -5,6 +5,7 @@ pub(crate) mod changes;
 #[cfg(feature = "all")]
 pub(crate) mod crossovers;
 pub mod effort;
+#[cfg(feature = "all")]
 pub(crate) mod even_efforts;
 pub(crate) mod exchange;
 #[cfg(feature = "all")]

@@ -21,6 +21,8 @@ import { surerNote } from "../shared/surer.js";
 import { doubts } from "../shared/warnings.js";
 import { weather } from "../shared/weather.js";
 import { finishTimeCharts } from "./charts.js";
+import { windEnds } from "./day-wind.js";
+import { otherStart } from "./other-start.js";
 import { workedOut } from "./worked-out.js";
 
 /** @import { Question, Tools, View } from "../index.js" */
@@ -64,6 +66,8 @@ export function create(host, tools, question) {
   const page = questionShell(host, tools, question);
   const { store } = tools;
   const goal = target(tools, page);
+  const starting = otherStart(tools, page.answer);
+  const day = dayFold(tools);
   const { fields, words: sentence } = asked(tools, page);
   const charts = finishTimeCharts(tools, {
     rideFor: (time_s) => store.set(`${AT}.for_time_s`, time_s, { merge: "far" }),
@@ -73,9 +77,12 @@ export function create(host, tools, question) {
   return page.show({
     words: sentence,
     wording: endingOf,
-    fields: [...fields, goal.time],
-    follow: goal.follow,
-    answer: [verdict(), rideInFigures(), sustainable(), goal.piece],
+    fields: [...fields, goal.time, ...starting.fields],
+    follow(state) {
+      goal.follow(state);
+      starting.follow(state);
+    },
+    answer: [verdict(), rideInFigures(), sustainable(), starting.piece, goal.piece],
     picture: [piece(charts, (_, { state, answer }) => charts.update(state, answer))],
     notes: [
       whereFrom(),
@@ -88,8 +95,9 @@ export function create(host, tools, question) {
       }),
       doubts(tools, ({ kind }) => kind !== ASKED_TOO_MUCH),
       caution(words.parts("caution")),
+      day.piece,
     ],
-    folds: foldsOf(),
+    folds: [day.fold, ...foldsOf()],
   });
 }
 
@@ -370,6 +378,39 @@ function doubtful(state, answer) {
         plusMinus: show.plusMinusTime,
       };
   }
+}
+
+/** The day along the road: fetched and drawn once it is opened. @param {Tools} tools @returns {{ fold: FoldPiece<Answer>, piece: Piece<Answer> }} */
+function dayFold(tools) {
+  /** @type {Shown<Answer> | null} */
+  let latest = null;
+  /** @type {ReturnType<typeof import("./day.js").dayAlongTheRoad> | null} */
+  let part = null;
+  return {
+    fold: {
+      id: "day",
+      name: words("dayFold"),
+      hidden: ({ answer }) => !answer.day,
+      gist({ state: { units }, answer: { day } }) {
+        const ends = day && windEnds(day);
+        const wind = (/** @type {number} */ m_s) => show.quantity("wind", m_s, units, { digits: 1 });
+        return ends ? words("windGist", { low: wind(ends.low), high: wind(ends.high) }) : "";
+      },
+      async body() {
+        const { dayAlongTheRoad } = await import("./day.js");
+        part = dayAlongTheRoad(tools);
+        if (latest) part.update(latest);
+        return part.element;
+      },
+    },
+    piece: {
+      draw(shown) {
+        latest = shown;
+        part?.update(shown);
+      },
+      destroy: () => part?.destroy(),
+    },
+  };
 }
 
 /** @returns {FoldPiece<Answer>[]} */

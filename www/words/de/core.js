@@ -52,6 +52,8 @@ export default {
   thin_air:
     "Die dünne Luft auf {altitude} macht dich hier schneller, nimmt dir aber keine Leistung. Zehn Radfahrer verloren in dieser Höhe {loss} über fünf Minuten: Wurde deine Leistung weiter unten getestet, schalte den Leistungsverlust in der Höhe ein.",
   heat: "Heiße Luft ist dünn und macht dich hier schneller, nimmt dir aber keine Leistung. Bei Hitze hält man weniger durch, je länger die Fahrt, desto mehr.",
+  calm_at_first:
+    "Es ist in der ersten Vorhersage windstill; deshalb sagt nichts, wie falsch der spätere Wind sein kann. Sein Fehler zählt nicht.",
   wind_law:
     "So nah an rauem Gelände ist der Wind auf deiner Höhe nur grob geschätzt; besser gibst du vielleicht den Anteil an, der dich erreicht.",
   stops_at_steep:
@@ -273,6 +275,8 @@ export default {
   "note.course.points.elevation_m": "Über dem Meer.",
   "note.course.points.bearing_deg": "Wohin die Straße ab diesem Punkt führt; fehlt es, wie am Punkt davor.",
   "note.course.points.radius_m": "Radius der Kurve von diesem Punkt bis zum nächsten.",
+  "note.course.points.wind_share":
+    "Anteil des Winds, der dich von diesem Punkt bis zum nächsten erreicht: weniger an Hecken, im Wald oder zwischen Häusern.",
   "note.conditions.temperature_c": "Vorgegeben ist die Normatmosphäre auf Meereshöhe.",
   "note.conditions.pressure_hpa": "Ohne Angabe ist es die Normatmosphäre in dieser Höhe.",
   "note.conditions.altitude_m": "Der Strecke über dem Meer; fehlt sie, das Mittel der Streckenpunkte.",
@@ -287,6 +291,9 @@ export default {
   "note.conditions.shelter_factor":
     "Anteil des vorhergesagten Windes, der den Fahrer erreicht; tritt an die Stelle der Rauigkeit, wo das Windgesetz versagt.",
   "note.conditions.latitude_deg": "Ohne Angabe gilt die Normfallbeschleunigung 9.80665 m/s².",
+  "note.conditions.later.first_at_s": "Die Uhrzeit der ersten Vorhersage.",
+  "note.conditions.later.at_s": "Die Uhrzeit der späteren Vorhersage.",
+  "note.conditions.later.start_at_s": "Wann die Fahrt beginnt.",
   "note.start.speed_m_s": "Tempo an der Startlinie.",
   "note.model_error_share":
     "Der Modellfehler als Anteil einer Fahrzeit. Veröffentlichte Modelle lagen draußen im Mittel um 3.2 bis 3.9 % daneben, das ist eine Standardabweichung von 4 bis 5 %; etwa 3 % davon werden ihren Eingaben zugeschrieben, die hier für sich zählen.",
@@ -296,6 +303,7 @@ export default {
   "note.with.power_w": "Leistung am Pedal.",
   "note.with.speed_m_s": "Geschwindigkeit über Grund.",
   "note.with.time_s": "Eine Fahrzeit als Ziel.",
+  "note.with.other_start_at_s": "Ein anderer Start am selben Tag, zum Vergleich.",
   "note.with.target_time_s": "Eine Zielzeit, deren Chance gefragt ist.",
   "note.with.hold_s": "Wie lange eine Leistung gehalten werden soll.",
   "note.with.test_error_share":

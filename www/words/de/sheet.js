@@ -80,6 +80,13 @@ export default {
   windRead: "Der Wind stammt",
   "wind.forecast": "aus einer Vorhersage: ohne ± zählt er als ± 30 % und ± 20°",
   "wind.roadside": "vom Straßenrand: genau, solange du kein ± angibst",
+  "later.changes": "Das Wetter ändert sich im Lauf des Tages",
+  "later.wind": "Windgeschwindigkeit dann",
+  "later.from": "Wind dann aus",
+  "later.temperature": "Lufttemperatur dann",
+  "later.pressure": "Luftdruck dann",
+  "later.hint":
+    "Die Zahlen darüber sind die erste Vorhersage. Bis zur späteren ändert sich das Wetter gleichmäßig, davor und danach bleibt es. Eine Vorhersage, die zuerst falsch ist, gilt später als ebenso falsch.",
   meterHint:
     "Alle Watt und Luftwiderstandsflächen, die du gemessen hast, tragen ihn. Für eine Fahrt nach demselben Leistungsmesser zählt er kaum.",
   modelErrorHint:
@@ -138,7 +145,7 @@ export default {
   points: "Punkte der Strecke",
   usePoints: "Diese Punkte nehmen",
   pointsHint:
-    "Gib je Zeile einen Punkt an: {columns}. Richtung und Radius dürfen fehlen; ein Strich steht für eine fehlende Richtung vor einem Radius. Sie gelten bis zum nächsten Punkt. Ganz ohne Richtung bleibt der Wind außer Acht. Höhen vom Telefon sind ungenau: Glätte sie zuerst.",
+    "Gib je Zeile einen Punkt an: {columns}. Was nach der Höhe kommt, darf fehlen; ein Strich steht für eine fehlende Zahl vor einer anderen. Was ein Punkt sagt, gilt bis zum nächsten. Ganz ohne Richtung bleibt der Wind außer Acht. Höhen vom Telefon sind ungenau: Glätte sie zuerst.",
   courseUnchanged: "{why} Die Strecke ist, wie sie war.",
   pointsUsed: { one: "Die Strecke hat jetzt {count} Punkt.", other: "Die Strecke hat jetzt {count} Punkte." },
   start: "Start",
@@ -150,14 +157,16 @@ export default {
   "column.elevation": "Höhe in {unit}",
   "column.bearing": "Richtung in Grad",
   "column.radius": "Kurvenradius in {unit}",
+  "column.windShare": "Anteil des Winds, der dich erreicht, in {unit}",
   "line.count": {
-    one: "Zeile {line} hat eine Zahl; sie braucht zwei bis vier.",
-    other: "Zeile {line} hat {count} Zahlen; sie braucht zwei bis vier.",
+    one: "Zeile {line} hat eine Zahl; sie braucht zwei bis fünf.",
+    other: "Zeile {line} hat {count} Zahlen; sie braucht zwei bis fünf.",
   },
   "line.distance": "Zeile {line}: Die Distanz „{text}“ ist keine Zahl.",
   "line.elevation": "Zeile {line}: Die Höhe „{text}“ ist keine Zahl.",
   "line.bearing": "Zeile {line}: Die Richtung „{text}“ ist keine Zahl.",
   "line.radius": "Zeile {line}: Der Kurvenradius „{text}“ ist keine Zahl.",
+  "line.windShare": "Zeile {line}: Der Anteil des Winds „{text}“ ist keine Zahl.",
   "line.notBeyond": "Zeile {line}: Ihre Distanz liegt nicht hinter der Zeile davor.",
   "line.commas":
     "Zeile {line}: Ein Komma kann hier zwei Zahlen trennen oder das Dezimalzeichen sein. Trenn die Zahlen durch Tabulatoren, Semikolons oder Leerzeichen.",

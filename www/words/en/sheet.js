@@ -74,6 +74,13 @@ export default /** @type {const} */ ({
   windRead: "The wind was read",
   "wind.forecast": "in a forecast: without a ± it counts as ± 30 % and ± 20°",
   "wind.roadside": "at the roadside: exact unless you give a ±",
+  "later.changes": "The weather changes during the day",
+  "later.wind": "Wind speed then",
+  "later.from": "Wind from, then",
+  "later.temperature": "Air temperature then",
+  "later.pressure": "Air pressure then",
+  "later.hint":
+    "The numbers above are the first forecast. Until the later one the weather changes evenly; before and after it stays. A forecast that is wrong at first counts as just as wrong later.",
   meterHint: "Watts and drag areas that you measured all carry it. It hardly matters to a ride by the same meter.",
   modelErrorHint:
     "A finish time carries it; a difference between two choices hardly does. Your own past results can shrink it.",
@@ -131,7 +138,7 @@ export default /** @type {const} */ ({
   points: "Points of the course",
   usePoints: "Use these points",
   pointsHint:
-    "Give one point a line: {columns}. Bearing and radius may be left out; a dash leaves out a bearing before a radius. A point’s bearing and radius hold until the next. Without any bearing the wind is left out. Elevation from a phone is rough: smooth it first.",
+    "Give one point a line: {columns}. All after the elevation may be left out; a dash leaves out one before another. What a point says holds until the next. Without any bearing the wind is left out. Elevation from a phone is rough: smooth it first.",
   courseUnchanged: "{why} The course is as it was.",
   pointsUsed: { one: "The course now has {count} point.", other: "The course now has {count} points." },
   start: "Start",
@@ -143,14 +150,16 @@ export default /** @type {const} */ ({
   "column.elevation": "elevation in {unit}",
   "column.bearing": "bearing in degrees",
   "column.radius": "bend radius in {unit}",
+  "column.windShare": "share of the wind that reaches you in {unit}",
   "line.count": {
-    one: "Line {line} has one number; it needs two to four.",
-    other: "Line {line} has {count} numbers; it needs two to four.",
+    one: "Line {line} has one number; it needs two to five.",
+    other: "Line {line} has {count} numbers; it needs two to five.",
   },
   "line.distance": "Line {line}: the distance “{text}” is not a number.",
   "line.elevation": "Line {line}: the elevation “{text}” is not a number.",
   "line.bearing": "Line {line}: the bearing “{text}” is not a number.",
   "line.radius": "Line {line}: the bend radius “{text}” is not a number.",
+  "line.windShare": "Line {line}: the share of the wind “{text}” is not a number.",
   "line.notBeyond": "Line {line}: its distance is not beyond that of the line before.",
   "line.commas":
     "Line {line}: a comma may part two numbers here or be a decimal mark. Part the numbers by tabs, semicolons or spaces.",

@@ -52,6 +52,8 @@ export default {
   thin_air:
     "L’air plus léger à {altitude} te rend plus rapide ici, mais ne t’enlève aucune puissance. Dix cyclistes y perdaient {loss} sur cinq minutes : si ta puissance a été testée plus bas, active la perte de puissance en altitude.",
   heat: "L’air chaud est léger et te rend plus rapide ici, mais ne t’enlève aucune puissance. Par forte chaleur on tient moins, et d’autant moins que la course est longue.",
+  calm_at_first:
+    "La première prévision est sans vent ; rien ne dit donc combien le vent suivant peut s’écarter. Son erreur n’est pas comptée.",
   wind_law:
     "Si près d’un terrain rugueux, le vent à ta hauteur n’est qu’une estimation grossière ; mieux vaut peut-être donner la part qui t’atteint.",
   stops_at_steep:
@@ -278,6 +280,8 @@ export default {
   "note.course.points.elevation_m": "Au-dessus de la mer.",
   "note.course.points.bearing_deg": "Où mène la route à partir de ce point ; sans valeur, comme au point précédent.",
   "note.course.points.radius_m": "Rayon du virage de ce point au suivant.",
+  "note.course.points.wind_share":
+    "Part du vent qui t’atteint de ce point au suivant : moins le long des haies, dans un bois ou entre des maisons.",
   "note.conditions.temperature_c": "Par défaut, celle de l’atmosphère standard au niveau de la mer.",
   "note.conditions.pressure_hpa": "Sans indication, celle de l’atmosphère standard à cette altitude.",
   "note.conditions.altitude_m": "Du parcours, au-dessus de la mer ; sans valeur, la moyenne des points du parcours.",
@@ -292,6 +296,9 @@ export default {
   "note.conditions.shelter_factor":
     "Part du vent prévu qui atteint le cycliste ; remplace la rugosité là où la loi du vent ne tient plus.",
   "note.conditions.latitude_deg": "Sans indication, la pesanteur est la valeur normale 9.80665 m/s².",
+  "note.conditions.later.first_at_s": "L’heure de la première prévision.",
+  "note.conditions.later.at_s": "L’heure de la prévision suivante.",
+  "note.conditions.later.start_at_s": "Quand la sortie commence.",
   "note.start.speed_m_s": "Vitesse au départ.",
   "note.model_error_share":
     "L’erreur propre du modèle, en part d’un temps à l’arrivée. Des modèles publiés se trompaient dehors de 3.2 à 3.9 % en moyenne, soit un écart type de 4 à 5 % ; environ 3 % sont attribués à leurs données, qui comptent ici à part.",
@@ -300,6 +307,7 @@ export default {
   "note.with.power_w": "Puissance aux pédales.",
   "note.with.speed_m_s": "Vitesse par rapport au sol.",
   "note.with.time_s": "Un temps à l’arrivée à viser.",
+  "note.with.other_start_at_s": "Un autre départ le même jour, pour comparer.",
   "note.with.target_time_s": "Un temps à l’arrivée dont on veut connaître les chances.",
   "note.with.hold_s": "Combien de temps tenir une puissance.",
   "note.with.test_error_share":

@@ -80,6 +80,13 @@ export default {
   windRead: "Le vent vient",
   "wind.forecast": "d’une prévision : sans ±, il compte à ± 30 % et ± 20°",
   "wind.roadside": "d’une mesure au bord de la route : exact, sauf si tu donnes un ±",
+  "later.changes": "Le temps change au cours de la journée",
+  "later.wind": "Vitesse du vent alors",
+  "later.from": "Vent alors de",
+  "later.temperature": "Température de l’air alors",
+  "later.pressure": "Pression de l’air alors",
+  "later.hint":
+    "Les nombres au-dessus sont la première prévision. D’une prévision à l’autre, le temps change régulièrement ; avant et après, il reste. Une prévision fausse au début compte comme aussi fausse plus tard.",
   meterHint:
     "Toutes les puissances et surfaces de traînée que tu as mesurées le portent. Il compte à peine pour une sortie au même capteur.",
   modelErrorHint:
@@ -138,7 +145,7 @@ export default {
   points: "Points du parcours",
   usePoints: "Utiliser ces points",
   pointsHint:
-    "Donne un point par ligne : {columns}. Direction et rayon peuvent manquer ; un tiret remplace une direction inconnue devant un rayon. Ils valent jusqu’au point suivant. Sans aucune direction, le vent est laissé de côté. L’altitude d’un téléphone est grossière : lisse-la d’abord.",
+    "Donne un point par ligne : {columns}. Ce qui suit l’altitude peut manquer ; un tiret remplace un nombre inconnu devant un autre. Ce que dit un point vaut jusqu’au suivant. Sans aucune direction, le vent est laissé de côté. L’altitude d’un téléphone est grossière : lisse-la d’abord.",
   courseUnchanged: "{why} Le parcours est resté le même.",
   pointsUsed: { one: "Le parcours a maintenant {count} point.", other: "Le parcours a maintenant {count} points." },
   start: "Départ",
@@ -151,14 +158,16 @@ export default {
   "column.elevation": "altitude en {unit}",
   "column.bearing": "direction en degrés",
   "column.radius": "rayon du virage en {unit}",
+  "column.windShare": "part du vent qui t’atteint en {unit}",
   "line.count": {
-    one: "La ligne {line} a un nombre ; il en faut de deux à quatre.",
-    other: "La ligne {line} a {count} nombres ; il en faut de deux à quatre.",
+    one: "La ligne {line} a un nombre ; il en faut de deux à cinq.",
+    other: "La ligne {line} a {count} nombres ; il en faut de deux à cinq.",
   },
   "line.distance": "Ligne {line} : la distance « {text} » n’est pas un nombre.",
   "line.elevation": "Ligne {line} : l’altitude « {text} » n’est pas un nombre.",
   "line.bearing": "Ligne {line} : la direction « {text} » n’est pas un nombre.",
   "line.radius": "Ligne {line} : le rayon du virage « {text} » n’est pas un nombre.",
+  "line.windShare": "Ligne {line} : la part du vent « {text} » n’est pas un nombre.",
   "line.notBeyond": "Ligne {line} : sa distance ne dépasse pas celle de la ligne d’avant.",
   "line.commas":
     "Ligne {line} : une virgule peut ici séparer deux nombres ou être la marque décimale. Sépare les nombres par des tabulations, des points-virgules ou des espaces.",

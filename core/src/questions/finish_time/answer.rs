@@ -2,7 +2,6 @@
 
 use serde::Serialize;
 
-#[cfg(feature = "all")]
 use super::day::Day;
 use crate::inputs::error::Warning;
 use crate::inputs::quantity::{Column, Figure};
@@ -161,7 +160,6 @@ pub struct Answer {
     /// Finish time at the same power in the standard atmosphere's air at sea level, the wind as it is.
     pub standard_time_s: Option<f64>,
     /// What the day does to the ride, where it has wind or changes.
-    #[cfg(feature = "all")]
     pub day: Option<Day>,
     /// Which inputs carry the doubt of what was asked for: the time, the distance, or the power that a target time needs.
     pub surer: Vec<Contribution>,

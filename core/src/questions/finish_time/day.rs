@@ -142,7 +142,11 @@ impl Ridden<'_> {
             later.at_s
         };
         let start_at_s = self.with.other_start_at_s.unwrap_or(usual_s);
-        check_number(&fields::START_AT_S, "with.other_start_at_s", start_at_s)?;
+        check_number(
+            &fields::OTHER_START_AT_S,
+            "with.other_start_at_s",
+            start_at_s,
+        )?;
         let riding = self.scenario.riding_position;
         let outputs = |case: &Case<'_>, time_model: &dyn TimeModel| -> Result<[f64; 2], Error> {
             let setup = case.setup(riding)?;

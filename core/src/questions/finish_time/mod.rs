@@ -1,7 +1,6 @@
 //! How long will it take, or how far in a fixed time?
 
 mod answer;
-#[cfg(feature = "all")]
 mod day;
 mod doubts;
 mod with;
@@ -9,7 +8,6 @@ mod with;
 use std::rc::Rc;
 
 use super::request::Request;
-#[cfg(feature = "all")]
 use super::request::on_event;
 use crate::inputs::error::Error;
 use crate::inputs::fields;
@@ -24,7 +22,6 @@ use crate::riding::integrated::{Integrated, Setup, TimeModel, ride, time_s};
 use crate::scenario::propagation::{Case, Propagation, figure};
 use crate::scenario::ride_errors::no_effort;
 pub use answer::{Answer, Columns, EnergyByCause, Split, WPrimeForms};
-#[cfg(feature = "all")]
 pub use day::{Day, DayColumns, ForecastError, OtherStart};
 use doubts::{doubts, turn_doubt};
 pub use with::With;
@@ -36,7 +33,6 @@ const ALONG_POINTS: usize = 121;
 /// # Errors
 /// Names the field that is wrong, or says why the ride cannot be ridden.
 pub fn answer(request: Request<With>) -> Result<Answer, Error> {
-    #[cfg(feature = "all")]
     if let Some(event) = request.with.event {
         return on_event(request, event, on_course);
     }
@@ -121,7 +117,6 @@ fn on_course(request: Request<With>) -> Result<Answer, Error> {
     let (time_figure, distance_figure) =
         (joined(by_time, model_sd_s), joined(by_distance, model_sd_m));
     let curve = even_efforts(&setup);
-    #[cfg(feature = "all")]
     let day = day::day(&day::Ridden {
         inquiry: &inquiry,
         scenario: &scenario,
@@ -132,7 +127,6 @@ fn on_course(request: Request<With>) -> Result<Answer, Error> {
         time: (asked == Asked::Time).then_some(&spread),
     })?;
     Ok(Answer {
-        #[cfg(feature = "all")]
         day,
         time_s: time_figure,
         chance_of_target: target_s

@@ -14,9 +14,7 @@ use crate::questions::request::{EffortForm, check_number};
 pub struct With {
     /// How hard; the best even effort if left out.
     pub effort: EffortForm,
-    /// The event that is ridden, by its place in the scenario; if left out, the scenario's course. The module of a first visit
-    /// rides no event and does not know it.
-    #[cfg(feature = "all")]
+    /// The event that is ridden, by its place in the scenario; if left out, the scenario's course.
     #[cfg_attr(feature = "types", ts(optional))]
     pub event: Option<usize>,
     /// Instead of the course's length: how far in this time, s, on a course of this kind?
@@ -27,7 +25,6 @@ pub struct With {
     pub target_time_s: Option<f64>,
     /// Another start of the same day to compare with, s after midnight; the later forecast's time if left out, or the first one's
     /// for a ride that starts then. Only where the weather changes.
-    #[cfg(feature = "all")]
     #[cfg_attr(feature = "types", ts(optional))]
     pub other_start_at_s: Option<f64>,
     /// Distance between splits, m.

@@ -111,6 +111,7 @@ impl Setup {
     }
 
     /// The same setup with every weather of its ride made another one.
+    #[cfg(feature = "all")]
     pub(crate) fn in_other_weather(&self, other: impl Fn(Weather) -> Weather) -> Self {
         let start = other(self.weather_at(0.0));
         Self {

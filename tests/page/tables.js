@@ -7,7 +7,7 @@ import { isMainThread } from "node:worker_threads";
 
 const KEPT = new URL("../../target/xtask/", import.meta.url);
 /** What is one value, by its name. @type {Record<string, string>} */
-const WHOLE = { "fasterby-notes": "notes.json", "fasterby-sources": "sources.json" };
+const WHOLE = { "fasterby-notes": "notes.json", "fasterby-sources": "sources.json", "fasterby-most": "most.json" };
 /** Whose members are exports of their own. @type {Record<string, string>} */
 const BY_NAME = { "fasterby-tables": "tables.json", "fasterby-integrity": "integrity.json" };
 const SCHEME = "kept:";

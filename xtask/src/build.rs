@@ -201,11 +201,15 @@ fn write_types() -> Outcome {
 }
 
 /// The core's bounds and citations as its module would give them: the page opens with them, before the module is there. The notes
-/// of fields and the citations, which are seldom looked at, are files of their own, fetched with what shows them.
+/// of fields, the citations and the most of each, which are seldom needed, are files of their own, fetched with what needs them.
 fn write_tables() -> Outcome {
     let mut tables =
         serde_json::to_value(questions::tables()).map_err(|error| error.to_string())?;
-    for (name, file) in [("notes", notes_file()), ("sources", sources_file())] {
+    for (name, file) in [
+        ("notes", notes_file()),
+        ("sources", sources_file()),
+        ("most", most_file()),
+    ] {
         let apart = tables
             .as_object_mut()
             .and_then(|tables| tables.remove(name));
@@ -220,6 +224,10 @@ fn notes_file() -> PathBuf {
 
 fn sources_file() -> PathBuf {
     paths::kept("sources.json")
+}
+
+fn most_file() -> PathBuf {
+    paths::kept("most.json")
 }
 
 fn tables_file() -> PathBuf {
@@ -410,7 +418,8 @@ fn esbuild() -> Command {
         .arg(format!(
             "--alias:fasterby-sources={}",
             sources_file().display()
-        ));
+        ))
+        .arg(format!("--alias:fasterby-most={}", most_file().display()));
     esbuild
 }
 

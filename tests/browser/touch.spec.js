@@ -23,6 +23,8 @@ const BEYOND_PX = 12;
 const MOVES = 2;
 /** An end counts as reached within this share of the range: a step of a minute, or of a watt, may be as coarse. */
 const END_SHARE = 0.03;
+/** The thumb of the browser's own slider. */
+const THUMB_PX = 16;
 /** What a finger needs (WCAG 2.2, success criterion 2.5.5). */
 const FINGER_PX = 44;
 /** A page whose height stays for so long has drawn what a change altered. */
@@ -232,6 +234,66 @@ test("the ends of a recorded lap follow a finger, while the ride stands still", 
     expect(way * ((await seen(ring)).now - before.now)).toBeGreaterThan(0);
   }
   expect(await cancelled(page)).toBe(0);
+});
+
+test("the crank's slider follows a finger over its whole turn while the rider above it stands still, and the page scrolls beside it", async ({
+  page,
+}) => {
+  const touch = await openToTouch(page, "leg-room");
+  const slider = page.getByRole("slider", { name: "Crank angle past the top", exact: true });
+  const view = page.locator(".leg-view");
+  const seenSlider = () =>
+    slider.evaluate((/** @type {HTMLInputElement} */ element) => {
+      const { left, top, width, height } = element.getBoundingClientRect();
+      return { left, width, middle: top + height / 2, value: Number(element.value), most: Number(element.max) };
+    });
+  const places = () =>
+    view.evaluate((element) =>
+      [element, ...element.children, ...element.querySelectorAll("input, button")].flatMap((part) => {
+        const { left, top } = part.getBoundingClientRect();
+        return [left, top];
+      }),
+    );
+  await toMiddle(slider);
+  const before = await seenSlider();
+  const legs = () => view.locator(".rider.hold .limb").last().getAttribute("d");
+  const stood = await places();
+  // The browser gives its own sliders a thumb about as wide as this, whose middle cannot reach the very edge.
+  const share = (/** @type {number} */ x) =>
+    Math.min(1, Math.max(0, (x - before.left - THUMB_PX / 2) / (before.width - THUMB_PX)));
+  const thumb = before.left + THUMB_PX / 2 + (before.value / before.most) * (before.width - THUMB_PX);
+  await touch.down({ x: thumb, y: before.middle });
+  for (const end of /** @type {const} */ ([0, 0.3, 0.6, 1])) {
+    const drawn = await legs();
+    const x = Math.min(389, Math.max(1, before.left - BEYOND_PX + end * (before.width + 2 * BEYOND_PX)));
+    await touch.move({ x, y: before.middle }, async (at) => {
+      const moved_px = (await places()).map((place, n) => Math.abs(place - stood[n]));
+      expect(Math.max(...moved_px), "something moved under the finger").toBeLessThanOrEqual(STILL_PX);
+      await expect
+        .poll(async () => Math.abs((await seenSlider()).value / before.most - share(at.x)) * before.width, {
+          message: `the thumb is under the finger at ${at.x} px`,
+        })
+        .toBeLessThanOrEqual(UNDER_FINGER_PX);
+    });
+    if (end === 0 || end === 1) expect((await seenSlider()).value).toBe(end * before.most);
+    await expect.poll(legs).not.toBe(drawn);
+  }
+  await touch.up();
+  expect(await cancelled(page)).toBe(0);
+
+  const { value } = await seenSlider();
+  const scroll = () => page.evaluate(() => scrollY);
+  for (const above_px of [FINGER_PX, 0]) {
+    await toMiddle(slider);
+    const { left, width, middle } = await seenSlider();
+    const [x, y] = [left + width - THUMB_PX / 2, middle - above_px];
+    const from = await scroll();
+    await touch.down({ x, y });
+    await touch.move({ x, y: y - 150 });
+    await touch.up();
+    await expect.poll(scroll).toBeGreaterThan(from + 50);
+    expect((await seenSlider()).value).toBe(value);
+  }
 });
 
 for (const id of [...questions.map((question) => question.id), STORY]) {

@@ -6,7 +6,7 @@ import { test } from "node:test";
 import { readEfforts } from "../../www/questions/power-curve/efforts-text.js";
 
 const allowed = {
-  positions: ["my position", "low", "low, new bars"],
+  positions: ["my position", "low", "low, new bars", "à plat"],
   duration_s: { min: 1, max: 200000 },
   power_w: { min: 10, max: 3000 },
 };
@@ -37,6 +37,10 @@ const understood = [
   ],
   ["20:00; 342; Low, new bars; outside", { duration_s: 1200, power_w: 342, position: 2, indoors: false }],
   ["20:00 342 3.5.2026 draußen", { duration_s: 1200, power_w: 342, date: "2026-05-03", indoors: false }],
+  ["20 min 342 W à l’intérieur", { duration_s: 1200, power_w: 342, indoors: true }],
+  ["20:00 342 à plat", { duration_s: 1200, power_w: 342, position: 3 }],
+  ["20 min, at 342 W", { duration_s: 1200, power_w: 342 }],
+  ["5'30\",95 W", { duration_s: 330, power_w: 95 }],
   ["20min,342,intérieur", { duration_s: 1200, power_w: 342, indoors: true }],
 ];
 
@@ -58,6 +62,10 @@ const named = [
   ["20:00 342 01/05/2026", "date", "01/05/2026"],
   ["20:00 342 2026-13-01", "date", "2026-13-01"],
   ["20:75 300", "unknown", "20:75 300"],
+  ["1:75:00 300", "unknown", "1:75:00 300"],
+  ["20:00 300 2026-05-01 2026-05-02", "twoOthers", "2026-05-02"],
+  ["20:00 300 low my position", "twoOthers", "my position"],
+  ["20:00 300 indoors outdoors", "twoOthers", "outdoors"],
   ["5 min 340 upright", "unknown", "upright"],
   ["1e3 300", "unknown", "1e3 300"],
   ["20:00 5000", "powerRange", "20:00 5000"],

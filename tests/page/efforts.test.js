@@ -3,7 +3,9 @@
 
 import assert from "node:assert/strict";
 import { test } from "node:test";
+import { isDeepStrictEqual } from "node:util";
 import { readEfforts } from "../../www/questions/power-curve/efforts-text.js";
+import { effortsByHand } from "./effort-by-hand.js";
 import { choices, LANGUAGES, randomFrom } from "./support.js";
 
 const LINES = 200_000;
@@ -116,6 +118,122 @@ for (const [index, language] of LANGUAGES.entries()) {
           assert.fail(JSON.stringify(text));
       }
     }
+  });
+}
+
+/** Names of places and positions, each language's own words among them. @type {Record<string, string[]>} */
+const PLACES = {
+  en: ["indoors", "Outside", "low", "Low, new bars", "at home", "inside x"],
+  de: ["drinnen", "draußen", "Rolle", "außen", "low", "mit Auflieger"],
+  fr: ["à l'intérieur", "à l’extérieur", "en salle", "dehors", "intérieur", "low", "à plat"],
+};
+/** Limits that some of the made efforts meet to the second and to the watt. */
+const named = {
+  positions: ["my position", "low", "Low, new bars", "at home", "mit Auflieger", "à plat"],
+  duration_s: { min: 60, max: 7200 },
+  power_w: { min: 20, max: 500 },
+};
+
+/**
+ * A text of efforts whose every part may be broken or missing.
+ * @param {ReturnType<typeof choices>} random @param {string} language
+ */
+function madeEfforts({ below, oneOf, someOf }, language) {
+  const { hour, minute, second, between } = WORDS[language];
+  const rarely = (/** @type {number} */ one_in) => below(one_in) === 0;
+  const two = (/** @type {number} */ number) => String(number).padStart(2, "0");
+  const space = () => oneOf(["", "", " ", "\u202f"]);
+  const decimals = () => (rarely(4) ? oneOf([".5", ",5", ",25", ".123", ",125"]) : "");
+  const broken = [
+    ...[
+      "1",
+      "20",
+      "05",
+      "60",
+      "300",
+      "9".repeat(320),
+      ":",
+      ",",
+      ".",
+      ";",
+      "|",
+      "\t",
+      " ",
+      "-",
+      "/",
+      "@",
+      "–",
+      "#",
+      "e",
+      "x",
+    ],
+    ...[
+      "h",
+      "min",
+      "m",
+      "s",
+      "'",
+      '"',
+      "W",
+      "w/kg",
+      " W per kg",
+      "for ",
+      "at",
+      "à ",
+      "low",
+      "2026-05-01",
+      "1/2/26",
+      "🚴",
+    ],
+  ];
+  const minutes = () => `${1 + below(rarely(5) ? 2000 : 90)}`;
+  const time = oneOf([
+    () => `${minutes()}:${two(below(63))}${decimals()}`,
+    () => `${minutes()}:${two(below(60))} ${oneOf([...minute, ...hour])}`,
+    () => `${below(9)}:${two(below(63))}:${two(below(63))}${decimals()}${oneOf(["", " ", "h", " min"])}`,
+    () =>
+      `${1 + below(3)}${decimals()}${space()}${oneOf(hour)}${space()}${below(63)}${space()}${oneOf(["", ...minute])}`,
+    () =>
+      `${minutes()}${decimals()}${space()}${oneOf(minute)}${space()}${oneOf(["", two(below(63))])}${space()}${oneOf(["", ...second])}`,
+    () => `${below(4000)}${decimals()}${space()}${oneOf(["", ...second])}`,
+    () => `${below(3)} ${oneOf(hour)} ${below(70)}${oneOf(minute)} ${below(70)} ${oneOf(second)}`,
+  ]);
+  const power = () =>
+    `${below(rarely(9) ? 4000 : 600)}${decimals()}${oneOf(["", "", "W", " W", " watts", " Watt", " W/kg"])}`;
+  const date = () =>
+    oneOf([
+      `2026-${two(1 + below(12))}-${two(1 + below(rarely(9) ? 40 : 31))}`,
+      `${1 + below(31)}.${1 + below(12)}.2026`,
+      `${below(40)}/${below(20)}/26`,
+    ]);
+  const broken_one_in = oneOf([5, 40, 1000]);
+  const lines = Array.from({ length: 1 + below(2) }, () => {
+    if (rarely(25)) return oneOf(["", " ", "# 20:00", "time; power", "-"]);
+    const pieces = rarely(4) ? [power(), time()] : [time(), power()];
+    if (rarely(4)) pieces.push(oneOf(PLACES[language]));
+    if (rarely(6)) pieces.push(date());
+    if (rarely(12)) pieces.push(oneOf(PLACES[language]));
+    if (rarely(25)) pieces.splice(below(pieces.length), 1);
+    if (rarely(25)) pieces.push(oneOf([time, power, date])());
+    const parting = oneOf([...between, ...between, "\t", "; ", ",", ", ", "|", " - ", ": ", ""]);
+    return pieces.map((piece) => (rarely(broken_one_in) ? piece + someOf(broken, 2) : piece)).join(parting);
+  });
+  return lines.join(oneOf(["\n", "\r\n"]));
+}
+
+for (const [index, language] of LANGUAGES.entries()) {
+  test(`${LINES} texts are the efforts, or have the faults, that another reader finds, in ${language}`, () => {
+    const random = choices(randomFrom(53 + index));
+    let lists = 0;
+    for (let count = 0; count < LINES; count += 1) {
+      const text = madeEfforts(random, language);
+      const read = readEfforts(text, named);
+      const got = "efforts" in read ? read : { problems: read.problems.map(({ line, wrong }) => ({ line, wrong })) };
+      const byHand = effortsByHand(text, named);
+      if (!isDeepStrictEqual(got, byHand)) assert.deepEqual(got, byHand, JSON.stringify(text));
+      if ("efforts" in read && read.efforts.length > 0) lists += 1;
+    }
+    assert.ok(lists > LINES / 10, `only ${lists} of them are efforts`);
   });
 }
 

@@ -5,74 +5,10 @@ import assert from "node:assert/strict";
 import { test } from "node:test";
 import { decimalMark, readNumber, readSum, readTime, sdText } from "../../www/parts/number-text.js";
 import { compassDegrees } from "../../www/units.js";
+import { isDigit, isSpace, numberByHand } from "./number-by-hand.js";
 import { choices, LANGUAGES, randomFrom, speaking } from "./support.js";
 
 const TEXTS = 200_000;
-const isDigit = (/** @type {string | undefined} */ sign) => sign !== undefined && sign >= "0" && sign <= "9";
-const isSpace = (/** @type {string | undefined} */ sign) => sign !== undefined && sign.trim() === "";
-
-/**
- * The grammar of numbers, read from left to right: an optional sign, then runs of digits with single signs between them, then a unit.
- * @param {string} typed @param {number} digits @param {string} mark how the language writes decimals @returns {number | null | "unit"}
- */
-function numberByHand(typed, digits, mark) {
-  const signs = [...typed.trim()];
-  let at = 0;
-  const negative = signs[at] === "-" || signs[at] === "\u2212";
-  if (negative || signs[at] === "+") at += 1;
-  while (isSpace(signs[at])) at += 1;
-  /** Runs of digits, and what stands between them. @type {string[]} */
-  const runs = [""];
-  /** @type {string[]} */
-  const between = [];
-  while (at < signs.length) {
-    const sign = signs[at];
-    if (isDigit(sign)) runs[runs.length - 1] += sign;
-    else if (sign === "," || sign === ".") {
-      between.push(sign);
-      runs.push("");
-    } else if (isSpace(sign)) {
-      let next = at;
-      while (isSpace(signs[next])) next += 1;
-      // Spaces before a unit part nothing.
-      if (!isDigit(signs[next]) && signs[next] !== "," && signs[next] !== ".") break;
-      between.push(next - at === 1 ? " " : "spaces");
-      runs.push("");
-      at = next - 1;
-    } else break;
-    at += 1;
-  }
-  const rest = signs.slice(at).join("").trim().toLowerCase();
-  const groupsOf = (/** @type {string[]} */ parts) =>
-    parts.length > 1 &&
-    parts[0].length >= 1 &&
-    parts[0].length <= 3 &&
-    parts[0][0] !== "0" &&
-    parts.slice(1).every((part) => part.length === 3);
-  const allSame = new Set(between).size <= 1;
-  const kind = between[0];
-  let text = null;
-  if (!between.length) text = runs[0];
-  else if (
-    allSame &&
-    kind !== "spaces" &&
-    groupsOf(runs) &&
-    (kind === " " || runs.length > 2 || (digits === 0 && kind !== mark))
-  )
-    text = runs.join("");
-  else if (between.at(-1) === "," || between.at(-1) === ".") {
-    const whole = runs.slice(0, -1);
-    const parting = new Set(between.slice(0, -1));
-    const alone = whole.length === 1;
-    const grouped =
-      parting.size === 1 && !parting.has("spaces") && !parting.has(between[between.length - 1]) && groupsOf(whole);
-    if (alone || grouped) text = `${whole.join("")}.${runs[runs.length - 1]}`;
-  }
-  if (text === null || text === "" || text === ".") return null;
-  const value = Number(negative ? `-${text}` : text);
-  if (!Number.isFinite(value)) return null;
-  return rest === "" || rest === "w" || rest === "ws" || rest === "w." ? value : "unit";
-}
 
 /** The names of units of time, each with its seconds. @type {[seconds: number, names: string[]][]} */
 const NAMES_OF_TIME = [
@@ -181,17 +117,18 @@ for (const [index, language] of LANGUAGES.entries()) {
       "+",
       "\u2212",
     ];
-    let read = 0;
+    let numbers = 0;
     for (let count = 0; count < TEXTS; count += 1) {
-      const typed = oneOf(["", "", "-", "+"]) + someOf(pieces, 7) + oneOf(["", "", "", " W", "W", "kg", "x"]);
+      const typed = oneOf(["", "", "-", "+"]) + someOf(pieces, 7) + oneOf(["", "", "", " W", "W", "kg", "x", "°"]);
       const digits = oneOf([0, 0, 1, 3]);
-      const byHand = numberByHand(typed, digits, decimalMark());
+      const read = numberByHand(typed, digits, decimalMark());
+      const byHand = read && (["", "w", "ws"].includes(read.unit) ? read.value : "unit");
       const { value, wrong } = readNumber(typed, { unit: "W", digits });
       const got = value ?? (wrong === "other-unit" ? "unit" : null);
       if (got !== byHand) assert.equal(got, byHand, `${JSON.stringify(typed)} with ${digits} decimals`);
-      if (typeof byHand === "number") read += 1;
+      if (typeof byHand === "number") numbers += 1;
     }
-    assert.ok(read > TEXTS / 10, `only ${read} of them are numbers`);
+    assert.ok(numbers > TEXTS / 10, `only ${numbers} of them are numbers`);
   });
 
   test(`${TEXTS} texts are the times that they say, in ${language}`, async () => {

@@ -11,6 +11,7 @@ const WHOLE = {
   "fasterby-notes": "notes.json",
   "fasterby-sources": "sources.json",
   "fasterby-messages": "messages.json",
+  "fasterby-most": "most.json",
 };
 /** Whose members are exports of their own. @type {Record<string, string>} */
 const BY_NAME = { "fasterby-tables": "tables.json", "fasterby-integrity": "integrity.json" };

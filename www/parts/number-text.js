@@ -158,7 +158,7 @@ function unitWord(text) {
     .replace("²", "2")
     .replace("³", "3")
     .replace(/^(?:percent|prozent|pour-?cent)$/, "%")
-    .replace("°", "")
+    .replace(/°(?=.)/, "")
     .replace(/\.$/, "");
 }
 

@@ -1,6 +1,7 @@
 // @ts-check
 /** What is worn or ridden with a position: helmets, wheels, suits, and which of them is in use. */
 
+import most from "fasterby-most";
 import { h } from "../frame/dom.js";
 import { book } from "../words/index.js";
 import { lapsesPart } from "./lapses.js";
@@ -11,7 +12,6 @@ import { yawTable } from "./yaw-table.js";
 /** @import { Equipment, Position } from "../types/page.d.ts" */
 
 const say = book("sheet");
-const MOST = 12;
 
 /** @param {Page} page @param {string} at the position's path @param {Position} position @param {() => number} cda */
 export function equipmentPart(page, at, position, cda) {
@@ -41,7 +41,7 @@ export function equipmentPart(page, at, position, cda) {
       pieces.length > 0 && h("h4", { class: "part-name" }, say("equipment")),
       ...pieces.map(({ element }) => element),
       pieces.length > 0 && h("label", { class: "row" }, h("span", { class: "row-label" }, say("worn")), worn),
-      pieces.length < MOST && h("button", { type: "button", onclick: add }, say("addEquipment")),
+      pieces.length < most.equipment && h("button", { type: "button", onclick: add }, say("addEquipment")),
       pieces.length === 0 && h("p", { class: "row-hint" }, say("equipmentHint")),
     ],
     /** @param {Position} now */

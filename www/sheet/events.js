@@ -1,6 +1,7 @@
 // @ts-check
 /** Group of the sheet: the events that count. */
 
+import most from "fasterby-most";
 import { h } from "../frame/dom.js";
 import { keyedList } from "../parts/keyed-list.js";
 import { eventLengthM } from "../state/scenario.js";
@@ -19,7 +20,6 @@ import { risesM } from "./rises.js";
 const say = book("sheet");
 const words = book("page");
 const ALL = "scenario.events";
-const MOST = 12;
 
 /** @param {Page} page @returns {Group} */
 export function events(page) {
@@ -91,7 +91,7 @@ export function events(page) {
     element: h("div", {}, h("p", { class: "row-hint" }, say("eventsHint")), list, add),
     update(state, error) {
       const shown = pieces.update(state.scenario.events.map((_, index) => String(index)));
-      add.hidden = shown.length >= MOST;
+      add.hidden = shown.length >= most.events;
       for (const [index, { name, row, road, give, take, ride, remove }] of shown.entries()) {
         const event = state.scenario.events[index];
         name.update();

@@ -1,6 +1,7 @@
 // @ts-check
 /** How a position is left, kind by kind: head down, sitting up for a junction, reaching for a bottle. */
 
+import most from "fasterby-most";
 import { h } from "../frame/dom.js";
 import { book } from "../words/index.js";
 import { nameInput, numberRows, removeButton, tickedPart } from "./list-parts.js";
@@ -8,7 +9,6 @@ import { nameInput, numberRows, removeButton, tickedPart } from "./list-parts.js
 /** @import { Page } from "../frame/page.js" */
 
 const say = book("sheet");
-const MOST = 8;
 
 /** @param {Page} page @param {string} path the list's @param {readonly unknown[] | undefined} kinds @param {() => number} cda @param {string} label */
 export function lapsesPart(page, path, kinds, cda, label) {
@@ -45,7 +45,7 @@ export function lapsesPart(page, path, kinds, cda, label) {
         };
       });
       const more =
-        parts.length < MOST &&
+        parts.length < most.lapses &&
         h(
           "button",
           {

@@ -23,6 +23,12 @@ const MAY_BE_LEFT_OUT = new Set(["bearing_deg", "radius_m", "wind_share"]);
 const LEFT_OUT = "-";
 const DASHES = new Set([LEFT_OUT, "\u2013", "\u2212"]);
 
+/** A number of a table in SI. */
+const PLAIN = /^[-+]?(?:\d+\.?\d*|\.\d+)$/;
+
+/** Whether a line is empty or a remark. @param {string} line */
+const isPassedOver = (line) => !line.trim() || line.trim().startsWith("#");
+
 /** The first line of a table that holds the fields by their own names, in SI: such as the page writes. @param {string} line */
 const isHeading = (line) =>
   [COLUMNS, COLUMNS.slice(0, -1)].some((columns) => line.trim() === columns.map(({ field }) => field).join(","));
@@ -50,28 +56,30 @@ export function pointsText(points, units) {
 
 /**
  * Points from lines of two to five numbers; empty lines and lines that begin with # are passed over. The numbers of a line are parted by
- * tabs; without one by semicolons; without one by spaces (not by those that only part groups of digits) or a comma and a space; without one by
- * commas, where some number of the text has a decimal point, since without any a comma may be the decimal mark. Between tabs or semicolons
- * a cell may be empty, and a dash stands for one: a bearing that is left out is held from the line before, a radius that is left out is none, and without a share all the wind blows.
- * Under a heading of the fields' own names, as in the tables that the page writes, all are in SI with points and commas.
+ * tabs; without one by semicolons; without one by commas before spaces; without one by spaces (not by those that are no more than the narrow
+ * or unbreakable ones of groups of digits); without one by commas, of which there may be more than one only where some number of the text has
+ * a decimal point, since without any a comma may be the decimal mark. What stands behind the elevation may be an empty cell or a dash: a bearing that
+ * is left out is held from the line before, a radius that is left out is none, and without a share all the wind blows. Empty cells behind the last tab or semicolon are nothing.
+ * Under a heading of the fields' own names, as in the tables that the page writes, all are plain decimals in SI.
  * @param {string} text @param {Units} units
  * @returns {{ points: Point[] } | { message: string }} a sentence that names the line where it cannot be read
  */
 export function readPoints(text, units) {
   /** @type {Point[]} */
   const points = [];
-  const hasPoints = /\d\.\d/.test(text);
+  const lines = text.split(/\r?\n/);
+  const hasPoints = lines.some((line) => !isPassedOver(line) && /\.\d/.test(line));
   let isSi = false;
-  for (const [index, line] of text.split(/\r?\n/).entries()) {
-    if (!line.trim() || line.trim().startsWith("#")) continue;
+  for (const [index, line] of lines.entries()) {
+    if (isPassedOver(line)) continue;
     if (!points.length && isHeading(line)) {
       isSi = true;
       continue;
     }
     const at = index + 1;
-    const cells = cellsOf(line);
-    if (cells.length > 2 && !/[\t; ]/.test(line.trim()) && !hasPoints && !isSi)
-      return { message: say("line.commas", { line: at }) };
+    const sign = signOf(line);
+    const cells = cellsOf(line, sign);
+    if (sign === "," && cells.length > 2 && !hasPoints && !isSi) return { message: say("line.commas", { line: at }) };
     if (cells.length < 2 || cells.length > COLUMNS.length)
       return { message: say("line.count", { line: at, count: cells.length }) };
     /** @type {Record<string, number>} */
@@ -79,8 +87,8 @@ export function readPoints(text, units) {
     for (const [column, cell] of cells.entries()) {
       const { field, kind, name, digits } = COLUMNS[column];
       if ((!cell || DASHES.has(cell)) && MAY_BE_LEFT_OUT.has(field)) continue;
-      const value = isSi ? Number(cell || NaN) : parse(kind, cell, units, digits);
-      if (value === null || Number.isNaN(value))
+      const value = isSi ? Number(PLAIN.test(cell) ? cell : NaN) : parse(kind, cell, units, digits);
+      if (value === null || !Number.isFinite(value))
         return { message: say(`line.${name}`, { line: at, text: cell.slice(0, 20) }) };
       point[field] = value;
     }
@@ -91,14 +99,15 @@ export function readPoints(text, units) {
   return points.length < 2 ? { message: say("line.tooFew") } : { points };
 }
 
-/** The numbers of a line. Empty cells at its end are nothing. @param {string} line */
-function cellsOf(line) {
-  const sign = line.includes("\t") ? "\t" : line.includes(";") ? ";" : null;
-  if (sign) {
-    const cells = line.split(sign).map((cell) => cell.trim());
-    while (cells.length && !cells[cells.length - 1]) cells.pop();
-    return cells;
-  }
-  const spaced = line.trim().split(/,? +/);
-  return spaced.length > 1 ? spaced : line.trim().split(",");
+/** What parts the numbers of a line. @param {string} line */
+const signOf = (line) =>
+  ["\t", ";"].find((sign) => line.includes(sign)) ?? [", ", " "].find((sign) => line.trim().includes(sign)) ?? ",";
+
+/** The numbers of a line. @param {string} line @param {string} sign */
+function cellsOf(line, sign) {
+  const isCounted = sign === "\t" || sign === ";";
+  const parted = isCounted ? line.split(sign) : line.trim().split(sign === "," ? "," : new RegExp(`${sign}+`));
+  const cells = parted.map((cell) => cell.trim());
+  while (isCounted && cells.at(-1) === "") cells.pop();
+  return cells;
 }

@@ -3,7 +3,8 @@
 
 import { openDialog } from "../frame/dialog.js";
 import { h } from "../frame/dom.js";
-import { download, fileName, readScenario, scenarioText } from "../state/files.js";
+import { hand } from "../save/files.js";
+import { fileName, readScenario, scenarioText } from "../state/files.js";
 import { book } from "../words/index.js";
 import { complaints, saveAs, when } from "./saving.js";
 
@@ -100,7 +101,7 @@ export function openSaved(page, storage, { adopt, startAfresh }) {
 
   function exportFile() {
     const { scenario } = store.get();
-    download(fileName(scenario.title ?? ""), scenarioText(scenario));
+    hand(fileName(scenario.title ?? ""), new Blob([scenarioText(scenario)], { type: "application/json" }));
   }
 
   /** @param {string} label @param {string} saved_at @param {() => Kept | null} read @param {(() => void) | null} forget */

@@ -1,6 +1,7 @@
 // @ts-check
 /** Scenarios as files: the JSON of the scenario and nothing else, so any program that reads JSON can use them. A whole question is read too. */
 
+import most from "fasterby-most";
 import { isObject, readJson } from "../parts/json.js";
 import { plainName } from "../save/files.js";
 import { book } from "../words/index.js";
@@ -8,9 +9,6 @@ import { book } from "../words/index.js";
 /** @import { Work } from "../types/page.d.ts" */
 
 const say = book("sheet");
-
-/** The core reads no larger request. */
-const MOST_BYTES = 8_000_000;
 
 /** @param {{ title?: string }} scenario */
 export function scenarioText(scenario) {
@@ -22,23 +20,13 @@ export function fileName(title) {
   return `${plainName(title) || "scenario"}.json`;
 }
 
-/** Hands a file to the reader. @param {string} name @param {string} text */
-export function download(name, text) {
-  const address = URL.createObjectURL(new Blob([text], { type: "application/json" }));
-  const link = document.createElement("a");
-  link.href = address;
-  link.download = name;
-  link.click();
-  setTimeout(() => URL.revokeObjectURL(address), 0);
-}
-
 /**
  * Reads a file as a scenario, or as a question that was saved whole, unchecked: the core checks it.
  * @param {Blob} file
  * @returns {Promise<Work | { message: string }>}
  */
 export async function readScenario(file) {
-  if (file.size > MOST_BYTES) return { message: say("fileLarge") };
+  if (file.size > most.request_bytes) return { message: say("fileLarge") };
   let read;
   try {
     read = readJson((await file.text()).replace(/^\ufeff/, ""));

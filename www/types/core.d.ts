@@ -184,6 +184,40 @@ evidence: Evidence,
  */
 source: string, };
 
+export type Most = { 
+/**
+ * Kinds of lapse of a position or a piece of equipment.
+ */
+lapses: number, 
+/**
+ * Pieces of equipment of a position.
+ */
+equipment: number, 
+/**
+ * Recordings of a drag test.
+ */
+recordings: number, 
+/**
+ * Laps, runs and coast-downs of a drag test, each.
+ */
+drag_rows: number, 
+/**
+ * Kept tests of a position.
+ */
+drag_tests: number, 
+/**
+ * Efforts of a scenario.
+ */
+efforts: number, 
+/**
+ * Events of a scenario.
+ */
+events: number, 
+/**
+ * Bytes of a request.
+ */
+request_bytes: number, };
+
 export type Read = "abstract" | "second-hand" | "from-memory";
 
 export type Source = { 
@@ -902,6 +936,10 @@ messages: Array<Sentence>,
  * Published figures that the page quotes.
  */
 published: Published, 
+/**
+ * The most of each that is taken.
+ */
+most: Most, 
 /**
  * The version of the scenario that is written.
  */

@@ -201,7 +201,8 @@ fn write_types() -> Outcome {
 }
 
 /// The core's bounds and citations as its module would give them: the page opens with them, before the module is there. The notes
-/// of fields, the citations and the core's sentences, which are seldom looked at, are files of their own, fetched with what shows them.
+/// of fields, the citations, the core's sentences and the most of each, which are seldom needed, are files of their own, fetched with what
+/// needs them.
 fn write_tables() -> Outcome {
     let mut tables =
         serde_json::to_value(questions::tables()).map_err(|error| error.to_string())?;
@@ -209,6 +210,7 @@ fn write_tables() -> Outcome {
         ("notes", notes_file()),
         ("sources", sources_file()),
         ("messages", messages_file()),
+        ("most", most_file()),
     ] {
         let apart = tables
             .as_object_mut()
@@ -228,6 +230,10 @@ fn messages_file() -> PathBuf {
 
 fn sources_file() -> PathBuf {
     paths::kept("sources.json")
+}
+
+fn most_file() -> PathBuf {
+    paths::kept("most.json")
 }
 
 fn tables_file() -> PathBuf {
@@ -422,7 +428,8 @@ fn esbuild() -> Command {
         .arg(format!(
             "--alias:fasterby-sources={}",
             sources_file().display()
-        ));
+        ))
+        .arg(format!("--alias:fasterby-most={}", most_file().display()));
     esbuild
 }
 

@@ -1062,6 +1062,10 @@ pub const MOST_POINTS_RIDDEN: usize = 2_500;
 pub const MOST_LAPSES: usize = 8;
 /// The most pieces of equipment that a position chooses between.
 pub const MOST_EQUIPMENT: usize = 12;
+/// The most recordings of one drag test.
+pub const MOST_RECORDINGS: usize = 60;
+/// The most laps, runs and coast-downs of a drag test, each.
+pub const MOST_DRAG_ROWS: usize = 500;
 /// The most tests of one position.
 pub const MOST_DRAG_TESTS: usize = 40;
 /// The most efforts a scenario holds.
@@ -1074,6 +1078,40 @@ pub const MOST_YAW_ROWS: usize = 40;
 pub const MOST_TEXT_BYTES: usize = 400;
 /// The longest request that is read, in bytes of JSON.
 pub const MOST_REQUEST_BYTES: usize = 8_000_000;
+
+/// The most of each that is taken, for who counts them before they are asked.
+#[derive(Clone, Copy, Debug, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+pub struct Most {
+    /// Kinds of lapse of a position or a piece of equipment.
+    pub lapses: usize,
+    /// Pieces of equipment of a position.
+    pub equipment: usize,
+    /// Recordings of a drag test.
+    pub recordings: usize,
+    /// Laps, runs and coast-downs of a drag test, each.
+    pub drag_rows: usize,
+    /// Kept tests of a position.
+    pub drag_tests: usize,
+    /// Efforts of a scenario.
+    pub efforts: usize,
+    /// Events of a scenario.
+    pub events: usize,
+    /// Bytes of a request.
+    pub request_bytes: usize,
+}
+
+/// The most of each that is taken.
+pub static MOST: Most = Most {
+    lapses: MOST_LAPSES,
+    equipment: MOST_EQUIPMENT,
+    recordings: MOST_RECORDINGS,
+    drag_rows: MOST_DRAG_ROWS,
+    drag_tests: MOST_DRAG_TESTS,
+    efforts: MOST_EFFORTS,
+    events: MOST_EVENTS,
+    request_bytes: MOST_REQUEST_BYTES,
+};
 
 #[cfg(test)]
 mod tests {

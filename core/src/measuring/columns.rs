@@ -8,8 +8,6 @@ use crate::inputs::message;
 
 /// The most samples of one recording.
 pub const MOST_SAMPLES: usize = 400_000;
-/// The most recordings of one test.
-pub const MOST_RECORDINGS: usize = 60;
 /// Seconds since any beginning lie within ± this, which holds those since 1970 for three hundred years.
 const FARTHEST_S: f64 = 1e10;
 

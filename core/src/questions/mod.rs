@@ -30,7 +30,7 @@ use std::collections::BTreeMap;
 use serde::Serialize;
 
 use crate::inputs::error::{Error, Kind};
-use crate::inputs::fields::{FIELDS, Field};
+use crate::inputs::fields::{FIELDS, Field, MOST, Most};
 use crate::inputs::message::{self, MESSAGES, Sentence};
 use crate::inputs::published::{PUBLISHED, Published};
 use crate::inputs::sources::{SOURCES, Source};
@@ -157,6 +157,8 @@ pub struct Tables {
     pub messages: &'static [Sentence],
     /// Published figures that the page quotes.
     pub published: &'static Published,
+    /// The most of each that is taken.
+    pub most: &'static Most,
     /// The version of the scenario that is written.
     #[cfg_attr(feature = "types", ts(type = "number"))]
     pub scenario_version: u64,
@@ -175,6 +177,7 @@ pub fn tables() -> Tables {
         sources: SOURCES,
         messages: MESSAGES,
         published: &PUBLISHED,
+        most: &MOST,
         scenario_version: VERSION,
         usual_events: usual_events(),
         usual_metric_events: usual_metric_events(),

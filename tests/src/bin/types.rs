@@ -20,7 +20,7 @@ fn main() {
     print_types!(config:
         quantity::Known, quantity::Quantity, quantity::Figure, quantity::Column,
         message::Value, message::Message, message::Sentence, error::Kind, error::Error, error::Warning,
-        fields::Evidence, fields::QuantityKind, fields::Included, fields::Field,
+        fields::Evidence, fields::QuantityKind, fields::Included, fields::Field, fields::Most,
         sources::Read, sources::Source, published::MeanAndSd, published::Published,
         draws::Drawn, value_of_information::Tally,
         scenario::Scenario, scenario::Rider, scenario::Bike, scenario::Position, scenario::YawRow, scenario::Fade, scenario::FadeTest, scenario::DragTest, scenario::DragTestMethod,

@@ -1,8 +1,8 @@
 // @ts-check
 /** Coast-downs, typed in: how long it took from one speed to another without pedalling. No power meter is needed. */
 
+import most from "fasterby-most";
 import { book } from "../../words/index.js";
-import { MOST_ROWS } from "./most.js";
 import { typedRows } from "./typed-rows.js";
 
 /** @import { Tools } from "../index.js" */
@@ -21,7 +21,7 @@ export function coastDownsEditor(tools) {
     says: {
       add: words("addCoastDown"),
       removed: words("coastDownRemoved"),
-      most: words("mostCoastDowns", { count: MOST_ROWS }),
+      most: words("mostCoastDowns", { count: most.drag_rows }),
     },
     labels: (number) => ({
       position: words("positionOfCoastDown", { number }),

@@ -1,12 +1,12 @@
 // @ts-check
 /** Keeps what a test found in its positions, with when and how it was found, so that every question uses it. */
 
+import most from "fasterby-most";
 import { html, set } from "../../parts/html.js";
 import { amountOf } from "../../state/scenario.js";
 import { book } from "../../words/index.js";
 import { listOf } from "../shared/list.js";
 import { area, kept as keptArea } from "./digits.js";
-import { MOST_TESTS } from "./most.js";
 import { positionName } from "./names.js";
 import { today } from "./today.js";
 
@@ -79,7 +79,7 @@ function changes({ scenario }, { laps }, { position, cda_m2, sd_m2, test }, date
     ...(temperature_c === undefined ? {} : { temperature_c: amountOf(temperature_c) }),
     wind_speed_m_s: amountOf(wind_speed_m_s),
   };
-  const others = drag_tests.filter((one) => one.date !== date).slice(1 - MOST_TESTS);
+  const others = drag_tests.filter((one) => one.date !== date).slice(1 - most.drag_tests);
   return [
     [`${at}.cda_m2`, { value: keptArea(cda_m2), sd: keptArea(sd_m2), source: "measured" }],
     [`${at}.drag_tests`, [...others, added]],

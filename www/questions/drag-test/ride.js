@@ -1,6 +1,7 @@
 // @ts-check
 /** One recorded ride: what was read of it, its picture, its laps, and what gives it laps. */
 
+import most from "fasterby-most";
 import { html, say, set } from "../../parts/html.js";
 import { rideOf } from "../../recordings/asked-laps.js";
 import { heldRecording } from "../../recordings/held.js";
@@ -8,7 +9,6 @@ import { noteWords } from "../../recordings/said.js";
 import * as show from "../../units.js";
 import { book } from "../../words/index.js";
 import { lapsEditor } from "./laps.js";
-import { MOST_ROWS } from "./most.js";
 import { outline } from "./outline.js";
 import { patternPick } from "./pattern.js";
 import { rideChart } from "./ride-chart.js";
@@ -81,7 +81,7 @@ export function rideBox(tools, ride, remove) {
   function replace(spans) {
     const had = ownLaps().length;
     const others = all().filter((lap) => rideOf(lap) !== ride);
-    store.set(AT, [...others, ...spans.slice(0, MOST_ROWS - others.length).map((span) => lapOf(span, ride))]);
+    store.set(AT, [...others, ...spans.slice(0, most.drag_rows - others.length).map((span) => lapOf(span, ride))]);
     if (had) tools.notify(words("lapsReplaced"), { label: words("undo"), run: () => store.undo() });
   }
 
@@ -90,7 +90,7 @@ export function rideBox(tools, ride, remove) {
       ownLaps().map(({ lap }) => lap),
       recording()?.columns.time_s.at(-1) ?? 0,
     );
-    if (!room || all().length >= MOST_ROWS) return tools.notify(words("noRoom"));
+    if (!room || all().length >= most.drag_rows) return tools.notify(words("noRoom"));
     store.set(AT, [...all(), lapOf(room, ride)]);
     chosen = all().length - 1;
     redraw();

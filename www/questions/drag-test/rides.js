@@ -1,13 +1,13 @@
 // @ts-check
 /** The recorded rides of a test: opening them, keeping them on the device if the rider asks for it, and a box for each. */
 
+import most from "fasterby-most";
 import { html, say, set } from "../../parts/html.js";
 import { keyedList } from "../../parts/keyed-list.js";
 import { rideOf } from "../../recordings/asked-laps.js";
 import { heldFiles, heldRecording } from "../../recordings/held.js";
 import { canKeep, forgetFiles, keep, keptFile, keptSize } from "../../recordings/kept.js";
 import { book } from "../../words/index.js";
-import { MOST_RIDES, MOST_ROWS } from "./most.js";
 import { opener, sizeWords } from "./opener.js";
 import { lapOf, rideBox } from "./ride.js";
 
@@ -40,11 +40,11 @@ export function ridesEditor(tools) {
       if (!looked.has(mark)) tools.notify(words("openAlready"));
       return seeAgain();
     }
-    if (rides.length >= MOST_RIDES) return tools.notify(words("mostRides", { count: MOST_RIDES }));
+    if (rides.length >= most.recordings) return tools.notify(words("mostRides", { count: most.recordings }));
     const own = firstLaps(recording, rides.length);
     store.setAll([
       [`${AT}.rides`, [...rides, mark]],
-      [`${AT}.laps`, [...laps, ...own].slice(0, MOST_ROWS)],
+      [`${AT}.laps`, [...laps, ...own].slice(0, most.drag_rows)],
     ]);
     tools.notify(words("opened", { count: own.length }));
   }

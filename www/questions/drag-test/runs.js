@@ -1,8 +1,8 @@
 // @ts-check
 /** Runs at constant speed, typed in: without a recording this is enough. */
 
+import most from "fasterby-most";
 import { book } from "../../words/index.js";
-import { MOST_ROWS } from "./most.js";
 import { typedRows } from "./typed-rows.js";
 
 /** @import { Tools } from "../index.js" */
@@ -17,7 +17,7 @@ export function runsEditor(tools) {
   return typedRows(tools, {
     list: "runs",
     first: /** @type {RunForm} */ ({ position: 0, ...FIRST }),
-    says: { add: words("addRun"), removed: words("runRemoved"), most: words("mostRuns", { count: MOST_ROWS }) },
+    says: { add: words("addRun"), removed: words("runRemoved"), most: words("mostRuns", { count: most.drag_rows }) },
     labels: (number) => ({
       position: words("positionOfRun", { number }),
       used: words("usedOf", { number }),

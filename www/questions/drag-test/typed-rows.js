@@ -1,10 +1,10 @@
 // @ts-check
 /** Rows of a test that are typed in one after the other: runs at constant speed, and coast-downs. */
 
+import most from "fasterby-most";
 import { html } from "../../parts/html.js";
 import { keyedList } from "../../parts/keyed-list.js";
 import { book } from "../../words/index.js";
-import { MOST_ROWS } from "./most.js";
 import { positionPick } from "./position-pick.js";
 
 /** @import { Tools } from "../index.js" */
@@ -44,7 +44,7 @@ export function typedRows(tools, { list: name, first, says, labels, numbers }) {
 
   add.addEventListener("click", () => {
     const before = all();
-    if (before.length >= MOST_ROWS) return tools.notify(says.most);
+    if (before.length >= most.drag_rows) return tools.notify(says.most);
     store.set(at, [...before, following(before, first, store.get().scenario.positions.length)]);
     requestAnimationFrame(() => rows.rows().at(-1)?.focus());
   });

@@ -4,7 +4,7 @@
 /** @typedef {{ duration_s: number, power_w: number, position?: number, date?: string, indoors?: boolean }} Effort */
 /**
  * What is wrong with a line, for the page to say; `text` is the piece that it is about.
- * @typedef {"noTime" | "noPower" | "twoTimes" | "twoPowers" | "perKilogram" | "unclearTime" | "unknown" | "date" | "timeRange" | "powerRange"} Wrong
+ * @typedef {"noTime" | "noPower" | "twoTimes" | "twoPowers" | "twoOthers" | "perKilogram" | "unclearTime" | "unknown" | "date" | "timeRange" | "powerRange"} Wrong
  */
 /** @typedef {{ line: number, wrong: Wrong, text: string }} Problem */
 /** @typedef {{ positions: readonly string[], duration_s: { min: number, max: number }, power_w: { min: number, max: number } }} Allowed */
@@ -17,10 +17,10 @@ const SECOND = 's|sec|secs|seconds?|sek|sekunden?|secondes?|["″”]';
 const NUMBER = "\\d+(?:[.,]\\d+)?";
 /**
  * A time on the clock, or spelt in hours, minutes and seconds. Two numbers on the clock are minutes and seconds, but hours and minutes where
- * the name of hours follows them; three are hours, minutes and seconds.
+ * the name of hours follows them; three are hours, minutes below sixty and seconds.
  */
 const CLOCK = new RegExp(
-  `^(?:(\\d+):)?(\\d{1,3}):([0-5]\\d(?:[.,]\\d+)?)(?![\\d:])(?:\\s*(?:(${HOUR})|(?:${MINUTE}))\\.?(?![\\p{L}\\p{N}/]))?`,
+  `^(?:(\\d+):(?=[0-5]?\\d:))?(\\d{1,3}):([0-5]\\d(?:[.,]\\d+)?)(?![\\d:]|[.,]\\d)(?:\\s*(?:(${HOUR})|(?:${MINUTE}))\\.?(?![\\p{L}\\p{N}/]))?`,
   "iu",
 );
 const SPELT = new RegExp(
@@ -34,15 +34,16 @@ const CUT_SHORT = new RegExp(
 );
 const PER_KILOGRAM = new RegExp(`^${NUMBER}\\s*(?:w|watts?)\\s*(?:/|per|pro|par)\\s*kg(?![\\p{L}])`, "iu");
 const WATTS = new RegExp(`^(${NUMBER})\\s*(?:watts?|w)(?![\\p{L}/])`, "iu");
-const BARE = new RegExp(`^(${NUMBER})(?![\\p{L}\\d:/.-])`, "u");
+const BARE = new RegExp(`^(${NUMBER})(?![\\p{L}\\d:/.,-])`, "u");
 const ISO_DATE = /^(\d{4})-(\d{2})-(\d{2})(?!\d)/;
 const DOTTED_DATE = /^(\d{1,2})\.(\d{1,2})\.(\d{4})(?!\d)/;
 const OTHER_DATE = /^\d{1,4}[/-]\d{1,2}[/-]\d{1,4}/;
 const INDOORS = /^(?:indoors?|inside|drinnen|innen|rolle|(?:à l[’'])?intérieur|en salle)(?![\p{L}])/iu;
 const OUTDOORS = /^(?:outdoors?|outside|draußen|draussen|außen|(?:à l[’'])?extérieur|dehors)(?![\p{L}])/iu;
 
-/** What may stand between the pieces and says nothing. */
-const FILLER = /^[\s@–—:-]*(?:(?:for|at|für|bei|mit|pendant|à)\s+)?/iu;
+/** What may stand between the pieces and says nothing; a word of it, unless it begins a name or a place. */
+const FILLER_SIGNS = /^[\s@–—:-]*/u;
+const FILLER_WORD = /^(?:for|at|für|bei|mit|pendant|à)\s+/iu;
 
 /**
  * Efforts from lines such as `4:00 417`, `20 min 342 W`, `1200 s; 342`, `20:00,342,low,2026-05-01,indoors`. Empty lines, lines that
@@ -74,7 +75,7 @@ function readLine(line, allowed) {
   /** @type {Partial<Effort>} */
   const effort = {};
   for (const cell of cells(line)) {
-    for (let rest = cell.trim(); rest; rest = rest.replace(FILLER, "")) {
+    for (let rest = cell.trim(); rest; rest = rest.replace(FILLER_SIGNS, "")) {
       const read = readPiece(rest, effort, allowed.positions);
       if ("wrong" in read) return { wrong: read.wrong, text: (read.text ?? rest).slice(0, 30).trim() };
       rest = rest.slice(read.length);
@@ -96,10 +97,9 @@ function cells(line) {
   return (
     line
       .replace(/,(?=\s)/g, "\t")
-      // After a time on the clock, or before anything but one or two digits that end there, a comma parts.
-      .replace(/(:\d\d),/g, "$1\t")
+      // After a time on the clock or what is no digit, or before anything but one or two digits that end there, a comma parts.
+      .replace(/(:\d\d|^|\D),+/g, "$1\t")
       .replace(/,(?!\d{1,2}(?![\d]))/g, "\t")
-      .replace(/(\p{L}),/gu, "$1\t")
       .split("\t")
   );
 }
@@ -118,6 +118,7 @@ function readPiece(text, effort, positions) {
     const [year, month, day] = date[1].length === 4 ? [date[1], date[2], date[3]] : [date[3], date[2], date[1]];
     const written = `${year}-${month.padStart(2, "0")}-${day.padStart(2, "0")}`;
     if (!isDay(written)) return problem("date", date[0]);
+    if (effort.date !== undefined) return problem("twoOthers", date[0]);
     effort.date = written;
     return { length: date[0].length };
   }
@@ -147,11 +148,16 @@ function readPiece(text, effort, positions) {
   }
   const place = INDOORS.exec(text) ?? OUTDOORS.exec(text);
   if (place) {
+    if (effort.indoors !== undefined) return problem("twoOthers", place[0]);
     effort.indoors = INDOORS.test(text);
     return { length: place[0].length };
   }
   const named = positionAt(text, positions);
-  if (named === null) return problem("unknown");
+  if (named === null) {
+    const filler = FILLER_WORD.exec(text);
+    return filler ? { length: filler[0].length } : problem("unknown");
+  }
+  if (effort.position !== undefined) return problem("twoOthers", text.slice(0, named.length));
   effort.position = named.position;
   return { length: named.length };
 }

@@ -1,6 +1,7 @@
 // @ts-check
 /** The rider's hard efforts: a list to edit, fields to add one, and a box to paste several. */
 
+import most from "fasterby-most";
 import { html, say, set, uniqueId } from "../../parts/html.js";
 import { keyedList } from "../../parts/keyed-list.js";
 import { readNumber, readTime } from "../../parts/number-text.js";
@@ -15,8 +16,6 @@ import { readEfforts } from "./efforts-text.js";
 
 const words = book("power-curve");
 const ALL = "scenario.efforts";
-/** The most that the core takes. */
-const MOST = 200;
 /** What a newcomer's two efforts could be. */
 const FIRST_TIMES = ["4:00", "20:00"];
 
@@ -54,7 +53,7 @@ export function effortsEditor(tools) {
   /** @param {Effort[]} more @returns {string | null} what is wrong */
   function add(more) {
     const efforts = store.at(ALL) ?? [];
-    if (efforts.length + more.length > MOST) return words("mostEfforts", { count: MOST });
+    if (efforts.length + more.length > most.efforts) return words("mostEfforts", { count: most.efforts });
     store.set(ALL, [
       ...efforts,
       ...more.map((one) => ({ ...one, power_w: { value: one.power_w, sd: 0, source: "measured" } })),

@@ -54,6 +54,8 @@ export default {
   noPower: "Zeile {line}: „{text}“ hat keine Leistung in Watt.",
   twoTimes: "Zeile {line}: „{text}“ ist eine zweite Zeit.",
   twoPowers: "Zeile {line}: „{text}“ ist eine zweite Leistung; eine Belastung hat eine.",
+  twoOthers:
+    "Zeile {line}: „{text}“ ist noch ein Datum, ein Ort oder eine Position; eine Belastung hat davon je eines.",
   perKilogram:
     "Zeile {line}: „{text}“ sind Watt je Kilogramm. Multipliziere mit deinem Körpergewicht und schreib Watt.",
   unclearTime: "Zeile {line}: Ist „{text}“ in Minuten oder Sekunden? Schreib {text} min oder {text} s.",

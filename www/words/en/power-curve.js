@@ -51,6 +51,7 @@ export default /** @type {const} */ ({
   noPower: "Line {line}: “{text}” has no power in watts.",
   twoTimes: "Line {line}: “{text}” is a second time.",
   twoPowers: "Line {line}: “{text}” is a second power; one effort has one.",
+  twoOthers: "Line {line}: “{text}” is a second date, place or position; one effort has one of each.",
   perKilogram: "Line {line}: “{text}” is watts per kilogram. Multiply by your weight and write watts.",
   unclearTime: "Line {line}: is “{text}” minutes or seconds? Write {text} min or {text} s.",
   unknown: "Line {line}: “{text}” is not understood. A position must be one of yours, by its name.",

@@ -58,6 +58,8 @@ export default {
   noPower: "Ligne {line} : « {text} » n’a pas de puissance en watts.",
   twoTimes: "Ligne {line} : « {text} » est une seconde durée.",
   twoPowers: "Ligne {line} : « {text} » est une seconde puissance ; un effort en a une.",
+  twoOthers:
+    "Ligne {line} : « {text} » est une seconde date, un second lieu ou une seconde position ; un effort en a un de chaque.",
   perKilogram: "Ligne {line} : « {text} » est en watts par kilogramme. Multiplie par ton poids et écris des watts.",
   unclearTime: "Ligne {line} : « {text} », est-ce des minutes ou des secondes ? Écris {text} min ou {text} s.",
   unknown: "Ligne {line} : « {text} » n’est pas compris. Une position doit être une des tiennes, par son nom.",

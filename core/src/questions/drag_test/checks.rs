@@ -1,13 +1,10 @@
 //! What must hold of a request before it is worked out.
 
 use super::answer::RowKind;
-use super::with::{
-    CoastDownForm, FilmForm, LapForm, MOST_LAPS, PlanForm, RulesForm, RunForm, With,
-};
+use super::with::{CoastDownForm, FilmForm, LapForm, PlanForm, RulesForm, RunForm, With};
 use crate::inputs::error::{Error, Kind};
-use crate::inputs::fields::{self, Field, QuantityKind};
+use crate::inputs::fields::{self, Field, MOST_DRAG_ROWS, MOST_RECORDINGS, QuantityKind};
 use crate::inputs::message;
-use crate::measuring::columns::MOST_RECORDINGS;
 use crate::measuring::recording::Recording;
 use crate::questions::request::check_number;
 use crate::scenario::check_date;
@@ -25,9 +22,9 @@ impl With {
     pub(super) fn check(&self) -> Result<(), Error> {
         check_date(&self.date, || "with.date".into())?;
         few("with.recordings", self.recordings.len(), MOST_RECORDINGS)?;
-        few("with.laps", self.laps.len(), MOST_LAPS)?;
-        few("with.runs", self.runs.len(), MOST_LAPS)?;
-        few("with.coast_downs", self.coast_downs.len(), MOST_LAPS)?;
+        few("with.laps", self.laps.len(), MOST_DRAG_ROWS)?;
+        few("with.runs", self.runs.len(), MOST_DRAG_ROWS)?;
+        few("with.coast_downs", self.coast_downs.len(), MOST_DRAG_ROWS)?;
         few("with.film", self.film.len(), fields::MOST_POSITIONS)?;
         for (i, recording) in self.recordings.iter().enumerate() {
             recording

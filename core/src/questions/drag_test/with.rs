@@ -7,9 +7,6 @@ use crate::measuring::columns::Columns;
 use crate::measuring::late_rise::Filmed;
 use crate::measuring::recording::Rules;
 
-/// The most laps, runs and coast-downs of a test, each.
-pub(super) const MOST_LAPS: usize = 500;
-
 /// A recording of a ride.
 #[derive(Clone, Debug, Default, PartialEq, Deserialize)]
 #[cfg_attr(feature = "types", derive(ts_rs::TS))]

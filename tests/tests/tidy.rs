@@ -168,6 +168,11 @@ const MAY_COMPUTE: &[(&str, &[&str], &str)] = &[
     ),
     ("www/parts/number.js", &["Math.log10"], "decimal places"),
     (
+        "www/parts/compass.js",
+        &["Math.cos", "Math.sin", "Math.sqrt"],
+        "where a bearing lies on the screen, and areas that compare",
+    ),
+    (
         "www/parts/contour-map.js",
         &[
             "Math.hypot",

@@ -161,6 +161,89 @@ fn what_gives_no_course_is_refused_by_name() {
     refused(json!({ "with": with }), "with.to_m", "part_too_short");
     let with = json!({ "recordings": [track()], "times": 51 });
     refused(json!({ "with": with }), "with.times", "out_of_range");
+    for most in [9, 2_501] {
+        let with = json!({ "recordings": [track()], "most_points": most });
+        refused(json!({ "with": with }), "with.most_points", "out_of_range");
+    }
+    // The core takes the four shapes that it names.
+    refused(
+        json!({ "with": { "preset": "two_climbs" } }),
+        "with.preset",
+        "unknown_word",
+    );
+}
+
+#[test]
+fn a_drawn_course_is_as_long_as_the_one_before_and_begins_as_it_did() {
+    // Sums of thousands of metres, m.
+    const ROUNDING_M: f64 = 1e-6;
+    // The climbs that the shapes state for 9 km: two waves whose steepest sixth of 0.75 km rises by half a wave at 2 %, a quarter of the
+    // way at 5 %, and half a wave whose steepest tenth rises by cos 72° of it at 1 %.
+    let tenth = 72.0_f64.to_radians().cos();
+    let expected = [
+        ("flat", 11, 0.0),
+        ("rolling", 13, 2.0 * 0.02 * 750.0 / 0.5),
+        ("one_climb", 11, 0.05 * 9_000.0 / 4.0),
+        ("out_and_back", 11, 0.01 * 900.0 / tenth),
+    ];
+    let simple = json!({ "distance_m": 9_000, "bearing_deg": 10 });
+    for (before, start_m) in [(profile(), 80.0), (simple, 0.0)] {
+        for (preset, count, climb_m) in expected {
+            let request = json!({ "scenario": { "course": before }, "with": { "preset": preset } });
+            let got = course(&request).expect("a course");
+            assert_eq!(number(&got["distance_m"]), 9_000.0);
+            assert!(
+                (number(&got["climb_m"]) - climb_m).abs() < ROUNDING_M,
+                "{preset}"
+            );
+            let points = got["course"]["points"].as_array().expect("points");
+            assert_eq!(points.len(), count, "{preset}");
+            assert_eq!(number(&points[0]["elevation_m"]), start_m);
+            assert_eq!(number(&points[0]["bearing_deg"]), 10.0);
+            assert!(time_s(&got["course"], 3.0) > 0.0);
+        }
+    }
+}
+
+#[test]
+fn a_course_for_a_link_is_slower_by_the_difference_of_two_finish_times() {
+    // Both rides are solved to 1e-9 of their time.
+    const SOLVED_S: f64 = 1e-4;
+    let points: Vec<Value> = (0..2_400_u32)
+        .map(|i| {
+            let along = f64::from(i);
+            json!({
+                "distance_m": 12.345_678 * along,
+                "elevation_m": 210.0 + 30.0 * (0.01 * along).sin() + 2.0 * (0.37 * along).sin(),
+                "bearing_deg": 40.0 + 60.0 * (0.004 * along).sin(),
+            })
+        })
+        .collect();
+    let long = json!({ "kind": "profile", "points": points });
+    let scenario = |course: &Value| {
+        json!({
+            "course": course,
+            "conditions": { "wind_speed_m_s": 5, "wind_from_deg": 100 },
+            "rider": { "total_mass_kg": 91 },
+        })
+    };
+    let request = json!({ "scenario": scenario(&long), "with": { "most_points": 60 } });
+    let got = course(&request).expect("a course");
+    let short = &got["course"];
+    let count = short["points"].as_array().expect("points").len();
+    assert!((20..=60).contains(&count), "{count}");
+    let even_s = |course: &Value| {
+        let request = json!({ "scenario": scenario(course) });
+        let answer = ask_json("finish-time", &request.to_string()).expect("a finish time");
+        let answer: Value = serde_json::from_str(&answer).expect("JSON");
+        number(&answer["time_s"]["value"])
+    };
+    let slower_s = number(&got["simplified_slower_s"]);
+    assert!((slower_s - (even_s(short) - even_s(&long))).abs() < SOLVED_S);
+    // With so few points the wiggles of the road are gone: it is another ride.
+    assert!(slower_s.abs() > 0.1, "{slower_s}");
+    let with = json!({ "scenario": scenario(&long), "with": {} });
+    assert!(course(&with).expect("a course")["simplified_slower_s"].is_null());
 }
 
 /// What the core writes of a course.

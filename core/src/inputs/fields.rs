@@ -987,6 +987,12 @@ fields! {
         chosen: true, included: Optional, evidence: CommonPractice, source: "",
         note: "How often the course is ridden, lap after lap.",
     }
+    COURSE_POINTS {
+        key: "with.most_points", kind: Ratio,
+        range: 10.0..2500.0, usual: 20.0..2500.0, default: 2500.0, sd: 0.0, step: 10.0,
+        chosen: true, included: Optional, evidence: CommonPractice, source: "",
+        note: "How many points of the course are kept at most, so that it fits into a link.",
+    }
     LEAST_W {
         key: "with.least_w", kind: Power,
         range: 0.0..1000.0, usual: 0.0..250.0, default: 0.0, sd: 0.0, step: 5.0,

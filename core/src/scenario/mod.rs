@@ -13,6 +13,8 @@ pub mod course_files;
 pub(crate) mod course_line;
 mod drag_tests;
 #[cfg(feature = "all")]
+pub mod drawn_course;
+#[cfg(feature = "all")]
 mod efforts;
 #[cfg(feature = "all")]
 mod event_courses;
@@ -21,6 +23,8 @@ mod held;
 mod inspect;
 #[cfg(feature = "all")]
 mod later_weather;
+#[cfg(feature = "all")]
+mod linked_course;
 #[cfg(feature = "all")]
 pub(crate) mod lower_bars;
 mod physical;

@@ -54,7 +54,7 @@ fn main() {
         RiseKnown, LateRise, PlanAnswer);
     print_question!("ride-plan", ride_plan: With, RecoveryForm, Answer, Columns, EvenRide, FastestPlan, Landmark, Cue, CuedPlan, TooHard,
         LowerPower, LeastByForm, RidersCompared);
-    print_question!("course", course: With, FileForm, TrackForm, TrackColumns, Answer, Columns);
+    print_question!("course", course: With, Preset, FileForm, TrackForm, TrackColumns, Answer, Columns);
 }
 
 /// A declaration whose `With`, `Answer` and `Columns` carry the question's name, which the modules give them in Rust.

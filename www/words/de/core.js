@@ -374,6 +374,7 @@ export default {
   "note.with.from_m": "Wo die Strecke auf der aufgezeichneten Straße beginnt.",
   "note.with.to_m": "Wo die Strecke auf der aufgezeichneten Straße endet; ohne Angabe an ihrem Ende.",
   "note.with.times": "Wie oft die Strecke gefahren wird, Runde um Runde.",
+  "note.with.most_points": "Wie viele Punkte der Strecke höchstens bleiben, damit sie in einen Link passt.",
   "note.with.least_w": "Die kleinste Leistung eines Plans; bei 0 darfst du rollen.",
   "note.with.greatest_w": "Die größte Leistung eines Plans, wie du sie etwa aus einer Kurve heraus fährst.",
   "note.with.targets": "Wie viele Leistungen du dir merken willst.",

@@ -232,6 +232,7 @@ export default {
   "field.with.from_m": "Beginn der Strecke",
   "field.with.to_m": "Ende der Strecke",
   "field.with.times": "Runden",
+  "field.with.most_points": "Höchstzahl der Streckenpunkte",
   "field.with.targets": "Wie viele Leistungen",
   "field.with.least_w": "Kleinste Leistung des Plans",
   "field.with.greatest_w": "Größte Leistung des Plans",

@@ -229,6 +229,7 @@ export default /** @type {const} */ ({
   "field.with.from_m": "Beginning of the course",
   "field.with.to_m": "End of the course",
   "field.with.times": "Laps",
+  "field.with.most_points": "Most points of the course",
   "field.with.targets": "How many powers",
   "field.with.least_w": "Least power of the plan",
   "field.with.greatest_w": "Greatest power of the plan",

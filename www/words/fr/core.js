@@ -376,6 +376,7 @@ export default {
   "note.with.from_m": "Où le parcours commence sur la route enregistrée.",
   "note.with.to_m": "Où le parcours finit sur la route enregistrée ; sans indication, à sa fin.",
   "note.with.times": "Combien de fois le parcours est roulé, tour après tour.",
+  "note.with.most_points": "Combien de points du parcours sont gardés au plus, pour qu’il tienne dans un lien.",
   "note.with.least_w": "La plus petite puissance d’un plan ; à 0, tu peux rouler sans pédaler.",
   "note.with.greatest_w": "La plus grande puissance d’un plan, comme en relançant après un virage.",
   "note.with.targets": "Combien de puissances tu es prêt à retenir.",

@@ -232,6 +232,7 @@ export default {
   "field.with.from_m": "Début du parcours",
   "field.with.to_m": "Fin du parcours",
   "field.with.times": "Tours",
+  "field.with.most_points": "Nombre maximal de points du parcours",
   "field.with.targets": "Combien de puissances",
   "field.with.least_w": "Puissance minimale du plan",
   "field.with.greatest_w": "Puissance maximale du plan",

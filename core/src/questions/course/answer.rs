@@ -26,6 +26,9 @@ pub struct Answer {
     pub has_elevation: bool,
     /// Whether it is known which way the road leads.
     pub has_bearings: bool,
+    /// How much longer the best even effort of the scenario takes over the course of `most_points` than over the one before, s, the
+    /// difference of two answers of `finish-time`; `null` where none were asked for, or where that ride cannot be ridden.
+    pub simplified_slower_s: Option<f64>,
     /// Whether the recording holds points of a surveyed road, which were taken as they are.
     pub is_surveyed: bool,
     /// The text of the file that was asked for; `null` without.

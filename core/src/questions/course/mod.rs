@@ -1,17 +1,22 @@
-//! What course is this? That of a recording or a route, or the scenario's own, cut, turned round, ridden there and back, or repeated,
-//! and written as a file.
+//! What course is this? That of a recording or a route, one in an invented shape, or the scenario's own; cut, turned round, ridden
+//! there and back, or repeated, made short enough for a link, and written as a file.
 
 mod answer;
 mod with;
 
+use std::rc::Rc;
+
 use super::request::Request;
 use crate::inputs::error::{Error, Kind};
 use crate::inputs::{fields, message};
+use crate::riding::effort::{Effort, paced};
+use crate::riding::integrated::Integrated;
 use crate::scenario::course_edits::{
     CLOSES_WITHIN_M, climb_m, open_by_m, out_and_back, repeated, reversed, trimmed,
 };
 use crate::scenario::course_files::{csv, gpx};
 use crate::scenario::course_line::profile_of_simple;
+pub use crate::scenario::drawn_course::Preset;
 use crate::scenario::recorded_course::{RecordedCourse, Track, recorded_course};
 use crate::scenario::{Course, CourseKind, Point, Scenario};
 pub use answer::{Answer, Columns};
@@ -32,11 +37,13 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
         Some(recording) => Some(recorded(recording, with.smooth_m)?),
         None => None,
     };
-    let road = match &recorded {
-        Some(recorded) => &recorded.course,
-        None if scenario.course.kind == CourseKind::Profile => &scenario.course,
-        None if with.export.is_some() => &profile_of_simple(&scenario.course),
-        None => return Err(Error::impossible("scenario.course", message::no_profile())),
+    let drawn = with.preset.map(|preset| preset.course(&scenario.course));
+    let road = match (&recorded, &drawn) {
+        (Some(recorded), _) => &recorded.course,
+        (None, Some(drawn)) => drawn,
+        _ if scenario.course.kind == CourseKind::Profile => &scenario.course,
+        _ if with.export.is_some() => &profile_of_simple(&scenario.course),
+        _ => return Err(Error::impossible("scenario.course", message::no_profile())),
     };
     let mut edited = Scenario {
         course: Course {
@@ -57,6 +64,13 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
         },
         None => error,
     })?;
+    let mut simplified_slower_s = None;
+    if let Some(most) = with.most_points {
+        let before_s = even_time_s(&scenario, &edited.course);
+        warnings.extend(edited.shorten_course(most as usize));
+        let after_s = even_time_s(&scenario, &edited.course);
+        simplified_slower_s = before_s.zip(after_s).map(|(before, after)| after - before);
+    }
     let points = &edited.course.points;
     Ok(Answer {
         distance_m: edited.course.length_m(),
@@ -67,6 +81,7 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
         has_elevation: recorded
             .as_ref()
             .is_none_or(|recorded| recorded.has_elevation),
+        simplified_slower_s,
         has_bearings: points.iter().any(|point| point.bearing_deg.is_some()),
         is_surveyed: recorded.is_some_and(|recorded| recorded.is_surveyed),
         file: with.export.map(|form| match form {
@@ -80,6 +95,17 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
         },
         course: edited.course,
     })
+}
+
+/// How long the best even effort of the scenario takes on a course, s; `None` where it cannot be ridden.
+fn even_time_s(scenario: &Scenario, course: &Course) -> Option<f64> {
+    let there = Scenario {
+        course: course.clone(),
+        ..scenario.clone()
+    };
+    let setup = there.setup_on(there.riding_position, Rc::new(there.course()))?;
+    let even = paced(&Integrated, &setup, Effort::Even).ok()?;
+    Some(even.time_s)
 }
 
 fn recorded(recording: &TrackForm, smooth_m: f64) -> Result<RecordedCourse, Error> {

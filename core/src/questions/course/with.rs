@@ -7,6 +7,7 @@ use crate::inputs::fields;
 use crate::inputs::message;
 use crate::measuring::columns::{MOST_SAMPLES, Samples};
 use crate::questions::request::check_number;
+use crate::scenario::drawn_course::Preset;
 
 /// The columns of a recording that say where the road leads. Those that are given are equally long; what is missing is `null`.
 #[derive(Clone, Debug, Default, PartialEq, Deserialize)]
@@ -58,6 +59,9 @@ pub enum FileForm {
 pub struct With {
     /// One recording; the scenario's own course where there is none.
     pub recordings: Vec<TrackForm>,
+    /// The invented shape that takes the place of the scenario's own course, as long as that one. A recording goes before it.
+    #[cfg_attr(feature = "types", ts(optional))]
+    pub preset: Option<Preset>,
     /// Over how many metres each way its elevation is averaged.
     pub smooth_m: f64,
     /// Where the course begins on that road, m.
@@ -71,6 +75,9 @@ pub struct With {
     pub out_and_back: bool,
     /// How often it is ridden, lap after lap.
     pub times: u32,
+    /// How many points are kept at most, with numbers that are rounded for a link: distances to 0.1 m, heights to 0.01 m.
+    #[cfg_attr(feature = "types", ts(optional))]
+    pub most_points: Option<u32>,
     /// The file that is asked for; without one a simple course is refused.
     #[cfg_attr(feature = "types", ts(optional))]
     pub export: Option<FileForm>,
@@ -82,12 +89,14 @@ impl Default for With {
     fn default() -> Self {
         Self {
             recordings: Vec::new(),
+            preset: None,
             smooth_m: fields::SMOOTH_M.default,
             from_m: fields::FROM_M.default,
             to_m: None,
             reversed: false,
             out_and_back: false,
             times: fields::TIMES.default as u32,
+            most_points: None,
             export: None,
             name: String::new(),
         }
@@ -106,6 +115,9 @@ impl With {
             check_number(&fields::TO_M, "with.to_m", to_m)?;
         }
         check_number(&fields::TIMES, "with.times", f64::from(self.times))?;
+        if let Some(most) = self.most_points {
+            check_number(&fields::COURSE_POINTS, "with.most_points", f64::from(most))?;
+        }
         Error::check_text(&self.name, || "with.name".into())?;
         match self.recordings.as_slice() {
             [] => Ok(()),

@@ -102,7 +102,7 @@ export function start(storage, reading) {
       redo: store.redo,
       units: () => withWords(import("./sheet/units-menu.js"), ({ openUnits }) => openUnits(page, reading)),
       saved: () => withWords(import("./sheet/saved.js"), ({ openSaved }) => openSaved(page, storage, work)),
-      share: async () => share(await navigation.link(), { title: document.title, notify }),
+      share: () => share(navigation.linkTo, { state: store.get(), field: filler.field, title: document.title, notify }),
       print: () => navigation.write().finally(print),
       help: () =>
         withWords(import("./sheet/help.js"), ({ openHelp }) =>

@@ -36,6 +36,9 @@ export function createNavigation({ store, defaults, exists, withScenario, onLink
     );
   }
 
+  /** The whole link to a state. @param {State} state */
+  const linkTo = async (state) => new URL(await currentHash(state), location.href).href;
+
   async function write() {
     if (unopened === store.get()) return;
     const turn = ++latest;
@@ -97,6 +100,7 @@ export function createNavigation({ store, defaults, exists, withScenario, onLink
     /** Puts what is on the page now into the address, without waiting for a rest. */
     write,
     /** The whole link to what is on the page now. */
-    link: async () => new URL(await currentHash(), location.href).href,
+    link: () => linkTo(store.get()),
+    linkTo,
   };
 }

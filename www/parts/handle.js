@@ -25,6 +25,7 @@ import { px, svg } from "./svg.js";
  * @typedef {object} HandleData
  * @property {number} x
  * @property {number} y
+ * @property {string} [name] What moving it changes, where that depends on the data.
  * @property {string} spoken Both values in words: "260 watts at 0.242 square metres, 59:04".
  * @property {{ x?: number, y?: number }} step One press of an arrow key; a drag moves in the same steps.
  * @property {readonly [number, number]} [rangeX] Furthest it may go; the axis's ends when left out.
@@ -38,8 +39,9 @@ const MANY_STEPS = 10;
 
 /**
  * @param {HandleOptions} options
+ * @param {(event: PointerEvent) => { hold: (event: PointerEvent) => void } | undefined} [nearest] which of several that lie close together is meant
  */
-export function handle({ label, moves = [], directions = "x", meaning = null, ring = "you", onMove }) {
+export function handle({ label, moves = [], directions = "x", meaning = null, ring = "you", onMove }, nearest) {
   const element = svg(
     "g",
     {
@@ -87,7 +89,9 @@ export function handle({ label, moves = [], directions = "x", meaning = null, ri
 
   // Without this a finger would scroll the page: not every browser heeds `touch-action` within a picture.
   element.addEventListener("touchstart", (event) => event.preventDefault(), { passive: false });
-  element.addEventListener("pointerdown", (event) => {
+  element.addEventListener("pointerdown", (event) => (nearest?.(event) ?? part).hold(event));
+  /** Begins a drag. @param {PointerEvent} event */
+  function hold(event) {
     if (!shown || event.button !== 0 || !event.isPrimary) return;
     event.preventDefault();
     element.focus({ preventScroll: true });
@@ -104,7 +108,7 @@ export function handle({ label, moves = [], directions = "x", meaning = null, ri
       letGo: figure ? keepStill(figure) : () => {},
     };
     set(element, { "data-held": true });
-  });
+  }
   element.addEventListener("pointermove", (event) => {
     if (!held || !shown || held.pointer !== event.pointerId) return;
     const { xScale, yScale } = shown;
@@ -177,9 +181,16 @@ export function handle({ label, moves = [], directions = "x", meaning = null, ri
     return { x: alongX ? rangeX()[end] : data.x, y: alongY ? rangeY()[end] : data.y };
   }
 
-  return {
+  const part = {
     element,
+    hold,
     held: () => held !== null,
+    /** How far its middle is from a pointer, px; nothing is near one that is not shown. @param {PointerEvent} event */
+    away({ clientX, clientY }) {
+      if (element.hasAttribute("hidden")) return Infinity;
+      const { x, y, width, height } = element.getBoundingClientRect();
+      return Math.hypot(clientX - x - width / 2, clientY - y - height / 2);
+    },
     /**
      * @param {HandleData} data
      * @param {Scale} xScale
@@ -190,6 +201,7 @@ export function handle({ label, moves = [], directions = "x", meaning = null, ri
       const [from, to] = alongX ? rangeX() : rangeY();
       set(element, {
         transform: `translate(${px(xScale(data.x))} ${px(yScale(data.y))})`,
+        "aria-label": data.name ?? label,
         "aria-valuenow": alongX ? data.x : data.y,
         "aria-valuemin": from,
         "aria-valuemax": to,
@@ -197,6 +209,7 @@ export function handle({ label, moves = [], directions = "x", meaning = null, ri
       });
     },
   };
+  return part;
 }
 
 /** @param {Scale | undefined} scale @returns {readonly [number, number]} */

@@ -111,7 +111,17 @@ export function plot(options, prepare) {
   const axes = drawAxes(axisLayer);
   const drawContents = prepare({ under, over });
   const drawWords = pool(words, "text");
-  const handles = Object.entries(options.handles ?? {}).map(([id, one]) => ({ id, options: one, part: handle(one) }));
+  /** @type {{ id: string, options: HandleOptions, part: ReturnType<typeof handle> }[]} */
+  const handles = Object.entries(options.handles ?? {}).map(([id, one]) => ({
+    id,
+    options: one,
+    part: handle(one, nearest),
+  }));
+  /** Where handles lie close together, their reaches overlap; of two in one place the upper one. @param {PointerEvent} event */
+  function nearest(event) {
+    const parts = handles.map(({ part }) => part);
+    return parts.reduce((best, part) => (part.away(event) <= best.away(event) ? part : best));
+  }
   const dragging = () => handles.some(({ part }) => part.held());
   /** @type {((x: number | null) => void) | undefined} */
   let told;

@@ -1,5 +1,5 @@
 // @ts-check
-/** The height of a course along it, with the ends of a part, which can be dragged. */
+/** The height of a course along it, with the ends of a part, which can be dragged, or the points themselves, up and down. */
 
 import { labelOf } from "../frame/field-words.js";
 import { lineChart, valueAt } from "../parts/line-chart.js";
@@ -16,11 +16,19 @@ import { fallsM, risesM } from "./rises.js";
 const say = book("sheet");
 /** One press of an arrow key, in the unit that is shown: a tenth of a kilometre or of a mile. */
 const STEP = 0.1;
+/** A course of more points is moved as a text. */
+export const MOST_MOVED = 24;
+/** The least room above and below the course that its points move in, m. */
+const ROOM_M = 50;
 
 /**
- * @param {{ least_m: number, onMove: (end: End, distance_m: number, phase: MovePhase) => void }} options `least_m` between both ends
+ * @param {object} options
+ * @param {number} options.least_m between both ends
+ * @param {number | undefined} options.step_m of a height
+ * @param {(end: End, distance_m: number, phase: MovePhase) => void} options.onMove
+ * @param {(at: number, elevation_m: number, phase: MovePhase) => void} options.onPoint
  */
-export function courseChart({ least_m, onMove }) {
+export function courseChart({ least_m, step_m, onMove, onPoint }) {
   /** @type {Units | null} */
   let units = null;
   const end = (/** @type {End} */ name) => ({
@@ -32,17 +40,28 @@ export function courseChart({ least_m, onMove }) {
       if (units) onMove(name, show.fromDisplay("distance", x, units), phase);
     },
   });
+  const point = (/** @type {number} */ at) => ({
+    label: labelOf("scenario.course.points.elevation_m"),
+    moves: ["scenario.course.points"],
+    directions: /** @type {const} */ ("y"),
+    ring: /** @type {const} */ ("open"),
+    meaning: /** @type {const} */ ("ground"),
+    onMove: (/** @type {{ y: number }} */ { y }, /** @type {MovePhase} */ phase) => {
+      if (units) onPoint(at, show.fromDisplay("height", y, units), phase);
+    },
+  });
+  const moved = Array.from({ length: MOST_MOVED }, (_, at) => [`point_${at}`, point(at)]);
   const chart = lineChart({
     title: say("course.chart"),
     x: { name: "", format: (x) => show.number(x) },
     y: { name: "", meaning: "ground", format: (y) => show.number(y) },
-    handles: { from_m: end("from_m"), to_m: end("to_m") },
+    handles: { from_m: end("from_m"), to_m: end("to_m"), ...Object.fromEntries(moved) },
     reader: say("course.chartReader"),
     height: (width_px) => Math.round(Math.min(260, Math.max(180, width_px * 0.4))),
   });
 
-  /** @param {Course} course @param {Part} part @param {Units} inUnits */
-  function update({ points = [] }, part, inUnits) {
+  /** @param {Course} course @param {Part} part @param {Units} inUnits @param {boolean} moving its points, instead of the ends */
+  function update({ points = [] }, part, inUnits, moving) {
     units = inUnits;
     chart.element.hidden = points.length < 2;
     if (chart.element.hidden) return;
@@ -61,7 +80,9 @@ export function courseChart({ least_m, onMove }) {
     const from = Math.min(to, distance(part.from_m));
     const kept = within(whole, from, to);
     const [low, high] = [Math.min(...whole.ys), Math.max(...whole.ys)];
-    const room = (high - low || 1) * 0.1;
+    const room = moving
+      ? Math.max((high - low) / 2, show.spreadToDisplay("height", ROOM_M, inUnits))
+      : (high - low || 1) * 0.1;
     const far = (/** @type {number} */ x) =>
       show.quantity("distance", show.fromDisplay("distance", x, inUnits), inUnits, { digits: 2 });
     const says = (/** @type {number} */ x) =>
@@ -77,6 +98,24 @@ export function courseChart({ least_m, onMove }) {
       rangeX,
     });
     const least = distance(least_m);
+    const ends = () => ({
+      from_m: handle(from, [0, Math.max(0, to - least)]),
+      to_m: handle(to, [Math.min(last, from + least), last]),
+    });
+    const step = { y: show.stepOf("height", step_m, inUnits) };
+    const pointsOf = () =>
+      Object.fromEntries(
+        whole.xs.map((x, at) => [
+          `point_${at}`,
+          {
+            x,
+            y: whole.ys[at],
+            step,
+            name: say("course.pointName", { distance: far(x) }),
+            spoken: show.quantity("height", points[at].elevation_m, inUnits, { digits: 0 }),
+          },
+        ]),
+      );
     const heights = { points: kept.ys.map((y) => ({ elevation_m: show.fromDisplay("height", y, inUnits) })) };
     const climbs = (/** @type {number} */ m) => show.quantity("height", m, inUnits, { digits: 0 });
     const about = say("course.chartReading", {
@@ -96,10 +135,7 @@ export function courseChart({ least_m, onMove }) {
       shades: [
         { xs: kept.xs, low: kept.xs.map(() => low - room), high: kept.ys, meaning: /** @type {const} */ ("ground") },
       ],
-      handles: {
-        from_m: handle(from, [0, Math.max(0, to - least)]),
-        to_m: handle(to, [Math.min(last, from + least), last]),
-      },
+      handles: moving ? pointsOf() : ends(),
       read: (x) => ({ spoken: says(x), words: says(x), points: [{ y: valueAt(whole, x), meaning: "ground" }] }),
       reading: about,
     });

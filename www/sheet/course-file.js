@@ -1,5 +1,5 @@
 // @ts-check
-/** A course made of a ride file or a route, and a course cut, turned round, ridden there and back, or repeated. The core makes all of them. */
+/** A course made of a ride file or a route, or drawn; and a course cut, turned round, ridden there and back, repeated, or moved point by point. The core makes or checks all of them. */
 
 import { asCoreError, ask, ready } from "../core.js";
 import { h } from "../frame/dom.js";
@@ -9,12 +9,13 @@ import { fileOpener } from "../recordings/opener.js";
 import { courseLengthM } from "../state/scenario.js";
 import { quantity } from "../units.js";
 import { book } from "../words/index.js";
-import { courseChart } from "./course-chart.js";
+import { courseChart, MOST_MOVED } from "./course-chart.js";
 
 /** @import { Page } from "../frame/page.js" */
 /** @import { Recording } from "../recordings/read.js" */
 /** @import { State } from "../state/history.js" */
-/** @import { CourseAnswer } from "../types/core.d.ts" */
+/** @import { MovePhase } from "../parts/handle.js" */
+/** @import { CourseAnswer, Preset } from "../types/core.d.ts" */
 /** @import { Course } from "../types/page.d.ts" */
 /** @import { Units } from "../units.js" */
 
@@ -25,6 +26,9 @@ const SMOOTH = "with.smooth_m";
 const FROM = "with.from_m";
 const TO = "with.to_m";
 const TIMES = "with.times";
+const HEIGHT = "scenario.course.points.elevation_m";
+/** What the invented shapes are called. @type {Record<Preset, "flat" | "rolling" | "oneClimb" | "outAndBack">} */
+const PRESETS = { flat: "flat", rolling: "rolling", one_climb: "oneClimb", out_and_back: "outAndBack" };
 
 /** @param {Page} page @param {(name: string) => void} onOpened a course was made of a file of that name */
 export function courseFile(page, onOpened) {
@@ -45,7 +49,22 @@ export function courseFile(page, onOpened) {
       values[`with.${end}`] = distance_m;
       showPart();
     },
+    step_m: page.field(HEIGHT)?.step,
+    onPoint: movePoint,
   });
+  const movePoints = h(
+    "button",
+    {
+      type: "button",
+      "aria-pressed": "false",
+      onclick: () => {
+        movePoints.setAttribute("aria-pressed", String(!isMoving()));
+        showPart();
+      },
+    },
+    say("course.movePoints"),
+  );
+  const refusal = h("p", { class: "wrong", role: "alert", hidden: true });
   const about = h("p", { class: "row-hint", role: "status" });
   const smoothing = h(
     "div",
@@ -55,15 +74,27 @@ export function courseFile(page, onOpened) {
     numbers[SMOOTH].note,
   );
   const file = h("div", { hidden: true }, about, smoothing);
-  /** @param {"turnRound" | "thereAndBack" | "keepPart" | "rideLaps"} key @param {() => object} change */
+  /** @param {"turnRound" | "thereAndBack" | "keepPart" | "rideLaps" | "flat" | "rolling" | "oneClimb" | "outAndBack"} key @param {() => object} change */
   const button = (key, change) => h("button", { type: "button", onclick: () => edit(change()) }, say(`course.${key}`));
+  const presets = h(
+    "div",
+    { class: "course-edits" },
+    h("p", { class: "row-hint" }, say("course.draw")),
+    h(
+      "p",
+      { class: "row-actions" },
+      ...Object.entries(PRESETS).map(([preset, key]) => button(key, () => ({ preset }))),
+    ),
+  );
   const edits = h(
     "div",
     { class: "course-edits" },
     chart.element,
+    refusal,
     h(
       "p",
       { class: "row-actions" },
+      movePoints,
       button("turnRound", () => ({ reversed: true })),
       button("thereAndBack", () => ({ out_and_back: true })),
     ),
@@ -154,25 +185,53 @@ export function courseFile(page, onOpened) {
     );
   }
 
+  /** One drag is one step of undo. @param {number} at @param {number} elevation_m @param {MovePhase} phase */
+  function movePoint(at, elevation_m, phase) {
+    if (phase === "commit") return store.settle();
+    const { scenario, units } = store.get();
+    const { points = [] } = scenario.course;
+    const course = {
+      ...scenario.course,
+      points: points.map((point, k) => (k === at ? { ...point, elevation_m } : point)),
+    };
+    const why = page.check({ ...scenario, course });
+    refusal.hidden = !why;
+    refusal.textContent = why ? say("courseUnchanged", { why }) : "";
+    // The point goes back to where the course still has it.
+    if (why) return chart.update(scenario.course, partOf(), units, true);
+    moved = course;
+    store.set("scenario.course", course, { merge: `${HEIGHT} ${at}` });
+  }
+
+  const isMoving = () => movePoints.getAttribute("aria-pressed") === "true" && !movePoints.hidden;
+  const partOf = () => ({ from_m: values[FROM], to_m: values[TO] });
+
   /** The part that is chosen, in its numbers and on the chart. */
   function showPart() {
     const state = store.get();
-    const shown = { course: state.scenario.course, units: state.units, from_m: values[FROM], to_m: values[TO] };
+    const { course } = state.scenario;
+    movePoints.hidden = (course.points?.length ?? 0) > MOST_MOVED;
+    const shown = { course, units: state.units, ...partOf(), moving: isMoving() };
     for (const number of Object.values(numbers)) number.update(state);
-    if (Object.entries(shown).some(([key, value]) => drawn?.[/** @type {keyof typeof shown} */ (key)] !== value))
-      chart.update(shown.course, shown, shown.units);
+    if (Object.entries(shown).some(([key, value]) => drawn?.[/** @type {keyof typeof shown} */ (key)] !== value)) {
+      if (drawn && drawn.course !== course) refusal.hidden = true;
+      chart.update(shown.course, shown, shown.units, shown.moving);
+    }
     drawn = shown;
   }
 
-  /** What the chart shows. @type {{ course: Course, units: Units, from_m: number, to_m: number } | null} */
+  /** What the chart shows. @type {{ course: Course, units: Units, from_m: number, to_m: number, moving: boolean } | null} */
   let drawn = null;
+  /** The course whose point was moved last. @type {Course | null} */
+  let moved = null;
   return {
     file: h("div", { class: "course-file" }, open.element, file),
+    presets,
     edits,
     /** @param {State} state */
     update({ scenario: { course } }) {
       // The whole of another course is kept until its rider says which part.
-      if (course !== drawn?.course) [values[FROM], values[TO]] = [0, courseLengthM(course)];
+      if (course !== drawn?.course && course !== moved) [values[FROM], values[TO]] = [0, courseLengthM(course)];
       showPart();
     },
   };

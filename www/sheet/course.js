@@ -153,6 +153,7 @@ export function course(page) {
       {},
       h("label", { class: "row" }, h("span", { class: "row-label" }, say("courseAs")), kind),
       made.file,
+      made.presets,
       simple,
       profile,
       h("label", { class: "check" }, windless, say("windIgnored")),

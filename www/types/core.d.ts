@@ -4164,6 +4164,10 @@ export type CourseWith = {
  */
 recordings: Array<TrackForm>, 
 /**
+ * The invented shape that takes the place of the scenario's own course, as long as that one. A recording goes before it.
+ */
+preset?: Preset, 
+/**
  * Over how many metres each way its elevation is averaged.
  */
 smooth_m: number, 
@@ -4188,6 +4192,10 @@ out_and_back: boolean,
  */
 times: number, 
 /**
+ * How many points are kept at most, with numbers that are rounded for a link: distances to 0.1 m, heights to 0.01 m.
+ */
+most_points?: number, 
+/**
  * The file that is asked for; without one a simple course is refused.
  */
 export?: FileForm, 
@@ -4195,6 +4203,8 @@ export?: FileForm,
  * What the course is called in that file.
  */
 name: string, };
+
+export type Preset = "flat" | "rolling" | "one_climb" | "out_and_back";
 
 export type FileForm = "gpx" | "csv";
 
@@ -4271,6 +4281,11 @@ has_elevation: boolean,
  * Whether it is known which way the road leads.
  */
 has_bearings: boolean, 
+/**
+ * How much longer the best even effort of the scenario takes over the course of `most_points` than over the one before, s, the
+ * difference of two answers of `finish-time`; `null` where none were asked for, or where that ride cannot be ridden.
+ */
+simplified_slower_s: number | null, 
 /**
  * Whether the recording holds points of a surveyed road, which were taken as they are.
  */

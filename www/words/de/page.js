@@ -212,6 +212,11 @@ export default {
   "share.copy": "Kopiere diesen Link. Alle deine Zahlen stehen darin; nichts wird irgendwohin gesendet.",
   "share.ownFile": "Er führt zur Datei auf diesem Gerät: Andere brauchen auch die Datei.",
   "share.long": "Er ist lang; manche Programme schneiden solche Links ab, eine Datei nicht.",
+  "share.shortened": {
+    one: "Der Link enthält {kept} von {count} Punkt der Strecke.",
+    other: "Der Link enthält {kept} von {count} Punkten der Strecke.",
+  },
+  "share.slower": "Die beste gleichmäßige Leistung ist darauf {difference}.",
   "share.link": "Link",
   "field.positions.fade_test.first_third_cda_m2": "Luftwiderstandsfläche im ersten Drittel",
   "field.positions.fade_test.last_third_cda_m2": "Luftwiderstandsfläche im letzten Drittel",

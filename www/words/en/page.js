@@ -209,6 +209,11 @@ export default /** @type {const} */ ({
   "share.copy": "Copy this link. All your numbers are in it; nothing is sent anywhere.",
   "share.ownFile": "It leads to the file on this device: somebody else needs the file too.",
   "share.long": "It is long; some programs cut such links, a file does not.",
+  "share.shortened": {
+    one: "The link carries {kept} of the course’s {count} point.",
+    other: "The link carries {kept} of the course’s {count} points.",
+  },
+  "share.slower": "The best even effort on them is {difference}.",
   "share.link": "Link",
   "field.positions.fade_test.first_third_cda_m2": "Drag area over the first third",
   "field.positions.fade_test.last_third_cda_m2": "Drag area over the last third",

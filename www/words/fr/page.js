@@ -212,6 +212,11 @@ export default {
   "share.copy": "Copie ce lien. Tous tes chiffres y sont ; rien n’est envoyé.",
   "share.ownFile": "Il mène au fichier sur cet appareil : l’autre personne a besoin du fichier aussi.",
   "share.long": "Il est long ; certains programmes coupent de tels liens, mais pas un fichier.",
+  "share.shortened": {
+    one: "Le lien contient {kept} point sur {count} du parcours.",
+    other: "Le lien contient {kept} points sur {count} du parcours.",
+  },
+  "share.slower": "Le meilleur effort régulier y est {difference}.",
   "share.link": "Lien",
   "field.positions.fade_test.first_third_cda_m2": "Surface de traînée du premier tiers",
   "field.positions.fade_test.last_third_cda_m2": "Surface de traînée du dernier tiers",

@@ -2,7 +2,8 @@
 /** A course made of a ride file or a route, changed, kept on the device, and written as a file. */
 
 import { readFile } from "node:fs/promises";
-import { expect, kept, notice, openQuestion, test } from "./support/page.js";
+import { course, openWithCourse } from "./support/courses.js";
+import { expect, notice, openQuestion, test } from "./support/page.js";
 import { expectNoSidewaysScroll } from "./support/widths.js";
 
 /** 200 steps of 0.0005° of latitude, 111.18 m for a thousandth (series of the meridian arc, common practice). */
@@ -24,9 +25,6 @@ async function openCourse(page) {
   await page.getByRole("combobox", { name: "Kind of course" }).selectOption({ label: "your surveyed course" });
   return page.locator(".sheet");
 }
-
-/** @param {import("@playwright/test").Page} page */
-const course = async (page) => (await kept(page))?.scenario.course;
 
 /** @param {import("@playwright/test").Page} page */
 async function lengthM(page) {
@@ -99,20 +97,7 @@ const BENDS = {
 const LENGTH_M = 10_000;
 
 /** @param {import("@playwright/test").Page} page @param {object} points */
-async function openWith(page, points = BENDS) {
-  await page.addInitScript((course) => {
-    if (!localStorage.getItem("fasterby:last")) {
-      const work = { layout: 1, stamp: "1-1", saved_at: "2026-01-01T00:00:00Z", question: "finish-time", with: {} };
-      localStorage.setItem("fasterby:last", JSON.stringify({ ...work, scenario: { fasterby: 3, course } }));
-    }
-  }, points);
-  await openQuestion(page, "finish-time");
-  const sheet = page.locator(".sheet");
-  await page.getByRole("button", { name: "Your numbers" }).first().click();
-  await sheet.locator("summary", { hasText: "Course" }).click();
-  await expect.poll(async () => (await course(page))?.kind).toBe(/** @type {any} */ (points).kind);
-  return sheet;
-}
+const openWith = (page, points = BENDS) => openWithCourse(page, points);
 
 /** What the page hands over. @param {import("@playwright/test").Page} page @param {import("@playwright/test").Locator} sheet @param {string} kind */
 async function saved(page, sheet, kind) {

@@ -33,7 +33,8 @@ export async function shortLink(linkTo, state, mostPoints, characters) {
   }
   if (!best) return null;
   const { course, simplified_slower_s: slower_s } = best.made;
-  const counts = { kept: number(course.points?.length ?? 0), count: number(points.length) };
+  const counted = (/** @type {number} */ count) => number(count, { group: true });
+  const counts = { kept: counted(course.points?.length ?? 0), count: counted(points.length) };
   return {
     link: best.link,
     said: [

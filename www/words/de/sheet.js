@@ -120,7 +120,7 @@ export default {
   "course.flat": "Flach",
   "course.rolling": "Wellig",
   "course.oneClimb": "Ein Anstieg",
-  "course.outAndBack": "Hin und dann zurück",
+  "course.outAndBack": "Ein Hügel, hin und zurück",
   "course.movePoints": "Punkte verschieben",
   "course.pointName": "Höhe bei {distance}",
   "course.now": "Die Strecke ist jetzt {distance} lang und hat {climb} Anstieg.",

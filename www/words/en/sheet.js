@@ -113,7 +113,7 @@ export default /** @type {const} */ ({
   "course.flat": "Flat",
   "course.rolling": "Rolling",
   "course.oneClimb": "One climb",
-  "course.outAndBack": "Out and back",
+  "course.outAndBack": "A hill, out and back",
   "course.movePoints": "Move points",
   "course.pointName": "Height at {distance}",
   "course.now": "The course is now {distance} long and climbs {climb}.",

@@ -120,7 +120,7 @@ export default {
   "course.flat": "Plat",
   "course.rolling": "Vallonné",
   "course.oneClimb": "Une montée",
-  "course.outAndBack": "Aller puis retour",
+  "course.outAndBack": "Une butte, aller-retour",
   "course.movePoints": "Déplacer les points",
   "course.pointName": "Hauteur à {distance}",
   "course.now": "Le parcours mesure maintenant {distance} et compte {climb} de montée.",

@@ -185,11 +185,11 @@ export function handle({ label, moves = [], directions = "x", meaning = null, ri
     element,
     hold,
     held: () => held !== null,
-    /** How far its middle is from a pointer, px; nothing is near one that is not shown. @param {PointerEvent} event */
+    /** How far its middle is from a pointer, across and up together, px; nothing is near one that is not shown. @param {PointerEvent} event */
     away({ clientX, clientY }) {
       if (element.hasAttribute("hidden")) return Infinity;
       const { x, y, width, height } = element.getBoundingClientRect();
-      return Math.hypot(clientX - x - width / 2, clientY - y - height / 2);
+      return Math.abs(clientX - x - width / 2) + Math.abs(clientY - y - height / 2);
     },
     /**
      * @param {HandleData} data

@@ -29,6 +29,7 @@ enum To {
 
 /// Every seed of every question, as `tests/hostile.rs` checks.
 const SEEDS: [&str; 24] = [
+    include_str!("../seeds/ask/course-drawn"),
     include_str!("../seeds/ask/course-profile"),
     include_str!("../seeds/ask/course-recorded"),
     include_str!("../seeds/ask/drag-test-recorded"),

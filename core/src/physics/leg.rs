@@ -18,7 +18,6 @@ use std::cell::Cell;
 use std::f64::consts::{FRAC_PI_2, PI, TAU};
 use std::ops::{Add, Mul, Sub};
 use std::rc::Rc;
-use std::sync::LazyLock;
 
 use crate::numerics::solve::{root, root_bracketed};
 
@@ -177,9 +176,6 @@ pub struct Extremes {
 /// Where a turn is looked at before its extremes are sought: three degrees apart. A peak that is narrower has a straight knee.
 const LOOKS: usize = 120;
 const STEP_RAD: f64 = TAU / LOOKS as f64;
-/// Where those are: every turn is looked at there, and a sine costs as much as the rest of a look.
-static LOOKED_AT: LazyLock<[Crank; LOOKS]> =
-    LazyLock::new(|| std::array::from_fn(|look| Crank::at(look as f64 * STEP_RAD)));
 /// How closely an extreme's crank angle is found, rad.
 const ANGLE_ACCURACY: f64 = 1e-13;
 /// The knee of a leg that reaches is bent by more than this, as the sine of the thigh's angle to the line from hip to foot: at a
@@ -208,7 +204,8 @@ struct Look {
 }
 
 impl Look {
-    fn new(crank: Crank, ankle: Ankle) -> Self {
+    fn new(crank_rad: f64, ankle: Ankle) -> Self {
+        let crank = Crank::at(crank_rad);
         let up = match ankle {
             Ankle::Moving {
                 pitch_rad,
@@ -221,7 +218,8 @@ impl Look {
 }
 
 thread_local! {
-    /// The looks round a turn with the last ankle: of what moves a leg, little moves the ankle.
+    /// The looks round a turn with the last ankle: of what moves a leg, little moves the ankle, and its sines cost as much as the rest of
+    /// a look.
     static LAST_LOOKS: Cell<Option<(Ankle, Rc<[Look; LOOKS]>)>> = const { Cell::new(None) };
 }
 
@@ -229,7 +227,9 @@ fn looks(ankle: Ankle) -> Rc<[Look; LOOKS]> {
     LAST_LOOKS.with(|last| {
         let looks = match last.take() {
             Some((before, looks)) if before == ankle => looks,
-            _ => Rc::new(LOOKED_AT.each_ref().map(|&crank| Look::new(crank, ankle))),
+            _ => Rc::new(std::array::from_fn(|look| {
+                Look::new(look as f64 * STEP_RAD, ankle)
+            })),
         };
         last.set(Some((ankle, Rc::clone(&looks))));
         looks
@@ -310,7 +310,7 @@ impl Linkage {
     }
 
     fn look(&self, crank_rad: f64) -> Look {
-        Look::new(Crank::at(crank_rad), self.leg.ankle)
+        Look::new(crank_rad, self.leg.ankle)
     }
 
     /// Hip to the end of the lower link, m.

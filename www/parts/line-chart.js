@@ -1,8 +1,8 @@
 // @ts-check
 /** One or several curves over the same x, with bands of uncertainty, shaded differences, levels, marked points and handles. */
 
-import { area, line } from "d3-shape";
 import { book } from "../words/index.js";
+import { bandPath, linePath } from "./curves.js";
 import { html, set } from "./html.js";
 import { textBox } from "./labels.js";
 import { plot, writeAround } from "./plot.js";
@@ -355,11 +355,8 @@ function labelCurve(canvas, one, path) {
     Math.max(from, Math.min(to, liked)),
   );
   const places = centres.flatMap((x) => {
-    const ys = path
-      .filter(([at]) => at >= x - width / 2 - 1 && at <= x + width / 2 + 1)
-      .map(([, y]) => y)
-      .concat(heightAt(path, x - width / 2), heightAt(path, x), heightAt(path, x + width / 2))
-      .filter(Number.isFinite);
+    const ys = [x - width / 2, x, x + width / 2].map((at) => heightAt(path, at)).filter(Number.isFinite);
+    for (const [at, y] of path) if (at >= x - width / 2 - 1 && at <= x + width / 2 + 1) ys.push(y);
     const dislike = Math.abs(x - liked) / 6;
     return [
       { x, y: Math.min(...ys) - 8, dislike },
@@ -467,48 +464,13 @@ function pixels({ xScale, yScale }, one) {
  */
 function heightAt(path, x) {
   for (let i = 1; i < path.length; i += 1) {
+    // Most points are passed by: two numbers of each are looked at, no more.
+    if (x < path[i - 1][0] || x > path[i][0]) continue;
     const [x0, y0] = path[i - 1];
     const [x1, y1] = path[i];
-    if (x >= x0 && x <= x1) return x1 === x0 ? y0 : y0 + ((y1 - y0) * (x - x0)) / (x1 - x0);
+    return x1 === x0 ? y0 : y0 + ((y1 - y0) * (x - x0)) / (x1 - x0);
   }
   return NaN;
-}
-
-/**
- * @param {Canvas} canvas
- * @param {ArrayLike<number>} xs
- * @param {ArrayLike<number>} ys
- */
-function linePath({ xScale, yScale }, xs, ys) {
-  return line()
-    .defined((_, i) => Number.isFinite(ys[i]))
-    .x((_, i) => xScale(xs[i]))
-    .y((_, i) => yScale(ys[i]))
-    .digits(1)(indices(xs));
-}
-
-/**
- * @param {Canvas} canvas
- * @param {ArrayLike<number>} xs
- * @param {ArrayLike<number>} low
- * @param {ArrayLike<number>} high
- */
-function bandPath({ xScale, yScale }, xs, low, high) {
-  return area()
-    .defined((_, i) => Number.isFinite(low[i]) && Number.isFinite(high[i]))
-    .x((_, i) => xScale(xs[i]))
-    .y0((_, i) => yScale(low[i]))
-    .y1((_, i) => yScale(high[i]))
-    .digits(1)(indices(xs));
-}
-
-/**
- * d3 wants one datum a point; ours are in columns and looked up by index.
- * @param {ArrayLike<number>} xs
- * @returns {[number, number][]}
- */
-function indices(xs) {
-  return Array.from(xs, (x, i) => [x, i]);
 }
 
 /**

@@ -1,12 +1,12 @@
 // @ts-check
 /** What makes up a whole, stacked from the bottom, over x. */
 
+import { area } from "d3-shape";
 import { book } from "../words/index.js";
-import { bandPath } from "./curves.js";
 import { html, set } from "./html.js";
 import { textBox } from "./labels.js";
 import { plot } from "./plot.js";
-import { polyline, pool, px, svg } from "./svg.js";
+import { pool, px, svg } from "./svg.js";
 import { textWidth } from "./text-size.js";
 
 /** @import { Meaning } from "./html.js" */
@@ -85,18 +85,25 @@ function prepare({ under, over }) {
   return function draw(canvas, data) {
     const { xScale, yScale, room } = canvas;
     const rows = sums(data);
+    const columns = Array.from(data.xs, (x, i) => /** @type {[number, number]} */ ([x, i]));
     const shapes = data.parts.map((part, index) => ({ part, low: rows[index], high: rows[index + 1] }));
     areas(shapes, (element, { part, low, high }) =>
       set(element, {
         class: `stacked ${part.meaning ?? ""} shade-${part.shade ?? 0}`,
-        d: bandPath(canvas, data.xs, low, high),
+        d: area()
+          .x((_, i) => xScale(data.xs[i]))
+          .y0((_, i) => yScale(low[i]))
+          .y1((_, i) => yScale(high[i]))
+          .digits(1)(columns),
       }),
     );
     const outline = Array.from(
       data.xs,
       (x, i) => /** @type {[number, number]} */ ([xScale(x), yScale(rows[rows.length - 1][i])]),
     );
-    edges(outline.length ? [outline] : [], (element, points) => set(element, { class: "curve", d: polyline(points) }));
+    edges(outline.length ? [outline] : [], (element, points) =>
+      set(element, { class: "curve", d: points.map(([x, y], i) => `${i ? "L" : "M"}${px(x)} ${px(y)}`).join("") }),
+    );
 
     room.keepClearOfLine(outline);
     keepClearBelow(canvas, outline);

@@ -1,8 +1,8 @@
 // @ts-check
 /** One or several curves over the same x, with bands of uncertainty, shaded differences, levels, marked points and handles. */
 
+import { area, line } from "d3-shape";
 import { book } from "../words/index.js";
-import { bandPath, linePath } from "./curves.js";
 import { html, set } from "./html.js";
 import { textBox } from "./labels.js";
 import { plot, writeAround } from "./plot.js";
@@ -471,6 +471,43 @@ function heightAt(path, x) {
     return x1 === x0 ? y0 : y0 + ((y1 - y0) * (x - x0)) / (x1 - x0);
   }
   return NaN;
+}
+
+/**
+ * @param {Canvas} canvas
+ * @param {ArrayLike<number>} xs
+ * @param {ArrayLike<number>} ys
+ */
+function linePath({ xScale, yScale }, xs, ys) {
+  return line()
+    .defined((_, i) => Number.isFinite(ys[i]))
+    .x((_, i) => xScale(xs[i]))
+    .y((_, i) => yScale(ys[i]))
+    .digits(1)(indices(xs));
+}
+
+/**
+ * @param {Canvas} canvas
+ * @param {ArrayLike<number>} xs
+ * @param {ArrayLike<number>} low
+ * @param {ArrayLike<number>} high
+ */
+function bandPath({ xScale, yScale }, xs, low, high) {
+  return area()
+    .defined((_, i) => Number.isFinite(low[i]) && Number.isFinite(high[i]))
+    .x((_, i) => xScale(xs[i]))
+    .y0((_, i) => yScale(low[i]))
+    .y1((_, i) => yScale(high[i]))
+    .digits(1)(indices(xs));
+}
+
+/**
+ * d3 wants one datum a point; ours are in columns and looked up by index.
+ * @param {ArrayLike<number>} xs
+ * @returns {[number, number][]}
+ */
+function indices(xs) {
+  return Array.from(xs, (x, i) => [x, i]);
 }
 
 /**

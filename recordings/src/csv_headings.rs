@@ -133,6 +133,7 @@ pub(crate) fn meaning(heading: &str) -> Option<Meaning> {
     let harmless: &[&str] = match column {
         Column::Time => &["accumulated", "min", "total"],
         Column::Distance => &["accumulated", "total"],
+        Column::WindShare => &["wind"],
         _ => &[],
     };
     let is_other = |word: &&str| OTHER.contains(word) && !harmless.contains(word);

@@ -89,7 +89,10 @@ test("two questions answer on a page of another origin whose policy allows only 
   await number(page, "two", "Drag area, CdA").fill("0.3");
   await expect(figure(page, "two")).not.toHaveText(before);
 
-  expect(requests.filter((url) => url.endsWith(".wasm"))).toHaveLength(1);
+  // Each module once, however many questions ask it.
+  const modules = requests.filter((url) => url.endsWith(".wasm"));
+  expect(new Set(modules).size).toBe(modules.length);
+  expect(modules.length).toBeGreaterThan(0);
   expect(
     requests.filter((url) => !url.startsWith(ours) && !url.startsWith(host.address) && !url.startsWith("data:")),
   ).toEqual([]);

@@ -285,7 +285,7 @@ test("a core of another version is refused, and the answers stay those of the pa
 }) => {
   const { first, second } = await twoVersions(String(baseURL));
   const server = await serve(first);
-  await page.goto(`${server.address}#finish-time`);
+  await page.goto(`${server.address}#power-or-drag`);
   await started(page);
   const before = await answerText(page);
 
@@ -301,7 +301,7 @@ test("a core of another version is refused, and the answers stay those of the pa
   server.change(mixed);
   await go(page, "Hold or fade");
   await expect(notice(page)).toContainText(NEWER["en-GB"]);
-  await expect(page.locator("#host")).toHaveAttribute("data-question", "finish-time");
+  await expect(page.locator("#host")).toHaveAttribute("data-question", "power-or-drag");
   expect(await answerText(page)).toBe(before);
   await server.stop();
 });
@@ -327,7 +327,7 @@ test("a page that a host kept from an older version says that a newer one is the
 
 test("where the server does not answer, the connection is what is to be checked", async ({ page, baseURL }) => {
   const server = await serve(await filesOf(String(baseURL)));
-  await page.goto(`${server.address}#finish-time`);
+  await page.goto(`${server.address}#power-or-drag`);
   await started(page);
   await server.stop();
   await go(page, "Hold or fade");

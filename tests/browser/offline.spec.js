@@ -120,3 +120,53 @@ test("a new version that cannot be fetched whole is not taken, and the old one g
   await expect.poll(() => page.evaluate(() => caches.keys())).toEqual(["fasterby first"]);
   await server.stop();
 });
+
+/** Opens the choice of units and language and takes a language. @param {Page} page @param {string} language */
+async function speak(page, language) {
+  await page.locator(".tools button").filter({ hasText: /°C/ }).click();
+  await page.getByRole("dialog").getByRole("radio", { name: language }).check();
+}
+
+test("the texts of the languages that are read are kept, through a new version too", async ({
+  page,
+  context,
+  baseURL,
+}) => {
+  const files = await filesOf(String(baseURL));
+  const server = await serve(versionOf(files, "first"));
+  await page.goto(server.address);
+  await keptOnDevice(page);
+  const kept = () =>
+    page.evaluate(async () => {
+      const cache = await caches.open("fasterby first");
+      return (await cache.keys()).map(({ url }) => url).filter((url) => url.includes("/languages/"));
+    });
+  expect(await kept()).toEqual([`${server.address}languages/en`]);
+
+  // Without a network there are only the texts that are kept, and the page says so.
+  await context.setOffline(true);
+  await speak(page, "Deutsch");
+  await expect(page.getByRole("status").filter({ hasText: "could not be loaded in this language" })).toBeVisible();
+  await expect(page.locator("html")).toHaveAttribute("lang", "en-GB");
+  await context.setOffline(false);
+  await page.keyboard.press("Escape");
+  await speak(page, "Français");
+  await expect(page.locator("html")).toHaveAttribute("lang", "fr");
+  await expect.poll(kept).toContain(`${server.address}languages/fr`);
+
+  await context.setOffline(true);
+  await page.reload();
+  await started(page);
+  await expect(page.locator("html")).toHaveAttribute("lang", "fr");
+  await expect(page.getByRole("heading", { level: 1 })).toContainText("puissance");
+  await context.setOffline(false);
+
+  server.change(versionOf(files, "second"));
+  await expect.poll(() => newerWaits(page)).toBe(true);
+  const newer = await page.evaluate(async () => {
+    const cache = await caches.open("fasterby second");
+    return (await cache.keys()).map(({ url }) => url.split("/languages/")[1]).filter(Boolean);
+  });
+  expect(newer.sort()).toEqual(["en", "fr"]);
+  await server.stop();
+});

@@ -5,7 +5,7 @@ import { answerText, expect, number, open, openQuestion, started, test, type } f
 import { questions } from "./support/questions.js";
 
 /** What the smaller module answers. */
-const FIRST = ["power-or-drag", "finish-time", "speed-for-watts"];
+const FIRST = ["power-or-drag", "speed-for-watts"];
 /** A layout shift that readers hardly notice: "good" up to 0.1, https://web.dev/articles/cls. */
 const MOST_MOVED = 0.1;
 

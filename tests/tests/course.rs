@@ -268,6 +268,7 @@ fn course_of(recording: &Recording) -> Value {
         "distance_m",
         "bearing_deg",
         "radius_m",
+        "wind_share",
     ];
     let columns: serde_json::Map<String, Value> = COLUMNS
         .iter()
@@ -297,6 +298,7 @@ fn courses_to_write() -> [(&'static str, Value); 8] {
             let mut point = json!({ "distance_m": 50 * i, "elevation_m": 100.0 + f64::from(i % 9), "bearing_deg": 30 * i % 360 });
             if i % 4 == 1 {
                 point["radius_m"] = json!(8 + i % 20);
+                point["wind_share"] = json!(0.125 * f64::from(i % 8));
             }
             point
         })
@@ -365,7 +367,13 @@ fn the_points_of_a_profile_come_back_to_the_millimetre() {
             .collect();
         assert_eq!(pairs.len(), 121);
         for (before, after) in pairs {
-            for field in ["distance_m", "elevation_m", "bearing_deg", "radius_m"] {
+            for field in [
+                "distance_m",
+                "elevation_m",
+                "bearing_deg",
+                "radius_m",
+                "wind_share",
+            ] {
                 let same = match (before[field].as_f64(), after[field].as_f64()) {
                     (Some(before), Some(after)) => (before - after).abs() < NEAR,
                     (before, after) => before == after,

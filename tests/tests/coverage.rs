@@ -43,8 +43,32 @@ fn rider(random: &mut fastrand::Rng) -> Value {
     })
 }
 
+/// The same on a day that changes, with a start between its two forecasts.
+fn rider_on_a_changing_day(random: &mut fastrand::Rng) -> Value {
+    let mut rider = rider(random);
+    let mut between = |low: f64, high: f64| low + (high - low) * random.f64();
+    let day = &mut rider["conditions"];
+    day["wind_speed_m_s"] = json!(between(1.0, 6.0));
+    day["temperature_c"] = json!({ "value": between(5.0, 15.0), "sd": 2.0 });
+    day["later"] = json!({
+        "first_at_s": 25_200, "at_s": 36_000, "start_at_s": between(25_200.0, 30_000.0),
+        "wind_speed_m_s": between(0.0, 8.0), "wind_from_deg": between(0.0, 360.0), "temperature_c": between(10.0, 25.0),
+    });
+    rider
+}
+
 /// How often the true value lies in the range that `asked` gives of it.
 fn coverage(
+    seed: u64,
+    asked: impl Fn(&Value) -> (f64, f64),
+    truth_of: impl Fn(&Scenario) -> Option<f64>,
+) -> f64 {
+    coverage_of(rider, seed, asked, truth_of)
+}
+
+/// The same for riders made in another way.
+fn coverage_of(
+    rider: impl Fn(&mut fastrand::Rng) -> Value,
     seed: u64,
     asked: impl Fn(&Value) -> (f64, f64),
     truth_of: impl Fn(&Scenario) -> Option<f64>,
@@ -123,6 +147,44 @@ fn the_range_of_a_finish_time_contains_the_truth() {
         "finish time",
         coverage(1, asked, |scenario| {
             time_s(&setup(scenario, 0), Effort::Even)
+        }),
+    );
+}
+
+#[test]
+fn the_ranges_of_a_day_that_changes_contain_the_truth() {
+    const OTHER_START_S: f64 = 36_000.0;
+    let ask = |scenario: &Value| {
+        let with = json!({ "other_start_at_s": OTHER_START_S });
+        answer(
+            "finish-time",
+            &json!({ "scenario": scenario, "with": with }),
+        )
+    };
+    let starting_later = |scenario: &Scenario| {
+        let mut other = scenario.clone();
+        if let Some(later) = &mut other.conditions.later {
+            later.start_at_s = OTHER_START_S;
+        }
+        time_s(&setup(&other, 0), Effort::Even)
+    };
+    let as_planned = |scenario: &Scenario| time_s(&setup(scenario, 0), Effort::Even);
+    let finish = |scenario: &Value| {
+        let answer = ask(scenario);
+        (
+            figure(&answer, "time_s").0,
+            answer["input_sd_s"].as_f64().expect("a sd"),
+        )
+    };
+    holds(
+        "finish time on a day that changes",
+        coverage_of(rider_on_a_changing_day, 11, finish, as_planned),
+    );
+    let slower = |scenario: &Value| figure(&ask(scenario)["day"]["other_start"], "slower_s");
+    holds(
+        "another start on that day",
+        coverage_of(rider_on_a_changing_day, 12, slower, |scenario| {
+            Some(starting_later(scenario)? - as_planned(scenario)?)
         }),
     );
 }

@@ -2,6 +2,8 @@
 
 #![cfg(not(target_arch = "wasm32"))]
 
+use fasterby_core::scenario::Scenario;
+use fasterby_core::scenario::recorded_course::{NoCourse, RecordedCourse, Track, recorded_course};
 use fasterby_recordings::{
     Column, Error, MESSAGES, MOST_BYTES, MOST_RECORDS, Reader, Recording, distance_m,
 };
@@ -480,6 +482,87 @@ fn real_files_are_read_or_refused_for_their_reason() {
         }
     }
     assert_eq!(seen, files.len(), "a real file has no row");
+}
+
+/// The course of a recording as the page makes it, its elevation smoothed as usual.
+fn course_of(recording: &Recording) -> Result<RecordedCourse, NoCourse> {
+    const SMOOTHED_M: f64 = 100.0;
+    let column = |column| recording.columns.get(column);
+    let track = Track {
+        latitude_deg: column(Column::Latitude),
+        longitude_deg: column(Column::Longitude),
+        elevation_m: column(Column::Elevation),
+        distance_m: column(Column::Distance),
+        bearing_deg: column(Column::Bearing),
+        radius_m: column(Column::Radius),
+        wind_share: column(Column::WindShare),
+        is_surveyed: recording.is_surveyed,
+    };
+    recorded_course(&track, SMOOTHED_M)
+}
+
+/// The length of a line through all positions, m. Over what lies between two parts of a file it goes straight.
+fn through_positions_m(recording: &Recording) -> f64 {
+    let column = |column| recording.columns.get(column).iter().copied();
+    let places: Vec<(f64, f64)> = column(Column::Latitude)
+        .zip(column(Column::Longitude))
+        .filter(|(north, east)| north.is_finite() && east.is_finite())
+        .collect();
+    let legs = places.windows(2);
+    legs.map(|pair| distance_m(pair[0], pair[1])).sum()
+}
+
+#[test]
+fn courses_of_real_files_are_as_long_as_their_tracks_or_refused_for_their_reason() {
+    /// What a scenario takes as a course, m.
+    const LENGTHS_M: std::ops::RangeInclusive<f64> = 100.0..=2e6;
+    let files = real_files();
+    let table = Table::new(include_str!("../oracle/data/real_recordings.csv"));
+    let (mut courses, mut in_parts, mut walks) = (0, 0, 0);
+    for row in table.rows() {
+        let bytes = row.number("bytes") as u64;
+        let file = fs::read(files.get(&bytes).expect("a real file")).expect("a file");
+        let (Ok(recording), Ok(geodesic_m)) = (read(&file), row.text("geodesic_m").parse::<f64>())
+        else {
+            continue;
+        };
+        match course_of(&recording) {
+            Ok(made) => {
+                courses += 1;
+                // Several tracks in one file, or some of it without times, which the notes say: a course goes through what was kept.
+                let said = |id: &str| recording.notes.iter().any(|note| note.text == id);
+                let wanted_m = if said("parts_left_out") || said("untimed") {
+                    in_parts += 1;
+                    through_positions_m(&recording)
+                } else {
+                    geodesic_m
+                };
+                let length_m = made.course.length_m();
+                assert!(
+                    (length_m - wanted_m).abs() <= REAL_DISTANCE_SHARE * wanted_m,
+                    "{bytes} bytes: {length_m} m instead of {wanted_m} m"
+                );
+                let scenario = Scenario {
+                    course: made.course,
+                    ..Scenario::default()
+                };
+                // Some of them are walks over steeper ground than is ridden.
+                if let Err(error) = scenario.check() {
+                    assert_eq!(error.message.text, "too_steep", "{bytes} bytes");
+                    walks += 1;
+                }
+            }
+            Err(NoCourse::NoRoad) => assert_eq!(geodesic_m, 0.0, "{bytes} bytes"),
+            Err(NoCourse::Length) => {
+                assert!(
+                    !LENGTHS_M.contains(&geodesic_m),
+                    "{bytes} bytes: {geodesic_m} m"
+                );
+            }
+        }
+    }
+    assert!(courses >= in_parts + walks + 10, "only {courses} courses");
+    println!("{courses} courses, {in_parts} of them in parts, {walks} too steep to ride");
 }
 
 #[test]

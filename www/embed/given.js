@@ -1,7 +1,7 @@
 // @ts-check
 /** What the attributes of a place say, made into a state of the store. All of it is somebody else's text: parsed as data, checked by the core. */
 
-import { asCoreError, ask } from "../core.js";
+import { asCoreError, ask, prepareFor, ready } from "../core.js";
 import { errorWords } from "../frame/field-words.js";
 import { isObject, readJson } from "../parts/json.js";
 import { requestOf } from "../questions/shared/request.js";
@@ -79,7 +79,10 @@ export async function stateFrom(given, question, { questions, filler }) {
       if (error.kind !== "impossible") throw new GivenError(errorWords(error, units));
     }
   };
-  check("finish-time", { scenario, with: { effort: { kind: "even" } } });
+  // Weather that changes is known to the whole module alone.
+  prepareFor(scenario);
+  await ready(id);
+  check("speed-for-watts", { scenario, with: {} });
   const filled = filler.fill(scenario);
   for (const name of question.positionFields ?? [])
     if (Number(details[name]) >= filled.positions.length) details[name] = 0;

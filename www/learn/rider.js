@@ -9,6 +9,7 @@ import { BEGAN, ID } from "./beginning.js";
 /** @import { Name, Numbers } from "./beginning.js" */
 /** @import { Answers } from "../types/page.d.ts" */
 /** @import { State } from "../state/history.js" */
+/** @import { Tools } from "../questions/index.js" */
 
 /** What each may be, in SI: narrow enough that every ride of the story can be ridden and stays on its chart. @type {Record<Name, readonly [min: number, max: number]>} */
 export const RANGES = {
@@ -50,10 +51,58 @@ function answerTo(question, request) {
   const key = `${question} ${JSON.stringify(request)}`;
   const known = kept.get(key);
   if (known) return /** @type {Answers[Id]} */ (known);
+  if (isAhead) throw new NotYet(key, question, request);
+  return keep(key, /** @type {Answers[Id]} */ (ask(question, request)));
+}
+
+/** @template Answer @param {string} key @param {Answer} answer */
+function keep(key, answer) {
   if (kept.size >= MOST_KEPT) kept.clear();
-  const answer = /** @type {Answers[Id]} */ (ask(question, request));
   kept.set(key, answer);
   return answer;
+}
+
+/** Whether answers that are not there are to be worked out beside the page. */
+let isAhead = false;
+
+/** What is to be worked out before. */
+class NotYet extends Error {
+  /** @param {string} key @param {keyof Answers} question @param {object} request */
+  constructor(key, question, request) {
+    super(question);
+    this.key = key;
+    this.question = question;
+    this.request = request;
+  }
+}
+
+/**
+ * Has the worker work out what takes long, so that drawing the steps that are out of sight holds nothing up. What it cannot do, the steps ask
+ * for themselves.
+ * @param {Numbers} numbers @param {Tools["worker"]} worker
+ */
+export async function askAhead(numbers, worker) {
+  const wanted = [bestEfforts, bothChanges, mirrored, lowAgainstKept, whichFirst];
+  for (const one of wanted) {
+    for (let missing = missingOf(() => one(numbers)); missing; missing = missingOf(() => one(numbers))) {
+      const answer = await worker.ask(missing.question, missing.request, { slot: "story" }).catch(() => null);
+      if (!answer) return;
+      keep(missing.key, answer);
+    }
+  }
+}
+
+/** The first answer that is not there yet. @param {() => unknown} work */
+function missingOf(work) {
+  isAhead = true;
+  try {
+    work();
+    return null;
+  } catch (thrown) {
+    return thrown instanceof NotYet ? thrown : null;
+  } finally {
+    isAhead = false;
+  }
 }
 
 /** @param {number} cda_m2 */
@@ -87,6 +136,12 @@ export function bothChanges({ cda_m2, power_w, power_change, ...rest }, cda_chan
     with: { power_change, cda_change, effort: { kind: "power", power_w } },
   });
 }
+
+/** The change of drag that undoes a change of power: times 1.1 is mirrored by divided by 1.1. @param {Numbers} numbers */
+export const mirrorOf = ({ power_change }) => 1 / (1 + power_change) - 1;
+
+/** The change of power against the drag that mirrors it. @param {Numbers} numbers */
+export const mirrored = (numbers) => bothChanges(numbers, mirrorOf(numbers));
 
 /** The means of what lower bars did to five riders (Polanco et al. 2020). @param {Numbers} numbers @returns {Numbers} */
 export const withLowerBars = (numbers) => ({

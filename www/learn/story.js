@@ -10,7 +10,7 @@ import { ID } from "./beginning.js";
 import { howLong } from "./how-long.js";
 import { inShort } from "./in-short.js";
 import { lostAtTheEnd } from "./lost-at-the-end.js";
-import { numbersOf } from "./rider.js";
+import { askAhead, numbersOf } from "./rider.js";
 import { tenAgainstTen } from "./ten-against-ten.js";
 import { threeChanges } from "./three-changes.js";
 import { uphillAndWind } from "./uphill-and-wind.js";
@@ -62,13 +62,23 @@ export function create(host, tools) {
   /** Steps that are out of sight follow a change one a frame, so that the one in hand is drawn at once. @type {Step[]} */
   let behind = [];
   let frame = 0;
+  /** Whether what takes long has been worked out beside the page. */
+  let isPrepared = false;
+  askAhead(numbersOf(tools.store.get()), tools.worker).finally(() => {
+    isPrepared = true;
+    followBehind();
+  });
   /** @type {State} */
   let latest = tools.store.get();
+
+  function followBehind() {
+    if (isPrepared && behind.length) frame ||= requestAnimationFrame(catchUp);
+  }
 
   function catchUp() {
     frame = 0;
     behind.shift()?.update(latest, numbersOf(latest));
-    if (behind.length) frame = requestAnimationFrame(catchUp);
+    followBehind();
   }
 
   function catchUpAtOnce() {
@@ -83,7 +93,7 @@ export function create(host, tools) {
       behind = steps.filter(({ element }) => !inSight(element));
       for (const step of steps) if (!behind.includes(step)) step.update(state, numbers);
       end.update(state, numbers);
-      frame ||= requestAnimationFrame(catchUp);
+      followBehind();
     },
     destroy() {
       cancelAnimationFrame(frame);

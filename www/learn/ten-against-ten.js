@@ -9,7 +9,7 @@ import { LOW_TORSO, LOWER_BARS, meanAndSd, meanAndSdWatts, shortPercent } from "
 import * as show from "../units.js";
 import { book } from "../words/index.js";
 import { BEGAN } from "./beginning.js";
-import { atPower, bothChanges, RANGES, withLowerBars } from "./rider.js";
+import { atPower, bothChanges, mirrored, mirrorOf, RANGES, withLowerBars } from "./rider.js";
 import { moveTo, numberOf, stepFrame } from "./step.js";
 
 /** @import { Tools } from "../questions/index.js" */
@@ -80,8 +80,8 @@ export function tenAgainstTen(tools) {
       const answer = bothChanges(numbers);
       const saved = saving(answer);
       const { power_change, cda_change } = numbers;
-      const mirror = 1 / (1 + power_change) - 1;
-      const mirrored = bothChanges(numbers, mirror).difference_s.value;
+      const mirror = mirrorOf(numbers);
+      const mirroredBy_s = mirrored(numbers).difference_s.value;
       const base_s = Math.round(answer.base_time_s.value);
       const tie = answer.tie_aero_share;
       const spread = answer.difference_s.sd > 0 ? [` ${show.plusMinusTime(answer.difference_s.sd)}`] : [];
@@ -112,7 +112,7 @@ export function tenAgainstTen(tools) {
         words("tenMirror", {
           percent: percent(power_change),
           mirror: percent(mirror),
-          differs: show.differenceWords(Math.round(mirrored)),
+          differs: show.differenceWords(Math.round(mirroredBy_s)),
         }),
       ]);
       frame.since(numbers, ["power_w", "cda_m2", "power_change", "cda_change"], () => {

@@ -355,11 +355,8 @@ function labelCurve(canvas, one, path) {
     Math.max(from, Math.min(to, liked)),
   );
   const places = centres.flatMap((x) => {
-    const ys = path
-      .filter(([at]) => at >= x - width / 2 - 1 && at <= x + width / 2 + 1)
-      .map(([, y]) => y)
-      .concat(heightAt(path, x - width / 2), heightAt(path, x), heightAt(path, x + width / 2))
-      .filter(Number.isFinite);
+    const ys = [x - width / 2, x, x + width / 2].map((at) => heightAt(path, at)).filter(Number.isFinite);
+    for (const [at, y] of path) if (at >= x - width / 2 - 1 && at <= x + width / 2 + 1) ys.push(y);
     const dislike = Math.abs(x - liked) / 6;
     return [
       { x, y: Math.min(...ys) - 8, dislike },
@@ -467,9 +464,11 @@ function pixels({ xScale, yScale }, one) {
  */
 function heightAt(path, x) {
   for (let i = 1; i < path.length; i += 1) {
+    // Most points are passed by: two numbers of each are looked at, no more.
+    if (x < path[i - 1][0] || x > path[i][0]) continue;
     const [x0, y0] = path[i - 1];
     const [x1, y1] = path[i];
-    if (x >= x0 && x <= x1) return x1 === x0 ? y0 : y0 + ((y1 - y0) * (x - x0)) / (x1 - x0);
+    return x1 === x0 ? y0 : y0 + ((y1 - y0) * (x - x0)) / (x1 - x0);
   }
   return NaN;
 }

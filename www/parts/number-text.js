@@ -71,15 +71,28 @@ function withDecimals(size, atLeast, digits) {
   return text.endsWith(".") ? text.slice(0, -1) : text;
 }
 
-/** @param {number} size @param {number} atLeast @param {number} digits @param {boolean} group @param {DecimalMark} decimal */
-function asItsLanguage(size, atLeast, digits, group, decimal) {
-  const parts = new Intl.NumberFormat(regionTag(), {
+/** Those made before: a browser takes its time over each. @type {Map<string, Intl.NumberFormat>} */
+const formats = new Map();
+
+/** @param {string} tag @param {number} atLeast @param {number} digits @param {boolean} group */
+function formatOf(tag, atLeast, digits, group) {
+  const key = [tag, atLeast, digits, group].join();
+  const known = formats.get(key);
+  if (known) return known;
+  const format = new Intl.NumberFormat(tag, {
     ...FORM,
     minimumFractionDigits: atLeast,
     maximumFractionDigits: digits,
     useGrouping: group,
-  }).formatToParts(size);
-  return parts
+  });
+  formats.set(key, format);
+  return format;
+}
+
+/** @param {number} size @param {number} atLeast @param {number} digits @param {boolean} group @param {DecimalMark} decimal */
+function asItsLanguage(size, atLeast, digits, group, decimal) {
+  return formatOf(regionTag(), atLeast, digits, group)
+    .formatToParts(size)
     .map(({ type, value }) =>
       type === "decimal" ? decimal : type === "group" && value === decimal ? NARROW_SPACE : value,
     )

@@ -87,6 +87,8 @@ export function numberField({ label, path, meaning = null, signed = false, kind 
   /** @type {string | null} */
   let outsideComplaint = null;
   let typing = false;
+  /** Whether the next frame writes the text. */
+  let waiting = false;
 
   const valueText = (/** @type {number} */ value, extra = 0) =>
     Number.isFinite(value)
@@ -103,6 +105,20 @@ export function numberField({ label, path, meaning = null, signed = false, kind 
     // A new text in a focused field is laid out at once: its room is made first.
     sizeTo(text);
     input.value = text;
+  }
+
+  /** Written last, the page is laid out once for it and for all that follows from it. */
+  function writeLast() {
+    if (!typing && !waiting) writeText();
+  }
+
+  function writeInFrame() {
+    if (waiting) return;
+    waiting = true;
+    requestAnimationFrame(() => {
+      waiting = false;
+      writeLast();
+    });
   }
 
   /** @param {string} text */
@@ -221,7 +237,7 @@ export function numberField({ label, path, meaning = null, signed = false, kind 
     typing = false;
     extraDecimals = 0;
     emit(value, phase);
-    writeText();
+    writeInFrame();
   }
 
   function settleTyping() {
@@ -314,7 +330,7 @@ export function numberField({ label, path, meaning = null, signed = false, kind 
         extraDecimals = 0;
         complain(null);
       }
-      if (!typing) writeText();
+      queueMicrotask(writeLast);
       writeAround();
     },
     /**

@@ -115,6 +115,18 @@ const OWN_PARTS = new Set(["plan", "rules"]);
  * @param {string} path
  */
 export function fieldKey(path) {
+  const known = keys.get(path);
+  if (known !== undefined) return known;
+  const key = keyOf(path);
+  keys.set(path, key);
+  return key;
+}
+
+/** Those asked for before: each number that is drawn asks for its own. @type {Map<string, string>} */
+const keys = new Map();
+
+/** @param {string} path */
+function keyOf(path) {
   const bare = path
     .replace(/^scenario\./, "")
     .replace(/\[\d+\]/g, "")

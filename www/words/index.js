@@ -31,8 +31,14 @@ export const languageTag = () => LANGUAGES[spoken].tag;
 /** The tag by which numbers and dates are written: as in the reader's own country, where its language is spoken. */
 export const regionTag = () => tagOf(spoken) ?? languageTag();
 
+/** Asked for once: every number that is written needs them, and a browser takes its time. @type {readonly string[] | undefined} */
+let readersTags;
+
 /** The reader's own tag of a language, such as de-CH. @param {Language} wanted */
-const tagOf = (wanted) => navigator.languages?.find((tag) => tag.toLowerCase().split("-")[0] === wanted);
+function tagOf(wanted) {
+  readersTags ??= navigator.languages;
+  return readersTags?.find((tag) => tag.toLowerCase().split("-")[0] === wanted);
+}
 
 /**
  * Speaks a language from now on. The books open so far are there in it before anything changes; what is on the page is the caller's to redraw.

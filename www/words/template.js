@@ -9,6 +9,7 @@ import { term } from "../parts/term.js";
 
 /** A term of the trade or of statistics: what the reader sees, and the key of its one sentence. */
 const TERM = /\[([^|\]]+)\|(\w+)\]/;
+const TERMS = new RegExp(TERM, "g");
 
 /** Keeps what follows a term on the same line (U+2060). */
 const WORD_JOINER = "\u2060";
@@ -34,7 +35,7 @@ function form(template, values, tag) {
  */
 export function fill(template, values = {}, tag = "en-GB") {
   return form(template, values, tag)
-    .replaceAll(new RegExp(TERM, "g"), "$1")
+    .replaceAll(TERMS, "$1")
     .replaceAll(/\{(\w+)\}/g, (whole, name) => isolated(String(values[name] ?? whole)))
     .replaceAll("**", "");
 }

@@ -2,6 +2,7 @@
 
 use crate::command::{Outcome, command, output_of, say};
 use crate::{build, paths, serve, setup};
+use fasterby_core::questions::QUESTIONS;
 use serde_json::Value;
 use std::path::Path;
 
@@ -13,8 +14,7 @@ const BOUNDS: [(&str, u32); 3] = [
     ("best-practices", 100),
     ("performance", 95),
 ];
-/// The page as it opens, one question that fetches the whole module, and the story.
-const PAGES: [&str; 3] = ["", "#hold-or-fade", "#start-here"];
+const STORY: &str = "start-here";
 /// What the score of performance is made of.
 const METRICS: [&str; 4] = [
     "first-contentful-paint",
@@ -34,7 +34,7 @@ pub fn lighthouse() -> Outcome {
     let server = serve::Server::bind(paths::dist(), 0)?;
     let address = server.address();
     server.run_aside();
-    for page in PAGES {
+    for page in pages() {
         say(&format!("Lighthouse at /{page}"));
         let report = report_of(&format!("{address}{page}"), &chromium)?;
         let metrics = METRICS.map(|metric| {
@@ -58,6 +58,23 @@ pub fn lighthouse() -> Outcome {
         }
     }
     Ok(())
+}
+
+/// The page as it opens, the story, and each question that has a page.
+fn pages() -> Vec<String> {
+    let has_page = |id: &&str| {
+        let script = format!("questions/{id}.js");
+        paths::www().join(script).is_file()
+    };
+    let questions = QUESTIONS
+        .iter()
+        .map(|question| question.id)
+        .filter(has_page);
+    let opened = [STORY].into_iter().chain(questions);
+    [String::new()]
+        .into_iter()
+        .chain(opened.map(|id| format!("#{id}")))
+        .collect()
 }
 
 /// One visit, again where it gave no score of performance.

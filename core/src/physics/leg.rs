@@ -14,9 +14,10 @@
 //! The ± of angles is that of the lengths with which the leg reaches (`uncertainty::conditional`): near a straight knee first
 //! order is blind to where reach ends.
 
+use std::cell::Cell;
 use std::f64::consts::{FRAC_PI_2, PI, TAU};
 use std::ops::{Add, Mul, Sub};
-use std::sync::LazyLock;
+use std::rc::Rc;
 
 use crate::numerics::solve::{root, root_bracketed};
 
@@ -175,9 +176,6 @@ pub struct Extremes {
 /// Where a turn is looked at before its extremes are sought: three degrees apart. A peak that is narrower has a straight knee.
 const LOOKS: usize = 120;
 const STEP_RAD: f64 = TAU / LOOKS as f64;
-/// Where those are: every turn is looked at there, and a sine costs as much as the rest of a look.
-static LOOKED_AT: LazyLock<[Crank; LOOKS]> =
-    LazyLock::new(|| std::array::from_fn(|look| Crank::at(look as f64 * STEP_RAD)));
 /// How closely an extreme's crank angle is found, rad.
 const ANGLE_ACCURACY: f64 = 1e-13;
 /// The knee of a leg that reaches is bent by more than this, as the sine of the thigh's angle to the line from hip to foot: at a
@@ -185,7 +183,7 @@ const ANGLE_ACCURACY: f64 = 1e-13;
 const LEAST_BEND: f64 = 1e-4;
 
 /// Where the crank is, by the sine and cosine of its angle from top dead centre.
-#[derive(Clone, Copy)]
+#[derive(Clone, Copy, Debug)]
 struct Crank {
     sin: f64,
     cos: f64,
@@ -196,6 +194,46 @@ impl Crank {
         let (sin, cos) = crank_rad.sin_cos();
         Self { sin, cos }
     }
+}
+
+/// Where the crank is, and which way a foot that pitches points there: from pedal to ankle, a length of one.
+#[derive(Clone, Copy, Debug)]
+struct Look {
+    crank: Crank,
+    up: Vector,
+}
+
+impl Look {
+    fn new(crank_rad: f64, ankle: Ankle) -> Self {
+        let crank = Crank::at(crank_rad);
+        let up = match ankle {
+            Ankle::Moving {
+                pitch_rad,
+                swing_rad,
+            } => Vector::at(-1.0, crank.sin * swing_rad - pitch_rad),
+            Ankle::Frozen { .. } => Vector::default(),
+        };
+        Self { crank, up }
+    }
+}
+
+thread_local! {
+    /// The looks round a turn with the last ankle: of what moves a leg, little moves the ankle, and its sines cost as much as the rest of
+    /// a look.
+    static LAST_LOOKS: Cell<Option<(Ankle, Rc<[Look; LOOKS]>)>> = const { Cell::new(None) };
+}
+
+fn looks(ankle: Ankle) -> Rc<[Look; LOOKS]> {
+    LAST_LOOKS.with(|last| {
+        let looks = match last.take() {
+            Some((before, looks)) if before == ankle => looks,
+            _ => Rc::new(std::array::from_fn(|look| {
+                Look::new(look as f64 * STEP_RAD, ankle)
+            })),
+        };
+        last.set(Some((ankle, Rc::clone(&looks))));
+        looks
+    })
 }
 
 /// A leg on a seat.
@@ -248,24 +286,20 @@ impl Linkage {
     }
 
     /// The end of the lower link and its first three derivatives by crank angle: the pedal, or the ankle above it.
-    fn lower_end(&self, crank: Crank) -> [Vector; 4] {
+    fn lower_end(&self, Look { crank, up }: Look) -> [Vector; 4] {
         let pedal = self.pedal(crank);
         let along = Vector {
             x: pedal.y,
             y: -pedal.x,
         };
         let ends = [pedal, along, -1.0 * pedal, -1.0 * along];
-        let Ankle::Moving {
-            pitch_rad,
-            swing_rad,
-        } = self.leg.ankle
-        else {
+        let Ankle::Moving { swing_rad, .. } = self.leg.ankle else {
             return ends;
         };
         let Crank { sin, cos } = crank;
         let [p1, p2, p3] = [-swing_rad * cos, swing_rad * sin, swing_rad * cos];
         // From pedal to ankle, and its derivatives by the pitch.
-        let up = Vector::at(-self.leg.foot_m, sin * swing_rad - pitch_rad);
+        let up = self.leg.foot_m * up;
         let (u1, u2, u3) = (-1.0 * up.left(), -1.0 * up, up.left());
         [
             ends[0] + up,
@@ -275,15 +309,19 @@ impl Linkage {
         ]
     }
 
+    fn look(&self, crank_rad: f64) -> Look {
+        Look::new(crank_rad, self.leg.ankle)
+    }
+
     /// Hip to the end of the lower link, m.
     fn distance(&self, crank_rad: f64) -> f64 {
-        let line = self.lower_end(Crank::at(crank_rad))[0] - self.hip;
+        let line = self.lower_end(self.look(crank_rad))[0] - self.hip;
         line.x.hypot(line.y)
     }
 
     /// Half the derivative of that distance's square by crank angle, m²: nought where the pedal is nearest and farthest.
-    fn receding(&self, crank: Crank) -> f64 {
-        let [end, along, ..] = self.lower_end(crank);
+    fn receding(&self, look: Look) -> f64 {
+        let [end, along, ..] = self.lower_end(look);
         (end - self.hip).dot(along)
     }
 
@@ -292,16 +330,19 @@ impl Linkage {
     /// # Errors
     /// The part of the turn in which the leg does not reach the pedal.
     pub fn slack_m(&self) -> Result<f64, OutOfReach> {
-        self.slack_with(&|look| self.receding(LOOKED_AT[look]))
+        let looks = looks(self.leg.ankle);
+        self.reach(&|look| self.receding(looks[look]))
+            .map(|(slack_m, _)| slack_m)
     }
 
-    /// The same from what [`receding`](Self::receding) is at each look.
-    fn slack_with(&self, receding: &dyn Fn(usize) -> f64) -> Result<f64, OutOfReach> {
-        let Extremes { least, greatest } = extremes(
+    /// The same with the distance from the hip to the end of the lower link, from what [`receding`](Self::receding) is at each look.
+    fn reach(&self, receding: &dyn Fn(usize) -> f64) -> Result<(f64, Extremes), OutOfReach> {
+        let distance = extremes(
             receding,
-            &|crank_rad| self.receding(Crank::at(crank_rad)),
+            &|crank_rad| self.receding(self.look(crank_rad)),
             &|crank_rad| self.distance(crank_rad),
         );
+        let Extremes { least, greatest } = distance;
         let thigh_m = self.leg.thigh_m;
         // Thigh and lower link at the least bend that is taken for a bend.
         let span = |sign: f64| {
@@ -317,7 +358,8 @@ impl Linkage {
         } else if least.1 < shortest_m {
             Err(self.missing(least, greatest, shortest_m, true))
         } else {
-            Ok((longest_m - greatest.1).min(least.1 - shortest_m))
+            let slack_m = (longest_m - greatest.1).min(least.1 - shortest_m);
+            Ok((slack_m, distance))
         }
     }
 
@@ -352,8 +394,8 @@ impl Linkage {
 
     /// The leg at a crank angle, on the branch with the knee in front. Needs a leg that reaches: see [`turn`](Self::turn).
     pub fn at(&self, crank_rad: f64) -> CrankState {
-        let crank = Crank::at(crank_rad);
-        let pose = self.pose(crank);
+        let look = self.look(crank_rad);
+        let pose = self.pose(look);
         let knee = self.hip + pose.thigh;
         let ankle = match self.leg.ankle {
             Ankle::Moving { .. } => self.hip + pose.line,
@@ -366,7 +408,7 @@ impl Linkage {
         };
         CrankState {
             crank_rad,
-            pedal: self.pedal(crank),
+            pedal: self.pedal(look.crank),
             ankle,
             knee,
             thigh_rad: pose.thigh_rad(),
@@ -374,14 +416,14 @@ impl Linkage {
             thigh_rates: [
                 pose.thigh_rates[0],
                 pose.thigh_rates[1],
-                self.third_thigh_rate(crank, &pose),
+                self.third_thigh_rate(look, &pose),
             ],
             knee_rate: pose.knee_rate(),
         }
     }
 
-    fn pose(&self, crank: Crank) -> Pose {
-        let [end, x1, x2, _] = self.lower_end(crank);
+    fn pose(&self, look: Look) -> Pose {
+        let [end, x1, x2, _] = self.lower_end(look);
         let line = end - self.hip;
         let squared = line.dot(line);
         let distance_m = squared.sqrt();
@@ -411,8 +453,8 @@ impl Linkage {
     }
 
     /// The thigh's third derivative by crank angle, from the first two of both links: the loop differentiated once more.
-    fn third_thigh_rate(&self, crank: Crank, pose: &Pose) -> f64 {
-        let [.., x3] = self.lower_end(crank);
+    fn third_thigh_rate(&self, look: Look, pose: &Pose) -> f64 {
+        let [.., x3] = self.lower_end(look);
         let Pose {
             thigh,
             lower,
@@ -435,10 +477,13 @@ impl Linkage {
     /// # Errors
     /// The part of the turn in which the leg does not reach the pedal.
     pub fn turn(self) -> Result<Turn, OutOfReach> {
-        let looks: Vec<Pose> = LOOKED_AT.iter().map(|&crank| self.pose(crank)).collect();
-        self.slack_with(&|look| looks[look].receding)?;
+        let looks = looks(self.leg.ankle);
+        let poses: Vec<Pose> = looks.iter().map(|&look| self.pose(look)).collect();
+        let (_, distance) = self.reach(&|look| poses[look].receding)?;
         Ok(Turn {
             looks,
+            poses,
+            distance,
             linkage: self,
         })
     }
@@ -483,7 +528,10 @@ impl Pose {
 #[derive(Clone, Debug)]
 pub struct Turn {
     linkage: Linkage,
-    looks: Vec<Pose>,
+    looks: Rc<[Look; LOOKS]>,
+    poses: Vec<Pose>,
+    /// Hip to the end of the lower link, m.
+    distance: Extremes,
 }
 
 impl Turn {
@@ -505,30 +553,36 @@ impl Turn {
     /// The thigh's second derivative by crank angle.
     pub fn thigh_second_rate(&self) -> Extremes {
         self.extremes(
-            &|crank, pose| self.linkage.third_thigh_rate(crank, pose),
+            &|look, pose| self.linkage.third_thigh_rate(look, pose),
             &|pose| pose.thigh_rates[1],
         )
     }
 
-    /// The knee's angle, rad.
+    /// The knee's angle, rad: the further the end of the lower link is from the hip, the straighter.
     pub fn knee_angle(&self) -> Extremes {
-        self.extremes(&|_, pose| pose.knee_rate(), &|pose| {
-            self.linkage.knee_rad(pose)
-        })
+        let at = |(crank_rad, _)| (crank_rad, self.linkage.knee_rad(&self.pose(crank_rad)));
+        Extremes {
+            least: at(self.distance.least),
+            greatest: at(self.distance.greatest),
+        }
+    }
+
+    fn pose(&self, crank_rad: f64) -> Pose {
+        self.linkage.pose(self.linkage.look(crank_rad))
     }
 
     fn extremes(
         &self,
-        slope: &dyn Fn(Crank, &Pose) -> f64,
+        slope: &dyn Fn(Look, &Pose) -> f64,
         value: &dyn Fn(&Pose) -> f64,
     ) -> Extremes {
         extremes(
-            &|look| slope(LOOKED_AT[look], &self.looks[look]),
+            &|look| slope(self.looks[look], &self.poses[look]),
             &|crank_rad| {
-                let crank = Crank::at(crank_rad);
-                slope(crank, &self.linkage.pose(crank))
+                let look = self.linkage.look(crank_rad);
+                slope(look, &self.linkage.pose(look))
             },
-            &|crank_rad| value(&self.linkage.pose(Crank::at(crank_rad))),
+            &|crank_rad| value(&self.pose(crank_rad)),
         )
     }
 }

@@ -154,23 +154,28 @@ pub(crate) const NO_WAYS: SetUpWays = SetUpWays {
 
 /// Each part's change that alone brings a rider's tightest hip angle to `hip_rad`, within what a bicycle allows.
 pub(crate) fn ways(rider: &Rider, hip_rad: f64) -> SetUpWays {
+    let Some(tightest_hip_rad) = rider.tightest_hip_rad() else {
+        return NO_WAYS;
+    };
+    let over_rad = tightest_hip_rad - hip_rad;
+    let way = |part, most| way(rider, hip_rad, over_rad, part, most);
     SetUpWays {
-        crank_change_m: way(rider, hip_rad, SetUpPart::CrankAndSaddle, -0.04),
-        saddle_change_m: way(rider, hip_rad, SetUpPart::Saddle, 0.06),
-        seat_angle_change_deg: way(rider, hip_rad, SetUpPart::SeatAngle, 10.0),
-        bar_drop_change_m: way(rider, hip_rad, SetUpPart::Pads, -0.15),
+        crank_change_m: way(SetUpPart::CrankAndSaddle, -0.04),
+        saddle_change_m: way(SetUpPart::Saddle, 0.06),
+        seat_angle_change_deg: way(SetUpPart::SeatAngle, 10.0),
+        bar_drop_change_m: way(SetUpPart::Pads, -0.15),
     }
 }
 
 /// The change of one part up to `most` in the direction that opens the hip, or as far in the other. Steps first find where the
-/// hip passes the value, since beyond some step the leg may no longer reach.
-fn way(rider: &Rider, hip_rad: f64, part: SetUpPart, most: f64) -> Option<f64> {
+/// hip, now `over_rad` more than the value, passes it, since beyond some step the leg may no longer reach.
+fn way(rider: &Rider, hip_rad: f64, over_rad: f64, part: SetUpPart, most: f64) -> Option<f64> {
     const STEPS: u32 = 12;
     let over = |by: f64| {
         let changed = rider.changed(part, by)?;
         Some(changed.tightest_hip_rad()? - hip_rad)
     };
-    let mut before = (0.0, over(0.0)?);
+    let mut before = (0.0, over_rad);
     if before.1 == 0.0 {
         return Some(0.0);
     }

@@ -28,7 +28,7 @@ enum To {
 }
 
 /// Every seed of every question, as `tests/hostile.rs` checks.
-const SEEDS: [&str; 24] = [
+const SEEDS: [&str; 26] = [
     include_str!("../seeds/ask/course-drawn"),
     include_str!("../seeds/ask/course-profile"),
     include_str!("../seeds/ask/course-recorded"),
@@ -36,6 +36,7 @@ const SEEDS: [&str; 24] = [
     include_str!("../seeds/ask/drag-test-typed"),
     include_str!("../seeds/ask/finish-time-in-an-hour"),
     include_str!("../seeds/ask/finish-time-profile"),
+    include_str!("../seeds/ask/finish-time-changing"),
     include_str!("../seeds/ask/finish-time-simple"),
     include_str!("../seeds/ask/hold-or-fade-profile"),
     include_str!("../seeds/ask/hold-or-fade-simple"),

@@ -16,8 +16,8 @@ import { angle, crankAngle, turning, words } from "./texts.js";
 
 const shared = book("shared");
 const LEFT_PX = 52;
-/** The curves are drawn at every second degree, some four pixels apart. */
-const DRAWN_DEG = 2;
+/** The curves are drawn at every third degree, some five pixels apart. */
+const DRAWN_DEG = 3;
 const QUARTERS_DEG = [0, 90, 180, 270, 360];
 
 export function turnViews() {
@@ -136,10 +136,11 @@ export function turnViews() {
     const at = placeOf(answer);
     const read = (/** @type {number} */ v) => angle(v, shownUnits);
     const axis = { name: words("chart.crank") };
+    const xs = drawn(columns.crank_deg);
     const both = (/** @type {"hip_deg" | "thigh_deg_s"} */ of) => [
       {
         name: words("chart.now"),
-        xs: drawn(columns.crank_deg),
+        xs,
         ys: drawn(columns[`a_${of}`]),
         meaning: /** @type {const} */ ("ground"),
         stroke: /** @type {const} */ ("dashed"),
@@ -148,7 +149,7 @@ export function turnViews() {
       },
       {
         name: words("chart.new"),
-        xs: drawn(columns.crank_deg),
+        xs,
         ys: drawn(columns[`b_${of}`]),
         meaning: /** @type {const} */ ("hold"),
         label: words("chart.new"),

@@ -86,11 +86,19 @@ export function questionShell(host, tools, question) {
   let shown = null;
   /** @type {readonly Piece<Answer>[]} */
   let drawn = [];
+  /** @type {ReturnType<typeof setTimeout> | undefined} */
+  let following;
 
+  /** What is folded away follows once all that is seen has been painted. */
   function redraw() {
     if (!shown) return;
     const now = { ...shown, settled: !host.querySelector("[data-dragging], [data-held]") };
-    for (const { draw } of drawn) draw?.(now);
+    const folded = drawn.filter(isFolded);
+    for (const one of drawn) if (!folded.includes(one)) one.draw?.(now);
+    clearTimeout(following);
+    following = setTimeout(() => {
+      for (const { draw } of folded) draw?.(now);
+    });
   }
 
   /** @param {Pieces<Answer>} pieces */
@@ -138,6 +146,7 @@ export function questionShell(host, tools, question) {
         redraw();
       },
       destroy() {
+        clearTimeout(following);
         work?.destroy();
         for (const { destroy } of drawn) destroy?.();
       },
@@ -149,6 +158,9 @@ export function questionShell(host, tools, question) {
 
 /** @template Answer @param {Piece<Answer>} piece @returns {readonly HTMLElement[]} */
 const elementsOf = ({ element, elements = element ? [element] : [] }) => elements;
+
+/** @template Answer @param {Piece<Answer>} piece */
+const isFolded = ({ element }) => Boolean(element?.closest("details:not([open])"));
 
 /** What is drawn is not there. @template Answer @param {readonly Piece<Answer>[]} drawn @param {boolean} hidden */
 function hide(drawn, hidden) {

@@ -631,7 +631,12 @@ fn ride_stretch(
             continue;
         }
         // A sliver left over would cost a whole step.
-        h = if left_m < h * 1.1 { left_m } else { h };
+        if left_m < h * 1.1 {
+            h = left_m;
+        } else {
+            // A branch foretold is quicker than a selection, which waits for the divisions that `h` takes.
+            std::hint::cold_path();
+        }
         let (next, nodes) = loop {
             match rider.runge_kutta(*state, &first, h) {
                 Some(step) => break step,

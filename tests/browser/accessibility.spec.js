@@ -46,7 +46,7 @@ for (const { id, number: given } of questions) {
     await openQuestion(page, id);
     await expectNoSidewaysScroll(page, WIDTHS_PX);
     await page.setViewportSize(WIDE);
-    for (const fold of await page.locator("[data-fold] > summary").all()) await fold.click();
+    for (const fold of await page.locator("[data-fold] > summary:visible").all()) await fold.click();
     await number(page, given.name).fill(given.outside);
     await expectNoSidewaysScroll(page, WIDTHS_PX);
     await expectNoFault(page);

@@ -1,7 +1,8 @@
 // @ts-check
 /** Weather that changes during the day: given in the sheet, told with the finish time, kept in a link, shared by every question. */
 
-import { expect, figure, found, handle, number, open, openQuestion, test, tool } from "./support/page.js";
+import { faults } from "./support/accessibility.js";
+import { drawn, expect, figure, found, handle, number, open, openQuestion, test, tool } from "./support/page.js";
 
 /** @import { Page } from "@playwright/test" */
 
@@ -56,6 +57,7 @@ test("another start is compared, by typing and by dragging, and undone", async (
     "The wind is 5 mph from 270° at 7:00 and 15 mph from 270° at 10:00.",
   );
   await expect(page.locator('[data-fold="day"] tbody')).toContainText("Wind speed, as forecast");
+  expect(await faults(page)).toEqual([]);
   const before = await figure(page).innerText();
   await handle(page, "Your start").press("Home");
   await expect(number(page, "When you start")).toHaveValue("7:00");
@@ -63,6 +65,17 @@ test("another start is compared, by typing and by dragging, and undone", async (
   await tool(page, "Undo").click();
   await expect(number(page, "When you start")).toHaveValue("10:00");
   await expect(figure(page)).toHaveText(before);
+});
+
+test("the day fits a narrow phone", async ({ page }) => {
+  await openQuestion(page, "finish-time");
+  await giveDay(page);
+  await page.locator('[data-fold="day"] summary').click();
+  await page.setViewportSize({ width: 320, height: 720 });
+  await expect(page.getByRole("img", { name: /Which way the course leads/ })).toBeVisible();
+  await drawn(page);
+  const beyond_px = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+  expect(beyond_px).toBeLessThanOrEqual(0);
 });
 
 test("a day that stays has no other start, and its wind is told along the road", async ({ page }) => {

@@ -107,6 +107,12 @@ export function numberField({ label, path, meaning = null, signed = false, kind 
     input.value = text;
   }
 
+  /** Whether all of the text is selected, so that it will be typed over. */
+  function isSelected() {
+    const { selectionStart, selectionEnd, value } = input;
+    return selectionStart === 0 && selectionEnd === value.length;
+  }
+
   /** Written last, the page is laid out once for it and for all that follows from it. */
   function writeLast() {
     if (!typing && !waiting) writeText();
@@ -117,7 +123,10 @@ export function numberField({ label, path, meaning = null, signed = false, kind 
     waiting = true;
     requestAnimationFrame(() => {
       waiting = false;
+      // It was not when the wait began.
+      const selected = isSelected();
       writeLast();
+      if (selected) input.select();
     });
   }
 
@@ -237,7 +246,8 @@ export function numberField({ label, path, meaning = null, signed = false, kind 
     typing = false;
     extraDecimals = 0;
     emit(value, phase);
-    writeInFrame();
+    if (isSelected()) writeText();
+    else writeInFrame();
   }
 
   function settleTyping() {

@@ -40,6 +40,15 @@ test("it works after a reload, and in a new tab, when its server is gone", async
   await expectItWorks(tab);
 });
 
+/** A server of a first version, whose page is kept on the device. @param {Page} page @param {string | undefined} baseURL */
+async function keptFirst(page, baseURL) {
+  const files = await filesOf(String(baseURL));
+  const server = await serve(versionOf(files, "first"));
+  await page.goto(server.address);
+  await keptOnDevice(page);
+  return { files, server };
+}
+
 /** Which version each part of a page belongs to. @param {Page} page */
 function parts(page) {
   return page.evaluate(() => {
@@ -62,10 +71,7 @@ test("a new version is fetched beside the old one and taken whole on the next vi
   context,
   baseURL,
 }) => {
-  const files = await filesOf(String(baseURL));
-  const server = await serve(versionOf(files, "first"));
-  await page.goto(server.address);
-  await keptOnDevice(page);
+  const { files, server } = await keptFirst(page, baseURL);
   expect(await parts(page)).toEqual(["first", "first", "first"]);
 
   server.change(versionOf(files, "second"));
@@ -92,10 +98,7 @@ test("a new version is fetched beside the old one and taken whole on the next vi
 });
 
 test("a new version that cannot be fetched whole is not taken, and the old one goes on", async ({ page, baseURL }) => {
-  const files = await filesOf(String(baseURL));
-  const server = await serve(versionOf(files, "first"));
-  await page.goto(server.address);
-  await keptOnDevice(page);
+  const { files, server } = await keptFirst(page, baseURL);
 
   const broken = versionOf(files, "second");
   broken.delete("v-second/app.js");
@@ -132,10 +135,7 @@ test("the texts of the languages that are read are kept, through a new version t
   context,
   baseURL,
 }) => {
-  const files = await filesOf(String(baseURL));
-  const server = await serve(versionOf(files, "first"));
-  await page.goto(server.address);
-  await keptOnDevice(page);
+  const { files, server } = await keptFirst(page, baseURL);
   const kept = () =>
     page.evaluate(async () => {
       const cache = await caches.open("fasterby first");

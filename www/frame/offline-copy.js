@@ -6,14 +6,10 @@ import { book } from "../words/index.js";
 
 const say = book("page");
 
-/** The language that was read last, for a worker that is still to come. */
-let reads = "";
-
 /** Keeps the texts of a language on the device too. @param {string} language */
 export function keepLanguage(language) {
-  reads = language;
   if (serviceWorker && navigator.serviceWorker)
-    navigator.serviceWorker.ready.then(({ active }) => active?.postMessage({ language: reads })).catch(() => {});
+    navigator.serviceWorker.ready.then(({ active }) => active?.postMessage({ language })).catch(() => {});
 }
 
 /** @returns {{ sentence: () => string }} */

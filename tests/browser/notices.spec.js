@@ -89,9 +89,12 @@ for (const width of [390, 820, 1440]) {
       await expect.poll(() => apart(notice(page), ring)).toBe(true);
     }
     await page.evaluate(() => scrollTo(0, 0));
+    const tools = page.locator(".tools");
+    await expect.poll(() => apart(notice(page), tools)).toBe(true);
     await page.locator(".known").getByRole("button", { name: "Your numbers" }).click();
     const sheet = page.locator("#sheet");
     await expect(sheet).toBeVisible();
     await expect.poll(() => apart(notice(page), sheet)).toBe(true);
+    await expect.poll(() => apart(notice(page), tools)).toBe(true);
   });
 }

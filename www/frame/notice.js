@@ -12,10 +12,10 @@ const say = book("page");
 /** Long enough to read a sentence twice, and to do something about it; the clock stands while the line is pointed at or has the focus. */
 const SHOWN_MS = { read: 9000, act: 20_000 };
 /** Where it can stand, best first; in the flow of the page it covers nothing. */
-const SPOTS = /** @type {const} */ (["foot", "head"]);
+const SPOTS = /** @type {const} */ (["foot", "head", "below"]);
 const IN_FLOW = "flow";
 /** What it never covers. */
-const IN_USE = ".sheet, [data-held], [data-dragging], :focus:not(main)";
+const IN_USE = ".sheet, .tools, [data-held], [data-dragging], :focus:not(main)";
 /** What it leaves clear as well, the first of these for which there is room: all of the answer, or its figure. */
 const ANSWER = [".answer", ".verdict"];
 /** After these it may have come to lie on something. */

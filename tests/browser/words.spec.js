@@ -1,7 +1,7 @@
 // @ts-check
 /** The page in each of its languages: nothing left in another, numbers as they are written there, and the choice kept. */
 
-import { faults } from "./support/accessibility.js";
+import { faults, faultsOfWords } from "./support/accessibility.js";
 import { expect, found, kept, number, open, openQuestion, test, tool } from "./support/page.js";
 import { questions } from "./support/questions.js";
 import { isPhrase, textsOf, wordsOf } from "./support/said.js";
@@ -86,7 +86,7 @@ for (const id of PAGES) {
         const said = await saidOn(page);
         expect([...said].filter((words) => english.has(words) && isPhrase(words) && !SAME.includes(words))).toEqual([]);
         await expectNoSidewaysScroll(page, WIDTHS_PX, language);
-        expect(await faults(page)).toEqual([]);
+        expect(await faultsOfWords(page)).toEqual([]);
       });
     }
   });

@@ -95,10 +95,10 @@ const MODULES: [(&str, &str, &[&str]); 3] = [
 const RECORDINGS: &str = "recordings";
 
 /// The module that answers everything is to be fast too; a first visit waits for the size of its own, and reading a file is soon
-/// done in any case.
+/// done in any case. For size (`-Os`), the module that answers everything takes nine times as long to optimise and is 1 % smaller.
 fn optimised_for(name: &str) -> &'static [&'static str] {
     if name == "whole" {
-        &["-Os"]
+        &["-O2"]
     } else {
         &["-Oz", "--converge"]
     }

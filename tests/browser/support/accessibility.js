@@ -8,18 +8,27 @@ import axe from "axe-core";
 /** WCAG to version 2.2 at level AA, and what is good practice beyond. */
 const RULES = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"];
 
-/** Each fault in a line; empty where there is none. @param {Page} page @returns {Promise<string[]>} */
-export async function faults(page) {
+/** The rule that takes longest, and the only one that depends on colours. */
+const CONTRAST = "color-contrast";
+
+/** Each fault in a line; empty where there is none. @param {Page} page */
+export const faults = (page) => found(page, { runOnly: RULES });
+
+/** The faults that other colours can bring. @param {Page} page */
+export const faultsOfColour = (page) => found(page, { runOnly: { type: "rule", values: [CONTRAST] } });
+
+/** The faults that other words can bring. @param {Page} page */
+export const faultsOfWords = (page) => found(page, { runOnly: RULES, rules: { [CONTRAST]: { enabled: false } } });
+
+/** @param {Page} page @param {object} options of axe @returns {Promise<string[]>} */
+async function found(page, options) {
   // Evaluated by the test, so the page's own content policy stays as it is.
   if (!(await page.evaluate(() => "axe" in globalThis))) await page.evaluate(axe.source);
-  return page.evaluate(async (rules) => {
+  return page.evaluate(async (asked) => {
     // What passes is not asked for: describing it takes about as long as finding it.
-    const { violations } = await /** @type {any} */ (globalThis).axe.run({
-      runOnly: rules,
-      resultTypes: ["violations"],
-    });
+    const { violations } = await /** @type {any} */ (globalThis).axe.run({ ...asked, resultTypes: ["violations"] });
     return violations.flatMap((/** @type {any} */ { id, nodes }) =>
       nodes.map((/** @type {any} */ { target, failureSummary }) => `${id}: ${target} ${failureSummary}`),
     );
-  }, RULES);
+  }, options);
 }

@@ -5,6 +5,7 @@ use crate::content::{files_under, fingerprint, read, write};
 use crate::paths;
 use std::path::{Path, PathBuf};
 use std::process::Stdio;
+use std::sync::{Mutex, MutexGuard, PoisonError};
 
 /// The version of `wasm-bindgen` in Cargo.toml; its test runner must match it.
 const WASM_BINDGEN: &str = "0.2.130";
@@ -14,6 +15,33 @@ const NO_NODE: &str =
     "The page's tools need Node.js 20 or later with npm: install both, then run this again.";
 const NO_PYTHON: &str = "The independent answers need Python 3.11 or later with its venv module: install both \
     (Debian: python3-venv), then run this again.";
+
+/// Each package manager works for one at a time; who waits finds afterwards what was installed.
+static NPM: Mutex<()> = Mutex::new(());
+static PIP: Mutex<()> = Mutex::new(());
+static SYSTEM: Mutex<()> = Mutex::new(());
+static CARGO_INSTALL: Mutex<()> = Mutex::new(());
+
+fn turn(of: &'static Mutex<()>) -> MutexGuard<'static, ()> {
+    of.lock().unwrap_or_else(PoisonError::into_inner)
+}
+
+/// Installs what the later steps of the checks need while the first ones compile. What fails is tried again, and told, by the step
+/// that needs it.
+pub fn ahead() {
+    std::thread::spawn(|| {
+        let browsers = [
+            chromium,
+            chromedriver,
+            chromium_without_windows,
+            firefox,
+            webkit_driver,
+            xvfb,
+        ];
+        browsers.iter().for_each(|find| drop(find()));
+    });
+    std::thread::spawn(|| drop((oracle_python(), wasm_test_runner())));
+}
 
 /// Rust's library for the browser's target.
 pub fn wasm_target() -> Outcome {
@@ -35,6 +63,7 @@ pub fn wasm_target() -> Outcome {
 
 /// The page's npm packages, exactly as locked, also where the browser tests look for them.
 pub fn node_packages() -> Outcome {
+    let _turn = turn(&NPM);
     let lock = read(&paths::www().join("package-lock.json"))?;
     let installed = paths::www().join("node_modules/.installed-lock");
     let wanted = fingerprint([lock.as_slice()]);
@@ -79,6 +108,7 @@ fn link_folder(to: &Path, link: &Path) -> std::io::Result<()> {
 
 /// The program that runs Rust tests inside a browser: on PATH, kept from before, or installed now.
 pub fn wasm_test_runner() -> Outcome<PathBuf> {
+    let _turn = turn(&CARGO_INSTALL);
     const NAME: &str = "wasm-bindgen-test-runner";
     let tools = paths::kept("tools");
     let kept = tools.join("bin").join(NAME);
@@ -246,6 +276,10 @@ fn find_or_install(
     if let Some(found) = find() {
         return Ok(found);
     }
+    let _turn = turn(&SYSTEM);
+    if let Some(found) = find() {
+        return Ok(found);
+    }
     let cure = format!(
         "{name} is missing: install it with the system's packages, or set {variable} to its path."
     );
@@ -309,6 +343,7 @@ fn install(packages: &Packages) -> Outcome {
 
 /// A Python of the project's own with the packages of `tests/oracle/requirements.txt`.
 pub fn oracle_python() -> Outcome<PathBuf> {
+    let _turn = turn(&PIP);
     let requirements = paths::root().join("tests/oracle/requirements.txt");
     let folder = paths::kept("oracle-venv");
     let python = folder.join("bin/python");

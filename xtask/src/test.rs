@@ -83,6 +83,9 @@ pub fn test(only: Option<&str>) -> Outcome<ExitCode> {
             names.join(", ")
         ));
     }
+    if only.is_none() {
+        setup::ahead();
+    }
     let outcomes: Vec<(&Step, Outcome)> = chosen
         .into_iter()
         .map(|step| (step, perform(step)))

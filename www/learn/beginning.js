@@ -1,7 +1,7 @@
 // @ts-check
 /** How the story begins: what it is called in the state and in the address, and the numbers of its rider. */
 
-/** @typedef {"speed_m_s" | "power_w" | "cda_m2" | "power_change" | "cda_change" | "begins_s" | "grade" | "headwind_m_s" | "budget"} Name */
+/** @typedef {"speed_m_s" | "power_w" | "cda_m2" | "power_change" | "cda_change" | "begins_s" | "grade" | "headwind_m_s" | "climb_grade" | "budget"} Name */
 /** @typedef {Record<Name, number>} Numbers */
 
 export const ID = "start-here";
@@ -16,5 +16,6 @@ export const BEGAN = {
   begins_s: 900,
   grade: 0,
   headwind_m_s: 0,
+  climb_grade: 0.04,
   budget: 150,
 };

@@ -5,7 +5,7 @@ import { ask, fields } from "../core.js";
 import { LOWER_BARS } from "../questions/shared/published.js";
 import { BEGAN, ID } from "./beginning.js";
 
-/** @import { FinishTimeAnswer, HoldOrFadeAnswer, NextGainAnswer, PowerOrDragAnswer, SpeedForWattsAnswer } from "../types/core.d.ts" */
+/** @import { FinishTimeAnswer, HoldOrFadeAnswer, NextGainAnswer, PowerOrDragAnswer, RidePlanAnswer, SpeedForWattsAnswer } from "../types/core.d.ts" */
 /** @import { Name, Numbers } from "./beginning.js" */
 /** @import { Answers } from "../types/page.d.ts" */
 /** @import { State } from "../state/history.js" */
@@ -21,6 +21,7 @@ export const RANGES = {
   begins_s: [0, 5400],
   grade: [-0.02, 0.1],
   headwind_m_s: [0, 8],
+  climb_grade: [0, 0.06],
   budget: [0, 400],
 };
 
@@ -83,13 +84,35 @@ class NotYet extends Error {
  */
 export async function askAhead(numbers, worker) {
   const wanted = [bestEfforts, bothChanges, mirrored, lowAgainstKept, whichFirst];
+  await workedOut(
+    wanted.map((one) => () => one(numbers)),
+    worker,
+    "story",
+  );
+}
+
+/**
+ * Has the worker work out what a step draws, and draws it then; at once where all of it is known.
+ * @param {readonly (() => void)[]} wanted @param {Tools["worker"]} worker @param {string} slot @param {() => void} draw
+ */
+export function prepared(wanted, worker, slot, draw) {
+  if (wanted.every((one) => !missingOf(one))) draw();
+  else workedOut(wanted, worker, slot).then((isDone) => isDone && draw());
+}
+
+/**
+ * Whether the worker has worked it all out: a newer request of the same slot may overtake it.
+ * @param {readonly (() => void)[]} wanted @param {Tools["worker"]} worker @param {string} slot
+ */
+async function workedOut(wanted, worker, slot) {
   for (const one of wanted) {
-    for (let missing = missingOf(() => one(numbers)); missing; missing = missingOf(() => one(numbers))) {
-      const answer = await worker.ask(missing.question, missing.request, { slot: "story" }).catch(() => null);
-      if (!answer) return;
+    for (let missing = missingOf(one); missing; missing = missingOf(one)) {
+      const answer = await worker.ask(missing.question, missing.request, { slot }).catch(() => null);
+      if (!answer) return false;
       keep(missing.key, answer);
     }
   }
+  return true;
 }
 
 /** The first answer that is not there yet. @param {() => unknown} work */
@@ -164,6 +187,27 @@ export function lowAgainstKept(numbers) {
   return answerTo("hold-or-fade", {
     scenario: { ...rider(cda_m2), positions: [low, { name: "kept", cda_m2 }] },
     with: { low: 0, steady: 1, effort: { kind: "power", power_w } },
+  });
+}
+
+/** A road to push on, m: level, a climb, the same way down, level. Invented. */
+const LEVEL_M = 2500;
+const CLIMB_M = 1500;
+export const ROAD = { length_m: 2 * (LEVEL_M + CLIMB_M) };
+/** As many powers as the road has parts. */
+const POWERS = 4;
+
+/** The fastest plan over a climb, and one of a few powers. @param {Numbers} numbers @returns {RidePlanAnswer} */
+export function planOf({ cda_m2, climb_grade }) {
+  const at = (/** @type {number} */ distance_m, elevation_m = 0) => ({ distance_m, elevation_m, bearing_deg: 0 });
+  const points = [at(0), at(LEVEL_M), at(LEVEL_M + CLIMB_M, climb_grade * CLIMB_M), at(LEVEL_M + 2 * CLIMB_M)];
+  return answerTo("ride-plan", {
+    scenario: {
+      ...rider(cda_m2),
+      course: { kind: "profile", points: [...points, at(ROAD.length_m)] },
+      conditions: { wind_speed_m_s: 0 },
+    },
+    with: { targets: POWERS, riders: 0 },
   });
 }
 

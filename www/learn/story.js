@@ -1,5 +1,5 @@
 // @ts-check
-/** The seven steps in their order, the story in short, and the end. Fetched when the story is first opened. */
+/** The eight steps in their order, the story in short, and the end. Fetched when the story is first opened. */
 
 import { html } from "../parts/html.js";
 import { titleOf } from "../questions/shared/names.js";
@@ -15,6 +15,7 @@ import { tenAgainstTen } from "./ten-against-ten.js";
 import { threeChanges } from "./three-changes.js";
 import { uphillAndWind } from "./uphill-and-wind.js";
 import { wallOfAir } from "./wall-of-air.js";
+import { whereToPush } from "./where-to-push.js";
 import { whereWattsGo } from "./where-watts-go.js";
 import { yourTurn } from "./your-turn.js";
 
@@ -33,6 +34,7 @@ const SOURCES = [
   "faulkner-2021",
   "martin-1998",
   "brownlie-2009",
+  "skiba-2015",
 ];
 
 /** @param {HTMLElement} host @param {Tools} tools @returns {View} */
@@ -42,7 +44,17 @@ export function create(host, tools) {
     tools.field("scenario.rider.total_mass_kg")?.default ?? 0,
     tools.store.get().units,
   );
-  const told = [wallOfAir, whereWattsGo, howLong, tenAgainstTen, lostAtTheEnd, uphillAndWind, threeChanges, inShort];
+  const told = [
+    wallOfAir,
+    whereWattsGo,
+    howLong,
+    tenAgainstTen,
+    lostAtTheEnd,
+    uphillAndWind,
+    whereToPush,
+    threeChanges,
+    inShort,
+  ];
   const steps = told.map((step) => step(tools));
   const end = yourTurn(tools);
   host.replaceChildren(

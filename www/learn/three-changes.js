@@ -1,5 +1,5 @@
 // @ts-check
-/** Seventh: three changes and one budget, and which of them comes first. */
+/** Eighth: three changes and one budget, and which of them comes first. */
 
 import { html, strong } from "../parts/html.js";
 import { meaningOf } from "../questions/next-gain/candidates.js";

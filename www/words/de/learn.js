@@ -3,7 +3,7 @@
 
 /** @satisfies {import("../books.d.ts").Texts<"learn">} */
 export default {
-  lead: "Vielleicht hast du gehört, dass es so ist. Hier sind sieben Dinge zum Ausprobieren, jedes mit einer oder zwei Zahlen zum Ändern, und ein Fahrer, dem das nichts ausmacht. Er und sein Rad sind typisch, zusammen {mass}, auf flacher Straße bei Windstille, bis du etwas anderes sagst. Eine Zahl, die du in einem Schritt änderst, gilt in allen, und jeder Wert wird dabei neu gerechnet.",
+  lead: "Vielleicht hast du gehört, dass es so ist. Hier sind acht Dinge zum Ausprobieren, jedes mit einer oder zwei Zahlen zum Ändern, und ein Fahrer, dem das nichts ausmacht. Er und sein Rad sind typisch, zusammen {mass}, auf flacher Straße bei Windstille, bis du etwas anderes sagst. Eine Zahl, die du in einem Schritt änderst, gilt in allen, und jeder Wert wird dabei neu gerechnet.",
   coda: "Die Geschichte lässt die typischen Zahlen der Seite, wie sie sind. Masse, Reifen, Lager und kritische Leistung sind aus dem Gedächtnis, die anderen veröffentlicht oder angenommen, wie es unter „{yourNumbers}“ neben jeder steht.",
   tryIt: "**Probier es.** {what}",
   youChanged: "**Was du geändert hast.**",
@@ -188,7 +188,37 @@ export default {
   windSpoken: "{slope}: Leistung {power}, Luftwiderstand {drag}",
   windReading: "Bei {slope} sind es {power} für Leistung und {drag} für Luftwiderstand.",
 
-  threeTitle: "7. Drei Änderungen, ein Budget",
+  pushTitle: "7. Wo du drückst",
+  pushAsk:
+    "Eine ebene Straße hat in der Mitte einen Anstieg von {grade} und führt ebenso wieder hinunter. Wo soll der Fahrer drücken?",
+  pushGrade: "Steigung des Anstiegs",
+  pushTry: "Mach den Anstieg steiler, dann fast flach: Sieh, wie viel zu gewinnen ist.",
+  pushEven: "Über {distance} dauert es mit durchgehend {power} **{time}**.",
+  pushPlan:
+    "Ein Plan zum Fahren: {cues}. Damit ist er **{faster}**, {lost} hinter dem schnellsten Plan überhaupt, und am Ende nicht müder.",
+  pushCueStart: "{power} vom Start an",
+  pushCue: "{power} ab {distance}",
+  pushFlat: "Auf einer so flachen Straße ist gleichmäßige Leistung der Plan.",
+  pushMoral:
+    "Drück, wo die Straße langsam ist, und nimm heraus, wo sie schnell ist. Bei wenig Tempo nimmt die Luft weniger von jedem Watt, also spart jedes mehr Zeit.",
+  pushSince: "Am Anfang war der Plan {began}; jetzt ist er {now}.",
+  pushAssumed:
+    "Drücken verbraucht [W′|wPrime], und Herausnehmen bringt es zurück, wie ein veröffentlichtes Modell es sagt; Fahrer unterscheiden sich. Straße und Fahrer sind erfunden.",
+  pushCaution:
+    "Ein Plan sagt, wie viel Kraft, nie wie schnell bergab oder in der Kurve: Dort entscheiden Verkehr, Straße und Sicht.",
+  pushChart: "Was ein Plan gegenüber gleichmäßiger Leistung an jedem Anstieg bringt",
+  pushAxis: "Steigung des Anstiegs, {unit}",
+  pushGainAxis: "schneller um, s",
+  pushHandle: "Der Anstieg: links und rechts ändern, wie steil er ist",
+  pushRead: "Ablesen, was ein Plan an einem Anstieg bringt",
+  pushDescription:
+    "Je steiler der Anstieg, desto mehr bringt ein Plan gegenüber gleichmäßiger Leistung. Bei {slope} ist er {faster}.",
+  pushSeries: "ein Plan aus vier Leistungen",
+  pushFastest: "der schnellste Plan",
+  pushSpoken: "{slope}: {faster}",
+  pushReading: "An einem Anstieg von {slope} ist der Plan {faster}.",
+
+  threeTitle: "8. Drei Änderungen, ein Budget",
   threeAsk:
     "Ein tieferer Lenker vom Bikefitter kostet 100, ein eng anliegender Anzug 150, schnellere Reifen 90. Mit {budget} zum Ausgeben: Was zuerst?",
   threeBudget: "Geld zum Ausgeben",

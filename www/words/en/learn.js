@@ -2,7 +2,7 @@
 /** The guided story for newcomers. */
 
 export default /** @type {const} */ ({
-  lead: "You may have heard that it is. Here are seven things to try, each with a number or two to change, and a rider who does not mind. They and their bicycle are typical, {mass} in all, on a flat road in still air until you say otherwise. A number changed in one step holds in all of them, and every figure is worked out as you go.",
+  lead: "You may have heard that it is. Here are eight things to try, each with a number or two to change, and a rider who does not mind. They and their bicycle are typical, {mass} in all, on a flat road in still air until you say otherwise. A number changed in one step holds in all of them, and every figure is worked out as you go.",
   coda: "The story leaves the page’s own typical numbers alone. Mass, tyres, bearings and critical power are from memory, the others published or assumed, as it says beside each under {yourNumbers}.",
   tryIt: "**Try it.** {what}",
   youChanged: "**What you changed.**",
@@ -185,7 +185,36 @@ export default /** @type {const} */ ({
   windReading: "At {slope}: {power} for power, {drag} for drag.",
 
   // 7.
-  threeTitle: "7. Three changes, one budget",
+  pushTitle: "7. Where to push",
+  pushAsk: "A level road has a climb of {grade} in the middle, and the same way down. Where should the rider push?",
+  pushGrade: "Slope of the climb",
+  pushTry: "Make the climb steeper, then nearly flat: see how much there is to gain.",
+  pushEven: "Over {distance}, holding {power} all the way takes **{time}**.",
+  pushPlan:
+    "A plan to ride: {cues}. It is **{faster}**, {lost} short of the fastest plan there is, and leaves the rider no more tired.",
+  pushCueStart: "{power} from the start",
+  pushCue: "{power} from {distance}",
+  pushFlat: "On a road this flat the even effort is the plan.",
+  pushMoral:
+    "Push where the road is slow and ease where it is fast. At low speed the air takes less of each watt, so each saves more time.",
+  pushSince: "At the start the plan was {began}; now it is {now}.",
+  pushAssumed:
+    "Pushing spends [W′|wPrime], and easing brings it back as one published model says; riders differ. Road and rider are invented.",
+  pushCaution:
+    "A plan is about effort, never about speed downhill or in a bend: there, traffic, the road and what you can see decide.",
+  pushChart: "What a plan gains over an even effort on every climb",
+  pushAxis: "slope of the climb, {unit}",
+  pushGainAxis: "faster by, s",
+  pushHandle: "The climb: left and right change how steep it is",
+  pushRead: "Read what a plan gains on a climb",
+  pushDescription: "The steeper the climb, the more a plan gains over an even effort. At {slope} it is {faster}.",
+  pushSeries: "a plan of four powers",
+  pushFastest: "the fastest plan",
+  pushSpoken: "{slope}: {faster}",
+  pushReading: "On a climb of {slope} the plan is {faster}.",
+
+  // 8.
+  threeTitle: "8. Three changes, one budget",
   threeAsk:
     "With {budget} to spend, and lower bars set by a fitter at 100, a close-fitting suit at 150 and faster tyres at 90: which first?",
   threeBudget: "Money to spend",

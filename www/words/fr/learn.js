@@ -3,7 +3,7 @@
 
 /** @satisfies {import("../books.d.ts").Texts<"learn">} */
 export default {
-  lead: "Tu as peut-être entendu dire que oui. Voici sept choses à essayer, chacune avec un ou deux chiffres à changer, et un coureur que cela ne dérange pas. Lui et son vélo sont typiques, {mass} en tout, sur route plate et sans vent tant que tu ne dis rien d’autre. Un chiffre changé à une étape vaut dans toutes, et chaque valeur est recalculée au fur et à mesure.",
+  lead: "Tu as peut-être entendu dire que oui. Voici huit choses à essayer, chacune avec un ou deux chiffres à changer, et un coureur que cela ne dérange pas. Lui et son vélo sont typiques, {mass} en tout, sur route plate et sans vent tant que tu ne dis rien d’autre. Un chiffre changé à une étape vaut dans toutes, et chaque valeur est recalculée au fur et à mesure.",
   coda: "L’histoire ne touche pas aux chiffres de la page : ce sont les chiffres typiques. Masse, pneus, roulements et puissance critique sont de mémoire, les autres publiés ou supposés, comme c’est indiqué sous « {yourNumbers} ».",
   tryIt: "**Essaie.** {what}",
   youChanged: "**Ce que tu as changé.**",
@@ -184,7 +184,36 @@ export default {
   windSpoken: "{slope} : puissance {power}, traînée {drag}",
   windReading: "À {slope}, c’est {power} pour la puissance et {drag} pour la traînée.",
 
-  threeTitle: "7. Trois changements, un budget",
+  pushTitle: "7. Où appuyer",
+  pushAsk:
+    "Une route plate a une montée de {grade} en son milieu, puis redescend d’autant. Où le coureur doit-il appuyer ?",
+  pushGrade: "Pente de la montée",
+  pushTry: "Rends la montée plus raide, puis presque plate : vois combien il y a à gagner.",
+  pushEven: "Sur {distance}, tenir {power} tout du long prend **{time}**.",
+  pushPlan:
+    "Un plan à rouler : {cues}. Il est **{faster}**, à {lost} du plan le plus rapide qui soit, et ne fatigue pas plus.",
+  pushCueStart: "{power} dès le départ",
+  pushCue: "{power} à partir de {distance}",
+  pushFlat: "Sur une route aussi plate, le plan est l’effort régulier.",
+  pushMoral:
+    "Appuie là où la route est lente et relâche là où elle est rapide. À faible allure, l’air prend moins de chaque watt, qui fait donc gagner plus de temps.",
+  pushSince: "Au début, le plan était {began} ; maintenant il est {now}.",
+  pushAssumed:
+    "Appuyer dépense [W′|wPrime], et relâcher le ramène comme le dit un modèle publié ; les coureurs diffèrent. La route et le coureur sont inventés.",
+  pushCaution:
+    "Un plan parle d’effort, jamais de vitesse en descente ou en virage : là, le trafic, la route et la vue décident.",
+  pushChart: "Ce qu’un plan gagne sur un effort régulier dans chaque montée",
+  pushAxis: "pente de la montée, {unit}",
+  pushGainAxis: "plus rapide de, s",
+  pushHandle: "La montée : gauche et droite changent sa pente",
+  pushRead: "Lire ce qu’un plan gagne dans une montée",
+  pushDescription: "Plus la montée est raide, plus un plan gagne sur un effort régulier. À {slope}, il est {faster}.",
+  pushSeries: "un plan à quatre puissances",
+  pushFastest: "le plan le plus rapide",
+  pushSpoken: "{slope} : {faster}",
+  pushReading: "Dans une montée de {slope}, le plan est {faster}.",
+
+  threeTitle: "8. Trois changements, un budget",
   threeAsk:
     "Un cintre abaissé par un spécialiste coûte 100, une tenue près du corps 150, des pneus plus rapides 90. Avec {budget} à dépenser : lequel d’abord ?",
   threeBudget: "Argent à dépenser",

@@ -2,7 +2,7 @@
 /** A course that is drawn by hand: a shape, then its points moved; and a link that carries fewer points of a long one. */
 
 import { course, openCourseGroup, openWithCourse } from "./support/courses.js";
-import { expect, notice, started, test, tool } from "./support/page.js";
+import { expect, kept, notice, openQuestion, started, test, tool } from "./support/page.js";
 
 /** @import { Locator, Page } from "@playwright/test" */
 
@@ -207,6 +207,22 @@ test.describe("a link", () => {
       (await sheet.getByRole("textbox", { name: "Points of the course" }).inputValue()).trim().split("\n").length;
     await expect.poll(lines).toBe(Number(kept.replace(",", "")));
     await elsewhere.close();
+  });
+
+  test("to an event with a long course of its own says of it how many points it carries", async ({ page }) => {
+    await page.addInitScript((own) => {
+      const work = { layout: 1, stamp: "1-1", saved_at: "2026-01-01T00:00:00Z", question: "finish-time", with: {} };
+      const scenario = { fasterby: 3, events: [{ name: "Evening ten", course: own }] };
+      localStorage.setItem("fasterby:last", JSON.stringify({ ...work, scenario }));
+    }, long(COUNT));
+    await openQuestion(page, "finish-time");
+    await tool(page, "Share").click();
+    await expect(notice(page)).toContainText("The link is copied");
+    const said = (await notice(page).textContent()) ?? "";
+    expect(said).toMatch(/Of the course of “Evening ten” it carries [\d,]+ of 2,400 points\./);
+    expect(said).toMatch(/The best even effort on them is (?:slower|faster) by /);
+    expect((await page.evaluate(() => navigator.clipboard.readText())).length).toBeLessThanOrEqual(LONG_LINK);
+    expect((await kept(page)).scenario.events[0].course.points).toHaveLength(COUNT);
   });
 
   test("to a course of few points carries all of them", async ({ page }) => {

@@ -112,7 +112,6 @@ pub fn build() -> Outcome<String> {
     let _turn = take_turn()?;
     setup::wasm_target()?;
     setup::node_packages()?;
-    write_types()?;
     write_tables()?;
     modules()?;
     write_integrity()?;
@@ -195,7 +194,8 @@ fn take_turn() -> Outcome<File> {
         .map_err(|error| format!("The build could not be locked against a second one: {error}."))
 }
 
-fn write_types() -> Outcome {
+/// Writes the types that the page's scripts are checked against. The page itself has no need of them.
+pub fn write_types() -> Outcome {
     say("types of the core for the page");
     write(&types_file(), generated_types()?.as_bytes())
 }

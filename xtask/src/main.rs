@@ -148,6 +148,7 @@ fn perform(task: Task) -> Outcome<ExitCode> {
             server.run()?;
         }
         Task::Build => {
+            build::write_types()?;
             build::build()?;
             println!("The page is in dist/.");
         }

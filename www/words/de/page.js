@@ -216,6 +216,10 @@ export default {
     one: "Der Link enthält {kept} von {count} Punkt der Strecke.",
     other: "Der Link enthält {kept} von {count} Punkten der Strecke.",
   },
+  "share.shortenedOf": {
+    one: "Von der Strecke „{name}“ enthält er {kept} von {count} Punkt.",
+    other: "Von der Strecke „{name}“ enthält er {kept} von {count} Punkten.",
+  },
   "share.slower": "Die beste gleichmäßige Leistung ist darauf {difference}.",
   "share.link": "Link",
   "field.positions.fade_test.first_third_cda_m2": "Luftwiderstandsfläche im ersten Drittel",

@@ -213,6 +213,10 @@ export default /** @type {const} */ ({
     one: "The link carries {kept} of the course’s {count} point.",
     other: "The link carries {kept} of the course’s {count} points.",
   },
+  "share.shortenedOf": {
+    one: "Of the course of “{name}” it carries {kept} of {count} point.",
+    other: "Of the course of “{name}” it carries {kept} of {count} points.",
+  },
   "share.slower": "The best even effort on them is {difference}.",
   "share.link": "Link",
   "field.positions.fade_test.first_third_cda_m2": "Drag area over the first third",

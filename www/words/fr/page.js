@@ -216,6 +216,10 @@ export default {
     one: "Le lien contient {kept} point sur {count} du parcours.",
     other: "Le lien contient {kept} points sur {count} du parcours.",
   },
+  "share.shortenedOf": {
+    one: "Du parcours « {name} », il contient {kept} point sur {count}.",
+    other: "Du parcours « {name} », il contient {kept} points sur {count}.",
+  },
   "share.slower": "Le meilleur effort régulier y est {difference}.",
   "share.link": "Lien",
   "field.positions.fade_test.first_third_cda_m2": "Surface de traînée du premier tiers",

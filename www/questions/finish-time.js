@@ -5,6 +5,7 @@ import { courseLengthM } from "../state/scenario.js";
 import { fromDisplay } from "../units.js";
 
 /** @import { Question } from "./index.js" */
+/** @import { State } from "../state/history.js" */
 
 const ID = "finish-time";
 /** Distances between splits, in the rider's own unit; the first that gives no more than this many is taken. */
@@ -13,6 +14,11 @@ const MOST_SPLITS = 10;
 /** Only to choose how far apart the splits of a fixed time are: 10 m/s. */
 const ABOUT_M_S = 10;
 
+/** The time that is fixed in place of a distance, s: the question's own, or that of a course that goes by time. @param {State} state */
+export function fixedTimeOf({ scenario: { course }, with: { [ID]: own } }) {
+  return own.for_time_s ?? (own.effort.kind === "time" ? undefined : course.duration_s);
+}
+
 /** @type {Question} */
 export const question = {
   id: ID,
@@ -20,11 +26,13 @@ export const question = {
   defaults: { effort: { kind: "even" } },
   request(state) {
     const own = state.with[ID];
-    const length_m = own.for_time_s === undefined ? courseLengthM(state.scenario.course) : own.for_time_s * ABOUT_M_S;
+    const { course } = state.scenario;
+    const lasts_s = own.for_time_s ?? course.duration_s;
+    const length_m = lasts_s === undefined ? courseLengthM(course) : lasts_s * ABOUT_M_S;
     // A target is a time to beat: where the time is given it asks nothing.
     const { target_time_s, ...rest } = own;
     const target =
-      target_time_s === undefined || rest.for_time_s !== undefined || rest.effort.kind === "time"
+      target_time_s === undefined || fixedTimeOf(state) !== undefined || rest.effort.kind === "time"
         ? {}
         : { target_time_s };
     return {

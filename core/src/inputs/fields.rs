@@ -484,13 +484,13 @@ fields! {
         note: "How far an event is; time trials are customarily held over 10, 25, 50 and 100 miles.",
     }
     EVENT_DURATION_S {
-        key: "events.duration_s", kind: Duration,
+        key: "events.duration_s", kind: Clock,
         range: 60.0..200000.0, usual: 600.0..90000.0, default: 43200.0, sd: 0.0, step: 3600.0,
         chosen: true, included: Optional, evidence: CommonPractice, source: "",
         note: "How long an event lasts that goes by time: whoever gets furthest wins. 12 and 24 hours are customary.",
     }
     COURSE_DURATION_S {
-        key: "course.duration_s", kind: Duration,
+        key: "course.duration_s", kind: Clock,
         range: 60.0..200000.0, usual: 600.0..90000.0, default: 43200.0, sd: 0.0, step: 3600.0,
         chosen: true, included: Optional, evidence: CommonPractice, source: "",
         note: "How long the ride lasts, for a course that goes by time and not by distance.",

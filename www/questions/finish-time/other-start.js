@@ -4,6 +4,7 @@
 import { html, say, strong } from "../../parts/html.js";
 import * as show from "../../units.js";
 import { book } from "../../words/index.js";
+import { fixedTimeOf } from "../finish-time.js";
 import { clause } from "../shared/clause.js";
 import { firstOrder } from "../shared/odds.js";
 import { piece } from "../shared/shell.js";
@@ -40,8 +41,9 @@ export function otherStart(tools, latest) {
 
   return {
     fields: [start, other],
-    follow(/** @type {State} */ { scenario, with: { "finish-time": own } }) {
-      const whole = own.for_time_s === undefined && own.effort.kind !== "time";
+    follow(/** @type {State} */ state) {
+      const { scenario, with: questions } = state;
+      const whole = fixedTimeOf(state) === undefined && questions["finish-time"].effort.kind !== "time";
       element.hidden = scenario.conditions.later === undefined || !whole;
     },
     piece: piece({ element }, (_, /** @type {Shown<Answer>} */ { answer }) => {

@@ -4,7 +4,7 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
 import { fields, scenario_version, usual_events, usual_metric_events } from "fasterby-tables";
-import { fixedTimeOf } from "../../www/questions/finish-time.js";
+import { fixedTimeOf } from "../../www/questions/finish-time/fixed-time.js";
 import { eventWords, furtherWords, rideName } from "../../www/questions/shared/distance-names.js";
 import { decode, encode } from "../../www/state/address.js";
 import { eventLengthM, eventSeconds, scenarioFiller } from "../../www/state/scenario.js";

@@ -3,9 +3,9 @@
 
 import { courseLengthM } from "../state/scenario.js";
 import { fromDisplay } from "../units.js";
+import { fixedTimeOf } from "./finish-time/fixed-time.js";
 
 /** @import { Question } from "./index.js" */
-/** @import { State } from "../state/history.js" */
 
 const ID = "finish-time";
 /** Distances between splits, in the rider's own unit; the first that gives no more than this many is taken. */
@@ -13,11 +13,6 @@ const SPLIT_STEPS = [0.1, 0.25, 0.5, 1, 2, 5, 10, 20, 25, 50, 100];
 const MOST_SPLITS = 10;
 /** Only to choose how far apart the splits of a fixed time are: 10 m/s. */
 const ABOUT_M_S = 10;
-
-/** The time that is fixed in place of a distance, s: the question's own, or that of a course that goes by time. @param {State} state */
-export function fixedTimeOf({ scenario: { course }, with: { [ID]: own } }) {
-  return own.for_time_s ?? (own.effort.kind === "time" ? undefined : course.duration_s);
-}
 
 /** @type {Question} */
 export const question = {

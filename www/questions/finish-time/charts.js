@@ -5,8 +5,8 @@ import { strong } from "../../parts/html.js";
 import { lineChart, valueAt } from "../../parts/line-chart.js";
 import * as show from "../../units.js";
 import { book } from "../../words/index.js";
-import { fixedTimeOf } from "../finish-time.js";
 import { onScreen } from "../shared/on-screen.js";
+import { fixedTimeOf } from "./fixed-time.js";
 
 /** @import { Tools } from "../index.js" */
 /** @import { State } from "../../state/history.js" */

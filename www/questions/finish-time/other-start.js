@@ -4,10 +4,10 @@
 import { html, say, strong } from "../../parts/html.js";
 import * as show from "../../units.js";
 import { book } from "../../words/index.js";
-import { fixedTimeOf } from "../finish-time.js";
 import { clause } from "../shared/clause.js";
 import { firstOrder } from "../shared/odds.js";
 import { piece } from "../shared/shell.js";
+import { fixedTimeOf } from "./fixed-time.js";
 
 /** @import { Tools } from "../index.js" */
 /** @import { State } from "../../state/history.js" */

@@ -9,7 +9,6 @@ import { table } from "../../parts/table.js";
 import { amountOf } from "../../state/scenario.js";
 import * as show from "../../units.js";
 import { book } from "../../words/index.js";
-import { fixedTimeOf } from "../finish-time.js";
 import { caution } from "../shared/caution.js";
 import { clause } from "../shared/clause.js";
 import { courseChoice } from "../shared/course-choice.js";
@@ -24,6 +23,7 @@ import { doubts } from "../shared/warnings.js";
 import { weather } from "../shared/weather.js";
 import { finishTimeCharts } from "./charts.js";
 import { windEnds } from "./day-wind.js";
+import { fixedTimeOf } from "./fixed-time.js";
 import { otherStart } from "./other-start.js";
 import { workedOut } from "./worked-out.js";
 

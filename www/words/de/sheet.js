@@ -323,7 +323,7 @@ export default {
   "by.course": "die Länge seiner Strecke",
   "by.points": "die Länge der Punkte",
   "by.time": "eine feste Zeit",
-  addHours: "{count} Stunden hinzufügen",
+  addHours: { one: "{count} Stunde hinzufügen", other: "{count} Stunden hinzufügen" },
   eventTimed: "Es wird auf deiner Strecke gefahren, so lang, wie du heute in dieser Zeit kommst.",
   eventOwnTimed: "Es hat eine eigene Strecke, so lang, wie du heute in dieser Zeit kommst.",
   courseBy: "Sie geht über",

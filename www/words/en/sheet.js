@@ -309,7 +309,7 @@ export default /** @type {const} */ ({
   "by.course": "the length of its course",
   "by.points": "the length of its points",
   "by.time": "a fixed time",
-  addHours: "Add {count} hours",
+  addHours: { one: "Add {count} hour", other: "Add {count} hours" },
   eventTimed: "It is ridden over your course, made as long as you get in this time today.",
   eventOwnTimed: "It has a course of its own, made as long as you get in this time today.",
   courseBy: "It goes by",

@@ -14,7 +14,7 @@ export default {
   within: "En {time}",
   withinOwn: "En un temps de",
   hours: { one: "une heure", other: "{count} heures" },
-  hoursAlone: { one: "1 heure", other: "{count} heures" },
+  hoursAlone: { one: "{count} heure", other: "{count} heures" },
   reached: "{time} (environ {distance})",
   further: "{distance} de plus",
   lessFar: "{distance} de moins",

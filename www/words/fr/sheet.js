@@ -323,7 +323,7 @@ export default {
   "by.course": "la longueur de son parcours",
   "by.points": "la longueur des points",
   "by.time": "une durée fixe",
-  addHours: "Ajouter {count} heures",
+  addHours: { one: "Ajouter {count} heure", other: "Ajouter {count} heures" },
   eventTimed: "Elle se court sur ton parcours, aussi long que tu vas aujourd’hui en ce temps.",
   eventOwnTimed: "Elle a son propre parcours, aussi long que tu vas aujourd’hui en ce temps.",
   courseBy: "Il se court sur",

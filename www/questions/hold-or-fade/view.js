@@ -12,7 +12,7 @@ import { caution } from "../shared/caution.js";
 import { courseChoice } from "../shared/course-choice.js";
 import { differenceRuler, differs } from "../shared/difference.js";
 import { distanceChoice } from "../shared/distance-choice.js";
-import { furtherWords, rideName } from "../shared/distance-names.js";
+import { furtherFigure, rideName } from "../shared/distance-names.js";
 import { draws } from "../shared/draws.js";
 import { effortChoice } from "../shared/effort-choice.js";
 import { odds, spokenAnswer } from "../shared/odds.js";
@@ -78,8 +78,7 @@ function inFixedTime({ state, answer: { distance_m, duration_s, further_m } }) {
   if (!further_m) return "";
   return words("inFixedTime", {
     ride: rideName({ distance_m, duration_s }, state.units),
-    further: furtherWords(further_m.value, state.units),
-    spread: units.plusMinus("distance", further_m.sd, state.units),
+    further: furtherFigure(further_m, state.units),
   });
 }
 

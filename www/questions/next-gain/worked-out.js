@@ -6,7 +6,7 @@ import { html } from "../../parts/html.js";
 import { table } from "../../parts/table.js";
 import * as units from "../../units.js";
 import { book } from "../../words/index.js";
-import { furtherWords, rideName } from "../shared/distance-names.js";
+import { furtherFigure, rideName } from "../shared/distance-names.js";
 import { citations, paragraph, symbols } from "../shared/worked-out.js";
 import { nameOf, whyLeftOut } from "./candidates.js";
 
@@ -146,10 +146,10 @@ export function gainsTable() {
             ...gain.by_event_s.map(({ value }, event) => {
               const further_m = gain.further_by_event_m?.[event];
               if (!further_m) return units.time(value);
-              return words("timeAndFurther", {
-                time: units.time(value),
-                further: furtherWords(further_m.value, state.units),
-              });
+              return [
+                html("span", { class: "cell-line", "data-part": "value" }, units.time(value)),
+                html("span", { class: "cell-line", "data-part": "further" }, furtherFigure(further_m, state.units)),
+              ];
             }),
           ];
         }),

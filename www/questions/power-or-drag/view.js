@@ -11,7 +11,7 @@ import { caution } from "../shared/caution.js";
 import { courseChoice } from "../shared/course-choice.js";
 import { differenceRuler, differs } from "../shared/difference.js";
 import { distanceChoice } from "../shared/distance-choice.js";
-import { furtherWords, rideName } from "../shared/distance-names.js";
+import { furtherFigure, rideName } from "../shared/distance-names.js";
 import { draws } from "../shared/draws.js";
 import { effortChoice } from "../shared/effort-choice.js";
 import { odds, spokenAnswer } from "../shared/odds.js";
@@ -81,8 +81,8 @@ function inFixedTime({ state, answer: { distance_m, in_fixed_time: inside } }) {
   if (!inside) return "";
   return words("inFixedTime", {
     ride: rideName({ distance_m, duration_s: inside.duration_s }, state.units),
-    power: furtherWords(inside.more_power_further_m.value, state.units),
-    drag: furtherWords(inside.less_drag_further_m.value, state.units),
+    power: furtherFigure(inside.more_power_further_m, state.units),
+    drag: furtherFigure(inside.less_drag_further_m, state.units),
   });
 }
 

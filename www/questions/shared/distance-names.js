@@ -3,10 +3,11 @@
 
 import { usual_events, usual_metric_events } from "fasterby-tables";
 import { eventLengthM, eventSeconds } from "../../state/scenario.js";
-import { quantity, time } from "../../units.js";
+import { plusMinus, quantity, time } from "../../units.js";
 import { book } from "../../words/index.js";
 
 /** @import { Event } from "../../types/page.d.ts" */
+/** @import { Figure } from "../../types/core.d.ts" */
 /** @import { Units } from "../../units.js" */
 
 const words = book("shared");
@@ -59,4 +60,10 @@ export const aboutWords = (distance_m, units) => quantity("distance", distance_m
 export function furtherWords(further_m, units) {
   const distance = quantity("distance", Math.abs(further_m), units, { digits: 1 });
   return words(further_m < 0 ? "lessFar" : "further", { distance });
+}
+
+/** The same with its ±. @param {Figure} further_m @param {Units} units */
+export function furtherFigure({ value, sd }, units) {
+  const further = furtherWords(value, units);
+  return sd > 0 ? `${further} ${plusMinus("distance", sd, units)}` : further;
 }

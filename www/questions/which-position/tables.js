@@ -6,7 +6,7 @@ import { table } from "../../parts/table.js";
 import * as show from "../../units.js";
 import { book } from "../../words/index.js";
 import { differs } from "../shared/difference.js";
-import { aboutWords, furtherWords } from "../shared/distance-names.js";
+import { aboutWords, furtherFigure } from "../shared/distance-names.js";
 import { choiceName, eventName } from "./names.js";
 
 /** @import { Tools } from "../index.js" */
@@ -47,9 +47,7 @@ export function eventTable() {
               ...(place === reference || !(difference_s.sd > 0)
                 ? []
                 : [line("spread", show.plusMinusTime(difference_s.sd))]),
-              ...(place === reference || !further_m
-                ? []
-                : [line("further", furtherWords(further_m.value, state.units))]),
+              ...(place === reference || !further_m ? [] : [line("further", furtherFigure(further_m, state.units))]),
               ...(share === undefined
                 ? []
                 : [line("wins", words("winsOf", { count: Math.round(100 * share), all: 100 }))]),

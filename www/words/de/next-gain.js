@@ -38,7 +38,6 @@ export default {
     "**Mit {more} mehr** tritt an die Stelle von {left}: {added}; damit bist du noch einmal um {gain} schneller.",
   nextNoMoney: "Mehr Geld bringt auf dieser Liste nichts mehr.",
   inFixedTime: "{event}: Heute kommst du etwa {now} weit; darüber im Mittel {differs}, also **{further}**.",
-  timeAndFurther: "{time}, {further}",
   measureFirst:
     "**Miss {name}, bevor du dich dafür entscheidest** ({open}). Wenn du weißt, was es dir bringt, sparst du im Mittel weitere {worth}; ungetestet bringt es {buying}.",
   measureLeftOut:

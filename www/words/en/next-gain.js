@@ -37,7 +37,6 @@ export default /** @type {const} */ ({
   nextSwaps: "**With {more} more**, take {added} in place of {left}: you are a further {gain} faster.",
   nextNoMoney: "More money brings nothing more on this list.",
   inFixedTime: "In {event} you get about {now} today; over that, on average, {differs} and so **{further}**.",
-  timeAndFurther: "{time}, {further}",
   measureFirst:
     "**Measure {name} before you choose it** ({open}). Knowing what it saves you adds {worth} on average; untested, it adds {buying}.",
   measureLeftOut:

@@ -37,7 +37,6 @@ export default {
   nextSwaps: "**Avec {more} de plus**, prends {added} à la place de {left} : tu gagnes encore {gain}.",
   nextNoMoney: "Plus d’argent n’apporte rien de plus dans cette liste.",
   inFixedTime: "{event} : tu fais environ {now} aujourd’hui ; là-dessus, en moyenne, {differs}, donc **{further}**.",
-  timeAndFurther: "{time}, {further}",
   measureFirst:
     "**Mesure {name} avant de choisir** ({open}). Savoir ce que cela t’apporte fait gagner {worth} de plus en moyenne ; sans essai, cela fait gagner {buying}.",
   measureLeftOut:

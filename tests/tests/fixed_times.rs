@@ -2,6 +2,8 @@
 
 use fasterby_core::fields;
 use fasterby_tests::{answer, refused, value};
+use proptest::prelude::*;
+use proptest::test_runner::{Config, RngSeed, TestRunner};
 use serde_json::{Value, json};
 
 /// A distance in a time is solved for to 1e-11 of itself, and the best even effort over it to 1e-14; where the weather changes, the road
@@ -12,6 +14,9 @@ const SETTLED_IN_CHANGING_WEATHER: f64 = 1e-5;
 const COARSE_WEATHER: f64 = 1e-3;
 /// How much further is read off how time grows with distance, taken to be alike for both rides.
 const FURTHER: f64 = 0.02;
+
+/// Of two rides that are all but alike: what is not worth telling.
+const A_LENGTH_M: f64 = 2.0;
 
 const TWELVE_HOURS_S: f64 = 43_200.0;
 const DAY_S: f64 = 86_400.0;
@@ -94,6 +99,62 @@ fn an_event_that_goes_by_time_takes_that_time_over_its_distance() {
                 assert_close(distance_m, other_way_m, SETTLED, question);
             }
         }
+    }
+}
+
+/// Riders, roads and winds as they come, the second position up to a tenth faster.
+fn any_rider() -> impl Strategy<Value = (Value, f64)> {
+    let of_rider = (0.18..0.35, 0.9..1.0, 150.0..400.0, 0.0..0.12, any::<bool>());
+    let of_road = (-0.002..0.01, any::<bool>(), 0.0..6.0, 0.0..360.0);
+    (of_rider, of_road, 1800.0..DAY_S).prop_map(|(rider, road, duration_s)| {
+        let (cda_m2, lower, cp_w, loss, fades) = rider;
+        let (grade, out_and_back, wind_m_s, from_deg) = road;
+        let tired = json!({ "tired_cda_m2": 1.1 * cda_m2, "begins_s": 0.3 * duration_s, "complete_s": 0.8 * duration_s });
+        let mut one = json!({ "cda_m2": cda_m2 });
+        if fades {
+            one["fade"] = tired;
+        }
+        let scenario = json!({
+            "positions": [one, { "cda_m2": lower * cda_m2 }],
+            "power": { "cp_w": cp_w, "long_ride_loss_share": loss },
+            "course": { "grade": grade, "out_and_back": out_and_back, "bearing_deg": 10 },
+            "conditions": { "wind_speed_m_s": wind_m_s, "wind_from_deg": from_deg },
+            "events": [{ "duration_s": duration_s }],
+        });
+        (scenario, duration_s)
+    })
+}
+
+#[test]
+fn any_rider_s_event_takes_its_time_and_tells_how_much_further_a_position_gets() {
+    let config = Config {
+        cases: 150,
+        failure_persistence: None,
+        rng_seed: RngSeed::Fixed(0x000F_1CED),
+        ..Config::default()
+    };
+    let told = TestRunner::new(config).run(&any_rider(), |(scenario, duration_s)| {
+        let there = asked("which-position", &scenario, json!({}))["events"][0].clone();
+        let time_s = number(&there["times"][0]["time_s"]);
+        prop_assert!(
+            (time_s / duration_s - 1.0).abs() <= SETTLED,
+            "{time_s}, {duration_s}"
+        );
+        let mut lower = scenario.clone();
+        lower["riding_position"] = json!(1);
+        let [now_m, lower_m] =
+            [&scenario, &lower].map(|one| reached_m(one, duration_s, &json!({})));
+        let further_m = number(&there["times"][1]["further_m"]);
+        let solved_m = lower_m - now_m;
+        let allowed_m = FURTHER * solved_m.abs() + A_LENGTH_M;
+        prop_assert!(
+            (further_m - solved_m).abs() <= allowed_m,
+            "{further_m}, {solved_m}: {scenario}"
+        );
+        Ok(())
+    });
+    if let Err(failure) = told {
+        panic!("{failure}");
     }
 }
 

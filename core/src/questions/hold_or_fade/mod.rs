@@ -114,15 +114,19 @@ fn on_course(request: Request<With>) -> Result<Answer, Error> {
     let model = scenario.model_error_share.value;
     let difference_s = figure(&spread, |o| o[1] - o[0]);
     let duration_s = scenario.course.duration_s;
-    let fixed = duration_s
-        .and_then(|fixed_s| FixedTime::new(&steady_setup, effort, steady_ride, fixed_s).ok());
+    let in_time = |setup: &Setup, ride: Paced| {
+        duration_s.and_then(|fixed_s| FixedTime::new(setup, effort, ride, fixed_s).ok())
+    };
+    let further_m = in_time(&low_setup, low_ride)
+        .zip(in_time(&steady_setup, steady_ride))
+        .map(|(low, steady)| low.further_than_m(&steady, difference_s));
     let held_columns = share_columns(&tie, &spread);
     Ok(Answer {
         low_time_s: with_model_error(figure(&spread, |o| o[0]), model),
         steady_time_s: with_model_error(figure(&spread, |o| o[1]), model),
         difference_s,
         duration_s,
-        further_m: fixed.map(|fixed| fixed.further_m(steady_ride.time_s, difference_s)),
+        further_m,
         low_held_time_s: with_model_error(figure(&spread, |o| o[2]), model),
         held_difference_s: figure(&spread, |o| o[1] - o[2]),
         drawn,

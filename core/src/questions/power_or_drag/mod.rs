@@ -82,11 +82,19 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
         .course
         .duration_s
         .and_then(|fixed_s| FixedTime::new(&setup, effort, base, fixed_s).ok())
-        .map(|fixed| InFixedTime {
-            duration_s: fixed.duration_s,
-            more_power_further_m: fixed.further_m(base.time_s, figure(&spread, |o| o[0] - o[1])),
-            less_drag_further_m: fixed.further_m(base.time_s, figure(&spread, |o| o[0] - o[2])),
-            difference_m: fixed.further_m(less.time_s, figure(&spread, difference)),
+        .map(|fixed| {
+            let more_power_further_m = fixed.further_m(figure(&spread, |o| o[0] - o[1]));
+            let less_drag_further_m = fixed.further_m(figure(&spread, |o| o[0] - o[2]));
+            let apart = fixed.further_m(figure(&spread, difference));
+            InFixedTime {
+                duration_s: fixed.duration_s,
+                more_power_further_m,
+                less_drag_further_m,
+                difference_m: Figure {
+                    value: more_power_further_m.value - less_drag_further_m.value,
+                    ..apart
+                },
+            }
         });
     Ok(Answer {
         base_time_s: with_model_error(figure(&spread, |o| o[0]), model),

@@ -102,20 +102,24 @@ impl AtDistance {
         mut self,
         duration_s: f64,
         reference: usize,
-        reference_setup: &Setup,
+        setups: &[Setup],
     ) -> Self {
-        let ChoiceTime {
-            time_s, power_w, ..
-        } = self.times[reference];
-        let ride = Paced {
-            power_w,
-            time_s: time_s.value,
-        };
+        let fixed: Vec<Option<FixedTime>> = setups
+            .iter()
+            .zip(&self.times)
+            .map(|(setup, choice)| {
+                let ride = Paced {
+                    power_w: choice.power_w,
+                    time_s: choice.time_s.value,
+                };
+                FixedTime::new(setup, Effort::Even, ride, duration_s).ok()
+            })
+            .collect();
         self.duration_s = Some(duration_s);
-        if let Ok(fixed) = FixedTime::new(reference_setup, Effort::Even, ride, duration_s) {
-            for choice in &mut self.times {
-                choice.further_m = Some(fixed.further_m(ride.time_s, choice.difference_s));
-            }
+        for (choice, own) in self.times.iter_mut().zip(&fixed) {
+            choice.further_m = own
+                .zip(fixed[reference])
+                .map(|(own, other)| own.further_than_m(&other, choice.difference_s));
         }
         self
     }

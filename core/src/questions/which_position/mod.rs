@@ -138,7 +138,7 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
     let at_event = |(event, (there, &distance_m)): (usize, (&Vec<Setup>, &f64))| {
         let at = over(event * count, distance_m, there);
         match scenario.events[event].duration_s {
-            Some(duration_s) => at.in_fixed_time(duration_s, reference, &there[reference]),
+            Some(duration_s) => at.in_fixed_time(duration_s, reference, there),
             None => at,
         }
     };

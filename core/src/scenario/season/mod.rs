@@ -142,7 +142,7 @@ impl<'a> Season<'a> {
     ) -> Option<Vec<Option<Figure>>> {
         let further = |(e, event): (usize, &RiddenEvent)| {
             let fixed = event.fixed?;
-            Some(fixed.further_m(event.now.time_s, faster_s(e)))
+            Some(fixed.further_m(faster_s(e)))
         };
         self.events
             .iter()

@@ -36,7 +36,7 @@ export default /** @type {const} */ ({
   nextAdds: "**With {more} more**, add {added}: you are a further {gain} faster.",
   nextSwaps: "**With {more} more**, take {added} in place of {left}: you are a further {gain} faster.",
   nextNoMoney: "More money brings nothing more on this list.",
-  inFixedTime: "In {event} you get about {now} today; over that, on average, {differs} and so **{further}**.",
+  inFixedTime: "{event}: about {now} at your numbers today; over that, on average {differs}, **{further}**.",
   measureFirst:
     "**Measure {name} before you choose it** ({open}). Knowing what it saves you adds {worth} on average; untested, it adds {buying}.",
   measureLeftOut:

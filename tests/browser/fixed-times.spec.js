@@ -46,7 +46,7 @@ test("next gain says how much further the best set gets in a day", async ({ page
   await openQuestion(page, "next-gain");
   const sheet = await openEvents(page);
   await sheet.getByRole("button", { name: "Add 24 hours" }).click();
-  await expect(page.getByText(/24 hours: about \d+.*faster by .*further/)).toBeVisible({ timeout: 60_000 });
+  await expect(page.getByText(/24 hours: you cover about \d+.*faster by .*further/)).toBeVisible({ timeout: 60_000 });
 });
 
 test("a fixed time in the sentence is ridden by every question, and a link keeps it", async ({ page }) => {

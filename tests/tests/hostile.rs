@@ -977,10 +977,21 @@ fn extreme_position() -> impl Strategy<Value = Value> {
 }
 
 fn extreme_course() -> impl Strategy<Value = Value> {
-    let simple = (extremes("course"), any::<bool>()).prop_map(|(mut course, out_and_back)| {
-        course["out_and_back"] = json!(out_and_back);
-        course
-    });
+    // By its length, or by its time, which is a plain number.
+    let duration_s = perhaps(plain(&fields::COURSE_DURATION_S));
+    let simple = (extremes("course"), duration_s, any::<bool>()).prop_map(
+        |(mut course, duration_s, out_and_back)| {
+            course["out_and_back"] = json!(out_and_back);
+            if let Some(course) = course.as_object_mut() {
+                course.remove("duration_s");
+                if let Some(duration_s) = duration_s {
+                    course.remove("distance_m");
+                    course.insert("duration_s".into(), duration_s);
+                }
+            }
+            course
+        },
+    );
     let stretch = (
         prop_oneof![Just(0.1), Just(5.0), Just(400.0), Just(30_000.0)],
         prop_oneof![Just(-0.39), Just(0.0), Just(0.01), Just(0.39)],
@@ -1034,6 +1045,7 @@ fn extreme_events() -> impl Strategy<Value = Value> {
     let event = prop_oneof![
         extreme_course().prop_map(|course| json!({ "course": course })),
         plain(&fields::EVENT_DISTANCE_M).prop_map(|distance_m| json!({ "distance_m": distance_m })),
+        plain(&fields::EVENT_DURATION_S).prop_map(|duration_s| json!({ "duration_s": duration_s })),
     ];
     proptest::collection::vec(event, 1..4).prop_map(Value::from)
 }

@@ -207,6 +207,38 @@ fn even_efforts_and_break_evens_agree_with_a_brute_force_search() {
     agree(include_str!("../oracle/data/even.json"));
 }
 
+/// The oracle's times are good to 1e-5 of themselves, and distance grows with time by no more than its own share.
+const DISTANCE_SHARE: f64 = 2e-5;
+
+#[wasm_bindgen_test(unsupported = test)]
+fn rides_asked_for_by_the_time_that_the_search_found_go_as_far() {
+    let data: Value = serde_json::from_str(include_str!("../oracle/data/even.json"))
+        .expect("the oracle writes JSON");
+    let cases = data["cases"].as_array().expect("a list of cases");
+    let mut asked = 0;
+    for case in cases
+        .iter()
+        .filter(|case| case["question"] == "power-or-drag")
+    {
+        let mut request = case["request"].clone();
+        let course = &mut request["scenario"]["course"];
+        let Some(distance_m) = value(&course["distance_m"]) else {
+            continue;
+        };
+        course["distance_m"] = Value::Null;
+        course["duration_s"] = case["expected"]["base_time_s"].clone();
+        let got = answer("power-or-drag", &request);
+        let reached_m = value(&got["distance_m"]).expect("a distance");
+        assert!(
+            (reached_m / distance_m - 1.0).abs() <= DISTANCE_SHARE,
+            "{}: {reached_m} m, not {distance_m} m",
+            case["name"]
+        );
+        asked += 1;
+    }
+    assert!(asked > 5, "only {asked} rides have a distance");
+}
+
 #[wasm_bindgen_test(unsupported = test)]
 fn fitted_power_curves_agree_with_scipy() {
     agree(include_str!("../oracle/data/power_curve.json"));

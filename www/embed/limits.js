@@ -8,7 +8,7 @@ const NAMES = {
   power: /^scenario\.power\.|^scenario\.efforts\b|\.power_w$|\.power_change$|\.effort$/,
   cda: /cda/,
   time: /time_s$/,
-  distance: /^scenario\.course\.distance_m|^scenario\.course$/,
+  distance: /^scenario\.course\.(?:distance_m|duration_s)|^scenario\.course$/,
   course: /^scenario\.course\b/,
   position:
     /^scenario\.(?:positions|riding_position)\b|^with\.hold-or-fade\.(?!effort)|^with\.which-position\.(?!distance)/,

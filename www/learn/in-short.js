@@ -4,7 +4,7 @@
 import { html, say, strong } from "../parts/html.js";
 import { table } from "../parts/table.js";
 import { savingsThatAddUp } from "../questions/shared/adding-up.js";
-import { distanceName } from "../questions/shared/distance-choice.js";
+import { distanceName } from "../questions/shared/distance-names.js";
 import { shortPercent } from "../questions/shared/published.js";
 import * as show from "../units.js";
 import { book } from "../words/index.js";

@@ -4,7 +4,7 @@
 import { contourMap } from "../parts/contour-map.js";
 import { html, say, strong } from "../parts/html.js";
 import { savingsThatAddUp } from "../questions/shared/adding-up.js";
-import { distanceName } from "../questions/shared/distance-choice.js";
+import { distanceName } from "../questions/shared/distance-names.js";
 import { LOW_TORSO, LOWER_BARS, meanAndSd, meanAndSdWatts, shortPercent } from "../questions/shared/published.js";
 import * as show from "../units.js";
 import { book } from "../words/index.js";

@@ -4,7 +4,7 @@
 import { html, strong } from "../parts/html.js";
 import { meaningOf } from "../questions/next-gain/candidates.js";
 import { dotPlot } from "../questions/next-gain/dots.js";
-import { distanceName } from "../questions/shared/distance-choice.js";
+import { distanceName } from "../questions/shared/distance-names.js";
 import { listOf } from "../questions/shared/list.js";
 import { nameOf } from "../questions/shared/names.js";
 import * as show from "../units.js";

@@ -3,6 +3,7 @@
 
 import { courseLengthM } from "../state/scenario.js";
 import { fromDisplay } from "../units.js";
+import { fixedTimeOf } from "./finish-time/fixed-time.js";
 
 /** @import { Question } from "./index.js" */
 
@@ -20,11 +21,13 @@ export const question = {
   defaults: { effort: { kind: "even" } },
   request(state) {
     const own = state.with[ID];
-    const length_m = own.for_time_s === undefined ? courseLengthM(state.scenario.course) : own.for_time_s * ABOUT_M_S;
+    const { course } = state.scenario;
+    const lasts_s = own.for_time_s ?? course.duration_s;
+    const length_m = lasts_s === undefined ? courseLengthM(course) : lasts_s * ABOUT_M_S;
     // A target is a time to beat: where the time is given it asks nothing.
     const { target_time_s, ...rest } = own;
     const target =
-      target_time_s === undefined || rest.for_time_s !== undefined || rest.effort.kind === "time"
+      target_time_s === undefined || fixedTimeOf(state) !== undefined || rest.effort.kind === "time"
         ? {}
         : { target_time_s };
     return {

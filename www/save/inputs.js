@@ -34,6 +34,7 @@ export function inputsOf({ scenario, units }, positions) {
             }),
             known: "",
           },
+          ...numbers({ duration_s: course.duration_s }, "scenario.course"),
         ]
       : [
           ...numbers(course, "scenario.course"),

@@ -15,11 +15,14 @@ import { columnWords, pointsText, readPoints } from "./points-text.js";
 /** @import { Page } from "../frame/page.js" */
 /** @import { Group } from "./groups.js" */
 /** @import { State } from "../state/history.js" */
+/** @import { Course } from "../types/page.d.ts" */
 
 const say = book("sheet");
 
 const GIVEN = "given";
 const TURN = "scenario.course.turn_radius_m";
+const LASTING = "scenario.course.duration_s";
+const [DISTANCE, TIME] = ["distance", "time"];
 
 /** @param {Page} page @returns {Group} */
 export function course(page) {
@@ -31,6 +34,13 @@ export function course(page) {
     h("option", { value: "profile" }, say("course.profile")),
   );
 
+  const by = h(
+    "select",
+    { onchange: () => goBy(by.value) },
+    h("option", { value: DISTANCE }),
+    h("option", { value: TIME }, say("by.time")),
+  );
+  const time = numberRow(page, LASTING, { hint: say("courseTimed") });
   const rows = ["distance_m", "grade", "bearing_deg"].map((key) =>
     numberRow(page, `scenario.course.${key}`, { meaning: key === "grade" ? "ground" : null }),
   );
@@ -94,9 +104,18 @@ export function course(page) {
   );
   const startSpeed = numberRow(page, "scenario.start.speed_m_s");
 
+  /** How long the course is given as. @param {string} wanted */
+  function goBy(wanted) {
+    const { duration_s: _, ...road } = store.get().scenario.course;
+    const { distance_m: __, ...rest } = road;
+    const timed = { ...rest, duration_s: page.field(LASTING)?.default };
+    store.set("scenario.course", wanted === TIME ? timed : filler.course(road));
+  }
+
   /** @param {string} wanted */
   function changeKind(wanted) {
-    const { course } = store.get().scenario;
+    const { duration_s: _, ...road } = store.get().scenario.course;
+    const course = /** @type {Course} */ (filler.course(road));
     if (wanted === "simple") {
       store.set("scenario.course", filler.course({ distance_m: courseLengthM(course) }));
     } else {
@@ -152,6 +171,8 @@ export function course(page) {
       "div",
       {},
       h("label", { class: "row" }, h("span", { class: "row-label" }, say("courseAs")), kind),
+      h("label", { class: "row" }, h("span", { class: "row-label" }, say("courseBy")), by),
+      time.element,
       made.file,
       made.presets,
       simple,
@@ -167,6 +188,12 @@ export function course(page) {
       const isProfile = course.kind === "profile";
       windless.checked = course.heading === "ignore";
       kind.value = course.kind;
+      const timed = course.duration_s !== undefined;
+      by.value = timed ? TIME : DISTANCE;
+      by.options[0].textContent = say(isProfile ? "by.points" : "by.distance");
+      time.element.hidden = !timed;
+      rows[0].element.hidden = timed;
+      const aboutTime = timed && time.update(state, error);
       simple.hidden = isProfile;
       profile.hidden = !isProfile;
       const atSpeed = typeof starts === "object";
@@ -178,13 +205,14 @@ export function course(page) {
         turns.checked = course.turn_radius_m !== undefined;
         turnPart.hidden = !outAndBack.checked;
         turn.element.hidden = !turns.checked;
-        return updateRows(turns.checked && outAndBack.checked ? [...rows, turn] : rows, state, error) || aboutStart;
+        const shown = [...rows.slice(timed ? 1 : 0), ...(turns.checked && outAndBack.checked ? [turn] : [])];
+        return updateRows(shown, state, error) || aboutStart || aboutTime;
       }
       showPoints(state);
       made.update(state);
-      const about = error?.field.startsWith("scenario.course") ?? false;
+      const about = !aboutTime && (error?.field.startsWith("scenario.course") ?? false);
       if (error && about) complain(errorWords(error, state.units));
-      return about || aboutStart;
+      return about || aboutStart || aboutTime;
     },
     row(path) {
       // Where points are asked for, the course becomes one that has them.
@@ -193,9 +221,13 @@ export function course(page) {
         [simple.hidden, profile.hidden] = [true, false];
       }
       if (path.startsWith("scenario.start")) return startSpeed.element.hidden ? null : startSpeed;
+      if (path === LASTING && !time.element.hidden) return time;
       if (store.get().scenario.course.kind === "profile")
         return { path, element: text, update: () => false, focus: () => text.focus() };
-      return findRow([...rows, ...(turn.element.hidden || turnPart.hidden ? [] : [turn])], path);
+      return findRow(
+        [...rows.filter(({ element }) => !element.hidden), ...(turn.element.hidden || turnPart.hidden ? [] : [turn])],
+        path,
+      );
     },
   };
 }

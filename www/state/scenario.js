@@ -138,7 +138,11 @@ function keyOf(path) {
 }
 
 /** One stands in for the other, so filling in both would contradict. */
-const INSTEAD = { roughness_length_m: "shelter_factor", relative_humidity: "dew_point_c" };
+const INSTEAD = {
+  roughness_length_m: "shelter_factor",
+  relative_humidity: "dew_point_c",
+  distance_m: "duration_s",
+};
 
 /**
  * Fills scenarios in from the core's tables. Numbers that it takes at their typical value where they are left out are filled in, which changes
@@ -335,16 +339,21 @@ export function olderDefaults({ power: todays, bike: todaysBike, ...rest }) {
 /** @param {string} key */
 const nameFor = (key) => say.found(key, key);
 
-/** The length of a course, whichever way it is given. @param {Course} course @returns {number} metres */
+/** The length of a course, whichever way it is given; no number where it goes by time, of which the answers tell how far that is. @param {Course} course @returns {number} metres */
 export function courseLengthM({ kind, points = [], distance_m = NaN }) {
   if (kind === "profile") return points[points.length - 1].distance_m - points[0].distance_m;
   return amountOf(distance_m);
 }
 
-/** How far an event is: as long as the course that it has of its own, or as given. @param {Event} event @returns {number} metres */
-export function eventLengthM({ course, distance_m = NaN }) {
+/** How far an event is: as long as the course that it has of its own, or as given; no number where it goes by time. @param {Event} event @returns {number} metres */
+export function eventLengthM(event) {
+  if (eventSeconds(event) !== undefined) return NaN;
+  const { course, distance_m = NaN } = event;
   return course ? courseLengthM(course) : distance_m;
 }
+
+/** How long an event lasts that goes by time, s. @param {Event} event */
+export const eventSeconds = ({ course, duration_s }) => duration_s ?? course?.duration_s;
 
 /**
  * How many of the scenario's uncertain numbers are measured, estimated and typical.

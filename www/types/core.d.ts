@@ -697,6 +697,11 @@ name: string,
  */
 distance_m?: number, 
 /**
+ * How long it lasts, s, instead of a distance: it is as far as the rider gets in that time today (`Scenario::settle_events`). Its
+ * own course, or else the scenario's, is made longer or shorter to that.
+ */
+duration_s?: number, 
+/**
  * The course that it has of its own.
  */
 course?: Course, };
@@ -714,6 +719,11 @@ kind: CourseKind,
  * Its length, m; of a simple course.
  */
 distance_m?: Quantity, 
+/**
+ * How long the ride lasts, s, instead of a length: it is as long as the rider gets in that time today
+ * (`Scenario::settle_course`). A profile is made longer or shorter to that.
+ */
+duration_s?: number, 
 /**
  * Rise over run; of a simple course.
  */
@@ -1194,6 +1204,10 @@ more_power_saves_s: Figure,
  * What less drag saves.
  */
 less_drag_saves_s: Figure, 
+/**
+ * What that comes to on a course that goes by time.
+ */
+in_fixed_time?: InFixedTime, 
 /**
  * The draws, if any were asked for.
  */
@@ -1836,6 +1850,10 @@ name: string,
  */
 distance_m: number, 
 /**
+ * The time of an event that goes by time; the distance is then that which the rider covers in it today.
+ */
+duration_s?: number, 
+/**
  * How often it is ridden.
  */
 times_ridden: number, 
@@ -1869,6 +1887,10 @@ expected_s: Figure,
  * Seconds it saves at each event, ridden once, if it works.
  */
 by_event_s: Array<Figure>, 
+/**
+ * How much further it gets at each event that goes by time, if it works; left out where none does.
+ */
+further_by_event_m?: Array<Figure | null>, 
 /**
  * Seconds saved on average for a unit of money; `null` if it costs none.
  */
@@ -1919,6 +1941,10 @@ added_up_s: number,
  * Seconds it saves on average at each event, ridden once.
  */
 by_event_s: Array<number>, 
+/**
+ * What those seconds come to at each event that goes by time: how much further, m; left out where none does.
+ */
+further_by_event_m?: Array<number | null>, 
 /**
  * The best for each sum of money, the hours a week and weeks as given.
  */
@@ -2056,6 +2082,10 @@ steady_time_s: Figure,
  */
 difference_s: Figure, 
 /**
+ * How much further the low position gets in the time of a course that goes by time.
+ */
+further_m?: Figure, 
+/**
  * Finish time in the low position if it were held to the end.
  */
 low_held_time_s: Figure, 
@@ -2108,9 +2138,13 @@ low_mean_cda_m2: number,
  */
 steady_mean_cda_m2: number, 
 /**
- * How far.
+ * How far: on a course that goes by time, as far as the rider gets in the ridden position.
  */
 distance_m: number, 
+/**
+ * The time that the course goes by, if it does.
+ */
+duration_s?: number, 
 /**
  * Which inputs carry the doubt of the difference.
  */
@@ -3098,6 +3132,10 @@ time_s: Figure,
  */
 difference_s: Figure, 
 /**
+ * How much further it gets than the reference at an event that goes by time; negative if less far.
+ */
+further_m?: Figure, 
+/**
  * Power of the best even effort.
  */
 power_w: number, 
@@ -3111,6 +3149,10 @@ export type AtDistance = {
  * How far: over the scenario's course, or over an event's own.
  */
 distance_m: number, 
+/**
+ * The time of an event that goes by time; the distance is then that which the rider covers in it in the ridden position.
+ */
+duration_s?: number, 
 /**
  * The fastest choice, by its place in `choices`.
  */

@@ -483,6 +483,18 @@ fields! {
         chosen: true, included: Optional, evidence: CommonPractice, source: "",
         note: "How far an event is; time trials are customarily held over 10, 25, 50 and 100 miles.",
     }
+    EVENT_DURATION_S {
+        key: "events.duration_s", kind: Clock,
+        range: 60.0..200000.0, usual: 600.0..90000.0, default: 43200.0, sd: 0.0, step: 3600.0,
+        chosen: true, included: Optional, evidence: CommonPractice, source: "",
+        note: "How long an event lasts that goes by time: whoever gets furthest wins. 12 and 24 hours are customary.",
+    }
+    COURSE_DURATION_S {
+        key: "course.duration_s", kind: Clock,
+        range: 60.0..200000.0, usual: 600.0..90000.0, default: 43200.0, sd: 0.0, step: 3600.0,
+        chosen: true, included: Optional, evidence: CommonPractice, source: "",
+        note: "How long the ride lasts, for a course that goes by time and not by distance.",
+    }
     DISTANCE_M {
         key: "course.distance_m", kind: Distance,
         range: 100.0..2000000.0, usual: 1000.0..900000.0, default: 40233.6, sd: 0.0, step: 1000.0,

@@ -283,6 +283,7 @@ messages! {
     // Rides.
     stops_at_steep(distance: Length, push: Force) = "The rider comes to a stop after {distance}: the road there takes a push of {push}, more than the greatest push of this rider and gear.";
     stops(distance: Length) = "The rider comes to a stop after {distance}: too little power for this road and wind.";
+    fixed_time_out_of_reach(least: Distance, most: Distance) = "In this time the ride gets less far than {least} or further than {most}.";
     time_out_of_reach() = "No power from 1 to 2500 W gives this time on this course.";
     nothing_sustainable() = "This power curve falls to nothing before the finish.";
     effort_without(field: Field) = "{field} does not belong to this kind of effort.";

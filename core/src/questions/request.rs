@@ -44,6 +44,7 @@ pub(super) fn on_event<W, A>(
         scenario, warnings, ..
     } = &mut request;
     Error::check_index("with.event", place, scenario.events.len())?;
+    let goes_by_time = scenario.events[place].duration_s.is_some();
     let mut doubts = Vec::new();
     scenario.doubt_road(&mut doubts);
     warnings.retain(|warning| !doubts.contains(warning));
@@ -61,6 +62,12 @@ pub(super) fn on_event<W, A>(
             field: path,
             ..error
         },
+        field if goes_by_time && field.strip_prefix(path.as_str()) == Some(".duration_s") => {
+            Error {
+                field: format!("scenario.events[{place}].duration_s"),
+                ..error
+            }
+        }
         _ => error,
     })
 }

@@ -34,15 +34,19 @@ pub struct Exchange {
     pub s_per_0_0001_crr: f64,
 }
 
-/// Exchange rates by central differences of finish time at the same power; 0 where bends alone set the time.
+/// Exchange rates by central differences of finish time at the same power, from rolling without any by the first watt; 0 where bends
+/// alone set the time.
 ///
 /// # Errors
 /// [`Stall`] where a ride does not reach the finish.
 pub(crate) fn exchange(setup: &Setup, power_w: f64) -> Result<Exchange, Stall> {
     const MOVED: f64 = 0.002;
-    let by_power = (time_s(setup, power_w * (1.0 + MOVED))?
-        - time_s(setup, power_w * (1.0 - MOVED))?)
-        / (2.0 * MOVED * power_w);
+    let by_power = if power_w > 0.0 {
+        (time_s(setup, power_w * (1.0 + MOVED))? - time_s(setup, power_w * (1.0 - MOVED))?)
+            / (2.0 * MOVED * power_w)
+    } else {
+        time_s(setup, 1.0)? - time_s(setup, 0.0)?
+    };
     let slope = |change: &dyn Fn(&mut Setup, f64)| -> Result<f64, Stall> {
         let moved = |by: f64| {
             let mut moved = setup.clone();

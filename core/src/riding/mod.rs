@@ -10,6 +10,7 @@ pub(crate) mod even_efforts;
 pub(crate) mod exchange;
 #[cfg(feature = "all")]
 pub(crate) mod fade_tie;
+pub(crate) mod fixed_time;
 #[cfg(feature = "all")]
 pub(crate) mod held_power;
 pub mod integrated;

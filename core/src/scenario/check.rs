@@ -208,17 +208,37 @@ impl Scenario {
 fn check_event(event: &Event, path: &str) -> Result<(), Error> {
     Error::check_text(&event.name, || format!("{path}.name"))?;
     let distance_path = || format!("{path}.distance_m");
+    let duration_path = || format!("{path}.duration_s");
     if let Some(distance_m) = event.distance_m {
         fields::EVENT_DISTANCE_M.check(distance_path, distance_m)?;
     }
+    if let Some(duration_s) = event.duration_s {
+        fields::EVENT_DURATION_S.check(duration_path, duration_s)?;
+        if event.distance_m.is_some() {
+            return Err(Error::not_both(duration_path(), &distance_path()));
+        }
+    }
     match (&event.course, event.distance_m) {
-        (None, None) => Err(Error::missing(distance_path())),
-        (None, Some(_)) => Ok(()),
+        (None, None) if event.duration_s.is_none() => Err(Error::missing(distance_path())),
+        (None, _) => Ok(()),
         #[cfg(not(feature = "all"))]
         (Some(_), _) => Ok(()),
         #[cfg(feature = "all")]
         (Some(course), given) => {
             check_course(course, &format!("{path}.course"))?;
+            if course.duration_s.is_some() {
+                let fields = [
+                    (event.duration_s, duration_path()),
+                    (given, distance_path()),
+                ];
+                let twice = fields.into_iter().find(|(given, _)| given.is_some());
+                return match twice {
+                    Some((_, field)) => {
+                        Err(Error::not_both(field, &format!("{path}.course.duration_s")))
+                    }
+                    None => Ok(()),
+                };
+            }
             const SAME_M: f64 = 1.0;
             let length_m = course.length_m();
             if given.is_some_and(|distance_m| (distance_m - length_m).abs() > SAME_M) {
@@ -231,6 +251,12 @@ fn check_event(event: &Event, path: &str) -> Result<(), Error> {
 
 fn check_course(course: &Course, path: &str) -> Result<(), Error> {
     let path = |field: &str| format!("{path}.{field}");
+    if let Some(duration_s) = course.duration_s {
+        fields::COURSE_DURATION_S.check(|| path("duration_s"), duration_s)?;
+        if course.distance_m.is_some() {
+            return Err(Error::not_both(path("duration_s"), &path("distance_m")));
+        }
+    }
     if course.kind == CourseKind::Simple {
         let field = path("points");
         return match course.points.is_empty() {

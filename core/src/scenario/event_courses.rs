@@ -1,25 +1,12 @@
 //! The courses that events are ridden on: their own, or the scenario's made longer or shorter.
 
-use super::{Course, CourseKind, Event, Roads, Scenario};
+use super::{Course, Event, Roads, Scenario};
 use crate::inputs::error::{Error, Warning};
 use crate::inputs::fields;
 use crate::inputs::message;
-use crate::inputs::quantity::Quantity;
-
-impl Course {
-    /// Its length, m: from its first point to its last, or as given.
-    pub fn length_m(&self) -> f64 {
-        match (self.kind, self.points.first(), self.points.last()) {
-            (CourseKind::Profile, Some(first), Some(last)) => last.distance_m - first.distance_m,
-            _ => self
-                .distance_m
-                .map_or(fields::DISTANCE_M.default, |q| q.value),
-        }
-    }
-}
 
 impl Event {
-    /// How far it is, m: the length of its own course, or as given.
+    /// How far it is, m: the length of its own course, or as given. Of an event that goes by time, once that is settled.
     pub fn length_m(&self) -> f64 {
         match &self.course {
             Some(course) => course.length_m(),
@@ -30,31 +17,35 @@ impl Event {
 
 impl Scenario {
     /// The scenario on the course of one of its events, which it names no longer: on the event's own, or on its own course made
-    /// longer or shorter. The day is the same for all: a given altitude holds there too, else each profile's points tell.
+    /// longer or shorter. The day is the same for all: a given altitude holds there too, else each profile's points tell. One that
+    /// goes by time hands its time to the course, to be settled there, unless its distance is known already.
     /// `None` for a place without an event.
     pub fn on_event(&self, place: usize) -> Option<Self> {
         let event = self.events.get(place)?;
-        Some(match &event.course {
-            Some(own) => self.on_course(own.clone(), Roads::OfEvent(place)),
-            None => self.stretched_to(event.length_m()),
+        let unsettled_s = event.duration_s.filter(|_| event.distance_m.is_none());
+        Some(match (&event.course, unsettled_s) {
+            (Some(own), unsettled_s) => {
+                let own = Course {
+                    duration_s: unsettled_s.or(own.duration_s),
+                    ..own.clone()
+                };
+                self.on_course(own, Roads::OfEvent(place))
+            }
+            (None, Some(duration_s)) => {
+                let lasting = Course {
+                    distance_m: None,
+                    duration_s: Some(duration_s),
+                    ..self.course.clone()
+                };
+                self.on_course(lasting, Roads::Usual)
+            }
+            (None, None) => self.stretched_to(event.length_m()),
         })
     }
 
     /// The scenario on its own course at another length: slopes and headings stay, and so does the mean elevation of its points.
     pub(crate) fn stretched_to(&self, distance_m: f64) -> Self {
-        let mut course = self.course.clone();
-        match (course.kind, self.mean_elevation_m()) {
-            (CourseKind::Profile, Some(mean_m)) => {
-                let scale = distance_m / course.length_m();
-                let first_m = course.points.first().map_or(0.0, |first| first.distance_m);
-                for point in &mut course.points {
-                    point.distance_m = scale * (point.distance_m - first_m);
-                    point.elevation_m = mean_m + scale * (point.elevation_m - mean_m);
-                }
-            }
-            _ => course.distance_m = Some(Quantity::exact(distance_m)),
-        }
-        self.on_course(course, Roads::Usual)
+        self.on_course(self.course_of_length(distance_m), Roads::Usual)
     }
 
     /// The scenario without its events, on a course. Their courses may be long, and a draw has no need of them.
@@ -109,11 +100,11 @@ impl Scenario {
 
     /// What cannot be ridden at an event, named at it.
     pub(crate) fn cannot_ride_event(&self, error: Error, place: usize) -> Error {
-        let own = self
-            .events
-            .get(place)
-            .is_some_and(|event| event.course.is_some());
-        let part = if own { "course" } else { "distance_m" };
+        let part = match self.events.get(place) {
+            Some(event) if event.duration_s.is_some() => "duration_s",
+            Some(event) if event.course.is_some() => "course",
+            _ => "distance_m",
+        };
         Error {
             field: format!("scenario.events[{place}].{part}"),
             message: message::at_event(error.message, place + 1),

@@ -9,6 +9,7 @@ pub(crate) mod comparison;
 pub mod course_edits;
 #[cfg(feature = "all")]
 pub mod course_files;
+mod course_length;
 #[cfg(feature = "all")]
 pub(crate) mod course_line;
 mod drag_tests;
@@ -18,6 +19,7 @@ pub mod drawn_course;
 mod efforts;
 #[cfg(feature = "all")]
 mod event_courses;
+mod fixed_times;
 #[cfg(feature = "all")]
 mod held;
 mod inspect;
@@ -315,6 +317,11 @@ pub struct Event {
     #[serde(default, skip_serializing_if = "Option::is_none")]
     #[cfg_attr(feature = "types", ts(optional))]
     pub distance_m: Option<f64>,
+    /// How long it lasts, s, instead of a distance: it is as far as the rider gets in that time today (`Scenario::settle_events`). Its
+    /// own course, or else the scenario's, is made longer or shorter to that.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "types", ts(optional))]
+    pub duration_s: Option<f64>,
     /// The course that it has of its own.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     #[cfg_attr(feature = "types", ts(optional))]
@@ -338,6 +345,7 @@ fn events_over<const COUNT: usize>(distances_m: [f64; COUNT]) -> Vec<Event> {
         .map(|distance_m| Event {
             name: String::new(),
             distance_m: Some(distance_m),
+            duration_s: None,
             course: None,
         })
         .into()
@@ -375,6 +383,11 @@ pub struct Course {
     #[serde(skip_serializing_if = "Option::is_none")]
     #[cfg_attr(feature = "types", ts(optional))]
     pub distance_m: Option<Quantity>,
+    /// How long the ride lasts, s, instead of a length: it is as long as the rider gets in that time today
+    /// (`Scenario::settle_course`). A profile is made longer or shorter to that.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "types", ts(optional))]
+    pub duration_s: Option<f64>,
     /// Rise over run; of a simple course.
     #[serde(skip_serializing_if = "Option::is_none")]
     #[cfg_attr(feature = "types", ts(optional))]
@@ -406,6 +419,7 @@ impl Default for Course {
         Self {
             kind: CourseKind::Simple,
             distance_m: None,
+            duration_s: None,
             grade: None,
             bearing_deg: None,
             out_and_back: None,

@@ -29,10 +29,13 @@ pub(crate) fn long_doubts(setup: &Setup, effort: Effort, time_s: f64, warnings: 
         return;
     }
     warnings.extend(overstated_hour(time_s, &setup.power));
-    if time_s > FAR_FROM_S {
-        let hours = (time_s / 3600.0).round() as usize;
-        warnings.push(Warning::of("scenario.power", message::far_beyond(hours)));
-    }
+    warnings.extend(far_beyond(time_s));
+}
+
+/// The warning for a ride at the power curve's watts that is far longer than any effort behind such curves.
+pub(crate) fn far_beyond(time_s: f64) -> Option<Warning> {
+    let hours = (time_s / 3600.0).round() as usize;
+    (time_s > FAR_FROM_S).then(|| Warning::of("scenario.power", message::far_beyond(hours)))
 }
 
 /// The warning for a given power above the curve's.

@@ -28,7 +28,7 @@ enum To {
 }
 
 /// Every seed of every question, as `tests/hostile.rs` checks.
-const SEEDS: [&str; 26] = [
+const SEEDS: [&str; 28] = [
     include_str!("../seeds/ask/course-drawn"),
     include_str!("../seeds/ask/course-profile"),
     include_str!("../seeds/ask/course-recorded"),
@@ -38,6 +38,7 @@ const SEEDS: [&str; 26] = [
     include_str!("../seeds/ask/finish-time-profile"),
     include_str!("../seeds/ask/finish-time-changing"),
     include_str!("../seeds/ask/finish-time-simple"),
+    include_str!("../seeds/ask/hold-or-fade-in-hours"),
     include_str!("../seeds/ask/hold-or-fade-profile"),
     include_str!("../seeds/ask/hold-or-fade-simple"),
     include_str!("../seeds/ask/leg-room-ankling"),
@@ -52,6 +53,7 @@ const SEEDS: [&str; 26] = [
     include_str!("../seeds/ask/ride-plan-simple"),
     include_str!("../seeds/ask/speed-for-watts-profile"),
     include_str!("../seeds/ask/speed-for-watts-simple"),
+    include_str!("../seeds/ask/which-position-in-hours"),
     include_str!("../seeds/ask/which-position-one-guess"),
     include_str!("../seeds/ask/which-position-profile"),
     include_str!("../seeds/ask/which-position-simple"),

@@ -6,6 +6,7 @@ import { lineChart, valueAt } from "../../parts/line-chart.js";
 import * as show from "../../units.js";
 import { book } from "../../words/index.js";
 import { onScreen } from "../shared/on-screen.js";
+import { fixedTimeOf } from "./fixed-time.js";
 
 /** @import { Tools } from "../index.js" */
 /** @import { State } from "../../state/history.js" */
@@ -40,7 +41,7 @@ export function finishTimeCharts({ store }, { rideOver, rideFor, settle }) {
     const state = store.get();
     if (phase === "commit") return settle();
     const distance_m = show.fromDisplay("distance", shown, state.units);
-    if (state.with[ID].for_time_s === undefined) return rideOver(distance_m);
+    if (fixedTimeOf(state) === undefined) return rideOver(distance_m);
     const time_s = latest
       ? valueAt({ name: "", xs: latest.columns.distance_m, ys: latest.columns.time_s }, distance_m)
       : NaN;
@@ -50,7 +51,7 @@ export function finishTimeCharts({ store }, { rideOver, rideFor, settle }) {
   const handles = (/** @type {string} */ label) => ({
     you: {
       label,
-      moves: ["scenario.course.distance_m", `with.${ID}.for_time_s`],
+      moves: ["scenario.course.distance_m", "scenario.course.duration_s", `with.${ID}.for_time_s`],
       directions: /** @type {const} */ ("x"),
       onMove: (/** @type {{ x: number }} */ { x }, /** @type {MovePhase} */ phase) => move(x, phase),
     },
@@ -170,7 +171,7 @@ export function finishTimeCharts({ store }, { rideOver, rideFor, settle }) {
       };
       const distance = farText(far(own_m));
       const spoken = words("pointSpoken", { distance, time: timeText, power: powerText });
-      const fixed = surveyed && state.with[ID].for_time_s === undefined;
+      const fixed = surveyed && fixedTimeOf(state) === undefined;
       const point = (/** @type {number} */ y, /** @type {string} */ label) =>
         fixed ? [{ x: far(own_m), y, label, shape: /** @type {const} */ ("ring") }] : [];
 

@@ -7,6 +7,7 @@ import { book } from "../../words/index.js";
 import { clause } from "../shared/clause.js";
 import { firstOrder } from "../shared/odds.js";
 import { piece } from "../shared/shell.js";
+import { fixedTimeOf } from "./fixed-time.js";
 
 /** @import { Tools } from "../index.js" */
 /** @import { State } from "../../state/history.js" */
@@ -40,8 +41,9 @@ export function otherStart(tools, latest) {
 
   return {
     fields: [start, other],
-    follow(/** @type {State} */ { scenario, with: { "finish-time": own } }) {
-      const whole = own.for_time_s === undefined && own.effort.kind !== "time";
+    follow(/** @type {State} */ state) {
+      const { scenario, with: questions } = state;
+      const whole = fixedTimeOf(state) === undefined && questions["finish-time"].effort.kind !== "time";
       element.hidden = scenario.conditions.later === undefined || !whole;
     },
     piece: piece({ element }, (_, /** @type {Shown<Answer>} */ { answer }) => {

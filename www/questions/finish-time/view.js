@@ -12,7 +12,8 @@ import { book } from "../../words/index.js";
 import { caution } from "../shared/caution.js";
 import { clause } from "../shared/clause.js";
 import { courseChoice } from "../shared/course-choice.js";
-import { distanceChoice, distanceName, timeName } from "../shared/distance-choice.js";
+import { distanceChoice } from "../shared/distance-choice.js";
+import { distanceName, timeName } from "../shared/distance-names.js";
 import { effortChoice } from "../shared/effort-choice.js";
 import { listOf } from "../shared/list.js";
 import { partsThatAddUp } from "../shared/rounding.js";
@@ -22,6 +23,7 @@ import { doubts } from "../shared/warnings.js";
 import { weather } from "../shared/weather.js";
 import { finishTimeCharts } from "./charts.js";
 import { windEnds } from "./day-wind.js";
+import { fixedTimeOf } from "./fixed-time.js";
 import { otherStart } from "./other-start.js";
 import { workedOut } from "./worked-out.js";
 
@@ -56,8 +58,8 @@ const ASK = /** @type {const} */ ({ time: "askTime", far: "askFar", power: "askP
 const ASKED_TOO_MUCH = "beyond_curve";
 
 /** What is asked for. @param {State} state @returns {keyof typeof ASK} */
-function endingOf({ with: { [ID]: own } }) {
-  return own.for_time_s !== undefined ? "far" : own.effort.kind === "time" ? "power" : "time";
+function endingOf(state) {
+  return fixedTimeOf(state) !== undefined ? "far" : state.with[ID].effort.kind === "time" ? "power" : "time";
 }
 
 /** @param {HTMLElement} host @param {Tools} tools @param {Question} question @returns {View} */
@@ -70,8 +72,20 @@ export function create(host, tools, question) {
   const day = dayFold(tools);
   const { fields, words: sentence } = asked(tools, page);
   const charts = finishTimeCharts(tools, {
-    rideFor: (time_s) => store.set(`${AT}.for_time_s`, time_s, { merge: "far" }),
-    rideOver: (distance_m) => store.set("scenario.course.distance_m", distance_m, { merge: "far" }),
+    rideFor(time_s) {
+      const ofCourse = store.get().scenario.course.duration_s !== undefined;
+      store.set(ofCourse ? "scenario.course.duration_s" : `${AT}.for_time_s`, time_s, { merge: "far" });
+    },
+    rideOver(distance_m) {
+      const wentByTime = store.get().scenario.course.duration_s !== undefined;
+      store.setAll(
+        [
+          ["scenario.course.distance_m", distance_m],
+          ...(wentByTime ? [/** @type {[string, unknown]} */ (["scenario.course.duration_s", undefined])] : []),
+        ],
+        { merge: "far" },
+      );
+    },
     settle: store.settle,
   });
   return page.show({

@@ -12,6 +12,7 @@ import { caution } from "../shared/caution.js";
 import { courseChoice } from "../shared/course-choice.js";
 import { differenceRuler, differs } from "../shared/difference.js";
 import { distanceChoice } from "../shared/distance-choice.js";
+import { furtherFigure, rideName } from "../shared/distance-names.js";
 import { draws } from "../shared/draws.js";
 import { effortChoice } from "../shared/effort-choice.js";
 import { odds, spokenAnswer } from "../shared/odds.js";
@@ -28,7 +29,7 @@ import { shareTable, why, whyGist, workedOut } from "./worked-out.js";
 /** @import { Question, Tools, View } from "../index.js" */
 /** @import { Held } from "../../types/page.d.ts" */
 /** @import { State } from "../../state/history.js" */
-/** @import { FoldPiece, Piece, Shell } from "../shared/shell.js" */
+/** @import { FoldPiece, Piece, Shell, Shown } from "../shared/shell.js" */
 /** @typedef {ReturnType<typeof draws>} Draws */
 /** @import { HoldOrFadeAnswer as Answer } from "../../types/core.d.ts" */
 
@@ -53,7 +54,14 @@ export function create(host, tools, question) {
     known: (state) => tools.known(state, pairOf(state) ? placesOf(state) : placesOf(state).slice(0, 1)),
     compares: (state) => pairOf(state) !== null,
     follow: (state) => set(single, { hidden: pairOf(state) !== null }),
-    answer: [{ element: single }, verdict(drawn), balance(drawn), threeTimes(), doubts(tools)],
+    answer: [
+      { element: single },
+      verdict(drawn),
+      paragraphPiece("also", inFixedTime),
+      balance(drawn),
+      threeTimes(),
+      doubts(tools),
+    ],
     picture: [...charts(tools, page), takes(tools)],
     notes: [
       paragraphPiece("also", ({ state, answer }) => breakEven(state, answer)),
@@ -62,6 +70,15 @@ export function create(host, tools, question) {
     ],
     folds: foldsOf(),
     work: drawn,
+  });
+}
+
+/** What the low position comes to where the course goes by time. @param {Shown<Answer>} shown */
+function inFixedTime({ state, answer: { distance_m, duration_s, further_m } }) {
+  if (!further_m) return "";
+  return words("inFixedTime", {
+    ride: rideName({ distance_m, duration_s }, state.units),
+    further: furtherFigure(further_m, state.units),
   });
 }
 

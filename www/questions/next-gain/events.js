@@ -3,9 +3,8 @@
 
 import { html, say } from "../../parts/html.js";
 import { keyedList } from "../../parts/keyed-list.js";
-import { eventLengthM } from "../../state/scenario.js";
 import { book } from "../../words/index.js";
-import { distanceName } from "../shared/distance-choice.js";
+import { eventWords } from "../shared/distance-names.js";
 
 /** @import { Tools } from "../index.js" */
 /** @import { State } from "../../state/history.js" */
@@ -23,7 +22,7 @@ export function eventList(tools) {
   edit.addEventListener("click", () => tools.openSheet("scenario.events[0].distance_m"));
   const element = html("div", {}, html("p", {}, words("eventsLead")), rows, html("p", { class: "row-actions" }, edit));
   /** @param {Event} event @param {State} state */
-  const nameOf = (event, state) => event.name || distanceName(eventLengthM(event), state.units);
+  const nameOf = (event, state) => eventWords(event, state.units);
 
   const made = keyedList(rows, (at) => {
     const state = store.get();

@@ -2,10 +2,10 @@
 /** What went in, on paper: every change of the list with its size, chance and cost, and how often each event is ridden. */
 
 import { html } from "../../parts/html.js";
-import { amountOf, eventLengthM } from "../../state/scenario.js";
+import { amountOf } from "../../state/scenario.js";
 import { plusMinus, quantity } from "../../units.js";
 import { book } from "../../words/index.js";
-import { distanceName } from "../shared/distance-choice.js";
+import { eventWords } from "../shared/distance-names.js";
 import { kindOf, nameOf, takesOf } from "./candidates.js";
 
 /** @import { State } from "../../state/history.js" */
@@ -30,7 +30,7 @@ export function listsOnPaper(shown) {
 function inputsOf({ scenario, units, with: { [ID]: own } }, candidates) {
   const events = scenario.events.map((event, at) =>
     words("eventOnPaper", {
-      event: event.name || distanceName(eventLengthM(event), units),
+      event: eventWords(event, units),
       times: own.times_ridden[at] ?? 1,
     }),
   );

@@ -8,6 +8,7 @@ import * as units from "../../units.js";
 import { book } from "../../words/index.js";
 import { caution } from "../shared/caution.js";
 import { clause } from "../shared/clause.js";
+import { aboutWords, eventWords, furtherWords } from "../shared/distance-names.js";
 import { listOf } from "../shared/list.js";
 import { nameOf as questionName } from "../shared/names.js";
 import { odds } from "../shared/odds.js";
@@ -60,6 +61,7 @@ export function create(host, tools, question) {
       working(search),
       taken(search),
       paragraphOfBest(search, "also", (shown, best) => takes(shown.state, best)),
+      paragraphOfBest(search, "also", inFixedTimes),
       paragraphOfBest(search, "takes no-print", (shown, best) => nextStep(shown, best, "money")),
       paragraphOfBest(search, "takes no-print", (shown, best) => nextStep(shown, best, "hours")),
       measureFirst(tools, search),
@@ -244,6 +246,23 @@ function takes(state, best) {
     low: units.differenceWords(best.range_95_s[0]),
     high: units.differenceWords(best.range_95_s[1]),
   });
+}
+
+/** How far the events that go by time take the rider today, and with the best set. @param {Shown<Answer>} shown @param {BestSet} best @returns {Words} */
+function inFixedTimes({ state, answer: { events } }, { by_event_s, further_by_event_m: further = [] }) {
+  return further.flatMap((further_m, at) =>
+    further_m === null || !state.scenario.events[at]
+      ? []
+      : [
+          ...words.parts("inFixedTime", {
+            event: eventWords(state.scenario.events[at], state.units),
+            now: aboutWords(events[at].distance_m, state.units),
+            differs: units.differenceWords(by_event_s[at]),
+            further: furtherWords(further_m, state.units),
+          }),
+          " ",
+        ],
+  );
 }
 
 /** What the next piece of a budget would bring. @param {Shown<Answer>} shown @param {BestSet} best @param {"money" | "hours"} of */

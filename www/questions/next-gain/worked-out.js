@@ -6,7 +6,7 @@ import { html } from "../../parts/html.js";
 import { table } from "../../parts/table.js";
 import * as units from "../../units.js";
 import { book } from "../../words/index.js";
-import { distanceName } from "../shared/distance-choice.js";
+import { furtherFigure, rideName } from "../shared/distance-names.js";
 import { citations, paragraph, symbols } from "../shared/worked-out.js";
 import { nameOf, whyLeftOut } from "./candidates.js";
 
@@ -132,7 +132,7 @@ export function gainsTable() {
           words("perMoney"),
           words("perHour"),
           words("taken"),
-          ...events.map((event) => distanceName(event.distance_m, state.units)),
+          ...events.map((event) => rideName(event, state.units)),
         ],
         rows: ranked.map((c) => {
           const gain = candidates[c];
@@ -143,7 +143,14 @@ export function gainsTable() {
             saved(gain.expected_s_per_money),
             saved(gain.expected_s_per_hour),
             reason(c),
-            ...gain.by_event_s.map(({ value }) => units.time(value)),
+            ...gain.by_event_s.map(({ value }, event) => {
+              const further_m = gain.further_by_event_m?.[event];
+              if (!further_m) return units.time(value);
+              return [
+                html("span", { class: "cell-line", "data-part": "value" }, units.time(value)),
+                html("span", { class: "cell-line", "data-part": "further" }, furtherFigure(further_m, state.units)),
+              ];
+            }),
           ];
         }),
       });

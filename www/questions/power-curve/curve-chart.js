@@ -5,7 +5,7 @@ import { strong } from "../../parts/html.js";
 import { lineChart } from "../../parts/line-chart.js";
 import * as show from "../../units.js";
 import { book } from "../../words/index.js";
-import { distanceName } from "../shared/distance-choice.js";
+import { eventWords } from "../shared/distance-names.js";
 import { onScreen } from "../shared/on-screen.js";
 
 /** @import { Tools } from "../index.js" */
@@ -211,7 +211,7 @@ export function curveChart({ store }) {
         y: power_w.value,
         drop: named,
         shape: "ring",
-        label: named ? scenario.events[event]?.name || distanceName(distance_m, units) : undefined,
+        label: named ? eventWords(scenario.events[event] ?? { name: "", distance_m }, units) : undefined,
       };
     });
   }

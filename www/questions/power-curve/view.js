@@ -10,7 +10,7 @@ import { table } from "../../parts/table.js";
 import { same } from "../../state/scenario.js";
 import * as show from "../../units.js";
 import { book } from "../../words/index.js";
-import { distanceName } from "../shared/distance-choice.js";
+import { eventWords } from "../shared/distance-names.js";
 import { paragraphPiece, piece, questionShell } from "../shared/shell.js";
 import { doubts } from "../shared/warnings.js";
 import { curveChart } from "./curve-chart.js";
@@ -290,7 +290,7 @@ function roundTimes({ state, answer: { columns } }) {
 
 /** @param {State} state @param {Answer["events"][number]} event */
 function eventName({ scenario, units }, { event, distance_m }) {
-  return scenario.events[event]?.name || distanceName(distance_m, units);
+  return eventWords(scenario.events[event] ?? { name: "", distance_m }, units);
 }
 
 /** @param {Shown<Answer>} shown */

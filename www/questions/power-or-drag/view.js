@@ -11,6 +11,7 @@ import { caution } from "../shared/caution.js";
 import { courseChoice } from "../shared/course-choice.js";
 import { differenceRuler, differs } from "../shared/difference.js";
 import { distanceChoice } from "../shared/distance-choice.js";
+import { furtherFigure, rideName } from "../shared/distance-names.js";
 import { draws } from "../shared/draws.js";
 import { effortChoice } from "../shared/effort-choice.js";
 import { odds, spokenAnswer } from "../shared/odds.js";
@@ -43,7 +44,14 @@ export function create(host, tools, question) {
   const drawn = draws(tools, ID, page.redraw);
   return page.show({
     ...asked(tools, page),
-    answer: [verdict(drawn), paragraphPiece("demands", demands), balance(drawn), threeTimes(), doubts(tools)],
+    answer: [
+      verdict(drawn),
+      paragraphPiece("demands", demands),
+      paragraphPiece("also", inFixedTime),
+      balance(drawn),
+      threeTimes(),
+      doubts(tools),
+    ],
     picture: [
       piece(tradeMap(tools, AT, page.answer), (map, { state, answer, settled }) =>
         map.update(state, answer, { saved: savingsOf(answer), settled, ...changesOf(state) }),
@@ -65,6 +73,16 @@ export function create(host, tools, question) {
     ],
     folds: foldsOf(tools, page),
     work: drawn,
+  });
+}
+
+/** What both changes come to where the course goes by time. @param {Shown<Answer>} shown */
+function inFixedTime({ state, answer: { distance_m, in_fixed_time: inside } }) {
+  if (!inside) return "";
+  return words("inFixedTime", {
+    ride: rideName({ distance_m, duration_s: inside.duration_s }, state.units),
+    power: furtherFigure(inside.more_power_further_m, state.units),
+    drag: furtherFigure(inside.less_drag_further_m, state.units),
   });
 }
 

@@ -7,7 +7,8 @@ import { weightOf } from "../../parts/sureness.js";
 import * as show from "../../units.js";
 import { book } from "../../words/index.js";
 import { courseChoice } from "../shared/course-choice.js";
-import { distanceChoice, distanceName } from "../shared/distance-choice.js";
+import { distanceChoice } from "../shared/distance-choice.js";
+import { rideName } from "../shared/distance-names.js";
 import { paragraphPiece, piece, questionShell } from "../shared/shell.js";
 import { surerNote } from "../shared/surer.js";
 import { doubts } from "../shared/warnings.js";
@@ -86,7 +87,13 @@ function asked(tools) {
 function verdict() {
   return piece(answerPart(), (part, { state, answer, settled }) => {
     const { even, simple, finish_s } = answer;
-    const distance = distanceName(answer.columns.distance_m[answer.columns.distance_m.length - 1], state.units);
+    const distance = rideName(
+      {
+        distance_m: answer.columns.distance_m[answer.columns.distance_m.length - 1],
+        duration_s: state.scenario.course.duration_s,
+      },
+      state.units,
+    );
     const power = show.quantity("power", even.power_w, state.units, { digits: 0 });
     const gain_s = even.time_s - simple.time_s;
     const compared =

@@ -1,46 +1,21 @@
 // @ts-check
 /** How far, at the head of a sentence: one of the usual distances, another one, or a fixed time. */
 
-import { scenarioTables } from "../../core.js";
 import { choice } from "../../parts/choice.js";
-import { courseLengthM, eventLengthM } from "../../state/scenario.js";
-import { quantity, time } from "../../units.js";
+import { courseLengthM } from "../../state/scenario.js";
 import { book } from "../../words/index.js";
 import { clause } from "./clause.js";
+import { distanceName, timeName, USUAL_DISTANCES, USUAL_TIMES } from "./distance-names.js";
 
 /** @import { Tools } from "../index.js" */
 /** @import { State } from "../../state/history.js" */
 /** @import { Option } from "../../parts/choice.js" */
 
-/** @typedef {import("../../units.js").Units} Units */
-
 const words = book("shared");
 
-const { usualEvents, usualMetricEvents } = scenarioTables();
-/** The distances that time trials are usually ridden over, in metres, and the unit that names them. @type {readonly [metres: number, unit: Units["distance"]][]} */
-const USUAL_DISTANCES = [
-  ...usualEvents.map((event) => /** @type {[number, "mi"]} */ ([eventLengthM(event), "mi"])),
-  ...usualMetricEvents.map((event) => /** @type {[number, "km"]} */ ([eventLengthM(event), "km"])),
-];
-/** Fixed times, in seconds. */
-const USUAL_TIMES = [3600, 43200, 86400];
-
-/** @param {number} one @param {number} other */
-const alike = (one, other) => Math.abs(one - other) < 0.5;
-
-/** A distance by its usual name where it has one: "25 miles", whatever unit the rider reads. @param {number} distance_m @param {Units} units */
-export function distanceName(distance_m, units) {
-  const named = USUAL_DISTANCES.find(([metres]) => alike(metres, distance_m))?.[1];
-  return quantity("distance", distance_m, named ? { ...units, distance: named } : units);
-}
-
-/** A time by its usual name where it has one: "one hour". @param {number} time_s */
-export function timeName(time_s) {
-  const named = USUAL_TIMES.find((one) => alike(one, time_s));
-  return named ? words("hours", { count: named / 3600 }) : time(time_s);
-}
-
 const DISTANCE = "scenario.course.distance_m";
+/** The time of a course that goes by time. */
+const LASTING = "scenario.course.duration_s";
 const OWN_DISTANCE = "distance";
 const OWN_TIME = "time";
 const SURVEYED = "surveyed";
@@ -49,14 +24,16 @@ const SURVEYED = "surveyed";
  * "Over 25 miles", "Over a distance of [32 miles]", "In one hour"
  * @param {Tools} tools
  * @param {{ timePath?: string, withTime?: (state: State) => [path: string, value: unknown][] }} [options]
- *   `timePath` is where the question keeps a fixed time; without it only distances are offered. `withTime` is what else must change when a time is fixed
+ *   `timePath` is where the question keeps a fixed time of its own; without it, and where the course goes by time already, the course keeps it. `withTime` is what else must change when a time is fixed
  */
 export function distanceChoice(tools, { timePath, withTime = () => [] } = {}) {
   const { store } = tools;
   const distance = tools.number({ path: DISTANCE });
-  const clock = timePath === undefined ? null : tools.number({ path: timePath, kind: "clock", step: 60 });
+  /** Where the fixed time stands. @param {State} state */
+  const timeAt = ({ scenario: { course } }) => (course.duration_s === undefined && timePath ? timePath : LASTING);
+  const clock = tools.number({ path: timeAt, kind: "clock", step: 60 });
   const ownDistance = clause(" ", distance);
-  const ownTime = clock && clause(" ", clock);
+  const ownTime = clause(" ", clock);
   const pick = choice({ label: words("howFar"), options: [], onChange: change });
   /** Whether the rider asked to type their own, even while it is a usual one. */
   let own = false;
@@ -67,21 +44,33 @@ export function distanceChoice(tools, { timePath, withTime = () => [] } = {}) {
     own = amount === undefined;
     const now = store.get();
     const given = Number(amount);
+    const at = timeAt(now);
+    const { course } = now.scenario;
     /** @type {[string, unknown][]} */
     const changes =
       kind === OWN_TIME
-        ? [[timePath ?? "", own ? (fixedTime() ?? USUAL_TIMES[0]) : given], ...withTime(now)]
+        ? [
+            [at, own ? (fixedTime(now) ?? USUAL_TIMES[0]) : given],
+            ...(at === LASTING && course.distance_m !== undefined ? [without(DISTANCE)] : []),
+            ...withTime(now),
+          ]
         : [
-            ...(timePath ? [/** @type {[string, unknown]} */ ([timePath, undefined])] : []),
-            ...(own ? [] : [/** @type {[string, unknown]} */ ([DISTANCE, given])]),
+            ...(timePath ? [without(timePath)] : []),
+            ...(course.duration_s === undefined ? [] : [without(LASTING)]),
+            ...(own ? ownStart(course) : [/** @type {[string, unknown]} */ ([DISTANCE, given])]),
           ];
     store.setAll(changes);
     update(store.get());
-    if (own && kind === OWN_TIME) clock?.focus();
-    else if (own && now.scenario.course.kind !== "profile") distance.focus();
+    if (own && kind === OWN_TIME) clock.focus();
+    else if (own && course.kind !== "profile") distance.focus();
   }
 
-  const fixedTime = () => (timePath === undefined ? undefined : store.at(timePath));
+  /** A course that went by time has a distance to begin with. @param {State["scenario"]["course"]} course @returns {[string, unknown][]} */
+  const ownStart = ({ kind, distance_m }) =>
+    kind === "profile" || distance_m !== undefined ? [] : [[DISTANCE, tools.field(DISTANCE)?.default]];
+
+  /** @param {State} state @returns {number | undefined} */
+  const fixedTime = (state) => store.at(timeAt(state));
 
   /** @param {State} state @returns {Option[]} */
   function options({ scenario, units }) {
@@ -96,34 +85,35 @@ export function distanceChoice(tools, { timePath, withTime = () => [] } = {}) {
             ...usual.map(([metres]) => ({ value: `${OWN_DISTANCE} ${metres}`, name: over(metres) })),
             { value: OWN_DISTANCE, name: words("overOwn") },
           ];
-    return timePath === undefined
-      ? distances
-      : [
-          ...distances,
-          ...USUAL_TIMES.map((seconds) => ({
-            value: `${OWN_TIME} ${seconds}`,
-            name: words("within", { time: timeName(seconds) }),
-          })),
-          { value: OWN_TIME, name: words("withinOwn") },
-        ];
+    return [
+      ...distances,
+      ...USUAL_TIMES.map((seconds) => ({
+        value: `${OWN_TIME} ${seconds}`,
+        name: words("within", { time: timeName(seconds) }),
+      })),
+      { value: OWN_TIME, name: words("withinOwn") },
+    ];
   }
 
   /** @param {State} state @param {import("../../core.js").CoreError | null} [error] @returns {boolean} */
   function update(state, error = null) {
-    const fixed = fixedTime();
+    const fixed = fixedTime(state);
     const { course } = state.scenario;
     const kind = fixed !== undefined ? OWN_TIME : course.kind === "profile" ? SURVEYED : OWN_DISTANCE;
     const amount = kind === OWN_TIME ? fixed : kind === OWN_DISTANCE ? courseLengthM(course) : undefined;
     const list = options(state);
     const usual = list.some(({ value }) => value === `${kind} ${amount}`);
-    const typing = [distance, clock].some((field) => field?.input.matches(":focus"));
+    const typing = [distance, clock].some((field) => field.input.matches(":focus"));
     const showOwn = kind !== SURVEYED && (own || typing || !usual);
     pick.update({ options: list, value: showOwn || kind === SURVEYED ? kind : `${kind} ${amount}` });
     ownDistance.show(showOwn && kind === OWN_DISTANCE);
-    ownTime?.show(showOwn && kind === OWN_TIME);
+    ownTime.show(showOwn && kind === OWN_TIME);
     const shown = kind === OWN_DISTANCE && distance.update(state, error);
-    return (kind === OWN_TIME && clock !== null && clock.update(state, error)) || shown;
+    return (kind === OWN_TIME && clock.update(state, error)) || shown;
   }
 
-  return { ...clause(pick, ownDistance, ...(ownTime ? [ownTime] : [])), update };
+  return { ...clause(pick, ownDistance, ownTime), update };
 }
+
+/** @param {string} path @returns {[path: string, value: unknown]} */
+const without = (path) => [path, undefined];

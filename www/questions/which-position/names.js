@@ -1,9 +1,8 @@
 // @ts-check
 /** What the choices are called: a position, and what is worn in it. */
 
-import { eventLengthM } from "../../state/scenario.js";
 import { book } from "../../words/index.js";
-import { distanceName } from "../shared/distance-choice.js";
+import { eventWords } from "../shared/distance-names.js";
 
 /** @import { State } from "../../state/history.js" */
 /** @import { PositionChoice } from "../../types/core.d.ts" */
@@ -23,8 +22,7 @@ export function choiceName(state, { position, worn }) {
   return words("wearing", { position: name, equipment: piece || words("equipmentNumber", { number: worn + 1 }) });
 }
 
-/** An event by its own name, or its distance. @param {State} state @param {number} index */
+/** An event by its own name, its time or its distance. @param {State} state @param {number} index */
 export function eventName({ scenario, units }, index) {
-  const event = scenario.events[index];
-  return event.name || distanceName(eventLengthM(event), units);
+  return eventWords(scenario.events[index], units);
 }

@@ -6,6 +6,7 @@ import { table } from "../../parts/table.js";
 import * as show from "../../units.js";
 import { book } from "../../words/index.js";
 import { differs } from "../shared/difference.js";
+import { aboutWords, furtherFigure } from "../shared/distance-names.js";
 import { choiceName, eventName } from "./names.js";
 
 /** @import { Tools } from "../index.js" */
@@ -15,7 +16,7 @@ import { choiceName, eventName } from "./names.js";
 const words = book("which-position");
 /** Of the table of the curves. */
 const MOST_ROWS = 13;
-/** @param {"value" | "difference" | "spread" | "wins" | "share"} part what the line says, for a file @param {...(string | Node)} content */
+/** @param {"value" | "difference" | "spread" | "further" | "wins" | "share"} part what the line says, for a file @param {...(string | Node)} content */
 const line = (part, ...content) => html("span", { class: "cell-line", "data-part": part }, ...content);
 
 export function eventTable() {
@@ -33,9 +34,11 @@ export function eventTable() {
               : choiceName(state, choice),
           ),
         ],
-        rows: events.map(({ times, best }, event) => [
-          eventName(state, event),
-          ...times.map(({ time_s, difference_s }, place) => {
+        rows: events.map(({ times, best, duration_s, distance_m }, event) => [
+          duration_s === undefined
+            ? eventName(state, event)
+            : words("eventReaches", { event: eventName(state, event), distance: aboutWords(distance_m, state.units) }),
+          ...times.map(({ time_s, difference_s, further_m }, place) => {
             const share = counted?.events[event]?.win_share[place];
             const time = show.time(time_s.value);
             return [
@@ -44,6 +47,7 @@ export function eventTable() {
               ...(place === reference || !(difference_s.sd > 0)
                 ? []
                 : [line("spread", show.plusMinusTime(difference_s.sd))]),
+              ...(place === reference || !further_m ? [] : [line("further", furtherFigure(further_m, state.units))]),
               ...(share === undefined
                 ? []
                 : [line("wins", words("winsOf", { count: Math.round(100 * share), all: 100 }))]),

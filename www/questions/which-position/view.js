@@ -8,7 +8,7 @@ import * as show from "../../units.js";
 import { book } from "../../words/index.js";
 import { caution } from "../shared/caution.js";
 import { courseChoice } from "../shared/course-choice.js";
-import { distanceName } from "../shared/distance-choice.js";
+import { rideName } from "../shared/distance-names.js";
 import { inSentence } from "../shared/in-sentence.js";
 import { odds, spokenAnswer } from "../shared/odds.js";
 import { paragraphPiece, piece, questionShell } from "../shared/shell.js";
@@ -187,7 +187,7 @@ function verdict(counts) {
     const counted = share === undefined ? sure.words : words("fastestIn", { count: Math.round(100 * share), all: 100 });
     const spread = show.time(ahead_s.sd);
     const values = {
-      distance: distanceName(at.distance_m, state.units),
+      distance: rideName(at, state.units),
       best: choiceName(state, answer.choices[best]),
       next: choiceName(state, answer.choices[secondOf(at)]),
     };
@@ -310,7 +310,7 @@ function price({ state, answer }) {
   const own = words.parts("mayCost", {
     one: choiceName(state, answer.choices[cost.choice]),
     other: choiceName(state, answer.choices[cost.against]),
-    over: distanceName(answer.events[nearestEvent(answer)].distance_m, state.units),
+    over: rideName(answer.events[nearestEvent(answer)], state.units),
     watts: strong(watts(cost.allowed_w.value), "power"),
     share: show.percent(cost.allowed_share ?? 0, 1),
   });
@@ -326,7 +326,7 @@ function lowerBars(state, answer) {
   const all = answer.lower_bars.filter(({ event }) => event === at).map(({ allowed_w }) => allowed_w);
   if (all.length < 3 || all.some((allowed_w) => allowed_w == null)) return null;
   const [low, mid, high] = all.map(watts);
-  return { over: distanceName(answer.events[at].distance_m, state.units), low, mid, high };
+  return { over: rideName(answer.events[at], state.units), low, mid, high };
 }
 
 /** @param {Shown<Answer>} shown */

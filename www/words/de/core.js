@@ -60,6 +60,7 @@ export default {
     "Der Fahrer kommt nach {distance} zum Stehen: Die Straße verlangt dort {push} Schub, mehr als der größte dieses Fahrers mit diesem Gang.",
   stops: "Der Fahrer kommt nach {distance} zum Stehen: zu wenig Leistung für diese Straße und diesen Wind.",
   time_out_of_reach: "Keine Leistung von 1 bis 2500 W ergibt diese Zeit auf dieser Strecke.",
+  fixed_time_out_of_reach: "In dieser Zeit kommt man weniger weit als {least} oder weiter als {most}.",
   nothing_sustainable: "Diese Leistungskurve fällt vor dem Ziel auf null.",
   effort_without: "{field} gehört nicht zu dieser Art von Belastung.",
   fixed_time_compares_nothing:
@@ -266,6 +267,10 @@ export default {
   "note.efforts.duration_s": "Wie lange eine harte Belastung dauerte.",
   "note.efforts.power_w": "Mittlere Leistung einer harten Belastung.",
   "note.events.distance_m": "Wie lang ein Rennen ist; Zeitfahren gehen gewöhnlich über 10, 25, 50 und 100 Meilen.",
+  "note.events.duration_s":
+    "Wie lange ein Rennen dauert, das über eine Zeit geht: Es gewinnt, wer am weitesten kommt. Üblich sind 12 und 24 Stunden.",
+  "note.course.duration_s":
+    "Wie lange die Fahrt dauert, wenn die Strecke über eine Zeit und nicht über eine Distanz geht.",
   "note.course.distance_m": "Entlang der Straße; vorgegeben sind 25 Meilen.",
   "note.course.grade": "Anstieg durch waagerechte Strecke.",
   "note.course.bearing_deg": "Wohin die Straße am Start führt, im Uhrzeigersinn von Norden.",

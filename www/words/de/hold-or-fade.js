@@ -4,6 +4,8 @@
 /** @satisfies {import("../books.d.ts").Texts<"hold-or-fade">} */
 export default {
   ask: "{distance} auf {course}, {effort}: Ich kann {keptName}{kept} [CdA|cda] bis zum Schluss halten. Eine andere Position{lowName} hat {lowerBy} weniger. Wenn sie {how}{fading}{lapsing}: Lohnt sie sich?",
+  inFixedTime:
+    "Alle Zeiten hier gelten für die Distanz von {ride}. In dieser Zeit kommst du in der tiefen Position **{further}**.",
   keptAt: "{pick}, mit ",
   lowIn: " ({pick})",
   fadingAt: " (ab {begins}, nach {complete} bei {tired})",

@@ -37,6 +37,8 @@ export default {
   nextSwaps:
     "**Mit {more} mehr** tritt an die Stelle von {left}: {added}; damit bist du noch einmal um {gain} schneller.",
   nextNoMoney: "Mehr Geld bringt auf dieser Liste nichts mehr.",
+  inFixedTime:
+    "{event}: Du kommst mit deinen heutigen Zahlen etwa {now} weit. Darüber bist du im Mittel {differs}, du kommst also **{further}**.",
   measureFirst:
     "**Miss {name}, bevor du dich dafür entscheidest** ({open}). Wenn du weißt, was es dir bringt, sparst du im Mittel weitere {worth}; ungetestet bringt es {buying}.",
   measureLeftOut:

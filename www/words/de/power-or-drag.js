@@ -4,6 +4,8 @@
 /** @satisfies {import("../books.d.ts").Texts<"power-or-drag">} */
 export default {
   ask: "{distance} auf {course}, {effort}, bei einem [CdA-Wert|cda] von {cda} und {day}: Was bringt mehr, {power} mehr Leistung oder {drag} weniger Luftwiderstand?",
+  inFixedTime:
+    "Alle Zeiten hier gelten für die Distanz von {ride}. In dieser Zeit kommst du mit mehr Leistung {power}, mit weniger Luftwiderstand {drag}.",
   morePowerBy: "Mehr Leistung um",
   lessDragBy: "Weniger Luftwiderstand um",
 

@@ -17,6 +17,7 @@ export default {
   stillWorking: "Es wird noch gerechnet.",
   "part.difference": "Unterschied",
   "part.spread": "±",
+  "part.further": "wie viel weiter",
   "part.wins": "wie oft vorn",
   "part.share": "Anteil der Leistung",
 

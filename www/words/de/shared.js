@@ -14,6 +14,10 @@ export default {
   within: "In {time}",
   withinOwn: "In einer Zeit von",
   hours: { one: "einer Stunde", other: "{count} Stunden" },
+  hoursAlone: { one: "{count} Stunde", other: "{count} Stunden" },
+  reached: "{time} (etwa {distance})",
+  further: "{distance} weiter",
+  lessFar: "{distance} weniger weit",
 
   kindOfCourse: "Art der Strecke",
   outAndBack: "flacher Wendepunktstrecke",

@@ -50,6 +50,7 @@ export default {
   tableDistance: "Distanz",
   tableGist: "Die Kurven in Sekunden, von der kürzesten bis zur längsten Distanz",
   eventsCaption: "Zeiten in deinen Rennen",
+  eventReaches: "{event}, etwa {distance}",
   event: "Rennen",
   comparedWith: "{name} (Vergleich)",
   winsOf: "vorn in {count} von {all}",

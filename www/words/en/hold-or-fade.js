@@ -3,6 +3,7 @@
 
 export default /** @type {const} */ ({
   ask: "{distance} of {course}, {effort}: I can keep {keptName}{kept} of [drag area|cda] to the end. Another position{lowName} has {lowerBy} less. If that one {how}{fading}{lapsing}, is it worth it?",
+  inFixedTime: "All times here are over the distance of {ride}. In that time, the low position gets **{further}**.",
   keptAt: "{pick} at ",
   lowIn: " ({pick})",
   fadingAt: " after {begins} and reaches {tired} by {complete}",

@@ -36,6 +36,8 @@ export default /** @type {const} */ ({
   nextAdds: "**With {more} more**, add {added}: you are a further {gain} faster.",
   nextSwaps: "**With {more} more**, take {added} in place of {left}: you are a further {gain} faster.",
   nextNoMoney: "More money brings nothing more on this list.",
+  inFixedTime:
+    "{event}: you cover about {now} at your numbers today. Over that you are on average {differs}, so you get **{further}**.",
   measureFirst:
     "**Measure {name} before you choose it** ({open}). Knowing what it saves you adds {worth} on average; untested, it adds {buying}.",
   measureLeftOut:

@@ -3,6 +3,8 @@
 
 export default /** @type {const} */ ({
   ask: "{distance} of {course}, {effort} at a [CdA|cda] of {cda} {day}, which is worth more: {power} more power or {drag} less drag?",
+  inFixedTime:
+    "All times here are over the distance of {ride}. In that time, more power gets {power}, less drag {drag}.",
   morePowerBy: "More power by",
   lessDragBy: "Less drag by",
 

@@ -17,6 +17,7 @@ export default /** @type {const} */ ({
   stillWorking: "it is still being worked out.",
   "part.difference": "difference",
   "part.spread": "±",
+  "part.further": "how much further",
   "part.wins": "first in how many",
   "part.share": "share of power",
 

@@ -15,6 +15,10 @@ export default /** @type {const} */ ({
   within: "In {time}",
   withinOwn: "In a time of",
   hours: { one: "one hour", other: "{count} hours" },
+  hoursAlone: { one: "{count} hour", other: "{count} hours" },
+  reached: "{time} (about {distance})",
+  further: "{distance} further",
+  lessFar: "{distance} less far",
 
   // The sentence: the road.
   kindOfCourse: "Kind of course",

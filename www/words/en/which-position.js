@@ -53,6 +53,7 @@ export default /** @type {const} */ ({
   tableDistance: "distance",
   tableGist: "The curves in seconds, from the shortest distance to the longest",
   eventsCaption: "Finish times at your events",
+  eventReaches: "{event}, about {distance}",
   event: "event",
   comparedWith: "{name} (reference)",
   winsOf: "fastest in {count} of {all}",

@@ -60,6 +60,7 @@ export default {
     "Le cycliste s’arrête après {distance} : la route y demande une poussée de {push}, plus que la plus forte de ce cycliste avec ce braquet.",
   stops: "Le cycliste s’arrête après {distance} : trop peu de puissance pour cette route et ce vent.",
   time_out_of_reach: "Aucune puissance de 1 à 2500 W ne donne ce temps sur ce parcours.",
+  fixed_time_out_of_reach: "En ce temps, on va moins loin que {least} ou plus loin que {most}.",
   nothing_sustainable: "Cette courbe de puissance tombe à zéro avant l’arrivée.",
   effort_without: "{field} ne va pas avec ce genre d’effort.",
   fixed_time_compares_nothing:
@@ -271,6 +272,9 @@ export default {
   "note.efforts.power_w": "Puissance moyenne d’un effort intense.",
   "note.events.distance_m":
     "La longueur d’une épreuve ; les contre-la-montre se courent d’ordinaire sur 10, 25, 50 et 100 miles.",
+  "note.events.duration_s":
+    "Combien dure une épreuve en temps fixe : qui va le plus loin gagne. 12 et 24 heures sont d’usage.",
+  "note.course.duration_s": "Combien dure le trajet, pour un parcours donné par un temps et non par une distance.",
   "note.course.distance_m": "Le long de la route ; 25 miles par défaut.",
   "note.course.grade": "Dénivelé sur distance.",
   "note.course.bearing_deg": "Où mène la route au départ, dans le sens horaire depuis le nord.",

@@ -4,6 +4,7 @@
 /** @satisfies {import("../books.d.ts").Texts<"hold-or-fade">} */
 export default {
   ask: "{distance} de {course}, {effort} : je peux tenir {keptName}{kept} de [CdA|cda] jusqu’au bout. Une autre position{lowName} a {lowerBy} de moins. Si elle {how}{fading}{lapsing}, en vaut-elle la peine ?",
+  inFixedTime: "Tous les temps ici sont sur la distance de {ride}. En ce temps, la position basse donne **{further}**.",
   keptAt: "{pick}, à ",
   lowIn: " ({pick})",
   fadingAt: " après {begins} et atteint {tired} après {complete}",

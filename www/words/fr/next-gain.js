@@ -36,6 +36,8 @@ export default {
   nextAdds: "**Avec {more} de plus**, ajoute {added} : tu gagnes encore {gain}.",
   nextSwaps: "**Avec {more} de plus**, prends {added} à la place de {left} : tu gagnes encore {gain}.",
   nextNoMoney: "Plus d’argent n’apporte rien de plus dans cette liste.",
+  inFixedTime:
+    "{event} : tu fais environ {now} avec tes nombres d’aujourd’hui. Sur cette distance, tu es en moyenne {differs}, donc tu fais **{further}**.",
   measureFirst:
     "**Mesure {name} avant de choisir** ({open}). Savoir ce que cela t’apporte fait gagner {worth} de plus en moyenne ; sans essai, cela fait gagner {buying}.",
   measureLeftOut:

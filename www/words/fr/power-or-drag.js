@@ -4,6 +4,8 @@
 /** @satisfies {import("../books.d.ts").Texts<"power-or-drag">} */
 export default {
   ask: "{distance} de {course}, {effort}, avec un [CdA|cda] de {cda}, {day}, qu’est-ce qui rapporte le plus : {power} de puissance ou {drag} de traînée en moins ?",
+  inFixedTime:
+    "Tous les temps ici sont sur la distance de {ride}. En ce temps, plus de puissance donne {power}, moins de traînée {drag}.",
   morePowerBy: "Puissance en plus",
   lessDragBy: "Traînée en moins",
 

@@ -17,6 +17,7 @@ export default {
   stillWorking: "le calcul est encore en cours.",
   "part.difference": "écart",
   "part.spread": "±",
+  "part.further": "combien de plus",
   "part.wins": "combien de fois devant",
   "part.share": "part de la puissance",
 

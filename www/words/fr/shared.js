@@ -14,6 +14,10 @@ export default {
   within: "En {time}",
   withinOwn: "En un temps de",
   hours: { one: "une heure", other: "{count} heures" },
+  hoursAlone: { one: "{count} heure", other: "{count} heures" },
+  reached: "{time} (environ {distance})",
+  further: "{distance} de plus",
+  lessFar: "{distance} de moins",
 
   kindOfCourse: "Type de parcours",
   outAndBack: "route plate en aller-retour",

@@ -50,6 +50,7 @@ export default {
   tableDistance: "distance",
   tableGist: "Les courbes en secondes, de la plus courte à la plus longue distance",
   eventsCaption: "Temps à tes épreuves",
+  eventReaches: "{event}, environ {distance}",
   event: "épreuve",
   comparedWith: "{name} (référence)",
   winsOf: "devant dans {count} sur {all}",

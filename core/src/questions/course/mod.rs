@@ -28,11 +28,14 @@ pub use with::{FileForm, TrackColumns, TrackForm, With};
 /// Names the field that is wrong, or says why no course can be made.
 pub fn answer(request: Request<With>) -> Result<Answer, Error> {
     let Request {
-        scenario,
+        mut scenario,
         with,
         mut warnings,
     } = request;
     with.check()?;
+    if scenario.course.kind == CourseKind::Simple {
+        scenario.settle_course(Effort::Even)?;
+    }
     let recorded = match with.recordings.first() {
         Some(recording) => Some(recorded(recording, with.smooth_m)?),
         None => None,

@@ -41,13 +41,14 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
 
 fn on_course(request: Request<With>) -> Result<Answer, Error> {
     let Request {
-        scenario,
+        mut scenario,
         with,
         mut warnings,
     } = request;
     let effort = with.effort.check()?;
-    let fixed_s = with.fixed_s()?;
     let target_s = with.target_s()?;
+    let fixed_s = with.fixed_s(scenario.course.duration_s)?;
+    scenario.settle_course(effort)?;
     let riding = scenario.riding_position;
     let own: Vec<_> = with
         .effort

@@ -35,13 +35,15 @@ pub struct With {
 const MOST_SPLITS: f64 = 200.0;
 
 impl With {
-    /// The time that is fixed instead of the distance, s.
+    /// The time that is fixed instead of the distance, s: the one asked for, or else that of a course that goes by time, unless a
+    /// finish time is given or its chance is wanted. Those are of the distance that is covered in that time today.
     ///
     /// # Errors
     /// Names the field that is wrong.
-    pub(super) fn fixed_s(&self) -> Result<Option<f64>, Error> {
+    pub(super) fn fixed_s(&self, of_course_s: Option<f64>) -> Result<Option<f64>, Error> {
         let Some(fixed_s) = self.for_time_s else {
-            return Ok(None);
+            let over_a_distance = self.target_time_s.is_some() || self.effort.time_s.is_some();
+            return Ok(of_course_s.filter(|_| !over_a_distance));
         };
         check_number(&fields::FOR_TIME_S, "with.for_time_s", fixed_s)?;
         if self.effort.time_s.is_some() {

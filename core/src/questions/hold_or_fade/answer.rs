@@ -30,6 +30,10 @@ pub struct Answer {
     pub steady_time_s: Figure,
     /// How much faster the low position is; negative if slower. The model's own error cancels.
     pub difference_s: Figure,
+    /// How much further the low position gets in the time of a course that goes by time.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "types", ts(optional))]
+    pub further_m: Option<Figure>,
     /// Finish time in the low position if it were held to the end.
     pub low_held_time_s: Figure,
     /// How much faster it would then be.
@@ -56,8 +60,12 @@ pub struct Answer {
     pub low_mean_cda_m2: f64,
     /// Mean drag area of the steady one.
     pub steady_mean_cda_m2: f64,
-    /// How far.
+    /// How far: on a course that goes by time, as far as the rider gets in the ridden position.
     pub distance_m: f64,
+    /// The time that the course goes by, if it does.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "types", ts(optional))]
+    pub duration_s: Option<f64>,
     /// Which inputs carry the doubt of the difference.
     pub surer: Vec<Contribution>,
     /// What is doubtful.

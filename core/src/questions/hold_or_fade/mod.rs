@@ -11,6 +11,7 @@ use crate::inputs::message;
 use crate::physics::position_comparison::{Area, below, held_share, passes_s};
 use crate::riding::effort::{Effort, Paced, paced, paced_from};
 use crate::riding::fade_tie::Tie;
+use crate::riding::fixed_time::FixedTime;
 use crate::riding::integrated::{Integrated, Setup, TimeModel};
 use crate::scenario::position_index;
 use crate::scenario::propagation::{Case, Propagation, figure, with_model_error};
@@ -34,11 +35,12 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
 
 fn on_course(request: Request<With>) -> Result<Answer, Error> {
     let Request {
-        scenario,
+        mut scenario,
         with,
         warnings,
     } = request;
     let effort = with.check()?;
+    scenario.settle_course(effort)?;
     let low = position_index(&scenario, with.low, "with.low")?;
     let steady = position_index(&scenario, with.steady, "with.steady")?;
     let mut own = Vec::new();
@@ -110,11 +112,21 @@ fn on_course(request: Request<With>) -> Result<Answer, Error> {
     let gained_s =
         (seconds_per_area.is_finite() && area.fresh > 0.0).then_some(seconds_per_area * area.below);
     let model = scenario.model_error_share.value;
+    let difference_s = figure(&spread, |o| o[1] - o[0]);
+    let duration_s = scenario.course.duration_s;
+    let in_time = |setup: &Setup, ride: Paced| {
+        duration_s.and_then(|fixed_s| FixedTime::new(setup, effort, ride, fixed_s).ok())
+    };
+    let further_m = in_time(&low_setup, low_ride)
+        .zip(in_time(&steady_setup, steady_ride))
+        .map(|(low, steady)| low.further_than_m(&steady, difference_s));
     let held_columns = share_columns(&tie, &spread);
     Ok(Answer {
         low_time_s: with_model_error(figure(&spread, |o| o[0]), model),
         steady_time_s: with_model_error(figure(&spread, |o| o[1]), model),
-        difference_s: figure(&spread, |o| o[1] - o[0]),
+        difference_s,
+        duration_s,
+        further_m,
         low_held_time_s: with_model_error(figure(&spread, |o| o[2]), model),
         held_difference_s: figure(&spread, |o| o[1] - o[2]),
         drawn,

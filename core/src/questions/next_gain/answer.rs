@@ -18,6 +18,10 @@ pub struct NextGainEvent {
     pub name: String,
     /// How far it is.
     pub distance_m: f64,
+    /// The time of an event that goes by time; the distance is then that which the rider covers in it today.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "types", ts(optional))]
+    pub duration_s: Option<f64>,
     /// How often it is ridden.
     pub times_ridden: f64,
     /// Finish time as the rider is, at the best even effort, the model's own error counted.
@@ -41,6 +45,10 @@ pub struct Gain {
     pub expected_s: Figure,
     /// Seconds it saves at each event, ridden once, if it works.
     pub by_event_s: Vec<Figure>,
+    /// How much further it gets at each event that goes by time, if it works; left out where none does.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "types", ts(optional))]
+    pub further_by_event_m: Option<Vec<Option<Figure>>>,
     /// Seconds saved on average for a unit of money; `null` if it costs none.
     pub expected_s_per_money: Option<f64>,
     /// Seconds saved on average for an hour; `null` if it takes none.

@@ -11,6 +11,7 @@ use std::collections::BTreeSet;
 use super::request::Request;
 use crate::inputs::error::{Error, Warning};
 use crate::inputs::message;
+use crate::inputs::quantity::Figure;
 use crate::numerics::best_set::{self, Item, Limits};
 use crate::scenario::propagation::{figure, with_model_error};
 use crate::scenario::ride_doubts::overstated_hour;
@@ -52,6 +53,7 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
     let times_ridden = with.check(&scenario)?;
     warnings.extend(scenario.event_doubts());
     warnings.extend(scenario.simplify_for(1, MOST_POINTS_TOGETHER));
+    scenario.settle_events()?;
     let candidates = with
         .candidates
         .clone()
@@ -96,6 +98,7 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
         .filter(|event| event.times_ridden > 0.0)
         .find_map(|event| overstated_hour(event.now.time_s, &event.power));
     warnings.extend(long_rides);
+    warnings.extend(scenario.beyond_fixed_times());
     if chosen.as_ref().is_some_and(|chosen| chosen.cut_short) {
         warnings.push(Warning::of(
             "with.candidates",
@@ -138,6 +141,7 @@ fn events(season: &Season<'_>, scenario: &Scenario) -> Result<Vec<NextGainEvent>
         Ok(NextGainEvent {
             name: named.name.clone(),
             distance_m: named.length_m(),
+            duration_s: named.duration_s,
             times_ridden: event.times_ridden,
             time_s: with_model_error(figure(&spread, |o| o[0]), model),
             power_w: event.now.power_w,
@@ -172,12 +176,14 @@ fn gains(
         let per = |cost: f64| {
             Some(expected_s.value / cost).filter(|ratio| cost > 0.0 && ratio.is_finite())
         };
+        let by_event_s: Vec<Figure> = (0..events).map(|e| saving.figure(&only(e))).collect();
         Gain {
             candidate: candidate.clone(),
             hours: item.hours,
             saves_s: saving.figure(&times_ridden),
             expected_s,
-            by_event_s: (0..events).map(|e| saving.figure(&only(e))).collect(),
+            further_by_event_m: season.further_m(|e| by_event_s[e]),
+            by_event_s,
             expected_s_per_money: per(item.money),
             expected_s_per_hour: per(item.hours),
         }

@@ -19,6 +19,7 @@ pub use crate::physiology::model_comparison::{ModelName, Outcome};
 use crate::physiology::model_comparison::{compare, spans};
 use crate::physiology::position_curves::curves;
 pub use crate::physiology::position_curves::{Basis, ChangeAt, PositionCurve};
+use crate::riding::effort::distance_in_time_m;
 use crate::riding::held_power::time_at_held_power_s;
 use crate::riding::quasi_steady::QuasiSteady;
 use crate::scenario::{Scenario, position_index};
@@ -134,9 +135,25 @@ fn marked(
     longest_s: Option<f64>,
 ) -> Vec<Marked> {
     let time_model = QuasiSteady::default();
+    let beyond = |time_s: f64| longest_s.is_some_and(|longest_s| time_s > longest_s);
     let mark = |event: usize| {
         let there = scenario.on_event(event)?;
         let setup = there.setup_on(position, Rc::new(there.course()))?;
+        if let Some(fixed_s) = there.course.duration_s {
+            return Some(Marked {
+                event,
+                distance_m: distance_in_time_m(
+                    &time_model,
+                    &setup,
+                    held.power_w(fixed_s).value,
+                    fixed_s,
+                )
+                .ok()?,
+                time_s: fixed_s,
+                power_w: held.power_w(fixed_s),
+                beyond: beyond(fixed_s),
+            });
+        }
         let distance_m = setup.course.distance_m();
         let time_s = time_at_held_power_s(
             &time_model,
@@ -144,13 +161,12 @@ fn marked(
             |time_s| held.power_w(time_s).value,
             distance_m / 11.0,
         )?;
-        let beyond = longest_s.is_some_and(|longest_s| time_s > longest_s);
         Some(Marked {
             event,
             distance_m,
             time_s,
             power_w: held.power_w(time_s),
-            beyond,
+            beyond: beyond(time_s),
         })
     };
     (0..scenario.events.len()).filter_map(mark).collect()

@@ -21,6 +21,20 @@ pub struct Takes {
     pub sustainable_w: f64,
 }
 
+/// What the changes come to where the time is fixed; the times of the answer are over the distance that is covered in it today.
+#[derive(Clone, Copy, Debug, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+pub struct InFixedTime {
+    /// The time, s.
+    pub duration_s: f64,
+    /// How much further more power gets.
+    pub more_power_further_m: Figure,
+    /// How much further less drag gets.
+    pub less_drag_further_m: Figure,
+    /// How much further more power gets than less drag.
+    pub difference_m: Figure,
+}
+
 /// The answer.
 #[derive(Clone, Debug, Serialize)]
 #[cfg_attr(feature = "types", derive(ts_rs::TS))]
@@ -37,6 +51,10 @@ pub struct Answer {
     pub more_power_saves_s: Figure,
     /// What less drag saves.
     pub less_drag_saves_s: Figure,
+    /// What that comes to on a course that goes by time.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "types", ts(optional))]
+    pub in_fixed_time: Option<InFixedTime>,
     /// The draws, if any were asked for.
     pub drawn: Option<Drawn>,
     /// The change of drag area worth the change of power; `null` if none within the bounds is.

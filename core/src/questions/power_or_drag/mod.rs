@@ -13,13 +13,14 @@ use crate::riding::changes::{changed, equal_cda, equal_power};
 use crate::riding::effort::{Effort, Paced, paced};
 pub use crate::riding::exchange::Exchange;
 use crate::riding::exchange::exchange;
+use crate::riding::fixed_time::FixedTime;
 use crate::riding::integrated::{Integrated, Setup, TimeModel, ride};
 use crate::riding::time_map::time_map;
 use crate::scenario::propagation::{Case, Propagation, figure, with_model_error};
 use crate::scenario::ride_doubts::{above_curve, long_doubts};
 use crate::scenario::ride_errors::no_effort;
 use crate::uncertainty::draws::Spread;
-pub use answer::{Answer, Columns, Takes};
+pub use answer::{Answer, Columns, InFixedTime, Takes};
 pub use with::With;
 
 /// Answers the question.
@@ -28,11 +29,12 @@ pub use with::With;
 /// Names the field that is wrong, or says why the ride cannot be ridden.
 pub fn answer(request: Request<With>) -> Result<Answer, Error> {
     let Request {
-        scenario,
+        mut scenario,
         with,
         warnings,
     } = request;
     let effort = with.check()?;
+    scenario.settle_course(effort)?;
     let riding = scenario.riding_position;
     let own: Vec<_> = with
         .effort
@@ -76,6 +78,24 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
     let model = scenario.model_error_share.value;
     let cda_m2 = setup.position.cda_m2;
     let (powers_w, areas_m2) = with.map_spans(base.power_w, cda_m2);
+    let in_fixed_time = scenario
+        .course
+        .duration_s
+        .and_then(|fixed_s| FixedTime::new(&setup, effort, base, fixed_s).ok())
+        .map(|fixed| {
+            let more_power_further_m = fixed.further_m(figure(&spread, |o| o[0] - o[1]));
+            let less_drag_further_m = fixed.further_m(figure(&spread, |o| o[0] - o[2]));
+            let apart = fixed.further_m(figure(&spread, difference));
+            InFixedTime {
+                duration_s: fixed.duration_s,
+                more_power_further_m,
+                less_drag_further_m,
+                difference_m: Figure {
+                    value: more_power_further_m.value - less_drag_further_m.value,
+                    ..apart
+                },
+            }
+        });
     Ok(Answer {
         base_time_s: with_model_error(figure(&spread, |o| o[0]), model),
         more_power_time_s: with_model_error(figure(&spread, |o| o[1]), model),
@@ -83,6 +103,7 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
         difference_s: figure(&spread, difference),
         more_power_saves_s: figure(&spread, |o| o[0] - o[1]),
         less_drag_saves_s: figure(&spread, |o| o[0] - o[2]),
+        in_fixed_time,
         drawn,
         equal_cda_change: equal_cda(&setup, effort, base, more.time_s)
             .map(|value| equal_figure(value, &spread)),

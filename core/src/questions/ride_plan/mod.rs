@@ -36,11 +36,12 @@ const LOWER: f64 = 0.03;
 /// Names the field that is wrong, or says why the ride cannot be ridden.
 pub fn answer(request: Request<With>) -> Result<Answer, Error> {
     let Request {
-        scenario,
+        mut scenario,
         with,
         mut warnings,
     } = request;
     with.check()?;
+    scenario.settle_course(Effort::Even)?;
     let riding = scenario.riding_position;
     let propagation = Propagation::new(&scenario, &[riding], &[]);
     let setup = propagation.base(|case| case.setup(riding))?;

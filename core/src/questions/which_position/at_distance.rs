@@ -3,6 +3,8 @@
 use serde::Serialize;
 
 use crate::inputs::quantity::Figure;
+use crate::riding::effort::{Effort, Paced};
+use crate::riding::fixed_time::FixedTime;
 use crate::riding::integrated::Setup;
 use crate::scenario::Scenario;
 use crate::scenario::comparison::{Comparison, faster_by};
@@ -17,6 +19,10 @@ pub struct ChoiceTime {
     pub time_s: Figure,
     /// How much faster than the reference; negative if slower. The model's own error cancels.
     pub difference_s: Figure,
+    /// How much further it gets than the reference at an event that goes by time; negative if less far.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "types", ts(optional))]
+    pub further_m: Option<Figure>,
     /// Power of the best even effort.
     pub power_w: f64,
     /// Drag area averaged over the ride, m².
@@ -29,6 +35,10 @@ pub struct ChoiceTime {
 pub struct AtDistance {
     /// How far: over the scenario's course, or over an event's own.
     pub distance_m: f64,
+    /// The time of an event that goes by time; the distance is then that which the rider covers in it in the ridden position.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "types", ts(optional))]
+    pub duration_s: Option<f64>,
     /// The fastest choice, by its place in `choices`.
     pub best: usize,
     /// By how much it is faster than the next, in seconds; `null` if there is no other.
@@ -61,6 +71,7 @@ impl AtDistance {
                 ChoiceTime {
                     time_s: with_model_error(time, model),
                     difference_s: faster_by(spread, row + reference, row + choice),
+                    further_m: None,
                     power_w: ride.power_w,
                     mean_cda_m2: setup.position.mean_cda_m2(ride.time_s),
                 }
@@ -79,9 +90,37 @@ impl AtDistance {
         let ahead_s = fastest(Some(best)).map(|next| faster_by(spread, row + next, row + best));
         Self {
             distance_m,
+            duration_s: None,
             best,
             ahead_s,
             times,
         }
+    }
+
+    /// The same at an event that goes by time, with how much further each choice gets in it than the reference.
+    pub(super) fn in_fixed_time(
+        mut self,
+        duration_s: f64,
+        reference: usize,
+        setups: &[Setup],
+    ) -> Self {
+        let fixed: Vec<Option<FixedTime>> = setups
+            .iter()
+            .zip(&self.times)
+            .map(|(setup, choice)| {
+                let ride = Paced {
+                    power_w: choice.power_w,
+                    time_s: choice.time_s.value,
+                };
+                FixedTime::new(setup, Effort::Even, ride, duration_s).ok()
+            })
+            .collect();
+        self.duration_s = Some(duration_s);
+        for (choice, own) in self.times.iter_mut().zip(&fixed) {
+            choice.further_m = own
+                .zip(fixed[reference])
+                .map(|(own, other)| own.further_than_m(&other, choice.difference_s));
+        }
+        self
     }
 }

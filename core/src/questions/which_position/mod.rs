@@ -50,6 +50,7 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
     let (rides, reference) = with.choices(&scenario)?;
     warnings.extend(scenario.event_doubts());
     warnings.extend(scenario.simplify_for(rides.len(), MOST_POINTS_TOGETHER));
+    scenario.settle_events()?;
     scenario.roads = Roads::AndEvents;
     let shared_error = SharedDragError::new(&scenario, &rides, with.cda_correlation);
     let propagation =
@@ -134,13 +135,21 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
             &scenario,
         )
     };
+    let at_event = |(event, (there, &distance_m)): (usize, (&Vec<Setup>, &f64))| {
+        let at = over(event * count, distance_m, there);
+        match scenario.events[event].duration_s {
+            Some(duration_s) => at.in_fixed_time(duration_s, reference, there),
+            None => at,
+        }
+    };
     let events: Vec<AtDistance> = on_events
         .iter()
         .zip(&events_m)
         .enumerate()
-        .map(|(event, (there, &distance_m))| over(event * count, distance_m, there))
+        .map(at_event)
         .collect();
     warnings.extend(long_ride_doubt(&setups, &comparison.known_rides));
+    warnings.extend(scenario.beyond_fixed_times());
     Ok(Answer {
         choices,
         reference,

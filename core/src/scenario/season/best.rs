@@ -34,6 +34,10 @@ pub struct BestSet {
     pub added_up_s: f64,
     /// Seconds it saves on average at each event, ridden once.
     pub by_event_s: Vec<f64>,
+    /// What those seconds come to at each event that goes by time: how much further, m; left out where none does.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "types", ts(optional))]
+    pub further_by_event_m: Option<Vec<Option<f64>>>,
     /// The best for each sum of money, the hours a week and weeks as given.
     pub by_money: BudgetCurve,
     /// The best for each number of hours a week, the money and weeks as given.
@@ -225,6 +229,10 @@ impl Season<'_> {
         );
         let mut candidates = chosen.members;
         candidates.sort_unstable();
+        let further = self.further_m(|e| Figure {
+            value: chosen.by_event_s[e],
+            sd: 0.0,
+        });
         BestSet {
             candidates,
             money: chosen.best.costs[0],
@@ -238,6 +246,10 @@ impl Season<'_> {
             outcomes: spread.outcomes,
             all_work_s: savings.together.figure(&weights),
             added_up_s: chosen.added_up_s,
+            further_by_event_m: further.map(|by_event| {
+                let value = |one: Option<Figure>| one.map(|figure| figure.value);
+                by_event.into_iter().map(value).collect()
+            }),
             by_event_s: chosen.by_event_s,
             by_money: chosen.by_money,
             by_hours: chosen.by_hours,

@@ -27,11 +27,13 @@ use super::ride_errors::no_effort;
 use super::{CourseKind, Event, Scenario};
 use crate::inputs::error::Error;
 use crate::inputs::fields;
+use crate::inputs::quantity::Figure;
 use crate::numerics::best_set::MOST_ITEMS;
 use crate::physics::course::Course;
 use crate::physiology::power_duration::PowerDuration;
 use crate::physiology::smooth_branches::Branch;
 use crate::riding::effort::{Effort, Paced, even_from, paced};
+use crate::riding::fixed_time::FixedTime;
 use crate::riding::integrated::{Integrated, Setup, TimeModel};
 use plan::Plan;
 
@@ -49,6 +51,8 @@ pub(crate) struct RiddenEvent {
     pub(crate) times_ridden: f64,
     pub(crate) now: Paced,
     pub(crate) power: PowerDuration,
+    /// Where the event goes by time.
+    pub(crate) fixed: Option<FixedTime>,
 }
 
 /// All the rider's events, and what the candidates move in them.
@@ -76,12 +80,15 @@ impl<'a> Season<'a> {
         times_ridden: Vec<f64>,
     ) -> Result<Self, Error> {
         let ride = |(place, times_ridden): (usize, f64)| -> Result<_, Error> {
+            let duration_s = scenario.events[place].duration_s;
             let scenario = scenario.on_event(place).ok_or_else(Error::no_such_event)?;
             let course = Rc::new(scenario.course());
             let setup = scenario
                 .setup_on(scenario.riding_position, Rc::clone(&course))
                 .ok_or_else(Error::no_such_position)?;
             let now = paced(&Integrated, &setup, Effort::Even).map_err(no_effort)?;
+            let fixed = duration_s
+                .and_then(|fixed_s| FixedTime::new(&setup, Effort::Even, now, fixed_s).ok());
             let branches = Branch::of(now.time_s, &setup.power);
             let event = RiddenEvent {
                 scenario,
@@ -89,6 +96,7 @@ impl<'a> Season<'a> {
                 times_ridden,
                 now,
                 power: setup.power,
+                fixed,
             };
             Ok((event, branches))
         };
@@ -125,6 +133,21 @@ impl<'a> Season<'a> {
     /// How often each event is ridden.
     pub(crate) fn times_ridden(&self) -> Vec<f64> {
         self.events.iter().map(|event| event.times_ridden).collect()
+    }
+
+    /// How much further savings of time get at the events that go by time, by event; `None` if none does.
+    pub(crate) fn further_m(
+        &self,
+        faster_s: impl Fn(usize) -> Figure,
+    ) -> Option<Vec<Option<Figure>>> {
+        let further = |(e, event): (usize, &RiddenEvent)| {
+            let fixed = event.fixed?;
+            Some(fixed.further_m(faster_s(e)))
+        };
+        self.events
+            .iter()
+            .any(|event| event.fixed.is_some())
+            .then(|| self.events.iter().enumerate().map(further).collect())
     }
 
     /// Finish time on an event's road of a changed scenario in a position.

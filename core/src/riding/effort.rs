@@ -160,7 +160,7 @@ pub fn even_within(
         Ok(Ridden {
             power_w,
             time_s,
-            gap_w: setup.power.sustainable_w(time_s) - power_w,
+            gap_w: setup.sustainable_w(time_s) - power_w,
         })
     };
     let mut before = ridden(guess_w)?;
@@ -205,9 +205,7 @@ fn on_the_way_w(setup: &Setup, ridden: &Ridden) -> f64 {
     const STEPS: usize = 2;
     let allowed_w = ridden.power_w + ridden.gap_w;
     (0..STEPS).fold(allowed_w, |power_w, _| {
-        setup
-            .power
-            .sustainable_w(ridden.time_s * pow(ridden.power_w / power_w, ELASTICITY))
+        setup.sustainable_w(ridden.time_s * pow(ridden.power_w / power_w, ELASTICITY))
     })
 }
 
@@ -253,7 +251,7 @@ impl KnownEffort {
     /// [`NoEffort::Stalls`], [`NoEffort::NothingSustainable`].
     pub fn time_s(&self, time_model: &dyn TimeModel, setup: &Setup) -> Result<f64, NoEffort> {
         const STEPS: usize = 3;
-        let power_w = setup.power.sustainable_w(self.time_s);
+        let power_w = setup.sustainable_w(self.time_s);
         if power_w <= 0.0 {
             return Err(NoEffort::NothingSustainable);
         }
@@ -261,7 +259,7 @@ impl KnownEffort {
         let mut time_s = ridden_s;
         // The map contracts by a factor of ten or more.
         for _ in 0..STEPS {
-            let allowed_w = setup.power.sustainable_w(time_s);
+            let allowed_w = setup.sustainable_w(time_s);
             if allowed_w <= 0.0 {
                 return Err(NoEffort::NothingSustainable);
             }

@@ -144,12 +144,13 @@ fn marked(
             |time_s| held.power_w(time_s).value,
             distance_m / 11.0,
         )?;
-        let beyond = longest_s.is_some_and(|longest_s| time_s > longest_s);
+        let riding_s = setup.riding_s(time_s);
+        let beyond = longest_s.is_some_and(|longest_s| riding_s > longest_s);
         Some(Marked {
             event,
             distance_m,
             time_s,
-            power_w: held.power_w(time_s),
+            power_w: held.power_w(riding_s),
             beyond,
         })
     };

@@ -101,7 +101,7 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
                 .power
                 .duration_s(base.power_w * (1.0 + with.power_change)),
             power_held_s: setup.power.duration_s(base.power_w),
-            sustainable_w: setup.power.sustainable_w(base.time_s),
+            sustainable_w: setup.sustainable_w(base.time_s),
         },
         distance_m: setup.course.distance_m(),
         base_speed_m_s: setup.course.distance_m() / base.time_s,

@@ -62,7 +62,7 @@ impl AtDistance {
                     time_s: with_model_error(time, model),
                     difference_s: faster_by(spread, row + reference, row + choice),
                     power_w: ride.power_w,
-                    mean_cda_m2: setup.position.mean_cda_m2(ride.time_s),
+                    mean_cda_m2: setup.mean_cda_m2(ride.time_s),
                 }
             })
             .collect();

@@ -82,7 +82,7 @@ impl<'a> Season<'a> {
                 .setup_on(scenario.riding_position, Rc::clone(&course))
                 .ok_or_else(Error::no_such_position)?;
             let now = paced(&Integrated, &setup, Effort::Even).map_err(no_effort)?;
-            let branches = Branch::of(now.time_s, &setup.power);
+            let branches = Branch::of(setup.riding_s(now.time_s), &setup.power);
             let event = RiddenEvent {
                 scenario,
                 course,

@@ -14,8 +14,13 @@ impl Setup {
         self.power.sustainable_w(finish_s)
     }
 
-    /// The stretches between the stops, and how long the rider stands at each: there are none.
-    pub(crate) fn between_stops(&self) -> Option<(Vec<Vec<Segment>>, f64)> {
+    /// The course from stop to stop: there are none.
+    pub(crate) fn between_stops(&self) -> Option<()> {
         None
+    }
+
+    /// The whole course, which ends at the line.
+    pub(crate) fn leg(&self, _: &Option<()>, _: usize) -> (&[Segment], Option<f64>) {
+        (&self.course.segments, None)
     }
 }

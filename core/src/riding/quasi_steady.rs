@@ -42,18 +42,16 @@ impl TimeModel for QuasiSteady {
             ridden_m: 0.0,
             pieces: 0,
         };
-        if let Some((parts, standing_s)) = setup.between_stops() {
-            if let Some((last, to_stops)) = parts.split_last() {
-                for part in to_stops {
-                    way.ride_all(part, &mut speeds)?;
-                    way.stop(standing_s);
-                }
-                way.ride_all(last, &mut speeds)?;
-            }
-            return Ok(way.time_s + way.stood_s);
+        let legs = setup.between_stops();
+        for leg in 0.. {
+            let (segments, standing_s) = setup.leg(&legs, leg);
+            way.ride_all(segments, &mut speeds)?;
+            let Some(standing_s) = standing_s else {
+                break;
+            };
+            way.stop(standing_s);
         }
-        way.ride_all(&setup.course.segments, &mut speeds)?;
-        Ok(way.time_s)
+        Ok(way.time_s + way.stood_s)
     }
 }
 
@@ -74,8 +72,6 @@ struct Way<'a> {
 
 impl Way<'_> {
     /// Rides some stretches to their end, from the speeds of the last ride, which it puts this one's in place of.
-    // Once, rather than again at a stop and at the line.
-    #[inline(never)]
     fn ride_all(&mut self, segments: &[Segment], speeds: &mut Vec<f64>) -> Result<(), Stall> {
         let setup = self.setup;
         for segment in segments {

@@ -8,6 +8,9 @@
 use super::integrated::Setup;
 use crate::physics::course::Segment;
 
+/// Stretches that are ridden without a stop, and how long the rider stands after them, s; `None` at the line.
+pub(crate) type Leg = (Vec<Segment>, Option<f64>);
+
 /// Stops at even distances.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Stops {
@@ -54,11 +57,25 @@ impl Setup {
         self.position.mean_cda_m2(self.riding_s(finish_s))
     }
 
-    /// The stretches between the stops, and how long the rider stands after each part but the last; the whole course without stops.
-    pub(crate) fn between_stops(&self) -> Option<(Vec<Vec<Segment>>, f64)> {
+    /// The course from stop to stop; `None` without stops.
+    pub(crate) fn between_stops(&self) -> Option<Vec<Leg>> {
         let stops = self.stops?;
         let number = stops.number(self.course.distance_m());
         let places_m = (1..=number).map(|i| i as f64 * stops.every_m);
-        Some((self.course.between(places_m), stops.standing_s))
+        let parts = self.course.between(places_m).into_iter().enumerate();
+        let leg = |(i, segments)| (segments, (i < number).then_some(stops.standing_s));
+        Some(parts.map(leg).collect())
+    }
+
+    /// One of the legs by its place: the whole course where there are no stops.
+    pub(crate) fn leg<'a>(
+        &'a self,
+        legs: &'a Option<Vec<Leg>>,
+        place: usize,
+    ) -> (&'a [Segment], Option<f64>) {
+        match legs.as_ref().and_then(|legs| legs.get(place)) {
+            Some((segments, standing_s)) => (segments, *standing_s),
+            None => (&self.course.segments, None),
+        }
     }
 }

@@ -536,19 +536,22 @@ fn follow(setup: &Setup, power_w: f64, track: &mut impl Track) -> Result<(State,
         road_power_w,
         stood_s: 0.0,
     };
-    if let Some((parts, standing_s)) = setup.between_stops() {
-        if let Some((last, to_stops)) = parts.split_last() {
-            for part in to_stops {
-                way.ride(part, AT_REST, &mut state, track)?;
-                state.u = 0.0;
-                way.stood_s += standing_s;
-                track.stand(standing_s);
-            }
-            way.ride(last, AT_ANY_SPEED, &mut state, track)?;
-        }
-        return Ok((state, way.stood_s));
+    let legs = setup.between_stops();
+    for leg in 0.. {
+        let (segments, standing_s) = setup.leg(&legs, leg);
+        let exit_u = if standing_s.is_some() {
+            AT_REST
+        } else {
+            AT_ANY_SPEED
+        };
+        way.ride(segments, exit_u, &mut state, track)?;
+        let Some(standing_s) = standing_s else {
+            break;
+        };
+        state.u = 0.0;
+        way.stood_s += standing_s;
+        track.stand(standing_s);
     }
-    way.ride(&setup.course.segments, AT_ANY_SPEED, &mut state, track)?;
     Ok((state, way.stood_s))
 }
 
@@ -562,8 +565,6 @@ struct Way<'a> {
 
 impl Way<'_> {
     /// Rides some stretches to their end, where kinetic energy per effective mass is at most `exit_u`, m²/s².
-    // Once, rather than again for each way of ending.
-    #[inline(never)]
     fn ride(
         &self,
         segments: &[Segment],

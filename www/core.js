@@ -47,10 +47,11 @@ const isKept = Boolean(globalThis.navigator?.serviceWorker?.controller);
 /** Whether a scenario has been met that the small module cannot read. */
 let isWholeWanted = false;
 
-/** Notes whether a scenario says what only the whole module knows: weather that changes. @param {{ conditions?: unknown } | undefined} scenario */
+/** Notes whether a scenario says what only the whole module knows: weather that changes, stops and feeding. @param {{ conditions?: unknown, stops?: unknown, feeding?: unknown } | undefined} scenario */
 export function prepareFor(scenario) {
   const day = scenario?.conditions;
-  if (typeof day === "object" && day !== null && "later" in day) isWholeWanted = true;
+  const changes = typeof day === "object" && day !== null && "later" in day;
+  if (changes || scenario?.stops !== undefined || scenario?.feeding !== undefined) isWholeWanted = true;
 }
 
 /** The module that answers a question, or would. @param {string} question @returns {Name} */

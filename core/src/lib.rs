@@ -36,6 +36,8 @@ pub use physiology::power_duration;
 #[cfg(feature = "all")]
 pub use physiology::{models, w_prime_forms};
 pub use questions::{Receive, ask, ask_json, ask_with_columns};
+#[cfg(feature = "all")]
+pub use riding::stops;
 pub use riding::{effort, integrated, quasi_steady};
 pub use uncertainty::draws;
 #[cfg(feature = "all")]

@@ -57,6 +57,20 @@ fn rider_on_a_changing_day(random: &mut fastrand::Rng) -> Value {
     rider
 }
 
+/// The same who stops and eats on the way.
+fn rider_who_stops(random: &mut fastrand::Rng) -> Value {
+    let mut rider = rider(random);
+    let mut between = |low: f64, high: f64| low + (high - low) * random.f64();
+    let standing_s = between(30.0, 400.0);
+    let feeding_s = between(5.0, 20.0);
+    rider["stops"] = json!({ "every_m": between(8e3, 40e3), "time_s": { "value": standing_s, "sd": 0.3 * standing_s } });
+    rider["feeding"] = json!({
+        "every_s": between(300.0, 1800.0), "time_s": { "value": feeding_s, "sd": 0.3 * feeding_s },
+        "cda_m2": { "value": between(0.36, 0.42), "sd": 0.02 },
+    });
+    rider
+}
+
 /// How often the true value lies in the range that `asked` gives of it.
 fn coverage(
     seed: u64,
@@ -186,6 +200,36 @@ fn the_ranges_of_a_day_that_changes_contain_the_truth() {
         coverage_of(rider_on_a_changing_day, 12, slower, |scenario| {
             Some(starting_later(scenario)? - as_planned(scenario)?)
         }),
+    );
+}
+
+#[test]
+fn the_ranges_of_a_ride_with_stops_contain_the_truth() {
+    let ask = |scenario: &Value| answer("finish-time", &json!({ "scenario": scenario }));
+    let finish = |scenario: &Value| {
+        let answer = ask(scenario);
+        (
+            figure(&answer, "time_s").0,
+            answer["input_sd_s"].as_f64().expect("a sd"),
+        )
+    };
+    let truth = |scenario: &Scenario| time_s(&setup(scenario, 0), Effort::Even);
+    holds(
+        "finish time with stops",
+        coverage_of(rider_who_stops, 13, finish, truth),
+    );
+    let costs = |scenario: &Value| figure(&ask(scenario)["stops"], "costs_s");
+    let cost = |scenario: &Scenario| {
+        let without = Scenario {
+            stops: None,
+            feeding: None,
+            ..scenario.clone()
+        };
+        Some(truth(scenario)? - truth(&without)?)
+    };
+    holds(
+        "what stops and feeding cost",
+        coverage_of(rider_who_stops, 14, costs, cost),
     );
 }
 

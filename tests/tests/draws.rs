@@ -93,6 +93,15 @@ fn steady_draws_spread_as_followed_ones_do() {
         &json!({ "course": hills(), "conditions": wind, "positions": fade }),
         Effort::Even,
     );
+    let (stops, feeding) = (json!({ "every_m": 9000 }), json!({ "every_s": 600 }));
+    agree(
+        &json!({ "course": hills(), "conditions": wind, "positions": fade, "stops": stops, "feeding": feeding }),
+        Effort::Even,
+    );
+    agree(
+        &json!({ "course": { "distance_m": 90_000 }, "stops": {}, "feeding": {} }),
+        Effort::Power(250.0),
+    );
 }
 
 #[test]

@@ -15,6 +15,9 @@ const COARSE_WEATHER: f64 = 1e-3;
 /// How much further is read off how time grows with distance, taken to be alike for both rides.
 const FURTHER: f64 = 0.02;
 
+/// The power curve's events are ridden by the quick time model.
+const ON_CURVE: f64 = 0.01;
+
 /// Of two rides that are all but alike: what is not worth telling.
 const A_LENGTH_M: f64 = 2.0;
 
@@ -258,6 +261,41 @@ fn how_much_further_agrees_with_solving_the_other_ride_for_its_own_distance() {
         let best_m = number(&gains["best"]["further_by_event_m"][0]);
         assert_close(best_m, gained_m, FURTHER, "the best set");
     }
+}
+
+/// Of twelve hours a rider who stops every 50 km stands for a quarter of an hour, and eats for most of an hour more.
+#[test]
+fn the_standing_on_the_way_is_part_of_a_fixed_time_and_is_not_ridden() {
+    let mut unbroken = with("course", json!({ "duration_s": TWELVE_HOURS_S }));
+    unbroken["events"] = json!([{ "duration_s": TWELVE_HOURS_S }]);
+    let mut scenario = unbroken.clone();
+    scenario["stops"] = json!({ "every_m": 50_000, "time_s": 120 });
+    scenario["feeding"] = json!({ "every_s": 1200, "time_s": 20, "cda_m2": 0.33 });
+    let compared = asked("which-position", &scenario, json!({}));
+    let there = &compared["events"][0];
+    let distance_m = number(&there["distance_m"]);
+    let [whole_m, broken_m] = [&unbroken, &scenario]
+        .map(|scenario| number(&asked("finish-time", scenario, json!({}))["distance_m"]));
+    assert!(broken_m < whole_m - 5000.0, "{broken_m}, {whole_m}");
+    assert_close(distance_m, broken_m, SETTLED, "the event and the course");
+    let ridden = json!({ "scenario": {
+        "positions": scenario["positions"], "power": scenario["power"], "conditions": scenario["conditions"],
+        "stops": scenario["stops"], "feeding": scenario["feeding"],
+        "course": { "distance_m": distance_m },
+    }, "with": {} });
+    let time_s = number(&answer("finish-time", &ridden)["time_s"]);
+    assert_close(time_s, TWELVE_HOURS_S, SETTLED, "over that distance");
+
+    let mut lower = scenario.clone();
+    lower["riding_position"] = json!(1);
+    let lower_m = reached_m(&lower, TWELVE_HOURS_S, &json!({}));
+    let further_m = number(&there["times"][1]["further_m"]);
+    assert_close(further_m, lower_m - broken_m, FURTHER, "further");
+
+    let mut curve = scenario.clone();
+    curve["efforts"] = json!([]);
+    let on_curve_m = number(&asked("power-curve", &curve, json!({}))["events"][0]["distance_m"]);
+    assert_close(on_curve_m, broken_m, ON_CURVE, "on the power curve");
 }
 
 #[test]

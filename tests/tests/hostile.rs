@@ -1050,6 +1050,28 @@ fn extreme_events() -> impl Strategy<Value = Value> {
     proptest::collection::vec(event, 1..4).prop_map(Value::from)
 }
 
+/// Stops whose distance is a plain number.
+fn extreme_stops() -> impl Strategy<Value = Value> {
+    (
+        perhaps(plain(&fields::STOPS_EVERY_M)),
+        perhaps(extreme(&fields::STOPS_TIME_S)),
+    )
+        .prop_map(|(every_m, time_s)| object(vec![("every_m", every_m), ("time_s", time_s)]))
+}
+
+/// Feeding that takes less than the time between.
+fn extreme_feeding() -> impl Strategy<Value = Value> {
+    let value = |number: Option<&Value>, or: f64| {
+        number.map_or(or, |number| {
+            number["value"].as_f64().or(number.as_f64()).unwrap_or(or)
+        })
+    };
+    extremes("feeding").prop_filter("it takes less than the time between", move |feeding| {
+        let every_s = value(feeding.get("every_s"), fields::FEEDING_EVERY_S.default);
+        value(feeding.get("time_s"), fields::FEEDING_TIME_S.default) < every_s
+    })
+}
+
 fn extreme_scenario() -> impl Strategy<Value = Value> {
     let start = prop_oneof![
         Just(json!("standing")),
@@ -1067,6 +1089,8 @@ fn extreme_scenario() -> impl Strategy<Value = Value> {
         (
             perhaps(extreme(&fields::MODEL_ERROR_SHARE)),
             perhaps(extreme_events().boxed()),
+            perhaps(extreme_stops().boxed()),
+            perhaps(extreme_feeding().boxed()),
         ),
     );
     parts.prop_map(
@@ -1078,7 +1102,7 @@ fn extreme_scenario() -> impl Strategy<Value = Value> {
             course,
             conditions,
             start,
-            (model_error_share, events),
+            (model_error_share, events, stops, feeding),
         )| {
             let start = if start == json!({}) {
                 json!("rolling")
@@ -1095,6 +1119,8 @@ fn extreme_scenario() -> impl Strategy<Value = Value> {
                 ("start", Some(start)),
                 ("model_error_share", model_error_share),
                 ("events", events),
+                ("stops", stops),
+                ("feeding", feeding),
             ])
         },
     )

@@ -17,6 +17,7 @@ use fasterby_core::position::{Fade, Lapses, Position};
 use fasterby_core::power_duration::{LongRide, PowerDuration, Recovery, w_prime_balance_j};
 use fasterby_core::quasi_steady::QuasiSteady;
 use fasterby_core::resistance::{DragShape, Machine, Stretch, elasticity, slope, tie_aero_share};
+use fasterby_core::stops::Stops;
 use fasterby_tests::{answer, value};
 use proptest::collection::vec;
 use proptest::option;
@@ -701,6 +702,7 @@ fn any_position() -> impl Strategy<Value = Position> {
                 complete_s: begins_s + lasts_s,
             }),
             lapses: lapses.map(|(share, cda_m2)| Lapses { share, cda_m2 }),
+            feeding: None,
         },
     )
 }
@@ -751,13 +753,52 @@ fn setup(
             wind: weather.wind,
             weather_change: None,
             start,
+            stops: None,
             power,
         })
 }
 
-/// A ride in weather that stays or changes.
+/// A ride in weather that stays or changes, or one with stops.
 fn any_day() -> impl Strategy<Value = Setup> {
-    prop_oneof![any_setup(), changing_setup()]
+    prop_oneof![any_setup(), changing_setup(), stopping_setup()]
+}
+
+/// A ride with stops and feeding, also where a stretch begins or ends, or in a bend.
+fn stopping_setup() -> impl Strategy<Value = Setup> {
+    let days = prop_oneof![any_setup(), changing_setup()];
+    let feeding = (0.0f64..0.1, usual(&fields::FEEDING_CDA_M2));
+    (days, 100.0f64..5_000.0, 0.0f64..600.0, feeding).prop_map(
+        |(mut setup, every_m, standing_s, (share, cda_m2))| {
+            setup.position.feeding = Some(Lapses { share, cda_m2 });
+            Setup {
+                stops: Some(Stops {
+                    every_m,
+                    standing_s,
+                }),
+                ..setup
+            }
+        },
+    )
+}
+
+#[test]
+fn a_stop_more_is_never_faster_than_its_standing() {
+    check((stopping_setup(), ride_power()), |(stopping, power_w)| {
+        let moving = Setup {
+            stops: None,
+            ..stopping.clone()
+        };
+        let (with_s, without_s) = (finish_s(&stopping, power_w)?, finish_s(&moving, power_w)?);
+        let standing_s = stopping.standing_s();
+        // In weather that changes a rider who comes later may be lucky.
+        prop_assume!(stopping.weather_change.is_none());
+        let least_s = (without_s + standing_s) * (1.0 - AS_FAST);
+        prop_assert!(
+            with_s >= least_s,
+            "{with_s} for {without_s} and {standing_s}"
+        );
+        Ok(())
+    });
 }
 
 /// A ride on which the weather changes.
@@ -1192,7 +1233,7 @@ fn an_even_effort_is_the_power_that_the_curve_allows_for_its_time() {
             return Err(TestCaseError::reject("no even effort"));
         };
         is_close(
-            setup.power.sustainable_w(finish_s(&setup, even.power_w)?),
+            setup.sustainable_w(finish_s(&setup, even.power_w)?),
             even.power_w,
             FIXED_POINT,
         )?;

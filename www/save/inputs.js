@@ -22,7 +22,7 @@ const words = book("save");
  */
 export function inputsOf({ scenario, units }, positions) {
   const numbers = (/** @type {object | undefined} */ part, /** @type {string} */ path) => numbersOf(part, path, units);
-  const { course, conditions, start } = scenario;
+  const { course, conditions, start, stops, feeding } = scenario;
   const road =
     course.kind === "profile"
       ? [
@@ -67,6 +67,8 @@ export function inputsOf({ scenario, units }, positions) {
         ...(typeof start === "string"
           ? [{ label: words("start"), value: words(start === "rolling" ? "rolling" : "standing"), known: "" }]
           : numbers(start, "scenario.start")),
+        ...numbers(stops, "scenario.stops"),
+        ...numbers(feeding, "scenario.feeding"),
       ],
     },
     { title: words("conditions"), inputs: [...numbers(conditions, "scenario.conditions"), ...pressure] },

@@ -11,6 +11,7 @@ import { courseKeeping } from "./course-keeping.js";
 import { findRow, updateRows } from "./groups.js";
 import { numberRow } from "./number-row.js";
 import { columnWords, pointsText, readPoints } from "./points-text.js";
+import { stopsAndFeeding } from "./stops.js";
 
 /** @import { Page } from "../frame/page.js" */
 /** @import { Group } from "./groups.js" */
@@ -103,6 +104,7 @@ export function course(page) {
     h("option", { value: GIVEN }, say("start.given")),
   );
   const startSpeed = numberRow(page, "scenario.start.speed_m_s");
+  const stops = stopsAndFeeding(page);
 
   /** How long the course is given as. @param {string} wanted */
   function goBy(wanted) {
@@ -166,7 +168,7 @@ export function course(page) {
 
   return {
     title: say("group.course"),
-    covers: "course start",
+    covers: "course start stops feeding",
     element: h(
       "div",
       {},
@@ -180,6 +182,7 @@ export function course(page) {
       h("label", { class: "check" }, windless, say("windIgnored")),
       h("label", { class: "row" }, h("span", { class: "row-label" }, say("start")), start),
       startSpeed.element,
+      stops.element,
       keeping.element,
       h("p", { class: "caution" }, say("courseCaution")),
     ),
@@ -199,7 +202,8 @@ export function course(page) {
       const atSpeed = typeof starts === "object";
       start.value = atSpeed ? GIVEN : starts;
       startSpeed.element.hidden = !atSpeed;
-      const aboutStart = atSpeed && startSpeed.update(state, error);
+      const aboutStops = stops.update(state, error);
+      const aboutStart = (atSpeed && startSpeed.update(state, error)) || aboutStops;
       if (!isProfile) {
         outAndBack.checked = course.out_and_back === true;
         turns.checked = course.turn_radius_m !== undefined;
@@ -222,6 +226,7 @@ export function course(page) {
       }
       if (path.startsWith("scenario.start")) return startSpeed.element.hidden ? null : startSpeed;
       if (path === LASTING && !time.element.hidden) return time;
+      if (/^scenario\.(stops|feeding)/.test(path)) return findRow(stops.rows, path);
       if (store.get().scenario.course.kind === "profile")
         return { path, element: text, update: () => false, focus: () => text.focus() };
       return findRow(

@@ -247,6 +247,8 @@ export function scenarioFiller({ fields, version, usualEvents, usualMetricEvents
       cda_m2: near("positions.cda_m2", cda_m2 * 1.15),
     }),
     power: () => filledIn("power", {}),
+    stops: () => filledIn("stops", {}),
+    feeding: () => filledIn("feeding", {}),
     position,
     course,
     fresh,
@@ -320,6 +322,8 @@ export function scenarioFiller({ fields, version, usualEvents, usualMetricEvents
         ...filledIn("conditions", isObject(given.conditions) ? given.conditions : {}),
       },
       start: given.start ?? "standing",
+      ...(given.stops !== undefined && { stops: part("stops", given.stops) }),
+      ...(given.feeding !== undefined && { feeding: part("feeding", given.feeding) }),
       model_error_share: held("model_error_share", given.model_error_share ?? fresh("model_error_share")),
     };
     return /** @type {Scenario} */ (/** @type {unknown} */ (filled));

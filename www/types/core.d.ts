@@ -401,6 +401,14 @@ conditions: Conditions,
  */
 start: StartForm, 
 /**
+ * Stops on the way. The module of a first visit does not know them.
+ */
+stops?: Stops, 
+/**
+ * Eating and drinking on the way. The module of a first visit does not know it.
+ */
+feeding?: Feeding, 
+/**
  * The model's own error as a share of a finish time.
  */
 model_error_share: Quantity, };
@@ -868,6 +876,30 @@ temperature_c: number,
 pressure_hpa?: number, };
 
 export type StartForm = "standing" | "rolling" | { speed_m_s: Quantity };
+
+export type Stops = { 
+/**
+ * The distance from the start to the first, and from each to the next, m. One at the line is the finish.
+ */
+every_m: number, 
+/**
+ * How long each takes standing, s. One who stands longer than planned does so at every stop: its error is common to all.
+ */
+time_s: Quantity, };
+
+export type Feeding = { 
+/**
+ * How often, s of riding.
+ */
+every_s: Quantity, 
+/**
+ * For how long each time, s.
+ */
+time_s: Quantity, 
+/**
+ * Drag area meanwhile, m²: that of the position where it is the larger.
+ */
+cda_m2: Quantity, };
 
 export type EffortKind = "even" | "power" | "time";
 
@@ -1482,6 +1514,10 @@ standard_time_s: number | null,
  */
 day: Day | null, 
 /**
+ * What stops and feeding cost, where there are any and the finish time was asked for.
+ */
+stops: StopsCost | null, 
+/**
  * Which inputs carry the doubt of what was asked for: the time, the distance, or the power that a target time needs.
  */
 surer: Array<Contribution>, 
@@ -1651,6 +1687,28 @@ time_s: Figure,
  * By how much it is slower than the ride as planned. What both share cancels, the model's own error too.
  */
 slower_s: Figure, };
+
+export type StopsCost = { 
+/**
+ * How many stops there are on the way.
+ */
+number: number, 
+/**
+ * All that they cost, with the sitting up.
+ */
+costs_s: Figure, 
+/**
+ * Standing.
+ */
+standing_s: Figure, 
+/**
+ * Braking, and getting up to speed again.
+ */
+starting_again_s: Figure, 
+/**
+ * Sitting up to eat and drink.
+ */
+sitting_up_s: Figure, };
 
 // next-gain
 export type NextGainWith = { 
@@ -3955,6 +4013,10 @@ export type RecoveryForm = "differential" | "none" | "linear";
 
 export type RidePlanAnswer = { 
 /**
+ * Stops on the way, if there are any: every finish time has what they cost, but the plans are those of the road without them.
+ */
+stops: PlanStops | null, 
+/**
  * The best even effort.
  */
 even: EvenRide, 
@@ -4198,6 +4260,20 @@ robust_mean_time_s: number,
  * The share of them who run out on it.
  */
 robust_run_out_share: number, };
+
+export type PlanStops = { 
+/**
+ * How many there are.
+ */
+number: number, 
+/**
+ * From the start to the first, and from each to the next, m.
+ */
+every_m: number, 
+/**
+ * What they cost together, s: standing, braking and starting again. Every finish time has it.
+ */
+costs_s: number, };
 
 // course
 export type CourseWith = { 

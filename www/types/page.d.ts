@@ -43,6 +43,8 @@ export type Scenario = {
   course: Course;
   conditions: Conditions;
   start: AsHeld<Core.StartForm>;
+  stops?: AsHeld<Core.Stops>;
+  feeding?: AsHeld<Core.Feeding>;
   model_error_share: Held;
 };
 

@@ -645,6 +645,36 @@ fields! {
         chosen: false, included: Optional, evidence: CommonPractice, source: "",
         note: "Speed at the line.",
     }
+    STOPS_EVERY_M {
+        key: "stops.every_m", kind: Distance,
+        range: 1000.0..2000000.0, usual: 10000.0..300000.0, default: 50000.0, sd: 0.0, step: 5000.0,
+        chosen: true, included: Always, evidence: Assumed, source: "",
+        note: "How far the stops are apart, from the start on; one at the line is the finish.",
+    }
+    STOPS_TIME_S {
+        key: "stops.time_s", kind: Clock,
+        range: 0.0..36000.0, usual: 10.0..3600.0, default: 120.0, sd: 60.0, step: 10.0,
+        chosen: false, included: Always, evidence: Assumed, source: "",
+        note: "How long each stop takes standing. Whoever stands longer than planned is taken to do so at every stop.",
+    }
+    FEEDING_EVERY_S {
+        key: "feeding.every_s", kind: Duration,
+        range: 60.0..36000.0, usual: 300.0..7200.0, default: 1200.0, sd: 0.0, step: 60.0,
+        chosen: true, included: Always, evidence: Assumed, source: "",
+        note: "How often the rider eats or drinks on the move, by riding time.",
+    }
+    FEEDING_TIME_S {
+        key: "feeding.time_s", kind: Clock,
+        range: 0.0..600.0, usual: 2.0..60.0, default: 10.0, sd: 5.0, step: 1.0,
+        chosen: false, included: Always, evidence: Assumed, source: "",
+        note: "For how long the rider sits up each time.",
+    }
+    FEEDING_CDA_M2 {
+        key: "feeding.cda_m2", kind: Area,
+        range: 0.1..0.8, usual: 0.17..0.6, default: 0.33, sd: 0.03, step: 0.001,
+        chosen: false, included: Always, evidence: FromMemory, source: "jeukendrup-2001",
+        note: "CdA while sitting up to eat or drink: between hands on the drops, about 0.31 m², and on the hoods, about 0.36 m². Never less than in the position itself.",
+    }
     MODEL_ERROR_SHARE {
         key: "model_error_share", kind: Share,
         range: 0.0..0.2, usual: 0.005..0.05, default: 0.03, sd: 0.0, step: 0.005,

@@ -117,6 +117,39 @@ impl Course {
         }
     }
 
+    /// The road from the start to the first of these places, from there to the next, and so on to the line. The places are ascending
+    /// distances from the start, m, some metres apart at least; one within a metre of the end of a stretch counts as there.
+    #[cfg(feature = "all")]
+    pub(crate) fn between(&self, places_m: impl Iterator<Item = f64>) -> Vec<Vec<Segment>> {
+        const THERE_M: f64 = 1.0;
+        let mut places_m = places_m.peekable();
+        let mut parts = Vec::new();
+        let mut part = Vec::new();
+        let mut come_m = 0.0;
+        for segment in &self.segments {
+            let mut left = *segment;
+            while let Some(place_m) =
+                places_m.next_if(|place_m| *place_m < come_m + left.length_m - THERE_M)
+            {
+                let length_m = place_m - come_m;
+                part.push(Segment { length_m, ..left });
+                parts.push(std::mem::take(&mut part));
+                left.length_m -= length_m;
+                come_m = place_m;
+            }
+            part.push(left);
+            come_m += left.length_m;
+            if places_m
+                .next_if(|place_m| *place_m < come_m + THERE_M)
+                .is_some()
+            {
+                parts.push(std::mem::take(&mut part));
+            }
+        }
+        parts.push(part);
+        parts
+    }
+
     /// The same road with the wind left out: no stretch says which way it leads.
     pub fn without_headings(mut self) -> Self {
         self.segments

@@ -62,18 +62,25 @@ pub struct Position {
     pub fade: Option<Fade>,
     /// How often it is left.
     pub lapses: Option<Lapses>,
+    /// How often it is left to eat and drink, on top of that.
+    pub feeding: Option<Lapses>,
 }
 
 impl Position {
-    /// Drag area at this time of the ride, m²: the fading one, with the lapses' share of the time at theirs.
+    /// Drag area at this time of the ride, m²: the fading one, with the lapses' share of the time at theirs, and
+    /// feeding's share of it all at its own.
     #[inline(always)]
     pub fn cda_at_m2(&self, time_s: f64) -> f64 {
         let held = match self.fade {
             Some(fade) => self.cda_m2 + fade.gone(time_s) * (fade.tired_cda_m2 - self.cda_m2),
             None => self.cda_m2,
         };
-        match self.lapses {
+        let held = match self.lapses {
             Some(lapses) => held + lapses.share * (lapses.cda_m2 - held),
+            None => held,
+        };
+        match self.feeding {
+            Some(feeding) => held + feeding.share * (feeding.cda_m2 - held),
             None => held,
         }
     }
@@ -110,10 +117,41 @@ impl Position {
         if let Some(fade) = &mut self.fade {
             fade.tired_cda_m2 *= factor;
         }
-        if let Some(lapses) = &mut self.lapses {
-            lapses.cda_m2 *= factor;
+        for left in [&mut self.lapses, &mut self.feeding].into_iter().flatten() {
+            left.cda_m2 *= factor;
         }
         self
+    }
+
+    /// The same position where the rider sits up for a share of the time to eat and drink, at a drag area, m², no less than it
+    /// has at any other time: sitting up never makes anybody faster.
+    #[cfg(feature = "all")]
+    #[must_use]
+    pub(crate) fn fed(self, share: f64, cda_m2: f64) -> Self {
+        let before = Self {
+            feeding: None,
+            ..self
+        };
+        let most_m2 = before
+            .cda_at_m2(f64::NEG_INFINITY)
+            .max(before.cda_at_m2(f64::INFINITY));
+        Self {
+            feeding: Some(Lapses {
+                share,
+                cda_m2: cda_m2.max(most_m2),
+            }),
+            ..before
+        }
+    }
+
+    /// The same position without eating and drinking.
+    #[cfg(feature = "all")]
+    #[must_use]
+    pub(crate) fn unfed(&self) -> Self {
+        Self {
+            feeding: None,
+            ..self.clone()
+        }
     }
 
     /// Drag area when the position is lost: tired if it fades, else that of a lapse. `None` if it is never lost.
@@ -173,6 +211,10 @@ mod tests {
             lapses: Some(Lapses {
                 share: 0.1,
                 cda_m2: 0.3,
+            }),
+            feeding: Some(Lapses {
+                share: 0.02,
+                cda_m2: 0.35,
             }),
         };
         for (from_s, to_s) in [

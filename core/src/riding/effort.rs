@@ -160,7 +160,7 @@ pub fn even_within(
         Ok(Ridden {
             power_w,
             time_s,
-            gap_w: setup.power.sustainable_w(time_s) - power_w,
+            gap_w: setup.sustainable_w(time_s) - power_w,
         })
     };
     let mut before = ridden(guess_w)?;
@@ -205,9 +205,7 @@ fn on_the_way_w(setup: &Setup, ridden: &Ridden) -> f64 {
     const STEPS: usize = 2;
     let allowed_w = ridden.power_w + ridden.gap_w;
     (0..STEPS).fold(allowed_w, |power_w, _| {
-        setup
-            .power
-            .sustainable_w(ridden.time_s * pow(ridden.power_w / power_w, ELASTICITY))
+        setup.sustainable_w(ridden.time_s * pow(ridden.power_w / power_w, ELASTICITY))
     })
 }
 
@@ -253,7 +251,7 @@ impl KnownEffort {
     /// [`NoEffort::Stalls`], [`NoEffort::NothingSustainable`].
     pub fn time_s(&self, time_model: &dyn TimeModel, setup: &Setup) -> Result<f64, NoEffort> {
         const STEPS: usize = 3;
-        let power_w = setup.power.sustainable_w(self.time_s);
+        let power_w = setup.sustainable_w(self.time_s);
         if power_w <= 0.0 {
             return Err(NoEffort::NothingSustainable);
         }
@@ -261,7 +259,7 @@ impl KnownEffort {
         let mut time_s = ridden_s;
         // The map contracts by a factor of ten or more.
         for _ in 0..STEPS {
-            let allowed_w = setup.power.sustainable_w(time_s);
+            let allowed_w = setup.sustainable_w(time_s);
             if allowed_w <= 0.0 {
                 return Err(NoEffort::NothingSustainable);
             }
@@ -356,6 +354,44 @@ pub fn distance_in_time_m(
         (10f64.ln(), 5e6f64.ln()),
     );
     Ok(found.map_err(|_| NoEffort::OutOfReach)?.exp())
+}
+
+/// The power of an effort that lasts a fixed time, s, and how far it gets, m. A power is held as it is; any other effort is the best
+/// even one, at the power that can be held for what is ridden of that time. How much of it the rider stands is known once it is known how
+/// far the ride goes, so with stops it is looked for twice.
+///
+/// # Errors
+/// [`NoEffort`] where nothing can be held for so long, or no distance takes that time.
+pub(crate) fn reached(
+    time_model: &dyn TimeModel,
+    setup: &Setup,
+    effort: Effort,
+    fixed_s: f64,
+) -> Result<(Paced, f64), NoEffort> {
+    let at = |power_w: f64| {
+        if power_w.is_nan() || power_w <= 0.0 {
+            return Err(NoEffort::NothingSustainable);
+        }
+        let distance_m = distance_in_time_m(time_model, setup, power_w, fixed_s)?;
+        let ride = Paced {
+            power_w,
+            time_s: fixed_s,
+        };
+        Ok((ride, distance_m))
+    };
+    if let Effort::Power(power_w) = effort {
+        return at(power_w);
+    }
+    let unbroken = at(setup.power.sustainable_w(fixed_s))?;
+    let there = Setup {
+        course: Rc::new(setup.course.scaled_to(unbroken.1)),
+        ..setup.clone()
+    };
+    if there.riding_s(fixed_s) < fixed_s {
+        at(there.sustainable_w(fixed_s))
+    } else {
+        Ok(unbroken)
+    }
 }
 
 /// A root of a monotone function of a logarithm, from a guess at it and at the slope: a bracket is made a little wider than those

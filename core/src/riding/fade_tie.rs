@@ -62,7 +62,7 @@ impl Tie<'_> {
     /// The highest drag area that it may end at, m².
     pub(crate) fn tired_cda_m2(&self) -> Option<f64> {
         let fade = self.low.position.fade?;
-        if fade.begins_s >= self.steady_s {
+        if fade.begins_s >= self.low.riding_s(self.steady_s) {
             return None;
         }
         let tired_at = |tired_cda_m2: f64| {

@@ -5,7 +5,7 @@
 //! more than 1. A ride over `D` in a time `t` then gets `D (T/t)^(1/β)` far in the fixed time `T`. β is read off two rides a fiftieth
 //! shorter and longer, by steady speeds: each ride's own where two setups are compared, that of the ride as it is where a change to it is.
 //! That is within 2 % of what solving the other ride for its own distance gives, for times up to a tenth apart (checked in
-//! `tests/tests/fixed_times.rs`).
+//! `tests/tests/fixed_times.rs`). Both times are without what the rider stands on the way, which is as long for both.
 
 use std::rc::Rc;
 
@@ -18,11 +18,11 @@ use crate::riding::quasi_steady::QuasiSteady;
 /// A ride over the distance that goes with a fixed time, and rides about as long.
 #[derive(Clone, Copy, Debug)]
 pub(crate) struct FixedTime {
-    /// The time that is fixed, s.
-    pub(crate) duration_s: f64,
+    /// What is ridden of the time that is fixed, s.
+    ridden_s: f64,
     /// The distance that the ride is over, m.
     distance_m: f64,
-    /// What it takes over that, s.
+    /// What riding over that takes, s.
     time_s: f64,
     /// `dlnT/dlnD`.
     exponent: f64,
@@ -42,10 +42,12 @@ impl FixedTime {
         const FURTHER: f64 = 1.02;
         let time_model = QuasiSteady::default();
         let distance_m = setup.course.distance_m();
+        let standing_s = ride.time_s - setup.riding_s(ride.time_s);
+        let unbroken = setup.without_stops();
         let time_over_s = |distance_m: f64| -> Result<f64, NoEffort> {
             let there = Setup {
-                course: Rc::new(setup.course.scaled_to(distance_m)),
-                ..setup.clone()
+                course: Rc::new(unbroken.course.scaled_to(distance_m)),
+                ..unbroken.clone()
             };
             Ok(paced_from(&time_model, &there, effort, ride.power_w)?.time_s)
         };
@@ -54,16 +56,16 @@ impl FixedTime {
             time_over_s(distance_m * FURTHER)?,
         );
         Ok(Self {
-            duration_s,
+            ridden_s: duration_s - standing_s,
             distance_m,
-            time_s: ride.time_s,
+            time_s: ride.time_s - standing_s,
             exponent: (longer_s / shorter_s).ln() / (2.0 * FURTHER.ln()),
         })
     }
 
     /// How far a ride gets in the fixed time that takes `time_s` over the distance, m.
     fn reached_in_m(&self, time_s: f64) -> f64 {
-        self.distance_m * pow(self.duration_s / time_s, 1.0 / self.exponent)
+        self.distance_m * pow(self.ridden_s / time_s, 1.0 / self.exponent)
     }
 
     /// How much further the ride gets in the fixed time if it is faster by so much; negative if it is slower. Its sd is that of the

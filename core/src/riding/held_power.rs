@@ -16,7 +16,7 @@ pub(crate) fn time_at_held_power_s(
     const SETTLED: f64 = 1e-6;
     let mut time_s = about_s;
     for _ in 0..STEPS {
-        let power_w = held_w(time_s);
+        let power_w = held_w(setup.riding_s(time_s));
         let next_s = if power_w > 0.0 {
             time_model.time_s(setup, power_w).ok()?
         } else {

@@ -16,9 +16,13 @@ pub(crate) mod held_power;
 pub mod integrated;
 #[cfg(feature = "all")]
 pub(crate) mod known_ride;
+#[cfg(not(feature = "all"))]
+mod no_stops;
 #[cfg(feature = "all")]
 pub(crate) mod optimal_pacing;
 pub mod quasi_steady;
+#[cfg(feature = "all")]
+pub mod stops;
 #[cfg(feature = "all")]
 pub(crate) mod tie;
 pub(crate) mod time_map;

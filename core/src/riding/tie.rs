@@ -11,7 +11,8 @@ use crate::riding::integrated::{Integrated, Setup};
 pub(crate) fn tie_factor(setup: &Setup, time_s: f64, guess_w: f64) -> Option<f64> {
     const FACTORS: (f64, f64) = (0.01, 20.0);
     let power_w = power_for_time_from_w(&Integrated, setup, time_s, guess_w).ok()?;
-    let excess = |factor: f64| setup.power.scaled(factor, 1.0).sustainable_w(time_s) - power_w;
+    let riding_s = setup.riding_s(time_s);
+    let excess = |factor: f64| setup.power.scaled(factor, 1.0).sustainable_w(riding_s) - power_w;
     root(excess, FACTORS.0, FACTORS.1, 1e-12).ok()
 }
 

@@ -51,6 +51,8 @@ impl Scenario {
         self.check_events()?;
         check_course(&self.course, "scenario.course")?;
         self.check_conditions(&mut check.warnings)?;
+        #[cfg(feature = "all")]
+        self.check_stops()?;
         self.doubt_road(&mut check.warnings);
         self.doubt_heat(&mut check.warnings);
         Ok(check.warnings)

@@ -63,6 +63,8 @@ impl Scenario {
             course,
             conditions: self.conditions.clone(),
             start: self.start,
+            stops: self.stops,
+            feeding: self.feeding,
             model_error_share: self.model_error_share,
             roads,
         }

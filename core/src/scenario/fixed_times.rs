@@ -14,7 +14,7 @@ use crate::inputs::error::Error;
 use crate::inputs::error::Warning;
 use crate::inputs::fields;
 use crate::inputs::message;
-use crate::riding::effort::{Effort, NoEffort, distance_in_time_m};
+use crate::riding::effort::{Effort, NoEffort, reached};
 use crate::riding::integrated::Integrated;
 
 impl Scenario {
@@ -52,16 +52,14 @@ impl Scenario {
         let setup = self
             .setup_on(self.riding_position, Rc::new(self.course()))
             .ok_or_else(Error::no_such_position)?;
-        let power_w = match effort {
-            Effort::Power(power_w) => power_w,
-            Effort::Even | Effort::Time(_) => setup.power.sustainable_w(duration_s),
-        };
-        if power_w.is_nan() || power_w <= 0.0 {
-            return Err(no_effort(NoEffort::NothingSustainable));
-        }
         let (least_m, most_m) = (fields::DISTANCE_M.min, fields::DISTANCE_M.max);
-        distance_in_time_m(&Integrated, &setup, power_w, duration_s)
-            .ok()
+        let reached_m = match reached(&Integrated, &setup, effort, duration_s) {
+            Err(NoEffort::NothingSustainable) => {
+                return Err(no_effort(NoEffort::NothingSustainable));
+            }
+            found => found.ok().map(|(_, distance_m)| distance_m),
+        };
+        reached_m
             .filter(|distance_m| (least_m..=most_m).contains(distance_m))
             .ok_or_else(|| {
                 Error::impossible(

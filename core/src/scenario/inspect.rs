@@ -119,7 +119,13 @@ impl Scenario {
         if let StartForm::Speed(speed_m_s) = &mut self.start {
             see(&fields::START_SPEED_M_S, speed_m_s);
         }
-        see(&fields::MODEL_ERROR_SHARE, &mut self.model_error_share);
+        #[cfg(feature = "all")]
+        self.inspect_stops(inspect);
+        inspect.number(
+            &fields::MODEL_ERROR_SHARE,
+            here,
+            &mut self.model_error_share,
+        );
         for (i, position) in self.positions.iter_mut().enumerate() {
             let place = Place {
                 position: Some(i),

@@ -50,6 +50,8 @@ pub(crate) mod shared_drag_error;
 mod simplify;
 #[cfg(not(feature = "all"))]
 mod steady_weather;
+#[cfg(feature = "all")]
+mod stops;
 #[cfg(not(feature = "all"))]
 mod unread;
 
@@ -68,6 +70,8 @@ pub use inspect::{Input, Inspect, Place, Ridden};
 pub use later_weather::LaterWeather;
 pub use position::{Equipment, Fade, FadeTest, Lapse, Position, YawRow};
 pub use roads::Roads;
+#[cfg(feature = "all")]
+pub use stops::{Feeding, Stops};
 #[cfg(not(feature = "all"))]
 use unread::Unread as OwnCourse;
 
@@ -116,6 +120,16 @@ pub struct Scenario {
     pub conditions: Conditions,
     /// The start.
     pub start: StartForm,
+    /// Stops on the way. The module of a first visit does not know them.
+    #[cfg(feature = "all")]
+    #[serde(skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "types", ts(optional))]
+    pub stops: Option<Stops>,
+    /// Eating and drinking on the way. The module of a first visit does not know it.
+    #[cfg(feature = "all")]
+    #[serde(skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "types", ts(optional))]
+    pub feeding: Option<Feeding>,
     /// The model's own error as a share of a finish time.
     pub model_error_share: Quantity,
     /// Which courses the question at hand rides; never written.
@@ -139,6 +153,10 @@ impl Default for Scenario {
             course: Course::default(),
             conditions: Conditions::default(),
             start: StartForm::default(),
+            #[cfg(feature = "all")]
+            stops: None,
+            #[cfg(feature = "all")]
+            feeding: None,
             model_error_share: fields::MODEL_ERROR_SHARE.chosen(),
             roads: Roads::default(),
         }

@@ -300,11 +300,12 @@ impl Scenario {
             || self.weather_on(&self.conditions),
             |change| change.at(0.0),
         );
+        let held = position.physical(worn);
+        #[cfg(feature = "all")]
+        let held = self.fed(held, position.drag_scale);
         Some(Setup {
             machine,
-            position: position
-                .physical(worn)
-                .times(self.true_drag_share(position)),
+            position: held.times(self.true_drag_share(position)),
             course,
             density_kg_m3: start.density_kg_m3,
             wind: start.wind,
@@ -314,6 +315,8 @@ impl Scenario {
                 StartForm::Rolling => Start::Rolling,
                 StartForm::Speed(speed) => Start::Speed(speed.value),
             },
+            #[cfg(feature = "all")]
+            stops: self.stops_on_the_way(),
             power,
         })
     }
@@ -380,6 +383,7 @@ impl Position {
                     ..all
                 }),
             },
+            feeding: None,
         }
     }
 

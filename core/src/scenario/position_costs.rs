@@ -85,9 +85,7 @@ impl Comparison<'_> {
                 for (event, setups) in on_events.iter().enumerate().take(most_events) {
                     let row = event * setups.len();
                     let mean_m2 = |choice: usize| {
-                        setups[choice]
-                            .position
-                            .mean_cda_m2(self.known_rides[row + choice].ride.time_s)
+                        setups[choice].mean_cda_m2(self.known_rides[row + choice].ride.time_s)
                     };
                     let (choice, against) = if mean_m2(one) < mean_m2(other) {
                         (one, other)

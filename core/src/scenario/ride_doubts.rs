@@ -28,6 +28,7 @@ pub(crate) fn long_doubts(setup: &Setup, effort: Effort, time_s: f64, warnings: 
     if matches!(effort, Effort::Power(_)) {
         return;
     }
+    let time_s = setup.riding_s(time_s);
     warnings.extend(overstated_hour(time_s, &setup.power));
     warnings.extend(far_beyond(time_s));
 }
@@ -40,7 +41,7 @@ pub(crate) fn far_beyond(time_s: f64) -> Option<Warning> {
 
 /// The warning for a given power above the curve's.
 pub(crate) fn above_curve(setup: &Setup, effort: Effort, ride: Paced) -> Option<Warning> {
-    let sustainable_w = setup.power.sustainable_w(ride.time_s);
+    let sustainable_w = setup.sustainable_w(ride.time_s);
     // A watt is below what any meter tells.
     let above = matches!(effort, Effort::Power(_)) && ride.power_w > sustainable_w + 1.0;
     above.then(|| {

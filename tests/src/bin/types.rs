@@ -25,7 +25,7 @@ fn main() {
         draws::Drawn, value_of_information::Tally,
         scenario::Scenario, scenario::Rider, scenario::Bike, scenario::Position, scenario::YawRow, scenario::Fade, scenario::FadeTest, scenario::DragTest, scenario::DragTestMethod,
         scenario::Lapse, scenario::Equipment, scenario::Power, scenario::AltitudeLoss, scenario::Effort, scenario::Event, scenario::CourseKind, scenario::HeadingForm, scenario::Course, scenario::Point,
-        scenario::PressureIs, scenario::Conditions, scenario::LaterWeather, scenario::StartForm,
+        scenario::PressureIs, scenario::Conditions, scenario::LaterWeather, scenario::StartForm, scenario::Stops, scenario::Feeding,
         questions::request::EffortKind, questions::request::EffortForm,
         scenario::propagation::Contribution,
         questions::Module, questions::Question, questions::Tables,
@@ -38,7 +38,7 @@ fn main() {
     }
     print_question!("speed-for-watts", speed_for_watts: With, Answer, Columns, Breakdown, Elasticities, OtherAir);
     print_question!("power-or-drag", power_or_drag: With, Answer, Columns, Exchange, Takes);
-    print_question!("finish-time", finish_time: With, Answer, Columns, Split, WPrimeForms, EnergyByCause, Day, DayColumns, ForecastError, OtherStart);
+    print_question!("finish-time", finish_time: With, Answer, Columns, Split, WPrimeForms, EnergyByCause, Day, DayColumns, ForecastError, OtherStart, StopsCost);
     print_question!("next-gain", next_gain: With, Answer, Columns, Candidate, Change, Standing, Portion, NextGainEvent, Gain, BestSet, BudgetCurve, NextStep, Why, LeftOut, Measuring, Searched);
     print_question!("hold-or-fade", hold_or_fade: With, Answer, Columns, BreakEven);
     print_question!("power-curve", power_curve:
@@ -53,7 +53,7 @@ fn main() {
         Answer, Columns, KeptDrag, ThisTest, TestFigure, PositionDrag, RollingAnswer, DifferenceError, DragDifference, OtherRolling, RowKind, RowLeftOut, TestRow, CommonError, TestWind,
         RiseKnown, LateRise, PlanAnswer);
     print_question!("ride-plan", ride_plan: With, RecoveryForm, Answer, Columns, EvenRide, FastestPlan, Landmark, Cue, CuedPlan, TooHard,
-        LowerPower, LeastByForm, RidersCompared);
+        LowerPower, LeastByForm, RidersCompared, PlanStops);
     print_question!("course", course: With, Preset, FileForm, TrackForm, TrackColumns, Answer, Columns);
 }
 

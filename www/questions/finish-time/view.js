@@ -102,6 +102,7 @@ export function create(host, tools, question) {
       whereFrom(),
       paragraphPiece("takes", ({ state }) => absolute(state)),
       paragraphPiece("takes", theDay),
+      paragraphPiece("takes", stopsCost),
       paragraphPiece("takes", reserve),
       piece(surerNote(tools), (surer, { state, answer }) => {
         const { inputs, of, plusMinus } = doubtful(state, answer);
@@ -334,6 +335,20 @@ function theDay({ state, answer }) {
       ? [" ", words("meanArea", { area: show.quantity("area", answer.mean_cda_m2, units) })]
       : []),
   ];
+}
+
+/** What stops and feeding cost. @param {Shown<Answer>} shown */
+function stopsCost({ answer: { stops } }) {
+  if (!stops) return "";
+  const { number, costs_s, standing_s, starting_again_s, sitting_up_s } = stops;
+  const cost = ({ value, sd } = costs_s) =>
+    sd > 0 ? `${show.time(value)} ${show.plusMinusTime(sd)}` : show.time(value);
+  const parts = [
+    number > 0 && words("stopsStanding", { count: number, cost: cost(standing_s) }),
+    number > 0 && words("stopsAgain", { cost: cost(starting_again_s) }),
+    sitting_up_s.value > 0 && words("stopsSitting", { cost: cost(sitting_up_s) }),
+  ].filter((part) => part !== false);
+  return parts.length ? words.parts("stopsCost", { whole: cost(), list: listOf(parts) }) : words.parts("stopsNone");
 }
 
 /** What is left of W′, by its three forms. @param {Shown<Answer>} shown */

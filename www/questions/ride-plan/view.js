@@ -52,6 +52,7 @@ export function create(host, tools, question) {
       piece(cueTable(words("planCaption")), (grid, { state, answer }) => grid.update(state, answer.simple.cues)),
       { element: html("p", { class: "caution" }, ...words.parts("effortOnly")) },
       paragraphPiece("also", ({ answer }) => beside(answer)),
+      paragraphPiece("also", ({ answer }) => stopping(answer)),
       runningOut(tools),
       piece(otherwiseTable(), (grid, { state, answer }) => grid.update(state, answer)),
     ],
@@ -120,6 +121,11 @@ function beside({ simple, fastest }) {
     count: simple.cues.length,
     differs: show.differenceWords(-simple.slower_by_s),
   });
+}
+
+/** What stops on the way do to the plan. @param {Answer} answer */
+function stopping({ stops }) {
+  return stops ? words("stops", { count: stops.number, cost: show.time(stops.costs_s) }) : "";
 }
 
 /** How often riders run out who are not as believed, and where critical power is tested. @param {Tools} tools @returns {Piece<Answer>} */

@@ -5,7 +5,7 @@
  */
 
 import { folds } from "../../parts/folds.js";
-import { html, say as put } from "../../parts/html.js";
+import { html, say as put, set } from "../../parts/html.js";
 import { sentence } from "../../parts/sentence.js";
 import { book } from "../../words/index.js";
 import { titleOf } from "./names.js";
@@ -66,7 +66,14 @@ export function piece(part, draw) {
 /** A paragraph. @template Answer @param {string | undefined} name its class @param {(shown: Shown<Answer>) => Words} words @param {"p" | "div"} [tag] @returns {Piece<Answer>} */
 export function paragraphPiece(name, words, tag = "p") {
   const element = html(tag, { class: name });
-  return { element, draw: (shown) => put(element, words(shown)) };
+  return {
+    element,
+    draw(shown) {
+      const said = words(shown);
+      set(element, { hidden: said === "" });
+      put(element, said);
+    },
+  };
 }
 
 /** What stands inside a fold. @template Answer @param {(shown: Shown<Answer>) => Words} words @param {string} [name] its class @returns {Piece<Answer>} */

@@ -300,6 +300,12 @@ export default {
   "note.conditions.later.at_s": "Die Uhrzeit der späteren Vorhersage.",
   "note.conditions.later.start_at_s": "Wann die Fahrt beginnt.",
   "note.start.speed_m_s": "Tempo an der Startlinie.",
+  "note.stops.every_m": "So weit liegen die Halte auseinander, vom Start an; einer im Ziel ist das Ziel.",
+  "note.stops.time_s": "So lange steht man bei jedem Halt. Wer länger steht als geplant, tut das hier bei jedem Halt.",
+  "note.feeding.every_s": "Wie oft man unterwegs isst oder trinkt, nach Fahrzeit ohne Halte.",
+  "note.feeding.time_s": "So lange richtet man sich jedes Mal auf.",
+  "note.feeding.cda_m2":
+    "CdA, während man aufgerichtet isst oder trinkt: zwischen den Händen am Unterlenker, etwa 0.31 m², und an den Griffen, etwa 0.36 m². Nie weniger als in der Position selbst.",
   "note.model_error_share":
     "Der Modellfehler als Anteil einer Fahrzeit. Veröffentlichte Modelle lagen draußen im Mittel um 3.2 bis 3.9 % daneben, das ist eine Standardabweichung von 4 bis 5 %; etwa 3 % davon werden ihren Eingaben zugeschrieben, die hier für sich zählen.",
   "note.positions.yaw_table.yaw_deg": "Winkel zwischen dem Rad und dem scheinbaren Wind.",

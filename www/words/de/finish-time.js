@@ -64,6 +64,11 @@ export default {
   windReachesFar:
     "Vom vorhergesagten Wind erreichen dich {wind}. Dieselbe Distanz bei Windstille und mit diesen Watt wäre {differs}.",
   meanArea: "Deine Luftwiderstandsfläche beträgt über die Fahrt im Mittel {area}.",
+  stopsCost: "**Halte und Verpflegung** brauchen {whole}: {list}.",
+  stopsStanding: { one: "{cost} bei einem Halt", other: "{cost} bei {count} Halten" },
+  stopsAgain: "{cost} für Bremsen und Anfahren",
+  stopsSitting: "{cost} durch Aufrichten",
+  stopsNone: "**Halte.** Die Fahrt endet vor dem ersten Halt.",
   wPrimeOut: "**W′ geht aus.** Die Fahrt verlangt {work} mehr, als du hast, wie auch immer W′ zurückkommt.",
   wPrimeLeft:
     "**Was von W′ bleibt:** Im Ziel sind es {usual}, wie auch immer W′ zurückkommt. Auf dieser Fahrt bist du kaum je unter der Leistung, bei der es zurückkäme.",

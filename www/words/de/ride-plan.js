@@ -21,6 +21,11 @@ export default {
   "landmark.turn": "die Straße biegt ab",
   "landmark.distance": "nichts: achte auf die Distanz",
   upTo: "bis {power}",
+  stops: {
+    one: "Ein Halt braucht davon {cost}, mit Stehen und Anfahren. Der Plan gilt für die Straße zwischen den Halten; Erholung beim Halt zählt nicht.",
+    other:
+      "{count} Halte brauchen davon {cost}, mit Stehen und Anfahren. Der Plan gilt für die Straße zwischen den Halten; Erholung beim Halt zählt nicht.",
+  },
   best: "Der schnellste Plan, den W′ erlaubt, ändert die Leistung ständig und dauert {time}. Mit diesen {count} Leistungen bist du {differs}.",
   bestOne:
     "Der schnellste Plan, den W′ erlaubt, ändert die Leistung ständig und dauert {time}. Mit dieser einen Leistung bist du {differs}.",

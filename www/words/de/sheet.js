@@ -157,6 +157,14 @@ export default {
   courseUnchanged: "{why} Die Strecke ist, wie sie war.",
   pointsUsed: { one: "Die Strecke hat jetzt {count} Punkt.", other: "Die Strecke hat jetzt {count} Punkte." },
   start: "Start",
+  "stops.title": "Halte und Verpflegung",
+  "stops.part": "Ich halte unterwegs",
+  "stops.hint":
+    "Du bremst, stehst und fährst aus der Ruhe wieder an. Deine Leistung ist die, die du für die Zeit im Sattel hältst: Erholung beim Halt zählt nicht.",
+  "feeding.part": "Ich esse oder trinke beim Fahren",
+  "feeding.hint": "Dabei sitzt du aufrecht im Wind, zusätzlich zu dem, was deine Position schon verliert.",
+  "stops.caution":
+    "Halte, wo es sicher ist, abseits der Fahrbahn. Was du isst und trinkst, bestimmen die Regeln und guter Rat.",
   "start.standing": "stehend, aus der Ruhe",
   "start.rolling": "fliegend, mit dem Tempo der ersten Meter",
   "start.given": "fliegend, mit gegebenem Tempo",

@@ -63,6 +63,11 @@ export default /** @type {const} */ ({
   windReachesFar:
     "Of the forecast wind, {wind} reaches you. The same distance in still air, at these watts, would be {differs}.",
   meanArea: "Your drag area averages {area} over the ride.",
+  stopsCost: "**Stops and feeding** take {whole}: {list}.",
+  stopsStanding: { one: "{cost} standing at one stop", other: "{cost} standing at {count} stops" },
+  stopsAgain: "{cost} braking and starting again",
+  stopsSitting: "{cost} sitting up",
+  stopsNone: "**Stops.** The ride ends before the first stop.",
   wPrimeOut: "**W′ runs out.** The ride asks for {work} more than you have, whichever way W′ comes back.",
   wPrimeLeft:
     "**What is left of W′** at the line is {usual}, whichever way it comes back. On this ride you are hardly ever below the power at which it would come back.",

@@ -20,6 +20,11 @@ export default /** @type {const} */ ({
   "landmark.turn": "the road turns",
   "landmark.distance": "nothing: go by the distance",
   upTo: "up to {power}",
+  stops: {
+    one: "One stop takes {cost} of that, with starting again. The plan is for the road between the stops; the rest at a stop is not credited.",
+    other:
+      "{count} stops take {cost} of that, with starting again. The plan is for the road between the stops; the rest at a stop is not credited.",
+  },
   best: "The fastest plan that W′ allows changes its power all the time and takes {time}. With these {count} powers you are {differs}.",
   bestOne:
     "The fastest plan that W′ allows changes its power all the time and takes {time}. With this one power you are {differs}.",

@@ -150,6 +150,13 @@ export default /** @type {const} */ ({
   courseUnchanged: "{why} The course is as it was.",
   pointsUsed: { one: "The course now has {count} point.", other: "The course now has {count} points." },
   start: "Start",
+  "stops.title": "Stops and feeding",
+  "stops.part": "I stop on the way",
+  "stops.hint":
+    "You brake, stand, and start again from rest. Your power is what you can hold for the time of riding: the rest at a stop is not credited.",
+  "feeding.part": "I eat or drink while riding",
+  "feeding.hint": "Meanwhile you sit up in the air, besides what your position already loses.",
+  "stops.caution": "Stop where it is safe, off the road. Eat and drink as the event’s rules and good advice allow.",
   "start.standing": "standing, from rest",
   "start.rolling": "rolling, at the speed of the first metres",
   "start.given": "rolling, at a given speed",

@@ -304,6 +304,13 @@ export default {
   "note.conditions.later.at_s": "L’heure de la prévision suivante.",
   "note.conditions.later.start_at_s": "Quand la sortie commence.",
   "note.start.speed_m_s": "Vitesse au départ.",
+  "note.stops.every_m": "La distance d’un arrêt à l’autre, dès le départ ; un arrêt sur la ligne est l’arrivée.",
+  "note.stops.time_s":
+    "Le temps passé debout à chaque arrêt. Qui reste plus longtemps que prévu le fait ici à chaque arrêt.",
+  "note.feeding.every_s": "Le rythme des prises en roulant, en temps de route sans les arrêts.",
+  "note.feeding.time_s": "Le temps passé redressé à chaque prise.",
+  "note.feeding.cda_m2":
+    "CdA, redressé pour manger ou boire : entre mains en bas du guidon, environ 0.31 m², et mains aux cocottes, environ 0.36 m². Jamais moins que dans la position elle-même.",
   "note.model_error_share":
     "L’erreur propre du modèle, en part d’un temps à l’arrivée. Des modèles publiés se trompaient dehors de 3.2 à 3.9 % en moyenne, soit un écart type de 4 à 5 % ; environ 3 % sont attribués à leurs données, qui comptent ici à part.",
   "note.positions.yaw_table.yaw_deg": "Angle entre le vélo et le vent apparent.",

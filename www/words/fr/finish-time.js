@@ -64,6 +64,11 @@ export default {
   windLeftOut: "Le vent est laissé de côté.",
   windReachesFar: "Il t’arrive {wind} du vent prévu. La même distance sans vent, avec ces watts, serait {differs}.",
   meanArea: "Ta surface de traînée est en moyenne de {area} sur la course.",
+  stopsCost: "**Les arrêts et le ravitaillement** prennent {whole} : {list}.",
+  stopsStanding: { one: "{cost} à {count} arrêt", other: "{cost} à {count} arrêts" },
+  stopsAgain: "{cost} pour freiner et repartir",
+  stopsSitting: "{cost} en position redressée",
+  stopsNone: "**Arrêts.** L’arrivée vient avant le premier arrêt.",
   wPrimeOut: "**W′ s’épuise.** La course demande {work} de plus que tu n’as, de quelque façon que W′ revienne.",
   wPrimeLeft:
     "**Ce qui reste de W′** à l’arrivée est de {usual}, de quelque façon qu’il revienne. Sur cette course, tu n’es presque jamais sous la puissance à laquelle il reviendrait.",

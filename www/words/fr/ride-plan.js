@@ -21,6 +21,11 @@ export default {
   "landmark.turn": "la route tourne",
   "landmark.distance": "rien : fie-toi à la distance",
   upTo: "jusqu’à {power}",
+  stops: {
+    one: "{count} arrêt en prend {cost}, redémarrage compris. Le plan vaut pour la route entre les arrêts ; le repos à l’arrêt ne compte pas.",
+    other:
+      "{count} arrêts en prennent {cost}, redémarrage compris. Le plan vaut pour la route entre les arrêts ; le repos à l’arrêt ne compte pas.",
+  },
   best: "Le plan le plus rapide que W′ permette change sans cesse de puissance et prend {time}. Avec ces {count} puissances, tu es {differs}.",
   bestOne:
     "Le plan le plus rapide que W′ permette change sans cesse de puissance et prend {time}. Avec cette seule puissance, tu es {differs}.",

@@ -157,6 +157,14 @@ export default {
   courseUnchanged: "{why} Le parcours est resté le même.",
   pointsUsed: { one: "Le parcours a maintenant {count} point.", other: "Le parcours a maintenant {count} points." },
   start: "Départ",
+  "stops.title": "Arrêts et ravitaillement",
+  "stops.part": "Je m’arrête en route",
+  "stops.hint":
+    "Tu freines, tu attends, puis tu repars de l’arrêt. Ta puissance est celle que tu tiens pour le temps passé à rouler : le repos à l’arrêt ne compte pas.",
+  "feeding.part": "Je mange ou bois en roulant",
+  "feeding.hint": "Pendant ce temps, tu es redressé dans l’air, en plus de ce que ta position perd déjà.",
+  "stops.caution":
+    "Arrête-toi là où c’est sûr, hors de la route. Mange et bois comme le règlement et les bons conseils le permettent.",
   "start.standing": "arrêté, à vitesse nulle",
   "start.rolling": "lancé, à la vitesse des premiers mètres",
   "start.given": "lancé, à une vitesse donnée",

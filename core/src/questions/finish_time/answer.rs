@@ -3,6 +3,7 @@
 use serde::Serialize;
 
 use super::day::Day;
+use super::stops::StopsCost;
 use crate::inputs::error::Warning;
 use crate::inputs::quantity::{Column, Figure};
 use crate::riding::integrated::{Energy, Ride, Sample};
@@ -161,6 +162,8 @@ pub struct Answer {
     pub standard_time_s: Option<f64>,
     /// What the day does to the ride, where it has wind or changes.
     pub day: Option<Day>,
+    /// What stops and feeding cost, where there are any and the finish time was asked for.
+    pub stops: Option<StopsCost>,
     /// Which inputs carry the doubt of what was asked for: the time, the distance, or the power that a target time needs.
     pub surer: Vec<Contribution>,
     /// What is doubtful.

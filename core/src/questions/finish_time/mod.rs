@@ -3,6 +3,7 @@
 mod answer;
 mod day;
 mod doubts;
+mod stops;
 mod with;
 
 use std::rc::Rc;
@@ -16,7 +17,7 @@ use crate::numerics::distributions::chance_below;
 use crate::numerics::solve::spaced;
 use crate::physics::air::{STANDARD_DENSITY_KG_M3, Weather, Wind};
 use crate::physiology::power_duration::Recovery;
-use crate::riding::effort::{Effort, Paced, distance_in_time_m, paced, power_error_w};
+use crate::riding::effort::{Effort, Paced, paced, power_error_w, reached};
 use crate::riding::even_efforts::even_efforts;
 use crate::riding::integrated::{Integrated, Setup, TimeModel, ride, time_s};
 use crate::scenario::propagation::{Case, Propagation, figure};
@@ -24,6 +25,8 @@ use crate::scenario::ride_errors::no_effort;
 pub use answer::{Answer, Columns, EnergyByCause, Split, WPrimeForms};
 pub use day::{Day, DayColumns, ForecastError, OtherStart};
 use doubts::{doubts, turn_doubt};
+pub use stops::StopsCost;
+use stops::stops_cost;
 pub use with::With;
 
 const ALONG_POINTS: usize = 121;
@@ -82,7 +85,7 @@ fn on_course(request: Request<With>) -> Result<Answer, Error> {
         no_recovery_j: full(Recovery::None, &[])?.w_prime_left_j,
         linear_j: full(Recovery::Linear, &[])?.w_prime_left_j,
     };
-    let sustainable_w = setup.power.sustainable_w(finish_s);
+    let sustainable_w = setup.sustainable_w(finish_s);
     doubts(
         &scenario,
         &setup,
@@ -127,8 +130,13 @@ fn on_course(request: Request<With>) -> Result<Answer, Error> {
         samples: &along.samples,
         time: (asked == Asked::Time).then_some(&spread),
     })?;
+    let stops = match asked {
+        Asked::Time => stops_cost(&inquiry, &scenario, effort, power_w)?,
+        _ => None,
+    };
     Ok(Answer {
         day,
+        stops,
         time_s: time_figure,
         chance_of_target: target_s
             .map(|target_s| chance_below(target_s - finish_s, time_figure.sd)),
@@ -148,7 +156,7 @@ fn on_course(request: Request<With>) -> Result<Answer, Error> {
         splits: Split::of(&at_splits),
         energy_j: along.energy.into(),
         aero_share: along.energy.aero_share(),
-        mean_cda_m2: setup.position.mean_cda_m2(finish_s),
+        mean_cda_m2: setup.mean_cda_m2(finish_s),
         density_kg_m3: setup.density_kg_m3,
         rider_wind_m_s: scenario.rider_wind_m_s(),
         still_time_s: still_time(&setup, power_w),
@@ -205,12 +213,7 @@ fn solve(
             setup.course.distance_m(),
         ));
     };
-    let power_w = match effort {
-        Effort::Power(power_w) => power_w,
-        _ => setup.power.sustainable_w(time_s),
-    };
-    let distance_m = distance_in_time_m(time_model, setup, power_w, time_s).map_err(no_effort)?;
-    Ok((Paced { power_w, time_s }, distance_m))
+    reached(time_model, setup, effort, time_s).map_err(no_effort)
 }
 
 /// In still air, if there is wind.

@@ -5,7 +5,6 @@ use serde::Serialize;
 use crate::inputs::quantity::Column;
 use crate::numerics::solve::spaced;
 use crate::physics::position::Position;
-use crate::riding::effort::Paced;
 use crate::riding::fade_tie::Tie;
 use crate::scenario::propagation::figure;
 use crate::uncertainty::draws::Spread;
@@ -36,10 +35,10 @@ impl Columns {
     pub(super) fn new(
         low: &Position,
         steady: &Position,
-        ride: Paced,
+        riding_s: f64,
         held: (Vec<f64>, Vec<f64>, Vec<f64>),
     ) -> Self {
-        let times = spaced(0.0, ride.time_s, TIME_POINTS);
+        let times = spaced(0.0, riding_s, TIME_POINTS);
         Self {
             low_cda_m2: times.iter().map(|&t| low.cda_at_m2(t)).collect(),
             steady_cda_m2: times.iter().map(|&t| steady.cda_at_m2(t)).collect(),

@@ -105,10 +105,13 @@ fn on_course(request: Request<With>) -> Result<Answer, Error> {
         guess_w: low_ride.power_w,
         steady_s: steady_ride.time_s,
     };
-    let area = Area::between(&low_setup.position, &steady_setup.position, low_ride.time_s);
+    // Eating and drinking are none of either position's doing.
+    let (low_alone, steady_alone) = (low_setup.position.unfed(), steady_setup.position.unfed());
+    let riding_s = low_setup.riding_s(low_ride.time_s);
+    let area = Area::between(&low_alone, &steady_alone, riding_s);
     let won_s = steady_ride.time_s - low_ride.time_s;
     let held_won_s = steady_ride.time_s - held_ride.time_s;
-    let seconds_per_area = held_won_s / (area.fresh * low_ride.time_s);
+    let seconds_per_area = held_won_s / (area.fresh * riding_s);
     let gained_s =
         (seconds_per_area.is_finite() && area.fresh > 0.0).then_some(seconds_per_area * area.below);
     let model = scenario.model_error_share.value;
@@ -135,24 +138,19 @@ fn on_course(request: Request<With>) -> Result<Answer, Error> {
             begins_s: tie.begins_s(),
             tired_cda_m2: tie.tired_cda_m2(),
         },
-        held_share: held_share(&low_setup.position, low_ride.time_s),
-        passes_s: passes_s(&low_setup.position, &steady_setup.position, low_ride.time_s),
+        held_share: held_share(&low_alone, riding_s),
+        passes_s: passes_s(&low_alone, &steady_alone, riding_s),
         gained_s,
         given_back_s: gained_s.map(|gained_s| gained_s - won_s),
         low_power_w: low_ride.power_w,
         steady_power_w: steady_ride.power_w,
         low_cda_m2: low_setup.position.cda_m2,
-        low_mean_cda_m2: low_setup.position.mean_cda_m2(low_ride.time_s),
-        steady_mean_cda_m2: steady_setup.position.mean_cda_m2(steady_ride.time_s),
+        low_mean_cda_m2: low_setup.mean_cda_m2(low_ride.time_s),
+        steady_mean_cda_m2: steady_setup.mean_cda_m2(steady_ride.time_s),
         distance_m: low_setup.course.distance_m(),
         surer: inquiry.contributions(&spread, |o| o[1] - o[0]),
         warnings: with_doubts(warnings, &low_setup, effort, low_ride),
-        columns: Columns::new(
-            &low_setup.position,
-            &steady_setup.position,
-            low_ride,
-            held_columns,
-        ),
+        columns: Columns::new(&low_alone, &steady_alone, riding_s, held_columns),
     })
 }
 
@@ -179,7 +177,7 @@ fn with_doubts(
         warn("with.low", message::never_lost());
     }
     if let Some(fade) = low.position.fade
-        && fade.begins_s >= ride.time_s
+        && fade.begins_s >= low.riding_s(ride.time_s)
     {
         warn("with.low", message::after_finish());
     }

@@ -21,6 +21,7 @@ use crate::physiology::position_curves::curves;
 pub use crate::physiology::position_curves::{Basis, ChangeAt, PositionCurve};
 use crate::riding::effort::distance_in_time_m;
 use crate::riding::held_power::time_at_held_power_s;
+use crate::riding::known_ride::at_length;
 use crate::riding::quasi_steady::QuasiSteady;
 use crate::scenario::{Scenario, position_index};
 pub use answer::{Answer, Forms, Marked, More, Tested, Usable};
@@ -140,18 +141,18 @@ fn marked(
         let there = scenario.on_event(event)?;
         let setup = there.setup_on(position, Rc::new(there.course()))?;
         if let Some(fixed_s) = there.course.duration_s {
+            let goes_m = |ridden_s: f64| {
+                let power_w = held.power_w(ridden_s).value;
+                distance_in_time_m(&time_model, &setup, power_w, fixed_s).ok()
+            };
+            // The standing on the way is not ridden.
+            let riding_s = at_length(&setup, goes_m(fixed_s)?).riding_s(fixed_s);
             return Some(Marked {
                 event,
-                distance_m: distance_in_time_m(
-                    &time_model,
-                    &setup,
-                    held.power_w(fixed_s).value,
-                    fixed_s,
-                )
-                .ok()?,
+                distance_m: goes_m(riding_s)?,
                 time_s: fixed_s,
-                power_w: held.power_w(fixed_s),
-                beyond: beyond(fixed_s),
+                power_w: held.power_w(riding_s),
+                beyond: beyond(riding_s),
             });
         }
         let distance_m = setup.course.distance_m();
@@ -161,12 +162,13 @@ fn marked(
             |time_s| held.power_w(time_s).value,
             distance_m / 11.0,
         )?;
+        let riding_s = setup.riding_s(time_s);
         Some(Marked {
             event,
             distance_m,
             time_s,
-            power_w: held.power_w(time_s),
-            beyond: beyond(time_s),
+            power_w: held.power_w(riding_s),
+            beyond: beyond(riding_s),
         })
     };
     (0..scenario.events.len()).filter_map(mark).collect()

@@ -81,13 +81,16 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
     let in_fixed_time = scenario
         .course
         .duration_s
-        .and_then(|fixed_s| FixedTime::new(&setup, effort, base, fixed_s).ok())
-        .map(|fixed| {
+        .and_then(|duration_s| {
+            let fixed = FixedTime::new(&setup, effort, base, duration_s).ok()?;
+            Some((duration_s, fixed))
+        })
+        .map(|(duration_s, fixed)| {
             let more_power_further_m = fixed.further_m(figure(&spread, |o| o[0] - o[1]));
             let less_drag_further_m = fixed.further_m(figure(&spread, |o| o[0] - o[2]));
             let apart = fixed.further_m(figure(&spread, difference));
             InFixedTime {
-                duration_s: fixed.duration_s,
+                duration_s,
                 more_power_further_m,
                 less_drag_further_m,
                 difference_m: Figure {
@@ -122,7 +125,7 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
                 .power
                 .duration_s(base.power_w * (1.0 + with.power_change)),
             power_held_s: setup.power.duration_s(base.power_w),
-            sustainable_w: setup.power.sustainable_w(base.time_s),
+            sustainable_w: setup.sustainable_w(base.time_s),
         },
         distance_m: setup.course.distance_m(),
         base_speed_m_s: setup.course.distance_m() / base.time_s,

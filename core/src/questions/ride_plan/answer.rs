@@ -2,6 +2,7 @@
 
 use serde::Serialize;
 
+use super::stopped::PlanStops;
 use super::with::RecoveryForm;
 use crate::inputs::error::Warning;
 use crate::inputs::quantity::{Column, Figure};
@@ -175,6 +176,8 @@ pub struct RidersCompared {
 #[derive(Clone, Debug, Serialize)]
 #[cfg_attr(feature = "types", derive(ts_rs::TS))]
 pub struct Answer {
+    /// Stops on the way, if there are any: every finish time has what they cost, but the plans are those of the road without them.
+    pub stops: Option<PlanStops>,
     /// The best even effort.
     pub even: EvenRide,
     /// The fastest plan.

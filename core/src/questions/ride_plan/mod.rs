@@ -3,6 +3,7 @@
 mod answer;
 mod columns;
 mod doubts;
+mod stopped;
 mod with;
 
 use super::request::Request;
@@ -21,6 +22,7 @@ pub use answer::{
     RidersCompared, TooHard,
 };
 use doubts::doubts;
+pub use stopped::PlanStops;
 pub use with::{RecoveryForm, With};
 
 /// How much too hard the first ten minutes are ridden, as shares.
@@ -44,8 +46,12 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
     scenario.settle_course(Effort::Even)?;
     let riding = scenario.riding_position;
     let propagation = Propagation::new(&scenario, &[riding], &[]);
-    let setup = propagation.base(|case| case.setup(riding))?;
-    let even = paced(&Integrated, &setup, Effort::Even).map_err(no_effort)?;
+    let whole = propagation.base(|case| case.setup(riding))?;
+    let evenly = |setup: &Setup| paced(&Integrated, setup, Effort::Even).map_err(no_effort);
+    // The plan is made for the road without its stops, which hardly change what is best between them.
+    let setup = whole.without_stops();
+    let even = evenly(&setup)?;
+    let stops = PlanStops::of(&whole, evenly(&whole)?, even);
     check_powers(&with, even)?;
     let plan = fastest(&setup, &with.allowed(), even).ok_or_else(no_plan)?;
     let style = with.style();
@@ -105,7 +111,8 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
         threshold: -LOWER,
         w_prime: 0.0,
     });
-    Ok(Answer {
+    let answer = Answer {
+        stops: None,
         even: even.into(),
         fastest: FastestPlan {
             time_s: fastest_s,
@@ -142,7 +149,8 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
         surer: propagation.contributions(&spread, |o| o[0]),
         warnings,
         columns: columns::columns(&plan, &simple, &simple_ride, &robust.cues),
-    })
+    };
+    Ok(answer.stopping(stops))
 }
 
 /// The even effort must lie between the least and the greatest power.

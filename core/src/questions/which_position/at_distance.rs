@@ -73,7 +73,7 @@ impl AtDistance {
                     difference_s: faster_by(spread, row + reference, row + choice),
                     further_m: None,
                     power_w: ride.power_w,
-                    mean_cda_m2: setup.position.mean_cda_m2(ride.time_s),
+                    mean_cda_m2: setup.mean_cda_m2(ride.time_s),
                 }
             })
             .collect();

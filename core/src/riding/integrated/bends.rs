@@ -1,7 +1,9 @@
-//! Bends: the limits they set from the finish backwards, and the ride along a limit.
+//! Bends and stops: the limits they set from the finish backwards, and the ride along a limit.
 
-use super::{Node, Rider, Setup, Slope, State, Track};
+use super::{Node, Rider, Slope, State, Track};
 use crate::numerics::solve::{gauss_points, within};
+use crate::physics::course::Segment;
+use crate::physics::resistance::Machine;
 
 /// The most kinetic energy that the bends allow on one stretch: `cap` all along, `exit` at its end, and no more before
 /// the end than braking can shed.
@@ -34,14 +36,25 @@ impl Limit {
     }
 }
 
-/// The limits of every stretch, from the finish backwards.
-pub(in crate::riding) fn limits(setup: &Setup) -> Vec<Limit> {
-    let machine = &setup.machine;
-    let mut end_m = setup.course.distance_m();
-    let mut entry = f64::INFINITY;
-    let mut limits: Vec<Limit> = setup
-        .course
-        .segments
+/// The most kinetic energy at the end of the last stretch: at the line there is no limit, at a stop nothing is left, m²/s².
+pub(in crate::riding) const AT_ANY_SPEED: f64 = f64::INFINITY;
+pub(super) const AT_REST: f64 = 0.0;
+
+/// The limits of some stretches that begin at a distance, m, from their end backwards, where kinetic energy per effective mass is at
+/// most `exit_u`, m²/s². None where nothing limits them.
+pub(in crate::riding) fn limits(
+    machine: &Machine,
+    segments: &[Segment],
+    from_m: f64,
+    exit_u: f64,
+) -> Vec<Limit> {
+    let bends = segments.iter().any(|segment| segment.radius_m.is_some());
+    if !bends && exit_u == AT_ANY_SPEED {
+        return Vec::new();
+    }
+    let mut end_m = from_m + segments.iter().map(|segment| segment.length_m).sum::<f64>();
+    let mut entry = exit_u;
+    let mut limits: Vec<Limit> = segments
         .iter()
         .rev()
         .map(|segment| {
@@ -127,7 +140,8 @@ pub(super) fn follow_limit(
     let unchanged_m = rider.unchanged_for_m(state, first.node.speed_m_s);
     let h = h.min(unchanged_m.unwrap_or(LONGEST_M));
     let h = if h > 1e-6 { h } else { left_m.min(1e-6) };
-    let after = u + slope * h;
+    // At a stop rounding may leave less than nothing.
+    let after = (u + slope * h).max(0.0);
     let (v0, v1) = ((2.0 * u).sqrt(), (2.0 * after).sqrt());
     let time_s = state.time_s + 2.0 * h / (v0 + v1);
     let cda_m2 = rider.position.mean_cda_between_m2(state.time_s, time_s);

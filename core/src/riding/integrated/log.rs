@@ -19,20 +19,22 @@ pub(super) struct Log<'a> {
     last_yaw: Option<f64>,
     beyond_table_s: f64,
     start_u: Option<f64>,
+    /// Stood at stops so far, s.
+    stood_s: f64,
 }
 
 impl<'a> Log<'a> {
     pub(super) fn new(
         setup: &'a Setup,
         recovery: Recovery,
-        finish_s: f64,
+        riding_s: f64,
         sample_at_m: &'a [f64],
     ) -> Self {
         let w_prime_j = setup.power.w_prime_j;
         Self {
             setup,
             recovery,
-            threshold_w: setup.power.threshold_w(finish_s),
+            threshold_w: setup.power.threshold_w(riding_s),
             sample_at_m,
             samples: Vec::with_capacity(sample_at_m.len()),
             energy: Energy::default(),
@@ -41,6 +43,7 @@ impl<'a> Log<'a> {
             last_yaw: setup.position.shape.last_yaw_deg().map(f64::to_radians),
             beyond_table_s: 0.0,
             start_u: None,
+            stood_s: 0.0,
         }
     }
 
@@ -59,7 +62,7 @@ impl<'a> Log<'a> {
         let mass_kg = self.setup.machine.effective_mass_kg();
         self.energy.kinetic_j = mass_kg * (end.u - self.start_u.unwrap_or(end.u));
         Ride {
-            time_s: end.time_s,
+            time_s: end.time_s + self.stood_s,
             distance_m: end.distance_m,
             energy: self.energy,
             samples: self.samples,
@@ -113,13 +116,17 @@ impl Track for Log<'_> {
             let w_prime_balance_j = self.balance_after(power_w, time_s - from.time_s);
             self.samples.push(Sample {
                 distance_m,
-                time_s,
+                time_s: time_s + self.stood_s,
                 speed_m_s,
                 w_prime_balance_j,
             });
         }
         self.balance_j = self.balance_after(power_w, dt_s);
         self.least_j = self.least_j.min(self.balance_j);
+    }
+
+    fn stand(&mut self, time_s: f64) {
+        self.stood_s += time_s;
     }
 }
 
@@ -138,6 +145,11 @@ fn between(from: State, to: State, distance_m: f64) -> (f64, f64) {
         } else {
             s
         };
+        return (from.time_s + share * (to.time_s - from.time_s), speed_m_s);
+    }
+    if to.u <= 0.0 {
+        // Braking to a standstill is even.
+        let share = 1.0 - speed_m_s / from.speed_m_s();
         return (from.time_s + share * (to.time_s - from.time_s), speed_m_s);
     }
     let (m0, m1) = (length_m / from.speed_m_s(), length_m / to.speed_m_s());

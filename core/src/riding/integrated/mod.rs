@@ -8,7 +8,7 @@
 //! the length in which speed relaxes, longer ones once it only follows a changing position, and one step to the end of a
 //! stretch once it has settled. The launch is a quadrature over speed, where there is no singularity. Energy by cause is
 //! summed with the same weights as the state and so closes to rounding. Bends cap speed from behind: a limit for each
-//! stretch is worked out from the finish backwards.
+//! stretch is worked out from the finish backwards. At a stop that limit ends at nothing, and what follows is a ride from rest.
 
 pub(crate) mod bends;
 mod log;
@@ -21,7 +21,9 @@ use crate::physics::course::{Course, Segment};
 use crate::physics::position::Position;
 use crate::physics::resistance::{Machine, Stretch};
 use crate::physiology::power_duration::{PowerDuration, Recovery};
-use bends::{Limit, follow_limit, limits, settled_until_m, up_to_limit};
+#[cfg(feature = "all")]
+use crate::riding::stops::Stops;
+use bends::{AT_ANY_SPEED, AT_REST, Limit, follow_limit, limits, settled_until_m, up_to_limit};
 use log::Log;
 
 /// How the ride begins.
@@ -52,6 +54,9 @@ pub struct Setup {
     pub weather_change: Option<WeatherChange>,
     /// The start.
     pub start: Start,
+    /// Where the rider stops on the way, and for how long.
+    #[cfg(feature = "all")]
+    pub stops: Option<Stops>,
     /// The rider's power–duration relation in this position.
     pub power: PowerDuration,
 }
@@ -297,7 +302,8 @@ const CAP_SLACK: f64 = 1e-12;
 /// # Errors
 /// [`Stall`] where the rider comes to a stop.
 pub fn time_s(setup: &Setup, power_w: f64) -> Result<f64, Stall> {
-    Ok(follow(setup, power_w, &mut Untracked)?.time_s)
+    let (end, stood_s) = follow(setup, power_w, &mut Untracked)?;
+    Ok(end.time_s + stood_s)
 }
 
 /// A ride in full, with samples at ascending distances.
@@ -310,9 +316,9 @@ pub fn ride(
     recovery: Recovery,
     sample_at_m: &[f64],
 ) -> Result<Ride, Stall> {
-    let finish_s = time_s(setup, power_w)?;
-    let mut log = Log::new(setup, recovery, finish_s, sample_at_m);
-    let end = follow(setup, power_w, &mut log)?;
+    let (end, _) = follow(setup, power_w, &mut Untracked)?;
+    let mut log = Log::new(setup, recovery, end.time_s, sample_at_m);
+    let (end, _) = follow(setup, power_w, &mut log)?;
     Ok(log.finish(end))
 }
 
@@ -323,7 +329,7 @@ struct State {
     distance_m: f64,
     /// Kinetic energy per effective mass, m²/s².
     u: f64,
-    /// Since the start, s.
+    /// Ridden since the start, without the standing at stops, s.
     time_s: f64,
 }
 
@@ -346,6 +352,8 @@ struct Node {
 trait Track {
     /// A step from one state to the next on a stretch; `nodes` add up to its length.
     fn step(&mut self, stretch: &Stretch<'_>, from: State, to: State, nodes: &[Node]);
+    /// The rider stands so long, s.
+    fn stand(&mut self, time_s: f64);
 }
 
 /// Nobody listens: the finish time alone is wanted.
@@ -354,6 +362,8 @@ struct Untracked;
 impl Track for Untracked {
     #[inline]
     fn step(&mut self, _: &Stretch<'_>, _: State, _: State, _: &[Node]) {}
+    #[inline]
+    fn stand(&mut self, _: f64) {}
 }
 
 /// The rider on one stretch of road.
@@ -513,49 +523,85 @@ impl Rider<'_> {
     }
 }
 
-/// Follows a ride at constant power to the line.
-fn follow(setup: &Setup, power_w: f64, track: &mut impl Track) -> Result<State, Stall> {
-    let machine = &setup.machine;
-    let road_power_w = power_w * machine.drivetrain_efficiency;
-    let bends = setup
-        .course
-        .segments
-        .iter()
-        .any(|segment| segment.radius_m.is_some());
-    let limits = if bends { limits(setup) } else { Vec::new() };
+/// Follows a ride at constant power to the line; the state there, and how long the rider stood on the way, s.
+fn follow(setup: &Setup, power_w: f64, track: &mut impl Track) -> Result<(State, f64), Stall> {
+    let road_power_w = power_w * setup.machine.drivetrain_efficiency;
     let mut state = State {
         distance_m: 0.0,
         u: start_u(setup, road_power_w),
         time_s: 0.0,
     };
-    let smooth = setup.position.shape.yaw_table.is_empty();
-    let steps_per_relaxation = if smooth {
-        STEPS_PER_RELAXATION
-    } else {
-        STEPS_OVER_KINKS * STEPS_PER_RELAXATION
+    let mut way = Way {
+        setup,
+        road_power_w,
+        stood_s: 0.0,
     };
-    let mut end_m = 0.0;
-    for (i, segment) in setup.course.segments.iter().enumerate() {
-        end_m += segment.length_m;
-        let rider = Rider {
-            position: &setup.position,
-            stretch: setup.stretch_from(segment, state.time_s, state.speed_m_s()),
-            mass_kg: machine.effective_mass_kg(),
-            per_mass: 1.0 / machine.effective_mass_kg(),
-            road_power_w,
-            launch_n: machine.launch_force_n,
-            steps_per_relaxation,
+    let legs = setup.between_stops();
+    for leg in 0.. {
+        let (segments, standing_s) = setup.leg(&legs, leg);
+        let exit_u = if standing_s.is_some() {
+            AT_REST
+        } else {
+            AT_ANY_SPEED
         };
-        match limits.get(i) {
-            Some(limit) => {
-                state.u = state.u.min(limit.at(state.distance_m));
-                ride_stretch(&rider, &mut state, end_m, Some(limit), track)?;
-            }
-            None => ride_stretch(&rider, &mut state, end_m, None, track)?,
-        }
-        state.distance_m = end_m;
+        way.ride(segments, exit_u, &mut state, track)?;
+        let Some(standing_s) = standing_s else {
+            break;
+        };
+        state.u = 0.0;
+        way.stood_s += standing_s;
+        track.stand(standing_s);
     }
-    Ok(state)
+    Ok((state, way.stood_s))
+}
+
+/// What stays the same along a ride from one stop to the next.
+struct Way<'a> {
+    setup: &'a Setup,
+    road_power_w: f64,
+    /// Stood so far, s.
+    stood_s: f64,
+}
+
+impl Way<'_> {
+    /// Rides some stretches to their end, where kinetic energy per effective mass is at most `exit_u`, m²/s².
+    fn ride(
+        &self,
+        segments: &[Segment],
+        exit_u: f64,
+        state: &mut State,
+        track: &mut impl Track,
+    ) -> Result<(), Stall> {
+        let (setup, machine) = (self.setup, &self.setup.machine);
+        let smooth = setup.position.shape.yaw_table.is_empty();
+        let steps_per_relaxation = if smooth {
+            STEPS_PER_RELAXATION
+        } else {
+            STEPS_OVER_KINKS * STEPS_PER_RELAXATION
+        };
+        let limits = limits(machine, segments, state.distance_m, exit_u);
+        let mut end_m = state.distance_m;
+        for (i, segment) in segments.iter().enumerate() {
+            end_m += segment.length_m;
+            let clock_s = state.time_s + self.stood_s;
+            let rider = Rider {
+                position: &setup.position,
+                stretch: setup.stretch_from(segment, clock_s, state.speed_m_s()),
+                mass_kg: machine.effective_mass_kg(),
+                per_mass: 1.0 / machine.effective_mass_kg(),
+                road_power_w: self.road_power_w,
+                launch_n: machine.launch_force_n,
+                steps_per_relaxation,
+            };
+            let limit = limits.get(i);
+            if let Some(limit) = limit {
+                state.u = state.u.min(limit.at(state.distance_m));
+            }
+            ride_stretch(&rider, state, end_m, limit, track)?;
+            state.distance_m = end_m;
+        }
+        Ok(())
+    }
 }
 
 fn start_u(setup: &Setup, road_power_w: f64) -> f64 {

@@ -2,7 +2,7 @@
 
 use super::cell::{Cell, Drive};
 use crate::physics::course::Segment;
-use crate::riding::integrated::bends::{Limit, limits};
+use crate::riding::integrated::bends::{AT_ANY_SPEED, Limit, limits};
 use crate::riding::integrated::{Setup, Start};
 
 /// A course cut into pieces, and how it is begun.
@@ -42,7 +42,7 @@ impl<'a> Road<'a> {
             .iter()
             .filter(|segment| segment.radius_m.is_some())
             .count();
-        let limits = if bends > 0 { limits(setup) } else { Vec::new() };
+        let limits = limits(&setup.machine, segments, 0.0, AT_ANY_SPEED);
         let (most, together) = MOST_BRAKING;
         let most_braking = (together / bends.max(1) as f64).clamp(1.0, most).floor();
         let distance_m = setup.course.distance_m();

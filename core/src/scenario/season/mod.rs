@@ -89,7 +89,7 @@ impl<'a> Season<'a> {
             let now = paced(&Integrated, &setup, Effort::Even).map_err(no_effort)?;
             let fixed = duration_s
                 .and_then(|fixed_s| FixedTime::new(&setup, Effort::Even, now, fixed_s).ok());
-            let branches = Branch::of(now.time_s, &setup.power);
+            let branches = Branch::of(setup.riding_s(now.time_s), &setup.power);
             let event = RiddenEvent {
                 scenario,
                 course,

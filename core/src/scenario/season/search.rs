@@ -78,7 +78,7 @@ impl Season<'_> {
             let moved = self.plan.at(&event.scenario, parts, &numbers);
             let mut setup = self.setup(event, &moved)?;
             setup.power = branch.along(setup.power);
-            let guess_w = setup.power.sustainable_w(before_s[column]).max(1.0);
+            let guess_w = setup.sustainable_w(before_s[column]).max(1.0);
             let ridden =
                 even_within(time_model.as_ref(), &setup, guess_w, accuracy).map_err(|_| {
                     Error::impossible("with.candidates", message::cannot_be_ridden_together())

@@ -1,0 +1,84 @@
+// @ts-check
+/** Stops and feeding: added in the sheet and taken back, told with the finish time, kept in a link, ridden by every question. */
+
+import { faults } from "./support/accessibility.js";
+import { drawn, expect, figure, found, open, openQuestion, test, tool } from "./support/page.js";
+
+/** @import { Page } from "@playwright/test" */
+
+const stops = (/** @type {Page} */ page) => page.getByRole("checkbox", { name: "I stop on the way" });
+const feeding = (/** @type {Page} */ page) => page.getByRole("checkbox", { name: "I eat or drink while riding" });
+const told = (/** @type {Page} */ page) => page.locator(".takes", { hasText: "Stops and feeding" });
+
+/** @param {Page} page */
+async function openCourse(page) {
+  await page.locator(".known").getByRole("button", { name: "Your numbers" }).click();
+  await page.locator(".sheet-group > summary", { hasText: "Course" }).click();
+}
+
+/** Stops each ten miles, and a bottle each twenty minutes. @param {Page} page */
+async function giveStops(page) {
+  await openCourse(page);
+  await stops(page).focus();
+  await page.keyboard.press("Space");
+  const apart = page.locator('#sheet [data-path="scenario.stops.every_m"]');
+  await apart.fill("10");
+  await apart.press("Enter");
+  await feeding(page).check();
+}
+
+test("stops and feeding are added, told and undone", async ({ page }) => {
+  await openQuestion(page, "finish-time");
+  const before = await figure(page).innerText();
+  await giveStops(page);
+  await expect(page.locator("#sheet")).toContainText("Stop where it is safe, off the road.");
+  expect(await faults(page)).toEqual([]);
+  await page.getByRole("button", { name: "Done" }).click();
+  await expect(told(page)).toContainText(
+    /take\s\S+\s±\s\S+:\s4:00\s±\s2:00\sstanding at 2 stops, .*starting again.*sitting up\./,
+  );
+  await expect(figure(page)).not.toHaveText(before);
+
+  await page.evaluate(() => dispatchEvent(new Event("beforeprint")));
+  const paper = page.locator(".paper");
+  await expect(paper).toContainText("How far the stops are apart 10 miles");
+  await expect(paper).toContainText("How long you stand at each stop 2:00 ± 1:00, typical");
+  await expect(paper).toContainText("Drag area while eating or drinking 0.330 m² ± 0.03 m², typical");
+  await page.evaluate(() => dispatchEvent(new Event("afterprint")));
+
+  await tool(page, "Undo").click();
+  await expect(told(page)).not.toContainText("sitting up");
+  await tool(page, "Undo").click();
+  await tool(page, "Undo").click();
+  await expect(told(page)).toHaveCount(0);
+  await expect(figure(page)).toHaveText(before);
+});
+
+test("they fit a narrow phone", async ({ page }) => {
+  await openQuestion(page, "finish-time");
+  await giveStops(page);
+  await page.setViewportSize({ width: 320, height: 720 });
+  const beyond_px = () => page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+  expect(await beyond_px()).toBeLessThanOrEqual(0);
+  await page.getByRole("button", { name: "Done" }).click();
+  await drawn(page);
+  expect(await beyond_px()).toBeLessThanOrEqual(0);
+});
+
+test("a link with stops opens at a first visit, and a plan says what they cost", async ({ page, browser, baseURL }) => {
+  await openQuestion(page, "ride-plan");
+  await giveStops(page);
+  await page.getByRole("button", { name: "Done" }).click();
+  await expect(page.locator(".also", { hasText: "2 stops take" })).toBeVisible();
+  await open(page, "#power-or-drag");
+  await expect(page).toHaveURL(/#power-or-drag\/1/);
+  await found(page);
+  const shown = await figure(page).innerText();
+  const visitor = await browser.newContext({ baseURL });
+  const first = await visitor.newPage();
+  await first.goto(page.url());
+  await found(first);
+  await expect(figure(first)).toHaveText(shown);
+  await expect(first.locator(".wrongs .wrong:visible")).toHaveCount(0);
+  await visitor.close();
+});

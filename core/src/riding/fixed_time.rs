@@ -71,7 +71,9 @@ impl FixedTime {
     /// How much further the ride gets in the fixed time if it is faster by so much; negative if it is slower. Its sd is that of the
     /// difference times the speed with which distance is gained there; the distance itself is fixed.
     pub(crate) fn further_m(&self, faster_s: Figure) -> Figure {
-        let time_s = self.time_s - faster_s.value;
+        // A gain that takes all of the time, as an average over what may come off could, leaves no ride.
+        const LEAST_LEFT: f64 = 0.001;
+        let time_s = (self.time_s - faster_s.value).max(LEAST_LEFT * self.time_s);
         let reached_m = self.reached_in_m(time_s);
         Figure {
             value: reached_m - self.reached_in_m(self.time_s),

@@ -88,7 +88,11 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
         .map(|(duration_s, fixed)| {
             let more_power_further_m = fixed.further_m(figure(&spread, |o| o[0] - o[1]));
             let less_drag_further_m = fixed.further_m(figure(&spread, |o| o[0] - o[2]));
-            let apart = fixed.further_m(figure(&spread, difference));
+            // The seconds between the two changes are gained or lost at about the speed of the ride as it is.
+            let apart = fixed.further_m(Figure {
+                value: 0.0,
+                ..figure(&spread, difference)
+            });
             InFixedTime {
                 duration_s,
                 more_power_further_m,

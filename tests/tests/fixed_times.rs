@@ -299,6 +299,20 @@ fn the_standing_on_the_way_is_part_of_a_fixed_time_and_is_not_ridden() {
 }
 
 #[test]
+fn of_a_time_that_is_all_standing_nothing_is_said_of_how_much_further() {
+    let scenario = json!({
+        "positions": [{}, { "cp_factor": 1.2 }],
+        "course": { "duration_s": 200_000 },
+        "stops": { "every_m": 1000, "time_s": 36_000 },
+        "start": "rolling",
+    });
+    let effort = json!({ "kind": "power", "power_w": 250 });
+    let compared = asked("hold-or-fade", &scenario, json!({ "effort": effort }));
+    assert!(compared["further_m"].is_null(), "{}", compared["further_m"]);
+    assert!(number(&compared["steady_time_s"]) > 0.0);
+}
+
+#[test]
 fn a_course_that_goes_by_time_is_as_long_as_the_rider_gets_in_it() {
     for course in courses() {
         let scenario = with("course", course.clone());

@@ -32,7 +32,7 @@ impl FixedTime {
     /// Of a ride of a setup over its course, which took about `duration_s`.
     ///
     /// # Errors
-    /// [`NoEffort`] where the rides beside it cannot be ridden.
+    /// [`NoEffort`] where the rides beside it cannot be ridden, or the rider stands for all of the time.
     pub(crate) fn new(
         setup: &Setup,
         effort: Effort,
@@ -43,6 +43,9 @@ impl FixedTime {
         let time_model = QuasiSteady::default();
         let distance_m = setup.course.distance_m();
         let standing_s = ride.time_s - setup.riding_s(ride.time_s);
+        if standing_s >= duration_s {
+            return Err(NoEffort::OutOfReach);
+        }
         let unbroken = setup.without_stops();
         let time_over_s = |distance_m: f64| -> Result<f64, NoEffort> {
             let there = Setup {

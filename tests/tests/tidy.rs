@@ -700,6 +700,34 @@ fn a_question_has_a_folder_of_its_own_in_the_core() {
     }
 }
 
+/// What tries every question from outside, and the README, must know each of them.
+#[test]
+fn a_question_is_told_of_and_tried_wherever_every_question_is() {
+    let readme = text(&root().join("README.md"));
+    let hostile = text(&root().join("tests/tests/hostile.rs"));
+    let in_browser = text(&root().join("tests/browser/support/questions.js"));
+    for question in QUESTIONS.iter().map(|question| question.id) {
+        assert!(
+            readme.contains(&format!("`{question}`")),
+            "README.md does not name {question}"
+        );
+        let tried = ["extremes_of", "tried_at_extremes"]
+            .iter()
+            .any(|with| hostile.contains(&format!("{with}(\"{question}\"")));
+        assert!(
+            tried,
+            "tests/tests/hostile.rs does not try the extremes of {question}"
+        );
+        let has_page = !ANSWERED_WITHOUT_A_PAGE
+            .iter()
+            .any(|(id, _)| *id == question);
+        assert!(
+            !has_page || in_browser.contains(&format!("id: \"{question}\"")),
+            "tests/browser/support/questions.js does not name {question}"
+        );
+    }
+}
+
 /// A question's file holds declarations and composition; what is longer holds an algorithm, which belongs in a layer below.
 const MOST_LINES_OF_A_QUESTION: usize = 300;
 

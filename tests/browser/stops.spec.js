@@ -2,7 +2,7 @@
 /** Stops and feeding: added in the sheet and taken back, told with the finish time, kept in a link, ridden by every question. */
 
 import { faults } from "./support/accessibility.js";
-import { drawn, expect, figure, found, open, openQuestion, test, tool } from "./support/page.js";
+import { drawn, expect, figure, found, openQuestion, test, tool } from "./support/page.js";
 
 /** @import { Page } from "@playwright/test" */
 
@@ -70,9 +70,8 @@ test("a link with stops opens at a first visit, and a plan says what they cost",
   await giveStops(page);
   await page.getByRole("button", { name: "Done" }).click();
   await expect(page.locator(".also", { hasText: "2 stops take" })).toBeVisible();
-  await open(page, "#power-or-drag");
+  await openQuestion(page, "power-or-drag");
   await expect(page).toHaveURL(/#power-or-drag\/1/);
-  await found(page);
   const shown = await figure(page).innerText();
   const visitor = await browser.newContext({ baseURL });
   const first = await visitor.newPage();

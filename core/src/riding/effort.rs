@@ -357,8 +357,7 @@ pub fn distance_in_time_m(
 }
 
 /// The power of an effort that lasts a fixed time, s, and how far it gets, m. A power is held as it is; any other effort is the best
-/// even one, at the power that can be held for what is ridden of that time. How much of it the rider stands is known once it is known how
-/// far the ride goes, so with stops it is looked for twice.
+/// even one.
 ///
 /// # Errors
 /// [`NoEffort`] where nothing can be held for so long, or no distance takes that time.
@@ -368,29 +367,52 @@ pub(crate) fn reached(
     effort: Effort,
     fixed_s: f64,
 ) -> Result<(Paced, f64), NoEffort> {
-    let at = |power_w: f64| {
+    let (power_w, distance_m) = match effort {
+        Effort::Power(power_w) => (
+            power_w,
+            distance_in_time_m(time_model, setup, power_w, fixed_s)?,
+        ),
+        Effort::Even | Effort::Time(_) => {
+            let held_w = |riding_s| setup.power.sustainable_w(riding_s);
+            let (riding_s, distance_m) = reached_holding(time_model, setup, held_w, fixed_s)?;
+            (held_w(riding_s), distance_m)
+        }
+    };
+    let ride = Paced {
+        power_w,
+        time_s: fixed_s,
+    };
+    Ok((ride, distance_m))
+}
+
+/// How much of a fixed time, s, is ridden, s, and how far the ride gets, m, at the power that can be held for as long as is ridden. How
+/// long the rider stands is known once it is known how far the ride goes, so with stops that is looked for twice.
+///
+/// # Errors
+/// As for [`reached`].
+pub(crate) fn reached_holding(
+    time_model: &dyn TimeModel,
+    setup: &Setup,
+    held_w: impl Fn(f64) -> f64,
+    fixed_s: f64,
+) -> Result<(f64, f64), NoEffort> {
+    let goes_m = |riding_s: f64| {
+        let power_w = held_w(riding_s);
         if power_w.is_nan() || power_w <= 0.0 {
             return Err(NoEffort::NothingSustainable);
         }
-        let distance_m = distance_in_time_m(time_model, setup, power_w, fixed_s)?;
-        let ride = Paced {
-            power_w,
-            time_s: fixed_s,
-        };
-        Ok((ride, distance_m))
+        distance_in_time_m(time_model, setup, power_w, fixed_s)
     };
-    if let Effort::Power(power_w) = effort {
-        return at(power_w);
-    }
-    let unbroken = at(setup.power.sustainable_w(fixed_s))?;
+    let unbroken_m = goes_m(fixed_s)?;
     let there = Setup {
-        course: Rc::new(setup.course.scaled_to(unbroken.1)),
+        course: Rc::new(setup.course.scaled_to(unbroken_m)),
         ..setup.clone()
     };
-    if there.riding_s(fixed_s) < fixed_s {
-        at(there.sustainable_w(fixed_s))
+    let riding_s = there.riding_s(fixed_s);
+    if riding_s < fixed_s {
+        Ok((riding_s, goes_m(riding_s)?))
     } else {
-        Ok(unbroken)
+        Ok((fixed_s, unbroken_m))
     }
 }
 

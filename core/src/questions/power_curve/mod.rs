@@ -19,9 +19,8 @@ pub use crate::physiology::model_comparison::{ModelName, Outcome};
 use crate::physiology::model_comparison::{compare, spans};
 use crate::physiology::position_curves::curves;
 pub use crate::physiology::position_curves::{Basis, ChangeAt, PositionCurve};
-use crate::riding::effort::distance_in_time_m;
+use crate::riding::effort::reached_holding;
 use crate::riding::held_power::time_at_held_power_s;
-use crate::riding::known_ride::at_length;
 use crate::riding::quasi_steady::QuasiSteady;
 use crate::scenario::{Scenario, position_index};
 pub use answer::{Answer, Forms, Marked, More, Tested, Usable};
@@ -141,15 +140,12 @@ fn marked(
         let there = scenario.on_event(event)?;
         let setup = there.setup_on(position, Rc::new(there.course()))?;
         if let Some(fixed_s) = there.course.duration_s {
-            let goes_m = |ridden_s: f64| {
-                let power_w = held.power_w(ridden_s).value;
-                distance_in_time_m(&time_model, &setup, power_w, fixed_s).ok()
-            };
-            // The standing on the way is not ridden.
-            let riding_s = at_length(&setup, goes_m(fixed_s)?).riding_s(fixed_s);
+            let held_w = |riding_s| held.power_w(riding_s).value;
+            let (riding_s, distance_m) =
+                reached_holding(&time_model, &setup, held_w, fixed_s).ok()?;
             return Some(Marked {
                 event,
-                distance_m: goes_m(riding_s)?,
+                distance_m,
                 time_s: fixed_s,
                 power_w: held.power_w(riding_s),
                 beyond: beyond(riding_s),

@@ -299,6 +299,14 @@ fn the_standing_on_the_way_is_part_of_a_fixed_time_and_is_not_ridden() {
 }
 
 #[test]
+fn downhill_a_rider_gets_somewhere_in_a_fixed_time_without_power() {
+    let mut scenario = with("course", json!({ "grade": -0.04 }));
+    scenario["start"] = json!("rolling");
+    let rolled_m = reached_m(&scenario, 600.0, &json!({ "kind": "power", "power_w": 0 }));
+    assert!(rolled_m > 5000.0, "{rolled_m}");
+}
+
+#[test]
 fn of_a_time_that_is_all_standing_nothing_is_said_of_how_much_further() {
     let scenario = json!({
         "positions": [{}, { "cp_factor": 1.2 }],

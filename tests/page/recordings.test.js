@@ -130,14 +130,18 @@ function fake(answers) {
       worker.ended = true;
     },
   };
-  return { worker, open: () => /** @type {Worker} */ (/** @type {unknown} */ (worker)) };
+  const given = {
+    open: () => /** @type {Worker} */ (/** @type {unknown} */ (worker)),
+    fetched: async () => /** @type {WebAssembly.Module} */ ({}),
+  };
+  return { worker, given };
 }
 
 test("progress is told, and the worker ends with the recording", async () => {
-  const { worker, open: opens } = fake([{ share: 0.5 }, { recording: { kind: "gpx" } }]);
+  const { worker, given } = fake([{ share: 0.5 }, { recording: { kind: "gpx" } }]);
   /** @type {(number | null)[]} */
   const shares = [];
-  const recording = await readRecording(new Blob(), { open: opens, progress: (share) => shares.push(share) });
+  const recording = await readRecording(new Blob(), { ...given, progress: (share) => shares.push(share) });
   assert.equal(recording.kind, "gpx");
   assert.deepEqual(shares, [0.5]);
   assert.ok(worker.ended);
@@ -151,8 +155,8 @@ test("to cancel, to wait too long and to fail end the worker too", async () => {
     [[{ crashed: "unreachable" }], {}, "reader_crashed"],
     [[{ error: { text: "empty" } }], {}, "empty"],
   ])) {
-    const { worker, open: opens } = fake([...answers]);
-    const error = await readRecording(new Blob(), { open: opens, ...options }).catch((thrown) => thrown);
+    const { worker, given } = fake([...answers]);
+    const error = await readRecording(new Blob(), { ...given, ...options }).catch((thrown) => thrown);
     assert.equal(error.text ?? error.name, wanted);
     assert.ok(worker.ended);
   }
@@ -163,11 +167,19 @@ test("a worker that fails is a fault of its loading before its first word, and o
     [[], "reader_missing"],
     [[{ share: 0.1 }], "reader_crashed"],
   ])) {
-    const { worker, open: opens } = fake([...answers]);
-    const read = readRecording(new Blob(), { open: opens }).catch((thrown) => thrown);
+    const { worker, given } = fake([...answers]);
+    const read = readRecording(new Blob(), given).catch((thrown) => thrown);
     setTimeout(() => worker.onerror(), 5);
     assert.equal((await read).text, wanted);
   }
+});
+
+test("a module that cannot be fetched is a fault of loading, and ends the worker too", async () => {
+  const { worker, given } = fake([]);
+  const fetched = () => Promise.reject(new Error("gone"));
+  const error = await readRecording(new Blob(), { ...given, fetched }).catch((thrown) => thrown);
+  assert.equal(error.text, "reader_missing");
+  assert.ok(worker.ended);
 });
 
 test("where workers are refused, the error says so", async () => {

@@ -1,22 +1,24 @@
 // @ts-check
 /** Where the page finds its other parts when it is one file: in itself. Nothing is fetched, so it opens from a disk as well. */
 
-import packed from "fasterby-packed";
 import init, * as whole from "fasterby-whole";
+import { unpackedParts } from "./packed-parts.js";
 
+/** @type {Uint8Array<ArrayBuffer>[] | undefined} */
+let unpacked;
 /** @type {Promise<WebAssembly.Module> | undefined} */
 let compiling;
 
-/** The module that answers everything. */
-export function wholeModule() {
-  compiling ??= unpackedModule(packed);
-  return compiling;
+/** The bytes of the module that answers everything, and of the one that reads recordings: packed together, as they share much. */
+export function modules() {
+  unpacked ??= unpackedParts("modules");
+  return unpacked;
 }
 
-/** @param {Uint8Array<ArrayBuffer>} bytes a module, compressed */
-export async function unpackedModule(bytes) {
-  const stream = new Blob([bytes]).stream().pipeThrough(new DecompressionStream("gzip"));
-  return WebAssembly.compile(await new Response(stream).arrayBuffer());
+/** The module that answers everything. */
+export async function wholeModule() {
+  compiling ??= WebAssembly.compile(modules()[0]);
+  return compiling;
 }
 
 /** @param {WebAssembly.Module} module */

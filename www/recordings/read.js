@@ -1,7 +1,7 @@
 // @ts-check
 /** Reads a recording of a ride in a worker of its own, which is ended when it is done. Nothing of the file leaves the device. */
 
-import { openRecordingsWorker } from "#recordings";
+import { openRecordingsWorker, recordingsModule } from "#recordings";
 import { refusal } from "./refusal.js";
 
 /** @typedef {"time_s" | "distance_m" | "speed_m_s" | "power_w" | "elevation_m" | "latitude_deg" | "longitude_deg" | "bearing_deg" | "temperature_c" | "cadence_rpm" | "radius_m" | "wind_share"} ColumnName */
@@ -17,11 +17,14 @@ const LIMIT_MS = 60_000;
 /**
  * Reads a file; `progress` is told the share that was read, or null where that is not known.
  * @param {Blob} file
- * @param {{ progress?: (share: number | null) => void, signal?: AbortSignal, limit_ms?: number, open?: () => Worker }} [options]
+ * @param {{ progress?: (share: number | null) => void, signal?: AbortSignal, limit_ms?: number, open?: () => Worker, fetched?: () => Promise<WebAssembly.Module> }} [options]
  * @returns {Promise<Recording>}
  * @throws {ReadingError} or what `signal` was aborted with
  */
-export function readRecording(file, { progress, signal, limit_ms = LIMIT_MS, open = openRecordingsWorker } = {}) {
+export function readRecording(
+  file,
+  { progress, signal, limit_ms = LIMIT_MS, open = openRecordingsWorker, fetched = recordingsModule } = {},
+) {
   return new Promise((resolve, reject) => {
     signal?.throwIfAborted();
     const worker = opened(open);
@@ -50,7 +53,10 @@ export function readRecording(file, { progress, signal, limit_ms = LIMIT_MS, ope
       else if (data.crashed) end(() => reject(refusal("reader_crashed")));
       else progress?.(data.share);
     };
-    worker.postMessage({ file });
+    fetched().then(
+      (module) => worker.postMessage({ file, module }),
+      () => end(() => reject(refusal("reader_missing"))),
+    );
   });
 }
 

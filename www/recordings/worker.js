@@ -1,12 +1,11 @@
 // @ts-check
 /**
- * Reads one recording off the main thread. In: `{ file }`. Out: `{ share }` as it goes on, null while it is unpacked; then
- * `{ recording }`, whose columns are handed over, or `{ error }`, or `{ broken }` where the module cannot be started, or
- * `{ crashed }` where it fails while it reads.
+ * Reads one recording off the main thread. In: `{ file, module }`, the last the module that reads it. Out: `{ share }` as it goes
+ * on, null while it is unpacked; then `{ recording }`, whose columns are handed over, or `{ error }`, or `{ broken }` where the
+ * module cannot be started, or `{ crashed }` where it fails while it reads.
  */
 
 import init, { mostBytes, readRecording } from "fasterby-recordings";
-import { recordingsModule } from "#recordings";
 import { refusal } from "./refusal.js";
 import { isPacked, unpacked } from "./unpack.js";
 
@@ -17,10 +16,10 @@ const post = /** @type {(message: unknown, transfer?: Transferable[]) => void} *
 );
 const tell = (/** @type {number | null} */ share) => post({ share });
 
-/** @param {Blob} file */
-async function read(file) {
+/** @param {{ file: Blob, module: WebAssembly.Module }} given */
+async function read({ file, module }) {
   try {
-    await init({ module_or_path: await recordingsModule() });
+    await init({ module_or_path: module });
   } catch (error) {
     post({ broken: String(error) });
     return;
@@ -53,4 +52,4 @@ async function plain(file) {
 /** @param {unknown} error */
 const isRefusal = (error) => typeof error === "object" && error !== null && "text" in error;
 
-addEventListener("message", ({ data }) => read(data.file));
+addEventListener("message", ({ data }) => read(data));

@@ -2,10 +2,9 @@
 
 use crate::command::{Outcome, cargo, command, output_of, program_of_tests, run, say};
 use crate::content::{files_under, fingerprint, integrity, read, read_text, write};
-use crate::one_file::{Parts, dense_gzip, one_file, together, two_bytes_a_sign};
-use crate::{first_load, paths, setup};
-use fasterby_core::questions;
-use serde_json::json;
+use crate::one_file::{Parts, one_file, two_bytes_a_sign};
+use crate::{command_line, first_load, packed, paths, setup};
+use serde_json::{Value, json};
 use std::collections::BTreeMap;
 use std::fs::{self, File};
 use std::path::{Path, PathBuf};
@@ -112,8 +111,7 @@ pub fn build() -> Outcome<String> {
     let _turn = take_turn()?;
     setup::wasm_target()?;
     setup::node_packages()?;
-    write_tables()?;
-    modules()?;
+    tables_and_modules()?;
     write_integrity()?;
     bundle()?;
     let versioned = versioned()?;
@@ -135,12 +133,13 @@ pub fn build() -> Outcome<String> {
     Ok(version)
 }
 
-/// Makes all modules side by side: each waits long for one processor.
-fn modules() -> Outcome {
+/// Makes what is compiled side by side: each module waits long for one processor.
+fn tables_and_modules() -> Outcome {
     std::thread::scope(|scope| {
-        let making = MODULES.map(|(name, package, options)| {
+        let mut making = Vec::from(MODULES.map(|(name, package, options)| {
             scope.spawn(move || bind(name, &compile(name, package, options)?))
-        });
+        }));
+        making.push(scope.spawn(write_tables));
         making.into_iter().try_for_each(|made| {
             made.join()
                 .unwrap_or_else(|_| Err("A part of the build broke off.".into()))
@@ -204,8 +203,9 @@ pub fn write_types() -> Outcome {
 /// of fields, the citations, the core's sentences and the most of each, which are seldom needed, are files of their own, fetched with what
 /// needs them.
 fn write_tables() -> Outcome {
-    let mut tables =
-        serde_json::to_value(questions::tables()).map_err(|error| error.to_string())?;
+    say("the core's tables");
+    let mut tables: Value =
+        serde_json::from_str(&command_line::tables()?).map_err(|error| error.to_string())?;
     for (name, file) in [
         ("notes", notes_file()),
         ("sources", sources_file()),
@@ -236,7 +236,8 @@ fn most_file() -> PathBuf {
     paths::kept("most.json")
 }
 
-fn tables_file() -> PathBuf {
+/// Where the core's tables lie once the page is built.
+pub fn tables_file() -> PathBuf {
     paths::kept("tables.json")
 }
 
@@ -484,57 +485,55 @@ fn is_copied(path: &str) -> bool {
     has_extension(&COPIED) && !OF_THE_TOOLS.iter().any(|start| path.starts_with(start))
 }
 
-/// Everything in one HTML file. The core is in the script, compressed, and the script is packed once more with it.
+/// Everything in one HTML file: what the page opens with packed together, and what it needs only then.
 fn made_one_file(versioned: &Files) -> Outcome<Vec<u8>> {
     let folder = paths::kept("one-file");
-    let packed = |name: &str, module: &str| {
-        let path = folder.join(name);
-        packed_once(&path, versioned.get(module).map_or(&[], Vec::as_slice)).map(|()| path)
-    };
-    let core = packed("core.gz", WHOLE_WASM)?;
-    let recordings = packed("recordings.gz", RECORDINGS_WASM)?;
     run(
         esbuild()
             .args(ONE_FILE_ENTRIES)
-            .args([
-                "--format=iife",
-                "--conditions=one-file",
-                "--loader:.gz=binary",
-            ])
-            .arg(format!("--alias:fasterby-packed={}", core.display()))
-            .arg(format!(
-                "--alias:fasterby-packed-recordings={}",
-                recordings.display()
-            ))
+            .args(["--format=iife", "--conditions=one-file"])
             // The binding's own way to the module, which is not taken here.
             .arg("--define:import.meta.url=location.href")
             .arg(format!("--outdir={}", folder.display())),
         NOT_BUNDLED,
     )?;
+    let part = |path: &str| versioned.get(path).map_or(&[][..], Vec::as_slice);
     let script = read_text(&folder.join("script.js"))?;
-    let style = String::from_utf8_lossy(versioned.get("style.css").map_or(&[], Vec::as_slice));
-    let packed = folder.join("page.gz");
-    packed_once(&packed, together(&style, &script).as_bytes())?;
+    let style = part("style.css");
+    let packed = [
+        packed_parts(&folder, "page", &[style, script.as_bytes()])?,
+        packed_parts(
+            &folder,
+            "modules",
+            &[part(WHOLE_WASM), part(RECORDINGS_WASM)],
+        )?,
+    ];
     let parts = Parts {
-        style: &style,
+        style: &String::from_utf8_lossy(style),
         loader: &read_text(&folder.join("loader.js"))?,
         script: &script,
-        packed: &read(&packed)?,
+        packed: &packed.join("\n"),
         icon: &read(&paths::www().join("icon.svg"))?,
     };
     let page = one_file(&read_text(&paths::www().join(PAGE))?, &parts)?;
     Ok(two_bytes_a_sign(&page))
 }
 
-/// Packs as densely as possible, which takes seconds, unless just this was packed there before.
-fn packed_once(path: &Path, content: &[u8]) -> Outcome {
+/// The element that holds parts of the page as one file; `delivery/packed-parts.js` finds it by its name.
+fn packed_parts(folder: &Path, name: &str, parts: &[&[u8]]) -> Outcome<String> {
+    let packed = packed_once(&folder.join(name).with_extension("lzma"), &parts.concat())?;
+    Ok(packed::element(name, parts, &packed))
+}
+
+/// Packs as densely as possible, which takes a second, unless just this was packed there before.
+fn packed_once(path: &Path, content: &[u8]) -> Outcome<Vec<u8>> {
     let stamp = path.with_added_extension("stamp");
     let wanted = integrity(content);
-    if path.is_file() && read(&stamp).is_ok_and(|present| present == wanted.as_bytes()) {
-        return Ok(());
+    if !path.is_file() || !read(&stamp).is_ok_and(|present| present == wanted.as_bytes()) {
+        write(path, &packed::lzma(content)?)?;
+        write(&stamp, wanted.as_bytes())?;
     }
-    write(path, &dense_gzip(content))?;
-    write(&stamp, wanted.as_bytes())
+    read(path)
 }
 
 /// Files by address, each with the hash that it must have.

@@ -1,8 +1,8 @@
 //! What Lighthouse thinks of the built page, on the phone that it emulates, beside the bounds.
 
 use crate::command::{Outcome, command, output_of, say};
+use crate::content::read_text;
 use crate::{build, paths, serve, setup};
-use fasterby_core::questions::QUESTIONS;
 use serde_json::Value;
 use std::path::Path;
 
@@ -34,7 +34,7 @@ pub fn lighthouse() -> Outcome {
     let server = serve::Server::bind(paths::dist(), 0)?;
     let address = server.address();
     server.run_aside();
-    for page in pages() {
+    for page in pages()? {
         say(&format!("Lighthouse at /{page}"));
         let report = report_of(&format!("{address}{page}"), &chromium)?;
         let metrics = METRICS.map(|metric| {
@@ -61,20 +61,22 @@ pub fn lighthouse() -> Outcome {
 }
 
 /// The page as it opens, the story, and each question that has a page.
-fn pages() -> Vec<String> {
+fn pages() -> Outcome<Vec<String>> {
     let has_page = |id: &&str| {
         let script = format!("questions/{id}.js");
         paths::www().join(script).is_file()
     };
-    let questions = QUESTIONS
-        .iter()
-        .map(|question| question.id)
+    let tables: Value = serde_json::from_str(&read_text(&build::tables_file())?)
+        .map_err(|error| error.to_string())?;
+    let questions = tables["questions"].as_array().into_iter().flatten();
+    let ids = questions
+        .filter_map(|question| question["id"].as_str())
         .filter(has_page);
-    let opened = [STORY].into_iter().chain(questions);
-    [String::new()]
+    let opened = [STORY].into_iter().chain(ids);
+    Ok([String::new()]
         .into_iter()
         .chain(opened.map(|id| format!("#{id}")))
-        .collect()
+        .collect())
 }
 
 /// One visit, again where it gave no score of performance.

@@ -1,27 +1,25 @@
 //! `cargo xtask`: everything that is done to the project, one command each.
 //! Every command sets up what it needs first and ends, where it cannot go on, with a sentence that names the cure.
 
-mod ask;
 mod bench;
 mod build;
 mod command;
+mod command_line;
 mod compress;
 mod content;
-mod course;
 mod first_load;
 mod fuzz;
 mod lighthouse;
 mod one_file;
+mod packed;
 mod paths;
 mod pictures;
-mod read;
 mod serve;
 mod setup;
 mod size;
 mod test;
 
 use command::Outcome;
-use std::path::Path;
 use std::process::ExitCode;
 
 const USAGE: &str = "\
@@ -43,18 +41,26 @@ cargo xtask COMMAND
 /// What one run of `cargo xtask` was asked to do.
 #[derive(Debug, PartialEq)]
 enum Task {
-    Serve { port: u16, build_first: bool },
+    Serve {
+        port: u16,
+        build_first: bool,
+    },
     Build,
-    Test { step: Option<String> },
+    Test {
+        step: Option<String>,
+    },
     ListSteps,
     Bench,
     Size,
     Lighthouse,
     Pictures,
-    Ask { question: String },
-    Read { file: String },
-    Course { file: String, smooth_m: f64 },
-    FuzzRecordings { seconds: u64 },
+    /// One of the command line's, with what follows it.
+    CommandLine {
+        words: Vec<String>,
+    },
+    FuzzRecordings {
+        seconds: u64,
+    },
     Help,
 }
 
@@ -82,31 +88,13 @@ fn parse(words: &[String]) -> Outcome<Task> {
         ["size"] => Ok(Task::Size),
         ["lighthouse"] => Ok(Task::Lighthouse),
         ["pictures"] => Ok(Task::Pictures),
-        ["read", file] => Ok(Task::Read {
-            file: file.to_string(),
-        }),
-        ["read"] => Err("`read` wants the name of a file after it.".to_string()),
-        ["ask"] => Err(
-            "`ask` wants the name of a question after it, and the request on standard input."
-                .to_string(),
-        ),
-        ["course", file] => Ok(Task::Course {
-            file: file.to_string(),
-            smooth_m: course::SMOOTHED_M,
-        }),
-        ["course", file, "--smooth", metres] => Ok(Task::Course {
-            file: file.to_string(),
-            smooth_m: metres
-                .parse()
-                .map_err(|_| "`--smooth` wants a number of metres after it.".to_string())?,
-        }),
         ["fuzz-recordings", seconds] => Ok(Task::FuzzRecordings {
             seconds: seconds.parse().map_err(|_| {
                 "`fuzz-recordings` wants a number of seconds for each kind of file.".to_string()
             })?,
         }),
-        ["ask", question] => Ok(Task::Ask {
-            question: question.to_string(),
+        [command, ..] if command_line::COMMANDS.contains(command) => Ok(Task::CommandLine {
+            words: words.iter().map(ToString::to_string).collect(),
         }),
         _ => Err(format!(
             "`{}` is not a command; these are:\n\n{USAGE}",
@@ -158,9 +146,7 @@ fn perform(task: Task) -> Outcome<ExitCode> {
         Task::Size => return size::size(),
         Task::Lighthouse => lighthouse::lighthouse()?,
         Task::Pictures => pictures::pictures()?,
-        Task::Ask { question } => return ask::ask(&question),
-        Task::Read { file } => return read::read(Path::new(&file)),
-        Task::Course { file, smooth_m } => return course::course(Path::new(&file), smooth_m),
+        Task::CommandLine { words } => return command_line::hand_over(&words),
         Task::FuzzRecordings { seconds } => fuzz::recordings(seconds)?,
         Task::Help => print!("{USAGE}"),
     }
@@ -202,26 +188,20 @@ mod tests {
     fn a_wrong_word_is_named_in_the_sentence() {
         assert!(parsed("serve --port lots").unwrap_err().contains("--port"));
         assert!(parsed("serve --fast").unwrap_err().contains("--fast"));
-        assert!(parsed("read").unwrap_err().contains("name of a file"));
-        assert!(parsed("ask").unwrap_err().contains("name of a question"));
         assert!(parsed("fly").unwrap_err().contains("fly"));
     }
 
     #[test]
-    fn a_course_is_smoothed_as_usual_unless_told_otherwise() {
-        let course = |smooth_m| {
-            Ok(Task::Course {
-                file: "ride.gpx".into(),
-                smooth_m,
-            })
-        };
-        assert_eq!(parsed("course ride.gpx"), course(course::SMOOTHED_M));
-        assert_eq!(parsed("course ride.gpx --smooth 30"), course(30.0));
-        assert!(
-            parsed("course ride.gpx --smooth much")
-                .unwrap_err()
-                .contains("--smooth")
-        );
+    fn questions_and_recordings_are_left_to_their_program() {
+        for line in [
+            "ask finish-time",
+            "ask",
+            "read ride.fit",
+            "course ride.gpx --smooth 30",
+        ] {
+            let words = line.split(' ').map(String::from).collect();
+            assert_eq!(parsed(line), Ok(Task::CommandLine { words }));
+        }
     }
 
     #[test]

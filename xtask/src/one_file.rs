@@ -1,10 +1,10 @@
 //! The whole page as one HTML file that opens from a disk: style, icon, script and core written into it, nothing fetched.
-//! Style and script are packed; a small script unpacks them and puts them into the page, where the policy knows both by their hash.
+//! All but the icon is packed; a small script unpacks style and script and puts them into the page, where the policy knows both by
+//! their hash.
 
 use crate::command::Outcome;
 use crate::content::integrity;
 use base64::{Engine, prelude::BASE64_STANDARD};
-use serde_json::json;
 
 /// What is written into the page.
 pub struct Parts<'a> {
@@ -12,8 +12,8 @@ pub struct Parts<'a> {
     /// Unpacks style and script and puts them into the page.
     pub loader: &'a str,
     pub script: &'a str,
-    /// What [`together`] makes of style and script, compressed by gzip.
-    pub packed: &'a [u8],
+    /// Elements that hold style, script and modules, as `packed.rs` makes them.
+    pub packed: &'a str,
     pub icon: &'a [u8],
 }
 
@@ -60,8 +60,7 @@ pub fn one_file(page: &str, parts: &Parts<'_>) -> Outcome<String> {
             "</body>",
             format!(
                 "{}\n<script>{}</script>\n</body>",
-                packed(parts.packed),
-                parts.loader
+                parts.packed, parts.loader
             ),
         ),
     ];
@@ -70,59 +69,6 @@ pub fn one_file(page: &str, parts: &Parts<'_>) -> Outcome<String> {
         .try_fold(page.to_string(), |page, (from, to)| {
             replaced(&page, from, to)
         })
-}
-
-/// Style and script as one text, which `one-file-loader.js` takes apart.
-pub fn together(style: &str, script: &str) -> String {
-    json!({ "style": style, "script": script }).to_string()
-}
-
-/// Fifteen bits of data are one sign from here on: none of these is half of a pair, and an HTML parser leaves all as they are.
-const FIRST_SIGN: u32 = 0x100;
-const BITS_A_SIGN: u32 = 15;
-
-/// Compressed bytes as data that no browser runs. The last sign may have room for a byte more, so their number is told.
-fn packed(compressed: &[u8]) -> String {
-    format!(
-        "<script id=\"packed\" type=\"application/gzip\" data-bytes=\"{}\">{}</script>",
-        compressed.len(),
-        signs(compressed)
-    )
-}
-
-/// Compresses as hard as the form allows, which any browser unpacks: a twentieth shorter than usual, for seconds of work.
-pub fn dense_gzip(content: &[u8]) -> Vec<u8> {
-    let mut compressed = Vec::new();
-    // Reading from and writing into memory does not fail.
-    zopfli::compress(
-        zopfli::Options::default(),
-        zopfli::Format::Gzip,
-        content,
-        &mut compressed,
-    )
-    .ok();
-    compressed
-}
-
-/// Bytes as text with fifteen bits in each sign, the highest first. `one-file-loader.js` reads it.
-fn signs(bytes: &[u8]) -> String {
-    // Every sum of 15 bits and the first sign is a letter or a mark of Unicode's lowest plane.
-    let sign = |held: u32| char::from_u32(FIRST_SIGN + (held & 0x7fff)).unwrap_or_default();
-    let mut text = String::with_capacity(bytes.len() * 8 / 5);
-    let (mut held, mut bits) = (0_u32, 0);
-    for &byte in bytes {
-        held = held << 8 | u32::from(byte);
-        bits += 8;
-        if bits >= BITS_A_SIGN {
-            bits -= BITS_A_SIGN;
-            text.push(sign(held >> bits));
-            held &= (1 << bits) - 1;
-        }
-    }
-    if bits > 0 {
-        text.push(sign(held << (BITS_A_SIGN - bits)));
-    }
-    text
 }
 
 /// The page as it lies on a disk: two bytes a sign, little end first, which hold nearly twice the data that the signs of UTF-8
@@ -171,20 +117,21 @@ mod tests {
     use crate::content::read_text;
     use crate::paths;
 
+    const PACKED: &str = "<script type=\"application/x-lzma\">\u{100}</script>";
+
     fn made(script: &str) -> Outcome<String> {
         made_with("unpack()", script)
     }
 
     fn made_with(loader: &str, script: &str) -> Outcome<String> {
         let page = read_text(&paths::www().join("index.html"))?;
-        let packed = &dense_gzip(together("p{}", script).as_bytes());
         one_file(
             &page,
             &Parts {
                 style: "p{}",
                 loader,
                 script,
-                packed,
+                packed: PACKED,
                 icon: b"<svg/>",
             },
         )
@@ -199,10 +146,7 @@ mod tests {
                 .skip(1)
                 .all(|rest| ["\"", "#", "data:"].iter().any(|own| rest.starts_with(own)))
         );
-        assert!(page.contains("<script>unpack()</script>"));
-        assert!(page.contains(&packed(&dense_gzip(
-            br#"{"script":"start()","style":"p{}"}"#
-        ))));
+        assert!(page.contains(&format!("{PACKED}\n<script>unpack()</script>")));
     }
 
     #[test]
@@ -226,26 +170,6 @@ mod tests {
     }
 
     #[test]
-    fn bytes_become_text_that_an_html_parser_keeps() {
-        assert_eq!(signs(&[]), "");
-        // 1010101 01100110 0|0...: the last sign is filled up with zeros.
-        assert_eq!(signs(&[0b1010_1010, 0b1100_1100]), "\u{5666}\u{100}");
-        let all: Vec<u8> = (0..=255).collect();
-        let text = signs(&all);
-        assert!(
-            text.chars()
-                .all(|sign| (0x100..0x8100).contains(&u32::from(sign)))
-        );
-        assert_eq!(text.chars().count(), (256 * 8_usize).div_ceil(15));
-    }
-
-    #[test]
-    fn the_number_of_bytes_is_told_where_the_last_sign_has_room_for_more() {
-        // Sixteen bits need two signs, which would hold three bytes.
-        assert!(packed(&[1, 2]).contains("data-bytes=\"2\">"));
-    }
-
-    #[test]
     fn the_file_begins_with_the_mark_of_its_signs() {
         assert_eq!(
             two_bytes_a_sign("<\u{8001}"),
@@ -259,7 +183,7 @@ mod tests {
             style: "",
             loader: "",
             script: "",
-            packed: b"",
+            packed: "",
             icon: b"",
         };
         assert!(

@@ -7,8 +7,6 @@ use std::path::{Path, PathBuf};
 use std::process::Stdio;
 use std::sync::{Mutex, MutexGuard, PoisonError};
 
-/// The version of `wasm-bindgen` in Cargo.toml; its test runner must match it.
-const WASM_BINDGEN: &str = "0.2.130";
 const WASM_TARGET: &str = "wasm32-unknown-unknown";
 
 const NO_NODE: &str =
@@ -20,7 +18,6 @@ const NO_PYTHON: &str = "The independent answers need Python 3.11 or later with 
 static NPM: Mutex<()> = Mutex::new(());
 static PIP: Mutex<()> = Mutex::new(());
 static SYSTEM: Mutex<()> = Mutex::new(());
-static CARGO_INSTALL: Mutex<()> = Mutex::new(());
 
 fn turn(of: &'static Mutex<()>) -> MutexGuard<'static, ()> {
     of.lock().unwrap_or_else(PoisonError::into_inner)
@@ -30,17 +27,10 @@ fn turn(of: &'static Mutex<()>) -> MutexGuard<'static, ()> {
 /// that needs it.
 pub fn ahead() {
     std::thread::spawn(|| {
-        let browsers = [
-            chromium,
-            chromedriver,
-            chromium_without_windows,
-            firefox,
-            webkit_driver,
-            xvfb,
-        ];
+        let browsers = [chromium_without_windows, firefox, webkit_driver, xvfb];
         browsers.iter().for_each(|find| drop(find()));
     });
-    std::thread::spawn(|| drop((oracle_python(), wasm_test_runner())));
+    std::thread::spawn(|| drop(oracle_python()));
 }
 
 /// Rust's library for the browser's target.
@@ -106,42 +96,6 @@ fn link_folder(to: &Path, link: &Path) -> std::io::Result<()> {
     std::os::windows::fs::symlink_dir(to, link)
 }
 
-/// The program that runs Rust tests inside a browser: on PATH, kept from before, or installed now.
-pub fn wasm_test_runner() -> Outcome<PathBuf> {
-    let _turn = turn(&CARGO_INSTALL);
-    const NAME: &str = "wasm-bindgen-test-runner";
-    let tools = paths::kept("tools");
-    let kept = tools.join("bin").join(NAME);
-    let found = on_path(&[NAME]).into_iter().chain([kept.clone()]);
-    if let Some(runner) = found.into_iter().find(|program| is_right_version(program)) {
-        return Ok(runner);
-    }
-    say("installing wasm-bindgen's test runner (a minute or two, once)");
-    run(
-        // How fast the runner itself is matters less than how long it takes to build.
-        cargo()
-            .args([
-                "install",
-                "wasm-bindgen-cli",
-                "--version",
-                WASM_BINDGEN,
-                "--bin",
-                NAME,
-                "--debug",
-                "--root",
-            ])
-            .arg(&tools),
-        "wasm-bindgen's test runner could not be installed: run `cargo install wasm-bindgen-cli --version 0.2.130` with a network.",
-    )?;
-    Ok(kept)
-}
-
-fn is_right_version(runner: &Path) -> bool {
-    runner.is_file()
-        && output_of(command(runner).arg("--version"), "")
-            .is_ok_and(|text| text.trim().ends_with(WASM_BINDGEN))
-}
-
 /// A Chromium, or a browser built from it.
 pub fn chromium() -> Outcome<PathBuf> {
     let find = || {
@@ -178,16 +132,6 @@ pub fn chromium_without_windows() -> Outcome<PathBuf> {
         &CHROMIUM_WITHOUT_WINDOWS,
     )
     .or_else(|_| chromium())
-}
-
-/// The driver through which Rust's tests steer Chromium.
-pub fn chromedriver() -> Outcome<PathBuf> {
-    find_or_install(
-        named_or_on_path("CHROMEDRIVER", &["chromedriver"]),
-        "chromedriver",
-        "CHROMEDRIVER",
-        &CHROMIUM,
-    )
 }
 
 /// Firefox, of the long support or the newest.
@@ -237,10 +181,10 @@ struct Packages {
 }
 
 const CHROMIUM: Packages = Packages {
-    apt: &["chromium", "chromium-driver"],
-    dnf: &["chromium", "chromedriver"],
+    apt: &["chromium"],
+    dnf: &["chromium"],
     pacman: &["chromium"],
-    brew: &["--cask", "chromium", "chromedriver"],
+    brew: &["--cask", "chromium"],
 };
 const CHROMIUM_WITHOUT_WINDOWS: Packages = Packages {
     apt: &["chromium-headless-shell"],
@@ -458,18 +402,4 @@ fn keep_recordings(from: &Path, to: &Path) -> Outcome {
         }
     }
     Ok(())
-}
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-    use crate::content::read_text;
-
-    #[test]
-    fn the_test_runner_is_of_the_version_that_is_locked() {
-        let lock = read_text(&paths::root().join("Cargo.lock")).unwrap();
-        assert!(lock.contains(&format!(
-            "name = \"wasm-bindgen\"\nversion = \"{WASM_BINDGEN}\""
-        )));
-    }
 }

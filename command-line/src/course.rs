@@ -1,6 +1,6 @@
 //! A course on the command line: a recording's road as scenarios hold it, alone on standard output.
 
-use crate::command::Outcome;
+use crate::Outcome;
 use crate::read::{REFUSED, recording_of, refusal};
 use fasterby_core::error::Error;
 use fasterby_core::scenario::recorded_course::{NoCourse, RecordedCourse, Track, recorded_course};

@@ -1,6 +1,6 @@
 //! One question on the command line: the request on standard input, the answer alone on standard output.
 
-use crate::command::Outcome;
+use crate::Outcome;
 use std::io::{Read, Write};
 use std::process::ExitCode;
 

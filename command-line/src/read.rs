@@ -1,6 +1,6 @@
 //! One recording on the command line: what was read of a file, alone on standard output.
 
-use crate::command::Outcome;
+use crate::Outcome;
 use fasterby_recordings::{Error, MOST_BYTES, Message, Reader, Recording, Value};
 use flate2::read::MultiGzDecoder;
 use serde_json::{Map, json};

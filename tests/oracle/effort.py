@@ -2,11 +2,12 @@
 
 from math import exp, log
 
-from scipy.optimize import brentq
+from scipy.optimize import brentq, newton
 
 from ride import Ride, ridden_position
 
 POWER_TOLERANCE_W = 1e-11
+LAST_STEP_W = 1e-7
 
 
 def sustainable_power_w(power, position, time_s):
@@ -35,8 +36,9 @@ def even_effort(scenario, position=None, drag_area=None, power_factor=1.0):
     def surplus(p):
         return p - power_factor * sustainable_power_w(power, position, ride.time_s(p))
 
+    # What is sustained hardly depends on a time that is nearly right: by secants, a last step of this leaves next to nothing.
     cp = power["cp_w"] * power_factor
-    p = brentq(surplus, 0.5 * cp, 2.2 * cp, xtol=POWER_TOLERANCE_W, rtol=1e-14)
+    p = newton(surplus, cp, x1=1.05 * cp, tol=LAST_STEP_W)
     return p, ride.time_s(p)
 
 

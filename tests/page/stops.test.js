@@ -16,11 +16,11 @@ const tables = {
 };
 test("what is left out of stops and feeding is filled in, and a scenario without them stays so", async () => {
   await speaking("en");
-  const { fill, fresh, stops, feeding, field } = scenarioFiller(tables);
+  const { fill, fresh, part, field } = scenarioFiller(tables);
   const given = fill({ stops: { every_m: 30_000 }, feeding: {} });
   assert.deepEqual(given.stops, { every_m: 30_000, time_s: fresh("stops.time_s") });
-  assert.deepEqual(given.feeding, feeding());
-  assert.equal(stops().every_m, field("scenario.stops.every_m")?.default);
+  assert.deepEqual(given.feeding, part("feeding"));
+  assert.equal(part("stops").every_m, field("scenario.stops.every_m")?.default);
   assert.equal(fieldKey("scenario.feeding.cda_m2.sd"), "feeding.cda_m2");
   const without = fill({});
   assert.ok(!("stops" in without) && !("feeding" in without));

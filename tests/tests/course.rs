@@ -124,6 +124,22 @@ fn laps_and_there_and_back_are_as_long_as_their_parts() {
     );
 }
 
+/// To spread the height of a short hill along it would leave no hill.
+#[test]
+fn a_short_hill_is_no_lap_though_a_long_road_that_ends_as_much_higher_is() {
+    let twice = |length_m: f64| {
+        let points = json!([
+            { "distance_m": 0, "elevation_m": 0, "bearing_deg": 0 },
+            { "distance_m": length_m, "elevation_m": 9 },
+        ]);
+        let course_ = json!({ "kind": "profile", "points": points });
+        course(&json!({ "scenario": { "course": course_ }, "with": { "times": 2 } }))
+    };
+    assert!(twice(20_000.0).is_ok());
+    let refused = twice(500.0).expect_err("no lap");
+    assert_eq!(refused["text"], json!("lap_open"));
+}
+
 #[test]
 fn what_gives_no_course_is_refused_by_name() {
     let refused = |request: Value, field: &str, text: &str| {

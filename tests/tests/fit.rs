@@ -5,9 +5,6 @@ use fasterby_core::models::{Effort, Form, Model, fit, fit_form};
 use fasterby_tests::{Row, Table};
 use wasm_bindgen_test::wasm_bindgen_test;
 
-#[cfg(target_arch = "wasm32")]
-wasm_bindgen_test::wasm_bindgen_test_configure!(run_in_browser);
-
 /// Parameters of a curve that exact efforts lie on come back to this share.
 const EXACT: f64 = 1e-8;
 

@@ -10,13 +10,11 @@ use serde_json::{Value, json};
 /// is cut into pieces at a length that is right to a few thousandths.
 const SETTLED: f64 = 1e-9;
 const SETTLED_IN_CHANGING_WEATHER: f64 = 1e-5;
-/// Which position stretches the pieces that the scenario's own course is cut into, to ten kilometres here.
-const COARSE_WEATHER: f64 = 1e-3;
 /// How much further is read off how time grows with distance, taken to be alike for both rides.
 const FURTHER: f64 = 0.02;
 
-/// The power curve's events are ridden by the quick time model.
-const ON_CURVE: f64 = 0.01;
+/// A time at the power that is held for it is settled to a millionth, a fixed time to rounding.
+const ON_CURVE: f64 = 3e-6;
 
 /// Of two rides that are all but alike: what is not worth telling.
 const A_LENGTH_M: f64 = 2.0;
@@ -182,9 +180,68 @@ fn where_the_weather_changes_it_does_too() {
     assert_close(
         number(&there["times"][0]["time_s"]),
         TWELVE_HOURS_S,
-        COARSE_WEATHER,
+        SETTLED_IN_CHANGING_WEATHER,
         "which-position",
     );
+}
+
+/// Read at a time, positions are compared as at an event of that time on the same road.
+#[test]
+fn positions_are_read_at_a_time_as_at_an_event_of_it() {
+    for course in courses() {
+        let mut scenario = with("course", course);
+        scenario["events"] = json!([{ "duration_s": TWELVE_HOURS_S }]);
+        let asked_at = json!({ "for_time_s": TWELVE_HOURS_S, "distance_m": 1000 });
+        let got = asked("which-position", &scenario, asked_at);
+        let (read, event) = (&got["reading"], &got["events"][0]);
+        assert_eq!(read["duration_s"], event["duration_s"]);
+        for (what, read, event) in [
+            ("distance", &read["distance_m"], &event["distance_m"]),
+            (
+                "time",
+                &read["times"][1]["time_s"],
+                &event["times"][1]["time_s"],
+            ),
+            (
+                "further",
+                &read["times"][1]["further_m"],
+                &event["times"][1]["further_m"],
+            ),
+        ] {
+            assert_close(number(read), number(event), SETTLED, what);
+        }
+    }
+    // That the power curve is a guess for so long is said without an event of that time, too.
+    let read = asked(
+        "which-position",
+        &rider(),
+        json!({ "for_time_s": TWELVE_HOURS_S }),
+    );
+    assert!(
+        read["warnings"].to_string().contains("far_beyond"),
+        "{}",
+        read["warnings"]
+    );
+    let nowhere = json!({ "scenario": rider(), "with": { "for_time_s": 1 } });
+    let error = refused("which-position", &nowhere.to_string());
+    assert_eq!(error["field"], "with.for_time_s", "{error}");
+}
+
+/// Weather is that of pieces of the road, which a short course has few of: half a day on it is as far as on a long one.
+#[test]
+fn in_changing_weather_the_length_of_the_course_does_not_matter_to_how_far_or_to_an_event() {
+    let later = json!({ "first_at_s": 28_800, "at_s": 50_000, "start_at_s": 28_800, "wind_speed_m_s": 6, "wind_from_deg": 40, "temperature_c": 24 });
+    let of_length = |distance_m: f64| {
+        let mut scenario = with("course", json!({ "distance_m": distance_m }));
+        scenario["conditions"]["later"] = later.clone();
+        scenario["events"] = json!([{ "distance_m": 300_000 }]);
+        let compared = asked("which-position", &scenario, json!({}));
+        let event_s = number(&compared["events"][0]["times"][0]["time_s"]);
+        (reached_m(&scenario, TWELVE_HOURS_S, &json!({})), event_s)
+    };
+    let (short, long) = (of_length(500.0), of_length(400_000.0));
+    assert_close(short.0, long.0, SETTLED_IN_CHANGING_WEATHER, "how far");
+    assert_close(short.1, long.1, SETTLED_IN_CHANGING_WEATHER, "an event");
 }
 
 #[test]
@@ -296,6 +353,14 @@ fn the_standing_on_the_way_is_part_of_a_fixed_time_and_is_not_ridden() {
     curve["efforts"] = json!([]);
     let on_curve_m = number(&asked("power-curve", &curve, json!({}))["events"][0]["distance_m"]);
     assert_close(on_curve_m, broken_m, ON_CURVE, "on the power curve");
+    curve["events"] = json!([{ "distance_m": distance_m }]);
+    let on_curve_s = number(&asked("power-curve", &curve, json!({}))["events"][0]["time_s"]);
+    assert_close(
+        on_curve_s,
+        TWELVE_HOURS_S,
+        ON_CURVE,
+        "a distance on the power curve",
+    );
 }
 
 #[test]
@@ -457,6 +522,25 @@ fn what_is_a_guess_for_so_long_is_said() {
     }
 }
 
+/// Slopes stay where a surveyed road is stretched, so that its hills are stretched to heights that nobody climbs.
+#[test]
+fn of_a_surveyed_road_stretched_to_a_time_no_height_is_told_that_it_has_not() {
+    let says = |scenario: &Value, with: Value| {
+        let ridden = asked("finish-time", scenario, with);
+        let warnings = ridden["warnings"].as_array().expect("warnings").clone();
+        warnings.iter().any(|one| one["text"] == "one_density")
+    };
+    let road = courses()[2].clone();
+    let half_a_day = json!({ "for_time_s": TWELVE_HOURS_S });
+    assert!(!says(&with("course", road.clone()), half_a_day));
+    let mut lasting = road.clone();
+    lasting["duration_s"] = json!(TWELVE_HOURS_S);
+    assert!(!says(&with("course", lasting), json!({})));
+    let mut high = road;
+    high["points"][1]["elevation_m"] = json!(400);
+    assert!(says(&with("course", high), json!({})));
+}
+
 #[test]
 fn what_is_wrong_with_a_time_is_named() {
     let cases = [
@@ -545,4 +629,48 @@ fn what_is_wrong_with_a_time_is_named() {
         );
         assert_eq!(error["field"], "scenario.events[0].duration_s", "{error}");
     }
+}
+/// A stop is at the end of the road if the road ends within a metre of it, m.
+const AT_A_STOP_M: f64 = 1.01;
+
+/// Where time is up at a stop, the road ends there: nobody rides on from it, and whatever is told of the ride is of one that comes there.
+#[test]
+fn a_ride_whose_time_is_up_while_the_rider_stands_ends_at_that_stop() {
+    let standing_s = 600.0;
+    let mut ended_at_a_stop = 0;
+    for every_m in (0..20).map(|step| 46_000.0 + 200.0 * f64::from(step)) {
+        let mut scenario = with("course", json!({ "duration_s": TWELVE_HOURS_S }));
+        scenario["stops"] = json!({ "every_m": every_m, "time_s": standing_s });
+        let ridden = asked("finish-time", &scenario, json!({}));
+        let distance_m = number(&ridden["distance_m"]);
+        let past_m = distance_m % every_m;
+        let splits = ridden["splits"].as_array().expect("splits");
+        let came_s = number(&splits.last().expect("a split")["time_s"]);
+        let spent_s = if past_m < AT_A_STOP_M {
+            ended_at_a_stop += 1;
+            assert!(
+                (0.0..standing_s).contains(&(TWELVE_HOURS_S - came_s)),
+                "{every_m}: {came_s}"
+            );
+            came_s
+        } else {
+            assert_close(came_s, TWELVE_HOURS_S, SETTLED, "at the end");
+            TWELVE_HOURS_S
+        };
+        // Its power is what can be held for as long as it rides, to the standing that the time ends in.
+        let riding_s = spent_s
+            - standing_s
+                * (distance_m / every_m)
+                    .floor()
+                    .min((distance_m - AT_A_STOP_M) / every_m)
+                    .floor();
+        let held_w = number(&ridden["sustainable_w"]);
+        assert_close(
+            number(&ridden["power_w"]),
+            held_w,
+            1e-9,
+            &format!("{every_m}, {riding_s} s"),
+        );
+    }
+    assert!(ended_at_a_stop > 0);
 }

@@ -8,9 +8,6 @@ use fasterby_tests::{Row, Table, answer, value};
 use serde_json::Value;
 use wasm_bindgen_test::wasm_bindgen_test;
 
-#[cfg(target_arch = "wasm32")]
-wasm_bindgen_test::wasm_bindgen_test_configure!(run_in_browser);
-
 /// Steady speeds agree with SciPy's root to this share: both end at rounding, on a curve of conditioning below a hundred.
 const STEADY_SPEED: f64 = 1e-9;
 /// The accuracy promised for density against the formula's own digits.

@@ -978,6 +978,7 @@ fn a_steady_stretch_cut_into_parts_takes_exactly_as_long() {
         };
         let cut = Setup {
             course: Rc::new(Course {
+                longest_m: f64::INFINITY,
                 segments: vec![part; parts],
             }),
             ..whole.clone()
@@ -1044,6 +1045,7 @@ fn more_mass_never_finishes_earlier_where_nothing_falls_or_pushes() {
             for segment in &light.course.segments {
                 let alone = |setup: &Setup| {
                     let course = Rc::new(Course {
+                        longest_m: f64::INFINITY,
                         segments: vec![*segment],
                     });
                     finish_s(

@@ -17,9 +17,6 @@ use fasterby_core::w_prime_forms::{
 use fasterby_tests::{Row, Table};
 use wasm_bindgen_test::wasm_bindgen_test;
 
-#[cfg(target_arch = "wasm32")]
-wasm_bindgen_test::wasm_bindgen_test_configure!(run_in_browser);
-
 /// A density put together from four tabled terms of sixteen digits each.
 const SAME_DENSITY: f64 = 1e-12;
 /// Dry air is this much denser than an ideal gas at most, below 3000 m (its compressibility; Picard et al. 2008).

@@ -246,6 +246,43 @@ fn weather_goes_by_the_clock_while_the_rider_stands() {
     is_close(windy(3_600.0, false), windy(0.0, false), ROUNDING);
 }
 
+/// The wind falls while the rider stands, which no braking or starting again has a part in.
+#[test]
+fn what_the_weather_changes_by_while_the_rider_stands_is_told_by_itself() {
+    // Braking and starting again take nearly as long in any wind.
+    const NEARLY: f64 = 0.5;
+    let cost = |later: Value| {
+        let stops = json!({ "every_m": 20_000, "time_s": 1_800 });
+        let mut scenario = scenario(90_000.0, stops, Value::Null);
+        scenario["course"]["bearing_deg"] = json!(0);
+        let day = &mut scenario["conditions"];
+        day["temperature_c"] = json!(20);
+        day["wind_speed_m_s"] = json!(6);
+        day["wind_from_deg"] = json!(0);
+        if !later.is_null() {
+            day["later"] = later;
+        }
+        let told = at_power(&scenario);
+        let part = |name: &str| value(&told["stops"][name]).expect("seconds");
+        let parts = [
+            "standing_s",
+            "starting_again_s",
+            "later_weather_s",
+            "sitting_up_s",
+        ]
+        .map(part);
+        is_close(part("costs_s"), parts.iter().sum(), ROUNDING);
+        parts
+    };
+    let steady = cost(Value::Null);
+    let calming = cost(
+        json!({ "first_at_s": 30_000, "at_s": 48_000, "start_at_s": 30_000, "wind_speed_m_s": 1, "wind_from_deg": 0, "temperature_c": 20 }),
+    );
+    assert_eq!(steady[2], 0.0);
+    assert!(calming[2] < -60.0, "{calming:?}");
+    is_close(calming[1], steady[1], NEARLY);
+}
+
 #[test]
 fn how_far_in_a_fixed_time_leaves_the_standing_out() {
     let far_m = |stops: Value| {

@@ -423,3 +423,21 @@ fn a_start_has_another_only_where_the_weather_changes() {
     );
     assert!(day_of(&calm, json!({})).is_null());
 }
+
+/// The road is cut into pieces where the weather changes; a turn costs what it does anywhere.
+#[test]
+fn a_turn_that_is_not_counted_costs_as_much_in_weather_that_changes() {
+    let turn_s = |later: Value| -> f64 {
+        let day = conditions(2.0, 0.0, 15.0, later);
+        let told = ridden(&scenario(&road(30_000.0, true), &day));
+        let warnings = told["warnings"].as_array().expect("warnings");
+        let turn = warnings
+            .iter()
+            .find(|warning| warning["text"] == "turn_not_counted")
+            .expect("a turn");
+        turn["values"]["seconds"].as_f64().expect("seconds")
+    };
+    let steady_s = turn_s(Value::Null);
+    assert!(steady_s > 1.0, "{steady_s}");
+    assert_eq!(turn_s(later(2.0, 0.0, 15.0, 25_200.0)), steady_s);
+}

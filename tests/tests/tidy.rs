@@ -38,6 +38,7 @@ const TOP_LEVEL: &[&str] = &[
     "web-recordings",
     "www",
     "tests",
+    "command-line",
     "xtask",
 ];
 /// Folders that hold what is built, fetched or found, not what is written.

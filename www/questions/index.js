@@ -38,6 +38,7 @@ import { question as whichPosition } from "./which-position.js";
  * @property {(about: CoreError) => string} words an error or a warning as the reader's sentence
  * @property {(path: string) => Field | undefined} field range, default and evidence of an input
  * @property {(path: string) => string} label what an input is called
+ * @property {(group: string) => JsonObject} freshPart the numbers of a part, such as `with.sit_up`, at their defaults
  * @property {(position?: JsonObject) => Position} newPosition a position filled in from the defaults
  * @property {Notify} notify
  * @property {boolean} [opensFiles] whether a rider may open files here
@@ -46,8 +47,10 @@ import { question as whichPosition } from "./which-position.js";
 
 /**
  * What shows a question: `update` takes the last good answer (null before the first), and the error if there is one. `answered`, where the
- * first verdict takes longer than the answer, resolves once it is there: what stands below waits for it.
- * @typedef {{ update(state: State, answer: AnswerTo<string> | null, error: CoreError | null): void, answered?: Promise<void>, destroy(): void }} View
+ * first verdict takes longer than the answer, resolves once it is there: what stands below waits for it. `reveal` draws what was not shown when
+ * `update` was last told of an answer, and is now. `whole` resolves once
+ * what is made little by little is there.
+ * @typedef {{ update(state: State, answer: AnswerTo<string> | null, error: CoreError | null): void, answered?: Promise<void>, whole?: Promise<void>, reveal?(): void, destroy(): void }} View
  */
 
 /**

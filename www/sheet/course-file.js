@@ -6,7 +6,7 @@ import { h } from "../frame/dom.js";
 import { errorWords, labelOf } from "../frame/field-words.js";
 import { ownNumbers } from "../frame/own-numbers.js";
 import { fileOpener } from "../recordings/opener.js";
-import { courseLengthM } from "../state/scenario.js";
+import { aboutCourse, courseLengthM } from "../state/scenario.js";
 import { quantity } from "../units.js";
 import { book } from "../words/index.js";
 import { courseChart, MOST_MOVED } from "./course-chart.js";
@@ -156,7 +156,7 @@ export function courseFile(page, onOpened) {
   /** @param {object} change */
   async function edit(change) {
     const { scenario } = store.get();
-    const made = await courseOf({ scenario: { course: scenario.course }, with: change });
+    const made = await courseOf({ scenario: aboutCourse(scenario), with: change });
     if (made && store.get().scenario === scenario) use(made);
   }
 

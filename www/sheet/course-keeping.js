@@ -5,6 +5,7 @@ import { asCoreError, ask, ready } from "../core.js";
 import { h } from "../frame/dom.js";
 import { errorWords } from "../frame/field-words.js";
 import { fileName, hand } from "../save/files.js";
+import { aboutCourse } from "../state/scenario.js";
 import { deviceStorage } from "../state/storage.js";
 import { book } from "../words/index.js";
 import { complaints, saveAs, when } from "./saving.js";
@@ -73,8 +74,7 @@ export function courseKeeping({ store, check, notify }) {
     try {
       await ready(QUESTION);
       const title = name.value.trim();
-      const { course } = store.get().scenario;
-      const request = { scenario: { course }, with: { export: form, name: title } };
+      const request = { scenario: aboutCourse(store.get().scenario), with: { export: form, name: title } };
       const { file, has_bearings, warnings } = /** @type {CourseAnswer} */ (
         /** @type {unknown} */ (ask(QUESTION, request))
       );

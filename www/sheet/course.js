@@ -116,10 +116,12 @@ export function course(page) {
 
   /** @param {string} wanted */
   function changeKind(wanted) {
-    const { duration_s: _, ...road } = store.get().scenario.course;
+    const { duration_s, heading, ...road } = store.get().scenario.course;
     const course = /** @type {Course} */ (filler.course(road));
+    const stays = { ...(duration_s && { duration_s }), ...(heading && { heading }) };
     if (wanted === "simple") {
-      store.set("scenario.course", filler.course({ distance_m: courseLengthM(course) }));
+      const { distance_m, ...simple } = /** @type {Course} */ (filler.course({ distance_m: courseLengthM(course) }));
+      store.set("scenario.course", { ...simple, ...(!duration_s && { distance_m }), ...stays });
     } else {
       const [distance_m, grade, bearing_deg] = [course.distance_m, course.grade, course.bearing_deg].map((held) =>
         amountOf(held ?? 0),
@@ -130,15 +132,14 @@ export function course(page) {
       const points = course.out_and_back
         ? [start, turn, { ...turn, distance_m, elevation_m: 0 }]
         : [start, { ...turn, bearing_deg }];
-      store.set("scenario.course", { kind: "profile", points });
+      store.set("scenario.course", { kind: "profile", points, ...stays });
     }
   }
 
   function usePoints() {
     const read = readPoints(text.value, store.get().units);
     if ("message" in read) return complain(say("courseUnchanged", { why: read.message }));
-    const { heading } = store.get().scenario.course;
-    const course = { kind: "profile", points: read.points, ...(heading && { heading }) };
+    const course = { ...store.get().scenario.course, points: read.points };
     const refused = check({ ...store.get().scenario, course });
     if (refused) return complain(say("courseUnchanged", { why: refused }));
     complain("");

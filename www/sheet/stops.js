@@ -24,7 +24,7 @@ function part(page, name) {
   const at = `scenario.${name}`;
   const box = h("input", {
     type: "checkbox",
-    onchange: () => store.set(at, box.checked ? filler[name]() : undefined),
+    onchange: () => store.set(at, box.checked ? filler.part(name) : undefined),
   });
   const rows = NUMBERS[name].map((number) => numberRow(page, `${at}.${number}`));
   const numbers = h(

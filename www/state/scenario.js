@@ -107,7 +107,7 @@ const SAME_AS = [
 ];
 
 /** Parts of a question's own numbers that have fields of their own. */
-const OWN_PARTS = new Set(["plan", "rules"]);
+const OWN_PARTS = new Set(["plan", "rules", "sit_up"]);
 
 /**
  * The key in `fields()` of a path: `"scenario.positions[1].fade.begins_s.value"` is `"positions.fade.begins_s"`, and a question's own
@@ -247,8 +247,7 @@ export function scenarioFiller({ fields, version, usualEvents, usualMetricEvents
       cda_m2: near("positions.cda_m2", cda_m2 * 1.15),
     }),
     power: () => filledIn("power", {}),
-    stops: () => filledIn("stops", {}),
-    feeding: () => filledIn("feeding", {}),
+    part: (/** @type {string} */ group) => filledIn(group, {}),
     position,
     course,
     fresh,
@@ -342,6 +341,10 @@ export function olderDefaults({ power: todays, bike: todaysBike, ...rest }) {
 
 /** @param {string} key */
 const nameFor = (key) => say.found(key, key);
+
+/** What the core is told of a scenario to change its course: all of it where that goes by time, since then the rider tells how long it is. @param {Scenario} scenario */
+export const aboutCourse = (scenario) =>
+  scenario.course.duration_s === undefined ? { course: scenario.course } : { ...scenario, events: undefined };
 
 /** The length of a course, whichever way it is given; no number where it goes by time, of which the answers tell how far that is. @param {Course} course @returns {number} metres */
 export function courseLengthM({ kind, points = [], distance_m = NaN }) {

@@ -1706,6 +1706,10 @@ standing_s: Figure,
  */
 starting_again_s: Figure, 
 /**
+ * What the weather changes by while the rider stands; negative where the rest is ridden in better weather for it.
+ */
+later_weather_s: Figure, 
+/**
  * Sitting up to eat and drink.
  */
 sitting_up_s: Figure, };
@@ -3067,6 +3071,10 @@ reference?: number,
  */
 distance_m?: number, 
 /**
+ * A fixed time to read the answer at instead, s: as far as the ridden position gets in it.
+ */
+for_time_s?: number, 
+/**
  * How the errors of the positions' drag areas go together, from 0 to 1: nearly 1 for guesses about one rider, or where one
  * test measured them all, since its error of scale is common to them.
  */
@@ -3997,6 +4005,10 @@ targets: number,
  */
 round_w: number, 
 /**
+ * Sitting up on steep climbs; not at all if left out.
+ */
+sit_up: SitUp | null, 
+/**
  * What the rider holds after running out, as a share of critical power.
  */
 after_running_out_share: number, 
@@ -4010,6 +4022,20 @@ riders: number,
 seed: number, };
 
 export type RecoveryForm = "differential" | "none" | "linear";
+
+export type SitUp = { 
+/**
+ * On road of this grade or more.
+ */
+from_grade: number, 
+/**
+ * Drag area there, m²: that of the position where it is the larger.
+ */
+cda_m2: Quantity, 
+/**
+ * How much more critical power the rider has there than in the position, as a share.
+ */
+cp_gain_share: Quantity, };
 
 export type RidePlanAnswer = { 
 /**
@@ -4032,6 +4058,10 @@ simple: CuedPlan,
  * The plan of a few powers that is best on average over riders whose critical power and W′ are as uncertain as they are.
  */
 robust: CuedPlan, 
+/**
+ * What sitting up on steep climbs does, if the rider wants to.
+ */
+sit_up: SittingUp | null, 
 /**
  * How W′ was taken to come back.
  */
@@ -4068,6 +4098,32 @@ warnings: Array<Warning>,
  * Curves.
  */
 columns: RidePlanColumns, };
+
+export type SittingUp = { 
+/**
+ * Where the rider sits up, in the order ridden: on climbs of 200 m and more.
+ */
+climbs: Array<Climb>, 
+/**
+ * Seconds by which the fastest plan that sits up is the faster one against the fastest that does not, with what the inputs
+ * leave in doubt.
+ */
+faster_by_s: Figure, 
+/**
+ * The grade from which sitting up is the faster in calm air at the power of the even effort; `null` where it is so
+ * everywhere or nowhere.
+ */
+pays_from_grade: number | null, };
+
+export type Climb = { 
+/**
+ * Where it begins, m from the start.
+ */
+from_m: number, 
+/**
+ * Where it ends, m.
+ */
+to_m: number, };
 
 export type RidePlanColumns = { 
 /**
@@ -4123,7 +4179,7 @@ power_w: number, };
 
 export type FastestPlan = { 
 /**
- * Finish time, s; never more than that of the even effort.
+ * Finish time, s; never more than that of the even effort, unless the rider sits up where that costs time.
  */
 time_s: number, 
 /**
@@ -4131,7 +4187,7 @@ time_s: number,
  */
 w_prime_least_j: number, 
 /**
- * Seconds faster than the even effort.
+ * Seconds faster than the even effort; negative where it is slower.
  */
 faster_by_s: number, 
 /**

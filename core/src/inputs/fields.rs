@@ -1059,6 +1059,24 @@ fields! {
         chosen: true, included: Optional, evidence: CommonPractice, source: "",
         note: "The powers of a plan are multiples of this; nobody holds a power to a watt.",
     }
+    SIT_UP_FROM_GRADE {
+        key: "with.sit_up.from_grade", kind: Grade,
+        range: 0.01..0.4, usual: 0.03..0.15, default: 0.06, sd: 0.0, step: 0.005,
+        chosen: true, included: Always, evidence: Assumed, source: "",
+        note: "You sit up where the road climbs as steeply as this, or more steeply.",
+    }
+    SIT_UP_CDA_M2 {
+        key: "with.sit_up.cda_m2", kind: Area,
+        range: 0.1..0.8, usual: 0.17..0.6, default: 0.33, sd: 0.03, step: 0.001,
+        chosen: false, included: Always, evidence: FromMemory, source: "jeukendrup-2001",
+        note: "CdA while sitting up: between hands on the drops, about 0.31 m², and on the hoods, about 0.36 m². Never less than in the position itself.",
+    }
+    SIT_UP_CP_GAIN_SHARE {
+        key: "with.sit_up.cp_gain_share", kind: Share,
+        range: 0.0..0.3, usual: 0.0..0.1, default: 0.03, sd: 0.02, step: 0.005,
+        chosen: false, included: Always, evidence: Assumed, source: "kordi-2019",
+        note: "How much more critical power you have sitting up than in your position. In a study it was more on the hoods; how much it is for you, only a test tells.",
+    }
     AFTER_RUNNING_OUT_SHARE {
         key: "with.after_running_out_share", kind: Share,
         range: 0.3..1.0, usual: 0.7..1.0, default: 0.93, sd: 0.0, step: 0.01,

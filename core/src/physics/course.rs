@@ -23,6 +23,13 @@ pub struct Segment {
     pub keeps_length: bool,
 }
 
+impl Segment {
+    /// Rise over horizontal length.
+    pub fn grade(&self) -> f64 {
+        self.slope.0 / self.slope.1
+    }
+}
+
 /// A point of a surveyed course.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Point {
@@ -43,9 +50,18 @@ pub struct Point {
 pub struct Course {
     /// The stretches in the order ridden.
     pub segments: Vec<Segment>,
+    /// No stretch is longer, m, at whatever length the course has: infinite unless it was cut into pieces.
+    pub longest_m: f64,
 }
 
 impl Course {
+    fn of(segments: Vec<Segment>) -> Self {
+        Self {
+            segments,
+            longest_m: f64::INFINITY,
+        }
+    }
+
     /// One grade and bearing; out and back, the second half leads the other way up the opposite grade.
     pub fn simple(distance_m: f64, grade: f64, bearing_deg: f64, out_and_back: bool) -> Self {
         let heading = Heading::new(bearing_deg);
@@ -66,7 +82,7 @@ impl Course {
         } else {
             vec![leg(distance_m, grade, heading)]
         };
-        Self { segments }
+        Self::of(segments)
     }
 
     /// From surveyed points of strictly ascending distance. The grade of a stretch is its rise over its distance.
@@ -85,7 +101,7 @@ impl Course {
                 }
             })
             .collect();
-        Self { segments }
+        Self::of(segments)
     }
 
     /// An out-and-back course with a level half circle of this radius, m, where it turns. It takes its length from both
@@ -112,9 +128,7 @@ impl Course {
             wind_share: 1.0,
             keeps_length: true,
         };
-        Self {
-            segments: vec![shorter(out), arc, shorter(back)],
-        }
+        Self::of(vec![shorter(out), arc, shorter(back)])
     }
 
     /// The road from the start to the first of these places, from there to the next, and so on to the line. The places are ascending
@@ -170,6 +184,7 @@ impl Course {
         };
         Self {
             segments: self.segments.into_iter().flat_map(pieces).collect(),
+            longest_m,
         }
     }
 
@@ -203,7 +218,8 @@ impl Course {
     }
 
     /// The same kind of course at another length: every stretch is scaled but for turns, slopes and headings stay. Where turns
-    /// would take up more than half of it, they are scaled too.
+    /// would take up more than half of it, they are scaled too. A course that was cut into pieces is cut again where they would be
+    /// too long.
     pub fn scaled_to(&self, distance_m: f64) -> Self {
         let turns = self.segments.iter().filter(|segment| segment.keeps_length);
         let kept_m: f64 = turns.map(|segment| segment.length_m).sum();
@@ -224,8 +240,7 @@ impl Course {
                 ..*segment
             }
         };
-        Self {
-            segments: self.segments.iter().map(scaled).collect(),
-        }
+        let longer = Self::of(self.segments.iter().map(scaled).collect());
+        longer.in_pieces(self.longest_m)
     }
 }

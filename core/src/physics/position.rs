@@ -132,13 +132,10 @@ impl Position {
             feeding: None,
             ..self
         };
-        let most_m2 = before
-            .cda_at_m2(f64::NEG_INFINITY)
-            .max(before.cda_at_m2(f64::INFINITY));
         Self {
             feeding: Some(Lapses {
                 share,
-                cda_m2: cda_m2.max(most_m2),
+                cda_m2: cda_m2.max(before.most_cda_m2()),
             }),
             ..before
         }
@@ -152,6 +149,13 @@ impl Position {
             feeding: None,
             ..self.clone()
         }
+    }
+
+    /// The most drag area at any time of a ride, m².
+    #[cfg(feature = "all")]
+    pub(crate) fn most_cda_m2(&self) -> f64 {
+        self.cda_at_m2(f64::NEG_INFINITY)
+            .max(self.cda_at_m2(f64::INFINITY))
     }
 
     /// Drag area when the position is lost: tired if it fades, else that of a lapse. `None` if it is never lost.

@@ -329,7 +329,8 @@ pub(crate) fn power_error_w(
 
 /// How far, m, a power goes in a fixed time on a course of this kind, every stretch made longer or shorter alike.
 ///
-/// Root of `ln T(distance) − ln t` between 10 m and 5,000 km, to 1e-11.
+/// Root of `ln T(distance) − ln t` between 10 m and 5,000 km, to 1e-11. Where time is up while the rider stands at a stop, it is
+/// the place of that stop.
 ///
 /// # Errors
 /// [`NoEffort::OutOfReach`] where the rider does not get ten metres.
@@ -340,7 +341,7 @@ pub fn distance_in_time_m(
     fixed_s: f64,
 ) -> Result<f64, NoEffort> {
     let mut scaled = setup.clone();
-    let excess = |ln_d: f64| {
+    let mut excess = |ln_d: f64| {
         scaled.course = Rc::new(setup.course.scaled_to(ln_d.exp()));
         time_model
             .time_s(&scaled, power_w)
@@ -348,12 +349,22 @@ pub fn distance_in_time_m(
     };
     // At an even power distance grows about with time.
     let found = bracketed_from(
-        excess,
+        &mut excess,
         (fixed_s * 11.0).ln(),
         1.0,
         (10f64.ln(), 5e6f64.ln()),
     );
-    Ok(found.map_err(|_| NoEffort::OutOfReach)?.exp())
+    let found = found.map_err(|_| NoEffort::OutOfReach)?;
+    // At a stop time jumps by the standing, and the search may end on its far side, as far from it as it is accurate.
+    const AT_THE_STOP: f64 = 1.0 - 4.0 * POWER_ACCURACY;
+    const JUMP: f64 = 1e-9;
+    let beyond_stop = setup.between_stops().is_some() && excess(found) > JUMP;
+    let ln_d = if beyond_stop {
+        AT_THE_STOP * found
+    } else {
+        found
+    };
+    Ok(ln_d.exp())
 }
 
 /// The power of an effort that lasts a fixed time, s, and how far it gets, m. A power is held as it is; any other effort is the best
@@ -386,7 +397,9 @@ pub(crate) fn reached(
 }
 
 /// How much of a fixed time, s, is ridden, s, and how far the ride gets, m, at the power that can be held for as long as is ridden. How
-/// long the rider stands is known once it is known how far the ride goes, so with stops that is looked for twice.
+/// long the rider stands is known once it is known how far the ride goes, so with stops that is looked for again until it reaches no
+/// more of them: twice, where the power that is held for less riding leads past no further one. At the cap of eight the power is that
+/// of a little more riding.
 ///
 /// # Errors
 /// As for [`reached`].
@@ -396,6 +409,7 @@ pub(crate) fn reached_holding(
     held_w: impl Fn(f64) -> f64,
     fixed_s: f64,
 ) -> Result<(f64, f64), NoEffort> {
+    const MOST_RIDES: usize = 8;
     let goes_m = |riding_s: f64| {
         let power_w = held_w(riding_s);
         if power_w.is_nan() || power_w <= 0.0 {
@@ -403,17 +417,19 @@ pub(crate) fn reached_holding(
         }
         distance_in_time_m(time_model, setup, power_w, fixed_s)
     };
-    let unbroken_m = goes_m(fixed_s)?;
-    let there = Setup {
-        course: Rc::new(setup.course.scaled_to(unbroken_m)),
-        ..setup.clone()
-    };
-    let riding_s = there.riding_s(fixed_s);
-    if riding_s < fixed_s {
-        Ok((riding_s, goes_m(riding_s)?))
-    } else {
-        Ok((fixed_s, unbroken_m))
+    let mut found = (fixed_s, goes_m(fixed_s)?);
+    for _ in 0..MOST_RIDES {
+        let there = Setup {
+            course: Rc::new(setup.course.scaled_to(found.1)),
+            ..setup.clone()
+        };
+        let riding_s = there.riding_s(fixed_s);
+        if riding_s >= found.0 {
+            break;
+        }
+        found = (riding_s, goes_m(riding_s)?);
     }
+    Ok(found)
 }
 
 /// A root of a monotone function of a logarithm, from a guess at it and at the slope: a bracket is made a little wider than those

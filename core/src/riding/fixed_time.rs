@@ -42,8 +42,11 @@ impl FixedTime {
         const FURTHER: f64 = 1.02;
         let time_model = QuasiSteady::default();
         let distance_m = setup.course.distance_m();
-        let standing_s = ride.time_s - setup.riding_s(ride.time_s);
-        if standing_s >= duration_s {
+        // Where the ride ends at a stop, time goes on while the rider stands there: of much of it nothing is known.
+        const MOST: f64 = 2.0;
+        let ridden_s = setup.riding_s(ride.time_s);
+        let standing_s = ride.time_s - ridden_s;
+        if standing_s >= duration_s || duration_s - standing_s > MOST * ridden_s {
             return Err(NoEffort::OutOfReach);
         }
         let unbroken = setup.without_stops();

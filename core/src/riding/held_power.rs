@@ -1,13 +1,12 @@
 //! How long a ride takes at the power that can be held for just that time.
 
 use super::integrated::{Setup, TimeModel};
-use super::quasi_steady::QuasiSteady;
 
 /// The time `t` of a ride at the power held for `t`: a fixed point, to a millionth. A percent of time moves the power by a
 /// few hundredths of a percent, and that the time by a third of it, so that few steps are needed; `None` where they do not
 /// settle or the rider stalls.
 pub(crate) fn time_at_held_power_s(
-    time_model: &QuasiSteady,
+    time_model: &dyn TimeModel,
     setup: &Setup,
     held_w: impl Fn(f64) -> f64,
     about_s: f64,

@@ -39,6 +39,18 @@ impl Setup {
         }
     }
 
+    /// The same ride with stops that take no time.
+    pub(crate) fn without_standing(&self) -> Self {
+        let in_no_time = |stops| Stops {
+            standing_s: 0.0,
+            ..stops
+        };
+        Self {
+            stops: self.stops.map(in_no_time),
+            ..self.clone()
+        }
+    }
+
     /// How long the rider stands on the way, s.
     pub fn standing_s(&self) -> f64 {
         self.stops.map_or(0.0, |stops| {

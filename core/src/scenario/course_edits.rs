@@ -8,6 +8,8 @@ use crate::inputs::fields::{self, CLOSEST_POINTS_M};
 /// A lap that ends this much higher or lower than it began does not close, m: barometers drift by a few metres in an hour (common
 /// practice, no source).
 pub const CLOSES_WITHIN_M: f64 = 10.0;
+/// Nor does a short one that is higher or lower by more than this share of its length: to spread that would change its slopes (assumed).
+pub const CLOSES_WITHIN_SHARE: f64 = 0.005;
 
 /// The part between two distances from its start, m; elevations there are those of straight lines between the points. Its
 /// distances begin at 0.

@@ -72,7 +72,7 @@ impl Preset {
     }
 
     /// The course of this shape, as long as another one. It begins at the height and in the direction of that one: 0 m, and north,
-    /// where it says neither. It takes no account of the wind where that one takes none.
+    /// where it says neither. It takes no account of the wind where that one takes none, and goes by time where that one does.
     pub fn course(self, like: &Course) -> Course {
         let length_m = like.length_m();
         let start = start_of(like);
@@ -108,6 +108,7 @@ impl Preset {
                     ..Point::default()
                 })
                 .collect(),
+            duration_s: like.duration_s,
             heading: like.heading,
             ..Course::default()
         }
@@ -144,6 +145,19 @@ mod tests {
             bearing_deg: Some(250.0.into()),
             ..Course::default()
         }
+    }
+
+    #[test]
+    fn a_drawn_course_goes_by_time_where_the_one_before_it_does() {
+        let lasting = Course {
+            duration_s: Some(43_200.0),
+            ..of_length(400_000.0)
+        };
+        assert_eq!(Preset::Rolling.course(&lasting).duration_s, Some(43_200.0));
+        assert_eq!(
+            Preset::Rolling.course(&of_length(400_000.0)).duration_s,
+            None
+        );
     }
 
     fn steepest(course: &Course) -> f64 {

@@ -97,11 +97,14 @@ impl Scenario {
         Ok(())
     }
 
-    /// What is said of the longest event that goes by time where the power curve is a guess for so long.
+    /// What is said of the longest event that goes by time, or of another time, s, that is longer, where the power curve is a guess for so long.
     #[cfg(feature = "all")]
-    pub(crate) fn beyond_fixed_times(&self) -> Option<Warning> {
+    pub(crate) fn beyond_fixed_times(&self, other_s: Option<f64>) -> Option<Warning> {
         let times_s = self.events.iter().filter_map(super::Event::fixed_s);
-        times_s.max_by(f64::total_cmp).and_then(far_beyond)
+        times_s
+            .chain(other_s)
+            .max_by(f64::total_cmp)
+            .and_then(far_beyond)
     }
 }
 

@@ -28,7 +28,7 @@ enum To {
 }
 
 /// Every seed of every question, as `tests/hostile.rs` checks.
-const SEEDS: [&str; 28] = [
+const SEEDS: &[&str] = &[
     include_str!("../seeds/ask/course-drawn"),
     include_str!("../seeds/ask/course-profile"),
     include_str!("../seeds/ask/course-recorded"),
@@ -52,6 +52,7 @@ const SEEDS: [&str; 28] = [
     include_str!("../seeds/ask/power-or-drag-simple"),
     include_str!("../seeds/ask/ride-plan-bends"),
     include_str!("../seeds/ask/ride-plan-simple"),
+    include_str!("../seeds/ask/ride-plan-sitting-up"),
     include_str!("../seeds/ask/ride-plan-stopping"),
     include_str!("../seeds/ask/speed-for-watts-profile"),
     include_str!("../seeds/ask/speed-for-watts-simple"),

@@ -52,7 +52,7 @@ fn main() {
     print_question!("drag-test", drag_test: With, RecordingForm, LapForm, RunForm, CoastDownForm, RollingForm, WindForm, RulesForm, FilmForm, PlanForm,
         Answer, Columns, KeptDrag, ThisTest, TestFigure, PositionDrag, RollingAnswer, DifferenceError, DragDifference, OtherRolling, RowKind, RowLeftOut, TestRow, CommonError, TestWind,
         RiseKnown, LateRise, PlanAnswer);
-    print_question!("ride-plan", ride_plan: With, RecoveryForm, Answer, Columns, EvenRide, FastestPlan, Landmark, Cue, CuedPlan, TooHard,
+    print_question!("ride-plan", ride_plan: With, RecoveryForm, SitUp, Answer, SittingUp, Climb, Columns, EvenRide, FastestPlan, Landmark, Cue, CuedPlan, TooHard,
         LowerPower, LeastByForm, RidersCompared, PlanStops);
     print_question!("course", course: With, Preset, FileForm, TrackForm, TrackColumns, Answer, Columns);
 }

@@ -340,7 +340,7 @@ function theDay({ state, answer }) {
 /** What stops and feeding cost. @param {Shown<Answer>} shown */
 function stopsCost({ answer: { stops } }) {
   if (!stops) return "";
-  const { number, costs_s, standing_s, starting_again_s, sitting_up_s } = stops;
+  const { number, costs_s, standing_s, starting_again_s, later_weather_s, sitting_up_s } = stops;
   const cost = ({ value, sd } = costs_s) =>
     sd > 0 ? `${show.time(value)} ${show.plusMinusTime(sd)}` : show.time(value);
   const parts = [
@@ -348,7 +348,10 @@ function stopsCost({ answer: { stops } }) {
     number > 0 && words("stopsAgain", { cost: cost(starting_again_s) }),
     sitting_up_s.value > 0 && words("stopsSitting", { cost: cost(sitting_up_s) }),
   ].filter((part) => part !== false);
-  return parts.length ? words.parts("stopsCost", { whole: cost(), list: listOf(parts) }) : words.parts("stopsNone");
+  if (!parts.length) return words.parts("stopsNone");
+  const gained_s = -later_weather_s.value;
+  const meanwhile = gained_s ? [" ", words("stopsWeather", { differs: show.differenceWords(gained_s) })] : [];
+  return [...words.parts("stopsCost", { whole: cost(), list: listOf(parts) }), ...meanwhile];
 }
 
 /** What is left of W′, by its three forms. @param {Shown<Answer>} shown */

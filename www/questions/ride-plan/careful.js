@@ -49,7 +49,7 @@ export function carefulPlan() {
         }),
       );
       set(cues.element, { hidden: isSame(answer) });
-      cues.update(state, robust.cues);
+      cues.update(state, robust.cues, answer);
     },
   };
 }

@@ -4,7 +4,7 @@
 import { html } from "../../parts/html.js";
 import * as show from "../../units.js";
 import { book } from "../../words/index.js";
-import { placeName, powerName } from "./cues.js";
+import { steps } from "./cues.js";
 
 /** @import { State } from "../../state/history.js" */
 /** @import { RidePlanAnswer as Answer } from "../../types/core.d.ts" */
@@ -16,15 +16,15 @@ export function strip() {
   return {
     element,
     /** @param {State} state @param {Answer} answer */
-    update({ units }, { simple }) {
+    update({ units }, answer) {
       element.replaceChildren(
-        ...simple.cues.map((cue) =>
+        ...steps(answer.simple.cues, answer, units).map(({ from_m, place, power }) =>
           html(
             "li",
             {},
-            html("span", {}, show.quantity("distance", cue.from_m, units, { digits: 1 })),
-            html("b", {}, powerName(cue, units)),
-            html("small", {}, placeName(cue)),
+            html("span", {}, show.quantity("distance", from_m, units, { digits: 1 })),
+            html("b", {}, power),
+            html("small", {}, place),
           ),
         ),
       );

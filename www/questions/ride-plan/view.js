@@ -18,6 +18,7 @@ import { planCharts } from "./charts.js";
 import { cueTable } from "./cues.js";
 import { limitsPart } from "./limits.js";
 import { otherwiseTable } from "./otherwise.js";
+import { sittingUp, whatSittingUpDoes } from "./sitting-up.js";
 import { strip } from "./strip.js";
 import { alongTable } from "./tables.js";
 import { workedOut } from "./worked-out.js";
@@ -29,6 +30,7 @@ import { workedOut } from "./worked-out.js";
 
 const words = book("ride-plan");
 const shared = book("shared");
+const ID = "ride-plan";
 /** A plan that gains less than this, s, is as fast as the even effort. */
 const AS_FAST_S = 1;
 /** The warning that the caution beside the plan tells in full. */
@@ -42,16 +44,24 @@ export function create(host, tools, question) {
   const page = questionShell(host, tools, question);
   const ask = asked(tools);
   const limits = limitsPart(tools);
+  const upright = sittingUp(tools);
   const charts = planCharts(tools);
   return page.show({
     words: ask.words,
-    fields: [...ask.fields, limits],
-    follow: limits.follow,
+    fields: [...ask.fields, limits, upright],
+    follow(state) {
+      limits.follow(state);
+      upright.follow(state);
+    },
     answer: [
       verdict(),
-      piece(cueTable(words("planCaption")), (grid, { state, answer }) => grid.update(state, answer.simple.cues)),
+      piece(cueTable(words("planCaption")), (grid, { state, answer }) =>
+        grid.update(state, answer.simple.cues, answer),
+      ),
       { element: html("p", { class: "caution" }, ...words.parts("effortOnly")) },
       paragraphPiece("also", ({ answer }) => beside(answer)),
+      paragraphPiece("also", ({ state, answer }) => tooCoarse(state, answer)),
+      paragraphPiece("also", ({ answer }) => whatSittingUpDoes(answer)),
       paragraphPiece("also", ({ answer }) => stopping(answer)),
       runningOut(tools),
       piece(otherwiseTable(), (grid, { state, answer }) => grid.update(state, answer)),
@@ -64,7 +74,7 @@ export function create(host, tools, question) {
       }),
       doubts(tools, ({ kind }) => kind !== IN_CAUTION),
     ],
-    folds: foldsOf(tools, limits),
+    folds: foldsOf(tools, limits, upright),
   });
 }
 
@@ -123,6 +133,13 @@ function beside({ simple, fastest }) {
   });
 }
 
+/** Where rounding its powers makes the plan slower than the even effort, and nothing else can. @param {State} state @param {Answer} answer */
+function tooCoarse({ units, with: { [ID]: own } }, { even, simple, sit_up }) {
+  if (sit_up || simple.time_s - even.time_s < AS_FAST_S || own.round_w <= 1) return "";
+  const round = show.quantity("power", own.round_w, units, { digits: 0 });
+  return words("tooCoarse", { round, limits: words("limits") });
+}
+
 /** What stops on the way do to the plan. @param {Answer} answer */
 function stopping({ stops }) {
   return stops ? words("stops", { count: stops.number, cost: show.time(stops.costs_s) }) : "";
@@ -150,8 +167,11 @@ function runningOut(tools) {
   };
 }
 
-/** @param {Tools} tools @param {ReturnType<typeof limitsPart>} limits @returns {FoldPiece<Answer>[]} */
-function foldsOf(tools, limits) {
+/**
+ * @param {Tools} tools @param {ReturnType<typeof limitsPart>} limits @param {ReturnType<typeof sittingUp>} upright
+ * @returns {FoldPiece<Answer>[]}
+ */
+function foldsOf(tools, limits, upright) {
   const careful = carefulPlan();
   return [
     {
@@ -171,6 +191,12 @@ function foldsOf(tools, limits) {
       name: words("limits"),
       gist: words("limitsGist"),
       body: piece(limits, (part, { state, answer }) => part.draw(state, answer)),
+    },
+    {
+      id: "sit-up",
+      name: words("sitUp"),
+      gist: ({ answer }) => whatSittingUpDoes(answer) || words("sitUpNot"),
+      body: piece(upright, (part, { state, answer }) => part.draw(state, answer)),
     },
     { id: "how", name: shared("howWorkedOut"), gist: words("howGist"), body: () => workedOut(tools) },
     {

@@ -93,19 +93,37 @@ export function questionShell(host, tools, question) {
   let shown = null;
   /** @type {readonly Piece<Answer>[]} */
   let drawn = [];
+  /** What is not shown yet while the page opens. @type {readonly Piece<Answer>[]} */
+  let later = [];
   /** @type {ReturnType<typeof setTimeout> | undefined} */
   let following;
 
-  /** What is folded away follows once all that is seen has been painted. */
+  /** @returns {Shown<Answer> | null} */
+  const now = () => shown && { ...shown, settled: !host.querySelector("[data-dragging], [data-held]") };
+
+  /** What is folded away follows once all that is seen has been painted; what is not shown yet, once it is. */
   function redraw() {
-    if (!shown) return;
-    const now = { ...shown, settled: !host.querySelector("[data-dragging], [data-held]") };
-    const folded = drawn.filter(isFolded);
-    for (const one of drawn) if (!folded.includes(one)) one.draw?.(now);
     clearTimeout(following);
-    following = setTimeout(() => {
-      for (const { draw } of folded) draw?.(now);
-    });
+    draw(drawn);
+  }
+
+  /** Draws what has been shown since it was left out. */
+  function reveal() {
+    draw(later);
+  }
+
+  /** @param {readonly Piece<Answer>[]} wanted */
+  function draw(wanted) {
+    const what = now();
+    if (!what) return;
+    later = wanted.filter(isLater);
+    const there = wanted.filter((one) => !later.includes(one));
+    const folded = there.filter(isFolded);
+    for (const one of there) if (!folded.includes(one)) one.draw?.(what);
+    if (folded.length)
+      following = setTimeout(() => {
+        for (const one of folded) one.draw?.(what);
+      });
   }
 
   /** @param {Pieces<Answer>} pieces */
@@ -136,14 +154,15 @@ export function questionShell(host, tools, question) {
     let worded = wording?.(tools.store.get());
     return {
       answered,
+      reveal,
       update(state, /** @type {Answer | null} */ answer, error) {
         const alone = compares?.(state) === false;
         // What the core refuses is not what the answer is about.
         if (answer && !alone)
           shown = error && shown ? { state: { ...shown.state, units: state.units }, answer } : { state, answer };
-        const now = wording?.(state);
-        if (now !== worded) ask.update({ words: words(state) });
-        worded = now;
+        const wordingNow = wording?.(state);
+        if (wordingNow !== worded) ask.update({ words: words(state) });
+        worded = wordingNow;
         if (compares) hide(drawn, alone);
         follow?.(state, answer);
         const told = fields.map((field) => field.update(state, error)).includes(true) || alone;
@@ -168,6 +187,9 @@ const elementsOf = ({ element, elements = element ? [element] : [] }) => element
 
 /** @template Answer @param {Piece<Answer>} piece */
 const isFolded = ({ element }) => Boolean(element?.closest("details:not([open])"));
+
+/** Whether it waits for its turn to be shown as the page opens. @template Answer @param {Piece<Answer>} piece */
+const isLater = (piece) => Boolean(elementsOf(piece)[0]?.closest("[data-later]"));
 
 /** What is drawn is not there. @template Answer @param {readonly Piece<Answer>[]} drawn @param {boolean} hidden */
 function hide(drawn, hidden) {

@@ -34,9 +34,13 @@ export function differenceChart({ store }, at) {
         onMove: ({ x }, phase) => {
           if (phase === "commit") store.settle();
           else
-            store.set(`${at}.distance_m`, Math.round(show.fromDisplay("distance", x, store.get().units)), {
-              merge: `${at}.distance_m`,
-            });
+            store.setAll(
+              [
+                [`${at}.distance_m`, Math.round(show.fromDisplay("distance", x, store.get().units))],
+                [`${at}.for_time_s`, undefined],
+              ],
+              { merge: `${at}.distance_m` },
+            );
         },
       },
     },

@@ -33,7 +33,7 @@ export function counting({ worker }, question, onChange) {
   return { ...work, update: (/** @type {Request} */ request) => work.update(withoutReading(request)) };
 }
 
-/** The distance that is read off changes no draw. @param {Request} request @returns {Request} */
-function withoutReading({ scenario, with: { distance_m: _, ...own } }) {
+/** The distance or time that is read off changes no draw. @param {Request} request @returns {Request} */
+function withoutReading({ scenario, with: { distance_m: _, for_time_s: __, ...own } }) {
   return { scenario, with: own };
 }

@@ -18,6 +18,7 @@ import { doubts } from "../shared/warnings.js";
 import { weather } from "../shared/weather.js";
 import { differenceChart } from "./chart.js";
 import { ALL, counting } from "./counting.js";
+import { farField } from "./far.js";
 import { choiceName, positionName } from "./names.js";
 import { referenceOf } from "./reference.js";
 import { costTable, curveTable, eventTable } from "./tables.js";
@@ -69,19 +70,11 @@ export function create(host, tools, question) {
 
 /** The sentence. @param {Tools} tools @param {Question} question */
 function asked(tools, { defaults }) {
-  const bounds = tools.field("scenario.events[0].distance_m");
   const fields = {
     course: courseChoice(tools),
     day: weather(tools),
     known: knownField(tools, Number(defaults.cda_correlation)),
-    distance: tools.number({
-      path: `${AT}.distance_m`,
-      label: words("distance"),
-      kind: "distance",
-      min: bounds?.min,
-      max: bounds?.max,
-      step: 1,
-    }),
+    far: farField(tools),
     reference: referenceField(tools),
     cda: tools.number({
       path: (state) => `scenario.positions[${referenceOf(state)}].cda_m2`,

@@ -391,6 +391,11 @@ export default {
   "note.with.targets": "Wie viele Leistungen du dir merken willst.",
   "note.with.round_w":
     "Die Leistungen eines Plans sind Vielfache davon; niemand hält eine Leistung auf ein Watt genau.",
+  "note.with.sit_up.from_grade": "Du richtest dich auf, wo die Straße so steil steigt oder steiler.",
+  "note.with.sit_up.cda_m2":
+    "CdA aufrecht: zwischen den Händen am Unterlenker, etwa 0,31 m², und an den Bremsgriffen, etwa 0,36 m². Nie kleiner als in der Position selbst.",
+  "note.with.sit_up.cp_gain_share":
+    "Wie viel mehr kritische Leistung du aufrecht hast als in deiner Position. In einer Studie war sie an den Bremsgriffen höher; wie viel es bei dir ist, zeigt nur ein Test.",
   "note.with.after_running_out_share":
     "Was du hältst, wenn W′ aufgebraucht ist, als Anteil der kritischen Leistung: In einem zweiten Maximaltest, eine Minute nach dem ersten, war die Endleistung 7 % kleiner. Dass das bis ins Ziel so bleibt, ist angenommen.",
   "note.with.riders":

@@ -68,6 +68,7 @@ export default {
   stopsStanding: { one: "{cost} bei einem Halt", other: "{cost} bei {count} Halten" },
   stopsAgain: "{cost} für Bremsen und Anfahren",
   stopsSitting: "{cost} durch Aufrichten",
+  stopsWeather: "Während du stehst, ändert sich das Wetter: Dadurch bist du {differs}.",
   stopsNone: "**Halte.** Die Fahrt endet vor dem ersten Halt.",
   wPrimeOut: "**W′ geht aus.** Die Fahrt verlangt {work} mehr, als du hast, wie auch immer W′ zurückkommt.",
   wPrimeLeft:
@@ -197,10 +198,9 @@ export default {
   wayShare: "zu {share} nach {way}",
   windAt: "{wind} um {at}",
   windFromWay: "{wind} aus {from}",
-  errorsCaption: "Was jeder Fehler der Vorhersage ausmacht",
-  forecastOf: "Vorhersage",
-  wrongBy: "Ist sie falsch um",
+  errorsCaption: "Was jede Unsicherheit über den Tag ausmacht",
+  forecastOf: "Der Tag",
+  wrongBy: "Ist das falsch um",
   movesTime: "verschiebt das deine Zeit um",
-  errorsNote:
-    "Es ist jeweils ein Plus oder Minus: Zwei von drei Vorhersagen treffen so genau. Zusammen zählen sie quadratisch.",
+  errorsNote: "Es ist jeweils ein Plus oder Minus: Zwei von dreien treffen so genau. Zusammen zählen sie quadratisch.",
 };

@@ -29,6 +29,8 @@ export default {
   best: "Der schnellste Plan, den W′ erlaubt, ändert die Leistung ständig und dauert {time}. Mit diesen {count} Leistungen bist du {differs}.",
   bestOne:
     "Der schnellste Plan, den W′ erlaubt, ändert die Leistung ständig und dauert {time}. Mit dieser einen Leistung bist du {differs}.",
+  tooCoarse:
+    "In Stufen von {round} ist kein Plan so schnell wie diese gleichmäßige Leistung. Kleinere Stufen machen ihn schneller: stell sie unter „{limits}“ ein.",
   runOut:
     "Weichen kritische Leistung und W′ innerhalb ihres ± von deinen Zahlen ab, ist W′ in {share} von 100 Fällen vor dem Ziel aufgebraucht.",
   runOutRarely: "Auch wenn kritische Leistung und W′ um ihr ± danebenliegen, reicht W′ fast immer bis ins Ziel.",
@@ -101,6 +103,20 @@ export default {
   none: "gar nicht",
   recoveryNote:
     "Niemand weiß, was davon auf dich zutrifft. Nach diesem Plan sinkt W′ im ersten Fall bis auf {differential}, im zweiten auf {linear} und im dritten auf {none}.",
+
+  // Aufrichten.
+  sitUp: "Aufrichten an steilen Anstiegen",
+  sitUpNot: "Du bleibst überall tief. Ist Aufrichten schneller?",
+  sitUpWanted: "Ich richte mich an steilen Anstiegen auf",
+  sitUpWhere:
+    "Wo die Straße auf 200 m mindestens {grade} steigt, richte ich mich auf. Meine [Luftwiderstandsfläche|cda] ist dort {cda}, meine [kritische Leistung|cp] um {gain} höher.",
+  sitUpPays: "Bei Windstille und {power} ist Aufrichten ab etwa {grade} schneller.",
+  sitUpNowhere: "So steil und so lang ist hier kein Anstieg: du bleibst überall tief.",
+  sitUpUntil: "aufrecht bis {distance}",
+  sitUpDoes: {
+    one: "Mit Aufrichten an einem Anstieg bist du {differs}, plus oder minus {spread}.",
+    other: "Mit Aufrichten an {count} Anstiegen bist du {differs}, plus oder minus {spread}.",
+  },
 
   // Der Streifen.
   strip: "Ein Streifen für den Lenker",

@@ -160,7 +160,7 @@ export default {
   "stops.title": "Halte und Verpflegung",
   "stops.part": "Ich halte unterwegs",
   "stops.hint":
-    "Du bremst, stehst und fährst aus der Ruhe wieder an. Deine Leistung ist die, die du für die Zeit im Sattel hältst: Erholung beim Halt zählt nicht.",
+    "Du bremst, stehst und fährst aus dem Stand wieder an. Deine Leistung ist die, die du für die Zeit im Sattel hältst: Erholung beim Halt zählt nicht.",
   "feeding.part": "Ich esse oder trinke beim Fahren",
   "feeding.hint": "Dabei sitzt du aufrecht im Wind, zusätzlich zu dem, was deine Position schon verliert.",
   "stops.caution":

@@ -3,7 +3,7 @@
 
 /** @type {Texts<"which-position">} */
 export default {
-  ask: "Über {distance} auf {course} {day}, gleichmäßig am Limit: Welche meiner Positionen ist die schnellste? Ich vergleiche mit {reference} und einem [CdA-Wert|cda] von {cda}. Die Werte sind {known} bekannt.",
+  ask: "{far} auf {course} {day}, gleichmäßig am Limit: Welche meiner Positionen ist die schnellste? Ich vergleiche mit {reference} und einem [CdA-Wert|cda] von {cda}. Die Werte sind {known} bekannt.",
   distance: "Distanz zum Ablesen",
   reference: "Die Position, mit der die anderen verglichen werden",
   knownHow: "Woher die Luftwiderstandsflächen bekannt sind",

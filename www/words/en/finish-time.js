@@ -67,6 +67,7 @@ export default /** @type {const} */ ({
   stopsStanding: { one: "{cost} standing at one stop", other: "{cost} standing at {count} stops" },
   stopsAgain: "{cost} braking and starting again",
   stopsSitting: "{cost} sitting up",
+  stopsWeather: "The weather changes while you stand: that makes you {differs}.",
   stopsNone: "**Stops.** The ride ends before the first stop.",
   wPrimeOut: "**W′ runs out.** The ride asks for {work} more than you have, whichever way W′ comes back.",
   wPrimeLeft:
@@ -196,9 +197,9 @@ export default /** @type {const} */ ({
   wayShare: "{way} for {share}",
   windAt: "{wind} at {at}",
   windFromWay: "{wind} from {from}",
-  errorsCaption: "What each error of the forecast does to your time",
-  forecastOf: "Forecast",
+  errorsCaption: "What each doubt about the day does to your time",
+  forecastOf: "The day",
   wrongBy: "If it is wrong by",
   movesTime: "your time moves by",
-  errorsNote: "Each is one plus or minus: two forecasts in three are right within it. They add in squares.",
+  errorsNote: "Each is one plus or minus: two in three are right within it. They add in squares.",
 });

@@ -28,6 +28,8 @@ export default /** @type {const} */ ({
   best: "The fastest plan that W′ allows changes its power all the time and takes {time}. With these {count} powers you are {differs}.",
   bestOne:
     "The fastest plan that W′ allows changes its power all the time and takes {time}. With this one power you are {differs}.",
+  tooCoarse:
+    "In steps of {round} no plan is as fast as that even effort. Smaller steps make it faster: set them under “{limits}”.",
   runOut:
     "If your critical power and W′ differ from your numbers within their ±, W′ runs out before the line in {share} of 100 cases.",
   runOutRarely: "Even if critical power and W′ are off by their ±, W′ nearly always lasts to the line.",
@@ -98,6 +100,20 @@ export default /** @type {const} */ ({
   none: "not at all",
   recoveryNote:
     "Nobody knows which form fits you. On this plan W′ falls to {differential} at the least by the first form, to {linear} by the second and to {none} by the third.",
+
+  // Sitting up.
+  sitUp: "Sitting up on steep climbs",
+  sitUpNot: "You stay low all the way. Is sitting up faster?",
+  sitUpWanted: "I sit up on steep climbs",
+  sitUpWhere:
+    "Where the road climbs {grade} or more for 200 m, I sit up. My [drag area|cda] is {cda} there, and my [critical power|cp] is higher by {gain}.",
+  sitUpPays: "In calm air and at {power}, sitting up is faster from about {grade} on.",
+  sitUpNowhere: "No climb here is as steep and as long as that: you stay low all the way.",
+  sitUpUntil: "sit up until {distance}",
+  sitUpDoes: {
+    one: "Sitting up on one climb, you are {differs}, plus or minus {spread}.",
+    other: "Sitting up on {count} climbs, you are {differs}, plus or minus {spread}.",
+  },
 
   // The strip.
   strip: "A strip for the bars",

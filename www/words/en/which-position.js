@@ -3,7 +3,7 @@
 
 export default /** @type {const} */ ({
   // The sentence.
-  ask: "Over {distance} of {course} {day}, which of my positions is fastest at the best even effort? I compare them with {reference} at a [drag area|cda] of {cda}. The areas come {known}.",
+  ask: "{far} of {course} {day}, which of my positions is fastest at the best even effort? I compare them with {reference} at a [drag area|cda] of {cda}. The areas come {known}.",
   distance: "Distance to read off",
   reference: "The position that the others are compared with",
   knownHow: "How the drag areas are known",

@@ -392,6 +392,11 @@ export default {
   "note.with.greatest_w": "La plus grande puissance d’un plan, comme en relançant après un virage.",
   "note.with.targets": "Combien de puissances tu es prêt à retenir.",
   "note.with.round_w": "Les puissances d’un plan en sont des multiples ; personne ne tient une puissance au watt près.",
+  "note.with.sit_up.from_grade": "Tu te redresses là où la route monte autant, ou plus.",
+  "note.with.sit_up.cda_m2":
+    "CdA redressé : entre les mains en bas du guidon, environ 0,31 m², et sur les cocottes, environ 0,36 m². Jamais moins que dans la position elle-même.",
+  "note.with.sit_up.cp_gain_share":
+    "De combien ta puissance critique est plus grande redressé que dans ta position. Dans une étude, elle l’était sur les cocottes ; de combien pour toi, seul un test le dit.",
   "note.with.after_running_out_share":
     "Ce que tu tiens une fois W′ épuisé, en part de la puissance critique : dans un second test maximal, une minute après le premier, la puissance finale était inférieure de 7 %. Qu’elle le reste jusqu’à l’arrivée est supposé.",
   "note.with.riders":

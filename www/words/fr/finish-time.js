@@ -68,6 +68,7 @@ export default {
   stopsStanding: { one: "{cost} à {count} arrêt", other: "{cost} à {count} arrêts" },
   stopsAgain: "{cost} pour freiner et repartir",
   stopsSitting: "{cost} en position redressée",
+  stopsWeather: "Pendant que tu es arrêté, le temps change : tu es de ce fait {differs}.",
   stopsNone: "**Arrêts.** L’arrivée vient avant le premier arrêt.",
   wPrimeOut: "**W′ s’épuise.** La course demande {work} de plus que tu n’as, de quelque façon que W′ revienne.",
   wPrimeLeft:
@@ -194,10 +195,10 @@ export default {
   wayShare: "pour {share} vers {way}",
   windAt: "{wind} à {at}",
   windFromWay: "{wind} de {from}",
-  errorsCaption: "Ce que change chaque erreur de la prévision",
-  forecastOf: "Prévision",
-  wrongBy: "Si elle se trompe de",
+  errorsCaption: "Ce que change chaque doute sur le jour",
+  forecastOf: "Le jour",
+  wrongBy: "Si c’est faux de",
   movesTime: "ton temps bouge de",
   errorsNote:
-    "C’est chaque fois un plus ou moins : deux prévisions sur trois tombent aussi juste. Ensemble, ils s’ajoutent au carré.",
+    "C’est chaque fois un plus ou moins : deux sur trois tombent aussi juste. Ensemble, ils s’ajoutent au carré.",
 };

@@ -29,6 +29,8 @@ export default {
   best: "Le plan le plus rapide que W′ permette change sans cesse de puissance et prend {time}. Avec ces {count} puissances, tu es {differs}.",
   bestOne:
     "Le plan le plus rapide que W′ permette change sans cesse de puissance et prend {time}. Avec cette seule puissance, tu es {differs}.",
+  tooCoarse:
+    "Par pas de {round}, aucun plan n’est aussi rapide que cet effort régulier. Des pas plus petits le rendent plus rapide : règle-les sous « {limits} ».",
   runOut:
     "Si la puissance critique et W′ s’écartent de tes chiffres dans leur ±, W′ est épuisé avant l’arrivée dans {share} cas sur 100.",
   runOutRarely:
@@ -103,6 +105,20 @@ export default {
   none: "pas du tout",
   recoveryNote:
     "Personne ne sait laquelle de ces formes est la tienne. Selon ce plan, W′ descend à {differential} avec la première forme, à {linear} avec la deuxième et à {none} avec la troisième.",
+
+  // Se redresser.
+  sitUp: "Se redresser dans les montées raides",
+  sitUpNot: "Tu restes en position partout. Te redresser est-il plus rapide ?",
+  sitUpWanted: "Je me redresse dans les montées raides",
+  sitUpWhere:
+    "Là où la route monte de {grade} ou plus sur 200 m, je me redresse. Ma [surface de traînée|cda] y est de {cda}, ma [puissance critique|cp] est plus grande de {gain}.",
+  sitUpPays: "Sans vent et à {power}, se redresser est plus rapide à partir d’environ {grade}.",
+  sitUpNowhere: "Aucune montée ici n’est aussi raide et aussi longue : tu restes en position partout.",
+  sitUpUntil: "redressé jusqu’à {distance}",
+  sitUpDoes: {
+    one: "Redressé dans {count} montée, tu es {differs}, à {spread} près.",
+    other: "Redressé dans {count} montées, tu es {differs}, à {spread} près.",
+  },
 
   // La bande.
   strip: "Une bande pour le cintre",

@@ -3,7 +3,7 @@
 
 /** @type {Texts<"which-position">} */
 export default {
-  ask: "Sur {distance} de {course} {day}, au meilleur effort régulier, laquelle de mes positions est la plus rapide ? Je compare avec {reference} et une [surface de traînée|cda] de {cda}. Les surfaces viennent {known}.",
+  ask: "{far} de {course} {day}, au meilleur effort régulier, laquelle de mes positions est la plus rapide ? Je compare avec {reference} et une [surface de traînée|cda] de {cda}. Les surfaces viennent {known}.",
   distance: "Distance à lire",
   reference: "La position à laquelle les autres sont comparées",
   knownHow: "D’où viennent les surfaces de traînée",

@@ -12,7 +12,8 @@ use crate::inputs::{fields, message};
 use crate::riding::effort::{Effort, paced};
 use crate::riding::integrated::Integrated;
 use crate::scenario::course_edits::{
-    CLOSES_WITHIN_M, climb_m, open_by_m, out_and_back, repeated, reversed, trimmed,
+    CLOSES_WITHIN_M, CLOSES_WITHIN_SHARE, climb_m, open_by_m, out_and_back, repeated, reversed,
+    trimmed,
 };
 use crate::scenario::course_files::{csv, gpx};
 use crate::scenario::course_line::profile_of_simple;
@@ -130,7 +131,11 @@ fn recorded(recording: &TrackForm, smooth_m: f64) -> Result<RecordedCourse, Erro
 /// A course ridden several times.
 fn laps(points: &[Point], times: usize) -> Result<Vec<Point>, Error> {
     let open_m = open_by_m(points);
-    if open_m.abs() > CLOSES_WITHIN_M {
+    let length_m = match points {
+        [first, .., last] => last.distance_m - first.distance_m,
+        _ => 0.0,
+    };
+    if open_m.abs() > CLOSES_WITHIN_M.min(CLOSES_WITHIN_SHARE * length_m) {
         return Err(Error::impossible(
             "with.times",
             message::lap_open(open_m.abs()),

@@ -5,6 +5,7 @@ use std::rc::Rc;
 use crate::inputs::error::Warning;
 use crate::inputs::fields;
 use crate::inputs::message;
+use crate::inputs::quantity::Quantity;
 use crate::physics::course::Course;
 use crate::riding::effort::Effort;
 use crate::riding::integrated::{Ride, Setup, time_s};
@@ -56,8 +57,11 @@ pub(super) fn turn_doubt(
         return;
     }
     let radius_m = fields::TURN_RADIUS_M.default;
+    let mut with_turn = scenario.clone();
+    with_turn.course.turn_radius_m = Some(Quantity::exact(radius_m));
+    let road = with_turn.course().scaled_to(setup.course.distance_m());
     let turning = Setup {
-        course: Rc::new(setup.course.as_ref().clone().turning(radius_m)),
+        course: Rc::new(road),
         ..setup.clone()
     };
     if let (Ok(straight_s), Ok(turned_s)) = (time_s(setup, power_w), time_s(&turning, power_w)) {
@@ -69,9 +73,17 @@ pub(super) fn turn_doubt(
     }
 }
 
-/// Air thins with height, which one density for the whole course leaves out.
+/// Air thins with height, which one density for the whole course leaves out. Nothing is said of a surveyed road that was stretched to a
+/// fixed time: its heights were stretched with it, and nobody climbs so high there.
 fn climb_doubt(scenario: &Scenario, course: &Course) -> Option<Warning> {
     const MUCH_M: f64 = 200.0;
+    const AS_LONG_M: f64 = 1.0;
+    let own = &scenario.course;
+    let apart_m = course.distance_m() - own.length_m();
+    let stretched = own.duration_s.is_some() || apart_m.abs() > AS_LONG_M;
+    if own.kind == CourseKind::Profile && stretched {
+        return None;
+    }
     let (mut height, mut low, mut high) = (0.0f64, 0.0f64, 0.0f64);
     for segment in &course.segments {
         height += segment.length_m * segment.slope.0;

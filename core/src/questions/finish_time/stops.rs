@@ -22,6 +22,8 @@ pub struct StopsCost {
     pub standing_s: Figure,
     /// Braking, and getting up to speed again.
     pub starting_again_s: Figure,
+    /// What the weather changes by while the rider stands; negative where the rest is ridden in better weather for it.
+    pub later_weather_s: Figure,
     /// Sitting up to eat and drink.
     pub sitting_up_s: Figure,
 }
@@ -40,7 +42,7 @@ pub(super) fn stops_cost(
         return Ok(None);
     }
     let riding = scenario.riding_position;
-    let outputs = |case: &Case<'_>, time_model: &dyn TimeModel| -> Result<[f64; 3], Error> {
+    let outputs = |case: &Case<'_>, time_model: &dyn TimeModel| -> Result<[f64; 4], Error> {
         let effort = case.effort(effort);
         let time_s = |setup: &Setup| {
             paced_from(time_model, setup, effort, power_w)
@@ -51,9 +53,15 @@ pub(super) fn stops_cost(
         let moving = whole.without_stops();
         let moving_s = time_s(&moving)?;
         let standing_s = whole.standing_s();
+        let riding_s = time_s(&whole)? - standing_s;
+        let in_no_time_s = match whole.weather_change {
+            Some(_) => time_s(&whole.without_standing())?,
+            None => riding_s,
+        };
         Ok([
             standing_s,
-            time_s(&whole)? - moving_s - standing_s,
+            in_no_time_s - moving_s,
+            riding_s - in_no_time_s,
             moving_s - time_s(&moving.in_position(moving.position.unfed()))?,
         ])
     };
@@ -65,6 +73,7 @@ pub(super) fn stops_cost(
         costs_s: figure(&spread, |o| o.iter().sum()),
         standing_s: figure(&spread, |o| o[0]),
         starting_again_s: figure(&spread, |o| o[1]),
-        sitting_up_s: figure(&spread, |o| o[2]),
+        later_weather_s: figure(&spread, |o| o[2]),
+        sitting_up_s: figure(&spread, |o| o[3]),
     }))
 }

@@ -98,7 +98,7 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
         .filter(|event| event.times_ridden > 0.0)
         .find_map(|event| overstated_hour(event.now.time_s, &event.power));
     warnings.extend(long_rides);
-    warnings.extend(scenario.beyond_fixed_times());
+    warnings.extend(scenario.beyond_fixed_times(None));
     if chosen.as_ref().is_some_and(|chosen| chosen.cut_short) {
         warnings.push(Warning::of(
             "with.candidates",

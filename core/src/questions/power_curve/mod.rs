@@ -21,7 +21,7 @@ use crate::physiology::position_curves::curves;
 pub use crate::physiology::position_curves::{Basis, ChangeAt, PositionCurve};
 use crate::riding::effort::reached_holding;
 use crate::riding::held_power::time_at_held_power_s;
-use crate::riding::quasi_steady::QuasiSteady;
+use crate::riding::integrated::Integrated;
 use crate::scenario::{Scenario, position_index};
 pub use answer::{Answer, Forms, Marked, More, Tested, Usable};
 use chosen::Chosen;
@@ -134,7 +134,6 @@ fn marked(
     held: &Held,
     longest_s: Option<f64>,
 ) -> Vec<Marked> {
-    let time_model = QuasiSteady::default();
     let beyond = |time_s: f64| longest_s.is_some_and(|longest_s| time_s > longest_s);
     let mark = |event: usize| {
         let there = scenario.on_event(event)?;
@@ -142,7 +141,7 @@ fn marked(
         if let Some(fixed_s) = there.course.duration_s {
             let held_w = |riding_s| held.power_w(riding_s).value;
             let (riding_s, distance_m) =
-                reached_holding(&time_model, &setup, held_w, fixed_s).ok()?;
+                reached_holding(&Integrated, &setup, held_w, fixed_s).ok()?;
             return Some(Marked {
                 event,
                 distance_m,
@@ -153,7 +152,7 @@ fn marked(
         }
         let distance_m = setup.course.distance_m();
         let time_s = time_at_held_power_s(
-            &time_model,
+            &Integrated,
             &setup,
             |time_s| held.power_w(time_s).value,
             distance_m / 11.0,

@@ -2,6 +2,7 @@
 
 use serde::Serialize;
 
+use super::sitting_up::SittingUp;
 use super::stopped::PlanStops;
 use super::with::RecoveryForm;
 use crate::inputs::error::Warning;
@@ -34,11 +35,11 @@ impl From<Paced> for EvenRide {
 #[derive(Clone, Copy, Debug, Serialize)]
 #[cfg_attr(feature = "types", derive(ts_rs::TS))]
 pub struct FastestPlan {
-    /// Finish time, s; never more than that of the even effort.
+    /// Finish time, s; never more than that of the even effort, unless the rider sits up where that costs time.
     pub time_s: f64,
     /// The least W′ balance on the way, J.
     pub w_prime_least_j: f64,
-    /// Seconds faster than the even effort.
+    /// Seconds faster than the even effort; negative where it is slower.
     pub faster_by_s: f64,
     /// The power above which W′ is spent, W: critical power, and less in long rides.
     pub threshold_w: f64,
@@ -186,6 +187,8 @@ pub struct Answer {
     pub simple: CuedPlan,
     /// The plan of a few powers that is best on average over riders whose critical power and W′ are as uncertain as they are.
     pub robust: CuedPlan,
+    /// What sitting up on steep climbs does, if the rider wants to.
+    pub sit_up: Option<SittingUp>,
     /// How W′ was taken to come back.
     pub recovery: RecoveryForm,
     /// What is left of W′ at the least on the plan of a few powers, by each form of recovery.

@@ -1,6 +1,7 @@
 //! Curves of the plans along the road.
 
 use super::answer::Columns;
+use crate::physics::course::Segment;
 use crate::riding::optimal_pacing::simple_plan::{Cue, power_at_w};
 use crate::riding::optimal_pacing::{Fastest, PlanRide};
 
@@ -24,7 +25,7 @@ pub(super) fn columns(
         time_s: passed.iter().map(|p| p.time_s).collect(),
         grade: cells()
             .filter_map(|k| segments.get(plan.road.cells[k].segment))
-            .map(|segment| segment.slope.0 / segment.slope.1)
+            .map(Segment::grade)
             .collect(),
         ahead_s: plan
             .even

@@ -3,6 +3,7 @@
 mod answer;
 mod columns;
 mod doubts;
+mod sitting_up;
 mod stopped;
 mod with;
 
@@ -12,9 +13,11 @@ use crate::inputs::message;
 use crate::physiology::power_duration::Recovery;
 use crate::riding::effort::{Effort, Paced, paced, paced_from};
 use crate::riding::integrated::{Integrated, Setup, TimeModel};
-use crate::riding::optimal_pacing::robust_plan::{Difference, OnAverage, on_average, robust_plan};
+use crate::riding::optimal_pacing::robust_plan::{
+    Difference, OnAverage, Robust, on_average, robust_plan,
+};
 use crate::riding::optimal_pacing::simple_plan::{self, power_at_w, simple_plan};
-use crate::riding::optimal_pacing::{Fastest, PlanRide, Rider, fastest, ride};
+use crate::riding::optimal_pacing::{Fastest, PlanRide, Rider, SPENT_J, fastest, ride};
 use crate::scenario::propagation::{Case, Propagation, figure, with_model_error};
 use crate::scenario::ride_errors::no_effort;
 pub use answer::{
@@ -22,8 +25,10 @@ pub use answer::{
     RidersCompared, TooHard,
 };
 use doubts::doubts;
+use sitting_up::Compared;
+pub use sitting_up::{Climb, SittingUp};
 pub use stopped::PlanStops;
-pub use with::{RecoveryForm, With};
+pub use with::{RecoveryForm, SitUp, With};
 
 /// How much too hard the first ten minutes are ridden, as shares.
 const OVERSHOT: [f64; 2] = [0.05, 0.1];
@@ -45,7 +50,8 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
     with.check()?;
     scenario.settle_course(Effort::Even)?;
     let riding = scenario.riding_position;
-    let propagation = Propagation::new(&scenario, &[riding], &[]);
+    let own: Vec<_> = with.sit_up.iter().flat_map(SitUp::inputs).collect();
+    let propagation = Propagation::new(&scenario, &[riding], &own);
     let whole = propagation.base(|case| case.setup(riding))?;
     let evenly = |setup: &Setup| paced(&Integrated, setup, Effort::Even).map_err(no_effort);
     // The plan is made for the road without its stops, which hardly change what is best between them.
@@ -53,24 +59,36 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
     let even = evenly(&setup)?;
     let stops = PlanStops::of(&whole, evenly(&whole)?, even);
     check_powers(&with, even)?;
-    let plan = fastest(&setup, &with.allowed(), even).ok_or_else(no_plan)?;
+    let allowed = with.allowed(&setup.position);
+    let plan = fastest(&setup, &allowed, even).ok_or_else(no_plan)?;
+    let upright = match &allowed.sit_up {
+        Some(how) => Some(Compared::new(how, &allowed, &plan, even).ok_or_else(no_plan)?),
+        None => None,
+    };
     let style = with.style();
     let held =
         |difference: &Difference| difference.rider(&plan.rider, with.after_running_out_share);
     let riders: Vec<Rider> = scenario.typical_riders(riding).iter().map(held).collect();
-    let simple = simple_plan(&plan, &style).ok_or_else(no_plan)?;
-    let robust = robust_plan(&plan.road, &riders, &style, &simple).ok_or_else(no_plan)?;
+    let found = simple_plan(&plan, &style).ok_or_else(no_plan)?;
+    let robust = robust_plan(&plan.road, &riders, &style, &found).ok_or_else(no_plan)?;
+    let (simple, robust) = faster_for_the_believed(&plan, found, robust);
 
-    let outputs = |case: &Case<'_>, time_model: &dyn TimeModel| -> Result<[f64; 1], Error> {
+    let outputs = |case: &Case<'_>, time_model: &dyn TimeModel| -> Result<[f64; 2], Error> {
         let setup = case.setup(riding)?;
-        paced_from(time_model, &setup, Effort::Even, even.power_w)
-            .map(|ride| [ride.time_s])
-            .map_err(no_effort)
+        let ride = paced_from(time_model, &setup, Effort::Even, even.power_w).map_err(no_effort)?;
+        let gained_s = upright
+            .as_ref()
+            .map_or(Ok(0.0), |it| it.gained_in_s(case, riding))?;
+        Ok([ride.time_s, gained_s])
     };
     let spread = propagation.spread(outputs)?;
     let believed = held(&Difference::default());
     let simple_ride = ridden(&plan, &believed, &simple, |_| 1.0)?;
-    let fastest_s = plan.ride.time_s.min(even.time_s);
+    let fastest_s = match upright {
+        // Somebody who sits up may be slower for it.
+        Some(_) => plan.ride.time_s,
+        None => plan.ride.time_s.min(even.time_s),
+    };
     let cued = |cues: &[simple_plan::Cue], mean: OnAverage| -> Result<CuedPlan, Error> {
         let own = ridden(&plan, &believed, cues, |_| 1.0)?;
         Ok(CuedPlan {
@@ -122,6 +140,7 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
         },
         simple: cued(&simple, robust.before)?,
         robust: cued(&robust.cues, robust.on_average)?,
+        sit_up: upright.map(|it| it.answer(even.power_w, figure(&spread, |o| o[1]).sd)),
         recovery: with.recovery,
         w_prime_least: LeastByForm {
             differential_j: by_form(Recovery::Differential)?.w_prime_least_j,
@@ -165,6 +184,26 @@ fn check_powers(with: &With, even: Paced) -> Result<(), Error> {
         return refused("with.least_w", message);
     }
     Ok(())
+}
+
+/// The plan of a few powers and the robust one. Where the robust one is the faster for the rider as believed too, and W′ lasts, it is
+/// both: moving its powers found what rounding them had missed.
+fn faster_for_the_believed(
+    plan: &Fastest<'_>,
+    simple: Vec<simple_plan::Cue>,
+    robust: Robust,
+) -> (Vec<simple_plan::Cue>, Robust) {
+    let time_s = |cues: &[simple_plan::Cue]| {
+        let ridden = ride(&plan.road, &plan.rider, |cell, _| power_at_w(cues, cell))?;
+        (ridden.w_prime_least_j >= -SPENT_J).then_some(ridden.time_s)
+    };
+    match (time_s(&robust.cues), time_s(&simple)) {
+        (Some(robust_s), Some(simple_s)) if robust_s < simple_s => {
+            let before = robust.on_average;
+            (robust.cues.clone(), Robust { before, ..robust })
+        }
+        _ => (simple, robust),
+    }
 }
 
 fn no_plan() -> Error {

@@ -109,7 +109,7 @@ impl With {
                 check_number(&fields::GRADE, "with.grade", grade)?;
                 grade
             }
-            None => first.map_or(0.0, |segment| segment.slope.0 / segment.slope.1),
+            None => first.map_or(0.0, |segment| segment.grade()),
         };
         let heading = match self.bearing_deg {
             Some(bearing_deg) => {

@@ -13,7 +13,7 @@ use crate::inputs::published_costs::published_costs;
 use crate::numerics::solve::spaced_log;
 use crate::riding::crossovers::{Crossing, TimesByDistance, is_many};
 use crate::riding::integrated::Setup;
-use crate::riding::known_ride::{KnownRide, USUAL_ROAD};
+use crate::riding::known_ride::{KnownRide, USUAL_ROAD, at_length};
 use crate::scenario::comparison::{Comparison, own_road, setups, setups_on_events};
 pub use crate::scenario::lower_bars::LowerBars;
 use crate::scenario::lower_bars::lower_bars;
@@ -51,6 +51,7 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
     warnings.extend(scenario.event_doubts());
     warnings.extend(scenario.simplify_for(rides.len(), MOST_POINTS_TOGETHER));
     scenario.settle_events()?;
+    let reading_m = with.reading_m(&scenario)?;
     scenario.roads = Roads::AndEvents;
     let shared_error = SharedDragError::new(&scenario, &rides, with.cda_correlation);
     let propagation =
@@ -97,9 +98,7 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
         return Ok(Answer::of_draws(choices, reference, drawn, warnings));
     }
     let reading_at = comparison.known_rides.len();
-    let reading_m = with
-        .distance_m
-        .filter(|&distance_m| comparison.row(&setups, distance_m));
+    let reading_m = reading_m.filter(|&distance_m| comparison.row(&setups, distance_m));
     let events_m: Vec<f64> = scenario.events.iter().map(Event::length_m).collect();
     let curve = TimesByDistance::new(&setups, &events_m, reference);
     let crossovers = curve.crossovers(&setups, reference);
@@ -148,12 +147,23 @@ pub fn answer(request: Request<With>) -> Result<Answer, Error> {
         .enumerate()
         .map(at_event)
         .collect();
+    let read = |distance_m: f64| {
+        let at = over(reading_at, distance_m, &setups);
+        let Some(for_time_s) = with.for_time_s else {
+            return at;
+        };
+        let there: Vec<Setup> = setups
+            .iter()
+            .map(|setup| at_length(setup, distance_m))
+            .collect();
+        at.in_fixed_time(for_time_s, reference, &there)
+    };
     warnings.extend(long_ride_doubt(&setups, &comparison.known_rides));
-    warnings.extend(scenario.beyond_fixed_times());
+    warnings.extend(scenario.beyond_fixed_times(with.for_time_s));
     Ok(Answer {
         choices,
         reference,
-        reading: reading_m.map(|distance_m| over(reading_at, distance_m, &setups)),
+        reading: reading_m.map(read),
         crossovers: crossovers
             .iter()
             .enumerate()

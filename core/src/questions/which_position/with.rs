@@ -6,6 +6,7 @@ use crate::inputs::error::{Error, Kind};
 use crate::inputs::fields;
 use crate::inputs::message;
 use crate::questions::request::check_number;
+use crate::riding::effort::Effort;
 use crate::scenario::{Ridden, Scenario, position_index};
 use crate::uncertainty::value_of_information::Tally;
 
@@ -36,6 +37,9 @@ pub struct With {
     /// A distance to read the answer at, m.
     #[cfg_attr(feature = "types", ts(optional))]
     pub distance_m: Option<f64>,
+    /// A fixed time to read the answer at instead, s: as far as the ridden position gets in it.
+    #[cfg_attr(feature = "types", ts(optional))]
+    pub for_time_s: Option<f64>,
     /// How the errors of the positions' drag areas go together, from 0 to 1: nearly 1 for guesses about one rider, or where one
     /// test measured them all, since its error of scale is common to them.
     pub cda_correlation: f64,
@@ -57,6 +61,7 @@ impl Default for With {
             equipment: true,
             reference: None,
             distance_m: None,
+            for_time_s: None,
             cda_correlation: fields::CDA_CORRELATION.default,
             part: Wanted::default(),
             draws: 0,
@@ -79,11 +84,31 @@ impl With {
         if let Some(distance_m) = self.distance_m {
             check_number(&fields::EVENT_DISTANCE_M, "with.distance_m", distance_m)?;
         }
+        if let Some(for_time_s) = self.for_time_s {
+            check_number(&fields::FOR_TIME_S, "with.for_time_s", for_time_s)?;
+        }
         check_number(
             &fields::CDA_CORRELATION,
             "with.cda_correlation",
             self.cda_correlation,
         )
+    }
+
+    /// The distance that the answer is read at, m, if any.
+    ///
+    /// # Errors
+    /// Names the time in which the rider gets nowhere, or too far.
+    pub(super) fn reading_m(&self, scenario: &Scenario) -> Result<Option<f64>, Error> {
+        let Some(for_time_s) = self.for_time_s else {
+            return Ok(self.distance_m);
+        };
+        let mut lasting = scenario.clone();
+        lasting.course.duration_s = Some(for_time_s);
+        lasting.settle_course(Effort::Even).map_err(|error| Error {
+            field: "with.for_time_s".into(),
+            ..error
+        })?;
+        Ok(Some(lasting.course.length_m()))
     }
 
     /// The choices in the order of the scenario, and which of them is the reference.

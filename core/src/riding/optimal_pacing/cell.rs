@@ -1,5 +1,6 @@
 //! A short piece of road that is ridden at one power: kinetic energy and time at its end, with derivatives.
 
+use super::sitting_up::Upright;
 use crate::numerics::second_order::Number;
 use crate::physics::resistance::{Machine, Stretch};
 use crate::riding::integrated::bends::Limit;
@@ -39,6 +40,8 @@ pub(crate) struct Cell<'a> {
     pub(crate) stretch: Stretch<'a>,
     /// Drag area there, m²; of a fading position, that of the time at which the rider comes by.
     pub(crate) cda_m2: f64,
+    /// What the rider has who sits up there.
+    pub(crate) upright: Option<Upright>,
     /// The bends' limit of speed, where the course has bends.
     pub(crate) limit: Option<Limit>,
     /// How many steps it is integrated in.

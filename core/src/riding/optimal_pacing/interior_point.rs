@@ -204,7 +204,7 @@ impl<'a, 'b> Program<'a, 'b> {
         }
         let (mut time_s, mut moved) = (0.0, 0.0f64);
         for (cell, it) in self.road.cells.iter_mut().zip(ridden.iter()) {
-            let cda_m2 = position.mean_cda_between_m2(time_s, time_s + it.time.value);
+            let cda_m2 = cell.cda_between_m2(position, time_s, time_s + it.time.value);
             moved = moved.max((cda_m2 / cell.cda_m2 - 1.0).abs());
             cell.cda_m2 = cda_m2;
             time_s += it.time.value;

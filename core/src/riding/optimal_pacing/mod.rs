@@ -1,7 +1,7 @@
 //! The fastest power along a course that W′ balance allows, from the start to the line.
 //!
 //! The course is cut into pieces of one power each (`road`). A piece is integrated as whole rides are, with its derivatives
-//! (`cell`), the powers are the solution of a nonlinear program (`program`) by an interior-point method (`interior_point`), and
+//! (`cell`; sitting up on steep ones, `sitting_up`), the powers are the solution of a nonlinear program (`program`) by an interior-point method (`interior_point`), and
 //! what they give is ridden (`ride`, `bends`). From it come a plan of a few powers (`simple_plan`, begun at `landmarks`) and the
 //! one that is best on average over riders who may be weaker or stronger than believed (`robust_plan`).
 //!
@@ -21,6 +21,7 @@ pub(crate) mod ride;
 pub(crate) mod road;
 pub(crate) mod robust_plan;
 pub(crate) mod simple_plan;
+pub(crate) mod sitting_up;
 
 use crate::physiology::power_duration::Recovery;
 use crate::riding::effort::Paced;
@@ -29,6 +30,7 @@ use interior_point::Program;
 use program::{Bounds, UNITS};
 pub(crate) use ride::{PlanRide, Rider, ride};
 pub(crate) use road::Road;
+use sitting_up::SitUp;
 
 /// What the rider will do and how W′ comes back.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -39,6 +41,8 @@ pub(crate) struct Allowed {
     pub(crate) least_w: f64,
     /// The greatest power, W.
     pub(crate) greatest_w: f64,
+    /// How the rider sits up on steep climbs; `None` where not at all.
+    pub(crate) sit_up: Option<SitUp>,
 }
 
 /// The fastest plan on a road.
@@ -50,19 +54,19 @@ pub(crate) struct Fastest<'a> {
     pub(crate) rider: Rider,
     /// The ride that the plan gives, with the power on each piece.
     pub(crate) ride: PlanRide,
-    /// The even effort on the same pieces.
+    /// The even effort on the same pieces, without sitting up.
     pub(crate) even: PlanRide,
     /// Whether the promised accuracy was reached.
     pub(crate) converged: bool,
 }
 
 /// W′ balance below 0 that counts as rounding, J.
-const SPENT_J: f64 = 0.5;
+pub(crate) const SPENT_J: f64 = 0.5;
 /// What another power in a plan must save to be worth keeping in mind, s; assumed.
 const WORTH_A_CUE_S: f64 = 1.0;
 
 /// The fastest plan of a setup, never slower than its best even effort, which must lie between the least and the greatest power.
-/// `None` where that effort cannot be ridden.
+/// `None` where that effort cannot be ridden. A rider who sits up does so where that costs time, too: such a plan may be slower.
 ///
 /// Where the solver reaches its cap of steps, its plan counts as far as W′ lasts, and the even effort where that is faster.
 pub(crate) fn fastest<'a>(
@@ -78,6 +82,15 @@ pub(crate) fn fastest<'a>(
         left_share: f64::INFINITY,
     };
     let even = road.ridden_evenly(&rider, effort.power_w)?;
+    let (begun_w, begun) = match &allowed.sit_up {
+        None => (effort.power_w, even.clone()),
+        Some(sit_up) => {
+            road.sit_up(sit_up);
+            let lasting_w =
+                road.even_power_that_lasts_w(&rider, effort.power_w, allowed.least_w)?;
+            (lasting_w, road.ridden_evenly(&rider, lasting_w)?)
+        }
+    };
     let mut program = Program::new(
         &mut road,
         Bounds {
@@ -87,7 +100,7 @@ pub(crate) fn fastest<'a>(
             least_w: allowed.least_w,
             greatest_w: allowed.greatest_w,
         },
-        &even,
+        &begun,
     );
     program.solve();
     rider.threshold_w = program.bounds.threshold_w;
@@ -97,9 +110,13 @@ pub(crate) fn fastest<'a>(
         .iter()
         .map(|piece| piece.power * UNITS.0)
         .collect();
-    let ridden = as_far_as_w_prime_lasts(&road, &rider, effort.power_w, &found_w)
-        .filter(|ridden| ridden.time_s < even.time_s.min(effort.time_s))
-        .unwrap_or_else(|| even.clone());
+    let beaten_s = match allowed.sit_up {
+        None => even.time_s.min(effort.time_s),
+        Some(_) => begun.time_s,
+    };
+    let ridden = as_far_as_w_prime_lasts(&road, &rider, begun_w, &found_w)
+        .filter(|ridden| ridden.time_s < beaten_s)
+        .unwrap_or(begun);
     Some(Fastest {
         road,
         rider,
@@ -152,6 +169,32 @@ impl Road<'_> {
             passed.map_or((0.0, 0.0, 0.0), |p| (p.time_s, p.u, p.power_w))
         });
         ride(self, rider, |_, _| power_w)
+    }
+
+    /// The greatest even power, W, up to one and no less than another, that W′ lasts for to the finish, to a thousandth of what lies
+    /// between the first and the threshold. `None` where there is none.
+    fn even_power_that_lasts_w(&self, rider: &Rider, most_w: f64, least_w: f64) -> Option<f64> {
+        const HALVINGS: usize = 10;
+        let lasts = |power_w: f64| {
+            ride(self, rider, |_, _| power_w).is_some_and(|it| it.w_prime_least_j >= -SPENT_J)
+        };
+        let least_w = least_w.max(rider.threshold_w.min(most_w));
+        if lasts(most_w) {
+            return Some(most_w);
+        }
+        if !lasts(least_w) {
+            return None;
+        }
+        let (mut low_w, mut high_w) = (least_w, most_w);
+        for _ in 0..HALVINGS {
+            let middle_w = 0.5 * (low_w + high_w);
+            if lasts(middle_w) {
+                low_w = middle_w;
+            } else {
+                high_w = middle_w;
+            }
+        }
+        Some(low_w)
     }
 }
 
@@ -234,6 +277,7 @@ mod tests {
         recovery: Recovery::Differential,
         least_w: 0.0,
         greatest_w: 600.0,
+        sit_up: None,
     };
 
     /// A road of many short stretches up and down, with a wind that comes from everywhere in turn.

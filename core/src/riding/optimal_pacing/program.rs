@@ -76,7 +76,8 @@ impl Ridden {
             ..SecondOrder::y(UNITS.0 * power)
         };
         let (after, time) = cell.through(drive, u, p)?;
-        let above = p - SecondOrder::constant(bounds.threshold_w);
+        let threshold_w = bounds.threshold_w * cell.threshold_share();
+        let above = p - SecondOrder::constant(threshold_w);
         let spent = (above * time).times(1.0 / bounds.w_prime_j);
         let x = spent.value;
         let missing = match (bounds.recovery, x < 0.0) {

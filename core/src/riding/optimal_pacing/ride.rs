@@ -17,6 +17,18 @@ pub(crate) struct Rider {
     pub(crate) left_share: f64,
 }
 
+impl Rider {
+    /// The power above which W′ is spent on a piece, W.
+    fn threshold_on_w(&self, cell: &Cell<'_>) -> f64 {
+        self.threshold_w * cell.threshold_share()
+    }
+
+    /// The most that the rider holds on a piece once W′ has run out, W.
+    fn left_on_w(&self, cell: &Cell<'_>) -> f64 {
+        self.left_share * self.threshold_on_w(cell)
+    }
+}
+
 /// A ride as it went.
 #[derive(Clone, Debug, Default)]
 pub(crate) struct PlanRide {
@@ -119,7 +131,7 @@ impl Way {
             self.now.distance_m = cell.from_m;
             let asked_w = power_w(k, self.now.time_s);
             let given_w = match self.ran_out_m {
-                Some(_) => asked_w.min(rider.left_share * rider.threshold_w),
+                Some(_) => asked_w.min(rider.left_on_w(cell)),
                 None => asked_w,
             };
             let (mut next, mut used_w) = through(road, rider, cell, &self.now, given_w)?;
@@ -129,7 +141,7 @@ impl Way {
                 let used_up_j = self.now.w_prime_j.max(0.0);
                 let share = used_up_j / (used_up_j - next.w_prime_j);
                 self.ran_out_m = Some(cell.from_m + share * cell.length_m);
-                let after_w = asked_w.min(rider.left_share * rider.threshold_w);
+                let after_w = asked_w.min(rider.left_on_w(cell));
                 let mixed_w = share * given_w + (1.0 - share) * after_w;
                 (next, used_w) = through(road, rider, cell, &self.now, mixed_w)?;
                 next.w_prime_j = next.w_prime_j.max(0.0);
@@ -144,32 +156,60 @@ impl Way {
     }
 }
 
+/// A part of a ride on which the rider pushes one power, sitting up all along or not at all.
+#[derive(Clone, Copy, Debug)]
+pub(crate) struct Part {
+    /// That power, W.
+    power_w: f64,
+    /// The threshold over that in the position itself.
+    threshold_share: f64,
+    /// The first piece.
+    from: usize,
+    /// The piece after the last.
+    to: usize,
+}
+
+impl Part {
+    /// How far the power is above a rider's threshold, W.
+    pub(crate) fn above_w(&self, rider: &Rider) -> f64 {
+        self.power_w - rider.threshold_w * self.threshold_share
+    }
+}
+
 impl PlanRide {
-    /// The parts of the ride on which the rider pushes one power: that power, W, the first piece, and that after the last.
-    pub(crate) fn at_one_power(&self) -> Vec<(f64, usize, usize)> {
-        const ALIKE_W: f64 = 1e-9;
-        let mut parts: Vec<(f64, usize, usize)> = Vec::new();
-        for (k, passed) in self.passed.iter().enumerate().take(self.passed.len() - 1) {
+    /// The parts of a ride on a road.
+    pub(crate) fn parts(&self, road: &Road<'_>) -> Vec<Part> {
+        const ALIKE: f64 = 1e-9;
+        let mut parts: Vec<Part> = Vec::new();
+        for (k, (passed, cell)) in self.passed.iter().zip(&road.cells).enumerate() {
+            let (power_w, threshold_share) = (passed.power_w, cell.threshold_share());
             match parts.last_mut() {
-                Some(part) if (part.0 - passed.power_w).abs() < ALIKE_W => part.2 = k + 1,
-                _ => parts.push((passed.power_w, k, k + 1)),
+                Some(part)
+                    if (part.power_w - power_w).abs() < ALIKE
+                        && (part.threshold_share - threshold_share).abs() < ALIKE =>
+                {
+                    part.to = k + 1;
+                }
+                _ => parts.push(Part {
+                    power_w,
+                    threshold_share,
+                    from: k,
+                    to: k + 1,
+                }),
             }
         }
         parts
     }
 
-    /// The piece on which another rider would run out on the same powers, and what is left at its beginning, J; `None` where W′
-    /// lasts. The parts are those of [`Self::at_one_power`].
-    pub(crate) fn runs_out(
-        &self,
-        parts: &[(f64, usize, usize)],
-        rider: &Rider,
-    ) -> Option<(usize, f64)> {
+    /// The piece on which another rider would run out on the same powers, what is left at its beginning, J, and how far the power
+    /// is above this rider's threshold there, W; `None` where W′ lasts. The parts are those of [`Self::parts`].
+    pub(crate) fn runs_out(&self, parts: &[Part], rider: &Rider) -> Option<(usize, f64, f64)> {
         let (recovery, w_prime_j) = (rider.recovery, rider.w_prime_j);
         let mut balance_j = w_prime_j;
-        for &(power_w, from, to) in parts {
+        for part in parts {
+            let (from, to) = (part.from, part.to);
             let (begins_s, ends_s) = (self.passed[from].time_s, self.passed[to].time_s);
-            let above_w = power_w - rider.threshold_w;
+            let above_w = part.above_w(rider);
             let after = |time_s: f64| {
                 w_prime_balance_j(recovery, balance_j, w_prime_j, above_w, time_s - begins_s)
             };
@@ -179,7 +219,7 @@ impl PlanRide {
                 let empty_s = begins_s + balance_j.max(0.0) / above_w;
                 let pieces = &self.passed[from..to];
                 let on = from + pieces.partition_point(|p| p.time_s <= empty_s).max(1) - 1;
-                return Some((on, after(self.passed[on].time_s)));
+                return Some((on, after(self.passed[on].time_s), above_w));
             }
             balance_j = next_j;
         }
@@ -218,7 +258,7 @@ fn through(
             rider.recovery,
             balance_j,
             rider.w_prime_j,
-            power_w - rider.threshold_w,
+            power_w - rider.threshold_on_w(cell),
             time_s,
         )
     };

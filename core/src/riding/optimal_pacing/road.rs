@@ -77,6 +77,7 @@ impl<'a> Road<'a> {
                 segment: i,
                 stretch,
                 cda_m2,
+                upright: None,
                 limit,
                 steps: 1,
                 graded: false,
@@ -121,11 +122,7 @@ impl<'a> Road<'a> {
             {
                 cell.stretch = self.setup.stretch(segment, 0.5 * (time_s + now.0));
             }
-            cell.cda_m2 = if now.0 > time_s {
-                position.mean_cda_between_m2(time_s, now.0)
-            } else {
-                position.cda_at_m2(time_s)
-            };
+            cell.cda_m2 = cell.cda_between_m2(position, time_s, now.0);
             cell.choose_steps(&self.drive, (2.0 * u).sqrt(), power_w);
         }
     }

@@ -58,10 +58,10 @@ pub(crate) fn on_average(road: &Road<'_>, riders: &[Rider], cues: &[Cue]) -> Opt
         ..*riders.first()?
     };
     let together = ride(road, &untiring, power_w)?;
-    let parts = together.at_one_power();
+    let parts = together.parts(road);
     let (mut time_s, mut run_out) = (0.0, 0.0);
     for rider in riders {
-        let Some((cell, left_j)) = together.runs_out(&parts, rider) else {
+        let Some((cell, left_j, _)) = together.runs_out(&parts, rider) else {
             time_s += together.time_s;
             continue;
         };
@@ -89,7 +89,8 @@ fn about_on_average(road: &Road<'_>, riders: &[Rider], cues: &[Cue]) -> Option<O
         ..*riders.first()?
     };
     let together = ride(road, &untiring, |cell, _| power_at_w(cues, cell))?;
-    let parts = together.at_one_power();
+    let parts = together.parts(road);
+    // On level road; where the rider sits up, more by the same share for all.
     let held_w = |rider: &Rider| rider.left_share * rider.threshold_w;
     let least_w = riders.iter().map(held_w).fold(f64::INFINITY, f64::min);
     let most_w = riders.iter().map(held_w).fold(0.0, f64::max);
@@ -100,20 +101,20 @@ fn about_on_average(road: &Road<'_>, riders: &[Rider], cues: &[Cue]) -> Option<O
         .iter()
         .map(|most_w| {
             ride(road, &untiring, |cell, _| {
-                power_at_w(cues, cell).min(*most_w)
+                let share = road.cells[cell].threshold_share();
+                power_at_w(cues, cell).min(*most_w * share)
             })
         })
         .collect::<Option<Vec<_>>>()?;
     let (mut time_s, mut run_out) = (0.0, 0.0);
     for rider in riders {
-        let Some((cell, left_j)) = together.runs_out(&parts, rider) else {
+        let Some((cell, left_j, above_w)) = together.runs_out(&parts, rider) else {
             time_s += together.time_s;
             continue;
         };
         run_out += 1.0;
         let from = together.passed.get(cell)?;
         // What is left of W′ is spent on the way first.
-        let above_w = from.power_w - rider.threshold_w;
         let spent_s = if above_w > 0.0 {
             left_j.max(0.0) / above_w
         } else {

@@ -2,7 +2,8 @@
 /** Axe-core finds nothing and nothing scrolls sideways: every question, unfolded, with a complaint, with the sheet, with help, light and dark, wide and on a phone. */
 
 import { faults, faultsOfColour } from "./support/accessibility.js";
-import { drawn, expect, number, open, openQuestion, test } from "./support/page.js";
+import { everyQuestion } from "./support/every-question.js";
+import { drawn, expect, number, open, test } from "./support/page.js";
 import { questions } from "./support/questions.js";
 import { expectNoSidewaysScroll } from "./support/widths.js";
 
@@ -19,14 +20,14 @@ const SCHEMES = /** @type {const} */ ([
   ["dark", faultsOfColour],
 ]);
 
-/** @param {Page} page */
-async function expectNoFault(page) {
+/** On the page, or in a part of it alone. @param {Page} page @param {string} [part] */
+async function expectNoFault(page, part) {
   for (const size of [PHONE, WIDE]) {
     await page.setViewportSize(size);
     for (const [colorScheme, inIt] of SCHEMES) {
       await page.emulateMedia({ colorScheme });
       await drawn(page);
-      expect(await inIt(page), `${colorScheme}, ${size.width} px`).toEqual([]);
+      expect(await inIt(page, part), `${colorScheme}, ${size.width} px`).toEqual([]);
     }
   }
 }
@@ -42,13 +43,10 @@ async function openSheet(page) {
 // Without motion nothing is caught half way through a fade.
 test.use({ viewport: WIDE, contextOptions: { reducedMotion: "reduce" } });
 
-for (const { id, number: given } of questions) {
-  test(`${id} has no fault and fits every width, folded and unfolded, with a complaint and with the sheet`, async ({
-    page,
-  }) => {
-    // Eight times axe reads everything that unfolds.
-    test.slow();
-    await openQuestion(page, id);
+test("every question has no fault and fits every width, folded and unfolded, with a complaint and with the sheet", async ({
+  page,
+}) => {
+  await everyQuestion(page, questions, async ({ number: given }) => {
     await expectNoSidewaysScroll(page, WIDTHS_PX);
     await page.setViewportSize(WIDE);
     for (const fold of await page.locator("[data-fold] > summary:visible").all()) await fold.click();
@@ -57,17 +55,22 @@ for (const { id, number: given } of questions) {
     await expectNoFault(page);
     await number(page, given.name).press("Escape");
     const sheet = await openSheet(page);
-    await expectNoFault(page);
-    for (const name of ["Positions", "Conditions"])
-      await sheet.locator(".sheet-group > summary", { hasText: name }).click();
+    await expectNoFault(page, "#sheet");
+    const groups = ["Positions", "Conditions"].map((name) =>
+      sheet.locator(".sheet-group > summary", { hasText: name }),
+    );
+    for (const group of groups) await group.click();
     for (const width of WIDTHS_PX) {
       await expectNoSidewaysScroll(page, [width]);
       expect(
         await page.locator(".sheet-body").evaluate((body) => body.scrollWidth - body.clientWidth),
       ).toBeLessThanOrEqual(0);
     }
+    for (const group of groups) await group.click();
+    await sheet.getByRole("button", { name: "Done" }).click();
+    await expect(sheet).toBeHidden();
   });
-}
+});
 
 test("the whole sheet has no fault", async ({ page }) => {
   await open(page);

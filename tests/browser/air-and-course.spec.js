@@ -1,7 +1,8 @@
 // @ts-check
 /** A target time and its chance; the course's altitude, turn and bearings; what altitude takes from power. */
 
-import { complaint, expect, figure, kept, number, openQuestion, test, type } from "./support/page.js";
+import { test } from "./support/one-page.js";
+import { complaint, expect, figure, kept, number, openQuestion, type } from "./support/page.js";
 
 /** @import { Page } from "@playwright/test" */
 

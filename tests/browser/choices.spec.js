@@ -1,7 +1,9 @@
 // @ts-check
 /** A choice in a sentence: taken, computed with, undone. */
 
-import { answerText, expect, handle, look, number, openQuestion, test, tool } from "./support/page.js";
+import { everyQuestion } from "./support/every-question.js";
+import { test } from "./support/one-page.js";
+import { answerText, expect, handle, look, number, openQuestion, tool } from "./support/page.js";
 import { questions } from "./support/questions.js";
 
 /** Every choice of each sentence, and an option that is not the first. @type {Record<string, [choice: string, option: string][]>} */
@@ -25,6 +27,7 @@ const choices = {
   "next-gain": [],
   "leg-room": [["How the front end is given", "the torso"]],
   "which-position": [
+    ["How far", "In a time of"],
     ["Kind of course", "steady hill"],
     ["The position that the others are compared with", "the low position"],
     ["How the drag areas are known", "from separate tests"],
@@ -48,9 +51,8 @@ const CHANGES_CHARTS = [
   "The position that the others are compared with",
 ];
 
-for (const { id } of questions) {
-  test(`${id}: each choice of the sentence changes the answer, and undo takes it back`, async ({ page }) => {
-    await openQuestion(page, id);
+test("in every question each choice of the sentence changes the answer, and undo takes it back", async ({ page }) => {
+  await everyQuestion(page, questions, async ({ id }) => {
     const before = await look(page);
     const inSentence = page.locator(".sentence").getByRole("combobox");
     const names = await inSentence.evaluateAll((all) => all.map((choice) => choice.getAttribute("aria-label")));
@@ -68,7 +70,7 @@ for (const { id } of questions) {
       });
     }
   });
-}
+});
 
 test("a distance of one's own is typed where the usual ones are chosen", async ({ page }) => {
   await openQuestion(page, "finish-time");

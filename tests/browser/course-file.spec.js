@@ -3,7 +3,8 @@
 
 import { readFile } from "node:fs/promises";
 import { course, openWithCourse } from "./support/courses.js";
-import { expect, notice, openQuestion, test } from "./support/page.js";
+import { test } from "./support/one-page.js";
+import { expect, test as inOwnWindow, notice, openQuestion } from "./support/page.js";
 import { expectNoSidewaysScroll } from "./support/widths.js";
 
 /** 200 steps of 0.0005° of latitude, 111.18 m for a thousandth (series of the meridian arc, common practice). */
@@ -170,7 +171,7 @@ test("a course is kept by its name, used again and removed, and each step is tak
   await expect(remove).toBeVisible();
 });
 
-test("a name that is taken is asked about, and a damaged entry hides only itself", async ({ page }) => {
+inOwnWindow("a name that is taken is asked about, and a damaged entry hides only itself", async ({ page }) => {
   await page.addInitScript(() => {
     const work = { layout: 1, stamp: "2-2", saved_at: "2026-01-01T00:00:00Z", question: "", with: {} };
     const course = { kind: "simple", distance_m: 5000 };
@@ -195,7 +196,7 @@ test("a name that is taken is asked about, and a damaged entry hides only itself
   await expect.poll(async () => (await course(page)).points).toEqual(BENDS.points);
 });
 
-test("a device that keeps nothing says so, and the course is as it was", async ({ page }) => {
+inOwnWindow("a device that keeps nothing says so, and the course is as it was", async ({ page }) => {
   const sheet = await openWith(page);
   await page.evaluate(() => {
     Storage.prototype.setItem = () => {
@@ -243,34 +244,37 @@ test("a part is chosen on the chart by keys; its numbers and its climb follow, a
   await expect.poll(() => lengthM(page)).toBe(LENGTH_M);
 });
 
-test.describe("on a phone", () => {
-  test.use({ viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true });
+inOwnWindow.describe("on a phone", () => {
+  inOwnWindow.use({ viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true });
 
-  test("a part is chosen by finger, every control is large enough, and nothing scrolls sideways", async ({ page }) => {
-    const sheet = await openWith(page);
-    const from = sheet.getByRole("slider", { name: "Beginning of the course" });
-    await from.scrollIntoViewIfNeeded();
-    const box = await from.locator(".ring").boundingBox();
-    if (!box) throw new Error("The ring is not shown.");
-    const session = await page.context().newCDPSession(page);
-    const at = { x: box.x + box.width / 2, y: box.y + box.height / 2 };
-    /** @param {"touchStart" | "touchMove" | "touchEnd"} type @param {{ x: number, y: number }[]} touchPoints */
-    const touch = (type, touchPoints) => session.send("Input.dispatchTouchEvent", { type, touchPoints });
-    await touch("touchStart", [at]);
-    for (const across of [40, 80]) await touch("touchMove", [{ x: at.x + across, y: at.y }]);
-    await touch("touchEnd", []);
-    const begins = sheet.getByRole("spinbutton", { name: "Beginning of the course" });
-    await expect(begins).not.toHaveValue(/^0([.]0*)?$/);
-    const begins_m = Number(await from.getAttribute("aria-valuenow")) * 1609.344;
-    await sheet.getByRole("button", { name: "keep this part" }).tap();
-    await expect.poll(() => lengthM(page)).toBeCloseTo(LENGTH_M - begins_m, 0);
-    const FINGER_PX = 44;
-    await sheet.getByRole("textbox", { name: "Name of the course" }).fill("Mine");
-    await sheet.getByRole("button", { name: "Keep it on this device" }).tap();
-    for (const button of await sheet.locator(".course-file button:visible, .course-edits button:visible").all())
-      expect((await button.boundingBox())?.height, (await button.textContent()) ?? "").toBeGreaterThanOrEqual(
-        FINGER_PX,
-      );
-    await expectNoSidewaysScroll(page, [320], "the course");
-  });
+  inOwnWindow(
+    "a part is chosen by finger, every control is large enough, and nothing scrolls sideways",
+    async ({ page }) => {
+      const sheet = await openWith(page);
+      const from = sheet.getByRole("slider", { name: "Beginning of the course" });
+      await from.scrollIntoViewIfNeeded();
+      const box = await from.locator(".ring").boundingBox();
+      if (!box) throw new Error("The ring is not shown.");
+      const session = await page.context().newCDPSession(page);
+      const at = { x: box.x + box.width / 2, y: box.y + box.height / 2 };
+      /** @param {"touchStart" | "touchMove" | "touchEnd"} type @param {{ x: number, y: number }[]} touchPoints */
+      const touch = (type, touchPoints) => session.send("Input.dispatchTouchEvent", { type, touchPoints });
+      await touch("touchStart", [at]);
+      for (const across of [40, 80]) await touch("touchMove", [{ x: at.x + across, y: at.y }]);
+      await touch("touchEnd", []);
+      const begins = sheet.getByRole("spinbutton", { name: "Beginning of the course" });
+      await expect(begins).not.toHaveValue(/^0([.]0*)?$/);
+      const begins_m = Number(await from.getAttribute("aria-valuenow")) * 1609.344;
+      await sheet.getByRole("button", { name: "keep this part" }).tap();
+      await expect.poll(() => lengthM(page)).toBeCloseTo(LENGTH_M - begins_m, 0);
+      const FINGER_PX = 44;
+      await sheet.getByRole("textbox", { name: "Name of the course" }).fill("Mine");
+      await sheet.getByRole("button", { name: "Keep it on this device" }).tap();
+      for (const button of await sheet.locator(".course-file button:visible, .course-edits button:visible").all())
+        expect((await button.boundingBox())?.height, (await button.textContent()) ?? "").toBeGreaterThanOrEqual(
+          FINGER_PX,
+        );
+      await expectNoSidewaysScroll(page, [320], "the course");
+    },
+  );
 });

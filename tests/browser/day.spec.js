@@ -2,7 +2,8 @@
 /** Weather that changes during the day: given in the sheet, told with the finish time, kept in a link, shared by every question. */
 
 import { faults } from "./support/accessibility.js";
-import { drawn, expect, figure, found, handle, number, open, openQuestion, test, tool } from "./support/page.js";
+import { test } from "./support/one-page.js";
+import { drawn, expect, figure, found, handle, number, open, openQuestion, tool } from "./support/page.js";
 
 /** @import { Page } from "@playwright/test" */
 

@@ -2,11 +2,13 @@
 /** A drag test: planned, typed, or read from a ride file, and what is kept of it. */
 
 import { loopRide } from "./support/loop-ride.js";
+import { test } from "./support/one-page.js";
 import {
   drawn,
   expect,
   figure,
   handle,
+  test as inOwnWindow,
   kept,
   keptOnDevice,
   notice,
@@ -14,7 +16,6 @@ import {
   open,
   openQuestion,
   started,
-  test,
   tool,
   type,
 } from "./support/page.js";
@@ -57,6 +58,8 @@ test("before a test it says how many runs tell, and the ring along the curve cha
   await type(page, "Difference between the positions", "1");
   await expect(figure(page)).not.toHaveText("10");
   await type(page, "Difference between the positions", "2");
+  // The ring stands where the answer has put it.
+  await expect(figure(page)).toHaveText("10");
   await handle(page, "Runs in each position").press("ArrowRight");
   await expect(figure(page)).toHaveText("11");
   await expect(page.getByText("Before you ride.").first()).toBeVisible();
@@ -234,10 +237,10 @@ test("removing a position removes what was ridden in it", async ({ page }) => {
   await expect(page.locator(".laps > li")).toHaveCount(AREAS.length / 2);
 });
 
-test.describe("as the installed page", () => {
-  test.use({ offlineCopy: true });
+inOwnWindow.describe("as the installed page", () => {
+  inOwnWindow.use({ offlineCopy: true });
 
-  test("a shared ride file is opened, and asks nothing of the host", async ({ page }) => {
+  inOwnWindow("a shared ride file is opened, and asks nothing of the host", async ({ page }) => {
     await open(page, "#power-or-drag");
     await keptOnDevice(page);
     // As the device hands it over: a page's own form may send nothing anywhere.

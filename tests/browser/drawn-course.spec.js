@@ -2,7 +2,8 @@
 /** A course that is drawn by hand: a shape, then its points moved; and a link that carries fewer points of a long one. */
 
 import { course, openCourseGroup, openWithCourse } from "./support/courses.js";
-import { expect, kept, notice, openQuestion, started, test, tool } from "./support/page.js";
+import { test } from "./support/one-page.js";
+import { expect, test as inOwnWindow, kept, notice, openQuestion, started, tool } from "./support/page.js";
 
 /** @import { Locator, Page } from "@playwright/test" */
 
@@ -145,71 +146,74 @@ test("a course of more than 24 points is not moved point by point", async ({ pag
   await expect(sheet.getByRole("button", { name: "Move points" })).toBeHidden();
 });
 
-test.describe("by finger", () => {
-  test.use({ viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true });
+inOwnWindow.describe("by finger", () => {
+  inOwnWindow.use({ viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true });
 
-  test("a point follows a finger that touches beside it, nearer to it than to its neighbours", async ({ page }) => {
-    const { points } = await drawn(page, "Rolling");
-    const before = await heights(page);
-    const point = points.nth(3);
-    const { x, y } = await middle(point);
-    const still = await top(point);
-    const session = await page.context().newCDPSession(page);
-    const send = (/** @type {"touchStart" | "touchMove" | "touchEnd"} */ type, /** @type {number} */ down = 0) =>
-      session.send("Input.dispatchTouchEvent", {
-        type,
-        touchPoints: type === "touchEnd" ? [] : [{ x: x + 8, y: y + down }],
-      });
-    await send("touchStart");
-    for (const down of [10, 20]) {
-      await send("touchMove", down);
-      expect(Math.abs((await top(point)) - still)).toBeLessThanOrEqual(STILL_PX);
-    }
-    await send("touchEnd");
-    await expect.poll(async () => (await heights(page))[3]).toBeLessThan(before[3] - DRAGGED_M);
-    const after = await heights(page);
-    expect(after.filter((height_m, at) => height_m !== before[at])).toHaveLength(1);
-    await page.keyboard.press("Control+z");
-    await expect.poll(() => heights(page)).toEqual(before);
-  });
+  inOwnWindow(
+    "a point follows a finger that touches beside it, nearer to it than to its neighbours",
+    async ({ page }) => {
+      const { points } = await drawn(page, "Rolling");
+      const before = await heights(page);
+      const point = points.nth(3);
+      const { x, y } = await middle(point);
+      const still = await top(point);
+      const session = await page.context().newCDPSession(page);
+      const send = (/** @type {"touchStart" | "touchMove" | "touchEnd"} */ type, /** @type {number} */ down = 0) =>
+        session.send("Input.dispatchTouchEvent", {
+          type,
+          touchPoints: type === "touchEnd" ? [] : [{ x: x + 8, y: y + down }],
+        });
+      await send("touchStart");
+      for (const down of [10, 20]) {
+        await send("touchMove", down);
+        expect(Math.abs((await top(point)) - still)).toBeLessThanOrEqual(STILL_PX);
+      }
+      await send("touchEnd");
+      await expect.poll(async () => (await heights(page))[3]).toBeLessThan(before[3] - DRAGGED_M);
+      const after = await heights(page);
+      expect(after.filter((height_m, at) => height_m !== before[at])).toHaveLength(1);
+      await page.keyboard.press("Control+z");
+      await expect.poll(() => heights(page)).toEqual(before);
+    },
+  );
 });
 
-test.describe("a link", () => {
-  test.use({ permissions: ["clipboard-read", "clipboard-write"] });
+inOwnWindow.describe("a link", () => {
+  inOwnWindow.use({ permissions: ["clipboard-read", "clipboard-write"] });
   const COUNT = 2_400;
   /** What some programs cut a link after. */
   const LONG_LINK = 8_000;
 
-  test("to a long course carries as many points as it says, and says how the time differs", async ({
-    page,
-    browser,
-  }) => {
-    await openWithCourse(page, long(COUNT));
-    await tool(page, "Share").click();
-    await expect(notice(page)).toContainText("The link is copied");
-    const said = (await notice(page).textContent()) ?? "";
-    const [, kept] = /The link carries ([\d,]+) of the course’s 2,400 points\./.exec(said) ?? [];
-    expect(said).toMatch(/The best even effort on them is (?:slower|faster) by /);
-    expect(said).not.toContain("It is long");
-    const link = await page.evaluate(() => navigator.clipboard.readText());
-    // The bound is used, not only kept.
-    expect(link.length).toBeLessThanOrEqual(LONG_LINK);
-    expect(link.length).toBeGreaterThan(LONG_LINK / 2);
-    await expect.poll(() => page.url().length).toBeGreaterThan(LONG_LINK);
-    expect((await course(page)).points).toHaveLength(COUNT);
+  inOwnWindow(
+    "to a long course carries as many points as it says, and says how the time differs",
+    async ({ page, browser }) => {
+      await openWithCourse(page, long(COUNT));
+      await tool(page, "Share").click();
+      await expect(notice(page)).toContainText("The link is copied");
+      const said = (await notice(page).textContent()) ?? "";
+      const [, kept] = /The link carries ([\d,]+) of the course’s 2,400 points\./.exec(said) ?? [];
+      expect(said).toMatch(/The best even effort on them is (?:slower|faster) by /);
+      expect(said).not.toContain("It is long");
+      const link = await page.evaluate(() => navigator.clipboard.readText());
+      // The bound is used, not only kept.
+      expect(link.length).toBeLessThanOrEqual(LONG_LINK);
+      expect(link.length).toBeGreaterThan(LONG_LINK / 2);
+      await expect.poll(() => page.url().length).toBeGreaterThan(LONG_LINK);
+      expect((await course(page)).points).toHaveLength(COUNT);
 
-    const elsewhere = await browser.newContext({ locale: "en-GB" });
-    const there = await elsewhere.newPage();
-    await there.goto(link);
-    await started(there);
-    const sheet = await openCourseGroup(there);
-    const lines = async () =>
-      (await sheet.getByRole("textbox", { name: "Points of the course" }).inputValue()).trim().split("\n").length;
-    await expect.poll(lines).toBe(Number(kept.replace(",", "")));
-    await elsewhere.close();
-  });
+      const elsewhere = await browser.newContext({ locale: "en-GB" });
+      const there = await elsewhere.newPage();
+      await there.goto(link);
+      await started(there);
+      const sheet = await openCourseGroup(there);
+      const lines = async () =>
+        (await sheet.getByRole("textbox", { name: "Points of the course" }).inputValue()).trim().split("\n").length;
+      await expect.poll(lines).toBe(Number(kept.replace(",", "")));
+      await elsewhere.close();
+    },
+  );
 
-  test("to an event with a long course of its own says of it how many points it carries", async ({ page }) => {
+  inOwnWindow("to an event with a long course of its own says of it how many points it carries", async ({ page }) => {
     await page.addInitScript((own) => {
       const work = { layout: 1, stamp: "1-1", saved_at: "2026-01-01T00:00:00Z", question: "finish-time", with: {} };
       const scenario = { fasterby: 3, events: [{ name: "Evening ten", course: own }] };
@@ -225,7 +229,7 @@ test.describe("a link", () => {
     expect((await kept(page)).scenario.events[0].course.points).toHaveLength(COUNT);
   });
 
-  test("to a course of few points carries all of them", async ({ page }) => {
+  inOwnWindow("to a course of few points carries all of them", async ({ page }) => {
     await openWithCourse(page, long(12));
     await tool(page, "Share").click();
     await expect(notice(page)).toContainText("The link is copied");

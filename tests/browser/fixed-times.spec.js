@@ -1,7 +1,9 @@
 // @ts-check
 /** Events and courses that go by time: given in "Your numbers" or in the sentence, answered in minutes and in distance, and kept. */
 
-import { answerText, expect, kept, open, openQuestion, test } from "./support/page.js";
+import { openWithCourse } from "./support/courses.js";
+import { test } from "./support/one-page.js";
+import { answerText, expect, kept, notice, open, openQuestion, type } from "./support/page.js";
 
 const HALF_A_DAY_S = 43_200;
 
@@ -65,4 +67,37 @@ test("a fixed time in the sentence is ridden by every question, and a link keeps
   await expect(howFar(page)).toHaveValue(`time ${HALF_A_DAY_S}`);
   await howFar(page).selectOption("Over 25 miles");
   await expect(page.getByText(/about \d+.*further/)).toBeHidden();
+});
+
+test("a course that goes by time goes by it still when it is drawn, typed or given in another way", async ({
+  page,
+}) => {
+  const course = { kind: "simple", duration_s: HALF_A_DAY_S, grade: 0, bearing_deg: 0, heading: "ignore" };
+  const sheet = await openWithCourse(page, course);
+  /** @param {string} kind */
+  const staysSo = (kind) =>
+    expect
+      .poll(async () => (await kept(page))?.scenario.course)
+      .toMatchObject({ kind, duration_s: HALF_A_DAY_S, heading: "ignore" });
+  await sheet.getByRole("button", { name: "Rolling" }).click();
+  await staysSo("profile");
+  await sheet.getByLabel("Points of the course").fill("0 10\n10 20\n20 10");
+  await sheet.getByRole("button", { name: "Use these points" }).click();
+  await expect.poll(async () => (await kept(page))?.scenario.course.points?.length).toBe(3);
+  await staysSo("profile");
+  await sheet.getByLabel("The course is given as").selectOption("one slope and direction");
+  await staysSo("simple");
+  expect((await kept(page))?.scenario.course.distance_m).toBeUndefined();
+  await sheet.getByLabel("The course is given as").selectOption("points along the road");
+  await staysSo("profile");
+});
+
+test("a course that goes by time is drawn as long as its own rider gets", async ({ page }) => {
+  const sheet = await openWithCourse(page, { kind: "simple", duration_s: HALF_A_DAY_S, grade: 0, bearing_deg: 0 });
+  await type(page, "Drag area, CdA", "0.2");
+  await expect.poll(async () => (await kept(page))?.scenario.positions?.[0]?.cda_m2?.value).toBe(0.2);
+  await sheet.getByRole("button", { name: "Flat", exact: true }).click();
+  await expect(notice(page)).toContainText(/The course is now [\d.]+\smiles long/);
+  const [, far] = /now ([\d.]+)\smiles/.exec((await notice(page).textContent()) ?? "") ?? [];
+  await expect(page.getByText(new RegExp(`you cover ${far}\\smiles, plus`))).toBeAttached();
 });

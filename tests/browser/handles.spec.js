@@ -1,7 +1,9 @@
 // @ts-check
 /** The rider's own point on a chart, moved by keys and by hand. */
 
-import { answerText, expect, handle, openQuestion, test, tool } from "./support/page.js";
+import { everyQuestion } from "./support/every-question.js";
+import { test } from "./support/one-page.js";
+import { answerText, expect, handle, inMotion, openQuestion, tool } from "./support/page.js";
 import { questions } from "./support/questions.js";
 
 /** @import { Page } from "@playwright/test" */
@@ -22,17 +24,19 @@ async function drag(page, name) {
   await page.mouse.up();
 }
 
+test.beforeEach(({ page }) => page.emulateMedia(inMotion));
+
 /** @type {[way: string, move: (page: Page, name: string) => Promise<void>][]} */
 const ways = [
   ["an arrow key", (page, name) => handle(page, name).press("Shift+ArrowLeft")],
   ["dragging", drag],
 ];
 
-for (const { id, handles } of questions.filter((question) => question.handles.length > 0)) {
-  test(`${id}: arrow keys and dragging move each of its points, the answer follows, and undo takes each back`, async ({
-    page,
-  }) => {
-    await openQuestion(page, id);
+test("in every question arrow keys and dragging move each point, the answer follows, and undo takes each back", async ({
+  page,
+}) => {
+  const withPoints = questions.filter((question) => question.handles.length > 0);
+  await everyQuestion(page, withPoints, async ({ handles }) => {
     for (const name of handles) {
       for (const [way, move] of ways) {
         await test.step(`“${name}” by ${way}`, async () => {
@@ -56,7 +60,7 @@ for (const { id, handles } of questions.filter((question) => question.handles.le
       }
     }
   });
-}
+});
 
 /** @param {Page} page @param {string} name */
 async function whereIs(page, name) {

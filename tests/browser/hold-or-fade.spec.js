@@ -1,7 +1,8 @@
 // @ts-check
 /** Hold or fade: how a position is lost, as a filmed test gives it. */
 
-import { answerText, expect, kept, number, openQuestion, test, type } from "./support/page.js";
+import { test } from "./support/one-page.js";
+import { answerText, expect, kept, number, openQuestion, type } from "./support/page.js";
 
 test("how a position is lost can be given as the thirds of a test, and the answer follows", async ({ page }) => {
   await openQuestion(page, "hold-or-fade");

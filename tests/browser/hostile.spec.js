@@ -3,7 +3,19 @@
 
 import { createServer } from "node:http";
 import { deflateRawSync } from "node:zlib";
-import { answerText, expect, found, number, openQuestion, started, test, tool, type } from "./support/page.js";
+import { everyQuestion } from "./support/every-question.js";
+import { test } from "./support/one-page.js";
+import {
+  answerText,
+  expect,
+  found,
+  test as inOwnWindow,
+  number,
+  openQuestion,
+  started,
+  tool,
+  type,
+} from "./support/page.js";
 import { questions } from "./support/questions.js";
 
 /** @import { Page } from "@playwright/test" */
@@ -35,7 +47,7 @@ test("two links and an edit between them leave one's own numbers within reach", 
   await expect(page.getByRole("dialog")).toContainText("Numbers from an earlier link");
 });
 
-test("a preference that was damaged does not stop the start", async ({ page }) => {
+inOwnWindow("a preference that was damaged does not stop the start", async ({ page }) => {
   await page.addInitScript(() => {
     localStorage.setItem("fasterby:reading", '{"language":5}');
     localStorage.setItem("fasterby:saved:bad", '{"layout":1,"saved_at":5,"scenario":{}}');
@@ -80,11 +92,17 @@ const NAMED = {
   events: [{ name: `${TURNING} event`, distance_m: 16_000 }],
 };
 
-for (const { id } of questions) {
-  test(`${id}: a name that turns the writing turns nothing beside itself, wherever it stands`, async ({ page }) => {
-    await page.goto(`/#${id}/1j.${Buffer.from(JSON.stringify({ s: NAMED })).toString("base64url")}`);
+test("a name that turns the writing turns nothing beside itself, wherever it stands in any question", async ({
+  page,
+}) => {
+  const link = `1j.${Buffer.from(JSON.stringify({ s: NAMED })).toString("base64url")}`;
+  const openNamed = async (/** @type {Page} */ page, /** @type {string} */ id) => {
+    await page.goto(`/#${id}/${link}`);
     await started(page);
+    await expect(page.locator("#host")).toHaveAttribute("data-question", id);
     await found(page);
+  };
+  const check = async (/** @type {{ id: string }} */ { id }) => {
     await page.locator("#host details").evaluateAll((folds) => {
       for (const fold of folds) fold.setAttribute("open", "");
     });
@@ -111,8 +129,11 @@ for (const { id } of questions) {
     });
     if (id === "which-position") expect(seen).toBeGreaterThan(0);
     expect(loose).toEqual([]);
-  });
-}
+    await page.locator("#sheet").getByRole("button", { name: "Done" }).click();
+    await expect(page.locator("#sheet")).toBeHidden();
+  };
+  await everyQuestion(page, questions, check, openNamed);
+});
 
 /** A course of tight bends, each of another radius and heading. @param {number} points */
 const bends = (points) => ({
@@ -129,42 +150,43 @@ const NO_SIMPLE_COURSE = { distance_m: null, grade: null, bearing_deg: null, out
 /** As many as the core takes. */
 const MOST_POINTS = 20_000;
 
-test("a link with as many bends as are read is answered beside the page, which follows the hand meanwhile", async ({
-  page,
-}) => {
-  // What the page asks its worker for, but for the draws, which always are.
-  await page.addInitScript(() => {
-    const asked = /** @type {any} */ (globalThis).asked ?? [];
-    Object.assign(globalThis, { asked });
-    const post = Worker.prototype.postMessage;
-    Worker.prototype.postMessage = function (/** @type {any[]} */ ...message) {
-      const { question, request } = message[0] ?? {};
-      if (question === "finish-time" && !request.with.part) asked.push(request.scenario.course.points?.length ?? 0);
-      return Reflect.apply(post, this, message);
-    };
-  });
-  const asked = () => page.evaluate(() => /** @type {any} */ (globalThis).asked);
-  await openQuestion(page, "finish-time");
-  const first = (await asked()).length;
-  const short = await answerText(page);
-  await type(page, CDA, "0.27");
-  await expect.poll(() => answerText(page)).not.toBe(short);
-  expect((await asked()).length, "a short course is ridden in the page").toBe(first);
+inOwnWindow(
+  "a link with as many bends as are read is answered beside the page, which follows the hand meanwhile",
+  async ({ page }) => {
+    // What the page asks its worker for, but for the draws, which always are.
+    await page.addInitScript(() => {
+      const asked = /** @type {any} */ (globalThis).asked ?? [];
+      Object.assign(globalThis, { asked });
+      const post = Worker.prototype.postMessage;
+      Worker.prototype.postMessage = function (/** @type {any[]} */ ...message) {
+        const { question, request } = message[0] ?? {};
+        if (question === "finish-time" && !request.with.part) asked.push(request.scenario.course.points?.length ?? 0);
+        return Reflect.apply(post, this, message);
+      };
+    });
+    const asked = () => page.evaluate(() => /** @type {any} */ (globalThis).asked);
+    await openQuestion(page, "finish-time");
+    const first = (await asked()).length;
+    const short = await answerText(page);
+    await type(page, CDA, "0.27");
+    await expect.poll(() => answerText(page)).not.toBe(short);
+    expect((await asked()).length, "a short course is ridden in the page").toBe(first);
 
-  const held = { s: { course: { ...bends(MOST_POINTS), ...NO_SIMPLE_COURSE } } };
-  const link = `#finish-time/1z.${deflateRawSync(JSON.stringify(held)).toString("base64url")}`;
-  expect(link.length).toBeGreaterThan(100_000);
-  await page.evaluate((hash) => {
-    location.hash = hash;
-  }, link);
-  await expect(page.getByText(/The course has 20,?000 points; it is ridden over/)).toBeVisible();
-  await found(page);
-  const long = await answerText(page);
-  const before = (await asked()).length;
-  await type(page, CDA, "0.23");
-  await expect.poll(async () => (await asked()).slice(before)).toContain(MOST_POINTS);
-  await expect.poll(() => answerText(page)).not.toBe(long);
-});
+    const held = { s: { course: { ...bends(MOST_POINTS), ...NO_SIMPLE_COURSE } } };
+    const link = `#finish-time/1z.${deflateRawSync(JSON.stringify(held)).toString("base64url")}`;
+    expect(link.length).toBeGreaterThan(100_000);
+    await page.evaluate((hash) => {
+      location.hash = hash;
+    }, link);
+    await expect(page.getByText(/The course has 20,?000 points; it is ridden over/)).toBeVisible();
+    await found(page);
+    const long = await answerText(page);
+    const before = (await asked()).length;
+    await type(page, CDA, "0.23");
+    await expect.poll(async () => (await asked()).slice(before)).toContain(MOST_POINTS);
+    await expect.poll(() => answerText(page)).not.toBe(long);
+  },
+);
 
 /** A host page that holds this. @param {string} body @param {(address: string) => Promise<void>} use */
 async function onHost(body, use) {
@@ -401,9 +423,9 @@ test("attributes that mean nothing are passed over, and the question answers", a
   });
 });
 
-test.describe("without its files", () => {
-  test.use({ troubled: true });
-  test("a place whose files do not come says so in words and leaves no hole", async ({ page, baseURL }) => {
+inOwnWindow.describe("without its files", () => {
+  inOwnWindow.use({ troubled: true });
+  inOwnWindow("a place whose files do not come says so in words and leaves no hole", async ({ page, baseURL }) => {
     const ours = new URL(/** @type {string} */ (baseURL)).origin;
     await page.route(/wasm|style\.css/, (route) => route.abort());
     await onHost(
@@ -418,7 +440,7 @@ test.describe("without its files", () => {
   });
 });
 
-test("an old library that changes how lists are written does no harm to a place", async ({ page, baseURL }) => {
+inOwnWindow("an old library that changes how lists are written does no harm to a place", async ({ page, baseURL }) => {
   const ours = new URL(/** @type {string} */ (baseURL)).origin;
   await onHost(
     `<script>Array.prototype.toJSON = function () { return "lost"; };</script><script type="module" src="${ours}/embed.js"></script><faster-by question="finish-time"></faster-by>`,

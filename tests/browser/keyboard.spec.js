@@ -1,7 +1,9 @@
 // @ts-check
 /** Everything can be done without a mouse, and one always sees where one is. */
 
-import { answerText, expect, openQuestion, test } from "./support/page.js";
+import { everyQuestion } from "./support/every-question.js";
+import { test } from "./support/one-page.js";
+import { answerText, expect, openQuestion } from "./support/page.js";
 import { questions } from "./support/questions.js";
 
 /** @import { Page } from "@playwright/test" */
@@ -37,9 +39,18 @@ function here(page) {
   });
 }
 
-for (const { id, handles, still } of questions) {
-  test(`${id}: by keys alone`, async ({ page }) => {
-    await openQuestion(page, id);
+/** Begins where the focus is on a page just opened: a question that another led to has it on its heading. @param {Page} page */
+function focusTop(page) {
+  return page.evaluate(() => {
+    document.body.tabIndex = -1;
+    document.body.focus();
+    document.body.removeAttribute("tabindex");
+  });
+}
+
+test("every question by keys alone", async ({ page }) => {
+  await everyQuestion(page, questions, async ({ handles, still }) => {
+    await focusTop(page);
 
     await test.step("Tab goes through the numbers, the charts and the folds in their order, and the focus shows", async () => {
       // What is counted beside the page may add a fold.
@@ -105,7 +116,7 @@ for (const { id, handles, still } of questions) {
       await expect(table.first().locator("caption")).not.toBeEmpty();
     });
   });
-}
+});
 
 test("the skip link leads past the tools to the question", async ({ page }) => {
   await openQuestion(page, questions[0].id);

@@ -2,6 +2,7 @@
 /** The story, figures, files and paper in German and French. */
 
 import { readFile } from "node:fs/promises";
+import { everyQuestion } from "./support/every-question.js";
 import { expect, open, openQuestion, test } from "./support/page.js";
 import { questions } from "./support/questions.js";
 import { isPhrase, textsOf, wordsOf } from "./support/said.js";
@@ -88,23 +89,18 @@ for (const [locale, { language, titles, sentence, faster, inputs }] of Object.en
   test.describe(`in ${language}`, () => {
     test.use({ locale });
 
-    test("the questions are asked in it", async ({ page }) => {
-      for (const { id } of questions) {
-        await openQuestion(page, id);
-        await expect(page.getByRole("heading", { level: 1 })).toHaveText(titles[id]);
-      }
-    });
-
-    test("its words fit every width, and on a phone the figure with its ± is there at once", async ({ page }) => {
-      for (const { id } of questions) {
-        await page.setViewportSize(PHONE);
-        await openQuestion(page, id);
+    test("the questions are asked in it, fit every width, and on a phone the figure with its ± is there at once", async ({
+      page,
+    }) => {
+      await page.setViewportSize(PHONE);
+      await everyQuestion(page, questions, async ({ id }) => {
+        await expect.soft(page.getByRole("heading", { level: 1 }), id).toHaveText(titles[id]);
         const [sure, bar] = await Promise.all(
           [".figure .pm", "footer.bar"].map((part) => page.locator(part).evaluate((it) => it.getBoundingClientRect())),
         );
         expect.soft(sure.bottom, id).toBeLessThanOrEqual(bar.top);
         await expectNoSidewaysScroll(page, WIDTHS_PX, id);
-      }
+      });
     });
 
     test("every step of the story, and what the reader changed, is told in it", async ({ page, browser }) => {
@@ -121,25 +117,23 @@ for (const [locale, { language, titles, sentence, faster, inputs }] of Object.en
       }
     });
 
-    test("the sentence, the figures and how sure they are follow the language", async ({ page }) => {
+    test("the sentence, the figures and how sure they are, a saved table, and paper follow the language", async ({
+      page,
+    }) => {
       await openQuestion(page, "power-or-drag");
-      await expect(page.locator(".sentence")).toContainText(sentence);
-      await expect(page.locator(".lines").first()).toContainText(faster);
-      await openQuestion(page, "speed-for-watts");
-      await expect(page.locator(".figure .amount b")).toHaveText(/^\d+,\d$/);
-    });
+      await expect.soft(page.locator(".sentence")).toContainText(sentence);
+      await expect.soft(page.locator(".lines").first()).toContainText(faster);
 
-    test("a table is saved as spreadsheets read it where a comma is the decimal mark", async ({ page }) => {
       await openQuestion(page, "speed-for-watts");
+      await expect.soft(page.locator(".figure .amount b")).toHaveText(/^\d+,\d$/);
       await folded(page);
       const downloading = page.waitForEvent("download");
       await page.locator('[data-fold="take"] button', { hasText: "CSV" }).nth(1).click();
       const text = await readFile(await (await downloading).path(), "utf8");
-      expect(text.split("\r\n")[1]).toMatch(/;\d/);
-      expect(text).toMatch(/\d,\d/);
-    });
+      expect.soft(text.split("\r\n")[1], "as spreadsheets read it where a comma is the decimal mark").toMatch(/;\d/);
+      expect.soft(text).toMatch(/\d,\d/);
 
-    test("paper is one page and holds every input in it", async ({ page }) => {
+      // One page, which holds every input.
       await openQuestion(page, "finish-time");
       await expect
         .poll(async () => {

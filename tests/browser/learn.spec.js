@@ -3,8 +3,20 @@
 
 import { readFileSync } from "node:fs";
 
-import { faults } from "./support/accessibility.js";
-import { drawn, expect, kept, notice, number, open, openQuestion, started, test, tool } from "./support/page.js";
+import { faults, faultsOfColour } from "./support/accessibility.js";
+import { test } from "./support/one-page.js";
+import {
+  drawn,
+  expect,
+  test as inOwnWindow,
+  kept,
+  notice,
+  number,
+  open,
+  openQuestion,
+  started,
+  tool,
+} from "./support/page.js";
 
 /** @import { Locator, Page } from "@playwright/test" */
 
@@ -35,7 +47,7 @@ const LEVEL_S = 1;
 /** The core's tables, as the build wrote them; tests run from the root. @type {{ fields: { key: string, default: number }[] }} */
 const TABLES = JSON.parse(readFileSync("target/xtask/tables.json", "utf8"));
 const LONG_RIDE_LOSS_SHARE = defaultOf("power.long_ride_loss_share");
-/** Ten steps, each from a story that is opened anew. */
+/** Eight steps, and what must be taken back before each. */
 const PATIENCE_MS = 180_000;
 const WIDE = { width: 1440, height: 1000 };
 const PHONE = { width: 390, height: 844 };
@@ -53,13 +65,16 @@ async function openStory(page) {
   await expect(step(page, STEPS.length - 1)).toBeVisible();
 }
 
-/** As a first visitor finds it, in the same window, which is quicker than another. @param {Page} page */
-async function openStoryAnew(page) {
-  // A file of the site without scripts: the page keeps its numbers when it is left.
-  await page.goto("./icon.svg");
-  await page.evaluate(() => localStorage.clear());
+/** As a first visitor finds it, whatever was changed before. @param {Page} page */
+async function takeAllBack(page) {
   await page.setViewportSize(WIDE);
-  await openStory(page);
+  await tool(page, "Undo").evaluate(async (/** @type {HTMLButtonElement} */ button) => {
+    while (!button.disabled) {
+      button.click();
+      await new Promise(requestAnimationFrame);
+    }
+  });
+  await expect(page.getByText("What you changed.").filter({ visible: true })).toHaveCount(0);
 }
 
 /** @param {Page} page @param {number} index */
@@ -126,7 +141,7 @@ test("three changes and one budget: what is said is what the core finds best, an
   expect(await says(page, 7).locator(".also").textContent()).not.toBe(before);
 });
 
-test("its steps are fetched only when it is opened", async ({ page }) => {
+inOwnWindow("its steps are fetched only when it is opened", async ({ page }) => {
   /** @type {string[]} */
   const fetched = [];
   page.on("response", async (response) => {
@@ -141,9 +156,10 @@ test("its steps are fetched only when it is opened", async ({ page }) => {
 
 test("what a step states is the core’s own", async ({ page }) => {
   test.setTimeout(PATIENCE_MS);
+  await openStory(page);
 
   await test.step("what the air takes: eight times the power at twice the speed", async () => {
-    await openStoryAnew(page);
+    await takeAllBack(page);
     await type(page, 0, "Speed in still air", "20");
     const air = async (/** @type {number} */ speed_m_s) =>
       (await ask(page, "speed-for-watts", { scenario: rider(0.24), with: { speed_m_s } })).breakdown_w.air;
@@ -157,7 +173,7 @@ test("what a step states is the core’s own", async ({ page }) => {
   });
 
   await test.step("where the watts go, and what the next ten buy", async () => {
-    await openStoryAnew(page);
+    await takeAllBack(page);
     await type(page, 1, "Power at the pedals", "280");
     await type(page, 1, "Drag area, CdA", "0.3");
     const { speed_m_s, aero_share, next_10_w_m_s, breakdown_w } = await ask(page, "speed-for-watts", {
@@ -182,7 +198,7 @@ test("what a step states is the core’s own", async ({ page }) => {
   });
 
   await test.step("watts that the curve does not allow for so long are said to be too many, where they are ridden", async () => {
-    await openStoryAnew(page);
+    await takeAllBack(page);
     await expect(says(page, 3)).not.toContainText("More than this rider can hold");
     await type(page, 2, "Power to hold", "300");
     const { base_time_s, takes, warnings } = await ask(page, "power-or-drag", {
@@ -195,32 +211,8 @@ test("what a step states is the core’s own", async ({ page }) => {
     );
   });
 
-  await test.step("the words at the ring of the curve stand clear of it", async () => {
-    await openStoryAnew(page);
-    for (const width of [320, PHONE.width, 820, WIDE.width]) {
-      await page.setViewportSize({ width, height: WIDE.height });
-      for (const power of ["320", "310", "300", "285", "260", "235"]) {
-        await type(page, 2, "Power to hold", power);
-        await expect(step(page, 2).locator(".you-label").first()).toHaveText(`${power}\u00a0W`);
-        const touching = await step(page, 2)
-          .locator("svg.chart")
-          .evaluate((svg) => {
-            const curve = /** @type {SVGPathElement} */ (svg.querySelector(".curve.power"));
-            const boxes = [...svg.querySelectorAll(".you-label")].map((text) =>
-              /** @type {SVGGraphicsElement} */ (text).getBBox(),
-            );
-            const length = curve.getTotalLength();
-            return Array.from({ length: 400 }, (_, n) => curve.getPointAtLength((length * n) / 399)).some(({ x, y }) =>
-              boxes.some((box) => x > box.x && x < box.x + box.width && y > box.y && y < box.y + box.height),
-            );
-          });
-        expect(touching, `at ${power} W, ${width} pixels wide`).toBe(false);
-      }
-    }
-  });
-
   await test.step("how long ten percent more can be held", async () => {
-    await openStoryAnew(page);
+    await takeAllBack(page);
     await type(page, 2, "Power to hold", "250");
     const { takes } = await ask(page, "power-or-drag", {
       scenario: rider(0.24),
@@ -232,7 +224,7 @@ test("what a step states is the core’s own", async ({ page }) => {
   });
 
   await test.step("ten against ten, the share of air at which they tie, and the mirror of ten percent", async () => {
-    await openStoryAnew(page);
+    await takeAllBack(page);
     await type(page, 1, "Power at the pedals", "300");
     const asked = (/** @type {number} */ cda_change) =>
       ask(page, "power-or-drag", {
@@ -256,7 +248,7 @@ test("what a step states is the core’s own", async ({ page }) => {
   });
 
   await test.step("a position lost at the end, and the moment at which it is level", async () => {
-    await openStoryAnew(page);
+    await takeAllBack(page);
     await type(page, 4, "When the low position starts to slip", "12");
     const asked = (/** @type {number} */ begins_s) =>
       ask(page, "hold-or-fade", {
@@ -279,7 +271,7 @@ test("what a step states is the core’s own", async ({ page }) => {
   });
 
   await test.step("uphill and into the wind", async () => {
-    await openStoryAnew(page);
+    await takeAllBack(page);
     await type(page, 5, "Slope of the road", "5");
     await type(page, 5, "Wind against the rider", "10");
     const asked = (/** @type {number} */ wind_speed_m_s) =>
@@ -295,6 +287,30 @@ test("what a step states is the core’s own", async ({ page }) => {
     await expect(says(page, 5)).toContainText(
       `In still air it would be ${still.elasticity.power.toFixed(2)}\u202f% and ${(-still.elasticity.cda).toFixed(2)}\u202f%`,
     );
+  });
+
+  await test.step("the words at the ring of the curve stand clear of it", async () => {
+    await takeAllBack(page);
+    for (const width of [320, PHONE.width, 820, WIDE.width]) {
+      await page.setViewportSize({ width, height: WIDE.height });
+      for (const power of ["320", "310", "300", "285", "260", "235"]) {
+        await type(page, 2, "Power to hold", power);
+        await expect(step(page, 2).locator(".you-label").first()).toHaveText(`${power}\u00a0W`);
+        const touching = await step(page, 2)
+          .locator("svg.chart")
+          .evaluate((svg) => {
+            const curve = /** @type {SVGPathElement} */ (svg.querySelector(".curve.power"));
+            const boxes = [...svg.querySelectorAll(".you-label")].map((text) =>
+              /** @type {SVGGraphicsElement} */ (text).getBBox(),
+            );
+            const length = curve.getTotalLength();
+            return Array.from({ length: 400 }, (_, n) => curve.getPointAtLength((length * n) / 399)).some(({ x, y }) =>
+              boxes.some((box) => x > box.x && x < box.x + box.width && y > box.y && y < box.y + box.height),
+            );
+          });
+        expect(touching, `at ${power} W, ${width} pixels wide`).toBe(false);
+      }
+    }
   });
 });
 
@@ -415,9 +431,9 @@ test("a link with impossible numbers is brought back into range", async ({ page 
   await expect(says(page, 5)).toContainText("more speed");
 });
 
-test.describe("when its steps cannot be fetched", () => {
-  test.use({ troubled: true });
-  test("it says so, the question before stays, and the others still come", async ({ page }) => {
+inOwnWindow.describe("when its steps cannot be fetched", () => {
+  inOwnWindow.use({ troubled: true });
+  inOwnWindow("it says so, the question before stays, and the others still come", async ({ page }) => {
     await page.setViewportSize(WIDE);
     await open(page);
     await page.route(/part-.*\.js/, (route) => route.abort());
@@ -430,25 +446,30 @@ test.describe("when its steps cannot be fetched", () => {
   });
 });
 
-for (const colorScheme of /** @type {const} */ (["light", "dark"])) {
-  test.describe(colorScheme, () => {
-    test.use({ colorScheme, contextOptions: { reducedMotion: "reduce" } });
-    test("axe finds no fault, wide or on a phone", async ({ page }) => {
-      await openStory(page);
-      await type(page, 1, "Power at the pedals", "300");
-      await step(page, 1).getByRole("spinbutton", { name: "Drag area, CdA" }).fill("9");
-      for (const size of [PHONE, WIDE]) {
-        await page.setViewportSize(size);
+inOwnWindow.describe("without motion", () => {
+  inOwnWindow.use({ contextOptions: { reducedMotion: "reduce" } });
+  inOwnWindow("axe finds no fault, in the light and in the dark, wide or on a phone", async ({ page }) => {
+    await openStory(page);
+    await type(page, 1, "Power at the pedals", "300");
+    await step(page, 1).getByRole("spinbutton", { name: "Drag area, CdA" }).fill("9");
+    for (const size of [PHONE, WIDE]) {
+      await page.setViewportSize(size);
+      // In the dark only the colours are others.
+      for (const [colorScheme, inIt] of /** @type {const} */ ([
+        ["light", faults],
+        ["dark", faultsOfColour],
+      ])) {
+        await page.emulateMedia({ colorScheme });
         await drawn(page);
-        expect(await faults(page)).toEqual([]);
+        expect.soft(await inIt(page), `${colorScheme}, ${size.width} px`).toEqual([]);
       }
-    });
+    }
   });
-}
+});
 
-test.describe("on a small phone", () => {
-  test.use({ viewport: { width: 320, height: 568 }, hasTouch: true, isMobile: true });
-  test("it is in the menu, and nothing scrolls sideways", async ({ page }) => {
+inOwnWindow.describe("on a small phone", () => {
+  inOwnWindow.use({ viewport: { width: 320, height: 568 }, hasTouch: true, isMobile: true });
+  inOwnWindow("it is in the menu, and nothing scrolls sideways", async ({ page }) => {
     await open(page);
     await page.getByRole("button", { name: "Questions" }).tap();
     await page.getByRole("dialog").getByRole("link", { name: "Start here" }).tap();

@@ -1,7 +1,18 @@
 // @ts-check
 /** Leg room: the crank is turned by hand or by itself, lengths are typed or guessed, and a leg that does not reach says where. */
 
-import { answerText, expect, look, number, openQuestion, test, tool, type } from "./support/page.js";
+import { test } from "./support/one-page.js";
+import {
+  answerText,
+  expect,
+  inMotion,
+  test as inOwnWindow,
+  look,
+  number,
+  openQuestion,
+  tool,
+  type,
+} from "./support/page.js";
 
 /** @import { Page } from "@playwright/test" */
 
@@ -42,6 +53,7 @@ test("the buttons go to the tightest hip and the straightest knee", async ({ pag
 });
 
 test("the crank turns by itself while it can be seen, and stops when asked", async ({ page }) => {
+  await page.emulateMedia(inMotion);
   await openQuestion(page, "leg-room");
   await page.getByRole("button", { name: "Turn the crank" }).click();
   await expect(turning(page)).toHaveAttribute("data-turning", "");
@@ -56,10 +68,10 @@ test("the crank turns by itself while it can be seen, and stops when asked", asy
   await expect(turning(page)).not.toHaveAttribute("data-turning", "");
 });
 
-test.describe("without motion", () => {
-  test.use({ contextOptions: { reducedMotion: "reduce" } });
+inOwnWindow.describe("without motion", () => {
+  inOwnWindow.use({ contextOptions: { reducedMotion: "reduce" } });
 
-  test("nothing turns by itself, and the slider stays", async ({ page }) => {
+  inOwnWindow("nothing turns by itself, and the slider stays", async ({ page }) => {
     await openQuestion(page, "leg-room");
     await expect(page.getByRole("button", { name: "Turn the crank" })).toBeHidden();
     await expect(crank(page)).toBeVisible();

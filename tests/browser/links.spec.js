@@ -1,6 +1,8 @@
 // @ts-check
 /** A link holds every number; a broken or hostile one is refused in words and touches nothing. */
 
+import { everyQuestion } from "./support/every-question.js";
+import { forget } from "./support/one-page.js";
 import {
   answerText,
   expect,
@@ -31,24 +33,25 @@ async function shared(page) {
   return page.evaluate(() => navigator.clipboard.readText());
 }
 
-for (const { id, number: given, also } of questions) {
-  test(`${id}: a link opened on another device shows the same page`, async ({ page, browser }) => {
-    await openQuestion(page, id);
+test("a link to any question that is opened on another device shows the same page", async ({ page, browser }) => {
+  const elsewhere = await browser.newContext({ locale: "en-GB" });
+  const there = await elsewhere.newPage();
+  await everyQuestion(page, questions, async ({ number: given, also }) => {
     await type(page, given.name, given.typed);
     for (const [name, typed] of also) await type(page, name, typed);
     const link = await shared(page);
     await found(page);
     const here = { ...(await look(page)), sentence: await sentence(page) };
 
-    const elsewhere = await browser.newContext({ locale: "en-GB" });
-    const there = await elsewhere.newPage();
+    await forget(there);
     await there.goto(link);
     await started(there);
 
     await expect.poll(async () => ({ ...(await look(there)), sentence: await sentence(there) })).toEqual(here);
-    await elsewhere.close();
+    for (const _ of [given, ...also]) await tool(page, "Undo").click();
   });
-}
+  await elsewhere.close();
+});
 
 /** @param {Page} page */
 function sentence(page) {

@@ -1,7 +1,8 @@
 // @ts-check
 /** Who asks for less motion gets none. */
 
-import { expect, number, openQuestion, test } from "./support/page.js";
+import { everyQuestion } from "./support/every-question.js";
+import { expect, number, test, tool } from "./support/page.js";
 import { questions } from "./support/questions.js";
 
 /** Browsers keep a transition of this length as an event without a picture. */
@@ -10,23 +11,21 @@ const NO_TIME_S = 0.02;
 test.use({ contextOptions: { reducedMotion: "reduce" } });
 
 test("in no question anything glides", async ({ page }) => {
-  for (const { id, number: given } of questions) {
-    await test.step(id, async () => {
-      await openQuestion(page, id);
-      await number(page, given.name).press("Shift+ArrowUp");
-      const moving = await page.evaluate(
-        (most) =>
-          [...document.querySelectorAll("*")].flatMap((element) => {
-            const { transitionDuration, animationDuration, animationName } = getComputedStyle(element);
-            const longest = Math.max(
-              ...transitionDuration.split(",").map(parseFloat),
-              animationName === "none" ? 0 : parseFloat(animationDuration),
-            );
-            return longest > most ? [`${element.tagName} ${element.getAttribute("class")} ${longest} s`] : [];
-          }),
-        NO_TIME_S,
-      );
-      expect(moving).toEqual([]);
-    });
-  }
+  await everyQuestion(page, questions, async ({ number: given }) => {
+    await number(page, given.name).press("Shift+ArrowUp");
+    const moving = await page.evaluate(
+      (most) =>
+        [...document.querySelectorAll("*")].flatMap((element) => {
+          const { transitionDuration, animationDuration, animationName } = getComputedStyle(element);
+          const longest = Math.max(
+            ...transitionDuration.split(",").map(parseFloat),
+            animationName === "none" ? 0 : parseFloat(animationDuration),
+          );
+          return longest > most ? [`${element.tagName} ${element.getAttribute("class")} ${longest} s`] : [];
+        }),
+      NO_TIME_S,
+    );
+    expect(moving).toEqual([]);
+    await tool(page, "Undo").click();
+  });
 });

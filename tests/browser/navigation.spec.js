@@ -1,7 +1,8 @@
 // @ts-check
 /** Back and Forward move between questions; the numbers stay what they are. */
 
-import { expect, number, openQuestion, test, type } from "./support/page.js";
+import { test } from "./support/one-page.js";
+import { expect, number, openQuestion, type } from "./support/page.js";
 import { questions } from "./support/questions.js";
 
 /** @import { Page } from "@playwright/test" */

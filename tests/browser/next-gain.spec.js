@@ -1,7 +1,8 @@
 // @ts-check
 /** What to work on next: the budget, the best set, and the list of changes. */
 
-import { answerText, expect, figure, openQuestion, test, tool, type } from "./support/page.js";
+import { test } from "./support/one-page.js";
+import { answerText, expect, figure, openQuestion, tool, type } from "./support/page.js";
 
 /** @import { Page } from "@playwright/test" */
 

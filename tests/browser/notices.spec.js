@@ -1,7 +1,8 @@
 // @ts-check
 /** What the page says at its edge: it leaves, with its question or after a while, and lies on nothing that is read or used. */
 
-import { drawn, expect, handle, notice, openQuestion, test } from "./support/page.js";
+import { test } from "./support/one-page.js";
+import { drawn, expect, handle, test as inOwnWindow, notice, openQuestion } from "./support/page.js";
 
 /** @import { Locator, Page } from "@playwright/test" */
 
@@ -23,7 +24,7 @@ async function openCurve(page) {
   await openQuestion(page, "power-curve");
 }
 
-test("a notice with Undo leaves after a while, but not from under the hand", async ({ page }) => {
+inOwnWindow("a notice with Undo leaves after a while, but not from under the hand", async ({ page }) => {
   await openCurve(page);
   await sayWithUndo(page);
   await notice(page).getByRole("button", { name: "Undo" }).focus();

@@ -1,7 +1,9 @@
 // @ts-check
 /** A number in a sentence: typed, stepped, dragged, refused, taken back. */
 
-import { answerText, complaint, drawn, expect, found, look, number, openQuestion, test, tool } from "./support/page.js";
+import { everyQuestion } from "./support/every-question.js";
+import { test } from "./support/one-page.js";
+import { answerText, complaint, drawn, expect, found, look, number, openQuestion, tool } from "./support/page.js";
 import { questions } from "./support/questions.js";
 
 /** @import { Page } from "@playwright/test" */
@@ -34,11 +36,10 @@ const ways = [
   ["dragging it sideways", (page, { name }) => dragSideways(page, name)],
 ];
 
-for (const { id, number: given } of questions) {
-  test(`${id}: a number changes the answer and the chart, undo takes it back, redo brings it again, and what is wrong is named`, async ({
-    page,
-  }) => {
-    await openQuestion(page, id);
+test("in every question a number changes the answer and the chart, undo takes it back, redo brings it again, and what is wrong is named", async ({
+  page,
+}) => {
+  await everyQuestion(page, questions, async ({ number: given }) => {
     const before = await look(page);
     const valueBefore = await number(page, given.name).inputValue();
 
@@ -86,9 +87,10 @@ for (const { id, number: given } of questions) {
       await tool(page, "Redo").click();
       await expect.poll(() => look(page)).toEqual(last?.look);
       await expect(number(page, given.name)).toHaveValue(last?.value ?? "");
+      await tool(page, "Undo").click();
     });
   });
-}
+});
 
 test("a comma, spaces and the unit may be typed", async ({ page }) => {
   await openQuestion(page, "speed-for-watts");

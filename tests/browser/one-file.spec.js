@@ -2,9 +2,10 @@
 /** The page as one file: opened from a disk, it answers as the site does and asks for nothing. */
 
 import { writeFile } from "node:fs/promises";
-import { pathToFileURL } from "node:url";
+import { fileURLToPath, pathToFileURL } from "node:url";
 
 import { faults } from "./support/accessibility.js";
+import { loopRide } from "./support/loop-ride.js";
 import {
   answerText,
   test as base,
@@ -26,6 +27,10 @@ import { questions } from "./support/questions.js";
 
 /** As agreed with `cargo xtask size`; 1 KB is 1,000 bytes. */
 const MOST_BYTES = 1_000_000;
+/** Drag areas of the laps of a ride, m². */
+const AREAS = [0.245, 0.235];
+/** How much of the packed text a damaged file has left. */
+const KEPT_SIGNS = 1000;
 /** Every question, twice. */
 const PATIENCE_MS = 180_000;
 
@@ -104,10 +109,23 @@ test("from a disk every question answers, typing changes the answer, and both ar
   );
 });
 
-test("the odds are worked out beside the page, by a worker made of the same file", async ({ page, file }) => {
+test("the odds are worked out beside the page, by a worker made of the same file, and axe finds no fault", async ({
+  page,
+  file,
+}) => {
   const worker = page.waitForEvent("worker");
   await openFile(page, file, "#power-or-drag");
-  await expect(page.locator(".odds")).toContainText("of 100 tries");
+  await expect.soft(page.locator(".odds")).toContainText("of 100 tries");
+  expect.soft((await worker).url()).toMatch(/^blob:/);
+  expect(await faults(page)).toEqual([]);
+});
+
+test("a ride file is read by a worker made of the same file", async ({ page, file }) => {
+  await openFile(page, file, "#drag-test");
+  const worker = page.waitForEvent("worker");
+  const ride = { name: "loop.csv", mimeType: "text/csv", buffer: Buffer.from(loopRide(AREAS)) };
+  await page.locator('.opener input[type="file"]').setInputFiles(ride);
+  await expect(page.locator(".laps > li")).toHaveCount(AREAS.length);
   expect((await worker).url()).toMatch(/^blob:/);
 });
 
@@ -171,7 +189,8 @@ test("what the site fetches later is in the file already: the story, the sheet, 
   await openFile(page, file, "#start-here");
   await expect(page.getByRole("region", { name: "6. Uphill and into the wind" })).toBeVisible();
 
-  await openFile(page, file, "#power-or-drag");
+  await page.goto(`${file.address}#power-or-drag`);
+  await expect(page.locator("#host")).toHaveAttribute("data-question", "power-or-drag");
   const fold = page.locator('[data-fold="take"]');
   await fold.locator("summary").click();
   for (const kind of ["SVG", "PNG", "JSON"]) {
@@ -226,9 +245,15 @@ test.describe("its own policy", () => {
   });
 });
 
-test("it has no fault that axe finds", async ({ page, file }) => {
-  await openFile(page, file, "#power-or-drag");
-  expect(await faults(page)).toEqual([]);
+test("a file that is not whole leaves the sentence that says so", async ({ page, file, complaints }) => {
+  const text = file.content.toString("utf16le");
+  const packed = text.indexOf(">", text.indexOf('id="packed-page"'));
+  const damaged = text.slice(0, packed + KEPT_SIGNS) + text.slice(text.indexOf("</script>", packed));
+  await writeFile(fileURLToPath(file.address), Buffer.from(damaged, "utf16le"));
+  await page.goto(file.address);
+  await expect(page.locator(".starting")).toContainText("If this line stays");
+  await expect(page.locator("style, html[data-started]")).toHaveCount(0);
+  expect(complaints.splice(0).join()).toContain("ends early");
 });
 
 test("the site offers it in its help, and the service worker never gives the site in its place", async ({

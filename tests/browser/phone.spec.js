@@ -1,6 +1,7 @@
 // @ts-check
 /** In the lane: the page installs, lies on its side, wakes as it was, and is worked with a thumb. */
 
+import { everyQuestion } from "./support/every-question.js";
 import { expect, kept, number, open, openQuestion, started, test, type } from "./support/page.js";
 import { questions } from "./support/questions.js";
 
@@ -42,29 +43,16 @@ for (const locale of ["de-DE", "fr-FR"]) {
     test.use({ viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true, locale });
 
     test("the figure with its ± is in sight at once in every question", async ({ page }) => {
-      test.setTimeout(120_000);
-      for (const { id } of questions) {
-        await openQuestion(page, id);
+      await everyQuestion(page, questions, async () => {
         const { figure, bar } = await placed(page);
-        expect(figure, id).toBeLessThanOrEqual(Number(bar));
-      }
+        expect(figure).toBeLessThanOrEqual(Number(bar));
+      });
     });
   });
 }
 
 test.describe("in the hand", () => {
   test.use({ viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true });
-
-  for (const { id } of questions) {
-    test(`${id}: the figure with its ± is in sight at once, and the details begin within five screens`, async ({
-      page,
-    }) => {
-      await openQuestion(page, id);
-      const { figure, bar, details } = await placed(page);
-      expect(figure).toBeLessThanOrEqual(Number(bar));
-      expect(details).toBeLessThan(MOST_SCREENS * 844);
-    });
-  }
 
   test("the bar tells the answer while a number is edited with the keyboard up, and gives way after", async ({
     page,
@@ -104,11 +92,14 @@ test.describe("in the hand", () => {
     }
   });
 
-  for (const { id } of questions) {
-    test(`${id}: what a finger presses is large enough, numbers open the number pad, and it works on its side`, async ({
-      page,
-    }) => {
-      await openQuestion(page, id);
+  test("in every question the figure with its ± is in sight at once, the details begin within five screens, what a finger presses is large enough, numbers open the number pad, and it works on its side", async ({
+    page,
+  }) => {
+    await everyQuestion(page, questions, async ({ id }) => {
+      const { figure, bar, details } = await placed(page);
+      expect.soft(figure, `${id}: where the figure ends`).toBeLessThanOrEqual(Number(bar));
+      expect.soft(details, `${id}: where the details begin`).toBeLessThan(MOST_SCREENS * 844);
+
       const small = await page
         .locator("button:visible, summary:visible, select:visible, [role=slider]:visible")
         .evaluateAll(
@@ -151,7 +142,7 @@ test.describe("in the hand", () => {
         await expect(page.locator("#sheet")).toBeHidden();
       });
     });
-  }
+  });
 
   test("a page that was put away, and then ended by the phone, wakes with its numbers", async ({ page }) => {
     const [{ id, number: given }] = questions;

@@ -13,7 +13,8 @@ export default defineConfig({
   fullyParallel: true,
   forbidOnly: Boolean(process.env.CI),
   retries: 0,
-  workers: 2,
+  // One more than the processors that the bound of time is for: a test that waits for the page leaves its own idle.
+  workers: 3,
   reporter: "list",
   // Patient, for a machine that is busy with other things; a page that works answers at once.
   timeout: 60_000,
@@ -22,6 +23,8 @@ export default defineConfig({
     baseURL: address ?? ownAddress,
     locale: "en-GB",
     trace: "off",
+    // Charts that glide are drawn over and over. Specs about what moves have them glide: `inMotion` of support/page.js.
+    contextOptions: { reducedMotion: "reduce" },
     launchOptions: {
       executablePath: process.env.CHROME,
       args: [

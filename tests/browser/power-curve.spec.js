@@ -2,7 +2,8 @@
 /** The power curve: from the first two efforts to numbers that every question uses. */
 
 import { faults } from "./support/accessibility.js";
-import { complaint, expect, figure, handle, kept, notice, number, openQuestion, test, type } from "./support/page.js";
+import { test } from "./support/one-page.js";
+import { complaint, expect, figure, handle, kept, notice, number, openQuestion, type } from "./support/page.js";
 
 /** @import { Page } from "@playwright/test" */
 

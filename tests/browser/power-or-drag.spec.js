@@ -1,7 +1,8 @@
 // @ts-check
 /** More power or less drag: the reason that is given agrees with the answer. */
 
-import { expect, open, test } from "./support/page.js";
+import { test } from "./support/one-page.js";
+import { expect, open } from "./support/page.js";
 
 /** The reason at a power, with the other numbers as they come. @param {import("@playwright/test").Page} page @param {number} power_w */
 async function reason(page, power_w) {

@@ -1,46 +1,49 @@
 // @ts-check
 /** On paper: the sentence with its numbers, the answer and the chart, dark on white, on one page. */
 
-import { expect, number, openQuestion, test } from "./support/page.js";
+import { everyQuestion } from "./support/every-question.js";
+import { test } from "./support/one-page.js";
+import { expect, test as inOwnWindow, number, openQuestion } from "./support/page.js";
 import { questions } from "./support/questions.js";
+
+/** @import { Page } from "@playwright/test" */
+/** @import { Asked } from "./support/questions.js" */
 
 /** Of 255, for each of red, green and blue. */
 const DARK = 110;
 
-/** How many pages it takes. @param {import("@playwright/test").Page} page */
+/** How many pages it takes. @param {Page} page */
 async function pagesOf(page) {
   const pdf = (await page.pdf({ format: "A4" })).toString("latin1");
   return pdf.match(/\/Type\s*\/Page\b(?!s)/g)?.length ?? 0;
 }
 
-test("every question is printed whole", async ({ page }) => {
-  for (const { id, title, number: given } of questions) {
-    await test.step(id, async () => {
-      await page.emulateMedia({ media: "screen" });
-      await openQuestion(page, id);
-      await page.emulateMedia({ media: "print" });
+inOwnWindow("every question is printed whole", async ({ page }) => {
+  const openOnScreen = async (/** @type {Page} */ page, /** @type {string} */ id) => {
+    await page.emulateMedia({ media: "screen" });
+    await openQuestion(page, id);
+  };
+  const check = async (/** @type {Asked} */ { title, number: given }) => {
+    await page.emulateMedia({ media: "print" });
 
-      await expect(page.getByRole("heading", { name: title })).toBeVisible();
-      await expect(number(page, given.name)).toBeVisible();
-      await expect(page.locator(".verdict .figure")).toBeVisible();
-      await expect(page.locator("svg.chart").first()).toBeVisible();
-      expect(await page.locator("svg.chart").first().locator("path").count()).toBeGreaterThan(0);
-      for (const part of [".tools", ".questions", ".bar"]) await expect(page.locator(part).first()).toBeHidden();
+    await expect(page.getByRole("heading", { name: title })).toBeVisible();
+    await expect(number(page, given.name)).toBeVisible();
+    await expect(page.locator(".verdict .figure")).toBeVisible();
+    await expect(page.locator("svg.chart").first()).toBeVisible();
+    expect(await page.locator("svg.chart").first().locator("path").count()).toBeGreaterThan(0);
+    for (const part of [".tools", ".questions", ".bar"]) await expect(page.locator(part).first()).toBeHidden();
 
-      expect(await pagesOf(page)).toBe(1);
-    });
-  }
+    expect(await pagesOf(page)).toBe(1);
+  };
+  await everyQuestion(page, questions, check, openOnScreen);
 });
 
 for (const locale of ["de-DE", "fr-FR"]) {
-  test.describe(`in ${locale}`, () => {
-    test.use({ locale });
+  inOwnWindow.describe(`in ${locale}`, () => {
+    inOwnWindow.use({ locale });
 
-    test("a question takes no more than one page", async ({ page }) => {
-      for (const { id } of questions) {
-        await openQuestion(page, id);
-        expect(await pagesOf(page), id).toBe(1);
-      }
+    inOwnWindow("a question takes no more than one page", async ({ page }) => {
+      await everyQuestion(page, questions, async () => expect(await pagesOf(page)).toBe(1));
     });
   });
 }

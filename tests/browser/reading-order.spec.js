@@ -1,7 +1,9 @@
 // @ts-check
 /** What a screen reader meets, from the accessibility tree: every question in one sensible order, every chart told in a sentence and held in a table. */
 
-import { answerText, expect, openQuestion, test } from "./support/page.js";
+import { everyQuestion } from "./support/every-question.js";
+import { test } from "./support/one-page.js";
+import { answerText, expect, openQuestion } from "./support/page.js";
 import { questions } from "./support/questions.js";
 
 /** @import { Page } from "@playwright/test" */
@@ -42,10 +44,8 @@ function headingLevels(page) {
     );
 }
 
-for (const { id, title } of questions) {
-  test(`${id}: what a screen reader meets`, async ({ page }) => {
-    await openQuestion(page, id);
-
+test("what a screen reader meets in every question", async ({ page }) => {
+  await everyQuestion(page, questions, async ({ title }) => {
     await test.step("is read from the question to its sentence, its answer, its charts, what it means and its folds", async () => {
       const all = await lines(page);
       const landmarks = LANDMARKS.map((landmark) => all.findIndex((line) => landmark.test(line)));
@@ -93,7 +93,7 @@ for (const { id, title } of questions) {
       expect(levels.filter((level, index) => index > 0 && level > levels[index - 1] + 1)).toEqual([]);
     });
   });
-}
+});
 
 test("the story is read step by step: heading, what it is about, chart, answer", async ({ page }) => {
   await openQuestion(page, "start-here");

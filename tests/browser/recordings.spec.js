@@ -12,13 +12,16 @@ test("a file is read by the worker, and no request goes anywhere but for the mod
   page.context().on("request", (request) => asked.push(`${request.method()} ${request.url()}`));
   const read = await page.evaluate(async (table) => {
     const version = document.documentElement.dataset.version;
+    const module = await WebAssembly.compileStreaming(
+      fetch(new URL(`${version}/wasm/recordings_bg.wasm`, location.href)),
+    );
     /** What the worker answers at last. @param {Blob} file */
     async function answer(file) {
       const worker = new Worker(new URL(`${version}/recordings-worker.js`, location.href), { type: "module" });
       const { recording, error } = await new Promise((resolve, reject) => {
         worker.onerror = () => reject(new Error("the worker failed"));
         worker.onmessage = ({ data }) => "share" in data || resolve(data);
-        worker.postMessage({ file });
+        worker.postMessage({ file, module });
       });
       worker.terminate();
       return recording ? { kind: recording.kind, distance_m: [...recording.columns.distance_m] } : error?.text;

@@ -1,7 +1,18 @@
 // @ts-check
 /** A plan of effort: its powers are the core's, its charts are read together, and it never asks for speed downhill. */
 
-import { answerText, expect, found, kept, number, open, openQuestion, test, type } from "./support/page.js";
+import { test } from "./support/one-page.js";
+import {
+  answerText,
+  expect,
+  found,
+  test as inOwnWindow,
+  kept,
+  number,
+  open,
+  openQuestion,
+  type,
+} from "./support/page.js";
 
 /** A climb, a descent and level road. */
 const HILLY = {
@@ -111,7 +122,7 @@ test("a plan for riders who are not quite as believed says what it gains and cos
   await expect(page.getByRole("button", { name: "Test your critical power before you trust a plan" })).toBeVisible();
 });
 
-test("opening it asks for one plan, and a change for one more", async ({ page }) => {
+inOwnWindow("opening it asks for one plan, and a change for one more", async ({ page }) => {
   await page.addInitScript(() => {
     const asked = /** @type {any} */ (globalThis).asked ?? [];
     Object.assign(globalThis, { asked });
@@ -128,4 +139,42 @@ test("opening it asks for one plan, and a change for one more", async ({ page })
   await expect.poll(asked).toBe(2);
   await found(page);
   expect(await asked()).toBe(2);
+});
+
+test("sitting up on steep climbs is asked for in one box, and stands where it begins and ends", async ({ page }) => {
+  await openPlan(page);
+  const fold = await openFold(page, "sit-up");
+  const grade = fold.getByRole("spinbutton", { name: "Grade from which you sit up" });
+  await expect(grade).toBeHidden();
+  await fold.getByRole("checkbox", { name: "I sit up on steep climbs" }).check();
+  await expect(grade).toHaveValue("6");
+  await expect(page.locator(".also", { hasText: "No climb here is as steep" })).toBeVisible();
+
+  // The climb has 3.4 %.
+  await grade.fill("3");
+  await grade.press("Enter");
+  await expect(page.locator(".also", { hasText: "Sitting up on one climb" })).toBeVisible();
+  const climbs = async () => (await planOf(page)).sit_up.climbs;
+  await expect.poll(climbs).toEqual([{ from_m: 4000, to_m: 9000 }]);
+  const { sit_up } = await planOf(page);
+  const said = sit_up.faster_by_s.value > 0 ? "faster by" : "slower by";
+  await expect(page.locator(".also", { hasText: `Sitting up on one climb, you are ${said}` })).toBeVisible();
+  await expect(cues(page).locator("tbody td", { hasText: "sit up until 5.6 mi" })).toHaveCount(1);
+  await expect((await openFold(page, "strip")).locator("li", { hasText: "sit up until 5.6 mi" })).toHaveCount(1);
+
+  await page.reload();
+  await expect(page.locator(".also", { hasText: "Sitting up on one climb" })).toBeVisible();
+});
+
+test("a link with nonsense for sitting up says so and leaves the rider low", async ({ page }) => {
+  await openPlan(page);
+  for (const nonsense of [5, [], "up", { from_grade: "steep" }, { cda_m2: {} }, { from_grade: 0.9 }]) {
+    const link = { w: { sit_up: nonsense }, v: 3 };
+    await page.goto("about:blank");
+    await open(page, `#ride-plan/1j.${Buffer.from(JSON.stringify(link)).toString("base64url")}`);
+    await expect(page.getByText(/^This link cannot be used/)).toBeVisible();
+    await expect(page.locator(".verdict .amount b")).toHaveText(/\d:\d\d/);
+    const fold = await openFold(page, "sit-up");
+    await expect(fold.getByRole("checkbox", { name: "I sit up on steep climbs" })).not.toBeChecked();
+  }
 });

@@ -4,7 +4,9 @@
 import { readFile } from "node:fs/promises";
 import { columnTables } from "../../www/save/csv.js";
 import { faults } from "./support/accessibility.js";
-import { expect, number, openQuestion, test, type } from "./support/page.js";
+import { everyQuestion } from "./support/every-question.js";
+import { test } from "./support/one-page.js";
+import { expect, test as inOwnWindow, number, openQuestion, type } from "./support/page.js";
 import { questions } from "./support/questions.js";
 
 /** @import { Page } from "@playwright/test" */
@@ -59,112 +61,115 @@ function parsed(text) {
   return rows;
 }
 
-for (const { id } of questions) {
-  test(`${id}: charts are saved as pictures that stand alone, figures as data, and the whole fits on one page of A4 and of Letter`, async ({
-    page,
-  }) => {
-    await openQuestion(page, id);
-    const fold = await openFold(page);
+inOwnWindow(
+  "in every question charts are saved as pictures that stand alone, figures as data, and the whole fits on one page of A4 and of Letter",
+  async ({ page }) => {
+    await everyQuestion(page, questions, async ({ id }) => {
+      const fold = await openFold(page);
 
-    await test.step("every chart is saved as a picture that stands alone", async () => {
-      const charts = page.locator("#host svg.chart:visible");
-      const buttons = fold.getByRole("button", { name: "as SVG" });
-      await expect(buttons).toHaveCount(await charts.count());
+      await test.step("every chart is saved as a picture that stands alone", async () => {
+        const charts = page.locator("#host svg.chart:visible");
+        const buttons = fold.getByRole("button", { name: "as SVG" });
+        await expect(buttons).toHaveCount(await charts.count());
 
-      for (let index = 0; index < (await buttons.count()); index += 1) {
-        const { name, content } = await saved(page, buttons.nth(index));
-        expect(name).toMatch(new RegExp(`^fasterby-${id}-[a-z0-9-]+\\.svg$`));
-        const text = String(content);
-        expect(text).not.toMatch(/class=|style=|var\(|color-mix|color\(|tabindex|<script|<image|href/);
-        const read = await page.evaluate((source) => {
-          const svg = new DOMParser().parseFromString(source, "image/svg+xml").documentElement;
-          return {
-            root: svg.localName,
-            title: svg.querySelector("title")?.textContent,
-            words: Array.from(svg.querySelectorAll("text"), (one) => one.textContent),
-            width: Number(svg.getAttribute("width")),
-            height: Number(svg.getAttribute("height")),
-          };
-        }, text);
-        const shown = await charts.nth(index).evaluate((chart) => ({
-          title: chart.getAttribute("aria-label"),
-          words: Array.from(chart.querySelectorAll("text"))
-            .filter((one) => getComputedStyle(one).display !== "none")
-            .map((one) => one.textContent),
-          width: chart.clientWidth,
-          height: chart.clientHeight,
-        }));
-        expect(read).toEqual({
-          root: "svg",
-          ...shown,
-          width: shown.width + 2 * MARGIN_PX,
-          height: shown.height + 2 * MARGIN_PX,
-        });
+        for (let index = 0; index < (await buttons.count()); index += 1) {
+          const { name, content } = await saved(page, buttons.nth(index));
+          expect(name).toMatch(new RegExp(`^fasterby-${id}-[a-z0-9-]+\\.svg$`));
+          const text = String(content);
+          expect(text).not.toMatch(/class=|style=|var\(|color-mix|color\(|tabindex|<script|<image|href/);
+          const read = await page.evaluate((source) => {
+            const svg = new DOMParser().parseFromString(source, "image/svg+xml").documentElement;
+            return {
+              root: svg.localName,
+              title: svg.querySelector("title")?.textContent,
+              words: Array.from(svg.querySelectorAll("text"), (one) => one.textContent),
+              width: Number(svg.getAttribute("width")),
+              height: Number(svg.getAttribute("height")),
+            };
+          }, text);
+          const shown = await charts.nth(index).evaluate((chart) => ({
+            title: chart.getAttribute("aria-label"),
+            words: Array.from(chart.querySelectorAll("text"))
+              .filter((one) => getComputedStyle(one).display !== "none")
+              .map((one) => one.textContent),
+            width: chart.clientWidth,
+            height: chart.clientHeight,
+          }));
+          expect(read).toEqual({
+            root: "svg",
+            ...shown,
+            width: shown.width + 2 * MARGIN_PX,
+            height: shown.height + 2 * MARGIN_PX,
+          });
 
-        const png = await saved(page, fold.getByRole("button", { name: "as PNG" }).nth(index));
-        expect(png.name).toBe(name.replace(".svg", ".png"));
-        expect([...png.content.subarray(0, PNG_SIGNATURE.length)]).toEqual(PNG_SIGNATURE);
-        expect(png.content.readUInt32BE(PNG_WIDTH_AT)).toBe(PNG_SCALE * read.width);
-        expect(png.content.readUInt32BE(PNG_HEIGHT_AT)).toBe(PNG_SCALE * read.height);
-      }
+          const png = await saved(page, fold.getByRole("button", { name: "as PNG" }).nth(index));
+          expect(png.name).toBe(name.replace(".svg", ".png"));
+          expect([...png.content.subarray(0, PNG_SIGNATURE.length)]).toEqual(PNG_SIGNATURE);
+          expect(png.content.readUInt32BE(PNG_WIDTH_AT)).toBe(PNG_SCALE * read.width);
+          expect(png.content.readUInt32BE(PNG_HEIGHT_AT)).toBe(PNG_SCALE * read.height);
+        }
+      });
+
+      await test.step("the saved request gives the saved answer, and its columns are the saved figures", async () => {
+        const { name, content } = await saved(page, fold.getByRole("button", { name: "as JSON" }));
+        expect(name).toBe(`fasterby-${id}.json`);
+        const file = JSON.parse(String(content));
+        expect(file.question).toBe(id);
+        const again = await page.evaluate(({ question, request }) => {
+          const plain = (/** @type {string} */ _, /** @type {any} */ value) =>
+            ArrayBuffer.isView(value) ? Array.from(/** @type {Float64Array} */ (value)) : value;
+          return JSON.stringify(/** @type {any} */ (globalThis).fasterby.ask(question, request), plain);
+        }, file);
+        expect(JSON.parse(again)).toEqual(file.answer);
+
+        const buttons = fold.locator("li", { hasText: /^[a-z0-9]+(_[a-z0-9]+)*(, |CSV)/ }).getByRole("button");
+        // Choices one after the other are one table, whose rows are labelled in words.
+        const labels = (file.answer.choices ?? []).length > 1 ? 1 : 0;
+        const tables = columnTables(
+          file.answer.columns,
+          (file.answer.choices ?? []).map((/** @type {unknown} */ _, /** @type {number} */ place) => String(place)),
+        );
+        await expect(buttons).toHaveCount(tables.length);
+        for (const [index, { rows }] of tables.entries()) {
+          const [head, ...body] = parsed(String((await saved(page, buttons.nth(index))).content));
+          expect(head).toEqual(rows[0]);
+          expect(body.map((row) => row.slice(labels).map(Number))).toEqual(
+            rows.slice(1).map((row) => row.slice(labels)),
+          );
+          if (!labels)
+            for (const name of head)
+              if (file.answer.columns[name].length === body.length)
+                expect(body.map((row) => Number(row[head.indexOf(name)]))).toEqual(file.answer.columns[name]);
+        }
+      });
+
+      await test.step("every table is saved with a name for each column of figures", async () => {
+        const buttons = fold.getByRole("heading", { name: "Tables" }).locator("+ ul").getByRole("button");
+        expect(await buttons.count()).toBeGreaterThan(0);
+        for (const button of await buttons.all()) {
+          const { name, content } = await saved(page, button);
+          expect(name).toMatch(new RegExp(`^fasterby-${id}-[a-z0-9-]+\\.csv$`));
+          const [head, ...body] = parsed(String(content).replace(/^\ufeff/, ""));
+          expect(body.length).toBeGreaterThan(0);
+          for (const row of body) expect(row).toHaveLength(head.length);
+          head.forEach((heading, column) => {
+            if (body.some((row) => /^[+-]?[\d.]+$/.test(row[column]))) expect(heading).not.toBe("");
+          });
+        }
+      });
+
+      await test.step("it fits on one page of A4 and of Letter, inputs and link and all", async () => {
+        await fold.locator("summary").click();
+        await ready(page);
+        for (const format of ["A4", "Letter"]) {
+          const pdf = (await page.pdf({ format })).toString("latin1");
+          expect(pdf.match(/\/Type\s*\/Page\b(?!s)/g), format).toHaveLength(1);
+        }
+        await page.evaluate(() => dispatchEvent(new Event("afterprint")));
+      });
     });
-
-    await test.step("the saved request gives the saved answer, and its columns are the saved figures", async () => {
-      const { name, content } = await saved(page, fold.getByRole("button", { name: "as JSON" }));
-      expect(name).toBe(`fasterby-${id}.json`);
-      const file = JSON.parse(String(content));
-      expect(file.question).toBe(id);
-      const again = await page.evaluate(({ question, request }) => {
-        const plain = (/** @type {string} */ _, /** @type {any} */ value) =>
-          ArrayBuffer.isView(value) ? Array.from(/** @type {Float64Array} */ (value)) : value;
-        return JSON.stringify(/** @type {any} */ (globalThis).fasterby.ask(question, request), plain);
-      }, file);
-      expect(JSON.parse(again)).toEqual(file.answer);
-
-      const buttons = fold.locator("li", { hasText: /^[a-z0-9]+(_[a-z0-9]+)*(, |CSV)/ }).getByRole("button");
-      // Choices one after the other are one table, whose rows are labelled in words.
-      const labels = (file.answer.choices ?? []).length > 1 ? 1 : 0;
-      const tables = columnTables(
-        file.answer.columns,
-        (file.answer.choices ?? []).map((/** @type {unknown} */ _, /** @type {number} */ place) => String(place)),
-      );
-      await expect(buttons).toHaveCount(tables.length);
-      for (const [index, { rows }] of tables.entries()) {
-        const [head, ...body] = parsed(String((await saved(page, buttons.nth(index))).content));
-        expect(head).toEqual(rows[0]);
-        expect(body.map((row) => row.slice(labels).map(Number))).toEqual(rows.slice(1).map((row) => row.slice(labels)));
-        if (!labels)
-          for (const name of head)
-            if (file.answer.columns[name].length === body.length)
-              expect(body.map((row) => Number(row[head.indexOf(name)]))).toEqual(file.answer.columns[name]);
-      }
-    });
-
-    await test.step("every table is saved with a name for each column of figures", async () => {
-      const buttons = fold.getByRole("heading", { name: "Tables" }).locator("+ ul").getByRole("button");
-      expect(await buttons.count()).toBeGreaterThan(0);
-      for (const button of await buttons.all()) {
-        const { name, content } = await saved(page, button);
-        expect(name).toMatch(new RegExp(`^fasterby-${id}-[a-z0-9-]+\\.csv$`));
-        const [head, ...body] = parsed(String(content).replace(/^\ufeff/, ""));
-        expect(body.length).toBeGreaterThan(0);
-        for (const row of body) expect(row).toHaveLength(head.length);
-        head.forEach((heading, column) => {
-          if (body.some((row) => /^[+-]?[\d.]+$/.test(row[column]))) expect(heading).not.toBe("");
-        });
-      }
-    });
-
-    await test.step("it fits on one page of A4 and of Letter, inputs and link and all", async () => {
-      await fold.locator("summary").click();
-      await ready(page);
-      for (const format of ["A4", "Letter"]) {
-        const pdf = (await page.pdf({ format })).toString("latin1");
-        expect(pdf.match(/\/Type\s*\/Page\b(?!s)/g), format).toHaveLength(1);
-      }
-    });
-  });
-}
+  },
+);
 
 /** Waits until what a printed page adds has been loaded, and makes it. @param {Page} page */
 async function ready(page) {
@@ -215,7 +220,7 @@ test("what is saved follows what is typed", async ({ page }) => {
   expect(file.request.scenario.conditions.temperature_c.value).toBe(30);
 });
 
-test("a saved picture looks like the chart, in the light and in the dark", async ({ page, context }) => {
+inOwnWindow("a saved picture looks like the chart, in the light and in the dark", async ({ page, context }) => {
   for (const colorScheme of /** @type {const} */ (["light", "dark"])) {
     await page.goto("about:blank");
     await page.emulateMedia({ colorScheme });

@@ -2,16 +2,17 @@
 /** Work is kept on the device, by name and as files, and what cannot be kept is said. */
 
 import { readFile } from "node:fs/promises";
+import { test } from "./support/one-page.js";
 import {
   answerText,
   expect,
+  test as inOwnWindow,
   kept,
   notice,
   number,
   open,
   openQuestion,
   started,
-  test,
   tool,
   type,
 } from "./support/page.js";
@@ -43,7 +44,7 @@ async function change(page, cda) {
   await expect.poll(async () => JSON.stringify(await kept(page))).toContain(`"value":${cda}`);
 }
 
-test("what was on the page is there again after a reload, and after a new visit", async ({ page }) => {
+inOwnWindow("what was on the page is there again after a reload, and after a new visit", async ({ page }) => {
   await openQuestion(page, "speed-for-watts");
   await change(page, "0.222");
   const before = await answerText(page);
@@ -138,7 +139,7 @@ test("a file that is no scenario is refused in words, and nothing changes", asyn
   await expect(number(page, CDA)).toHaveValue("0.222");
 });
 
-test("two tabs each keep their own numbers, and each is told of the other", async ({ page, context }) => {
+inOwnWindow("two tabs each keep their own numbers, and each is told of the other", async ({ page, context }) => {
   await openQuestion(page, "speed-for-watts");
   await change(page, "0.222");
   const second = await context.newPage();
@@ -152,7 +153,7 @@ test("two tabs each keep their own numbers, and each is told of the other", asyn
   await expect(number(second, CDA)).toHaveValue("0.333");
 });
 
-test("a scenario that another tab saved is not overwritten unasked", async ({ page, context }) => {
+inOwnWindow("a scenario that another tab saved is not overwritten unasked", async ({ page, context }) => {
   await openQuestion(page, "speed-for-watts");
   const second = await context.newPage();
   await openQuestion(second, "speed-for-watts");
@@ -170,7 +171,7 @@ test("a scenario that another tab saved is not overwritten unasked", async ({ pa
   await expect(page.getByRole("dialog").getByRole("alert")).toContainText("There is already a “Club ride”");
 });
 
-test("what a newer version of the page has kept is left as it is", async ({ page, context }) => {
+inOwnWindow("what a newer version of the page has kept is left as it is", async ({ page, context }) => {
   const newer = JSON.stringify({ layout: 99, stamp: "1-1", saved_at: "2030-01-01T00:00:00Z", everything: "else" });
   await context.addInitScript((text) => {
     for (const key of ["fasterby:last", "fasterby:saved:Club ride"])
@@ -214,7 +215,7 @@ const refusals = [
 ];
 
 for (const [what, refuse, says] of refusals) {
-  test(`when ${what}, the page says so and goes on`, async ({ page, context }) => {
+  inOwnWindow(`when ${what}, the page says so and goes on`, async ({ page, context }) => {
     await context.addInitScript(refuse);
     await openQuestion(page, "speed-for-watts");
     const before = await answerText(page);

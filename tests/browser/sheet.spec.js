@@ -1,7 +1,8 @@
 // @ts-check
 /** "Your numbers": every input with its value, its ± and how it is known; several positions; a live page behind. */
 
-import { answerText, expect, kept, notice, number, open, openQuestion, test, tool } from "./support/page.js";
+import { test } from "./support/one-page.js";
+import { answerText, expect, kept, notice, number, open, openQuestion, tool } from "./support/page.js";
 
 /** @import { Page } from "@playwright/test" */
 

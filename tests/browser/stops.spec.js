@@ -2,7 +2,8 @@
 /** Stops and feeding: added in the sheet and taken back, told with the finish time, kept in a link, ridden by every question. */
 
 import { faults } from "./support/accessibility.js";
-import { drawn, expect, figure, found, openQuestion, test, tool } from "./support/page.js";
+import { test } from "./support/one-page.js";
+import { drawn, expect, figure, found, test as inOwnWindow, openQuestion, tool } from "./support/page.js";
 
 /** @import { Page } from "@playwright/test" */
 
@@ -52,6 +53,26 @@ test("stops and feeding are added, told and undone", async ({ page }) => {
   await tool(page, "Undo").click();
   await expect(told(page)).toHaveCount(0);
   await expect(figure(page)).toHaveText(before);
+});
+
+inOwnWindow("what the weather changes by while the rider stands is told apart", async ({ page }) => {
+  await page.addInitScript(() => {
+    const later = {
+      first_at_s: 28_800,
+      at_s: 43_200,
+      start_at_s: 28_800,
+      wind_speed_m_s: 1,
+      wind_from_deg: 0,
+      temperature_c: 18,
+    };
+    const conditions = { wind_speed_m_s: 6, wind_from_deg: 0, temperature_c: 18, later };
+    const course = { kind: "simple", distance_m: 90_000, grade: 0, bearing_deg: 0, out_and_back: false };
+    const scenario = { fasterby: 3, course, conditions, stops: { every_m: 20_000, time_s: 1_800 } };
+    const work = { layout: 1, stamp: "1-1", saved_at: "2026-01-01T00:00:00Z", question: "finish-time", with: {} };
+    localStorage.setItem("fasterby:last", JSON.stringify({ ...work, scenario }));
+  });
+  await openQuestion(page, "finish-time");
+  await expect(told(page)).toContainText("The weather changes while you stand: that makes you faster by");
 });
 
 test("they fit a narrow phone", async ({ page }) => {

@@ -1,7 +1,19 @@
 // @ts-check
 /** Other units change what is read, never what is stored. */
 
-import { answerText, expect, kept, number, open, openQuestion, started, test, tool, type } from "./support/page.js";
+import { test } from "./support/one-page.js";
+import {
+  answerText,
+  expect,
+  test as inOwnWindow,
+  kept,
+  number,
+  open,
+  openQuestion,
+  started,
+  tool,
+  type,
+} from "./support/page.js";
 
 /** @import { Page } from "@playwright/test" */
 
@@ -110,17 +122,17 @@ test("every kind of unit may be typed beside a number, whichever is in use and h
   }
 });
 
-test.describe("where miles are read", () => {
-  test.use({ locale: "en-US" });
-  test("the units are those that a reader is used to", async ({ page }) => {
+inOwnWindow.describe("where miles are read", () => {
+  inOwnWindow.use({ locale: "en-US" });
+  inOwnWindow("the units are those that a reader is used to", async ({ page }) => {
     await open(page);
     await expect(tool(page, "Units")).toHaveText("Miles, °F");
   });
 });
 
-test.describe("where kilometres are read", () => {
-  test.use({ locale: "de-DE" });
-  test("the units are those that a reader is used to", async ({ page }) => {
+inOwnWindow.describe("where kilometres are read", () => {
+  inOwnWindow.use({ locale: "de-DE" });
+  inOwnWindow("the units are those that a reader is used to", async ({ page }) => {
     await open(page);
     await expect(tool(page, "Einheiten und Sprache")).toHaveText("km, °C");
   });

@@ -1,7 +1,8 @@
 // @ts-check
 /** Which position for which distance: what is compared, counted, priced and edited. */
 
-import { expect, figure, handle, kept, open, openQuestion, test, type } from "./support/page.js";
+import { test } from "./support/one-page.js";
+import { expect, figure, handle, test as inOwnWindow, kept, open, openQuestion, type } from "./support/page.js";
 
 /** A name beside its line is no further away than this. */
 const BESIDE_PX = 10;
@@ -31,7 +32,7 @@ test("positions are compared at every event, and the draws are counted while the
   await expect(page.getByText("What would settle it.", { exact: false }).first()).toBeVisible();
 });
 
-test("counting can be stopped and taken up again", async ({ page }) => {
+inOwnWindow("counting can be stopped and taken up again", async ({ page }) => {
   await countSlowly(page);
   await openQuestion(page, "which-position");
   const stop = page.getByRole("button", { name: "Stop" });
@@ -43,7 +44,7 @@ test("counting can be stopped and taken up again", async ({ page }) => {
   await expect(page.getByText(/varied in 10,?000 tries/)).toBeVisible({ timeout: 30_000 });
 });
 
-test("a changed number ends the count and begins another", async ({ page }) => {
+inOwnWindow("a changed number ends the count and begins another", async ({ page }) => {
   await countSlowly(page);
   await openQuestion(page, "which-position");
   await expect(page.getByText("tries are counted", { exact: false })).toBeVisible();
@@ -58,6 +59,25 @@ test("the distance is read off the curve by its handle, and drawn again nowhere 
   await handle(page, "Distance to read off: left and right change it").press("Shift+ArrowRight");
   await expect(figure(page)).not.toHaveText(before ?? "");
   await expect.poll(async () => (await kept(page))?.with["which-position"].distance_m).toBeGreaterThan(40_233.6);
+});
+
+test("the answer is read at a time too, and at a distance again once the handle is moved", async ({ page }) => {
+  await openQuestion(page, "which-position");
+  const howFar = page.getByRole("combobox", { name: "How far" });
+  await howFar.selectOption("In a time of");
+  await expect(page.locator(".claim")).toContainText("12 hours");
+  const time = page.getByRole("spinbutton", { name: "Time to ride for" });
+  await expect(time).toHaveValue("12:00:00");
+  await time.fill("3:00:00");
+  await time.press("Enter");
+  await expect(page.locator(".claim")).toContainText("3 hours");
+  await expect.poll(async () => (await kept(page))?.with["which-position"].for_time_s).toBe(10_800);
+  await page.reload();
+  await expect(page.locator(".claim")).toContainText("3 hours");
+
+  await handle(page, "Distance to read off: left and right change it").press("Shift+ArrowRight");
+  await expect(howFar).toHaveValue("distance");
+  await expect(page.locator(".claim")).not.toContainText("hour");
 });
 
 test("equipment, kinds of lapse, a test's thirds and events are edited in the sheet and compared", async ({ page }) => {

@@ -2,7 +2,9 @@
 /** The page in each of its languages: nothing left in another, numbers as they are written there, and the choice kept. */
 
 import { faults, faultsOfWords } from "./support/accessibility.js";
-import { expect, found, kept, number, open, openQuestion, test, tool } from "./support/page.js";
+import { everyQuestion } from "./support/every-question.js";
+import { test } from "./support/one-page.js";
+import { expect, found, test as inOwnWindow, kept, number, open, openQuestion, tool } from "./support/page.js";
 import { questions } from "./support/questions.js";
 import { isPhrase, textsOf, wordsOf } from "./support/said.js";
 import { expectNoSidewaysScroll } from "./support/widths.js";
@@ -54,6 +56,16 @@ async function speak(page, name) {
   await page.getByRole("dialog").getByRole("radio", { name, exact: true }).click();
 }
 
+/** Chooses a language with the units of a reader there; French has the word “miles”. @param {Page} page @param {string} language @param {string} name */
+async function speakAsThere(page, language, name) {
+  await speak(page, name);
+  // The dialog in the language before leaves once the one in this language is there.
+  await page.locator('input[name="units-distance"][value="km"]').last().check();
+  await page.keyboard.press("Escape");
+  await expect(page.locator("html")).toHaveAttribute("lang", language);
+  await found(page);
+}
+
 /** What each dialog says. @param {Page} page */
 async function saidInDialogs(page) {
   await open(page);
@@ -67,36 +79,40 @@ async function saidInDialogs(page) {
   return said;
 }
 
-for (const id of PAGES) {
-  test(`${id} leaves nothing in English, fits every width and has no fault, in ${Object.keys(LANGUAGES).join(" and ")}`, async ({
+// In two halves, which run beside each other.
+for (const pages of [PAGES.slice(0, PAGES.length / 2), PAGES.slice(PAGES.length / 2)]) {
+  const named = pages.map((id) => ({ id }));
+  test(`${pages.join(", ")} leave nothing in English, fit every width and have no fault, in ${Object.keys(LANGUAGES).join(" and ")}`, async ({
     page,
   }) => {
-    await openQuestion(page, id);
-    const english = await saidOn(page);
+    await page.setViewportSize(WIDE);
+    /** @type {Record<string, Set<string>>} */
+    const english = {};
+    await everyQuestion(page, named, async ({ id }) => {
+      english[id] = await saidOn(page);
+    });
     for (const [language, { name }] of Object.entries(LANGUAGES)) {
-      await test.step(name, async () => {
-        await page.setViewportSize(WIDE);
-        await speak(page, name);
-        // As a reader there has it; and French has the word “miles”.
-        // The dialog in the language before leaves once the one in this language is there.
-        await page.locator('input[name="units-distance"][value="km"]').last().check();
-        await page.keyboard.press("Escape");
-        await expect(page.locator("html")).toHaveAttribute("lang", language);
-        await found(page);
+      const openInIt = async (/** @type {Page} */ page, /** @type {string} */ id) => {
+        await openQuestion(page, id);
+        if ((await page.locator("html").getAttribute("lang")) !== language) await speakAsThere(page, language, name);
+      };
+      const check = async (/** @type {{ id: string }} */ { id }) => {
         const said = await saidOn(page);
-        expect([...said].filter((words) => english.has(words) && isPhrase(words) && !SAME.includes(words))).toEqual([]);
+        const left = [...said].filter((words) => english[id].has(words) && isPhrase(words) && !SAME.includes(words));
+        expect.soft(left, `${id} in ${language}`).toEqual([]);
         await expectNoSidewaysScroll(page, WIDTHS_PX, language);
         expect(await faultsOfWords(page)).toEqual([]);
-      });
+      };
+      await test.step(name, () => everyQuestion(page, named, check, openInIt));
     }
   });
 }
 
 for (const [language, { locale, name }] of Object.entries(LANGUAGES)) {
-  test.describe(name, () => {
-    test.use({ locale });
+  inOwnWindow.describe(name, () => {
+    inOwnWindow.use({ locale });
 
-    test("the dialogs leave nothing in English", async ({ page, browser }) => {
+    inOwnWindow("the dialogs leave nothing in English", async ({ page, browser }) => {
       const english = await (await browser.newContext({ locale: "en-GB" })).newPage();
       const said = await saidInDialogs(english);
       await english.context().close();
@@ -105,7 +121,23 @@ for (const [language, { locale, name }] of Object.entries(LANGUAGES)) {
       ).toEqual([]);
     });
 
-    test("a number is typed and shown with a comma, and an error says its range with one", async ({ page }) => {
+    inOwnWindow(
+      "it has no fault that axe finds, its language is named, and what the core warns of is said in it",
+      async ({ page }) => {
+        await openQuestion(page, "power-or-drag");
+        await expect.soft(page.locator("html")).toHaveAttribute("lang", language);
+        expect.soft(await faults(page)).toEqual([]);
+        await page.locator('.tools [data-tool="units"]').click();
+        expect.soft(await faults(page)).toEqual([]);
+        await page.keyboard.press("Escape");
+        const field = page.locator('main input[data-path$="temperature_c"]').first();
+        await field.fill("45");
+        await field.press("Tab");
+        await expect(page.getByRole("main")).toContainText(language === "de" ? "üblich ist" : "d’habitude, c’est de");
+      },
+    );
+
+    inOwnWindow("a number is typed and shown with a comma, and an error says its range with one", async ({ page }) => {
       await openQuestion(page, "power-or-drag");
       const field = page.locator('main input[data-path$="cda_m2"]').first();
       const figure = page.locator("main .answer .figure .amount b");
@@ -119,24 +151,6 @@ for (const [language, { locale, name }] of Object.entries(LANGUAGES)) {
       await expect(field).toHaveValue("0,201");
       await field.fill("9");
       await expect(page.locator(".wrongs .wrong:visible")).toContainText("0,800");
-    });
-
-    test("what the core warns of is said in it", async ({ page }) => {
-      await openQuestion(page, "power-or-drag");
-      const said = await page.evaluate(() => document.documentElement.lang);
-      expect(said).toBe(language);
-      const field = page.locator('main input[data-path$="temperature_c"]').first();
-      await field.fill("45");
-      await field.press("Tab");
-      await expect(page.getByRole("main")).toContainText(language === "de" ? "üblich ist" : "d’habitude, c’est de");
-    });
-
-    test("it has no fault that axe finds, and its language is named", async ({ page }) => {
-      await open(page);
-      await expect(page.locator("html")).toHaveAttribute("lang", language);
-      expect(await faults(page)).toEqual([]);
-      await page.locator('.tools [data-tool="units"]').click();
-      expect(await faults(page)).toEqual([]);
     });
   });
 }
@@ -188,10 +202,10 @@ test("the decimal mark may be another than the language's, and is kept", async (
   await expect(number(page, "Drag area, CdA")).toHaveValue("0,240");
 });
 
-test.describe("when a language cannot be fetched", () => {
-  test.use({ troubled: true });
+inOwnWindow.describe("when a language cannot be fetched", () => {
+  inOwnWindow.use({ troubled: true });
 
-  test("the page stays as it was and says so", async ({ page }) => {
+  inOwnWindow("the page stays as it was and says so", async ({ page }) => {
     await open(page);
     await page.locator('.tools [data-tool="units"]').click();
     await page.route(/part-.*\.js/, (route) => route.abort());

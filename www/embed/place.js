@@ -4,10 +4,10 @@
 import { ready, scenarioTables } from "../core.js";
 import { h } from "../frame/dom.js";
 import { createNotice } from "../frame/notice.js";
-import { painted } from "../frame/painted.js";
 import { createQuestionView } from "../frame/question-view.js";
 import { createTools } from "../frame/tools.js";
 import { createJobs } from "../jobs.js";
+import { painted } from "../parts/painted.js";
 import { measureIn } from "../parts/text-size.js";
 import { questions } from "../questions/index.js";
 import { requestOf } from "../questions/shared/request.js";

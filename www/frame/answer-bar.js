@@ -26,8 +26,8 @@ export function createAnswerBar(bar, host, sheet) {
     return document.activeElement instanceof HTMLElement && document.activeElement.matches(EDITED);
   }
 
-  /** A wide page has none; its style tells without laying out the page once more. */
-  const hasBar = () => getComputedStyle(bar).display !== "none";
+  /** A wide page has none. Its style is asked once for a width, as asking makes the browser work out every style at once. @type {boolean | undefined} */
+  let hasBar;
 
   /** @param {HTMLElement} answer */
   function isInSight(answer) {
@@ -39,7 +39,8 @@ export function createAnswerBar(bar, host, sheet) {
   }
 
   function update() {
-    const answer = isWanted() && hasBar() ? verdict() : null;
+    hasBar ??= getComputedStyle(bar).display !== "none";
+    const answer = isWanted() && hasBar ? verdict() : null;
     const shown = answer !== null && answer.textContent !== "" && !isInSight(answer);
     set(line, { hidden: !shown });
     for (const one of [bar, sheet]) set(one, { "data-answer": shown });
@@ -61,6 +62,9 @@ export function createAnswerBar(bar, host, sheet) {
     frame = requestAnimationFrame(update);
   }
 
+  addEventListener("resize", () => {
+    hasBar = undefined;
+  });
   for (const type of ["focusin", "focusout", "scroll"]) document.addEventListener(type, updateLater, { passive: true });
   new MutationObserver(updateLater).observe(sheet, { attributes: true, attributeFilter: ["hidden"] });
   visualViewport?.addEventListener("resize", aboveKeyboard);

@@ -2,10 +2,10 @@
 /** Shows the open question: fetched when it is first opened, then one question to the core and one redraw for each frame in which something changed. */
 
 import { asCoreError, ask, isReady, prepareFor, ready } from "../core.js";
+import { painted, pause } from "../parts/painted.js";
 import { requestOf } from "../questions/shared/request.js";
 import { book, isOpen, open } from "../words/index.js";
 import { h } from "./dom.js";
-import { painted, pause } from "./painted.js";
 
 /** @import { CoreError } from "../core.js" */
 /** @import { State, Store } from "../state/history.js" */
@@ -97,7 +97,7 @@ export function createQuestionView(host, { store, find, tools, onShown, onDrawn,
    */
   async function drawInPieces(now) {
     const stillShown = () => !gone && shown === now;
-    const pieces = [...host.querySelectorAll(now.question.story ? PIECES.story : PIECES.question)];
+    const pieces = host.querySelectorAll(now.question.story ? PIECES.story : PIECES.question);
     for (const piece of pieces) piece.setAttribute("data-later", "");
     const waiting = h("p", { class: "starting", role: "status" }, say("coming"));
     host.append(waiting);
@@ -120,13 +120,23 @@ export function createQuestionView(host, { store, find, tools, onShown, onDrawn,
     // One that was overtaken leaves the drawing to what came after it.
     if (now.question.story || said.answer || said.error) drawShown(now, store.get() === state ? said : undefined);
     waiting.remove();
-    for (const piece of pieces) {
-      piece.removeAttribute("data-later");
-      await painted();
-      if (piece === pieces[0] && now.view.answered) await Promise.race([now.view.answered, pause(PATIENCE_MS)]);
-    }
+    await showInTurn(now, pieces[0]);
+    await now.view.whole;
+    await showInTurn(now, pieces[0]);
     opened = true;
     open(CORE).catch(() => {});
+  }
+
+  const nextPiece = () => host.querySelector("[data-later]");
+
+  /** Others may come meanwhile. @param {NonNullable<typeof shown>} now @param {Element} first */
+  async function showInTurn({ view }, first) {
+    for (let piece = nextPiece(); piece; piece = nextPiece()) {
+      piece.removeAttribute("data-later");
+      view.reveal?.();
+      await painted();
+      if (piece === first && view.answered) await Promise.race([view.answered, pause(PATIENCE_MS)]);
+    }
   }
 
   /** What needs no core: the sentence of a question. @param {NonNullable<typeof shown>} now */

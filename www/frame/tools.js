@@ -23,5 +23,6 @@ export function createTools({ filler, ...page }) {
     field: filler.field,
     label: labelOf,
     newPosition: filler.position,
+    freshPart: filler.part,
   };
 }

@@ -2,6 +2,7 @@
 /** The eight steps in their order, the story in short, and the end. Fetched when the story is first opened. */
 
 import { html } from "../parts/html.js";
+import { painted } from "../parts/painted.js";
 import { titleOf } from "../questions/shared/names.js";
 import { citations } from "../questions/shared/worked-out.js";
 import * as units from "../units.js";
@@ -37,6 +38,19 @@ const SOURCES = [
   "skiba-2015",
 ];
 
+/** So many steps are made with the story itself, each of the others in a task of its own: a slow device shows the beginning and hears a press meanwhile. */
+const AT_ONCE = 2;
+
+function promised() {
+  let isShown = () => {};
+  const shown = new Promise((/** @type {(value?: undefined) => void} */ resolve) => {
+    isShown = resolve;
+  });
+  return { shown, isShown };
+}
+
+const nextTask = () => new Promise((resolve) => setTimeout(resolve));
+
 /** @param {HTMLElement} host @param {Tools} tools @returns {View} */
 export function create(host, tools) {
   const mass = units.quantity(
@@ -55,7 +69,8 @@ export function create(host, tools) {
     threeChanges,
     inShort,
   ];
-  const steps = told.map((step) => step(tools));
+  const steps = told.slice(0, AT_ONCE).map((step) => step(tools));
+  let gone = false;
   const end = yourTurn(tools);
   host.replaceChildren(
     html("h1", {}, titleOf(ID)),
@@ -74,12 +89,9 @@ export function create(host, tools) {
   /** Steps that are out of sight follow a change one a frame, so that the one in hand is drawn at once. @type {Step[]} */
   let behind = [];
   let frame = 0;
+  const beginning = promised();
   /** Whether what takes long has been worked out beside the page. */
   let isPrepared = false;
-  askAhead(numbersOf(tools.store.get()), tools.worker).finally(() => {
-    isPrepared = true;
-    followBehind();
-  });
   /** @type {State} */
   let latest = tools.store.get();
 
@@ -93,12 +105,40 @@ export function create(host, tools) {
     followBehind();
   }
 
+  async function makeRest() {
+    for (const step of told.slice(AT_ONCE)) {
+      await nextTask();
+      if (gone) return;
+      const made = step(tools);
+      // As the page opens, the steps are shown one after the other.
+      made.element.toggleAttribute("data-later", end.element.hasAttribute("data-later"));
+      end.element.before(made.element);
+      steps.push(made);
+      behind.push(made);
+      followBehind();
+    }
+    prepare();
+  }
+
+  /** The beginning is read before the rest of the core is fetched for what takes long. */
+  async function prepare() {
+    if (steps[0].element.hasAttribute("data-later")) await beginning.shown;
+    await painted();
+    if (gone) return;
+    await askAhead(numbersOf(latest), tools.worker).catch(() => {});
+    if (gone) return;
+    isPrepared = true;
+    followBehind();
+  }
+
   function catchUpAtOnce() {
     while (behind.length) catchUp();
   }
   addEventListener("beforeprint", catchUpAtOnce);
 
   return {
+    whole: makeRest(),
+    reveal: beginning.isShown,
     update(state) {
       latest = state;
       const numbers = numbersOf(state);
@@ -108,6 +148,7 @@ export function create(host, tools) {
       followBehind();
     },
     destroy() {
+      gone = true;
       cancelAnimationFrame(frame);
       removeEventListener("beforeprint", catchUpAtOnce);
       for (const step of steps) step.destroy();

@@ -10,6 +10,12 @@ export { expect };
 /** @import { PlaywrightTestArgs, PlaywrightTestOptions, PlaywrightWorkerArgs, PlaywrightWorkerOptions, TestType } from "@playwright/test" */
 /** @typedef {TestType<PlaywrightTestArgs & PlaywrightTestOptions & { troubled: boolean, offlineCopy: boolean }, PlaywrightWorkerArgs & PlaywrightWorkerOptions>} Test */
 
+/** As Playwright opens it. */
+export const WINDOW = { width: 1280, height: 720 };
+
+/** For specs about what moves: as a reader has it who does not ask for less motion. */
+export const inMotion = /** @type {const} */ ({ reducedMotion: "no-preference" });
+
 /**
  * A test fails when the page throws or the browser complains, unless it breaks something on purpose: `test.use({ troubled: true })`.
  * The page keeps no copy of itself for going offline, which takes longer than most tests, unless they ask for it: `test.use({ offlineCopy: true })`.
@@ -17,6 +23,17 @@ export { expect };
  */
 export const test = base.extend(
   /** @type {any} */ ({
+    // For one-page.js. It stands here so that all tests may run in the same browser.
+    shared: [
+      async (/** @type {any} */ { browser }, /** @type {any} */ use, /** @type {any} */ { project }) => {
+        const { baseURL, locale, contextOptions } = project.use;
+        const context = await browser.newContext({ baseURL, locale, viewport: WINDOW, ...contextOptions });
+        await context.addInitScript(() => Reflect.deleteProperty(Navigator.prototype, "serviceWorker"));
+        await use(await context.newPage());
+        await context.close();
+      },
+      { scope: "worker" },
+    ],
     troubled: [false, { option: true }],
     offlineCopy: [false, { option: true }],
     withoutCopy: [
@@ -31,13 +48,15 @@ export const test = base.extend(
       async (/** @type {any} */ { context, troubled }, /** @type {any} */ use) => {
         /** @type {string[]} */
         const complaints = [];
-        context.on("weberror", (/** @type {any} */ thrown) =>
-          complaints.push(thrown.error().stack ?? thrown.error().message),
-        );
-        context.on("console", (/** @type {any} */ message) => {
-          if (!troubled && ["error", "warning"].includes(message.type())) complaints.push(message.text());
-        });
+        const heard = {
+          weberror: (/** @type {any} */ thrown) => complaints.push(thrown.error().stack ?? thrown.error().message),
+          console: (/** @type {any} */ message) => {
+            if (!troubled && ["error", "warning"].includes(message.type())) complaints.push(message.text());
+          },
+        };
+        for (const [event, listener] of Object.entries(heard)) context.on(event, listener);
         await use(complaints);
+        for (const [event, listener] of Object.entries(heard)) context.off(event, listener);
         expect(complaints).toEqual([]);
       },
       { auto: true },

@@ -37,8 +37,18 @@ const A_YEAR = "public, max-age=31536000, immutable";
 /** The folder of a version's files. @param {Files} files @returns {string} */
 export const folderOf = (files) => JSON.parse(text(files, VERSION)).version;
 
+/** By address: they are fetched once. @type {Map<string, Promise<Files>>} */
+const fetched = new Map();
+
 /** All files of the page that is served at an address. @param {string} address @returns {Promise<Files>} */
 export async function filesOf(address) {
+  const files = fetched.get(address) ?? fetchedFrom(address);
+  fetched.set(address, files);
+  return new Map(await files);
+}
+
+/** @param {string} address @returns {Promise<Files>} */
+async function fetchedFrom(address) {
   const files = new Map();
   const take = async (/** @type {string} */ path) => {
     const response = await fetch(new URL(path, address));

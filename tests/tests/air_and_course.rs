@@ -1,5 +1,7 @@
 //! What the course says of the air, of the wind's direction and of its turn, and what is said where it says nothing.
 
+#![cfg(not(target_arch = "wasm32"))]
+
 use std::rc::Rc;
 
 use fasterby_core::air::standard_pressure_pa;

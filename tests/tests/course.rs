@@ -1,5 +1,7 @@
 //! The question `course`: the road of a recording, and a course cut, turned round, ridden there and back, repeated, or written as a file.
 
+#![cfg(not(target_arch = "wasm32"))]
+
 use fasterby_core::ask_json;
 use fasterby_recordings::{COLUMNS, Column, Reader, Recording};
 use serde_json::{Value, json};

@@ -1,6 +1,8 @@
 //! Whether a range of 95 % contains the truth as often as it says: riders whose true numbers are drawn from what is stated of
 //! them, ridden to the line with those, beside the range that the answer gave without knowing them.
 
+#![cfg(not(target_arch = "wasm32"))]
+
 use std::rc::Rc;
 
 use fasterby_core::draws::{Normal, draw_errors, with_errors};

@@ -1,5 +1,7 @@
 //! Draws are read off steady speeds; here they are held against rides that are followed to the line.
 
+#![cfg(not(target_arch = "wasm32"))]
+
 use std::rc::Rc;
 
 use fasterby_core::draws::{Drawn, monte_carlo};

@@ -3,7 +3,8 @@
 use fasterby_core::least_squares::{Row as FitRow, least_squares};
 use fasterby_core::models::{Effort, Form, Model, fit, fit_form};
 use fasterby_tests::{Row, Table};
-use wasm_bindgen_test::wasm_bindgen_test;
+#[cfg(target_arch = "wasm32")]
+use wasm_bindgen_test::wasm_bindgen_test as test;
 
 /// Parameters of a curve that exact efforts lie on come back to this share.
 const EXACT: f64 = 1e-8;
@@ -62,7 +63,7 @@ fn assert_close(row: &Row<'_>, what: &str, got: f64, want: f64) {
     );
 }
 
-#[wasm_bindgen_test(unsupported = test)]
+#[test]
 fn certified_problems_are_solved_from_both_starts() {
     for row in Table::new(include_str!("../published/least_squares.csv")).rows() {
         let (model, data) = (row.text("model"), pairs(row.text("data_x_y")));
@@ -111,7 +112,7 @@ fn form(name: &str) -> Form {
     }
 }
 
-#[wasm_bindgen_test(unsupported = test)]
+#[test]
 fn every_form_of_the_relation_gives_the_tabled_parameters_and_doubts() {
     for row in Table::new(include_str!("../published/power_fits.csv")).rows() {
         let efforts: Vec<Effort> = pairs(row.text("efforts_s_w"))
@@ -141,7 +142,7 @@ fn every_form_of_the_relation_gives_the_tabled_parameters_and_doubts() {
     }
 }
 
-#[wasm_bindgen_test(unsupported = test)]
+#[test]
 fn efforts_on_a_curve_give_its_parameters_back() {
     let models = [
         (Model::TwoParameter, vec![280.0, 18e3]),

@@ -1,5 +1,7 @@
 //! Courses and events that go by time: the distance is what is covered in it today, and what is gained over it is told in metres.
 
+#![cfg(not(target_arch = "wasm32"))]
+
 use fasterby_core::fields;
 use fasterby_tests::{answer, refused, value};
 use proptest::prelude::*;

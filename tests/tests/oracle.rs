@@ -6,7 +6,8 @@ use fasterby_core::leg::{Ankle, Extremes, Leg, Linkage, Seat};
 use fasterby_core::resistance::{DragShape, Machine, Stretch, slope};
 use fasterby_tests::{Row, Table, answer, value};
 use serde_json::Value;
-use wasm_bindgen_test::wasm_bindgen_test;
+#[cfg(target_arch = "wasm32")]
+use wasm_bindgen_test::wasm_bindgen_test as test;
 
 /// Steady speeds agree with SciPy's root to this share: both end at rounding, on a curve of conditioning below a hundred.
 const STEADY_SPEED: f64 = 1e-9;
@@ -46,7 +47,7 @@ fn machine(row: &Row<'_>) -> Machine {
     }
 }
 
-#[wasm_bindgen_test(unsupported = test)]
+#[test]
 fn a_thousand_steady_speeds_agree_with_scipy() {
     for row in Table::new(include_str!("../oracle/data/steady.csv")).rows() {
         let machine = machine(&row);
@@ -87,7 +88,7 @@ fn a_thousand_steady_speeds_agree_with_scipy() {
     }
 }
 
-#[wasm_bindgen_test(unsupported = test)]
+#[test]
 fn densities_agree_with_the_formula_and_with_coolprop() {
     for row in Table::new(include_str!("../oracle/data/density.csv")).rows() {
         let temperature_c = row.number("temperature_c");
@@ -189,17 +190,17 @@ fn agree(data: &str) {
     );
 }
 
-#[wasm_bindgen_test(unsupported = test)]
+#[test]
 fn fastest_plans_agree_with_direct_collocation() {
     agree(include_str!("../oracle/data/pacing.json"));
 }
 
-#[wasm_bindgen_test(unsupported = test)]
+#[test]
 fn rides_agree_with_an_eighth_order_integration() {
     agree(include_str!("../oracle/data/rides.json"));
 }
 
-#[wasm_bindgen_test(unsupported = test)]
+#[test]
 fn even_efforts_and_break_evens_agree_with_a_brute_force_search() {
     agree(include_str!("../oracle/data/even.json"));
 }
@@ -207,7 +208,7 @@ fn even_efforts_and_break_evens_agree_with_a_brute_force_search() {
 /// The oracle's times are good to 1e-5 of themselves, and distance grows with time by no more than its own share.
 const DISTANCE_SHARE: f64 = 2e-5;
 
-#[wasm_bindgen_test(unsupported = test)]
+#[test]
 fn rides_asked_for_by_the_time_that_the_search_found_go_as_far() {
     let data: Value = serde_json::from_str(include_str!("../oracle/data/even.json"))
         .expect("the oracle writes JSON");
@@ -236,22 +237,22 @@ fn rides_asked_for_by_the_time_that_the_search_found_go_as_far() {
     assert!(asked > 5, "only {asked} rides have a distance");
 }
 
-#[wasm_bindgen_test(unsupported = test)]
+#[test]
 fn fitted_power_curves_agree_with_scipy() {
     agree(include_str!("../oracle/data/power_curve.json"));
 }
 
-#[wasm_bindgen_test(unsupported = test)]
+#[test]
 fn drag_areas_from_runs_agree_with_scipy() {
     agree(include_str!("../oracle/data/drag.json"));
 }
 
-#[wasm_bindgen_test(unsupported = test)]
+#[test]
 fn savings_of_changes_together_and_the_best_set_agree_with_a_brute_force_search() {
     agree(include_str!("../oracle/data/gains.json"));
 }
 
-#[wasm_bindgen_test(unsupported = test)]
+#[test]
 fn legs_agree_with_thirty_digit_arithmetic() {
     for row in Table::new(include_str!("../oracle/data/linkage.csv")).rows() {
         let case = row.text("case");
@@ -334,7 +335,7 @@ const SMALL_SPREAD: [(&str, f64); 2] = [("_deg", 0.02), ("_deg_s", 0.6)];
 /// Slack is taken as normal.
 const REACH_SHARE: f64 = 0.01;
 
-#[wasm_bindgen_test(unsupported = test)]
+#[test]
 fn angles_spread_as_in_the_draws_in_which_the_leg_reaches() {
     let data: Value = serde_json::from_str(include_str!("../oracle/data/leg_reach.json"))
         .expect("the oracle writes JSON");
@@ -368,7 +369,7 @@ fn angles_spread_as_in_the_draws_in_which_the_leg_reaches() {
     }
 }
 
-#[wasm_bindgen_test(unsupported = test)]
+#[test]
 fn shares_of_the_noncentral_t_distribution_agree_with_scipy() {
     for row in Table::new(include_str!("../oracle/data/noncentral_t.csv")).rows() {
         let degrees = row.number("degrees_of_freedom") as u32;
@@ -382,7 +383,7 @@ fn shares_of_the_noncentral_t_distribution_agree_with_scipy() {
     }
 }
 
-#[wasm_bindgen_test(unsupported = test)]
+#[test]
 fn the_runs_that_show_a_difference_agree_with_scipy() {
     for row in Table::new(include_str!("../oracle/data/runs.csv")).rows() {
         let effect = row.number("difference") / row.number("cv");
@@ -403,7 +404,7 @@ fn the_runs_that_show_a_difference_agree_with_scipy() {
     }
 }
 
-#[wasm_bindgen_test(unsupported = test)]
+#[test]
 fn what_measuring_is_worth_agrees_with_an_integral_over_the_errors() {
     let data: Value = serde_json::from_str(include_str!("../oracle/data/worth.json"))
         .expect("the oracle writes JSON");
@@ -432,7 +433,7 @@ fn what_measuring_is_worth_agrees_with_an_integral_over_the_errors() {
     }
 }
 
-#[wasm_bindgen_test(unsupported = test)]
+#[test]
 fn positions_agree_with_a_brute_force_search() {
     let data: Value = serde_json::from_str(include_str!("../oracle/data/positions.json"))
         .expect("the oracle writes JSON");

@@ -15,7 +15,8 @@ use fasterby_core::w_prime_forms::{
     recovery_time_s,
 };
 use fasterby_tests::{Row, Table};
-use wasm_bindgen_test::wasm_bindgen_test;
+#[cfg(target_arch = "wasm32")]
+use wasm_bindgen_test::wasm_bindgen_test as test;
 
 /// A density put together from four tabled terms of sixteen digits each.
 const SAME_DENSITY: f64 = 1e-12;
@@ -150,7 +151,7 @@ fn standard_temperature_k(altitude_m: f64) -> f64 {
     288.15 - 0.0065 * EARTH_RADIUS_M * altitude_m / (EARTH_RADIUS_M + altitude_m)
 }
 
-#[wasm_bindgen_test(unsupported = test)]
+#[test]
 fn moist_air_is_as_dense_as_the_formula_and_real_gas_mixtures_say() {
     for row in Table::new(include_str!("../published/moist_air_density.csv")).rows() {
         let humidity = Moisture::RelativeHumidity(row.number("relative_humidity"));
@@ -164,7 +165,7 @@ fn moist_air_is_as_dense_as_the_formula_and_real_gas_mixtures_say() {
 }
 
 /// Density is `p Ma / (Z R T) · (1 − x (1 − Mv/Ma))`; the constants are those of Picard et al. 2008.
-#[wasm_bindgen_test(unsupported = test)]
+#[test]
 fn moist_air_is_put_together_from_the_terms_of_the_formula() {
     const DRY_AIR_KG_PER_MOL: f64 = 28.965_46e-3;
     const WATER_KG_PER_MOL: f64 = 18.015_28e-3;
@@ -192,7 +193,7 @@ fn moist_air_is_put_together_from_the_terms_of_the_formula() {
     }
 }
 
-#[wasm_bindgen_test(unsupported = test)]
+#[test]
 fn a_dew_point_stands_in_for_the_humidity() {
     for row in Table::new(include_str!("../published/dew_point_density.csv")).rows() {
         let dew_point = Moisture::DewPointC(row.number("dew_point_c"));
@@ -207,7 +208,7 @@ fn a_dew_point_stands_in_for_the_humidity() {
     }
 }
 
-#[wasm_bindgen_test(unsupported = test)]
+#[test]
 fn saturation_pressure_agrees_with_steam_tables_and_with_rougher_formulas() {
     for row in Table::new(include_str!("../published/saturation_pressure.csv")).rows() {
         row.compare(
@@ -217,7 +218,7 @@ fn saturation_pressure_agrees_with_steam_tables_and_with_rougher_formulas() {
     }
 }
 
-#[wasm_bindgen_test(unsupported = test)]
+#[test]
 fn the_standard_atmosphere_is_that_of_the_standard_and_the_handbook() {
     for row in Table::new(include_str!("../published/standard_atmosphere.csv")).rows() {
         let altitude_m = row.number("altitude_m");
@@ -244,7 +245,7 @@ fn the_standard_atmosphere_is_that_of_the_standard_and_the_handbook() {
     assert_eq!(STANDARD_PRESSURE_PA, standard_pressure_pa(0.0));
 }
 
-#[wasm_bindgen_test(unsupported = test)]
+#[test]
 fn pressure_reduced_to_sea_level_is_taken_back_to_the_course() {
     for row in Table::new(include_str!("../published/course_pressure.csv")).rows() {
         let sea_level_pa = row.number("sea_level_pressure_pa");
@@ -257,7 +258,7 @@ fn pressure_reduced_to_sea_level_is_taken_back_to_the_course() {
     }
 }
 
-#[wasm_bindgen_test(unsupported = test)]
+#[test]
 fn gravity_follows_latitude_and_height() {
     for row in Table::new(include_str!("../published/gravity.csv")).rows() {
         row.compare(
@@ -267,7 +268,7 @@ fn gravity_follows_latitude_and_height() {
     }
 }
 
-#[wasm_bindgen_test(unsupported = test)]
+#[test]
 fn wind_falls_towards_the_ground_by_the_logarithmic_law() {
     for row in Table::new(include_str!("../published/wind_profile.csv")).rows() {
         let ground = Ground::RoughnessLengthM(row.number("roughness_length_m"));
@@ -278,7 +279,7 @@ fn wind_falls_towards_the_ground_by_the_logarithmic_law() {
     }
 }
 
-#[wasm_bindgen_test(unsupported = test)]
+#[test]
 fn wind_is_taken_apart_along_and_across_the_road() {
     for row in Table::new(include_str!("../published/wind_geometry.csv")).rows() {
         let speed_m_s = row.number("speed_m_s");
@@ -297,7 +298,7 @@ fn wind_is_taken_apart_along_and_across_the_road() {
     }
 }
 
-#[wasm_bindgen_test(unsupported = test)]
+#[test]
 fn steady_speed_solves_the_balance_in_wind_on_hills_and_coasting() {
     for row in Table::new(include_str!("../published/steady_speed.csv")).rows() {
         let case = Case {
@@ -309,7 +310,7 @@ fn steady_speed_solves_the_balance_in_wind_on_hills_and_coasting() {
     }
 }
 
-#[wasm_bindgen_test(unsupported = test)]
+#[test]
 fn a_change_of_power_drag_mass_or_tyres_does_to_speed_what_calculus_says() {
     for row in Table::new(include_str!("../published/sensitivity.csv")).rows() {
         let case = Case::new(&row, row.number("density_kg_m3"));
@@ -344,7 +345,7 @@ fn a_change_of_power_drag_mass_or_tyres_does_to_speed_what_calculus_says() {
     }
 }
 
-#[wasm_bindgen_test(unsupported = test)]
+#[test]
 fn a_cut_in_drag_may_cost_its_share_of_the_air_in_power() {
     const CUT_TO: f64 = 0.893;
     for row in Table::new(include_str!("../published/exchange_rates.csv")).rows() {
@@ -365,7 +366,7 @@ fn a_cut_in_drag_may_cost_its_share_of_the_air_in_power() {
     }
 }
 
-#[wasm_bindgen_test(unsupported = test)]
+#[test]
 fn ten_percent_more_power_and_ten_percent_less_drag_are_worth_what_the_share_of_the_air_says() {
     for row in Table::new(include_str!("../published/ten_per_cent.csv")).rows() {
         let case = Case::new(&row, row.number("density_kg_m3"));
@@ -389,7 +390,7 @@ fn ten_percent_more_power_and_ten_percent_less_drag_are_worth_what_the_share_of_
     }
 }
 
-#[wasm_bindgen_test(unsupported = test)]
+#[test]
 fn what_wind_and_hills_take_on_one_half_is_not_given_back_on_the_other() {
     for row in Table::new(include_str!("../published/averaging_traps.csv")).rows() {
         let calm = Case::calm(&row, row.number("density_kg_m3"));
@@ -419,7 +420,7 @@ fn what_wind_and_hills_take_on_one_half_is_not_given_back_on_the_other() {
     }
 }
 
-#[wasm_bindgen_test(unsupported = test)]
+#[test]
 fn thin_air_is_fast_air_at_the_same_power() {
     for row in Table::new(include_str!("../published/altitude_times.csv")).rows() {
         let speed_m_s =
@@ -429,7 +430,7 @@ fn thin_air_is_fast_air_at_the_same_power() {
     }
 }
 
-#[wasm_bindgen_test(unsupported = test)]
+#[test]
 fn w_prime_is_spent_and_comes_back_as_the_differential_form_says() {
     for row in Table::new(include_str!("../published/w_prime_balance.csv")).rows() {
         let (cp_w, w_prime_j) = (row.number("cp_w"), row.number("w_prime_j"));
@@ -447,7 +448,7 @@ fn w_prime_is_spent_and_comes_back_as_the_differential_form_says() {
     }
 }
 
-#[wasm_bindgen_test(unsupported = test)]
+#[test]
 fn other_forms_of_w_prime_balance_are_those_of_their_equations() {
     for row in Table::new(include_str!("../published/w_prime_balance.csv")).rows() {
         let (cp_w, w_prime_j, time_s) = (
@@ -482,7 +483,7 @@ fn other_forms_of_w_prime_balance_are_those_of_their_equations() {
     }
 }
 
-#[wasm_bindgen_test(unsupported = test)]
+#[test]
 fn power_falls_with_duration_as_the_relation_and_the_trials_say() {
     for row in Table::new(include_str!("../published/power_duration.csv")).rows() {
         let long_ride = row.optional("long_ride_loss_w").map(|loss_w| LongRide {
@@ -500,7 +501,7 @@ fn power_falls_with_duration_as_the_relation_and_the_trials_say() {
 }
 
 /// Two trials fix a hyperbola; read off the core's at the same two times, it is the same one.
-#[wasm_bindgen_test(unsupported = test)]
+#[test]
 fn two_trials_fix_critical_power_and_w_prime() {
     for row in Table::new(include_str!("../published/critical_power.csv")).rows() {
         let (first_s, second_s) = (row.number("first_time_s"), row.number("second_time_s"));
@@ -524,7 +525,7 @@ fn two_trials_fix_critical_power_and_w_prime() {
 }
 
 /// The sources by their keys: padilla-2000, brownlie-2009, debraux-2011, bassett-1999, iso-2533.
-#[wasm_bindgen_test(unsupported = test)]
+#[test]
 fn figures_printed_by_others_are_met_with_what_they_leave_open() {
     for row in Table::new(include_str!("../published/printed_figures.csv")).rows() {
         let case = || Case::calm(&row, row.number("density_kg_m3"));
@@ -603,7 +604,7 @@ mod golden_leg {
     }
 }
 
-#[wasm_bindgen_test(unsupported = test)]
+#[test]
 fn a_leg_is_tightest_straightest_and_fastest_where_forty_digits_say() {
     for row in Table::new(include_str!("../published/leg_extremes.csv")).rows() {
         let turn = golden_leg::linkage(&row, row.number("crank_m"))
@@ -636,7 +637,7 @@ fn a_leg_is_tightest_straightest_and_fastest_where_forty_digits_say() {
     }
 }
 
-#[wasm_bindgen_test(unsupported = test)]
+#[test]
 fn a_leg_passes_through_the_four_quarters_as_forty_digits_say() {
     for row in Table::new(include_str!("../published/leg_moments.csv")).rows() {
         let at =
@@ -653,7 +654,7 @@ fn a_leg_passes_through_the_four_quarters_as_forty_digits_say() {
     }
 }
 
-#[wasm_bindgen_test(unsupported = test)]
+#[test]
 fn small_changes_of_a_set_up_open_the_hip_as_the_table_says() {
     for row in Table::new(include_str!("../published/leg_changes.csv")).rows() {
         let before = golden_leg::seat(golden_leg::CRANK_M);

@@ -1,5 +1,7 @@
 //! Sitting up on steep climbs, in plans of effort: what must not change, what must rise and fall, and how sure the gain is.
 
+#![cfg(not(target_arch = "wasm32"))]
+
 use fasterby_tests::{answer, value};
 use serde_json::{Value, json};
 

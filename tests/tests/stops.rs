@@ -1,5 +1,7 @@
 //! Stops and feeding: against a ride followed in small steps of time, and what holds of them whatever the ride.
 
+#![cfg(not(target_arch = "wasm32"))]
+
 use fasterby_tests::{answer, refused, value};
 use serde_json::{Value, json};
 

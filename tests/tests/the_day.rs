@@ -1,6 +1,8 @@
 //! Weather that changes on the way, and shelter along the road: against rides followed in small steps of time, and against days whose
 //! weather stays.
 
+#![cfg(not(target_arch = "wasm32"))]
+
 use fasterby_tests::{answer, refused, value};
 use serde_json::{Value, json};
 

@@ -743,3 +743,25 @@ fn a_file_of_a_question_is_short() {
         .collect();
     assert!(long.is_empty(), "{long:?}");
 }
+
+#[test]
+fn every_file_of_tests_is_part_of_their_program_and_says_where_it_runs() {
+    let program = text(&root().join("tests/tests/main.rs"));
+    for path in with_ending("tests/tests", &["rs"]) {
+        let part = name(&path).trim_end_matches(".rs");
+        if part == "main" {
+            continue;
+        }
+        assert!(
+            program.contains(&format!("\nmod {part};\n")),
+            "tests/tests/main.rs does not name {part}: nothing runs it"
+        );
+        let only_natively = text(&path).contains("\n#![cfg(not(target_arch = \"wasm32\"))]\n");
+        let in_wasm_too =
+            text(&path).contains("use wasm_bindgen_test::wasm_bindgen_test as test;\n");
+        assert!(
+            only_natively != in_wasm_too,
+            "{part} must say whether it runs in wasm too, and with what"
+        );
+    }
+}

@@ -1,6 +1,8 @@
 //! What a ± contains: errors that are shared, wind that was read in a forecast, a power meter's bias, and errors whose effect
 //! is even. Figures come from drawing each ride's true inputs again and again.
 
+#![cfg(not(target_arch = "wasm32"))]
+
 use std::rc::Rc;
 
 use fasterby_core::draws::monte_carlo;

@@ -1,7 +1,7 @@
 //! Speed beside its bounds: the core natively, then core and page in a browser.
 
 use crate::command::{Outcome, command, program_of_tests, run, say};
-use crate::{build, paths, serve, setup};
+use crate::{browsers, build, paths, serve, setup};
 
 /// Says where the native measurements leave the ride files that they make, for those in the browser.
 const RIDES: &str = "FASTERBY_RIDES";
@@ -17,7 +17,7 @@ fn rides() -> std::path::PathBuf {
 pub fn bench() -> Outcome {
     say("the core, natively");
     run(
-        program_of_tests("bench")
+        program_of_tests("bench", "alone")
             .args(["--profile", "bench"])
             .env(RIDES, rides())
             .env(PYTHON, setup::oracle_python()?),
@@ -25,7 +25,7 @@ pub fn bench() -> Outcome {
     )?;
     build::build()?;
     setup::browser_test_packages()?;
-    let chromium = setup::chromium()?;
+    let chromium = browsers::chromium()?;
     let server = serve::Server::bind(paths::dist(), 0)?;
     let address = server.address();
     server.run_aside();

@@ -172,9 +172,7 @@ pub fn generated_types() -> Outcome<String> {
     // Nothing is computed, so nothing is optimised.
     let soon = ["--config", "profile.dev.package.fasterby-core.opt-level=0"];
     output_of(
-        program_of_tests("types")
-            .args(["--features", "types"])
-            .args(soon),
+        program_of_tests("types", "types").args(soon),
         "The types for the page could not be generated from the core: see the compiler's message above.",
     )
 }

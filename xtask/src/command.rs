@@ -19,8 +19,8 @@ pub fn cargo() -> Command {
     command(std::env::var_os("CARGO").unwrap_or_else(|| "cargo".into()))
 }
 
-/// A program of the tests' crate; what follows are more arguments of cargo, then the program's own.
-pub fn program_of_tests(name: &str) -> Command {
+/// A program of the tests' crate, which is built with one of its features; what follows are more arguments of cargo, then the program's own.
+pub fn program_of_tests(name: &str, feature: &str) -> Command {
     let mut command = cargo();
     command.args([
         "run",
@@ -29,6 +29,8 @@ pub fn program_of_tests(name: &str) -> Command {
         "fasterby-tests",
         "--bin",
         name,
+        "--features",
+        feature,
     ]);
     command
 }

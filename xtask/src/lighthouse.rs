@@ -2,7 +2,7 @@
 
 use crate::command::{Outcome, command, output_of, say};
 use crate::content::read_text;
-use crate::{build, paths, serve, setup};
+use crate::{browsers, build, paths, serve};
 use serde_json::Value;
 use std::path::Path;
 
@@ -30,7 +30,7 @@ const FAILED: &str = "Lighthouse did not finish: see its message above; it is fe
 /// Prints the scores, and under each that is not full what took points.
 pub fn lighthouse() -> Outcome {
     build::build()?;
-    let chromium = setup::chromium()?;
+    let chromium = browsers::chromium()?;
     let server = serve::Server::bind(paths::dist(), 0)?;
     let address = server.address();
     server.run_aside();

@@ -2,6 +2,7 @@
 //! Every command sets up what it needs first and ends, where it cannot go on, with a sentence that names the cure.
 
 mod bench;
+mod browsers;
 mod build;
 mod command;
 mod command_line;

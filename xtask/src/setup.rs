@@ -2,9 +2,8 @@
 
 use crate::command::{Outcome, cargo, command, on_path, output_of, run, say};
 use crate::content::{files_under, fingerprint, read, write};
-use crate::paths;
+use crate::{browsers, paths};
 use std::path::{Path, PathBuf};
-use std::process::Stdio;
 use std::sync::{Mutex, MutexGuard, PoisonError};
 
 const WASM_TARGET: &str = "wasm32-unknown-unknown";
@@ -17,20 +16,18 @@ const NO_PYTHON: &str = "The independent answers need Python 3.11 or later with 
 /// Each package manager works for one at a time; who waits finds afterwards what was installed.
 static NPM: Mutex<()> = Mutex::new(());
 static PIP: Mutex<()> = Mutex::new(());
-static SYSTEM: Mutex<()> = Mutex::new(());
+static SAMPLES: Mutex<()> = Mutex::new(());
 
-fn turn(of: &'static Mutex<()>) -> MutexGuard<'static, ()> {
+/// Waits for one's turn.
+pub fn turn(of: &'static Mutex<()>) -> MutexGuard<'static, ()> {
     of.lock().unwrap_or_else(PoisonError::into_inner)
 }
 
 /// Installs what the later steps of the checks need while the first ones compile. What fails is tried again, and told, by the step
 /// that needs it.
 pub fn ahead() {
-    std::thread::spawn(|| {
-        let browsers = [chromium_without_windows, firefox, webkit_driver, xvfb];
-        browsers.iter().for_each(|find| drop(find()));
-    });
-    std::thread::spawn(|| drop(oracle_python()));
+    std::thread::spawn(browsers::ahead);
+    std::thread::spawn(|| drop(sample_recordings().and_then(|_| oracle_python())));
 }
 
 /// Rust's library for the browser's target.
@@ -96,211 +93,28 @@ fn link_folder(to: &Path, link: &Path) -> std::io::Result<()> {
     std::os::windows::fs::symlink_dir(to, link)
 }
 
-/// A Chromium, or a browser built from it.
-pub fn chromium() -> Outcome<PathBuf> {
-    let find = || {
-        named_by("CHROME")
-            .or_else(|| {
-                on_path(&[
-                    "chromium",
-                    "chromium-browser",
-                    "google-chrome",
-                    "google-chrome-stable",
-                ])
-            })
-            .or_else(|| {
-                let installed = [
-                    "Chromium.app/Contents/MacOS/Chromium",
-                    "Google Chrome.app/Contents/MacOS/Google Chrome",
-                ];
-                installed
-                    .iter()
-                    .map(|app| Path::new("/Applications").join(app))
-                    .find(|app| app.is_file())
-            })
-    };
-    find_or_install(find, "Chromium", "CHROME", &CHROMIUM)
-}
-
-/// Chromium without windows, which opens a page in half the time; where no package brings it, Chromium itself.
-pub fn chromium_without_windows() -> Outcome<PathBuf> {
-    let find = named_or_on_path("CHROME", &["chromium-headless-shell"]);
-    find_or_install(
-        find,
-        "Chromium without windows",
-        "CHROME",
-        &CHROMIUM_WITHOUT_WINDOWS,
-    )
-    .or_else(|_| chromium())
-}
-
-/// Firefox, of the long support or the newest.
-pub fn firefox() -> Outcome<PathBuf> {
-    let find = || {
-        named_or_on_path("FIREFOX", &["firefox-esr", "firefox"])().or_else(|| {
-            Some(PathBuf::from(
-                "/Applications/Firefox.app/Contents/MacOS/firefox",
-            ))
-            .filter(|app| app.is_file())
-        })
-    };
-    find_or_install(find, "Firefox", "FIREFOX", &FIREFOX)
-}
-
-/// The driver of WebKit as GTK has it, which brings the browser with it.
-pub fn webkit_driver() -> Outcome<PathBuf> {
-    find_or_install(
-        named_or_on_path("WEBKIT_DRIVER", &["WebKitWebDriver"]),
-        "WebKitGTK's driver, WebKitWebDriver (there is one on Linux only),",
-        "WEBKIT_DRIVER",
-        &WEBKIT,
-    )
-}
-
-/// A display that nobody sees.
-pub fn xvfb() -> Outcome<PathBuf> {
-    find_or_install(named_or_on_path("XVFB", &["Xvfb"]), "Xvfb", "XVFB", &XVFB)
-}
-
-fn named_by(variable: &str) -> Option<PathBuf> {
-    std::env::var_os(variable)
-        .map(PathBuf::from)
-        .filter(|path| path.is_file())
-}
-
-fn named_or_on_path<'a>(variable: &'a str, names: &'a [&str]) -> impl Fn() -> Option<PathBuf> + 'a {
-    move || named_by(variable).or_else(|| on_path(names))
-}
-
-/// What package managers call the packages that bring a program; none where that is not known.
-struct Packages {
-    apt: &'static [&'static str],
-    dnf: &'static [&'static str],
-    pacman: &'static [&'static str],
-    brew: &'static [&'static str],
-}
-
-const CHROMIUM: Packages = Packages {
-    apt: &["chromium"],
-    dnf: &["chromium"],
-    pacman: &["chromium"],
-    brew: &["--cask", "chromium"],
-};
-const CHROMIUM_WITHOUT_WINDOWS: Packages = Packages {
-    apt: &["chromium-headless-shell"],
-    dnf: &[],
-    pacman: &[],
-    brew: &[],
-};
-const FIREFOX: Packages = Packages {
-    apt: &["firefox-esr"],
-    dnf: &["firefox"],
-    pacman: &["firefox"],
-    brew: &["--cask", "firefox"],
-};
-const WEBKIT: Packages = Packages {
-    apt: &["webkit2gtk-driver"],
-    dnf: &[],
-    pacman: &[],
-    brew: &[],
-};
-const XVFB: Packages = Packages {
-    apt: &["xvfb"],
-    dnf: &["xorg-x11-server-Xvfb"],
-    pacman: &["xorg-server-xvfb"],
-    brew: &[],
-};
-
-fn find_or_install(
-    find: impl Fn() -> Option<PathBuf>,
-    name: &str,
-    variable: &str,
-    packages: &Packages,
-) -> Outcome<PathBuf> {
-    if let Some(found) = find() {
-        return Ok(found);
-    }
-    let _turn = turn(&SYSTEM);
-    if let Some(found) = find() {
-        return Ok(found);
-    }
-    let cure = format!(
-        "{name} is missing: install it with the system's packages, or set {variable} to its path."
-    );
-    install(packages).map_err(|_| cure.clone())?;
-    find().ok_or(cure)
-}
-
-/// Installs packages with whatever manager there is.
-fn install(packages: &Packages) -> Outcome {
-    /// Manager, what it does first, how it installs, and whether it wants the administrator's rights.
-    type Way<'a> = (&'a str, &'a [&'a str], &'a [&'a str], &'a [&'a str], bool);
-    let ways: [Way<'_>; 4] = [
-        (
-            "apt-get",
-            &["update", "--quiet"],
-            &["install", "--quiet", "--yes"],
-            packages.apt,
-            true,
-        ),
-        ("dnf", &[], &["install", "--assumeyes"], packages.dnf, true),
-        (
-            "pacman",
-            &[],
-            &["--sync", "--noconfirm"],
-            packages.pacman,
-            true,
-        ),
-        ("brew", &[], &["install"], packages.brew, false),
-    ];
-    let (manager, first, how, names, as_root) = ways
-        .into_iter()
-        .find(|(manager, ..)| on_path(&[manager]).is_some())
-        .ok_or("")?;
-    if names.is_empty() {
-        return Err(String::new());
-    }
-    say(&format!("installing {} with {manager}", names.join(" ")));
-    let is_root = output_of(command("id").arg("-u"), "").is_ok_and(|id| id.trim() == "0");
-    let mut calls = vec![[how, names].concat()];
-    if !first.is_empty() {
-        calls.insert(0, first.to_vec());
-    }
-    for arguments in calls {
-        let mut call = if as_root && !is_root {
-            let mut sudo = command("sudo");
-            sudo.arg(manager);
-            sudo
-        } else {
-            command(manager)
-        };
-        // Hundreds of lines of names; what goes wrong is told beside them.
-        run(
-            call.args(arguments)
-                .env("DEBIAN_FRONTEND", "noninteractive")
-                .stdout(Stdio::null()),
-            "",
-        )?;
-    }
-    Ok(())
-}
-
 /// A Python of the project's own with the packages of `tests/oracle/requirements.txt`.
 pub fn oracle_python() -> Outcome<PathBuf> {
+    let python = own_python()?;
     let _turn = turn(&PIP);
     let requirements = paths::root().join("tests/oracle/requirements.txt");
-    let folder = paths::kept("oracle-venv");
-    let python = folder.join("bin/python");
-    let installed = folder.join("installed-requirements");
+    let installed = paths::kept("python").join("installed-requirements");
     let wanted = fingerprint([read(&requirements)?.as_slice()]);
-    if python.is_file() && read(&installed).is_ok_and(|present| present == wanted.as_bytes()) {
+    if read(&installed).is_ok_and(|present| present == wanted.as_bytes()) {
         return Ok(python);
     }
     say("setting up Python for the independent answers");
-    let python = own_python(&folder)?;
+    // Most of the modules are never used: those that are, are compiled then.
     run(
         command(&python)
-            .args(["-m", "pip", "install", "--quiet", "--requirement"])
+            .args([
+                "-m",
+                "pip",
+                "install",
+                "--quiet",
+                "--no-compile",
+                "--requirement",
+            ])
             .arg(&requirements),
         "The packages of tests/oracle/requirements.txt could not be installed: see pip's message above; it needs a network.",
     )?;
@@ -309,13 +123,19 @@ pub fn oracle_python() -> Outcome<PathBuf> {
 }
 
 /// A Python in a folder of its own, which has pip where the system's may not.
-fn own_python(folder: &Path) -> Outcome<PathBuf> {
+fn own_python() -> Outcome<PathBuf> {
+    let _turn = turn(&PIP);
+    let folder = paths::kept("python");
+    let python = folder.join("bin/python");
+    if python.is_file() {
+        return Ok(python);
+    }
     let system = on_path(&["python3", "python"]).ok_or(NO_PYTHON)?;
     run(
         command(system).args(["-m", "venv", "--clear"]).arg(folder),
         NO_PYTHON,
     )?;
-    Ok(folder.join("bin/python"))
+    Ok(python)
 }
 
 /// Python packages whose sources hold recordings for their own tests.
@@ -330,6 +150,7 @@ const RECORDINGS: [&str; 3] = ["fit", "gpx", "tcx"];
 /// Recordings of many devices and programs, which packages hold for their own tests. They are fetched by the packages' own
 /// clients and stay out of the repository.
 pub fn sample_recordings() -> Outcome<PathBuf> {
+    let _turn = turn(&SAMPLES);
     let folder = paths::kept("sample-files");
     let manifest = paths::root().join("tests/sample-files/Cargo.toml");
     let sources = SAMPLE_SOURCES.map(|(name, version)| format!("{name}=={version}"));
@@ -360,7 +181,7 @@ pub fn sample_recordings() -> Outcome<PathBuf> {
             keep_recordings(sources, &folder.join(name))?;
         }
     }
-    let python = own_python(&paths::kept("sample-files-venv"))?;
+    let python = own_python()?;
     let unpacked = folder.join("sources");
     for ((name, version), source) in SAMPLE_SOURCES.iter().zip(&sources) {
         run(

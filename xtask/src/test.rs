@@ -2,15 +2,24 @@
 
 use crate::command::{Outcome, cargo, command, on_path, output_of, run, say};
 use crate::content::read_text;
-use crate::{build, paths, serve, setup};
+use crate::{browsers, build, paths, serve, setup};
 use serde_json::Value;
+use std::num::NonZero;
 use std::path::PathBuf;
 use std::process::ExitCode;
 use std::time::Instant;
 use wasm_bindgen_cli_support::Bindgen;
 
-/// The test programs that also run in wasm: those that hold the core to rows which must come out the same in wasm.
-const ALSO_IN_WASM: [&str; 4] = ["published", "oracle", "fit", "ride_plan"];
+/// The program of the tests that check the core from outside. In wasm it holds those whose rows must come out the same there.
+const CHECKS: &str = "checks";
+
+/// What leaves out the bindings, which are for the browser alone.
+const BINDINGS: &[&str] = &[
+    "--exclude",
+    "fasterby-web",
+    "--exclude",
+    "fasterby-web-recordings",
+];
 
 struct Step {
     name: &'static str,
@@ -193,9 +202,9 @@ fn rust() -> Outcome {
     } else {
         &["test", "--quiet", "--lib", "--bins", "--tests"]
     };
-    // Apart, as the tools' own dependencies are built already, with the features they have by themselves.
+    // The tools apart, as their own dependencies are built already, with the features they have by themselves.
     [
-        &["--workspace", "--exclude", "xtask"][..],
+        &[&["--workspace", "--exclude", "xtask"], BINDINGS].concat()[..],
         &["--package", "xtask"],
     ]
     .into_iter()
@@ -209,14 +218,10 @@ fn rust() -> Outcome {
 
 fn doc() -> Outcome {
     run(
-        cargo().args([
-            "test",
-            "--quiet",
-            "--workspace",
-            "--exclude",
-            "xtask",
-            "--doc",
-        ]),
+        cargo()
+            .args(["test", "--quiet", "--workspace", "--exclude", "xtask"])
+            .args(BINDINGS)
+            .arg("--doc"),
         "An example in the documentation failed: see its message above.",
     )
 }
@@ -232,31 +237,29 @@ fn oracle() -> Outcome {
 fn wasm() -> Outcome {
     setup::wasm_target()?;
     let compiled = output_of(
-        cargo()
-            .args([
-                "test",
-                "--no-run",
-                "--package",
-                "fasterby-tests",
-                "--target",
-                "wasm32-unknown-unknown",
-                "--message-format=json-render-diagnostics",
-            ])
-            .args(ALSO_IN_WASM.iter().flat_map(|name| ["--test", name])),
+        cargo().args([
+            "test",
+            "--no-run",
+            "--package",
+            "fasterby-tests",
+            "--test",
+            CHECKS,
+            "--target",
+            "wasm32-unknown-unknown",
+            "--message-format=json-render-diagnostics",
+        ]),
         "The tests do not compile to wasm: see the compiler's message above.",
     )?;
-    let programs = ALSO_IN_WASM
-        .into_iter()
-        .map(|name| bound(name, &compiled))
-        .collect::<Outcome<Vec<PathBuf>>>()?;
     run(
-        command("node").arg("tests/wasm/run.mjs").args(programs),
+        command("node")
+            .arg("tests/wasm/run.mjs")
+            .arg(bound_for_node(CHECKS, &compiled)?),
         "A Rust test failed in wasm: see its message above.",
     )
 }
 
 /// A test program with the script that calls it, made from what cargo says it compiled.
-fn bound(name: &str, compiled: &str) -> Outcome<PathBuf> {
+fn bound_for_node(name: &str, compiled: &str) -> Outcome<PathBuf> {
     let module = compiled
         .lines()
         .filter_map(|line| serde_json::from_str::<Value>(line).ok())
@@ -287,22 +290,37 @@ fn types() -> Outcome {
 
 fn page() -> Outcome {
     build::build()?;
-    run(
-        command("node")
-            .arg(paths::node_program("tsc"))
-            .arg("--project")
-            .arg(paths::www()),
-        "The type checker found a fault in the page's scripts: see its message above.",
-    )?;
-    run(
-        command("node").args([
-            "--import",
-            "./tests/page/tables.js",
-            "--test",
-            "tests/page/",
-        ]),
-        "A test of the page's scripts failed in Node: see its message above.",
-    )
+    // The type checker uses one processor.
+    std::thread::scope(|scope| {
+        let types = scope.spawn(|| {
+            run(
+                command("node")
+                    .arg(paths::node_program("tsc"))
+                    .arg("--project")
+                    .arg(paths::www()),
+                "The type checker found a fault in the page's scripts: see its message above.",
+            )
+        });
+        let tests = run(
+            command("node").args([
+                "--import",
+                "./tests/page/tables.js",
+                "--test",
+                // Node's own choice leaves one idle.
+                &format!("--test-concurrency={}", processors()),
+                "tests/page/",
+            ]),
+            "A test of the page's scripts failed in Node: see its message above.",
+        );
+        let types = types
+            .join()
+            .unwrap_or_else(|_| Err("The type checker broke off.".into()));
+        types.and(tests)
+    })
+}
+
+fn processors() -> usize {
+    std::thread::available_parallelism().map_or(1, NonZero::get)
 }
 
 fn browser() -> Outcome {
@@ -310,7 +328,7 @@ fn browser() -> Outcome {
     setup::browser_test_packages()?;
     let programs = [
         ("XTASK", std::env::current_exe().unwrap_or_default()),
-        ("CHROME", setup::chromium_without_windows()?),
+        ("CHROME", browsers::chromium_without_windows()?),
     ];
     playwright(
         "tests/browser",
@@ -323,9 +341,9 @@ fn browsers() -> Outcome {
     build::build()?;
     setup::browser_test_packages()?;
     let programs = [
-        ("FIREFOX", setup::firefox()?),
-        ("WEBKIT_DRIVER", setup::webkit_driver()?),
-        ("XVFB", setup::xvfb()?),
+        ("FIREFOX", browsers::firefox()?),
+        ("WEBKIT_DRIVER", browsers::webkit_driver()?),
+        ("XVFB", browsers::xvfb()?),
     ];
     playwright(
         "tests/browsers",
@@ -352,24 +370,4 @@ fn playwright(folder: &str, programs: &[(&str, PathBuf)], sentence: &str) -> Out
             .envs(programs.iter().map(|(name, program)| (name, program))),
         sentence,
     )
-}
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-
-    #[test]
-    fn every_test_program_that_says_it_runs_in_wasm_does() {
-        let folder = paths::root().join("tests/tests");
-        let mut marked: Vec<String> = std::fs::read_dir(folder)
-            .unwrap()
-            .map(|entry| entry.unwrap().path())
-            .filter(|path| read_text(path).unwrap().contains("#[wasm_bindgen_test"))
-            .map(|path| path.file_stem().unwrap().to_string_lossy().into_owned())
-            .collect();
-        let mut run = ALSO_IN_WASM.map(String::from);
-        marked.sort();
-        run.sort();
-        assert_eq!(marked, run);
-    }
 }

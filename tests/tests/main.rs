@@ -1,0 +1,31 @@
+//! Every check of the core from outside. They are one program, as the core is linked into each.
+
+mod air_and_course;
+mod collocated_plans;
+mod course;
+mod coverage;
+mod drag_assumptions;
+mod drag_doubts;
+mod drag_kept;
+mod drag_test;
+mod draws;
+mod event_courses;
+mod fit;
+mod fixed_times;
+mod hold_or_fade;
+mod hostile;
+mod leg_room;
+mod next_gain;
+mod oracle;
+mod power_curve;
+mod properties;
+mod published;
+mod recordings;
+mod ride_plan;
+mod rides;
+mod sitting_up;
+mod stops;
+mod the_day;
+mod tidy;
+mod uncertainty;
+mod which_position;

@@ -111,62 +111,82 @@ def cells_of(segments, width_m):
             x += near / count
 
 
-def resisted_n(road, cda_m2, speed):
-    along = speed + road.headwind_m_s
-    apparent = ca.sqrt(along * along + road.crosswind_m_s**2 + 1e-12)
-    bearings = road.bearing_drag_n + road.bearing_drag_n_s_per_m * speed
-    return 0.5 * road.density_kg_m3 * cda_m2 * apparent * along + road.ground_force_n + bearings
+# What differs from cell to cell of one problem.
+ROAD = ("headwind_m_s", "crosswind_m_s", "density_kg_m3", "ground_force_n", "bearing_drag_n", "bearing_drag_n_s_per_m")
 
 
-def collocated_s(problem, recovery, width_m, threshold_w, left_share, sit_up=None):
-    """The finish time of the fastest plan that is found from a start with a share of W' left all along."""
+def cell_of(mass, efficiency, w_prime, recovery):
+    """A cell as one function, which CasADi lays out for each much faster than Python could: from the state before, the states at its
+    points, what the rider does, the road, and drag area, threshold and length, to what must vanish and the time it takes."""
+    before, points, done, road, held = (ca.SX.sym(name, n) for name, n in (("before", 2), ("points", 2 * POINTS), ("done", 4), ("road", len(ROAD)), ("held", 3)))
+    above, below, brakes, lost = ca.vertsplit(done)
+    headwind, crosswind, density, ground_n, bearing_n, bearing_n_s_per_m = ca.vertsplit(road)
+    cda_m2, threshold_w, length = ca.vertsplit(held)
+    energies = [before[0], *ca.vertsplit(points[:POINTS])]
+    balances = [before[1], *ca.vertsplit(points[POINTS:])]
+    equal, time = [], 0
+    for j in range(POINTS):
+        speed = ca.sqrt(2 * energies[j + 1] * ENERGY_J / mass)
+        along = speed + headwind
+        apparent = ca.sqrt(along * along + crosswind**2 + 1e-12)
+        resisted_n = 0.5 * density * cda_m2 * apparent * along + ground_n + bearing_n + bearing_n_s_per_m * speed
+        power = threshold_w + POWER_W * (above - below)
+        force = efficiency * power / speed - resisted_n - 100.0 * brakes
+        slope = sum(DERIVATIVE[i][j] * energies[i] for i in range(POINTS + 1))
+        equal.append(slope - length * force / ENERGY_J)
+        recovered = {"differential": below * (1 - balances[j + 1] * WORK_J / w_prime), "none": 0.0, "linear": below - lost}[recovery]
+        slope = sum(DERIVATIVE[i][j] * balances[i] for i in range(POINTS + 1))
+        equal.append(slope - length / speed * POWER_W * (recovered - above) / WORK_J)
+        time += QUADRATURE[j][0] * length / speed
+    return ca.Function("cell", [before, points, done, road, held], [ca.vertcat(*equal), time])
+
+
+def collocated_s(problem, recovery, width_m, threshold_w, shares, sit_up=None):
+    """The finish times of the fastest plans that are found from starts with these shares of W' left all along; none where none is found."""
     bike, w_prime = problem["bike"], problem["power"]["w_prime_j"]
     segments = segments_of(problem, ridden_position(problem))
     low = drag_area_of(ridden_position(problem)).at(0.0), threshold_w
     upright = (sit_up["cda_m2"], threshold_w * (1 + sit_up["cp_gain_share"])) if sit_up else low
     mass = problem["rider"]["total_mass_kg"] + bike["rotating_mass_kg"]
     braking = bike.get("braking_m_s2", 3.0)
-    variables, lower, upper, guess, equal = [], [], [], [], []
+    cell = cell_of(mass, bike["drivetrain_efficiency"], w_prime, recovery)
+    variables, lower, upper, guess, balances, equal = [], [], [], [], [], []
 
-    def variable(low, high, at):
-        v = ca.SX.sym(f"v{len(variables)}")
+    def of(name, highs, ats, lows):
+        v = ca.SX.sym(name, len(highs))
         variables.append(v)
-        lower.append(low)
-        upper.append(high)
-        guess.append(min(max(at, low), high))
+        lower.extend(lows)
+        upper.extend(highs)
+        guess.extend(min(max(at, low), high) for at, low, high in zip(ats, lows, highs))
         return v
 
-    energy = ca.SX(0.5 * mass * START["speed_m_s"] ** 2 / ENERGY_J)
-    balance = ca.SX(w_prime / WORK_J)
+    state = ca.SX([0.5 * mass * START["speed_m_s"] ** 2 / ENERGY_J, w_prime / WORK_J])
     time = 0
     for segment, begin, length in cells_of(segments, width_m):
         cda, threshold_w = upright if sit_up and segment.road.grade >= sit_up["from_grade"] else low
-        above = variable(0.0, (GREATEST_W - threshold_w) / POWER_W, 0.1)
-        below = variable(0.0, threshold_w / POWER_W, 0.1)
-        brakes = variable(0.0, 3 * mass * braking / 100.0, 0.0) if segment.allowed_squared(begin + length, braking) < 600.0 else 0.0
-        lost = variable(0.0, GREATEST_W / POWER_W, 0.0) if recovery == "linear" else 0.0
-        energies, balances = [energy], [balance]
-        for j in range(POINTS):
-            allowed = segment.allowed_squared(begin + TAU[j] * length, braking)
-            cap = 0.5 * mass * min(allowed, 900.0) / ENERGY_J
-            energies.append(variable(0.5 * mass / ENERGY_J, cap, 0.5 * mass * 110.0 / ENERGY_J))
-            balances.append(variable(0.0, w_prime / WORK_J, left_share * w_prime / WORK_J))
-        for j in range(POINTS):
-            speed = ca.sqrt(2 * energies[j + 1] * ENERGY_J / mass)
-            power = threshold_w + POWER_W * (above - below)
-            force = bike["drivetrain_efficiency"] * power / speed - resisted_n(segment.road, cda, speed) - 100.0 * brakes
-            slope = sum(DERIVATIVE[i][j] * energies[i] for i in range(POINTS + 1))
-            equal.append(slope - length * force / ENERGY_J)
-            recovered = {"differential": below * (1 - balances[j + 1] * WORK_J / w_prime), "none": 0.0, "linear": below - lost}[recovery]
-            slope = sum(DERIVATIVE[i][j] * balances[i] for i in range(POINTS + 1))
-            equal.append(slope - length / speed * POWER_W * (recovered - above) / WORK_J)
-            time += QUADRATURE[j][0] * length / speed
-        energy, balance = energies[-1], balances[-1]
+        brakes = 3 * mass * braking / 100.0 if segment.allowed_squared(begin + length, braking) < 600.0 else 0.0
+        lost = GREATEST_W / POWER_W if recovery == "linear" else 0.0
+        done = of("done", [(GREATEST_W - threshold_w) / POWER_W, threshold_w / POWER_W, brakes, lost], [0.1, 0.1, 0.0, 0.0], [0.0] * 4)
+        caps = [0.5 * mass * min(segment.allowed_squared(begin + tau * length, braking), 900.0) / ENERGY_J for tau in TAU]
+        energies = of("energies", caps, [0.5 * mass * 110.0 / ENERGY_J] * POINTS, [0.5 * mass / ENERGY_J] * POINTS)
+        balances.extend(range(len(guess), len(guess) + POINTS))
+        left = of("left", [w_prime / WORK_J] * POINTS, [0.0] * POINTS, [0.0] * POINTS)
+        road = [getattr(segment.road, name) for name in ROAD]
+        vanishing, takes = cell(state, ca.vertcat(energies, left), done, road, [cda, threshold_w, length])
+        equal.append(vanishing)
+        time += takes
+        state = ca.vertcat(energies[-1], left[-1])
     program = {"x": ca.vertcat(*variables), "f": time, "g": ca.vertcat(*equal)}
     quiet = {"print_time": False, "ipopt": {"print_level": 0, "tol": 1e-9, "sb": "yes", "max_iter": 800}}
     solver = ca.nlpsol("pacing", "ipopt", program, quiet)
-    found = solver(x0=guess, lbx=lower, ubx=upper, lbg=0, ubg=0)
-    return float(found["f"]) if solver.stats()["success"] else None
+
+    def from_share(share):
+        for place in balances:
+            guess[place] = share * w_prime / WORK_J
+        found = solver(x0=guess, lbx=lower, ubx=upper, lbg=0, ubg=0)
+        return float(found["f"]) if solver.stats()["success"] else None
+
+    return {share: from_share(share) for share in shares}
 
 
 def fastest_s(problem, recovery, width_m, even, sit_up):
@@ -175,7 +195,7 @@ def fastest_s(problem, recovery, width_m, even, sit_up):
     shares = (0.1, 0.6) if recovery == "differential" else (0.5,)
     for _ in range(ROUNDS):
         loss_w = power.get("long_ride_loss_w", 0.0) * max(0.0, log(finish_s / power["long_ride_from_s"]))
-        found = {share: collocated_s(problem, recovery, width_m, power["cp_w"] - loss_w, share, sit_up) for share in shares}
+        found = collocated_s(problem, recovery, width_m, power["cp_w"] - loss_w, shares, sit_up)
         solved = {share: time_s for share, time_s in found.items() if time_s}
         best = min(solved, key=solved.get)
         shares, before_s, finish_s = (best,), finish_s, solved[best]
@@ -211,7 +231,7 @@ def solver_s():
     """How long IPOPT takes for the rolling road, from one start."""
     problem = next(problem for name, problem, *_ in problems() if name == "rolling")
     begun = perf_counter()
-    collocated_s(problem, "differential", 100.0, problem["power"]["cp_w"], 0.1)
+    collocated_s(problem, "differential", 100.0, problem["power"]["cp_w"], [0.1])
     return perf_counter() - begun
 
 

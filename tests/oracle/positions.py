@@ -5,6 +5,7 @@ by hand, from what the request says.
 """
 
 from copy import deepcopy
+from functools import cache
 from math import exp, log
 from scipy.optimize import brentq
 
@@ -93,10 +94,12 @@ def over(base, choice, distance_m, cp_factor=1.0):
 
 
 def crossovers(base, choices):
+    # The first choice is met by each of the others.
+    over_first = cache(lambda ln_m: over(base, choices[0], exp(ln_m)))
     found = []
     for place, choice in enumerate(choices[1:], start=1):
         def lead_s(ln_m, choice=choice):
-            return over(base, choices[0], exp(ln_m)) - over(base, choice, exp(ln_m))
+            return over_first(ln_m) - over(base, choice, exp(ln_m))
 
         ends = [(log(1000 * km), lead_s(log(1000 * km))) for km in SCANNED_KM]
         for (a, lead_a), (b, lead_b) in zip(ends, ends[1:]):

@@ -1470,11 +1470,11 @@ fn extreme_legs() -> impl Strategy<Value = Value> {
 }
 
 /// Extreme requests tried of each question.
-const EXTREMES: u32 = 500;
+const EXTREMES: u32 = 300;
 /// Of the plan of a ride, which takes as long to make as a hundred rides to follow.
 const EXTREME_PLANS: u32 = 120;
 /// Of positions, each of which is ridden in every event.
-const EXTREME_COMPARISONS: u32 = 200;
+const EXTREME_COMPARISONS: u32 = 150;
 
 fn extremes_of(question: &'static str) {
     tried_at_extremes(question, EXTREMES);

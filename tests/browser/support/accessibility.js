@@ -17,8 +17,9 @@ export const faults = (page, part) => found(page, { runOnly: RULES }, part);
 /** The faults that other colours can bring. @param {Page} page @param {string} [part] */
 export const faultsOfColour = (page, part) => found(page, { runOnly: { type: "rule", values: [CONTRAST] } }, part);
 
-/** The faults that other words can bring. @param {Page} page */
-export const faultsOfWords = (page) => found(page, { runOnly: RULES, rules: { [CONTRAST]: { enabled: false } } });
+/** The faults that other words can bring. @param {Page} page @param {string} [part] */
+export const faultsOfWords = (page, part) =>
+  found(page, { runOnly: RULES, rules: { [CONTRAST]: { enabled: false } } }, part);
 
 /** @param {Page} page @param {object} options of axe @param {string} [part] @returns {Promise<string[]>} */
 async function found(page, options, part = "html") {

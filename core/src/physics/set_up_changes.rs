@@ -154,11 +154,11 @@ pub(crate) const NO_WAYS: SetUpWays = SetUpWays {
 
 /// Each part's change that alone brings a rider's tightest hip angle to `hip_rad`, within what a bicycle allows.
 pub(crate) fn ways(rider: &Rider, hip_rad: f64) -> SetUpWays {
-    let Some(tightest_hip_rad) = rider.tightest_hip_rad() else {
+    let Ok(turn) = rider.turn() else {
         return NO_WAYS;
     };
-    let over_rad = tightest_hip_rad - hip_rad;
-    let way = |part, most| way(rider, hip_rad, over_rad, part, most);
+    let thigh_rad = turn.thigh_angle().greatest.1;
+    let way = |part, most| way(rider, hip_rad, thigh_rad, part, most);
     SetUpWays {
         crank_change_m: way(SetUpPart::CrankAndSaddle, -0.04),
         saddle_change_m: way(SetUpPart::Saddle, 0.06),
@@ -167,15 +167,20 @@ pub(crate) fn ways(rider: &Rider, hip_rad: f64) -> SetUpWays {
     }
 }
 
-/// The change of one part up to `most` in the direction that opens the hip, or as far in the other. Steps first find where the
-/// hip, now `over_rad` more than the value, passes it, since beyond some step the leg may no longer reach.
-fn way(rider: &Rider, hip_rad: f64, over_rad: f64, part: SetUpPart, most: f64) -> Option<f64> {
+/// The change of one part up to `most` in the direction that opens the hip, or as far in the other, of a rider whose thigh now comes
+/// up to `thigh_rad`. Steps first find where the hip passes the value, since beyond some step the leg may no longer reach.
+fn way(rider: &Rider, hip_rad: f64, thigh_rad: f64, part: SetUpPart, most: f64) -> Option<f64> {
     const STEPS: u32 = 12;
     let over = |by: f64| {
         let changed = rider.changed(part, by)?;
-        Some(changed.tightest_hip_rad()? - hip_rad)
+        let tightest_rad = match part {
+            // The leg stays as it is.
+            SetUpPart::Pads => changed.torso_rad - thigh_rad,
+            _ => changed.tightest_hip_rad()?,
+        };
+        Some(tightest_rad - hip_rad)
     };
-    let mut before = (0.0, over_rad);
+    let mut before = (0.0, rider.torso_rad - thigh_rad - hip_rad);
     if before.1 == 0.0 {
         return Some(0.0);
     }

@@ -4,6 +4,7 @@
 import { test } from "./support/one-page.js";
 import { expect, figure, handle, test as inOwnWindow, kept, open, openQuestion, type } from "./support/page.js";
 
+const PHONE = { width: 390, height: 844 };
 /** A name beside its line is no further away than this. */
 const BESIDE_PX = 10;
 /** The boxes of two lines of text touch by their leading. */
@@ -65,7 +66,15 @@ test("the answer is read at a time too, and at a distance again once the handle 
   await openQuestion(page, "which-position");
   const howFar = page.getByRole("combobox", { name: "How far" });
   await howFar.selectOption("In a time of");
-  await expect(page.locator(".claim")).toContainText("12 hours");
+  await expect(page.locator(".claim")).toContainText(/In 12\shours, .* gets further than .* by/);
+  await expect(page.locator(".figure .amount")).toContainText(/\d\smiles/);
+  await expect(page.locator(".also").first()).toContainText(/In 12\shours you cover about \d+\smiles\./);
+  await page.setViewportSize(PHONE);
+  const { spread, bar } = await page.evaluate(() => ({
+    spread: document.querySelector("#host .figure .how-sure")?.getBoundingClientRect().bottom,
+    bar: document.querySelector(".bar")?.getBoundingClientRect().top,
+  }));
+  expect(spread, "the ± above the bar at the foot").toBeLessThanOrEqual(Number(bar));
   const time = page.getByRole("spinbutton", { name: "Time to ride for" });
   await expect(time).toHaveValue("12:00:00");
   await time.fill("3:00:00");

@@ -14,6 +14,8 @@ const SETTLED: f64 = 1e-9;
 const SETTLED_IN_CHANGING_WEATHER: f64 = 1e-5;
 /// How much further is read off how time grows with distance, taken to be alike for both rides.
 const FURTHER: f64 = 0.02;
+/// Two positions' speeds differ by less than this, and so does what a second comes to at either.
+const SPEEDS_APART: f64 = 0.05;
 
 /// A time at the power that is held for it is settled to a millionth, a fixed time to rounding.
 const ON_CURVE: f64 = 3e-6;
@@ -212,6 +214,16 @@ fn positions_are_read_at_a_time_as_at_an_event_of_it() {
         ] {
             assert_close(number(read), number(event), SETTLED, what);
         }
+        // Of two, what one gains is what the other lacks.
+        let further = &read["times"][1]["further_m"];
+        let ahead = &read["ahead_m"];
+        assert_close(number(ahead), number(further).abs(), SETTLED, "ahead");
+        assert_close(
+            number(&ahead["sd"]),
+            number(&further["sd"]),
+            SPEEDS_APART,
+            "its ±",
+        );
     }
     // That the power curve is a guess for so long is said without an event of that time, too.
     let read = asked(

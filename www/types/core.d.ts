@@ -3228,6 +3228,10 @@ best: number,
  */
 ahead_s: Figure | null, 
 /**
+ * In a fixed time, how much further it gets than the next, m.
+ */
+ahead_m?: Figure, 
+/**
  * What each choice gives.
  */
 times: Array<ChoiceTime>, };

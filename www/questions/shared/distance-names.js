@@ -36,7 +36,7 @@ export function timeName(time_s) {
 }
 
 /** The same where it stands alone: "1 hour". @param {number} time_s */
-function timeAlone(time_s) {
+export function timeAlone(time_s) {
   const hours = time_s / 3600;
   return Number.isInteger(hours) ? words("hoursAlone", { count: hours }) : time(time_s);
 }

@@ -8,7 +8,7 @@ import * as show from "../../units.js";
 import { book } from "../../words/index.js";
 import { caution } from "../shared/caution.js";
 import { courseChoice } from "../shared/course-choice.js";
-import { rideName } from "../shared/distance-names.js";
+import { aboutWords, rideName, timeAlone } from "../shared/distance-names.js";
 import { inSentence } from "../shared/in-sentence.js";
 import { odds, spokenAnswer } from "../shared/odds.js";
 import { paragraphPiece, piece, questionShell } from "../shared/shell.js";
@@ -28,7 +28,7 @@ import { workedOut } from "./worked-out.js";
 /** @import { State } from "../../state/history.js" */
 /** @import { FoldPiece, Piece, Shell, Shown } from "../shared/shell.js" */
 /** @typedef {ReturnType<typeof counting>} Counts */
-/** @import { AtDistance, WhichPositionAnswer as Answer, Worth } from "../../types/core.d.ts" */
+/** @import { AtDistance, Figure, WhichPositionAnswer as Answer, Worth } from "../../types/core.d.ts" */
 
 const words = book("which-position");
 const shared = book("shared");
@@ -49,7 +49,9 @@ export function create(host, tools, question) {
     answer: [
       needTwo(tools),
       ifCompared(verdict(counts)),
-      ifCompared(paragraphPiece("also", ({ state, answer }) => crossings(state, answer))),
+      ifCompared(
+        paragraphPiece("also", ({ state, answer }) => [...covered(state, answer), ...crossings(state, answer)]),
+      ),
       doubts(tools),
     ],
     picture: [
@@ -181,19 +183,34 @@ function verdict(counts) {
     const spread = show.time(ahead_s.sd);
     const values = {
       distance: rideName(at, state.units),
+      time: timeAlone(at.duration_s ?? 0),
       best: choiceName(state, answer.choices[best]),
       next: choiceName(state, answer.choices[secondOf(at)]),
     };
+    const inTime = way !== "level" && at.ahead_m ? furtherIn(at.ahead_m, state) : null;
+    const told = inTime ?? { claim: way === "level" ? "claimLevel" : "claim", spoken: "spoken", short, figure, spread };
     part.update({
       mark: "hold",
-      claim: words.parts(way === "level" ? "claimLevel" : "claim", { ...values, best: strong(values.best, "hold") }),
-      figure: short,
-      spread: ahead_s.sd > 0 ? spread : null,
+      claim: words.parts(told.claim, { ...values, best: strong(values.best, "hold") }),
+      figure: told.short,
+      spread: ahead_s.sd > 0 ? told.spread : null,
       odds: counted,
       weight: sure.weight,
       settled,
-      spoken: spokenAnswer(words("spoken", { ...values, figure, spread }), counted),
+      spoken: spokenAnswer(words(told.spoken, { ...values, figure: told.figure, spread: told.spread }), counted),
     });
+  });
+}
+
+/** How much further the best gets in a fixed time. @param {Figure} ahead_m @param {State} state */
+function furtherIn({ value, sd }, { units }) {
+  const figure = show.quantity("distance", value, units, { digits: 1 });
+  return /** @type {const} */ ({
+    claim: "claimInTime",
+    spoken: "spokenInTime",
+    short: figure,
+    figure,
+    spread: show.spreadText("distance", sd, units),
   });
 }
 
@@ -204,6 +221,13 @@ function secondOf({ times, best }) {
       place !== best && (found < 0 || time_s.value < times[found].time_s.value) ? place : found,
     -1,
   );
+}
+
+/** How far a fixed time is, by which the crossings can be read. @param {State} state @param {Answer} answer */
+function covered(state, { reading, events }) {
+  const { duration_s, distance_m } = reading ?? events[0];
+  if (duration_s === undefined) return [];
+  return [words("covered", { time: timeAlone(duration_s), distance: aboutWords(distance_m, state.units) }), " "];
 }
 
 /** Where the choices and the reference cross, in sentences. @param {State} state @param {Answer} answer */

@@ -43,6 +43,10 @@ pub struct AtDistance {
     pub best: usize,
     /// By how much it is faster than the next, in seconds; `null` if there is no other.
     pub ahead_s: Option<Figure>,
+    /// In a fixed time, how much further it gets than the next, m.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "types", ts(optional))]
+    pub ahead_m: Option<Figure>,
     /// What each choice gives.
     pub times: Vec<ChoiceTime>,
 }
@@ -77,22 +81,15 @@ impl AtDistance {
                 }
             })
             .collect();
-        let fastest = |but: Option<usize>| {
-            let others = times
-                .iter()
-                .enumerate()
-                .filter(|(choice, _)| Some(*choice) != but);
-            others
-                .min_by(|a, b| a.1.time_s.value.total_cmp(&b.1.time_s.value))
-                .map(|(choice, _)| choice)
-        };
-        let best = fastest(None).unwrap_or(reference);
-        let ahead_s = fastest(Some(best)).map(|next| faster_by(spread, row + next, row + best));
+        let best = fastest(&times, None).unwrap_or(reference);
+        let ahead_s =
+            fastest(&times, Some(best)).map(|next| faster_by(spread, row + next, row + best));
         Self {
             distance_m,
             duration_s: None,
             best,
             ahead_s,
+            ahead_m: None,
             times,
         }
     }
@@ -121,6 +118,21 @@ impl AtDistance {
                 .zip(fixed[reference])
                 .map(|(own, other)| own.further_than_m(&other, choice.difference_s));
         }
+        let next = fastest(&self.times, Some(self.best)).and_then(|next| fixed[next]);
+        self.ahead_m = fixed[self.best]
+            .zip(next)
+            .zip(self.ahead_s)
+            .map(|((best, next), ahead_s)| best.further_than_m(&next, ahead_s));
         self
     }
+}
+
+/// The place of the fastest choice, but for one.
+fn fastest(times: &[ChoiceTime], but: Option<usize>) -> Option<usize> {
+    times
+        .iter()
+        .enumerate()
+        .filter(|(choice, _)| Some(*choice) != but)
+        .min_by(|a, b| a.1.time_s.value.total_cmp(&b.1.time_s.value))
+        .map(|(choice, _)| choice)
 }

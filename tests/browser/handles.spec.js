@@ -3,7 +3,7 @@
 
 import { everyQuestion } from "./support/every-question.js";
 import { test } from "./support/one-page.js";
-import { answerText, expect, handle, inMotion, openQuestion, tool } from "./support/page.js";
+import { answerText, drawn, expect, found, handle, inMotion, openQuestion, tool } from "./support/page.js";
 import { questions } from "./support/questions.js";
 
 /** @import { Page } from "@playwright/test" */
@@ -45,6 +45,9 @@ test("in every question arrow keys and dragging move each point, the answer foll
 
           await move(page, name);
           await expect.poll(() => answerText(page)).not.toBe(answer);
+          // What was answered on the way is not where the point was left.
+          await drawn(page);
+          await found(page);
           const after = await answerText(page);
           expect((await whereIs(page, name)).words).not.toBe(words);
 

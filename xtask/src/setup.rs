@@ -127,7 +127,8 @@ fn own_python() -> Outcome<PathBuf> {
     let _turn = turn(&PIP);
     let folder = paths::kept("python");
     let python = folder.join("bin/python");
-    if python.is_file() {
+    // Pip is put there last: without it, an earlier run broke off.
+    if folder.join("bin/pip").is_file() {
         return Ok(python);
     }
     let system = on_path(&["python3", "python"]).ok_or(NO_PYTHON)?;

@@ -13,8 +13,8 @@ use wasm_bindgen_cli_support::Bindgen;
 /// The program of the tests that check the core from outside. In wasm it holds those whose rows must come out the same there.
 const CHECKS: &str = "checks";
 
-/// What leaves out the bindings, which are for the browser alone.
-const BINDINGS: &[&str] = &[
+/// Leaves out the bindings, which are for the browser alone.
+const WITHOUT_BINDINGS: &[&str] = &[
     "--exclude",
     "fasterby-web",
     "--exclude",
@@ -204,7 +204,7 @@ fn rust() -> Outcome {
     };
     // The tools apart, as their own dependencies are built already, with the features they have by themselves.
     [
-        &[&["--workspace", "--exclude", "xtask"], BINDINGS].concat()[..],
+        &[&["--workspace", "--exclude", "xtask"], WITHOUT_BINDINGS].concat()[..],
         &["--package", "xtask"],
     ]
     .into_iter()
@@ -220,7 +220,7 @@ fn doc() -> Outcome {
     run(
         cargo()
             .args(["test", "--quiet", "--workspace", "--exclude", "xtask"])
-            .args(BINDINGS)
+            .args(WITHOUT_BINDINGS)
             .arg("--doc"),
         "An example in the documentation failed: see its message above.",
     )
